@@ -1,0 +1,56 @@
+package tenterbook.measure;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.regex.Pattern;
+
+/**
+ * A SHA-256 digest (FIPS 180-4): the name of a photograph and of a revision, so that neither can be passed for a
+ * record's identifier.
+ *
+ * @param hex 64 lower-case hexadecimal digits
+ */
+public record Digest(String hex) implements Comparable<Digest> {
+    private static final Pattern FORM = Pattern.compile("[0-9a-f]{64}");
+
+    /** @throws IllegalArgumentException if {@code hex} is not 64 lower-case hexadecimal digits */
+    public Digest {
+        if (hex == null || !FORM.matcher(hex).matches()) {
+            throw new IllegalArgumentException("A SHA-256 digest is 64 lower-case hexadecimal digits; found: " + hex);
+        }
+    }
+
+    public static Digest of(byte[] bytes) {
+        return new Digest(HexFormat.of().formatHex(sha256().digest(bytes)));
+    }
+
+    /** The digest held by a finished {@link MessageDigest}; the message digest is reset. */
+    public static Digest of(MessageDigest finished) {
+        return new Digest(HexFormat.of().formatHex(finished.digest()));
+    }
+
+    /** A fresh SHA-256; every Java platform must have one, so its absence is an error and not a condition. */
+    public static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("This Java has no SHA-256, which every Java must have", e);
+        }
+    }
+
+    /** Enough of the digest for a person to tell two apart on a page: the first ten digits. */
+    public String brief() {
+        return hex.substring(0, 10);
+    }
+
+    @Override
+    public int compareTo(Digest other) {
+        return hex.compareTo(other.hex);
+    }
+
+    @Override
+    public String toString() {
+        return hex;
+    }
+}
