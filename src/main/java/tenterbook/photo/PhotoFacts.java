@@ -4,7 +4,8 @@ import java.util.List;
 
 /**
  * What a picture file says about itself. Text is null and numbers are null where the file says nothing: unknown is not
- * zero. Coordinates are noticed and not read out.
+ * zero. Coordinates are noticed and not read out. HEIC sizes are those of the coded picture, which may be padded by a few
+ * pixels beyond what is shown.
  *
  * @param width stored width in pixels, before turning upright
  * @param height stored height in pixels, before turning upright

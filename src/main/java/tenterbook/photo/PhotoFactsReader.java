@@ -163,9 +163,13 @@ final class PhotoFactsReader {
                 .anyMatch(key -> key.contains("GPSLatitude") || key.contains("GPSLongitude"));
     }
 
+    /** From the first directory of the kind that holds the tag: HEIF files come as one directory per box. */
     private <D extends Directory> Integer number(Class<D> kind, int tag) {
-        D directory = metadata.getFirstDirectoryOfType(kind);
-        return directory == null ? null : directory.getInteger(tag);
+        return metadata.getDirectoriesOfType(kind).stream()
+                .filter(directory -> directory.containsTag(tag))
+                .findFirst()
+                .map(directory -> directory.getInteger(tag))
+                .orElse(null);
     }
 
     private <D extends Directory> String text(Class<D> kind, int tag) {
