@@ -7,6 +7,7 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -109,9 +110,12 @@ final class Wholeness {
             if (length < 8) {
                 return Optional.of("a file that is garbled at byte " + number(at));
             }
+            if (length > size - at) {
+                return brokenOff("inside a part of " + number(length));
+            }
             at += length;
         }
-        return at == size ? Optional.empty() : brokenOff("of " + number(Math.max(at, size + 1)));
+        return at == size ? Optional.empty() : brokenOff("inside the heading of a part");
     }
 
     /** The first directory, and the strips or tiles that it names, must lie within the file. */
@@ -188,6 +192,6 @@ final class Wholeness {
     }
 
     private static String number(long bytes) {
-        return String.format(java.util.Locale.ROOT, "%,d", bytes);
+        return String.format(Locale.ROOT, "%,d", bytes);
     }
 }

@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Writes an Exif segment as cameras do (JEITA CP-3451, big-endian TIFF inside APP1), and places segments in JPEGs. */
@@ -107,7 +108,9 @@ final class ExifBytes {
         return withSegment(jpeg, 0xe2, payload);
     }
 
-    private static void directory(ByteBuffer out, List<Entry> entries) {
+    private static void directory(ByteBuffer out, List<Entry> unordered) {
+        List<Entry> entries =
+                unordered.stream().sorted(Comparator.comparingInt(Entry::tag)).toList();
         int dataAt = out.position() + 2 + 12 * entries.size() + 4;
         out.putShort((short) entries.size());
         ByteArrayOutputStream data = new ByteArrayOutputStream();
