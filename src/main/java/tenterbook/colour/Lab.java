@@ -1,0 +1,3 @@
+package tenterbook.colour;
+
+public record Lab(double lightness, double a, double b) {}
