@@ -1,0 +1,3 @@
+package tenterbook.colour;
+
+public record PaletteColour(Lab colour, double share) {}
