@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BooleanSupplier;
-import java.util.function.LongConsumer;
 import org.jdbi.v3.core.JdbiException;
 import tenterbook.measure.Digest;
 
@@ -23,13 +21,13 @@ public final class LedgerCheck {
      * revisions, and asks SQLite about its file and its foreign keys.
      *
      * @param progress told the last sequence looked at
-     * @param cancelled asked between pages; findings so far are returned when it says yes
+     * @throws Progress.Cancelled if asked to stop
      */
-    public List<Finding> run(LongConsumer progress, BooleanSupplier cancelled) {
+    public List<Finding> run(Progress progress) {
         List<Finding> findings = new ArrayList<>();
         try {
             file(findings);
-            chain(findings, progress, cancelled);
+            chain(findings, progress);
         } catch (JdbiException | IllegalArgumentException | java.time.DateTimeException e) {
             findings.add(new Finding("ledger.db", "cannot be read to its end: " + e.getMessage()));
         }
@@ -50,7 +48,7 @@ public final class LedgerCheck {
         });
     }
 
-    private void chain(List<Finding> findings, LongConsumer progress, BooleanSupplier cancelled) {
+    private void chain(List<Finding> findings, Progress progress) {
         Map<RecordKey, Integer> versions = new HashMap<>();
         Map<RecordKey, Long> newest = new HashMap<>();
         long sequence = 0;
@@ -84,11 +82,10 @@ public final class LedgerCheck {
                 sequence = revision.sequence();
                 last = revision.hash();
             }
-            progress.accept(sequence);
-        } while (page.size() == PAGE && !cancelled.getAsBoolean());
-        if (page.size() < PAGE) {
-            current(findings, newest);
-        }
+            progress.at(sequence, 0, "following the chain");
+            progress.orStop();
+        } while (page.size() == PAGE);
+        current(findings, newest);
     }
 
     private void current(List<Finding> findings, Map<RecordKey, Long> newest) {
