@@ -1,0 +1,19 @@
+package tenterbook.material;
+
+/**
+ * One fibre of a cloth.
+ *
+ * @param fibre the generic name as entered, in English, as in 'silk' or 'linen'
+ * @param percent share of the fibre's weight, above 0 and at most 100; null where not known
+ * @param purpose why a small share is there, as in 'stretch'; empty where nothing was said
+ */
+public record FibreShare(String fibre, Double percent, String purpose) {
+    public FibreShare {
+        fibre = fibre == null ? "" : fibre.strip();
+        purpose = purpose == null ? "" : purpose.strip();
+        if (percent != null && !(percent > 0 && percent <= 100)) {
+            throw new IllegalArgumentException(
+                    "A fibre's share is above 0 and at most 100 percent; found %s for %s".formatted(percent, fibre));
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package tenterbook.measure;
+
+import java.time.LocalDate;
+
+/**
+ * A date known as far as it is known: a day, a month, a season, a year, a decade, a range, or 'forgot'.
+ *
+ * @param entered the text exactly as typed; empty where nothing was entered
+ * @param from first day it can mean, or null
+ * @param to last day it can mean, or null
+ * @param about whether the writer said 'about'; the days are then those of the date named, not widened
+ */
+public record PartialDate(String entered, LocalDate from, LocalDate to, boolean about) {
+    public static final PartialDate UNRECORDED = new PartialDate("", null, null, false);
+
+    public PartialDate {
+        entered = entered == null ? "" : entered;
+        if (from != null && to != null && from.isAfter(to)) {
+            throw new IllegalArgumentException("A date range runs forwards; found %s to %s".formatted(from, to));
+        }
+    }
+
+    public static PartialDate of(LocalDate day) {
+        return new PartialDate(day.toString(), day, day, false);
+    }
+
+    public boolean known() {
+        return from != null || to != null;
+    }
+
+    public boolean recorded() {
+        return known() || !entered.isBlank();
+    }
+
+    /** The year, where it lies in one. */
+    public Integer year() {
+        return from != null && to != null && from.getYear() == to.getYear() ? from.getYear() : null;
+    }
+
+    @Override
+    public String toString() {
+        return entered.isBlank() ? "not recorded" : entered;
+    }
+}

@@ -1,0 +1,90 @@
+package tenterbook.measure;
+
+import java.util.Objects;
+
+/**
+ * A quantity as it was entered and as it was understood.
+ *
+ * <p>One number has {@code low == high}; '6 to 8' has both ends; 'at least 5' has no {@code high}; 'up to 8' no {@code
+ * low}; 'forgot' has neither. A field nobody filled in is {@link #UNRECORDED}.
+ *
+ * @param entered the text exactly as typed, or the text of a computed value; never null, may be empty
+ * @param low lower end in {@code unit}, or null where there is none
+ * @param high upper end in {@code unit}, or null where there is none
+ * @param unit the unit of both ends; null only where there is no value
+ * @param basis how the value is known
+ * @param about whether the writer said 'about'
+ */
+public record Quantity(String entered, Double low, Double high, Unit unit, Basis basis, boolean about) {
+    /** Nothing was entered: not zero, and not even 'forgot'. */
+    public static final Quantity UNRECORDED = new Quantity("", null, null, null, Basis.UNKNOWN, false);
+
+    public Quantity {
+        entered = entered == null ? "" : entered;
+        basis = basis == null ? Basis.UNKNOWN : basis;
+        if (low != null || high != null) {
+            Objects.requireNonNull(unit, "A quantity with a value needs its unit");
+        }
+        if (low != null && !Double.isFinite(low) || high != null && !Double.isFinite(high)) {
+            throw new IllegalArgumentException("A quantity is a finite number; found " + low + " to " + high);
+        }
+        if (low != null && high != null && low > high) {
+            throw new IllegalArgumentException(
+                    "A range runs from the smaller to the larger; found %s to %s".formatted(low, high));
+        }
+    }
+
+    public static Quantity of(double value, Unit unit, Basis basis) {
+        return between(value, value, unit, basis);
+    }
+
+    public static Quantity between(double low, double high, Unit unit, Basis basis) {
+        var quantity = new Quantity("", low, high, unit, basis, false);
+        return new Quantity(QuantityWords.value(quantity), low, high, unit, basis, false);
+    }
+
+    /** Whether there is a value, if only one end of a range. */
+    public boolean known() {
+        return low != null || high != null;
+    }
+
+    /** Whether both ends are there, so that it can be computed with. */
+    public boolean bounded() {
+        return low != null && high != null;
+    }
+
+    public boolean recorded() {
+        return known() || !entered.isBlank();
+    }
+
+    public boolean isRange() {
+        return known() && !Objects.equals(low, high);
+    }
+
+    /** The same quantity in another unit, with what was entered kept. A value that cannot be converted becomes unknown. */
+    public Quantity in(Unit other) {
+        if (!known() || unit == other) {
+            return this;
+        }
+        Double newLow = low == null ? null : unit.convert(low, other);
+        Double newHigh = high == null ? null : unit.convert(high, other);
+        if (newLow != null && newLow.isNaN() || newHigh != null && newHigh.isNaN()) {
+            return new Quantity(entered, null, null, null, Basis.UNKNOWN, about);
+        }
+        return new Quantity(entered, newLow, newHigh, other, basis, about);
+    }
+
+    public Quantity withBasis(Basis other) {
+        return new Quantity(entered, low, high, unit, other, about);
+    }
+
+    /** Half the sum of both ends; only for sorting and drawing, never for printing. NaN where an end is missing. */
+    public double middle() {
+        return bounded() ? (low + high) / 2 : Double.NaN;
+    }
+
+    @Override
+    public String toString() {
+        return QuantityWords.entered(this);
+    }
+}

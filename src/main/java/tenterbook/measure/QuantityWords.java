@@ -1,0 +1,104 @@
+package tenterbook.measure;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Optional;
+
+/** Quantities in words for pages and paper: as entered, in metric and in US customary units. */
+public final class QuantityWords {
+    private QuantityWords() {}
+
+    /** As the maker wrote it; 'not recorded' where nothing was. */
+    public static String entered(Quantity quantity) {
+        if (!quantity.entered().isBlank()) {
+            return quantity.entered();
+        }
+        return quantity.known() ? value(quantity) : "not recorded";
+    }
+
+    /** The understood value with its unit, as in 'about 6–8 min' or 'at least 5'; 'unknown' where there is none. */
+    public static String value(Quantity quantity) {
+        if (!quantity.known()) {
+            return "unknown";
+        }
+        String unit = quantity.unit().symbol();
+        String space = unit.isEmpty() || unit.equals("%") ? "" : "\u00a0";
+        String number;
+        if (quantity.high() == null) {
+            number = "at least " + number(quantity.low());
+        } else if (quantity.low() == null) {
+            number = "up to " + number(quantity.high());
+        } else if (quantity.isRange()) {
+            number = number(quantity.low()) + "–" + number(quantity.high());
+        } else {
+            number = number(quantity.low());
+        }
+        String text = quantity.unit() == Unit.PH ? "pH\u00a0" + number : number + space + unit;
+        return quantity.about() ? "about " + text : text;
+    }
+
+    /** In metric units; empty where there is no value or nothing to convert. */
+    public static Optional<String> metric(Quantity quantity) {
+        return converted(quantity, false);
+    }
+
+    /** In US customary units; empty where there is no value or nothing to convert. */
+    public static Optional<String> us(Quantity quantity) {
+        return converted(quantity, true);
+    }
+
+    private static Optional<String> converted(Quantity quantity, boolean customary) {
+        if (!quantity.known()) {
+            return Optional.empty();
+        }
+        double size = quantity.high() == null ? quantity.low() : quantity.high();
+        Unit target = customary ? usUnit(quantity.unit(), size) : metricUnit(quantity.unit(), size);
+        if (target == null) {
+            return Optional.empty();
+        }
+        Quantity there = quantity.in(target);
+        return there.known() ? Optional.of(value(there)) : Optional.empty();
+    }
+
+    private static Unit metricUnit(Unit from, double size) {
+        return switch (from.dimension()) {
+            case LENGTH -> {
+                double mm = from.convert(size, Unit.MILLIMETRE);
+                yield mm < 30 ? Unit.MILLIMETRE : mm < 5000 ? Unit.CENTIMETRE : Unit.METRE;
+            }
+            case MASS -> from.convert(size, Unit.GRAM) < 1000 ? Unit.GRAM : Unit.KILOGRAM;
+            case AREA -> Unit.SQUARE_METRE;
+            case AREAL_WEIGHT -> Unit.GRAM_PER_SQUARE_METRE;
+            case VOLUME -> from.convert(size, Unit.LITRE) < 1 ? Unit.MILLILITRE : Unit.LITRE;
+            case CONCENTRATION -> Unit.GRAM_PER_LITRE;
+            case TEMPERATURE -> Unit.CELSIUS;
+            default -> null;
+        };
+    }
+
+    private static Unit usUnit(Unit from, double size) {
+        return switch (from.dimension()) {
+            case LENGTH -> from.convert(size, Unit.INCH) < 120 ? Unit.INCH : Unit.YARD;
+            case MASS -> from.convert(size, Unit.OUNCE) < 32 ? Unit.OUNCE : Unit.POUND;
+            case AREA -> Unit.SQUARE_YARD;
+            case AREAL_WEIGHT -> Unit.OUNCE_PER_SQUARE_YARD;
+            case VOLUME -> from.convert(size, Unit.US_GALLON) < 0.5 ? Unit.FLUID_OUNCE : Unit.US_GALLON;
+            case CONCENTRATION -> Unit.OUNCE_PER_GALLON;
+            case TEMPERATURE -> Unit.FAHRENHEIT;
+            default -> null;
+        };
+    }
+
+    /** Three significant digits at least, whole numbers whole, no exponent and no trailing zeros. */
+    public static String number(double value) {
+        BigDecimal decimal = BigDecimal.valueOf(value);
+        BigDecimal rounded = Math.abs(value) >= 100
+                ? decimal.setScale(0, RoundingMode.HALF_UP)
+                : decimal.round(new MathContext(3, RoundingMode.HALF_UP));
+        if (rounded.signum() == 0) {
+            return "0";
+        }
+        return rounded.stripTrailingZeros().toPlainString();
+    }
+}

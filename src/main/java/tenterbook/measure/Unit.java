@@ -1,0 +1,119 @@
+package tenterbook.measure;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * A unit a dyer writes, with its exact factor to the base unit of its dimension.
+ *
+ * <p>Inch, pound and US gallon factors are the exact definitions of the international yard and pound (1959) and NIST
+ * Handbook 44, appendix C. One momme is 4.340 g/m² (common practice).
+ */
+public enum Unit {
+    COUNT(Dimension.COUNT, "", 1, false, "x", "times", "dips", "dip", "layers", "layer", "pieces", "piece", "pcs"),
+    PERCENT(Dimension.PERCENT, "%", 1, false, "percent", "pct", "% wof", "wof"),
+    RATIO(Dimension.RATIO, ": 1", 1, false, ":1", "to 1"),
+    PH(Dimension.ACIDITY, "pH", 1, false, "ph"),
+
+    MILLIMETRE(Dimension.LENGTH, "mm", 1, false, "millimetre", "millimetres", "millimeter", "millimeters"),
+    CENTIMETRE(Dimension.LENGTH, "cm", 10, false, "centimetre", "centimetres", "centimeter", "centimeters"),
+    METRE(Dimension.LENGTH, "m", 1000, false, "metre", "metres", "meter", "meters"),
+    INCH(Dimension.LENGTH, "in", 25.4, true, "inch", "inches", "\"", "″", "”"),
+    FOOT(Dimension.LENGTH, "ft", 304.8, true, "foot", "feet", "'", "′", "’"),
+    YARD(Dimension.LENGTH, "yd", 914.4, true, "yds", "yard", "yards"),
+
+    SQUARE_METRE(Dimension.AREA, "m²", 1, false, "m2", "sqm", "sq m"),
+    SQUARE_YARD(Dimension.AREA, "yd²", 0.83612736, true, "yd2", "sq yd"),
+
+    MILLIGRAM(Dimension.MASS, "mg", 0.001, false, "milligram", "milligrams"),
+    GRAM(Dimension.MASS, "g", 1, false, "gr", "gram", "grams", "gramme", "grammes"),
+    KILOGRAM(Dimension.MASS, "kg", 1000, false, "kilo", "kilos", "kilogram", "kilograms"),
+    OUNCE(Dimension.MASS, "oz", 28.349523125, true, "ounce", "ounces"),
+    POUND(Dimension.MASS, "lb", 453.59237, true, "lbs", "pound", "pounds"),
+
+    GRAM_PER_SQUARE_METRE(Dimension.AREAL_WEIGHT, "g/m²", 1, false, "g/m2", "gsm"),
+    MOMME(Dimension.AREAL_WEIGHT, "momme", 4.340, false, "mm (momme)", "mommes", "匁"),
+    OUNCE_PER_SQUARE_YARD(
+            Dimension.AREAL_WEIGHT, "oz/yd²", 28.349523125 / 0.83612736, true, "oz/yd2", "oz/sq yd", "osy"),
+
+    MILLILITRE(Dimension.VOLUME, "ml", 0.001, false, "millilitre", "millilitres", "milliliter", "milliliters"),
+    LITRE(Dimension.VOLUME, "L", 1, false, "l", "ltr", "litre", "litres", "liter", "liters"),
+    FLUID_OUNCE(Dimension.VOLUME, "fl oz", 0.0295735295625, true, "floz", "fluid ounce", "fluid ounces"),
+    US_GALLON(Dimension.VOLUME, "gal", 3.785411784, true, "gallon", "gallons", "us gal"),
+
+    GRAM_PER_LITRE(Dimension.CONCENTRATION, "g/L", 1, false, "g/l"),
+    OUNCE_PER_GALLON(Dimension.CONCENTRATION, "oz/gal", 28.349523125 / 3.785411784, true),
+
+    SECOND(Dimension.DURATION, "s", 1 / 60.0, false, "sec", "secs", "second", "seconds"),
+    MINUTE(Dimension.DURATION, "min", 1, false, "mins", "minute", "minutes", "'"),
+    HOUR(Dimension.DURATION, "h", 60, false, "hr", "hrs", "hour", "hours"),
+    DAY(Dimension.DURATION, "d", 1440, false, "day", "days"),
+    NIGHT(Dimension.DURATION, "night", Double.NaN, false, "overnight", "nights"),
+
+    CELSIUS(Dimension.TEMPERATURE, "°C", 1, false, "c", "°c", "celsius", "degrees c", "deg c", "º c", "ºc"),
+    FAHRENHEIT(Dimension.TEMPERATURE, "°F", 5 / 9.0, true, "f", "°f", "fahrenheit", "degrees f", "deg f", "ºf");
+
+    private final Dimension dimension;
+    private final String symbol;
+    private final double toBase;
+    private final boolean customary;
+    private final List<String> alsoWritten;
+
+    Unit(Dimension dimension, String symbol, double toBase, boolean customary, String... alsoWritten) {
+        this.dimension = dimension;
+        this.symbol = symbol;
+        this.toBase = toBase;
+        this.customary = customary;
+        this.alsoWritten = List.of(alsoWritten);
+    }
+
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    public String symbol() {
+        return symbol;
+    }
+
+    /** Whether this is a unit of US customary measure. */
+    public boolean customary() {
+        return customary;
+    }
+
+    /**
+     * A value of this unit in another unit of the same dimension. A night has no fixed length: converting one gives NaN.
+     *
+     * @throws IllegalArgumentException if the two units measure different things
+     */
+    public double convert(double value, Unit other) {
+        if (other.dimension != dimension) {
+            throw new IllegalArgumentException("%s cannot be turned into %s".formatted(this, other));
+        }
+        if (other == this) {
+            return value;
+        }
+        if (dimension == Dimension.TEMPERATURE) {
+            return this == FAHRENHEIT ? (value - 32) * 5 / 9 : value * 9 / 5 + 32;
+        }
+        return value * toBase / other.toBase;
+    }
+
+    /** The unit written so, where it measures {@code dimension}; upper and lower case are the same. */
+    public static Optional<Unit> written(String text, Dimension dimension) {
+        String plain = text.strip().toLowerCase(Locale.ROOT);
+        for (Unit unit : values()) {
+            if (unit.dimension == dimension
+                    && (unit.symbol.toLowerCase(Locale.ROOT).equals(plain) || unit.alsoWritten.contains(plain))) {
+                return Optional.of(unit);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The name used in records: lower case with hyphens, as in {@code gram-per-litre}. */
+    @Override
+    public String toString() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,26 @@
+package tenterbook.piece;
+
+/** What kind of thing a piece is; label rules turn on it. */
+public enum Category {
+    WALL_HANGING("wall hanging"),
+    SCARF("scarf"),
+    SHAWL("shawl"),
+    GARMENT("garment"),
+    YARDAGE("yardage"),
+    TABLE_LINEN("table linen"),
+    CUSHION("cushion cover"),
+    SAMPLE("sample or proof"),
+    OTHER("other"),
+    NOT_SAID("not said");
+
+    private final String word;
+
+    Category(String word) {
+        this.word = word;
+    }
+
+    @Override
+    public String toString() {
+        return word;
+    }
+}

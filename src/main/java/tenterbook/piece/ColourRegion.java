@@ -1,0 +1,30 @@
+package tenterbook.piece;
+
+import java.util.List;
+import tenterbook.colour.Lab;
+
+/**
+ * A colour that a person named on a photograph, with the part of the picture it was read from.
+ *
+ * @param role ground, resist or local colour
+ * @param name the maker's own name for it; may be empty
+ * @param colour mean colour over the region, CIELAB, D65, 2° observer
+ * @param share of the piece's area, 0 to 1; null where not measured
+ * @param corners the region's corners as fractions of the upright picture's width and height; empty where the colour was
+ *     taken from the palette or typed
+ * @param calibrated whether the photograph was calibrated when it was read
+ */
+public record ColourRegion(
+        ColourRole role, String name, Lab colour, Double share, List<Corner> corners, boolean calibrated) {
+    /** A corner, as fractions of the picture's width and height, each 0 to 1 from the upper left. */
+    public record Corner(double across, double down) {}
+
+    public ColourRegion {
+        role = role == null ? ColourRole.OTHER : role;
+        name = name == null ? "" : name.strip();
+        corners = corners == null ? List.of() : List.copyOf(corners);
+        if (share != null && !(share >= 0 && share <= 1)) {
+            throw new IllegalArgumentException("A share of area lies between 0 and 1; found " + share);
+        }
+    }
+}

@@ -1,0 +1,28 @@
+package tenterbook.piece;
+
+/** What happened to a piece after it was made. */
+public enum EventKind {
+    PHOTOGRAPHED("photographed"),
+    SHOWN("shown"),
+    CONSIGNED("consigned"),
+    LENT("lent"),
+    RETURNED("returned"),
+    SOLD("sold"),
+    GIVEN("given"),
+    MENDED("mended"),
+    WASHED("washed"),
+    DYED_AGAIN("dyed again"),
+    EXAMINED("examined"),
+    OTHER("other");
+
+    private final String word;
+
+    EventKind(String word) {
+        this.word = word;
+    }
+
+    @Override
+    public String toString() {
+        return word;
+    }
+}

@@ -1,0 +1,36 @@
+package tenterbook.piece;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Year and serial: a prefix, two digits of the year, a hyphen, a serial from 001, as in {@code V24-001}.
+ *
+ * @param prefix up to 6 letters before the year; may be empty
+ */
+public record NumberScheme(String prefix) {
+    public NumberScheme {
+        prefix = prefix == null ? "" : prefix.strip();
+        if (!prefix.matches("\\p{L}{0,6}")) {
+            throw new IllegalArgumentException("A number's prefix is up to 6 letters; found “" + prefix + "”");
+        }
+    }
+
+    /**
+     * The number after the greatest one of that year ever given.
+     *
+     * @param everGiven all numbers ever given, also to withdrawn pieces
+     */
+    public PieceNumber next(Stream<String> everGiven, int year) {
+        String start = "%s%02d-".formatted(prefix, Math.floorMod(year, 100));
+        Pattern form = Pattern.compile(Pattern.quote(start) + "(\\d{1,9})", Pattern.CASE_INSENSITIVE);
+        int greatest = everGiven
+                .map(form::matcher)
+                .filter(Matcher::matches)
+                .mapToInt(found -> Integer.parseInt(found.group(1)))
+                .max()
+                .orElse(0);
+        return new PieceNumber("%s%03d".formatted(start, greatest + 1));
+    }
+}

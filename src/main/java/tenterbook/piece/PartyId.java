@@ -1,0 +1,15 @@
+package tenterbook.piece;
+
+import tenterbook.measure.Identifier;
+
+/** The name of a party, as in {@code sala-vermia}; once given it is never given again. */
+public record PartyId(String value) implements Identifier {
+    public PartyId {
+        value = Identifier.checked("party", value);
+    }
+
+    @Override
+    public String toString() {
+        return value;
+    }
+}

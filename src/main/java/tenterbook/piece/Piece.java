@@ -1,0 +1,92 @@
+package tenterbook.piece;
+
+import java.util.List;
+import tenterbook.measure.Money;
+import tenterbook.measure.PartialDate;
+import tenterbook.measure.Quantity;
+
+/**
+ * A finished piece. Only the number is required; everything else may come later or never.
+ *
+ * @param otherTitle the title in another language or script
+ * @param length the longer way the piece is measured or hung, as a length
+ * @param width the other side, as a length
+ * @param mass of the finished piece
+ * @param finished when it was unclamped, washed and done
+ * @param edition as in '2 of 9'; empty where single
+ * @param made the clampings it passed through, in order of time; empty where not yet told
+ * @param holder who has it now, or null
+ * @param place where it is kept or hangs
+ * @param price asked, or null
+ * @param trims what is on it besides cloth, as in 'horn toggle'
+ */
+public record Piece(
+        PieceNumber number,
+        String title,
+        String otherTitle,
+        Category category,
+        Quantity length,
+        Quantity width,
+        Quantity mass,
+        PartialDate finished,
+        String edition,
+        List<MadeIn> made,
+        Status status,
+        PartyId holder,
+        String place,
+        Money price,
+        String trims,
+        List<PiecePhoto> photos,
+        List<Fault> faults,
+        List<CareTest> tests,
+        List<Event> events,
+        String notes) {
+    public Piece {
+        title = title == null ? "" : title.strip();
+        otherTitle = otherTitle == null ? "" : otherTitle.strip();
+        category = category == null ? Category.NOT_SAID : category;
+        length = length == null ? Quantity.UNRECORDED : length;
+        width = width == null ? Quantity.UNRECORDED : width;
+        mass = mass == null ? Quantity.UNRECORDED : mass;
+        finished = finished == null ? PartialDate.UNRECORDED : finished;
+        edition = edition == null ? "" : edition.strip();
+        made = made == null ? List.of() : List.copyOf(made);
+        status = status == null ? Status.NOT_SAID : status;
+        place = place == null ? "" : place.strip();
+        trims = trims == null ? "" : trims.strip();
+        photos = photos == null ? List.of() : List.copyOf(photos);
+        faults = faults == null ? List.of() : List.copyOf(faults);
+        tests = tests == null ? List.of() : List.copyOf(tests);
+        events = events == null ? List.of() : List.copyOf(events);
+        notes = notes == null ? "" : notes.strip();
+    }
+
+    /** The state the piece is in: 1, and one more for each time it was dyed again. */
+    public int state() {
+        return Math.max(1, made.size());
+    }
+
+    public Piece withPhotos(List<PiecePhoto> others) {
+        return new Piece(
+                number,
+                title,
+                otherTitle,
+                category,
+                length,
+                width,
+                mass,
+                finished,
+                edition,
+                made,
+                status,
+                holder,
+                place,
+                price,
+                trims,
+                others,
+                faults,
+                tests,
+                events,
+                notes);
+    }
+}

@@ -1,0 +1,15 @@
+package tenterbook.piece;
+
+import tenterbook.measure.Identifier;
+
+/** The number of a piece, as in {@code V24-001}; once given it is never given again. */
+public record PieceNumber(String value) implements Identifier {
+    public PieceNumber {
+        value = Identifier.checked("piece", value);
+    }
+
+    @Override
+    public String toString() {
+        return value;
+    }
+}

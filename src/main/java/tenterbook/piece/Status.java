@@ -1,0 +1,27 @@
+package tenterbook.piece;
+
+/** What has become of a piece. */
+public enum Status {
+    IN_STOCK("in stock"),
+    KEPT("kept"),
+    CONSIGNED("consigned"),
+    ON_LOAN("on loan"),
+    HANGING("hanging"),
+    SOLD("sold"),
+    GIVEN("given"),
+    SECOND("second"),
+    LOST("lost"),
+    DESTROYED("destroyed"),
+    NOT_SAID("not said");
+
+    private final String word;
+
+    Status(String word) {
+        this.word = word;
+    }
+
+    @Override
+    public String toString() {
+        return word;
+    }
+}

@@ -1,0 +1,17 @@
+package tenterbook.recipe;
+
+import tenterbook.material.LotId;
+import tenterbook.measure.Quantity;
+
+/**
+ * What was put into a bath.
+ *
+ * @param wof percent of the weight of fibre
+ * @param weighed mass as weighed
+ */
+public record Charge(LotId lot, Quantity wof, Quantity weighed) {
+    public Charge {
+        wof = wof == null ? Quantity.UNRECORDED : wof;
+        weighed = weighed == null ? Quantity.UNRECORDED : weighed;
+    }
+}

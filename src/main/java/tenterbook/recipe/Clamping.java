@@ -1,0 +1,58 @@
+package tenterbook.recipe;
+
+import java.util.List;
+import java.util.stream.Stream;
+import tenterbook.material.LotId;
+import tenterbook.measure.PartialDate;
+import tenterbook.measure.Quantity;
+
+/**
+ * One dyeing from folding to unclamping: boards, cloth, folds and steps. Pieces are cut from what comes out.
+ *
+ * @param title what the maker calls it; may be empty
+ * @param when the day it was clamped
+ * @param boards the board states used
+ * @param cuts the cloth that went in
+ * @param steps in the order of the work
+ * @param clamped how long the bundle stayed in the clamp
+ * @param pressure how it was clamped, in words
+ * @param water the water used, as in 'rain, 28 ppm'
+ * @param lesson what to do otherwise next time
+ * @param copiedFrom the clamping this one was started from, or null
+ */
+public record Clamping(
+        ClampingId id,
+        String title,
+        PartialDate when,
+        List<BoardUse> boards,
+        FoldScheme fold,
+        List<Cut> cuts,
+        List<Step> steps,
+        Quantity clamped,
+        String pressure,
+        String water,
+        String lesson,
+        String notes,
+        ClampingId copiedFrom) {
+    public Clamping {
+        title = title == null ? "" : title.strip();
+        when = when == null ? PartialDate.UNRECORDED : when;
+        boards = boards == null ? List.of() : List.copyOf(boards);
+        fold = fold == null ? FoldScheme.UNRECORDED : fold;
+        cuts = cuts == null ? List.of() : List.copyOf(cuts);
+        steps = steps == null ? List.of() : List.copyOf(steps);
+        clamped = clamped == null ? Quantity.UNRECORDED : clamped;
+        pressure = pressure == null ? "" : pressure.strip();
+        water = water == null ? "" : water.strip();
+        lesson = lesson == null ? "" : lesson.strip();
+        notes = notes == null ? "" : notes.strip();
+    }
+
+    /** Every lot put into any bath, in order, each once. */
+    public Stream<LotId> lots() {
+        return steps.stream()
+                .flatMap(step -> step.charges().stream())
+                .map(Charge::lot)
+                .distinct();
+    }
+}

@@ -1,0 +1,15 @@
+package tenterbook.recipe;
+
+import tenterbook.measure.Identifier;
+
+/** The name of a clamping, as in {@code C24-007}. */
+public record ClampingId(String value) implements Identifier {
+    public ClampingId {
+        value = Identifier.checked("clamping", value);
+    }
+
+    @Override
+    public String toString() {
+        return value;
+    }
+}

@@ -1,0 +1,17 @@
+package tenterbook.recipe;
+
+import java.time.LocalDateTime;
+
+/**
+ * One dip, timed.
+ *
+ * @param in when the clamped bundle went under, local time
+ * @param out when it came up, local time; not before {@code in}
+ */
+public record Dip(LocalDateTime in, LocalDateTime out) {
+    public Dip {
+        if (in != null && out != null && out.isBefore(in)) {
+            throw new IllegalArgumentException("A dip ends after it begins; found %s to %s".formatted(in, out));
+        }
+    }
+}
