@@ -3,17 +3,17 @@ package tenterbook.sample;
 /** How each of the studio's cloths looks to a camera. The figures are chosen by eye; they are not measurements. */
 enum ClothKind {
     /** Silk habotai. */
-    SH(0.30, 0.28, 0.03, 0.012, 0.55, 0.10, 0.06, 0),
+    SH(0.30, 0.28, 0.03, 0.012, 0.55, 0.10, 0.06, 0, 0.037),
     /** Silk organza. */
-    SO(0.34, 0.34, 0.05, 0.018, 0.50, 0.06, 0.05, 0.42),
+    SO(0.34, 0.34, 0.05, 0.018, 0.50, 0.06, 0.05, 0.42, 0.044),
     /** Linen voile. */
-    LV(0.62, 0.66, 0.12, 0.085, 0.85, 0.01, 0.10, 0.12),
+    LV(0.62, 0.66, 0.12, 0.085, 0.85, 0.01, 0.10, 0.12, 0.060),
     /** Cotton lawn. */
-    CL(0.36, 0.36, 0.05, 0.022, 0.75, 0, 0.07, 0),
+    CL(0.36, 0.36, 0.05, 0.022, 0.75, 0, 0.07, 0, 0.048),
     /** Hemp gauze. */
-    HG(0.86, 0.92, 0.20, 0.11, 1.0, 0, 0.13, 0.20),
+    HG(0.86, 0.92, 0.20, 0.11, 1.0, 0, 0.13, 0.20, 0.068),
     /** Wool challis. */
-    WC(0.50, 0.52, 0.07, 0.03, 1.25, 0, 0.05, 0);
+    WC(0.50, 0.52, 0.07, 0.03, 1.25, 0, 0.05, 0, 0.085);
 
     final double warpPitchMm;
     final double weftPitchMm;
@@ -29,6 +29,8 @@ enum ClothKind {
     final double threadUptake;
     /** Share of what lies behind that shows through. */
     final double sheer;
+    /** Fine unevenness of the surface, share of reflectance. */
+    final double fuzz;
 
     ClothKind(
             double warpPitchMm,
@@ -38,7 +40,8 @@ enum ClothKind {
             double featherMm,
             double sheen,
             double threadUptake,
-            double sheer) {
+            double sheer,
+            double fuzz) {
         this.warpPitchMm = warpPitchMm;
         this.weftPitchMm = weftPitchMm;
         this.threadRelief = threadRelief;
@@ -47,5 +50,6 @@ enum ClothKind {
         this.sheen = sheen;
         this.threadUptake = threadUptake;
         this.sheer = sheer;
+        this.fuzz = fuzz;
     }
 }

@@ -184,7 +184,7 @@ final class ClothPhotograph {
 
     /** Light by the fall of the cloth: slopes towards the window are lighter; pressed folds stand up a little. */
     private double fall(int x, int y, DyedCloth.Take take) {
-        double strength = scene.hung() ? 0.95 : 0.8;
+        double strength = scene.hung() ? 0.95 : 1.25;
         double slope = lay.slopeX(x, y) * 0.85 + lay.slopeY(x, y) * 0.55;
         double fx = take.foldX / 4.5;
         double fy = take.foldY / 4.5;

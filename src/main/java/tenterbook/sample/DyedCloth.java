@@ -111,7 +111,9 @@ final class DyedCloth {
         ground *= 0.86 + 0.2 * board.openness(mu, mv);
         ground += 0.17 * Math.exp(-Math.pow((d + creep - 1.1) / 0.75, 2));
         if (d + creep < 0) {
-            ground += 0.14 * Math.exp((d + creep) / (1.5 + feather)) * (1 + wide);
+            ground += 0.13
+                    * Math.exp((d + creep) / (1.1 + feather + 0.7 * Math.max(0, wide)))
+                    * Math.max(0.15, 1 + 1.3 * wide + 0.5 * uneven);
         }
         ground += (0.022 + 0.02 * Math.max(0, noise.at(x / 60 + 5, y / 60))) * (1 - smooth(s));
         if (scene.faults().contains(Fault.BOARD_BLEED)) {
@@ -123,9 +125,10 @@ final class DyedCloth {
             ground *= 1 - 0.93 * Math.min(1, take.local * 1.4);
         }
         double bath = 1
-                + 0.10 * noise.octaves(x / 170 + 40, y / 170, 3)
-                + 0.055 * noise.at(x / 7, y / 150 + 20)
-                + 0.05 * noise.octaves(x / 16, y / 16 + 60, 2);
+                + 0.14 * noise.octaves(x / 170 + 40, y / 170, 4)
+                + 0.06 * noise.at(x / 7, y / 150 + 20)
+                + 0.065 * noise.octaves(x / 1.4, y / 1.7, 2)
+                + 0.095 * noise.octaves(x / 19, y / 19 + 60, 3);
         double edge = Math.min(Math.min(px, panelWidth - px), Math.min(py, panelHeight - py));
         bath *= 0.965 + 0.12 * Math.exp(-Math.max(0, edge) / 22);
         double layer = depth[scene.layerOf(column, row) - 1];

@@ -89,11 +89,14 @@ final class Lay {
         if (!scene.hung()) {
             double wrinkle = noise.at(x / 240 + y / 420, y / 330 - x / 700);
             double ridge = Math.abs(noise.at(x / 320 + 9, y / 250 + x / 600));
-            return 5.5 * wrinkle + 3.2 * noise.at(x / 95, y / 120) - 7 * Math.sqrt(ridge * ridge + 0.003);
+            return 5.5 * wrinkle
+                    + 3.6 * noise.at(x / 95, y / 120)
+                    + 0.5 * noise.at(x / 30, y / 26)
+                    - 8 * Math.sqrt(ridge * ridge + 0.003);
         }
         double t = Math.max(0, y / clothHeight);
-        double wave = clothWidth / (2.2 * pegs.length);
-        double phase = x / wave + 0.55 * noise.at(x / 400, y / 900 + 3) + 0.2 * t;
+        double wave = Math.max(135, clothWidth / (2.2 * pegs.length));
+        double phase = x / wave + 0.9 * noise.at(x / 330, y / 900 + 3) + 0.2 * t;
         double swing = Math.cos(2 * Math.PI * phase) + 0.5 * Math.cos(2 * Math.PI * phase * 0.47 + 1.1);
         return swing * (2.2 + 5.5 * t) * wave / 150
                 + 2.4 * noise.at(x / 110, y / 260)
@@ -130,13 +133,13 @@ final class Lay {
     /** Cloth mm of a picture place, with ripples, sag and drawn-in sides. */
     void cloth(double px, double py, double gx, double gy, double[] mm) {
         flat(px, py, mm);
-        mm[0] += gx * (scene.hung() ? 26 : 14);
-        mm[1] += gy * (scene.hung() ? 26 : 14);
+        mm[0] += gx * 13;
+        mm[1] += gy * 13;
         if (pegs.length > 0) {
             double t = (mm[0] + DyedCloth.MARGIN_MM) / (cloth.widthMm + 2 * DyedCloth.MARGIN_MM);
             double down = mm[1] / cloth.heightMm;
             mm[1] -= sag(t) * Math.exp(-Math.max(0, mm[1]) / 260);
-            mm[1] += gx * 22 * Math.max(0, down);
+            mm[1] += gx * 15 * Math.max(0, down);
             mm[0] += (t - 0.5) * 16 * Math.max(0, down) * (1.2 - down);
         }
     }

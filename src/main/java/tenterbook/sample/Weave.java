@@ -21,6 +21,7 @@ final class Weave {
         double slubs = kind.slub
                 * (0.75 * peak(noise.at(wanderX / 38, wanderY / (kind.weftPitchMm * 1.6)))
                         + 0.6 * peak(noise.at(wanderX / (kind.warpPitchMm * 1.6) + 7, wanderY / 46)));
+        double fibre = kind.fuzz * (noise.at(x / 0.42 + 3, y / 1.5) + noise.at(x / 1.5, y / 0.42 + 11));
         double threads = 0;
         if (warpSeen + weftSeen > 0) {
             double a = wanderX / kind.warpPitchMm;
@@ -31,7 +32,7 @@ final class Weave {
             threads = -kind.threadRelief
                     * (warpSeen * ca * (0.75 + 0.35 * parity) + weftSeen * cb * (0.75 - 0.35 * parity));
         }
-        return 1 + slubs + threads;
+        return 1 + slubs + fibre + threads;
     }
 
     /** Uptake of dye relative to the even cloth, about 1, from thread to thread. */
