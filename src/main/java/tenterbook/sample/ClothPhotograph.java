@@ -95,8 +95,16 @@ final class ClothPhotograph {
         double[] rgb = new double[3];
         for (int x = 0; x < picture.width; x++) {
             backdrop.at(x / lay.pixelsPerMm, y / lay.pixelsPerMm, rgb);
-            picture.set(y * picture.width + x, rgb[0], rgb[1], rgb[2]);
+            double dado = scene.hung() && scene.cloth().sheer > 0.3 ? dado(y) : 1;
+            picture.set(y * picture.width + x, rgb[0] * dado, rgb[1] * dado, rgb[2] * dado);
         }
+    }
+
+    /** A rail and a darker lower wall, so that there is something to see through a sheer cloth. */
+    private double dado(int y) {
+        double mm = (y - picture.height * 0.63) / lay.pixelsPerMm;
+        double rail = Math.exp(-Math.pow(mm / 5, 2)) + Math.exp(-Math.pow((mm - 46) / 4, 2));
+        return (1 - 0.16 * DyedCloth.smooth(mm / 3)) * (1 - 0.4 * rail);
     }
 
     private void placeRow(int y) {

@@ -46,7 +46,7 @@ final class HeronWeir {
         }
         c.cell(disc(420, 0, 32));
         c.land(disc(420, 0, 17));
-        c.hole(402, 17, 3);
+        c.hole(399, 15.3, 2.5);
         c.cut(arc(420, 0, 41));
         c.cut(arc(420, 0, 49));
         for (int i = 0; i < 5; i++) {

@@ -14,8 +14,8 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** Writes an upright picture as a telephone stores it: turned, compressed, with Exif and at will an ICC profile. */
 final class JpegFile {
-    private static final float[] QUALITIES = {0.93f, 0.9f, 0.87f, 0.84f, 0.8f, 0.75f, 0.7f, 0.64f, 0.56f};
-    private static final int LARGEST = 285_000;
+    private static final float[] QUALITIES = {0.9f, 0.84f, 0.77f, 0.68f, 0.56f};
+    private static final int LARGEST = 275_000;
 
     private JpegFile() {}
 
