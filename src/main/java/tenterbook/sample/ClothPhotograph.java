@@ -122,8 +122,13 @@ final class ClothPhotograph {
     /** mm inside the cut edge, which was cut by hand. */
     private double hemDistance(double x, double y) {
         double m = DyedCloth.MARGIN_MM;
-        double across = Math.min(x + m, cloth.widthMm + m - x) + 1.6 * edge.at(y / 90, 3) + 0.35 * edge.at(y / 5, 8);
-        double down = Math.min(y + m, cloth.heightMm + m - y) + 1.6 * edge.at(x / 90, 13) + 0.35 * edge.at(x / 5, 18);
+        double across = Math.min(x + m, cloth.widthMm + m - x);
+        double down = Math.min(y + m, cloth.heightMm + m - y);
+        if (Math.min(across, down) > 2 * m || Math.min(across, down) < -m) {
+            return Math.min(across, down);
+        }
+        across += 1.6 * edge.at(y / 90, 3) + 0.35 * edge.at(y / 5, 8);
+        down += 1.6 * edge.at(x / 90, 13) + 0.35 * edge.at(x / 5, 18);
         return Math.min(across, down);
     }
 
@@ -202,6 +207,9 @@ final class ClothPhotograph {
 
     private double hem(double x, double y) {
         double d = hemDistance(x, y);
+        if (d > 12) {
+            return 1;
+        }
         return 1
                 - 0.2 * Math.exp(-Math.pow((d - 5.4) / 0.8, 2))
                 + 0.07 * Math.exp(-Math.pow((d - 3) / 1.6, 2))

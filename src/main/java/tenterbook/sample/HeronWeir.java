@@ -94,7 +94,7 @@ final class HeronWeir {
             c.cut(ribbon(xy, widths(1.6, 1.9, 1.4, 1.8)));
         }
         for (int i = 0; i < 6; i++) {
-            double x = 236 + i * 38;
+            double x = 236 + i * 36;
             double top = 158 + 9 * Math.sin(i * 2.4);
             c.cut(ribbon(line(x, top - 4, x, 262), widths(thick + 5, thick + 5)));
             c.land(ribbon(line(x, top, x + 1, 262), widths(thick, thick)));
@@ -190,7 +190,7 @@ final class HeronWeir {
 
     /** Seven drops in the air over the weir. */
     private static void extraHoles(Carver c) {
-        double[][] drops = {{262, 118}, {292, 128}, {322, 112}, {352, 132}, {306, 146}, {248, 96}, {336, 84}};
+        double[][] drops = {{262, 118}, {292, 128}, {322, 112}, {352, 132}, {312, 141}, {248, 96}, {336, 84}};
         for (double[] d : drops) {
             c.land(blob(d[0] + 14, d[1] - 11, d[0] + 22.5, d[1] + 4, d[0] + 14, d[1] + 12, d[0] + 5.5, d[1] + 4));
             c.cell(disc(d[0] + 14, d[1] + 3.4, 4.2));

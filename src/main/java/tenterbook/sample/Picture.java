@@ -100,6 +100,6 @@ final class Picture {
     }
 
     private static int level(double linear, double noise) {
-        return (int) Math.max(0, Math.min(255, Math.round(SampleColour.encode(linear) + noise)));
+        return (int) Math.max(0, Math.min(255, Math.round(SampleColour.encodeFast(linear) + noise)));
     }
 }

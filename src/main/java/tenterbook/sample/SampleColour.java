@@ -11,6 +11,9 @@ final class SampleColour {
     /** Dye never takes all the light, and the renderer divides by it. */
     private static final double DARKEST = 0.0015;
 
+    private static final int STEPS = 8192;
+    private static final float[] CURVE = curve();
+
     private SampleColour() {}
 
     /** @param l 0 to 100 */
@@ -59,6 +62,21 @@ final class SampleColour {
     static double encode(double linear) {
         double v = Math.max(0, Math.min(1, linear));
         return 255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * Math.pow(v, 1 / 2.4) - 0.055);
+    }
+
+    /** As {@link #encode}, from a table: within 0.02 of a level, for millions of pixels. */
+    static double encodeFast(double linear) {
+        double at = Math.max(0, Math.min(1, linear)) * (CURVE.length - 2);
+        int i = (int) at;
+        return CURVE[i] + (CURVE[i + 1] - CURVE[i]) * (at - i);
+    }
+
+    private static float[] curve() {
+        float[] table = new float[STEPS + 2];
+        for (int i = 0; i < table.length; i++) {
+            table[i] = (float) encode((double) i / STEPS);
+        }
+        return table;
     }
 
     static double decode(int encoded) {
