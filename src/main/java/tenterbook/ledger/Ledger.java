@@ -66,6 +66,13 @@ public final class Ledger implements AutoCloseable {
                 .toList();
     }
 
+    /** The records of a kind that were saved last, newest first. */
+    public <T> List<Saved<T>> latest(Kind<T> kind, int limit) {
+        return database.read(handle -> Rows.latestOfKind(handle, kind.name(), limit)).stream()
+                .map(revision -> saved(kind, revision))
+                .toList();
+    }
+
     /** Every identifier of a kind ever given, also of withdrawn records. */
     public List<String> everGiven(Kind<?> kind) {
         return database.read(handle -> Rows.identifiers(handle, kind.name()));

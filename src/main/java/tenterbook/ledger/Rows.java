@@ -54,6 +54,20 @@ final class Rows {
                 .list();
     }
 
+    static List<Revision> latestOfKind(Handle handle, String kind, int limit) {
+        return handle.createQuery("SELECT " + COLUMNS + """
+                                 FROM current AS c
+                                JOIN revisions AS r ON r.sequence = c.sequence
+                                WHERE c.kind = :kind AND r.act = 'save'
+                                ORDER BY c.sequence DESC
+                                LIMIT :limit
+                                """)
+                .bind("kind", kind)
+                .bind("limit", limit)
+                .map(Rows::revision)
+                .list();
+    }
+
     static int count(Handle handle, String kind) {
         return handle.createQuery("""
                         SELECT count(*)
