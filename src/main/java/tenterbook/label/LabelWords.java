@@ -1,5 +1,6 @@
 package tenterbook.label;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -18,6 +19,9 @@ import tenterbook.piece.Studio;
 
 /** Composes the lines of each kind of label. */
 final class LabelWords {
+    /** What a code of 37 modules holds in bytes at level M, less its charset mark (ISO/IEC 18004, version 5-M: 84). */
+    private static final int MOST_CODE_BYTES = 80;
+
     private final LabelFacts facts;
     private final LabelRequest request;
     private final RuleTable rules;
@@ -63,7 +67,7 @@ final class LabelWords {
         add(Part.OTHER_TITLE, piece.otherTitle());
         add(Part.NUMBER, numberAndEdition());
         if (!request.fullContent()) {
-            clothNames().forEach(name -> add(Part.MATERIAL, name));
+            clothNames().forEach(name -> add(Part.MATERIAL, Wording.capital(name)));
         }
         SizeWords.of(piece, request.market()).ifPresent(size -> add(Part.SIZE, size));
         add(Part.MADE, HowMade.words(facts));
@@ -102,7 +106,7 @@ final class LabelWords {
         add(Part.OTHER_TITLE, piece.otherTitle());
         add(Part.DATE, date());
         List<String> cloths = clothNames();
-        add(Part.MATERIAL, cloths.isEmpty() ? "Cloth not recorded" : Wording.listed(cloths));
+        add(Part.MATERIAL, cloths.isEmpty() ? "Cloth not recorded" : Wording.capital(Wording.listed(cloths)));
         add(Part.SIZE, SizeWords.of(piece, request.market()).orElse("Size not recorded"));
         add(Part.MADE, HowMade.words(facts));
         add(Part.NUMBER, numberAndEdition());
@@ -139,7 +143,6 @@ final class LabelWords {
                 .map(c -> c.cloth().name())
                 .filter(name -> !name.isEmpty())
                 .distinct()
-                .map(Wording::capital)
                 .toList();
     }
 
@@ -156,11 +159,16 @@ final class LabelWords {
                 : piece.number().value() + "  ·  edition " + piece.edition();
     }
 
-    /** Read by a telephone with no network: number, title, studio. */
+    /** Read by a telephone with no network: number, title, studio; without the title where that is too long. */
     private String code() {
-        return Stream.of(piece.number().value(), piece.title(), studio.name())
-                .filter(s -> !s.isEmpty())
-                .collect(Collectors.joining("\n"));
+        String whole = code(piece.number().value(), piece.title(), studio.name());
+        return whole.getBytes(StandardCharsets.UTF_8).length <= MOST_CODE_BYTES
+                ? whole
+                : code(piece.number().value(), studio.name());
+    }
+
+    private static String code(String... parts) {
+        return Stream.of(parts).filter(s -> !s.isEmpty()).collect(Collectors.joining("\n"));
     }
 
     private void add(FibreLine line) {
