@@ -90,18 +90,18 @@ public final class HowMade {
         String title = facts.board(use.board())
                 .map(BoardPair::title)
                 .orElse(use.board().value());
-        return title + (use.state().isEmpty() ? ", state not recorded" : ", state " + use.state());
+        return title + (use.state().isEmpty() ? ", state not recorded" : ", state\u00a0" + use.state());
     }
 
     private static String layers(FoldScheme fold) {
         if (fold.layersCounted().known()) {
-            return ", folded in %s layers".formatted(bare(fold.layersCounted()));
+            return ", folded in %s\u00a0layers".formatted(bare(fold.layersCounted()));
         }
         if (fold.folds().isEmpty()) {
             return "";
         }
         long layers = fold.folds().stream().mapToLong(f -> f.panels()).reduce(1, (a, b) -> a * b);
-        return ", folded in %d layers".formatted(layers);
+        return ", folded in %d\u00a0layers".formatted(layers);
     }
 
     private String vat(Step step) {
@@ -113,11 +113,11 @@ public final class HowMade {
     private static String dips(DipSeries dips) {
         if (dips.count().known()) {
             String count = bare(dips.count());
-            return count + (count.equals("1") ? " dip" : " dips");
+            return count + (count.equals("1") ? "\u00a0dip" : "\u00a0dips");
         }
         if (!dips.count().recorded() && !dips.dips().isEmpty()) {
             int timed = dips.dips().size();
-            return timed + (timed == 1 ? " dip" : " dips");
+            return timed + (timed == 1 ? "\u00a0dip" : "\u00a0dips");
         }
         return "number of dips not recorded";
     }

@@ -18,9 +18,9 @@ import tenterbook.label.layout.Tone;
  */
 final class HangTag implements LabelDrawing {
     private static final double MARGIN = 5.5;
-    private static final double HOLE_DOWN = 7;
+    private static final double HOLE_DOWN = 6;
     private static final double HOLE_RADIUS = 2;
-    private static final double HEAD = 13;
+    private static final double HEAD = 11;
     private static final double CODE = 14;
 
     private static final Style MAKER = Style.of(Face.SMALL_CAPS, 9, 12, 7.5).tracked(0.09);
