@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.slf4j.LoggerFactory;
 import tenterbook.measure.Digest;
 
 /**
@@ -48,8 +49,17 @@ public final class Ledger implements AutoCloseable {
             return made;
         });
         long last = lastSequence();
-        followers.forEach(follower -> follower.accept(last));
+        followers.forEach(follower -> tell(follower, last));
         return result;
+    }
+
+    /** What is written is written: a follower that fails catches up later and cannot make a save look lost. */
+    private static void tell(Consumer<Long> follower, long last) {
+        try {
+            follower.accept(last);
+        } catch (RuntimeException e) {
+            LoggerFactory.getLogger(Ledger.class).warn("A follower failed after sequence {}; it was saved", last, e);
+        }
     }
 
     /** The record as it now is; empty where there never was one or it has been withdrawn. */

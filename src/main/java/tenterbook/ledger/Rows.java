@@ -102,6 +102,15 @@ final class Rows {
                 .list();
     }
 
+    static List<Long> sequencesAfter(Handle handle, long sequence, int limit) {
+        return handle.createQuery(
+                        "SELECT sequence FROM revisions WHERE sequence > :sequence ORDER BY sequence LIMIT :limit")
+                .bind("sequence", sequence)
+                .bind("limit", limit)
+                .mapTo(Long.class)
+                .list();
+    }
+
     static long lastSequence(Handle handle) {
         return handle.createQuery("SELECT coalesce(max(sequence), 0) FROM revisions")
                 .mapTo(Long.class)
