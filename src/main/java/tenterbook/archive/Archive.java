@@ -1,0 +1,105 @@
+package tenterbook.archive;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import tenterbook.board.BoardPair;
+import tenterbook.ledger.ArchiveFolder;
+import tenterbook.ledger.Ledger;
+import tenterbook.ledger.RecordKey;
+import tenterbook.ledger.Saved;
+import tenterbook.material.Cloth;
+import tenterbook.material.Lot;
+import tenterbook.piece.Party;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PieceNumber;
+import tenterbook.piece.Studio;
+import tenterbook.recipe.Clamping;
+
+/** An open archive: the folder held, its ledger and its records by kind. */
+public final class Archive implements AutoCloseable {
+    private static final ObjectMapper JSON = RecordJson.mapper();
+    private final ArchiveFolder folder;
+    private final Ledger ledger;
+
+    private Archive(ArchiveFolder folder, Ledger ledger) {
+        this.folder = folder;
+        this.ledger = ledger;
+    }
+
+    /**
+     * Opens the archive in {@code root}, making an empty one where there is none.
+     *
+     * @throws tenterbook.ledger.ArchiveProblem if it is in use, damaged, or cannot be written
+     */
+    public static Archive open(Path root, Clock clock) {
+        ArchiveFolder folder = ArchiveFolder.hold(root);
+        try {
+            return new Archive(folder, Ledger.open(folder, JSON, clock));
+        } catch (RuntimeException e) {
+            folder.close();
+            throw e;
+        }
+    }
+
+    public ArchiveFolder folder() {
+        return folder;
+    }
+
+    public Ledger ledger() {
+        return ledger;
+    }
+
+    public Studio studio() {
+        return ledger.find(Kinds.STUDIO, Kinds.THE_STUDIO).map(Saved::record).orElse(Studio.UNNAMED);
+    }
+
+    public Optional<Piece> piece(String number) {
+        return ledger.find(Kinds.PIECE, number).map(Saved::record);
+    }
+
+    public Optional<Clamping> clamping(String id) {
+        return ledger.find(Kinds.CLAMPING, id).map(Saved::record);
+    }
+
+    public Optional<BoardPair> board(String id) {
+        return ledger.find(Kinds.BOARD_PAIR, id).map(Saved::record);
+    }
+
+    public Optional<Cloth> cloth(String id) {
+        return ledger.find(Kinds.CLOTH, id).map(Saved::record);
+    }
+
+    public Optional<Lot> lot(String id) {
+        return ledger.find(Kinds.LOT, id).map(Saved::record);
+    }
+
+    public Optional<Party> party(String id) {
+        return ledger.find(Kinds.PARTY, id).map(Saved::record);
+    }
+
+    /** The clampings a piece passed through, in order; one that cannot be found is left out. */
+    public List<Clamping> clampingsOf(Piece piece) {
+        return piece.made().stream()
+                .map(made -> clamping(made.clamping().value()))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** The numbers of the pieces that came out of a clamping. */
+    public List<PieceNumber> piecesOf(Clamping clamping) {
+        return ledger.namedBy(Kinds.CLAMPING.key(clamping.id().value())).stream()
+                .filter(key -> key.kind().equals(Kinds.PIECE.name()))
+                .map(RecordKey::id)
+                .map(PieceNumber::new)
+                .toList();
+    }
+
+    @Override
+    public void close() {
+        ledger.close();
+        folder.close();
+    }
+}

@@ -1,0 +1,84 @@
+package tenterbook.archive;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenterbook.board.BoardPair;
+import tenterbook.ledger.Kind;
+import tenterbook.ledger.RecordKey;
+import tenterbook.material.Cloth;
+import tenterbook.material.Lot;
+import tenterbook.photo.Photo;
+import tenterbook.piece.Party;
+import tenterbook.piece.Piece;
+import tenterbook.piece.Studio;
+import tenterbook.recipe.Clamping;
+
+/** Every kind of record, and which others each names. The names stand in the ledger for ever. */
+public final class Kinds {
+    /** The identifier of the one studio record. */
+    public static final String THE_STUDIO = "studio";
+
+    public static final Kind<Studio> STUDIO =
+            new Kind<>("studio", "studio", Studio.class, studio -> THE_STUDIO, studio -> List.of());
+    public static final Kind<BoardPair> BOARD_PAIR = new Kind<>(
+            "board-pair", "board pair", BoardPair.class, board -> board.id().value(), board -> List.of());
+    public static final Kind<Cloth> CLOTH = new Kind<>(
+            "cloth", "bolt of cloth", Cloth.class, cloth -> cloth.id().value(), cloth -> List.of());
+    public static final Kind<Lot> LOT =
+            new Kind<>("lot", "lot", Lot.class, lot -> lot.id().value(), lot -> List.of());
+    public static final Kind<Party> PARTY =
+            new Kind<>("party", "party", Party.class, party -> party.id().value(), party -> List.of());
+    public static final Kind<Photo> PHOTO = new Kind<>(
+            "photo", "photograph", Photo.class, photo -> photo.digest().hex(), photo -> List.of());
+    public static final Kind<Clamping> CLAMPING = new Kind<>(
+            "clamping", "clamping", Clamping.class, clamping -> clamping.id().value(), Kinds::namedByClamping);
+    public static final Kind<Piece> PIECE =
+            new Kind<>("piece", "piece", Piece.class, piece -> piece.number().value(), Kinds::namedByPiece);
+    public static final Kind<IssuedPaper> ISSUED_PAPER =
+            new Kind<>("issued-paper", "issued paper", IssuedPaper.class, IssuedPaper::id, Kinds::namedByPaper);
+
+    public static final List<Kind<?>> ALL =
+            List.of(STUDIO, BOARD_PAIR, CLOTH, LOT, PARTY, PHOTO, CLAMPING, PIECE, ISSUED_PAPER);
+
+    private Kinds() {}
+
+    private static List<RecordKey> namedByClamping(Clamping clamping) {
+        return Stream.of(
+                        clamping.boards().stream()
+                                .map(use -> BOARD_PAIR.key(use.board().value())),
+                        clamping.cuts().stream()
+                                .map(cut -> cut.cloth())
+                                .filter(Objects::nonNull)
+                                .map(cloth -> CLOTH.key(cloth.value())),
+                        clamping.lots().filter(Objects::nonNull).map(lot -> LOT.key(lot.value())),
+                        Stream.ofNullable(clamping.copiedFrom()).map(other -> CLAMPING.key(other.value())))
+                .flatMap(keys -> keys)
+                .distinct()
+                .collect(Collectors.toList());
+    }
+
+    private static List<RecordKey> namedByPiece(Piece piece) {
+        return Stream.of(
+                        piece.made().stream()
+                                .map(made -> CLAMPING.key(made.clamping().value())),
+                        piece.photos().stream()
+                                .map(photo -> PHOTO.key(photo.photo().hex())),
+                        piece.events().stream()
+                                .map(event -> event.party())
+                                .filter(Objects::nonNull)
+                                .map(party -> PARTY.key(party.value())),
+                        Stream.ofNullable(piece.holder()).map(party -> PARTY.key(party.value())))
+                .flatMap(keys -> keys)
+                .distinct()
+                .collect(Collectors.toList());
+    }
+
+    private static List<RecordKey> namedByPaper(IssuedPaper paper) {
+        return paper.pieces().stream()
+                .map(issued -> PIECE.key(issued.piece().value()))
+                .distinct()
+                .toList();
+    }
+}

@@ -1,0 +1,57 @@
+package tenterbook.colour;
+
+import java.util.Arrays;
+
+/**
+ * The pixels of a region in CIELAB, thinned on a regular grid to at most {@link #MOST}. Pixels less than half opaque
+ * are left out: they show nothing of the cloth.
+ */
+final class LabSample {
+    static final int MOST = 40_000;
+
+    /** L, a, b, L, a, b, ... */
+    final double[] values;
+
+    final int size;
+
+    private LabSample(double[] values) {
+        this.values = values;
+        this.size = values.length / 3;
+    }
+
+    static LabSample of(int[] argb, int width, int height, Region region) {
+        if (width < 1 || height < 1 || (long) width * height != argb.length) {
+            throw new IllegalArgumentException("A picture of " + width + " × " + height + " pixels needs "
+                    + (long) width * height + " values; found: " + argb.length);
+        }
+        int x0 = (int) Math.floor(region.left() * width);
+        int x1 = (int) Math.ceil(region.right() * width);
+        int y0 = (int) Math.floor(region.top() * height);
+        int y1 = (int) Math.ceil(region.bottom() * height);
+        int step = step(x1 - x0, y1 - y0);
+        double[] values = new double[3 * steps(x1 - x0, step) * steps(y1 - y0, step)];
+        int filled = 0;
+        for (int y = y0 + step / 2; y < y1; y += step) {
+            for (int x = x0 + step / 2; x < x1; x += step) {
+                int pixel = argb[y * width + x];
+                if (pixel >>> 24 >= 128 && region.contains((x + 0.5) / width, (y + 0.5) / height)) {
+                    SrgbToLab.convert(pixel >> 16 & 0xff, pixel >> 8 & 0xff, pixel & 0xff, values, filled);
+                    filled += 3;
+                }
+            }
+        }
+        return new LabSample(Arrays.copyOf(values, filled));
+    }
+
+    private static int step(int width, int height) {
+        int step = 1;
+        while ((long) steps(width, step) * steps(height, step) > MOST) {
+            step++;
+        }
+        return step;
+    }
+
+    private static int steps(int length, int step) {
+        return (length + step - 1) / step;
+    }
+}

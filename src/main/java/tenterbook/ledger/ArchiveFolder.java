@@ -1,0 +1,91 @@
+package tenterbook.ledger;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+
+/**
+ * One archive folder, held by one process at a time.
+ *
+ * @see <a href="../../../../../../DEVELOPERS.md">DEVELOPERS.md, "One archive folder"</a>
+ */
+public final class ArchiveFolder implements AutoCloseable {
+    private final Path root;
+    private final FileChannel channel;
+    private final FileLock lock;
+
+    private ArchiveFolder(Path root, FileChannel channel, FileLock lock) {
+        this.root = root;
+        this.channel = channel;
+        this.lock = lock;
+    }
+
+    /**
+     * Opens the folder, making it where it is missing, and holds it until {@link #close}.
+     *
+     * @throws ArchiveProblem if another process holds it, or it cannot be written
+     */
+    public static ArchiveFolder hold(Path root) {
+        FileChannel channel = null;
+        try {
+            Files.createDirectories(root);
+            channel =
+                    FileChannel.open(root.resolve("in-use.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            FileLock lock = lockOf(channel);
+            if (lock == null) {
+                channel.close();
+                throw new ArchiveProblem(
+                        "The archive at %s is already open in another Tenterbook. Close that one first, or give another folder with --archive. Nothing was changed."
+                                .formatted(root.toAbsolutePath()));
+            }
+            return new ArchiveFolder(root, channel, lock);
+        } catch (IOException e) {
+            throw new ArchiveProblem(
+                    "The folder %s cannot be written: %s. Check that it exists, has room and belongs to you."
+                            .formatted(root.toAbsolutePath(), e.getMessage()),
+                    e);
+        }
+    }
+
+    private static FileLock lockOf(FileChannel channel) throws IOException {
+        try {
+            return channel.tryLock();
+        } catch (OverlappingFileLockException e) {
+            return null;
+        }
+    }
+
+    public Path root() {
+        return root;
+    }
+
+    public Path ledger() {
+        return root.resolve("ledger.db");
+    }
+
+    public Path photos() {
+        return root.resolve("photos");
+    }
+
+    public Path previews() {
+        return root.resolve("previews");
+    }
+
+    public Path index() {
+        return root.resolve("index");
+    }
+
+    @Override
+    public void close() {
+        try {
+            lock.release();
+            channel.close();
+        } catch (IOException e) {
+            throw new ArchiveProblem("The archive at %s could not be let go of".formatted(root), e);
+        }
+    }
+}

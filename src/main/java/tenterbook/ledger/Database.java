@@ -1,0 +1,139 @@
+package tenterbook.ledger;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ConcurrentLinkedDeque;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Function;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+
+/**
+ * The SQLite file: one connection that writes, a few that read.
+ *
+ * <p>Write-ahead log, so readers never wait for the writer; {@code synchronous=FULL}, since we have one disk and what is
+ * acknowledged must be on it; foreign keys on for every connection.
+ */
+final class Database implements AutoCloseable {
+    private final SQLiteDataSource readSource;
+    private final ConcurrentLinkedDeque<Handle> idleReaders = new ConcurrentLinkedDeque<>();
+    private final List<Handle> everyReader = new ArrayList<>();
+    private final ReentrantLock writing = new ReentrantLock(true);
+    private final Handle writer;
+    private volatile boolean closed;
+
+    Database(Path file) {
+        SQLiteDataSource writeSource = source(file, false);
+        migrate(writeSource, file);
+        this.readSource = source(file, true);
+        this.writer = Jdbi.open(writeSource);
+    }
+
+    private static SQLiteDataSource source(Path file, boolean readOnly) {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.enforceForeignKeys(true);
+        config.setBusyTimeout(10_000);
+        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        if (readOnly) {
+            config.setTransactionMode(SQLiteConfig.TransactionMode.DEFERRED);
+        }
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
+        return source;
+    }
+
+    private static void migrate(DataSource source, Path file) {
+        try {
+            Flyway.configure()
+                    .dataSource(source)
+                    .locations("classpath:db/migration")
+                    .loggers("slf4j")
+                    .load()
+                    .migrate();
+        } catch (FlywayException e) {
+            throw new ArchiveProblem(
+                    "The ledger %s cannot be opened: it is damaged, is no ledger of ours, or was written by a newer Tenterbook (%s). The file was left as it is; restore a bag into another folder, or use the newer program."
+                            .formatted(file.toAbsolutePath(), firstLine(e)),
+                    e);
+        }
+    }
+
+    private static String firstLine(Exception e) {
+        return String.valueOf(e.getMessage()).strip().lines().findFirst().orElse("no reason given");
+    }
+
+    <R> R read(Function<Handle, R> work) {
+        Handle handle = idleReaders.pollFirst();
+        if (handle == null) {
+            handle = Jdbi.open(readSource);
+            handle.execute("PRAGMA query_only = 1");
+            synchronized (everyReader) {
+                everyReader.add(handle);
+            }
+        }
+        try {
+            return work.apply(handle);
+        } finally {
+            if (closed) {
+                handle.close();
+            } else {
+                idleReaders.addFirst(handle);
+            }
+        }
+    }
+
+    /** Runs {@code work} in one transaction; what it throws undoes all of it. Waits for the writer before it. */
+    <R> R write(Function<Handle, R> work) {
+        writing.lock();
+        try {
+            return writer.inTransaction(work::apply);
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    /** Copies the whole database as it stands into a new file. */
+    void copyTo(Path target) {
+        writing.lock();
+        try {
+            writer.execute("VACUUM INTO ?", target.toAbsolutePath().toString());
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    @Override
+    public void close() {
+        writing.lock();
+        try {
+            closed = true;
+            synchronized (everyReader) {
+                everyReader.forEach(Handle::close);
+            }
+            checkpoint();
+            writer.close();
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    private void checkpoint() {
+        Connection connection = writer.getConnection();
+        try (var statement = connection.createStatement()) {
+            statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
+        } catch (SQLException e) {
+            // The write-ahead log stays beside the file and is read at the next start; nothing is lost.
+            org.slf4j.LoggerFactory.getLogger(Database.class).info("Left the write-ahead log for the next start", e);
+        }
+    }
+}

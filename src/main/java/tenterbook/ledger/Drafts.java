@@ -1,0 +1,54 @@
+package tenterbook.ledger;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+
+/** What a person has typed and not yet saved, so that a reload, an error or another device loses nothing. */
+public final class Drafts {
+    private final Database database;
+    private final Clock clock;
+
+    Drafts(Database database, Clock clock) {
+        this.database = database;
+        this.clock = clock;
+    }
+
+    /**
+     * @param name which form it is of, as in {@code piece/V24-001}
+     * @param body as the form keeps it
+     */
+    public record Draft(String name, String body, Instant savedAt) {}
+
+    public void keep(String name, String body) {
+        database.write(handle -> handle.createUpdate("""
+                        INSERT INTO drafts (name, body, saved_at)
+                        VALUES (:name, :body, :savedAt)
+                        ON CONFLICT (name) DO UPDATE SET body = excluded.body, saved_at = excluded.saved_at
+                        """)
+                .bind("name", name)
+                .bind("body", body)
+                .bind("savedAt", clock.instant().truncatedTo(ChronoUnit.SECONDS).toString())
+                .execute());
+    }
+
+    public Optional<Draft> find(String name) {
+        return all().stream().filter(draft -> draft.name().equals(name)).findFirst();
+    }
+
+    /** All drafts, newest first. */
+    public List<Draft> all() {
+        return database.read(handle -> handle.createQuery(
+                        "SELECT name, body, saved_at FROM drafts ORDER BY saved_at DESC, name")
+                .map((row, context) -> new Draft(row.getString(1), row.getString(2), Instant.parse(row.getString(3))))
+                .list());
+    }
+
+    public void discard(String name) {
+        database.write(handle -> handle.createUpdate("DELETE FROM drafts WHERE name = :name")
+                .bind("name", name)
+                .execute());
+    }
+}

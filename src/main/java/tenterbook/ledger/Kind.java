@@ -1,0 +1,24 @@
+package tenterbook.ledger;
+
+import java.util.Collection;
+import java.util.function.Function;
+
+/**
+ * A kind of record that the archive keeps.
+ *
+ * @param name in the ledger, as in {@code board-pair}; never changed once used
+ * @param called what a person calls one, as in 'board pair'
+ * @param type the immutable Java record
+ * @param id the identifier of a record of this kind
+ * @param references the records it names
+ */
+public record Kind<T>(
+        String name,
+        String called,
+        Class<T> type,
+        Function<T, String> id,
+        Function<T, Collection<RecordKey>> references) {
+    public RecordKey key(String id) {
+        return new RecordKey(name, id);
+    }
+}

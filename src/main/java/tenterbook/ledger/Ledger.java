@@ -1,0 +1,174 @@
+package tenterbook.ledger;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import tenterbook.measure.Digest;
+
+/**
+ * The truth of an archive: every revision of every record, in order.
+ *
+ * <p>Safe for many threads. Reads see only whole transactions. Followers are told after each write, on the writer's
+ * thread; they must be quick and catch up from {@link #after}.
+ */
+public final class Ledger implements AutoCloseable {
+    private final Database database;
+    private final ObjectMapper json;
+    private final Clock clock;
+    private final List<Consumer<Long>> followers = new CopyOnWriteArrayList<>();
+
+    private Ledger(Database database, ObjectMapper json, Clock clock) {
+        this.database = database;
+        this.json = json;
+        this.clock = clock;
+    }
+
+    /**
+     * Opens the ledger of a folder, making and migrating it as needed.
+     *
+     * @param json how records become JSON and back
+     * @throws ArchiveProblem if the file is damaged or written by a newer program
+     */
+    public static Ledger open(ArchiveFolder folder, ObjectMapper json, Clock clock) {
+        return new Ledger(new Database(folder.ledger()), json, clock);
+    }
+
+    /** What one act of the user does, in one transaction: all of it or nothing. */
+    public <R> R write(String author, Function<Writing, R> act) {
+        R result = database.write(handle -> {
+            Writing writing = new Writing(handle, json, clock.instant(), author);
+            R made = act.apply(writing);
+            writing.finish();
+            return made;
+        });
+        long last = lastSequence();
+        followers.forEach(follower -> follower.accept(last));
+        return result;
+    }
+
+    /** The record as it now is; empty where there never was one or it has been withdrawn. */
+    public <T> Optional<Saved<T>> find(Kind<T> kind, String id) {
+        return database.read(handle -> Rows.newest(handle, kind.key(id)))
+                .filter(revision -> !revision.withdrawn())
+                .map(revision -> saved(kind, revision));
+    }
+
+    /** All records of a kind that are in use, in order of identifier. */
+    public <T> List<Saved<T>> all(Kind<T> kind) {
+        return database.read(handle -> Rows.newestOfKind(handle, kind.name())).stream()
+                .map(revision -> saved(kind, revision))
+                .toList();
+    }
+
+    /** The records of a kind that were saved last, newest first. */
+    public <T> List<Saved<T>> latest(Kind<T> kind, int limit) {
+        return database.read(handle -> Rows.latestOfKind(handle, kind.name(), limit)).stream()
+                .map(revision -> saved(kind, revision))
+                .toList();
+    }
+
+    /** Every identifier of a kind ever given, also of withdrawn records. */
+    public List<String> everGiven(Kind<?> kind) {
+        return database.read(handle -> Rows.identifiers(handle, kind.name()));
+    }
+
+    /** Every revision of one record, oldest first. */
+    public List<Revision> history(RecordKey key) {
+        return database.read(handle -> Rows.history(handle, key));
+    }
+
+    public <T> Optional<Saved<T>> version(Kind<T> kind, String id, int version) {
+        return history(kind.key(id)).stream()
+                .filter(revision -> revision.version() == version)
+                .findFirst()
+                .map(revision -> saved(kind, revision));
+    }
+
+    /** Up to {@code limit} revisions after {@code sequence}, in order. */
+    public List<Revision> after(long sequence, int limit) {
+        return database.read(handle -> Rows.after(handle, sequence, limit));
+    }
+
+    /** The newest sequence, 0 for an empty ledger. */
+    public long lastSequence() {
+        return database.read(Rows::lastSequence);
+    }
+
+    /** The hash at the end of the chain; {@link Revision#NONE} for an empty ledger. */
+    public Digest lastHash() {
+        return database.read(Rows::lastHash);
+    }
+
+    /** Records in use that name {@code key}. */
+    public List<RecordKey> namedBy(RecordKey key) {
+        return database.read(handle -> Rows.namedBy(handle, key));
+    }
+
+    /** Records that {@code key} names. */
+    public List<RecordKey> names(RecordKey key) {
+        return database.read(handle -> Rows.names(handle, key));
+    }
+
+    public int count(Kind<?> kind) {
+        return database.read(handle -> Rows.count(handle, kind.name()));
+    }
+
+    /** Asks to be told the newest sequence after each write. */
+    public void follow(Consumer<Long> follower) {
+        followers.add(follower);
+    }
+
+    public <T> Saved<T> saved(Kind<T> kind, Revision revision) {
+        try {
+            return new Saved<>(
+                    json.readValue(revision.json(), kind.type()),
+                    revision.version(),
+                    revision.sequence(),
+                    revision.writtenAt(),
+                    revision.author(),
+                    revision.withdrawn());
+        } catch (JsonProcessingException e) {
+            throw new ArchiveProblem(
+                    "Revision %d (%s) cannot be read as a %s: %s. Run ‘check’; the text of the record is still in the ledger."
+                            .formatted(revision.sequence(), revision.key(), kind.called(), e.getOriginalMessage()),
+                    e);
+        }
+    }
+
+    /** What a person has typed and not saved; not part of the ledger. */
+    public Drafts drafts() {
+        return new Drafts(database, clock);
+    }
+
+    /** Looks for damage; see {@link LedgerCheck}. */
+    public LedgerCheck check() {
+        return new LedgerCheck(database);
+    }
+
+    /** Copies the ledger as it stands, whole and settled, into a new file. */
+    public void copyTo(Path target) {
+        database.copyTo(target);
+    }
+
+    /**
+     * Copies the ledger into a new file that is to be kept: without drafts, settled, readable from a read-only disc.
+     *
+     * @return the newest sequence in the copy, 0 for an empty ledger
+     * @throws ArchiveProblem if the copy cannot be settled
+     */
+    public long copyToKeep(Path target) {
+        database.copyTo(target);
+        return SettledCopy.settle(target);
+    }
+
+    @Override
+    public void close() {
+        database.close();
+    }
+}

@@ -1,0 +1,193 @@
+package tenterbook.ledger;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.StatementContext;
+import tenterbook.measure.Digest;
+
+/** The ledger's SQL. */
+final class Rows {
+    private static final String COLUMNS =
+            "r.sequence, r.kind, r.id, r.version, r.act, r.record, r.written_at, r.author, r.note, r.previous_hash, r.hash";
+
+    private Rows() {}
+
+    static Revision revision(ResultSet row, StatementContext context) throws SQLException {
+        return new Revision(
+                row.getLong(1),
+                new RecordKey(row.getString(2), row.getString(3)),
+                row.getInt(4),
+                row.getString(5).equals("withdraw"),
+                row.getString(6),
+                Instant.parse(row.getString(7)),
+                row.getString(8),
+                row.getString(9),
+                new Digest(row.getString(10)),
+                new Digest(row.getString(11)));
+    }
+
+    static Optional<Revision> newest(Handle handle, RecordKey key) {
+        return handle.createQuery("SELECT " + COLUMNS + """
+                                 FROM current AS c
+                                JOIN revisions AS r ON r.sequence = c.sequence
+                                WHERE c.kind = :kind AND c.id = :id
+                                """)
+                .bind("kind", key.kind())
+                .bind("id", key.id())
+                .map(Rows::revision)
+                .findOne();
+    }
+
+    static List<Revision> newestOfKind(Handle handle, String kind) {
+        return handle.createQuery("SELECT " + COLUMNS + """
+                                 FROM current AS c
+                                JOIN revisions AS r ON r.sequence = c.sequence
+                                WHERE c.kind = :kind AND r.act = 'save'
+                                ORDER BY c.id
+                                """)
+                .bind("kind", kind)
+                .map(Rows::revision)
+                .list();
+    }
+
+    static List<Revision> latestOfKind(Handle handle, String kind, int limit) {
+        return handle.createQuery("SELECT " + COLUMNS + """
+                                 FROM current AS c
+                                JOIN revisions AS r ON r.sequence = c.sequence
+                                WHERE c.kind = :kind AND r.act = 'save'
+                                ORDER BY c.sequence DESC
+                                LIMIT :limit
+                                """)
+                .bind("kind", kind)
+                .bind("limit", limit)
+                .map(Rows::revision)
+                .list();
+    }
+
+    static int count(Handle handle, String kind) {
+        return handle.createQuery("""
+                        SELECT count(*)
+                        FROM current AS c
+                        JOIN revisions AS r ON r.sequence = c.sequence
+                        WHERE c.kind = :kind AND r.act = 'save'
+                        """).bind("kind", kind).mapTo(Integer.class).one();
+    }
+
+    static List<String> identifiers(Handle handle, String kind) {
+        return handle.createQuery("SELECT id FROM current WHERE kind = :kind ORDER BY id")
+                .bind("kind", kind)
+                .mapTo(String.class)
+                .list();
+    }
+
+    static List<Revision> history(Handle handle, RecordKey key) {
+        return handle.createQuery("SELECT " + COLUMNS
+                        + " FROM revisions AS r WHERE r.kind = :kind AND r.id = :id ORDER BY r.version")
+                .bind("kind", key.kind())
+                .bind("id", key.id())
+                .map(Rows::revision)
+                .list();
+    }
+
+    static List<Revision> after(Handle handle, long sequence, int limit) {
+        return handle.createQuery("SELECT " + COLUMNS
+                        + " FROM revisions AS r WHERE r.sequence > :sequence ORDER BY r.sequence LIMIT :limit")
+                .bind("sequence", sequence)
+                .bind("limit", limit)
+                .map(Rows::revision)
+                .list();
+    }
+
+    static long lastSequence(Handle handle) {
+        return handle.createQuery("SELECT coalesce(max(sequence), 0) FROM revisions")
+                .mapTo(Long.class)
+                .one();
+    }
+
+    static Digest lastHash(Handle handle) {
+        return handle.createQuery("SELECT hash FROM revisions ORDER BY sequence DESC LIMIT 1")
+                .mapTo(String.class)
+                .findOne()
+                .map(Digest::new)
+                .orElse(Revision.NONE);
+    }
+
+    static void insert(Handle handle, Revision revision) {
+        handle.createUpdate("""
+                        INSERT INTO revisions
+                            (sequence, kind, id, version, act, record, written_at, author, note, previous_hash, hash)
+                        VALUES
+                            (:sequence, :kind, :id, :version, :act, :record, :writtenAt, :author, :note, :previous, :hash)
+                        """)
+                .bind("sequence", revision.sequence())
+                .bind("kind", revision.key().kind())
+                .bind("id", revision.key().id())
+                .bind("version", revision.version())
+                .bind("act", revision.withdrawn() ? "withdraw" : "save")
+                .bind("record", revision.json())
+                .bind("writtenAt", revision.writtenAt().toString())
+                .bind("author", revision.author())
+                .bind("note", revision.note())
+                .bind("previous", revision.previous().hex())
+                .bind("hash", revision.hash().hex())
+                .execute();
+        handle.createUpdate("""
+                        INSERT INTO current (kind, id, sequence)
+                        VALUES (:kind, :id, :sequence)
+                        ON CONFLICT (kind, id) DO UPDATE SET sequence = excluded.sequence
+                        """)
+                .bind("kind", revision.key().kind())
+                .bind("id", revision.key().id())
+                .bind("sequence", revision.sequence())
+                .execute();
+    }
+
+    static void clearReferences(Handle handle, RecordKey from) {
+        handle.createUpdate("DELETE FROM reference WHERE from_kind = :kind AND from_id = :id")
+                .bind("kind", from.kind())
+                .bind("id", from.id())
+                .execute();
+    }
+
+    static void addReference(Handle handle, RecordKey from, RecordKey to) {
+        handle.createUpdate("""
+                        INSERT INTO reference (from_kind, from_id, to_kind, to_id)
+                        VALUES (:fromKind, :fromId, :toKind, :toId)
+                        """)
+                .bind("fromKind", from.kind())
+                .bind("fromId", from.id())
+                .bind("toKind", to.kind())
+                .bind("toId", to.id())
+                .execute();
+    }
+
+    static List<RecordKey> namedBy(Handle handle, RecordKey key) {
+        return handle.createQuery("""
+                        SELECT from_kind, from_id
+                        FROM reference
+                        WHERE to_kind = :kind AND to_id = :id
+                        ORDER BY from_kind, from_id
+                        """)
+                .bind("kind", key.kind())
+                .bind("id", key.id())
+                .map((row, context) -> new RecordKey(row.getString(1), row.getString(2)))
+                .list();
+    }
+
+    static List<RecordKey> names(Handle handle, RecordKey key) {
+        return handle.createQuery("""
+                        SELECT to_kind, to_id
+                        FROM reference
+                        WHERE from_kind = :kind AND from_id = :id
+                        ORDER BY to_kind, to_id
+                        """)
+                .bind("kind", key.kind())
+                .bind("id", key.id())
+                .map((row, context) -> new RecordKey(row.getString(1), row.getString(2)))
+                .list();
+    }
+}

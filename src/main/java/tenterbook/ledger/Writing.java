@@ -1,0 +1,142 @@
+package tenterbook.ledger;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jdbi.v3.core.Handle;
+import tenterbook.measure.Digest;
+
+/** An act in progress: the only way to append to the ledger. Good only inside {@link Ledger#write}. */
+public final class Writing {
+    private final Handle handle;
+    private final ObjectMapper json;
+    private final Instant at;
+    private final String author;
+    private final Map<RecordKey, Set<RecordKey>> named = new LinkedHashMap<>();
+    private final Set<RecordKey> withdrawn = new LinkedHashSet<>();
+    private long sequence;
+    private Digest last;
+
+    Writing(Handle handle, ObjectMapper json, Instant at, String author) {
+        this.handle = handle;
+        this.json = json;
+        this.at = at.truncatedTo(ChronoUnit.MILLIS);
+        this.author = author;
+        this.sequence = Rows.lastSequence(handle);
+        this.last = Rows.lastHash(handle);
+    }
+
+    /** Saves a record that never was. */
+    public <T> Saved<T> create(Kind<T> kind, T record) {
+        return save(kind, record, 0, "");
+    }
+
+    /**
+     * Appends a revision. A record equal to the newest revision is not written again.
+     *
+     * @param expected the version the change was made from; 0 for a new record
+     * @throws Conflict if the newest version is another
+     */
+    public <T> Saved<T> save(Kind<T> kind, T record, int expected, String note) {
+        RecordKey key = kind.key(kind.id().apply(record));
+        Optional<Revision> newest = Rows.newest(handle, key);
+        int found = newest.map(Revision::version).orElse(0);
+        if (found != expected) {
+            throw new Conflict(key, kind.called(), expected, found);
+        }
+        String text = canonical(record, key);
+        if (newest.isPresent()
+                && !newest.get().withdrawn()
+                && newest.get().json().equals(text)) {
+            Revision same = newest.get();
+            return new Saved<>(record, same.version(), same.sequence(), same.writtenAt(), same.author(), false);
+        }
+        Revision made = append(key, found + 1, false, text, note);
+        Set<RecordKey> names = new LinkedHashSet<>(kind.references().apply(record));
+        names.remove(key);
+        named.put(key, names);
+        withdrawn.remove(key);
+        return new Saved<>(record, made.version(), made.sequence(), made.writtenAt(), author, false);
+    }
+
+    /**
+     * Takes a record out of use. Its revisions stay, its identifier is never given again, and it can be brought back by
+     * saving an older revision.
+     *
+     * @throws Conflict if the newest version is not {@code expected}
+     * @throws StillNamed at the end of the act, if another record still names it
+     */
+    public void withdraw(Kind<?> kind, String id, int expected, String note) {
+        RecordKey key = kind.key(id);
+        Revision newest = Rows.newest(handle, key).orElseThrow(() -> new Conflict(key, kind.called(), expected, 0));
+        if (newest.version() != expected) {
+            throw new Conflict(key, kind.called(), expected, newest.version());
+        }
+        if (!newest.withdrawn()) {
+            append(key, expected + 1, true, newest.json(), note);
+            named.put(key, Set.of());
+            withdrawn.add(key);
+        }
+    }
+
+    public <T> Optional<T> find(Kind<T> kind, String id) {
+        return Rows.newest(handle, kind.key(id))
+                .filter(revision -> !revision.withdrawn())
+                .map(revision -> {
+                    try {
+                        return json.readValue(revision.json(), kind.type());
+                    } catch (JsonProcessingException e) {
+                        throw new ArchiveProblem("Revision %d cannot be read".formatted(revision.sequence()), e);
+                    }
+                });
+    }
+
+    /** Every identifier of a kind ever given, seen inside this act, so that the next number is surely free. */
+    public List<String> everGiven(Kind<?> kind) {
+        return Rows.identifiers(handle, kind.name());
+    }
+
+    private String canonical(Object record, RecordKey key) {
+        try {
+            return Canonical.json(json.writeValueAsString(record));
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException("The " + key + " cannot be written as JSON", e);
+        }
+    }
+
+    private Revision append(RecordKey key, int version, boolean withdraw, String text, String note) {
+        Revision bare = new Revision(sequence + 1, key, version, withdraw, text, at, author, note, last, Revision.NONE);
+        Revision revision = new Revision(
+                bare.sequence(), key, version, withdraw, text, at, author, note, last, bare.computedHash());
+        Rows.insert(handle, revision);
+        sequence = revision.sequence();
+        last = revision.hash();
+        return revision;
+    }
+
+    /** Settles which record names which, once all of the act's records are there. */
+    void finish() {
+        named.forEach((from, targets) -> {
+            Rows.clearReferences(handle, from);
+            for (RecordKey to : targets) {
+                if (Rows.newest(handle, to).filter(r -> !r.withdrawn()).isEmpty()) {
+                    throw StillNamed.missing(from, to);
+                }
+                Rows.addReference(handle, from, to);
+            }
+        });
+        for (RecordKey key : withdrawn) {
+            List<RecordKey> users = Rows.namedBy(handle, key);
+            if (!users.isEmpty()) {
+                throw StillNamed.by(key, users);
+            }
+        }
+    }
+}

@@ -1,0 +1,10 @@
+/**
+ * The archive folder and its ledger: append-only, hash-chained revisions in SQLite, the newest of each thing, and which
+ * record names which.
+ *
+ * <p>Promises: what {@link tenterbook.ledger.Ledger#write} has returned survives a killed process (tested by killing
+ * one; a power cut is trusted to SQLite's {@code synchronous=FULL} and was not tested). One writer at a time, readers
+ * never wait. Never knows what a record means: a {@link tenterbook.ledger.Kind} tells it. Start at {@link
+ * tenterbook.ledger.Ledger}.
+ */
+package tenterbook.ledger;

@@ -1,0 +1,119 @@
+package tenterbook.archive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Currency;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tenterbook.board.BoardId;
+import tenterbook.board.BoardPair;
+import tenterbook.board.BoardState;
+import tenterbook.measure.DateText;
+import tenterbook.measure.Money;
+import tenterbook.measure.QuantityText;
+import tenterbook.measure.Unit;
+import tenterbook.piece.Category;
+import tenterbook.piece.Layers;
+import tenterbook.piece.MadeIn;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PieceNumber;
+import tenterbook.piece.Status;
+import tenterbook.recipe.BoardUse;
+import tenterbook.recipe.Clamping;
+import tenterbook.recipe.ClampingId;
+import tenterbook.recipe.DipSeries;
+import tenterbook.recipe.Fold;
+import tenterbook.recipe.FoldScheme;
+import tenterbook.recipe.Step;
+import tenterbook.recipe.StepKind;
+
+class RecordJsonTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void aRecordComesBackAsItWasAndUnrecordedFieldsAreLeftOut() {
+        Piece piece = new Piece(
+                new PieceNumber("V24-001"),
+                "Maré",
+                "",
+                Category.SCARF,
+                QuantityText.read("180 cm", Unit.CENTIMETRE),
+                QuantityText.read("forgot", Unit.CENTIMETRE),
+                null,
+                DateText.read("spring 2024"),
+                "2 of 9",
+                List.of(new MadeIn(new ClampingId("C24-001"), Layers.read("1-4, 7"), "")),
+                Status.SOLD,
+                null,
+                "",
+                Money.read("180.50", Currency.getInstance("EUR")),
+                "",
+                null,
+                null,
+                null,
+                null,
+                null);
+        var step = new Step(
+                StepKind.DIPS,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                "Mare",
+                null,
+                new DipSeries(QuantityText.read("6-8", Unit.COUNT), null, null, null),
+                "");
+        Clamping clamping = new Clamping(
+                new ClampingId("C24-001"),
+                "",
+                null,
+                List.of(new BoardUse(new BoardId("B01"), "I")),
+                new FoldScheme(List.of(new Fold(Fold.Axis.LENGTH, Fold.Style.ACCORDION, 8)), null, ""),
+                null,
+                List.of(step),
+                null,
+                "",
+                "",
+                "",
+                "",
+                null);
+        BoardPair board = new BoardPair(
+                new BoardId("B01"),
+                "Fig and wasp",
+                "pear",
+                null,
+                null,
+                null,
+                null,
+                "",
+                List.of(new BoardState("I", null, "", null, null, null)),
+                "");
+
+        try (Archive archive = Archive.open(folder, Clock.systemUTC())) {
+            archive.ledger().write("test", act -> {
+                act.create(Kinds.PIECE, piece);
+                act.create(Kinds.CLAMPING, clamping);
+                return act.create(Kinds.BOARD_PAIR, board);
+            });
+
+            assertThat(archive.piece("V24-001")).contains(piece);
+            assertThat(archive.clamping("C24-001")).contains(clamping);
+            assertThat(archive.board("B01")).contains(board);
+            assertThat(archive.ledger()
+                            .history(Kinds.PIECE.key("V24-001"))
+                            .get(0)
+                            .json())
+                    .isEqualTo("""
+                            {"category":"scarf","edition":"2 of 9","finished":{"about":false,"entered":"spring 2024","from":"2024-03-01","to":"2024-05-31"},"length":{"about":false,"basis":"unknown","entered":"180 cm","high":180,"low":180,"unit":"centimetre"},"made":[{"clamping":"C24-001","layers":{"all":false,"entered":"1-4, 7","layers":[1,2,3,4,7]}}],"number":"V24-001","price":{"amount":"180.50","currency":"EUR"},"status":"sold","title":"Maré","width":{"about":false,"basis":"unknown","entered":"forgot"}}""".strip());
+            assertThat(archive.ledger().check().run(tenterbook.ledger.Progress.UNWATCHED))
+                    .isEmpty();
+        }
+    }
+}
