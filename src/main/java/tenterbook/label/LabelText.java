@@ -23,7 +23,7 @@ public record LabelText(
         String template,
         List<Line> lines,
         String code,
-        List<PaletteColour> colours,
+        List<NamedColour> colours,
         List<Question> questions) {
     /** Which part of the label a line is. */
     public enum Part {

@@ -24,7 +24,7 @@ final class HangTag implements LabelDrawing {
     private static final double HEAD = 11;
     private static final double CODE = 14;
 
-    private static final Style MAKER = Style.of(Face.SMALL_CAPS, 9, 12, 7.5).tracked(0.09);
+    private static final Style MAKER = Style.of(Face.SMALL_CAPS, 9, 12, 7.5).tracked(0.07);
     private static final Style PLACE = Style.of(Face.TITLE_ITALIC, 7.5, 9, 6.5);
     private static final Style TITLE = Style.of(Face.TITLE, 18, 21, 12).even();
     private static final Style OTHER = Style.of(Face.TITLE_ITALIC, 10, 12, 8);

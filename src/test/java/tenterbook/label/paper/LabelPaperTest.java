@@ -53,6 +53,7 @@ class LabelPaperTest {
             rest = rest.replaceFirst(Pattern.quote(plain), "");
         }
         assertThat(rest).isEqualTo(TestBar.WORDS.replace(" ", ""));
+        assertThat(printed).contains("Oficina Valderim");
     }
 
     @ParameterizedTest
