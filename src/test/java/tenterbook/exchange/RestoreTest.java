@@ -164,6 +164,21 @@ class RestoreTest {
                         "its contents do not give its hash",
                         "data/ledger.jsonl: says something else"),
                 harm(
+                        "a trigger was added",
+                        bag -> {
+                            sql(bag, "CREATE TRIGGER quiet AFTER INSERT ON revisions BEGIN DELETE FROM drafts; END");
+                            remade(bag);
+                        },
+                        "has a trigger quiet that is not ours"),
+                harm(
+                        "what keeps revisions from being changed was taken out",
+                        bag -> {
+                            sql(bag, "DROP TRIGGER revisions_are_never_changed", "DROP VIEW pieces");
+                            remade(bag);
+                        },
+                        "lacks the trigger revisions_are_never_changed",
+                        "lacks the view pieces"),
+                harm(
                         "a revision was taken out",
                         bag -> {
                             sql(
