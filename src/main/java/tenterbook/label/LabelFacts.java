@@ -28,7 +28,7 @@ public record LabelFacts(
         List<Lot> lots,
         List<BoardPair> boards,
         List<Clamping> clampings,
-        List<NamedColour> palette) {
+        List<PaletteColour> palette) {
     /**
      * A cloth and what it is in the piece.
      *

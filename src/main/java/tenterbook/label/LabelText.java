@@ -23,7 +23,7 @@ public record LabelText(
         String template,
         List<Line> lines,
         String code,
-        List<NamedColour> colours,
+        List<PaletteColour> colours,
         List<Question> questions) {
     /** Which part of the label a line is. */
     public enum Part {

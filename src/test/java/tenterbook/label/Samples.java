@@ -185,9 +185,9 @@ public final class Samples {
                         step(StepKind.BATH, null, "", "weld"),
                         step(StepKind.DIPS, dips(count(3)), "Mare", "woad"))),
                 List.of(
-                        new NamedColour(new Lab(57, -19, 14), 0.61, "weir green"),
-                        new NamedColour(new Lab(88, -3, 12), 0.27, "reserved linen"),
-                        new NamedColour(new Lab(44, -9, -14), 0.12, "deep water")));
+                        new PaletteColour(new Lab(57, -19, 14), 0.61, "weir green"),
+                        new PaletteColour(new Lab(88, -3, 12), 0.27, "reserved linen"),
+                        new PaletteColour(new Lab(44, -9, -14), 0.12, "deep water")));
     }
 
     public static LabelFacts with(LabelFacts facts, Piece piece, List<LabelFacts.ClothPart> cloths) {

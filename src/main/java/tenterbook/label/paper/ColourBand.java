@@ -3,7 +3,7 @@ package tenterbook.label.paper;
 import java.util.List;
 import tenterbook.colour.Srgb;
 import tenterbook.label.LabelText;
-import tenterbook.label.NamedColour;
+import tenterbook.label.PaletteColour;
 import tenterbook.label.layout.Column;
 import tenterbook.label.layout.Face;
 import tenterbook.label.layout.Ink;
@@ -21,7 +21,7 @@ final class ColourBand {
     private static final double LEADER = 3.2;
     private static final Style NAME = Style.of(Face.TEXT, 6.8, 8, 6);
 
-    private final List<NamedColour> colours;
+    private final List<PaletteColour> colours;
     private final LabelText text;
 
     ColourBand(LabelText text) {
@@ -32,13 +32,13 @@ final class ColourBand {
     /** Draws the band in a box; names are set to the right of the strip within {@code width} mm. */
     void draw(Ink ink, double x, double y, double width, double height) {
         boolean shares = colours.stream().allMatch(c -> c.share() != null);
-        double sum = shares ? colours.stream().mapToDouble(NamedColour::share).sum() : colours.size();
+        double sum = shares ? colours.stream().mapToDouble(PaletteColour::share).sum() : colours.size();
         double gap = shares ? 0 : 0.6;
         double leading = Mm.of(NAME.leading());
         double top = y;
         double least = y;
         long namesLeft = colours.stream().filter(c -> !c.name().isEmpty()).count();
-        for (NamedColour colour : colours) {
+        for (PaletteColour colour : colours) {
             double tall = height * (shares ? colour.share() : 1) / sum;
             Srgb screen = colour.colour().srgb();
             Tone tone = new Tone(screen.red(), screen.green(), screen.blue());
