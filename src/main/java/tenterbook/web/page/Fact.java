@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import java.util.StringJoiner;
+import tenterbook.measure.Basis;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
 
@@ -35,13 +37,17 @@ public record Fact(String label, String text, String also) {
         if (!quantity.known()) {
             return "";
         }
-        StringBuilder text = new StringBuilder();
-        QuantityWords.metric(quantity).ifPresent(text::append);
-        QuantityWords.us(quantity)
-                .ifPresent(us -> text.append(text.isEmpty() ? "" : " · ").append(us));
-        if (quantity.basis() != tenterbook.measure.Basis.UNKNOWN) {
-            text.append(text.isEmpty() ? "" : ", ").append(quantity.basis());
-        }
-        return text.toString();
+        StringJoiner text = new StringJoiner(" · ");
+        String entered = plain(quantity.entered());
+        QuantityWords.metric(quantity)
+                .filter(metric -> !plain(metric).equals(entered))
+                .ifPresent(text::add);
+        QuantityWords.us(quantity).filter(us -> !plain(us).equals(entered)).ifPresent(text::add);
+        String basis = quantity.basis() == Basis.UNKNOWN ? "" : quantity.basis().toString();
+        return text.length() == 0 ? basis : basis.isEmpty() ? text.toString() : text + ", " + basis;
+    }
+
+    private static String plain(String text) {
+        return text.replace('\u00a0', ' ').strip();
     }
 }
