@@ -49,7 +49,8 @@ public record LabelFacts(
         palette = palette == null ? List.of() : List.copyOf(palette);
     }
 
-    List<Component> components() {
+    /** The cloths as the rules see them; see {@link tenterbook.label.rule.FibreStatement#of}. */
+    public List<Component> components() {
         return cloths.stream().map(c -> Component.of(c.part, c.cloth)).toList();
     }
 

@@ -8,7 +8,7 @@ import tenterbook.label.rule.Market;
  *
  * @param widthMm width of the label, 20 to 200 mm; for a care label the width of the tape
  * @param heightMm height of the label, 30 to 200 mm
- * @param priceShown whether a hang tag carries the asking price
+ * @param priceShown whether a hang tag carries the asking price, where one is recorded
  * @param blackOnly whether everything is black, for a one-colour printer or tape
  * @param fullContent whether a hang tag states the whole fibre content; otherwise it is not the required label, and says so
  *     where the market asks

@@ -9,6 +9,7 @@ import tenterbook.label.LabelText.Line;
 import tenterbook.label.LabelText.Part;
 import tenterbook.label.rule.CareWords;
 import tenterbook.label.rule.FibreLine;
+import tenterbook.label.rule.FibreMentions;
 import tenterbook.label.rule.FibreStatement;
 import tenterbook.label.rule.PartialTag;
 import tenterbook.label.rule.Question;
@@ -122,6 +123,8 @@ final class LabelWords {
                 request.market(), piece.category(), facts.components(), studio.dyedIn(), piece.trims());
         refusals.addAll(statement.refusals());
         questions.addAll(statement.questions());
+        questions.addAll(FibreMentions.questions(
+                request.market(), facts.components(), piece.title() + " " + piece.otherTitle()));
         statement.lines().forEach(this::add);
         if (rules.businessName() && studio.name().isEmpty()) {
             refusals.add(new Refusal(

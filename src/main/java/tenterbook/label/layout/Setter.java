@@ -92,18 +92,39 @@ public final class Setter {
     /** Lines no wider than {@code width} points; empty where a word alone is wider. */
     Optional<List<Line>> wrapped(String text, Style style, double width) {
         Optional<List<Line>> lines = broken(text, style, width);
-        if (lines.isEmpty() || !style.balanced() || lines.get().size() < 2) {
+        if (lines.isEmpty() || lines.get().size() < 2) {
             return lines;
         }
+        return style.balanced()
+                ? Optional.of(even(text, style, width, lines.get()))
+                : Optional.of(withoutLoneWord(text, style, width, lines.get()));
+    }
+
+    /** A last line of one word takes company, where a slightly narrower measure gives it and needs no further line. */
+    private List<Line> withoutLoneWord(String text, Style style, double width, List<Line> lines) {
+        for (double part = 1; part > 0.87; part -= 0.02) {
+            Optional<List<Line>> narrower = broken(text, style, width * part);
+            if (narrower.isEmpty() || narrower.get().size() > lines.size()) {
+                break;
+            }
+            if (narrower.get().get(lines.size() - 1).text().contains(" ")) {
+                return narrower.get();
+            }
+        }
+        return lines;
+    }
+
+    private List<Line> even(String text, Style style, double width, List<Line> widest) {
+        List<Line> lines = widest;
         // Evenly long lines: the narrowest measure that needs no further line.
         double low = width / 2;
         double high = width;
         while (high - low > 1) {
             double middle = (low + high) / 2;
             Optional<List<Line>> narrower = broken(text, style, middle);
-            if (narrower.isPresent() && narrower.get().size() <= lines.get().size()) {
+            if (narrower.isPresent() && narrower.get().size() <= lines.size()) {
                 high = middle;
-                lines = narrower;
+                lines = narrower.get();
             } else {
                 low = middle;
             }

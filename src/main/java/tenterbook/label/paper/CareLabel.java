@@ -35,7 +35,7 @@ final class CareLabel implements LabelDrawing {
         double foot = height - MARGIN - Mm.of(number.height());
         Column.SetColumn words = new Column(LabelDrawing.what(text, "text"))
                 .addAll(text.of(Part.MAKER), MAKER, 0)
-                .addAll(text.of(Part.CONTENT), CONTENT, 6)
+                .addAll(LabelDrawing.bound(text, Part.CONTENT), CONTENT, 6)
                 .addAll(text.of(Part.ORIGIN), ORIGIN, 3)
                 .addAll(text.of(Part.CARE), CARE, 4.5)
                 .set(ink.setter(), measure, foot - SEAM - 1);

@@ -1,6 +1,7 @@
 package tenterbook.label.paper;
 
 import java.util.List;
+import tenterbook.colour.Srgb;
 import tenterbook.label.LabelText;
 import tenterbook.label.PaletteColour;
 import tenterbook.label.layout.Column;
@@ -39,7 +40,8 @@ final class ColourBand {
         long namesLeft = colours.stream().filter(c -> !c.name().isEmpty()).count();
         for (PaletteColour colour : colours) {
             double tall = height * (shares ? colour.share() : 1) / sum;
-            Tone tone = PrintColour.of(colour.colour());
+            Srgb screen = colour.colour().srgb();
+            Tone tone = new Tone(screen.red(), screen.green(), screen.blue());
             ink.rectangle(x, top, WIDTH, tall - gap, text.request().blackOnly() ? tone.grey() : tone);
             if (!colour.name().isEmpty()) {
                 double middle = top + (tall - gap) / 2;

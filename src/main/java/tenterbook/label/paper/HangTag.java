@@ -4,6 +4,7 @@ import java.util.List;
 import tenterbook.label.LabelText;
 import tenterbook.label.LabelText.Part;
 import tenterbook.label.layout.Column;
+import tenterbook.label.layout.DoesNotFit;
 import tenterbook.label.layout.Face;
 import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Line;
@@ -23,7 +24,7 @@ final class HangTag implements LabelDrawing {
     private static final double HEAD = 11;
     private static final double CODE = 14;
 
-    private static final Style MAKER = Style.of(Face.SMALL_CAPS, 9, 12, 7.5).tracked(0.09);
+    private static final Style MAKER = Style.of(Face.SMALL_CAPS, 9, 12, 7.5).tracked(0.07);
     private static final Style PLACE = Style.of(Face.TITLE_ITALIC, 7.5, 9, 6.5);
     private static final Style TITLE = Style.of(Face.TITLE, 18, 21, 12).even();
     private static final Style OTHER = Style.of(Face.TITLE_ITALIC, 10, 12, 8);
@@ -38,35 +39,66 @@ final class HangTag implements LabelDrawing {
         double height = text.request().heightMm();
         double measure = width - 2 * MARGIN;
         Tone hair = LabelDrawing.tone(HAIR, text);
-        ink.circle(width / 2, HOLE_DOWN, HOLE_RADIUS, HAIRLINE, hair);
+        ColourBand band = new ColourBand(text);
+        double foot = height - MARGIN - Math.max(CODE, band.leastHeight());
 
-        Column.SetColumn head = new Column(LabelDrawing.what(text, "title"))
+        Column.SetColumn head = head(text, ink, measure, height * 0.42);
+        Column.SetColumn body = null;
+        while (body == null) {
+            try {
+                body = body(text, ink, measure, foot - 2 - bodyTop(head));
+            } catch (DoesNotFit full) {
+                head = lower(text, ink, measure, head, full);
+            }
+        }
+        ink.circle(width / 2, HOLE_DOWN, HOLE_RADIUS, HAIRLINE, hair);
+        ink.column(head, MARGIN, HEAD, LabelDrawing.tone(TEXT, text));
+        numberAndPrice(text, ink, numberTop(head), measure);
+        double rule = bodyTop(head) - 1;
+        ink.line(MARGIN, rule, width - MARGIN, rule, HAIRLINE, hair);
+        ink.column(body, MARGIN, bodyTop(head), LabelDrawing.tone(TEXT, text));
+        foot(text, ink, band, foot);
+    }
+
+    private static double numberTop(Column.SetColumn head) {
+        return HEAD + Mm.of(head.height()) + 1;
+    }
+
+    private static double bodyTop(Column.SetColumn head) {
+        return numberTop(head) + Mm.of(NUMBER.leading()) + 2;
+    }
+
+    private static Column.SetColumn head(LabelText text, Ink ink, double measure, double height) {
+        return new Column(LabelDrawing.what(text, "title"))
                 .addAll(text.of(Part.MAKER), MAKER, 0)
                 .addAll(text.of(Part.PLACE), PLACE, 0)
                 .addAll(text.of(Part.TITLE), TITLE, 6)
                 .addAll(text.of(Part.OTHER_TITLE), OTHER, 0)
-                .set(ink.setter(), measure, height * 0.42);
-        ink.column(head, MARGIN, HEAD, LabelDrawing.tone(TEXT, text));
-        double y = HEAD + Mm.of(head.height()) + 1;
-        y = numberAndPrice(text, ink, y, measure);
-        ink.line(MARGIN, y + 1, width - MARGIN, y + 1, HAIRLINE, hair);
+                .set(ink.setter(), measure, height);
+    }
 
-        ColourBand band = new ColourBand(text);
-        double foot = height - MARGIN - Math.max(CODE, band.leastHeight());
-        double room = foot - 2 - (y + 2);
-        Column.SetColumn body = new Column(LabelDrawing.what(text, "text"))
+    /** A long title gives way to the text below it, as far as its smallest size. */
+    private static Column.SetColumn lower(
+            LabelText text, Ink ink, double measure, Column.SetColumn head, DoesNotFit full) {
+        try {
+            return head(text, ink, measure, Mm.of(head.height()) - 0.5);
+        } catch (DoesNotFit least) {
+            throw full;
+        }
+    }
+
+    private static Column.SetColumn body(LabelText text, Ink ink, double measure, double room) {
+        return new Column(LabelDrawing.what(text, "text"))
                 .addAll(text.of(Part.MATERIAL), REQUIRED, 0)
-                .addAll(text.of(Part.CONTENT), REQUIRED, 0)
+                .addAll(LabelDrawing.bound(text, Part.CONTENT), REQUIRED, 0)
                 .addAll(text.of(Part.ORIGIN), REQUIRED, 0)
                 .addAll(text.of(Part.SIZE), BODY, 0)
                 .add(String.join(" ", text.of(Part.MADE)), BODY, 3)
                 .add(String.join(" ", text.of(Part.CARE)), BODY, 3)
                 .set(ink.setter(), measure, room);
-        ink.column(body, MARGIN, y + 2, LabelDrawing.tone(TEXT, text));
-        foot(text, ink, band, foot);
     }
 
-    private double numberAndPrice(LabelText text, Ink ink, double y, double measure) {
+    private void numberAndPrice(LabelText text, Ink ink, double y, double measure) {
         Setter setter = ink.setter();
         double baseline = y + Mm.of(NUMBER.leading()) - 0.6;
         List<String> price = text.of(Part.PRICE);
@@ -80,7 +112,6 @@ final class HangTag implements LabelDrawing {
                 .addAll(text.of(Part.NUMBER), NUMBER, 0)
                 .set(setter, measure - priceWidth - 2, Mm.of(NUMBER.leading()));
         ink.text(number.lines().get(0).line(), MARGIN, baseline, LabelDrawing.tone(QUIET, text));
-        return y + Mm.of(NUMBER.leading());
     }
 
     private void foot(LabelText text, Ink ink, ColourBand band, double foot) {

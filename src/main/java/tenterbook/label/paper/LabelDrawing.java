@@ -1,5 +1,6 @@
 package tenterbook.label.paper;
 
+import java.util.List;
 import tenterbook.label.LabelText;
 import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Tone;
@@ -24,6 +25,13 @@ interface LabelDrawing {
 
     static Tone tone(Tone wanted, LabelText text) {
         return text.request().blackOnly() ? Tone.BLACK : wanted;
+    }
+
+    /** Required lines of one part, in which a share never parts from its fibre at a line's end. */
+    static List<String> bound(LabelText text, LabelText.Part part) {
+        return text.of(part).stream()
+                .map(line -> line.replaceAll("(?<=%|\\d|Other|other|true) (?=%|\\p{L})", "\u00a0"))
+                .toList();
     }
 
     static String what(LabelText text, String part) {

@@ -147,7 +147,8 @@ public record CareWords(List<CareLine> lines, List<Question> questions) {
         }
 
         private void warnings() {
-            judged(Kind.RUB, false).stream().findFirst().ifPresent(t -> lines.add(line("Colour may rub off.", t)));
+            String colour = rules.language().equals("en-US") ? "Color" : "Colour";
+            judged(Kind.RUB, false).stream().findFirst().ifPresent(t -> lines.add(line(colour + " may rub off.", t)));
             judged(Kind.WATER, false).stream().findFirst().ifPresent(t -> lines.add(line("Water may mark it.", t)));
             judged(Kind.LIGHT, false).stream()
                     .findFirst()

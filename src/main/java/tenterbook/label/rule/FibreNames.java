@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The table of fibre names, {@code /label/fibres.csv}. */
 final class FibreNames {
@@ -38,6 +39,10 @@ final class FibreNames {
         }
     }
 
+    /** Salts of the mordant shelf that share a fibre's name. */
+    private static final Pattern SALT =
+            Pattern.compile("\\b(alumini?um|alum|iron|ferrous|copper|calcium|sodium) acetate\\b");
+
     private static final List<Fibre> FIBRES = read();
 
     private FibreNames() {}
@@ -52,7 +57,8 @@ final class FibreNames {
 
     /** Fibres named as words of a text, as in a title or the name of a cloth. */
     static List<Fibre> namedIn(String text) {
-        String plain = " " + text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]+", " ") + " ";
+        String words = text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]+", " ");
+        String plain = " " + SALT.matcher(words).replaceAll(" ") + " ";
         return FIBRES.stream()
                 .filter(f -> f.entries.stream().anyMatch(e -> plain.contains(" " + e + " ")))
                 .toList();

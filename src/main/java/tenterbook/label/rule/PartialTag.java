@@ -1,6 +1,7 @@
 package tenterbook.label.rule;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What a tag that does not carry the full content must say when its other words name a fibre. */
@@ -34,7 +35,7 @@ public final class PartialTag {
         boolean wholly = named.size() == 1
                 && components.stream()
                         .flatMap(c -> c.content().stream())
-                        .allMatch(s -> named.get(0).entries().contains(s.fibre().toLowerCase(java.util.Locale.ROOT)));
+                        .allMatch(s -> named.get(0).entries().contains(s.fibre().toLowerCase(Locale.ROOT)));
         if (wholly || rules.partialTagPhrase().isEmpty()) {
             return Optional.empty();
         }

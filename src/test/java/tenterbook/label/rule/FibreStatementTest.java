@@ -174,6 +174,27 @@ class FibreStatementTest {
         assertThat(refusals).hasSize(1);
     }
 
+    /** Source: Reg. (EU) 1007/2011 Art. 5; 16 CFR 303.18. */
+    @Test
+    void aTitleNamingAFibreThatIsNotThereIsAskedAbout() {
+        List<Component> linen = components("linen 100");
+        assertThat(FibreMentions.questions(Market.EU, linen, "Silk river").toString())
+                .contains("names silk");
+        assertThat(FibreMentions.questions(Market.EU, linen, "Silky river").toString())
+                .contains("silky");
+        assertThat(FibreMentions.questions(Market.EU, linen, "Flax river")).isEmpty();
+        assertThat(FibreMentions.questions(Market.EU, linen, "Heron weir")).isEmpty();
+    }
+
+    @Test
+    void aMordantSaltIsNoFibre() {
+        assertThat(PartialTag.sentence(
+                        Market.US, components("silk 80+cotton 20"), "aluminium acetate mordant", new ArrayList<>()))
+                .isEmpty();
+        assertThat(PartialTag.sentence(Market.US, components("silk 80+cotton 20"), "acetate satin", new ArrayList<>()))
+                .isPresent();
+    }
+
     private static List<String> texts(FibreStatement statement, FibreLine.Kind kind) {
         return statement.lines(kind).stream().map(FibreLine::text).toList();
     }
