@@ -31,7 +31,8 @@ final class ColourBand {
 
     /** Draws the band in a box; names are set to the right of the strip within {@code width} mm. */
     void draw(Ink ink, double x, double y, double width, double height) {
-        boolean shares = colours.stream().allMatch(c -> c.share() != null);
+        boolean shares = colours.stream().allMatch(c -> c.share() != null)
+                && colours.stream().anyMatch(c -> c.share() > 0);
         double sum = shares ? colours.stream().mapToDouble(PaletteColour::share).sum() : colours.size();
         double gap = shares ? 0 : 0.6;
         double leading = Mm.of(NAME.leading());

@@ -2,6 +2,7 @@ package tenterbook.label.rule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
@@ -127,7 +128,7 @@ public record CareWords(List<CareLine> lines, List<Question> questions) {
 
         private void dryClean() {
             String word = rules.dryClean();
-            one(Kind.DRY_CLEAN, word + ".", "Do not %s.".formatted(word.toLowerCase(java.util.Locale.ROOT)));
+            one(Kind.DRY_CLEAN, word + ".", "Do not %s.".formatted(word.toLowerCase(Locale.ROOT)));
         }
 
         private void iron() {
