@@ -50,11 +50,7 @@ final class Suggester {
         List<Suggestion> found = suggester.ranked(exact);
         if (found.size() < limit && TextQuery.edits(suggester.typed) > 0) {
             Map<String, Integer> near = new HashMap<>();
-            for (char kind : SuggestTerms.KINDS.keySet()) {
-                if (kind != 'a') {
-                    suggester.near(kind, near);
-                }
-            }
+            suggester.near(near);
             Set<Suggestion> known = new HashSet<>(found);
             suggester.ranked(near).stream().filter(known::add).forEach(found::add);
         }
@@ -77,10 +73,12 @@ final class Suggester {
         }
     }
 
-    private void near(char kind, Map<String, Integer> found) throws IOException {
-        int edits = TextQuery.edits(typed);
-        Automaton spelt = new LevenshteinAutomata(typed, true).toAutomaton(edits, String.valueOf(kind));
-        Automaton going = Operations.concatenate(List.of(spelt, Automata.makeAnyString()));
+    /** All kinds but numbers, with one automaton: making it costs more than walking it. */
+    private void near(Map<String, Integer> found) throws IOException {
+        int edits = typed.length() < 8 ? 1 : 2;
+        Automaton spelt = new LevenshteinAutomata(typed, true).toAutomaton(edits);
+        Automaton going =
+                Operations.concatenate(List.of(Automata.makeCharRange('b', 'g'), spelt, Automata.makeAnyString()));
         CompiledAutomaton compiled = new CompiledAutomaton(Operations.determinize(going, 100_000), false, true);
         for (LeafReaderContext leaf : searcher.getIndexReader().leaves()) {
             Terms terms = leaf.reader().terms(PieceDocument.SUGGEST);
