@@ -45,7 +45,8 @@ final class Demo {
         archive.ledger().write("Inês Valderim", act -> {
             act.create(
                     Kinds.STUDIO,
-                    new Studio("Oficina Valderim", "Inês Valderim", "Porto Sarelho", "Portugal", "", "", null, null));
+                    new Studio(
+                            "Oficina Valderim", "Inês Valderim", "Porto Sarelho", "Portugal", "", "", null, null, ""));
             act.create(Kinds.PARTY, new Party(new PartyId("vermia"), "Sala Vermia", "gallery", BUYER, ""));
             act.create(Kinds.BOARD_PAIR, board("B01", "Fig and wasp"));
             act.create(Kinds.BOARD_PAIR, board("B09", "cut by mistake"));

@@ -46,7 +46,8 @@ public final class Samples {
             "",
             "",
             new NumberScheme("V"),
-            Currency.getInstance("EUR"));
+            Currency.getInstance("EUR"),
+            "");
 
     private Samples() {}
 
