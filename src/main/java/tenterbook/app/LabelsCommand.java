@@ -75,6 +75,7 @@ final class LabelsCommand implements Callable<Integer> {
         LabelRequest request = LabelRequest.of(
                         chosen("kind", kind, LabelKind.values()), chosen("market", market, Market.values()))
                 .on(chosen("sheet", sheet, SheetSize.values()));
+        refuseUnwritable();
         request = price ? request.withPrice() : request;
         request = black ? request.inBlack() : request;
         try (Archive archive = folder.existing(Clock.systemUTC());
@@ -95,6 +96,16 @@ final class LabelsCommand implements Callable<Integer> {
                 .getOut()
                 .printf("Wrote %d labels to %s. Print at 100 %%: the bar must measure 50 mm.%n", pieces.size(), out);
         return 0;
+    }
+
+    /** Before anything is printed: what the ledger says was issued must have come out. */
+    private void refuseUnwritable() {
+        Path parent = out.toAbsolutePath().getParent();
+        if (Files.isDirectory(out) || parent == null || !Files.isDirectory(parent) || !Files.isWritable(parent)) {
+            throw new IllegalArgumentException(
+                    "--out: expected a file in a folder that is there and can be written; found %s. Nothing was printed."
+                            .formatted(out.toAbsolutePath()));
+        }
     }
 
     private static <E extends Enum<E>> E chosen(String option, String text, E[] values) {

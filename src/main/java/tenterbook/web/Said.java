@@ -15,7 +15,12 @@ public final class Said {
         ctx.redirect(path, io.javalin.http.HttpStatus.SEE_OTHER);
     }
 
+    /** Empty where it is not ours: cookies are shared by all ports of this computer. */
     static String decoded(String cookie) {
-        return URLDecoder.decode(cookie, StandardCharsets.UTF_8);
+        try {
+            return URLDecoder.decode(cookie, StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException e) {
+            return "";
+        }
     }
 }

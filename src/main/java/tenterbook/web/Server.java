@@ -12,6 +12,7 @@ import java.net.ServerSocket;
 import java.util.Map;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import tenterbook.label.LabelBlocked;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.StillNamed;
@@ -39,6 +40,9 @@ public final class Server implements AutoCloseable {
 
     /** The most one upload may hold: forty photographs of the largest size. */
     private static final long MOST_UPLOADED = 40 * Originals.LIMIT_BYTES;
+
+    /** Larger files are cut off while they arrive; one between the two limits is refused alone, and its neighbours kept. */
+    private static final long MOST_ARRIVING = 4 * Originals.LIMIT_BYTES;
 
     /** The most a form without files may hold, in bytes. */
     private static final long MOST_TYPED = 4L << 20;
@@ -78,7 +82,7 @@ public final class Server implements AutoCloseable {
         config.startup.showOldJavalinVersionWarning = false;
         config.http.maxRequestSize = MOST_TYPED;
         config.http.generateEtags = false;
-        config.jetty.multipartConfig.maxFileSize(Originals.LIMIT_BYTES / (1 << 20) + 1, SizeUnit.MB);
+        config.jetty.multipartConfig.maxFileSize(MOST_ARRIVING >> 20, SizeUnit.MB);
         config.jetty.multipartConfig.maxTotalRequestSize(MOST_UPLOADED >> 20, SizeUnit.MB);
         config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
         config.jsonMapper(new io.javalin.json.JavalinJackson(tenterbook.archive.RecordJson.mapper(), false));
@@ -118,6 +122,8 @@ public final class Server implements AutoCloseable {
         routes.exception(StillNamed.class, (e, ctx) -> tell(ctx, site, 409, "Still in use", e.getMessage()));
         routes.exception(
                 PhotoRefused.class, (e, ctx) -> tell(ctx, site, 422, "The photograph was not added", e.getMessage()));
+        routes.exception(
+                LabelBlocked.class, (e, ctx) -> tell(ctx, site, 422, "The label is held back", e.getMessage()));
         routes.exception(
                 IllegalArgumentException.class, (e, ctx) -> tell(ctx, site, 400, "Not understood", e.getMessage()));
         routes.exception(ArchiveProblem.class, (e, ctx) -> tell(ctx, site, 500, "The archive", e.getMessage()));

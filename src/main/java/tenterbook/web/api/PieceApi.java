@@ -4,13 +4,15 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
+import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,13 +23,16 @@ import tenterbook.archive.Kinds;
 import tenterbook.archive.RecordJson;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.DateText;
+import tenterbook.measure.Money;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
+import tenterbook.photo.Originals;
 import tenterbook.photo.Photo;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
+import tenterbook.piece.Studio;
 import tenterbook.search.Hit;
 import tenterbook.search.PieceQuery;
 import tenterbook.search.SearchResult;
@@ -37,8 +42,11 @@ import tenterbook.web.page.PhotoShelf;
 
 /** Pieces over HTTP: finding, reading, recording, and adding photographs. */
 public final class PieceApi {
-    private static final ObjectMapper STRICT =
-            RecordJson.mapper().enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES);
+    private static final ObjectMapper STRICT = RecordJson.mapper()
+            .enable(
+                    DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES,
+                    DeserializationFeature.FAIL_ON_TRAILING_TOKENS,
+                    DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY);
 
     private final Site site;
     private final PhotoShelf shelf;
@@ -120,16 +128,31 @@ public final class PieceApi {
         return answer;
     }
 
-    /** A new piece. Quantities and dates may be plain text, as in {@code "length": "180 cm"}; a number may be left out. */
+    /**
+     * A new piece. Quantities, dates and the price may be plain text, as in {@code "length": "180 cm"}; a number may be left
+     * out, and is then given in the same act, so that two programs never get the same one.
+     */
     private void record(Context ctx) {
-        Piece piece = parsed(ctx.body());
-        Saved<Piece> saved = site.archive().ledger().write(site.author(), act -> act.create(Kinds.PIECE, piece));
+        ObjectNode object = parsed(ctx.body());
+        Studio studio = site.archive().studio();
+        int year = site.today().getYear();
+        Saved<Piece> saved = site.archive().ledger().write(site.author(), act -> {
+            if (!object.hasNonNull("number")) {
+                PieceNumber next = studio.numbers().next(act.everGiven(Kinds.PIECE).stream(), year);
+                object.put("number", next.value());
+            }
+            return act.create(Kinds.PIECE, piece(object));
+        });
         ctx.status(201);
-        ctx.header("Location", "/api/pieces/" + saved.record().number());
+        ctx.header("Location", "/api/pieces/" + encoded(saved.record().number().value()));
         ctx.json(answer(saved));
     }
 
-    private Piece parsed(String body) {
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    private ObjectNode parsed(String body) {
         try {
             JsonNode json = STRICT.readTree(body);
             if (!(json instanceof ObjectNode object)) {
@@ -140,24 +163,18 @@ public final class PieceApi {
             asText(object, "width", text -> STRICT.valueToTree(QuantityText.read(text, Unit.CENTIMETRE)));
             asText(object, "mass", text -> STRICT.valueToTree(QuantityText.read(text, Unit.GRAM)));
             asText(object, "finished", text -> STRICT.valueToTree(DateText.read(text)));
-            if (!object.hasNonNull("number")) {
-                PieceNumber next = site.archive()
-                        .studio()
-                        .numbers()
-                        .next(
-                                site.archive().ledger().everGiven(Kinds.PIECE).stream(),
-                                site.today().getYear());
-                object.put("number", next.value());
-            }
-            return STRICT.treeToValue(object, Piece.class);
-        } catch (UnrecognizedPropertyException e) {
-            throw new IllegalArgumentException(
-                    "The field ‘%s’ is none of a piece's: %s. Nothing was changed."
-                            .formatted(e.getPropertyName(), e.getKnownPropertyIds()),
-                    e);
+            asText(object, "price", text -> STRICT.valueToTree(Money.read(text, site.currency())));
+            return object;
         } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException(
-                    "The piece was not understood: " + e.getOriginalMessage() + " Nothing was changed.", e);
+            throw NotUnderstood.because(e);
+        }
+    }
+
+    private static Piece piece(ObjectNode object) {
+        try {
+            return STRICT.treeToValue(object, Piece.class);
+        } catch (JsonProcessingException e) {
+            throw NotUnderstood.because(e);
         }
     }
 
@@ -174,10 +191,11 @@ public final class PieceApi {
             throw new IllegalArgumentException(
                     "No photograph arrived. Expected multipart/form-data with one or more files; found none. Nothing was changed.");
         }
-        PhotoRole role = Stream.of(PhotoRole.values())
-                .filter(each -> each.toString().equals(ctx.formParam("role")))
-                .findFirst()
-                .orElse(saved.record().photos().isEmpty() ? PhotoRole.FRONT : PhotoRole.DETAIL);
+        if (files.stream().anyMatch(file -> file.size() > Originals.LIMIT_BYTES)) {
+            throw new ContentTooLargeResponse();
+        }
+        PhotoRole role =
+                role(ctx.formParam("role"), saved.record().photos().isEmpty() ? PhotoRole.FRONT : PhotoRole.DETAIL);
         String caption = Optional.ofNullable(ctx.formParam("caption")).orElse("");
         List<Photo> taken = new ArrayList<>();
         for (UploadedFile file : files) {
@@ -202,6 +220,18 @@ public final class PieceApi {
         answer.put("photos", taken);
         ctx.status(201);
         ctx.json(answer);
+    }
+
+    private static PhotoRole role(String word, PhotoRole usual) {
+        if (word == null || word.isBlank()) {
+            return usual;
+        }
+        return Stream.of(PhotoRole.values())
+                .filter(each -> each.toString().equals(word))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "No photograph was added: expected a role out of %s; found “%s”. Nothing was changed."
+                                .formatted(List.of(PhotoRole.values()), word)));
     }
 
     /** What a typed quantity means, for the line beneath a field. */

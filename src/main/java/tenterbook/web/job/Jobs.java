@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -58,5 +59,13 @@ public final class Jobs implements AutoCloseable {
     public void close() {
         jobs.values().forEach(Job::stop);
         thread.shutdown();
+        try {
+            // Work looks every moment whether it should stop; the archive must not be closed beneath it.
+            if (!thread.awaitTermination(20, TimeUnit.SECONDS)) {
+                LOG.warn("Long work did not stop in time");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

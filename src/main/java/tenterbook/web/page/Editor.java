@@ -121,7 +121,7 @@ public final class Editor<T> {
             site.archive().ledger().drafts().discard(draftName(id));
             Said.andGo(ctx, sentence(id, saved, version), path.apply(saved.record()));
         } catch (Conflict e) {
-            conflict(ctx, id, form, version, e);
+            conflict(ctx, id, form, record, e);
         } catch (StillNamed e) {
             show(ctx, 409, view(form, id, version, null, List.of(), e.getMessage()));
         }
@@ -134,14 +134,15 @@ public final class Editor<T> {
         return "Saved %s %s.".formatted(about.called(), forms.kind().id().apply(saved.record()));
     }
 
-    private void conflict(Context ctx, String id, Form form, int version, Conflict e) {
+    private void conflict(Context ctx, String id, Form form, T record, Conflict e) {
         if (id.isEmpty()) {
             form.problem(form.has("number") || about.base().equals("/pieces") ? "number" : "id", e.getMessage());
             show(ctx, 409, view(form, id, 0, null, List.of(), ""));
             return;
         }
         Saved<T> theirs = found(id);
-        List<Difference> differences = Difference.between(forms.filled(theirs.record()), form);
+        // Both as records: a form leaves out what it does not show, and that is no difference.
+        List<Difference> differences = Difference.between(forms.filled(theirs.record()), forms.filled(record));
         form.put("version", theirs.version());
         site.archive().ledger().drafts().keep(draftName(id), form.encoded());
         show(ctx, 409, view(form, id, theirs.version(), null, differences, e.getMessage()));

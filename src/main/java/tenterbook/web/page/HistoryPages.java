@@ -120,7 +120,8 @@ public final class HistoryPages {
 
     private <T> void bringBack(Context ctx, Kind<T> kind) {
         String id = ctx.pathParam("id");
-        int version = Integer.parseInt(ctx.formParam("version") == null ? "0" : ctx.formParam("version"));
+        String typed = String.valueOf(ctx.formParam("version"));
+        int version = typed.matches("\\d{1,9}") ? Integer.parseInt(typed) : 0;
         List<Revision> history = site.archive().ledger().history(kind.key(id));
         Saved<T> old = site.archive()
                 .ledger()

@@ -22,6 +22,7 @@ import tenterbook.colour.Region;
 import tenterbook.colour.RegionColour;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
+import tenterbook.photo.Originals;
 import tenterbook.photo.Photo;
 import tenterbook.photo.PhotoRefused;
 import tenterbook.photo.PreviewSize;
@@ -71,7 +72,9 @@ public final class PhotoPages {
             throw new IllegalArgumentException(
                     "No photograph arrived. Expected one or more files; an empty file or none was found. Nothing was changed.");
         }
-        ctx.status(answers.stream().allMatch(answer -> answer.containsKey("problem")) ? 422 : 200);
+        boolean allRefused = answers.stream().allMatch(answer -> answer.containsKey("problem"));
+        boolean allTooLarge = Editor.files(ctx, "files").stream().allMatch(file -> file.size() > Originals.LIMIT_BYTES);
+        ctx.status(allTooLarge ? 413 : allRefused ? 422 : 200);
         ctx.json(answers);
     }
 
@@ -187,9 +190,7 @@ public final class PhotoPages {
         String colour = Optional.ofNullable(ctx.formParam("colour")).orElse("");
         ColourRegion region;
         if (!colour.isBlank()) {
-            Double share = Optional.ofNullable(ctx.formParam("share"))
-                    .map(Double::valueOf)
-                    .orElse(null);
+            Double share = share(ctx.formParam("share"));
             region = new ColourRegion(role, name, Lab.parse(colour), share, List.of(), calibrated);
         } else {
             region = measured(ctx, digest, role, name, calibrated);
@@ -204,6 +205,18 @@ public final class PhotoPages {
                                 role,
                                 ColourBand.swatch(region.colour(), "", 1, 0).words()),
                 "/pieces/" + saved.record().number() + "/photos/" + digest);
+    }
+
+    private static Double share(String text) {
+        if (text == null || text.isBlank()) {
+            return null;
+        }
+        if (!text.strip().matches("[01]([.]\\d{1,18})?(E-\\d{1,3})?")) {
+            throw new IllegalArgumentException(
+                    "The colour was not named: expected a share of the picture from 0 to 1; found “%s”. Nothing was changed."
+                            .formatted(text));
+        }
+        return Double.valueOf(text.strip());
     }
 
     private ColourRegion measured(Context ctx, Digest digest, ColourRole role, String name, boolean calibrated)
@@ -244,8 +257,9 @@ public final class PhotoPages {
         Digest digest = digest(ctx);
         List<ColourRegion> regions =
                 new ArrayList<>(shot(saved.record(), digest).regions());
-        int index = Integer.parseInt(Optional.ofNullable(ctx.formParam("index")).orElse("-1"));
-        if (index >= 0 && index < regions.size()) {
+        String typed = String.valueOf(ctx.formParam("index"));
+        int index = typed.matches("\\d{1,6}") ? Integer.parseInt(typed) : regions.size();
+        if (index < regions.size()) {
             regions.remove(index);
         }
         save(saved, digest, regions, "Took a named colour away");

@@ -10,12 +10,14 @@ import java.util.Map;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.ArchiveCheck;
 import tenterbook.exchange.Pack;
+import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Studio;
 import tenterbook.web.Html;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
+import tenterbook.web.form.Difference;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.StudioForm;
 import tenterbook.web.job.Job;
@@ -30,7 +32,7 @@ public final class StudioPages {
     }
 
     public void routes(RoutesConfig routes) {
-        routes.get("/studio", ctx -> show(ctx, 200, null));
+        routes.get("/studio", ctx -> show(ctx, 200, null, List.of(), ""));
         routes.post("/studio", this::save);
         routes.post(
                 "/studio/check",
@@ -78,16 +80,16 @@ public final class StudioPages {
         ctx.redirect("/work/" + job.id(), io.javalin.http.HttpStatus.SEE_OTHER);
     }
 
-    private void show(Context ctx, int status, Form typed) {
+    private void show(Context ctx, int status, Form typed, List<Difference> theirs, String trouble) {
         Saved<Studio> saved =
                 site.archive().ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElse(null);
         Form form = typed != null ? typed : forms.filled(saved == null ? Studio.UNNAMED : saved.record());
-        int version = saved == null ? 0 : saved.version();
+        int version = typed != null ? version(typed) : saved == null ? 0 : saved.version();
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, "Studio", "studio"));
         values.put(
                 "view",
-                new Editor.View(form, Kinds.THE_STUDIO, version, "/studio", "studio/studio", null, List.of(), ""));
+                new Editor.View(form, Kinds.THE_STUDIO, version, "/studio", "studio/studio", null, theirs, trouble));
         values.put(
                 "folder",
                 site.archive().folder().root().toAbsolutePath().normalize().toString());
@@ -101,11 +103,27 @@ public final class StudioPages {
         Form form = Form.of(ctx.formParamMap());
         Studio studio = forms.read(form, null);
         if (studio == null) {
-            show(ctx, 422, form);
+            show(ctx, 422, form, List.of(), "");
             return;
         }
-        int version = form.value("version").matches("\\d+") ? Integer.parseInt(form.value("version")) : 0;
-        site.archive().ledger().write(site.author(), act -> act.save(Kinds.STUDIO, studio, version, ""));
-        Said.andGo(ctx, "Saved the studio's particulars.", "/studio");
+        try {
+            int version = version(form);
+            site.archive().ledger().write(site.author(), act -> act.save(Kinds.STUDIO, studio, version, ""));
+            Said.andGo(ctx, "Saved the studio's particulars.", "/studio");
+        } catch (Conflict e) {
+            Saved<Studio> theirs =
+                    site.archive().ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElseThrow(() -> e);
+            form.put("version", theirs.version());
+            show(
+                    ctx,
+                    409,
+                    form,
+                    Difference.between(forms.filled(theirs.record()), forms.filled(studio)),
+                    e.getMessage());
+        }
+    }
+
+    private static int version(Form form) {
+        return form.value("version").matches("\\d{1,9}") ? Integer.parseInt(form.value("version")) : 0;
     }
 }
