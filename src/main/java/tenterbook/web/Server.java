@@ -22,6 +22,7 @@ import tenterbook.web.api.ColourApi;
 import tenterbook.web.api.PieceApi;
 import tenterbook.web.page.BoardPages;
 import tenterbook.web.page.ClampingPages;
+import tenterbook.web.page.ColourPages;
 import tenterbook.web.page.DraftPages;
 import tenterbook.web.page.HistoryPages;
 import tenterbook.web.page.MaterialPages;
@@ -101,6 +102,7 @@ public final class Server implements AutoCloseable {
         new PiecesPages(site).routes(routes);
         new PiecePages(site, shelf).routes(routes);
         new PhotoPages(site, shelf).routes(routes);
+        new ColourPages(site).routes(routes);
         new BoardPages(site).routes(routes);
         new ClampingPages(site).routes(routes);
         new MaterialPages(site).routes(routes);

@@ -69,6 +69,8 @@ class AccessibilityTest {
                 "/pieces/V24-004/edit",
                 "/pieces/V24-004/photos/" + photo,
                 "/history/piece/V24-003",
+                "/colours",
+                "/compare?first=V24-002+state+1&second=V24-002",
                 "/boards",
                 "/boards/B02",
                 "/boards/B02/edit",
