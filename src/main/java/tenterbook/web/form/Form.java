@@ -198,13 +198,17 @@ public final class Form {
     /** Adds an empty row after the last, or takes one away: 'add steps', 'drop steps.2', 'add steps.0.charges'. */
     public void rearrange(String order) {
         String[] words = order.strip().split("\\s+", 2);
-        if (words.length == 2 && words[0].equals("add")) {
+        if (words.length < 2 || !words[1].matches("[A-Za-z]+(\\.\\d{1,4}(\\.[A-Za-z]+)?)*")) {
+            return;
+        }
+        boolean row = words[1].matches(".*\\.\\d{1,4}");
+        if (words[0].equals("add") && !row) {
             List<Form> rows = rows(words[1]);
             int next = rows.isEmpty() ? 0 : lastIndex(rows) + 1;
             put(words[1] + "." + next + ".there", "1");
-        } else if (words.length == 2 && words[0].equals("drop")) {
+        } else if (words[0].equals("drop") && row) {
             values.keySet().removeIf(name -> name.startsWith(words[1] + "."));
-        } else if (words.length == 2 && words[0].equals("up")) {
+        } else if (words[0].equals("up") && row) {
             moveUp(words[1]);
         }
     }

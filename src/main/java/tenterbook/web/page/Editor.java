@@ -7,12 +7,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Drafts;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.StillNamed;
+import tenterbook.ledger.Writing;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
@@ -99,6 +101,11 @@ public final class Editor<T> {
     }
 
     void save(Context ctx, String id, Form form) {
+        save(ctx, id, form, act -> {});
+    }
+
+    /** @param first what is written in the same act, before the record; undone with it */
+    void save(Context ctx, String id, Form form, Consumer<Writing> first) {
         String order = form.text("order");
         form.put("order", "");
         int version = form.value("version").matches("\\d+") ? Integer.parseInt(form.value("version")) : 0;
@@ -115,9 +122,10 @@ public final class Editor<T> {
             return;
         }
         try {
-            Saved<T> saved = site.archive()
-                    .ledger()
-                    .write(site.author(), act -> act.save(forms.kind(), record, id.isEmpty() ? 0 : version, ""));
+            Saved<T> saved = site.archive().ledger().write(site.author(), act -> {
+                first.accept(act);
+                return act.save(forms.kind(), record, id.isEmpty() ? 0 : version, "");
+            });
             site.archive().ledger().drafts().discard(draftName(id));
             Said.andGo(ctx, sentence(id, saved, version), path.apply(saved.record()));
         } catch (Conflict e) {

@@ -104,21 +104,17 @@ public final class PiecePages {
         if (from.startsWith("same ")) {
             form.row("made", 0).put("clamping", from.substring(5));
         }
-        if (from.startsWith("copy ") && forms.read(form, null) != null) {
-            Clamping other = site.archive()
-                    .clamping(from.substring(5))
-                    .orElseThrow(() -> new NotHere("clamping “" + from.substring(5) + "”"));
-            ClampingId id = ClampingPages.next(site);
-            site.archive()
-                    .ledger()
-                    .write(
-                            site.author(),
-                            act -> act.create(
-                                    Kinds.CLAMPING, ClampingPages.copy(other, id, PartialDate.of(site.today()))));
-            form.row("made", 0).put("clamping", id);
-            form.put("dyeing", "same " + id);
+        if (!from.startsWith("copy ")) {
+            quick.save(ctx, "", form);
+            return;
         }
-        quick.save(ctx, "", form);
+        Clamping other = site.archive()
+                .clamping(from.substring(5))
+                .orElseThrow(() -> new NotHere("clamping “" + from.substring(5) + "”"));
+        ClampingId id = ClampingPages.next(site);
+        form.row("made", 0).put("clamping", id);
+        Clamping copy = ClampingPages.copy(other, id, PartialDate.of(site.today()));
+        quick.save(ctx, "", form, act -> act.create(Kinds.CLAMPING, copy));
     }
 
     /** Adds a row for each uploaded file; one that is refused becomes a problem beside the field. */
