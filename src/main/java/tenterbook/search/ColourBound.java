@@ -48,10 +48,11 @@ final class ColourBound {
     /**
      * Bounds ΔE00² of two colours from both sides.
      *
+     * @param l2 {@link #squaredByLightness} of the two
      * @param C1 √(a1² + b1²)
      * @param C2 √(a2² + b2²)
      */
-    void compare(double L1, double a1, double b1, double C1, double L2, double a2, double b2, double C2) {
+    void compare(double l2, double a1, double b1, double C1, double a2, double b2, double C2) {
         double meanC7 = pow7((C1 + C2) / 2);
         double stretch = 1.5 - 0.5 * Math.sqrt(meanC7 / (meanC7 + POW7_25));
         double a1s = a1 * stretch;
@@ -71,7 +72,6 @@ final class ColourBound {
         double k2 = H2 / (leastSH * leastSH);
         double C7 = pow7(meanC);
         double rho2 = 4 * C7 / (C7 + POW7_25) * SIN2_60;
-        double l2 = squaredByLightness(L1, L2);
         least2 = l2 + (4 * g2 >= rho2 * c2 ? c2 + g2 - Math.sqrt(rho2 * c2 * g2) : c2 * (1 - rho2 / 4));
         most2 = l2 + c2 + k2 + Math.sqrt(rho2 * c2 * k2);
     }

@@ -56,7 +56,11 @@ final class ColourMatch {
             if (tooFarInLightness(l, within2)) {
                 continue;
             }
-            bound.compare(L, A, B, C, l, columns.a[i], columns.b[i], columns.chroma[i]);
+            double l2 = ColourBound.squaredByLightness(L, l);
+            if (l2 > within2) {
+                continue;
+            }
+            bound.compare(l2, A, B, C, columns.a[i], columns.b[i], columns.chroma[i]);
             least2 = Math.min(least2, bound.least2);
             certain |= bound.most2 < within2 - 2 * ColourBound.SLACK;
         }
@@ -86,7 +90,11 @@ final class ColourMatch {
             if (tooFarInLightness(l, limit2)) {
                 continue;
             }
-            bound.compare(L, A, B, C, l, columns.a[i], columns.b[i], columns.chroma[i]);
+            double l2 = ColourBound.squaredByLightness(L, l);
+            if (l2 > limit2) {
+                continue;
+            }
+            bound.compare(l2, A, B, C, columns.a[i], columns.b[i], columns.chroma[i]);
             if (bound.least2 > limit2) {
                 continue;
             }
