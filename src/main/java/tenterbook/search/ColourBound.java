@@ -1,8 +1,8 @@
 package tenterbook.search;
 
 /**
- * A lower bound of CIEDE2000 without an angle or a trigonometric function, for leaving out colours that surely differ too
- * much.
+ * A lower and an upper bound of CIEDE2000 without an angle or a trigonometric function, for leaving out colours that surely differ too
+ * much and letting in those that surely do not. Holds the last answer; one thread.
  *
  * <p>Names and equations are those of Sharma, Wu, Dalal 2005, with kL = kC = kH = 1. Let l = ΔL'/SL, c = ΔC'/SC, h =
  * ΔH'/SH. Then ΔE00² = l² + c² + h² + RT·c·h.
@@ -18,6 +18,9 @@ package tenterbook.search;
  *       value is f(g) where g ≥ x₀, else f(x₀) = c²·(1 − ρ²/4), which is not negative because ρ &lt; √3 &lt; 2.
  * </ol>
  *
+ * <p>The other way: T ≥ 1 − 0.17 − 0.24 − 0.32 − 0.20 = 0.07 and so SH ≥ 1 + 0.00105·C̄' and |h| ≤ k := |ΔH'| / that; with
+ * RT·c·h ≤ ρ·|c|·|h|, ΔE00² ≤ l² + c² + k² + ρ·|c|·k. This tells that a colour surely is near enough.
+ *
  * <p>Hence ΔE00² ≥ l² + that value. Rounding: every operation above is a few ulps from exact on numbers below 10⁵; callers
  * leave {@link #SLACK} of room.
  */
@@ -29,8 +32,6 @@ final class ColourBound {
     /** sin² 60°. */
     private static final double SIN2_60 = 0.75;
 
-    private ColourBound() {}
-
     /** l² alone, the cheapest bound: ΔE00² is at least this. */
     static double squaredByLightness(double L1, double L2) {
         double fromFifty = (L1 + L2) / 2 - 50;
@@ -39,13 +40,19 @@ final class ColourBound {
         return l * l;
     }
 
+    /** ΔE00² of the pair compared last is at least this. */
+    double least2;
+    /** ΔE00² of the pair compared last is at most this. */
+    double most2;
+
     /**
-     * ΔE00² is at least this.
+     * Bounds ΔE00² of two colours from both sides.
      *
+     * @param l2 {@link #squaredByLightness} of the two
      * @param C1 √(a1² + b1²)
      * @param C2 √(a2² + b2²)
      */
-    static double squared(double L1, double a1, double b1, double C1, double L2, double a2, double b2, double C2) {
+    void compare(double l2, double a1, double b1, double C1, double a2, double b2, double C2) {
         double meanC7 = pow7((C1 + C2) / 2);
         double stretch = 1.5 - 0.5 * Math.sqrt(meanC7 / (meanC7 + POW7_25));
         double a1s = a1 * stretch;
@@ -58,13 +65,15 @@ final class ColourBound {
         double db = b1 - b2;
         double H2 = Math.max(0, da * da + db * db - dC * dC);
         double SC = 1 + 0.045 * meanC;
-        double SH = 1 + 0.02895 * meanC;
+        double mostSH = 1 + 0.02895 * meanC;
+        double leastSH = 1 + 0.00105 * meanC;
         double c2 = dC * dC / (SC * SC);
-        double g2 = H2 / (SH * SH);
+        double g2 = H2 / (mostSH * mostSH);
+        double k2 = H2 / (leastSH * leastSH);
         double C7 = pow7(meanC);
         double rho2 = 4 * C7 / (C7 + POW7_25) * SIN2_60;
-        double rest = 4 * g2 >= rho2 * c2 ? c2 + g2 - Math.sqrt(rho2 * c2 * g2) : c2 * (1 - rho2 / 4);
-        return squaredByLightness(L1, L2) + rest;
+        least2 = l2 + (4 * g2 >= rho2 * c2 ? c2 + g2 - Math.sqrt(rho2 * c2 * g2) : c2 * (1 - rho2 / 4));
+        most2 = l2 + c2 + k2 + Math.sqrt(rho2 * c2 * k2);
     }
 
     private static double pow7(double x) {

@@ -13,6 +13,9 @@ final class ColourMatch {
     private final double within2;
     private final double leastShare;
     private final boolean anyWillDo;
+    private final ColourBound bound = new ColourBound();
+    /** Pieces surely farther than this need no exact distance; falls as nearer ones are found. */
+    double competitive = Double.POSITIVE_INFINITY;
     /** ΔE00 of the nearest colour looked at last. */
     double distance;
     /** Index of that colour in the segment's columns. */
@@ -34,27 +37,65 @@ final class ColourMatch {
 
     /** Every colour within the tolerance is found, so that distance and share are whole. */
     boolean whole(Columns columns, int doc) {
-        return matches(columns, doc, true);
+        return exact(columns, doc, true);
     }
 
-    /** As {@link #whole}, but the share is only computed where the query asks for one. */
+    /**
+     * Whether the piece matches. The distance is infinite where it surely does, is surely above {@link #competitive}, and was
+     * not worked out; the share is whole only where the query asks for one.
+     */
     boolean matches(Columns columns, int doc) {
-        return matches(columns, doc, leastShare > 0);
+        if (leastShare > 0) {
+            return exact(columns, doc, true);
+        }
+        double least2 = Double.POSITIVE_INFINITY;
+        boolean certain = false;
+        int end = columns.colourStart[doc + 1];
+        for (int i = columns.colourStart[doc]; i < end; i++) {
+            double l = columns.lightness[i];
+            if (tooFarInLightness(l, within2)) {
+                continue;
+            }
+            double l2 = ColourBound.squaredByLightness(L, l);
+            if (l2 > within2) {
+                continue;
+            }
+            bound.compare(l2, A, B, C, columns.a[i], columns.b[i], columns.chroma[i]);
+            least2 = Math.min(least2, bound.least2);
+            certain |= bound.most2 < within2 - 2 * ColourBound.SLACK;
+        }
+        if (least2 > within2) {
+            return false;
+        }
+        if (certain && (anyWillDo || least2 > competitive * competitive + ColourBound.SLACK)) {
+            distance = Double.POSITIVE_INFINITY;
+            return true;
+        }
+        return exact(columns, doc, false);
     }
 
-    private boolean matches(Columns columns, int doc, boolean every) {
+    /** SL is below 1.75 for every mean lightness from 0 to 100, so a colour this far off needs no division. */
+    private boolean tooFarInLightness(double l, double limit2) {
+        double apart = l - L;
+        return apart * apart > limit2 * 3.0625 && l >= 0 && l <= 100 && L >= 0 && L <= 100;
+    }
+
+    private boolean exact(Columns columns, int doc, boolean every) {
         double best = Double.POSITIVE_INFINITY;
         double limit2 = within2;
         double sum = Double.NaN;
         int end = columns.colourStart[doc + 1];
         for (int i = columns.colourStart[doc]; i < end; i++) {
             double l = columns.lightness[i];
-            double apart = l - L;
-            // S_L is below 1.75 for every mean lightness from 0 to 100, so a colour this far off needs no division.
-            if (apart * apart > limit2 * 3.0625 && l >= 0 && l <= 100 && L >= 0 && L <= 100) {
+            if (tooFarInLightness(l, limit2)) {
                 continue;
             }
-            if (ColourBound.squared(L, A, B, C, l, columns.a[i], columns.b[i], columns.chroma[i]) > limit2) {
+            double l2 = ColourBound.squaredByLightness(L, l);
+            if (l2 > limit2) {
+                continue;
+            }
+            bound.compare(l2, A, B, C, columns.a[i], columns.b[i], columns.chroma[i]);
+            if (bound.least2 > limit2) {
                 continue;
             }
             double difference = Ciede2000.difference(L, A, B, l, columns.a[i], columns.b[i]);
@@ -67,12 +108,7 @@ final class ColourMatch {
             if (difference < best) {
                 best = difference;
                 nearest = i;
-                if (!every) {
-                    if (anyWillDo) {
-                        break;
-                    }
-                    limit2 = Math.min(limit2, best * best + ColourBound.SLACK);
-                }
+                limit2 = every ? limit2 : Math.min(limit2, best * best + ColourBound.SLACK);
             }
         }
         distance = best;

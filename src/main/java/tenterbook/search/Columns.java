@@ -31,8 +31,9 @@ final class Columns {
      *
      * @param start as {@link #colourStart}
      * @param ordinals into {@code values}
+     * @param whole how often each value stands in the segment, deleted entries included
      */
-    record Values(int[] start, int[] ordinals, PieceFacets.Value[] values) {}
+    record Values(int[] start, int[] ordinals, PieceFacets.Value[] values, int[] whole) {}
 
     Columns(LeafReader reader) throws IOException {
         int documents = reader.maxDoc();
@@ -100,6 +101,10 @@ final class Columns {
         for (int ord = 0; ord < values.length; ord++) {
             values[ord] = PieceFacets.Value.of(terms.lookupOrd(ord).utf8ToString());
         }
-        return new Values(start, Arrays.copyOf(ordinals, used), values);
+        int[] whole = new int[values.length];
+        for (int i = 0; i < used; i++) {
+            whole[ordinals[i]]++;
+        }
+        return new Values(start, Arrays.copyOf(ordinals, used), values, whole);
     }
 }

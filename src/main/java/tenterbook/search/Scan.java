@@ -34,6 +34,7 @@ final class Scan {
     private final List<RangeTest> ranges = new ArrayList<>();
     private final List<Facet> narrowed;
     private final FacetTally tally = new FacetTally();
+    private final NearestDistances nearest;
     private long total;
     private int current;
 
@@ -48,6 +49,8 @@ final class Scan {
         this.cache = cache;
         this.order = query.order();
         this.narrowed = List.copyOf(query.chosen().keySet());
+        this.nearest = new NearestDistances(
+                (int) Math.min(Math.max(1, searcher.getIndexReader().maxDoc()), (long) query.page() * query.size()));
         range(PieceNumbers.DIPS, query.dips());
         range(PieceNumbers.LENGTH, query.lengthCm());
         range(PieceNumbers.WIDTH, query.widthCm());
@@ -102,36 +105,67 @@ final class Scan {
         collector.setScorer(scorable(scorer, colour));
         DocIdSetIterator each =
                 scorer == null ? DocIdSetIterator.all(leaf.reader().maxDoc()) : scorer.iterator();
+        int[] hits = new int[leaf.reader().maxDoc()];
+        int found = 0;
         for (int doc = each.nextDoc(); doc != DocIdSetIterator.NO_MORE_DOCS; doc = each.nextDoc()) {
             if (live != null && !live.get(doc) || !inRanges(columns, doc)) {
                 continue;
             }
             int failed = failed(values, accepted, doc);
-            if (failed == SEVERAL || colour != null && !colour.matches(columns, doc)) {
+            if (failed == SEVERAL) {
                 continue;
             }
-            if (failed == NONE) {
-                total++;
+            if (colour != null) {
+                colour.competitive = nearest.worst();
+                if (!colour.matches(columns, doc)) {
+                    continue;
+                }
+            }
+            if (failed != NONE) {
+                int facet = narrowed.get(failed).ordinal();
+                count(values[facet], counts[facet], doc, 1);
+                continue;
+            }
+            hits[found++] = doc;
+            if (order != Order.COLOUR || nearest.takes(colour.distance)) {
                 current = doc;
                 collector.collect(doc);
-                for (int facet = 0; facet < counts.length; facet++) {
-                    count(values[facet], counts[facet], doc);
-                }
-            } else {
-                int facet = narrowed.get(failed).ordinal();
-                count(values[facet], counts[facet], doc);
             }
         }
+        total += found;
         for (Facet facet : Facet.values()) {
+            countAll(values[facet.ordinal()], counts[facet.ordinal()], hits, found);
             tally.add(facet, values[facet.ordinal()], counts[facet.ordinal()]);
         }
     }
 
-    private static void count(Columns.Values values, int[] counts, int doc) {
+    /** Counts the hits; where they are most of the segment, by taking the others from the segment's whole counts. */
+    private static void countAll(Columns.Values values, int[] counts, int[] hits, int found) {
+        int documents = hits.length;
+        if (2L * found <= documents) {
+            for (int i = 0; i < found; i++) {
+                count(values, counts, hits[i], 1);
+            }
+            return;
+        }
+        for (int ord = 0; ord < counts.length; ord++) {
+            counts[ord] += values.whole()[ord];
+        }
+        int next = 0;
+        for (int doc = 0; doc < documents; doc++) {
+            if (next < found && hits[next] == doc) {
+                next++;
+            } else {
+                count(values, counts, doc, -1);
+            }
+        }
+    }
+
+    private static void count(Columns.Values values, int[] counts, int doc, int by) {
         int[] ordinals = values.ordinals();
         int end = values.start()[doc + 1];
         for (int i = values.start()[doc]; i < end; i++) {
-            counts[ordinals[i]]++;
+            counts[ordinals[i]] += by;
         }
     }
 

@@ -13,7 +13,17 @@ class ColourBoundTest {
     private static double bound2(double L1, double a1, double b1, double L2, double a2, double b2) {
         double C1 = Math.sqrt(a1 * a1 + b1 * b1);
         double C2 = Math.sqrt(a2 * a2 + b2 * b2);
-        return ColourBound.squared(L1, a1, b1, C1, L2, a2, b2, C2);
+        ColourBound bound = new ColourBound();
+        bound.compare(ColourBound.squaredByLightness(L1, L2), a1, b1, C1, a2, b2, C2);
+        if (bound.most2 < bound.least2 - ColourBound.SLACK) {
+            throw new AssertionError("the upper bound lies below the lower one");
+        }
+        double difference = Ciede2000.difference(L1, a1, b1, L2, a2, b2);
+        if (bound.most2 < difference * difference - ColourBound.SLACK / 10) {
+            throw new AssertionError("upper bound² %s below ΔE00² %s for %s,%s,%s and %s,%s,%s"
+                    .formatted(bound.most2, difference * difference, L1, a1, b1, L2, a2, b2));
+        }
+        return bound.least2;
     }
 
     private static void holds(double L1, double a1, double b1, double L2, double a2, double b2) {
