@@ -135,6 +135,9 @@ public final class PiecesPages {
             Facet of = facet(facet.name());
             List<Link> values = new ArrayList<>();
             for (FacetCount count : facet.counts()) {
+                if (onlyState(facet, count)) {
+                    continue;
+                }
                 PieceQuery next = count.chosen()
                         ? query.without(of, count.value()).withPage(1)
                         : query.with(of, count.value()).withPage(1);
@@ -145,6 +148,19 @@ public final class PiecesPages {
             groups.add(new Group(facet.label(), values, open));
         }
         return groups;
+    }
+
+    /** Whether a value is a board's one state, which says no more than the board itself does. */
+    private static boolean onlyState(FacetGroup facet, FacetCount count) {
+        int slash = count.value().indexOf('/');
+        if (!facet.name().equals(Facet.BOARD.parameter()) || slash < 0 || count.chosen()) {
+            return false;
+        }
+        String board = count.value().substring(0, slash + 1);
+        return facet.counts().stream()
+                        .filter(other -> other.value().startsWith(board))
+                        .count()
+                == 1;
     }
 
     private static Facet facet(String name) {
