@@ -149,6 +149,17 @@ public final class Ledger implements AutoCloseable {
         database.copyTo(target);
     }
 
+    /**
+     * Copies the ledger into a new file that is to be kept: without drafts, settled, readable from a read-only disc.
+     *
+     * @return the newest sequence in the copy, 0 for an empty ledger
+     * @throws ArchiveProblem if the copy cannot be settled
+     */
+    public long copyToKeep(Path target) {
+        database.copyTo(target);
+        return SettledCopy.settle(target);
+    }
+
     @Override
     public void close() {
         database.close();
