@@ -59,6 +59,11 @@ final class Unfinished implements AutoCloseable {
         return whole;
     }
 
+    /** A path beside it for something needed only meanwhile; cleared with the rest. */
+    Path aside(String name) {
+        return around.resolve(name);
+    }
+
     /** Gives the filled folder its name. An empty folder of that name makes way. */
     void moveTo(Path target) throws IOException {
         syncFolders(whole);

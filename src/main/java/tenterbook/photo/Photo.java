@@ -48,7 +48,7 @@ public record Photo(
     public Photo {
         Objects.requireNonNull(digest, "digest");
         Objects.requireNonNull(calibration, "calibration");
-        notes = List.copyOf(notes);
-        palette = List.copyOf(palette);
+        notes = notes == null ? List.of() : List.copyOf(notes);
+        palette = palette == null ? List.of() : List.copyOf(palette);
     }
 }

@@ -147,6 +147,33 @@ public final class Form {
                 .allMatch(entry -> entry.getValue().stream().allMatch(String::isBlank));
     }
 
+    /** Every field that has something in it, by its full name; basis fields and marks of rows left out. */
+    public Map<String, String> entries() {
+        Map<String, String> entries = new java.util.TreeMap<>(Form::byRow);
+        values.forEach((name, list) -> {
+            String value = String.join(", ", list).strip();
+            if (!value.isEmpty() && !name.endsWith(".there")) {
+                entries.put(name, value);
+            }
+        });
+        return entries;
+    }
+
+    /** Orders names so that row 10 comes after row 9. */
+    private static int byRow(String first, String second) {
+        String[] a = first.split("\\.");
+        String[] b = second.split("\\.");
+        for (int i = 0; i < Math.min(a.length, b.length); i++) {
+            boolean numbers = a[i].matches("\\d{1,4}") && b[i].matches("\\d{1,4}");
+            int order =
+                    numbers ? Integer.compare(Integer.parseInt(a[i]), Integer.parseInt(b[i])) : a[i].compareTo(b[i]);
+            if (order != 0) {
+                return order;
+            }
+        }
+        return Integer.compare(a.length, b.length);
+    }
+
     // ---- changing
 
     public Form put(String field, Object value) {

@@ -1,0 +1,98 @@
+package tenterbook.search;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.databind.ObjectWriter;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.apache.lucene.util.BytesRef;
+import tenterbook.archive.RecordJson;
+import tenterbook.material.Cloth;
+import tenterbook.measure.Quantity;
+import tenterbook.measure.QuantityWords;
+import tenterbook.piece.Fault;
+import tenterbook.piece.PhotoRole;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
+
+/** Makes the cards of pieces, and keeps them and the passages as bytes. */
+final class Cards {
+    private static final ObjectMapper JSON = RecordJson.mapper();
+    private static final ObjectReader CARD = JSON.readerFor(PieceCard.class);
+    private static final ObjectReader PASSAGES = JSON.readerForListOf(PieceTexts.Passage.class);
+    private static final ObjectWriter WRITER = JSON.writer();
+
+    private Cards() {}
+
+    static PieceCard of(PieceFacts facts, DipTotal dips, List<PieceColours.Colour> colours) {
+        Piece piece = facts.piece();
+        PiecePhoto shown = piece.photos().stream()
+                .filter(photo -> photo.role() == PhotoRole.FRONT)
+                .reduce((earlier, later) -> later.state() > earlier.state() ? later : earlier)
+                .orElse(piece.photos().isEmpty() ? null : piece.photos().get(0));
+        return new PieceCard(
+                piece.number().value(),
+                piece.title(),
+                piece.otherTitle(),
+                piece.status(),
+                piece.category(),
+                size(piece),
+                dips.text(),
+                piece.finished().year(),
+                facts.boardUses().stream()
+                        .map(use ->
+                                new PieceCard.Board(use.board().value(), facts.boardTitle(use.board()), use.state()))
+                        .toList(),
+                facts.clothsUsed().map(Cloth::title).toList(),
+                piece.faults().stream()
+                        .map(Fault::kind)
+                        .filter(kind -> !kind.isEmpty())
+                        .distinct()
+                        .toList(),
+                shown == null ? null : shown.photo(),
+                shown == null ? "" : shown.caption(),
+                PieceColours.band(colours));
+    }
+
+    private static String size(Piece piece) {
+        Quantity length = piece.length();
+        Quantity width = piece.width();
+        if (length.known() && width.known()) {
+            return text(length) + " × " + text(width);
+        }
+        return length.known() ? text(length) + " long" : width.known() ? text(width) + " wide" : "";
+    }
+
+    /** As entered, but with its unit where only a number was typed. */
+    private static String text(Quantity quantity) {
+        return quantity.entered().codePoints().anyMatch(Character::isLetter)
+                ? quantity.entered()
+                : QuantityWords.value(quantity);
+    }
+
+    static byte[] written(Object value) {
+        try {
+            return WRITER.writeValueAsBytes(value);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("A card cannot be written: " + e.getOriginalMessage(), e);
+        }
+    }
+
+    static PieceCard card(BytesRef bytes) {
+        return read(CARD, bytes);
+    }
+
+    static List<PieceTexts.Passage> passages(BytesRef bytes) {
+        return read(PASSAGES, bytes);
+    }
+
+    private static <T> T read(ObjectReader reader, BytesRef bytes) {
+        try {
+            return reader.readValue(bytes.bytes, bytes.offset, bytes.length);
+        } catch (IOException e) {
+            throw new UncheckedIOException("An entry of the search index cannot be read; rebuild it with ‘reindex’", e);
+        }
+    }
+}

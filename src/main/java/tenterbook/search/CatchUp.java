@@ -1,0 +1,39 @@
+package tenterbook.search;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import tenterbook.archive.Archive;
+import tenterbook.ledger.Revision;
+
+/** Brings a generation up to the end of the ledger, batch by batch. One thread at a time for each generation. */
+final class CatchUp {
+    private static final int BATCH = 1000;
+
+    private CatchUp() {}
+
+    /** @param stop asked between two batches and now and then within one */
+    static void run(Archive archive, Generation generation, java.util.function.BooleanSupplier stop)
+            throws IOException {
+        List<Revision> batch = archive.ledger().after(generation.seen(), BATCH);
+        while (!batch.isEmpty() && !stop.getAsBoolean()) {
+            Set<String> numbers = Dependents.of(
+                    archive.ledger(), batch.stream().map(Revision::key).toList());
+            Gatherer gatherer = new Gatherer(archive);
+            for (String number : numbers) {
+                if (stop.getAsBoolean()) {
+                    return;
+                }
+                Optional<PieceFacts> facts = gatherer.facts(number);
+                if (facts.isPresent()) {
+                    generation.replace(PieceDocument.of(facts.get()));
+                } else {
+                    generation.remove(number);
+                }
+            }
+            generation.refresh(batch.get(batch.size() - 1).sequence());
+            batch = archive.ledger().after(generation.seen(), BATCH);
+        }
+    }
+}

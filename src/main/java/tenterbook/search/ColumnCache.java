@@ -1,0 +1,25 @@
+package tenterbook.search;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.apache.lucene.index.IndexReader;
+import org.apache.lucene.index.LeafReader;
+
+/** The columns of every open segment, made once for each (a segment never changes) and dropped when it is closed. */
+final class ColumnCache {
+    private final Map<IndexReader.CacheKey, Columns> kept = new ConcurrentHashMap<>();
+
+    Columns of(LeafReader reader) {
+        IndexReader.CacheHelper core = reader.getCoreCacheHelper();
+        return kept.computeIfAbsent(core.getKey(), key -> {
+            core.addClosedListener(kept::remove);
+            try {
+                return new Columns(reader);
+            } catch (IOException e) {
+                throw new UncheckedIOException("The search index cannot be read; rebuild it with ‘reindex’", e);
+            }
+        });
+    }
+}

@@ -1,0 +1,42 @@
+package tenterbook.search;
+
+import java.util.ArrayDeque;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.Ledger;
+import tenterbook.ledger.RecordKey;
+
+/** The pieces whose entries change when records change: those that name them, at once or through a clamping. */
+final class Dependents {
+    private Dependents() {}
+
+    /** Numbers of the pieces, also of withdrawn ones that are themselves among {@code changed}. */
+    static Set<String> of(Ledger ledger, Collection<RecordKey> changed) {
+        Set<String> pieces = new LinkedHashSet<>();
+        Set<RecordKey> seen = new HashSet<>(changed);
+        Deque<RecordKey> open = new ArrayDeque<>(seen);
+        while (!open.isEmpty()) {
+            RecordKey key = open.poll();
+            if (is(key, Kinds.PIECE)) {
+                pieces.add(key.id());
+                continue;
+            }
+            for (RecordKey user : ledger.namedBy(key)) {
+                // A clamping that was copied from another holds nothing of it afterwards.
+                boolean copy = is(key, Kinds.CLAMPING) && is(user, Kinds.CLAMPING);
+                if (!copy && !is(user, Kinds.ISSUED_PAPER) && seen.add(user)) {
+                    open.add(user);
+                }
+            }
+        }
+        return pieces;
+    }
+
+    private static boolean is(RecordKey key, tenterbook.ledger.Kind<?> kind) {
+        return key.kind().equals(kind.name());
+    }
+}

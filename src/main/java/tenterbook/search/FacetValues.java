@@ -1,0 +1,60 @@
+package tenterbook.search;
+
+import com.ibm.icu.text.Normalizer2;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.lucene.analysis.icu.ICUFoldingFilter;
+import tenterbook.piece.Category;
+import tenterbook.piece.Status;
+
+/** How facet values are written in addresses and compared. */
+final class FacetValues {
+    private static final Normalizer2 FOLDING = ICUFoldingFilter.NORMALIZER;
+
+    private FacetValues() {}
+
+    /**
+     * The one form of a value that means what was typed.
+     *
+     * @throws IllegalArgumentException if the facet is a closed choice or a year, and this is none
+     */
+    static String canonical(Facet facet, String value) {
+        QueryParameters.check(value.length() <= 100, facet.parameter(), "at most 100 characters", value.length());
+        switch (facet) {
+            case STATUS:
+                return choice(facet, value, Stream.of(Status.values()).map(FacetValues::word));
+            case CATEGORY:
+                return choice(facet, value, Stream.of(Category.values()).map(FacetValues::word));
+            case YEAR:
+                QueryParameters.check(value.matches("\\d{4}"), facet.parameter(), "a year of four digits", value);
+                return value;
+            default:
+                return value;
+        }
+    }
+
+    private static String choice(Facet facet, String value, Stream<String> words) {
+        String plain = value.toLowerCase(Locale.ROOT).replace(' ', '-');
+        var known = words.collect(Collectors.toList());
+        QueryParameters.check(known.contains(plain), facet.parameter(), "one of " + String.join(", ", known), value);
+        return plain;
+    }
+
+    /** As in {@code in-stock}. */
+    static String word(Enum<?> choice) {
+        return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** Without case, accents, macrons and width: two texts that a person would call the same. */
+    static String folded(String text) {
+        return FOLDING.normalize(text).strip();
+    }
+
+    /** Only letters and digits, folded: {@code V24-001} and {@code v24 001} become {@code v24001}. */
+    static String squashed(String text) {
+        StringBuilder plain = new StringBuilder();
+        folded(text).codePoints().filter(Character::isLetterOrDigit).forEach(plain::appendCodePoint);
+        return plain.toString();
+    }
+}

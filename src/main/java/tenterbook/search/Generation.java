@@ -1,0 +1,196 @@
+package tenterbook.search;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.lucene.index.DirectoryReader;
+import org.apache.lucene.index.IndexReader;
+import org.apache.lucene.index.IndexWriter;
+import org.apache.lucene.index.IndexWriterConfig;
+import org.apache.lucene.index.SegmentInfos;
+import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.SearcherFactory;
+import org.apache.lucene.search.SearcherManager;
+import org.apache.lucene.store.Directory;
+import org.apache.lucene.store.FSDirectory;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * One Lucene index in a numbered folder of its own. A rebuild makes the next one beside it; a folder without a commit was
+ * never finished and is swept away at the next opening.
+ */
+final class Generation implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(Generation.class);
+    private static final String SEQUENCE = "sequence";
+    private static final String FORMAT = "format";
+
+    private final Path folder;
+    private final Directory directory;
+    private final IndexWriter writer;
+    private final SearcherManager searchers;
+    private final ColumnCache columns = new ColumnCache();
+    private volatile long seen;
+    private long committed = -1;
+
+    private Generation(Path folder) throws IOException {
+        this.folder = folder;
+        this.directory = FSDirectory.open(folder);
+        IndexWriter opened = null;
+        try {
+            IndexWriterConfig config = new IndexWriterConfig(RecordAnalysis.FOR_INDEX)
+                    .setRAMBufferSizeMB(64)
+                    .setCommitOnClose(false)
+                    .setMergedSegmentWarmer(columns::of);
+            opened = new IndexWriter(directory, config);
+            this.writer = opened;
+            this.searchers = new SearcherManager(writer, new Warming());
+        } catch (IOException | RuntimeException e) {
+            if (opened != null) {
+                opened.rollback();
+            }
+            directory.close();
+            throw e;
+        }
+    }
+
+    /** Lays out a segment's columns before any search can meet it. */
+    private final class Warming extends SearcherFactory {
+        @Override
+        public IndexSearcher newSearcher(IndexReader reader, IndexReader previous) {
+            reader.leaves().forEach(leaf -> columns.of(leaf.reader()));
+            return new IndexSearcher(reader);
+        }
+    }
+
+    /** The newest finished generation of this format under {@code root}; every other folder there is deleted. */
+    static Optional<Generation> newest(Path root) throws IOException {
+        Optional<Generation> found = Optional.empty();
+        for (Path folder : folders(root)) {
+            if (found.isEmpty()) {
+                found = opened(folder);
+            }
+            if (found.isEmpty() || !found.get().folder.equals(folder)) {
+                delete(folder);
+            }
+        }
+        return found;
+    }
+
+    private static Optional<Generation> opened(Path folder) {
+        try (Directory directory = FSDirectory.open(folder)) {
+            if (!DirectoryReader.indexExists(directory)) {
+                return Optional.empty();
+            }
+            Map<String, String> data = SegmentInfos.readLatestCommit(directory).getUserData();
+            if (!PieceDocument.FORMAT.equals(data.get(FORMAT))) {
+                LOG.info("The search index in {} is of another format and will be rebuilt", folder);
+                return Optional.empty();
+            }
+            Generation generation = new Generation(folder);
+            generation.seen = Long.parseLong(data.getOrDefault(SEQUENCE, "0"));
+            generation.committed = generation.seen;
+            return Optional.of(generation);
+        } catch (IOException | RuntimeException e) {
+            LOG.warn("The search index in {} cannot be read and will be rebuilt from the ledger", folder, e);
+            return Optional.empty();
+        }
+    }
+
+    /** A new, empty generation, unfinished until {@link #commit}. */
+    static Generation create(Path root) throws IOException {
+        int last = folders(root).stream()
+                .mapToInt(folder -> Integer.parseInt(folder.getFileName().toString()))
+                .max()
+                .orElse(0);
+        return new Generation(Files.createDirectories(root.resolve(String.valueOf(last + 1))));
+    }
+
+    private static List<Path> folders(Path root) throws IOException {
+        Files.createDirectories(root);
+        try (Stream<Path> all = Files.list(root)) {
+            return all.filter(path -> path.getFileName().toString().matches("\\d{1,9}"))
+                    .sorted(Comparator.comparingInt((Path path) ->
+                                    Integer.parseInt(path.getFileName().toString()))
+                            .reversed())
+                    .toList();
+        }
+    }
+
+    private static void delete(Path folder) {
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.deleteIfExists(path);
+            }
+        } catch (IOException | UncheckedIOException e) {
+            LOG.info("The old search index in {} could not be deleted yet: {}", folder, e.getMessage());
+        }
+    }
+
+    long seen() {
+        return seen;
+    }
+
+    ColumnCache columns() {
+        return columns;
+    }
+
+    /** @throws org.apache.lucene.store.AlreadyClosedException if this generation was replaced */
+    IndexSearcher acquire() throws IOException {
+        return searchers.acquire();
+    }
+
+    void release(IndexSearcher searcher) throws IOException {
+        searchers.release(searcher);
+    }
+
+    void add(PieceDocument piece) throws IOException {
+        writer.addDocument(piece.document());
+    }
+
+    void replace(PieceDocument piece) throws IOException {
+        writer.updateDocument(PieceDocument.key(piece.number()), piece.document());
+    }
+
+    void remove(String number) throws IOException {
+        writer.deleteDocuments(PieceDocument.key(number));
+    }
+
+    /** Lets searches see what was written, all of the ledger up to {@code sequence}. */
+    void refresh(long sequence) throws IOException {
+        searchers.maybeRefreshBlocking();
+        seen = sequence;
+    }
+
+    boolean uncommitted() {
+        return committed != seen;
+    }
+
+    /** Puts on the disk what searches see, with the sequence it is good for. */
+    void commit() throws IOException {
+        long sequence = seen;
+        writer.setLiveCommitData(Map.of(SEQUENCE, String.valueOf(sequence), FORMAT, PieceDocument.FORMAT)
+                .entrySet());
+        writer.commit();
+        committed = sequence;
+    }
+
+    /** Leaves on the disk what was committed last. */
+    @Override
+    public void close() throws IOException {
+        searchers.close();
+        writer.rollback();
+        directory.close();
+    }
+
+    void closeAndDelete() throws IOException {
+        close();
+        delete(folder);
+    }
+}

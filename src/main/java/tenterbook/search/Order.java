@@ -1,0 +1,25 @@
+package tenterbook.search;
+
+import java.util.Locale;
+
+/** How results are ordered. Pieces that lack the value come last in either direction; ties go by number. */
+public enum Order {
+    RELEVANCE,
+    NEWEST,
+    OLDEST,
+    NUMBER,
+    TITLE,
+    /** Fewest dips first, by the lower end of a range. */
+    DIPS,
+    /** Largest area first; only pieces with both sides known have one. */
+    SIZE,
+    /** Lowest amount first, currencies not converted. */
+    PRICE,
+    /** Nearest colour first; only with a colour asked for. */
+    COLOUR;
+
+    /** The value in the address, as in {@code newest}. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,75 @@
+package tenterbook.search;
+
+import java.util.List;
+import tenterbook.colour.Lab;
+import tenterbook.measure.Digest;
+import tenterbook.piece.Category;
+import tenterbook.piece.Status;
+
+/**
+ * What a list of pieces shows of one. Kept in the index, so that a page of results reads no ledger.
+ *
+ * @param size as in '180 cm × 45 cm'; empty where not recorded
+ * @param dips as in '6–8'; empty where not known
+ * @param year of finishing, or null
+ * @param cloths titles, as in 'SH silk habotai'
+ * @param faults kinds, each once
+ * @param photo digest of the first front photograph, or of the first at all; null where there is none
+ * @param caption of that photograph
+ * @param band the piece's colours, greatest share first
+ */
+public record PieceCard(
+        String number,
+        String title,
+        String otherTitle,
+        Status status,
+        Category category,
+        String size,
+        String dips,
+        Integer year,
+        List<Board> boards,
+        List<String> cloths,
+        List<String> faults,
+        Digest photo,
+        String caption,
+        List<Band> band) {
+    /**
+     * A board pair the piece was clamped between.
+     *
+     * @param title as in 'B02 Heron weir'
+     * @param state as in 'II'; empty where nobody remembers
+     */
+    public record Board(String id, String title, String state) {
+        public Board {
+            state = state == null ? "" : state;
+        }
+    }
+
+    /**
+     * A colour of the piece.
+     *
+     * @param share of the piece, 0 to 1; null where not measured
+     * @param role as in 'ground'; empty where it comes from the photograph's palette
+     * @param name the maker's own, else a plain colour name
+     */
+    public record Band(Lab colour, Double share, String role, String name) {
+        public Band {
+            role = role == null ? "" : role;
+            name = name == null ? "" : name;
+        }
+    }
+
+    public PieceCard {
+        title = title == null ? "" : title;
+        otherTitle = otherTitle == null ? "" : otherTitle;
+        status = status == null ? Status.NOT_SAID : status;
+        category = category == null ? Category.NOT_SAID : category;
+        size = size == null ? "" : size;
+        dips = dips == null ? "" : dips;
+        boards = boards == null ? List.of() : List.copyOf(boards);
+        cloths = cloths == null ? List.of() : List.copyOf(cloths);
+        faults = faults == null ? List.of() : List.copyOf(faults);
+        caption = caption == null ? "" : caption;
+        band = band == null ? List.of() : List.copyOf(band);
+    }
+}

@@ -1,0 +1,178 @@
+package tenterbook.search;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.apache.lucene.document.BinaryDocValuesField;
+import org.apache.lucene.document.Document;
+import org.apache.lucene.document.DoubleDocValuesField;
+import org.apache.lucene.document.Field;
+import org.apache.lucene.document.NumericDocValuesField;
+import org.apache.lucene.document.SortedDocValuesField;
+import org.apache.lucene.document.SortedSetDocValuesField;
+import org.apache.lucene.document.StoredField;
+import org.apache.lucene.document.StringField;
+import org.apache.lucene.document.TextField;
+import org.apache.lucene.index.Term;
+import org.apache.lucene.util.BytesRef;
+import tenterbook.measure.Digest;
+import tenterbook.piece.Piece;
+import tenterbook.recipe.BoardUse;
+
+/** The index entry of one piece. */
+final class PieceDocument {
+    /** What the index holds and how; an index of another format is thrown away and rebuilt. */
+    static final String FORMAT = "1";
+
+    static final String NUMBER = "number";
+    static final String SQUASHED = "number.squashed";
+    static final String BOARD = "board";
+    static final String ALL = "all";
+    static final String TITLE = "title";
+    static final String NAMED = "named";
+    static final String NUMBER_WORDS = "number.words";
+    static final String SUGGEST = "suggest";
+    static final String CARD = "card";
+    static final String PASSAGES = "passages";
+    static final String PRINT = "print";
+    static final String NUMBERS = "numbers";
+    static final String SORT_NUMBER = "sort.number";
+    static final String SORT_TITLE = "sort.title";
+    static final String SORT_DAY = "sort.day";
+    static final String SORT_DIPS = "sort.dips";
+    static final String SORT_SIZE = "sort.size";
+    static final String SORT_PRICE = "sort.price";
+
+    private final Document document = new Document();
+    private final MessageDigest print = Digest.sha256();
+    private final String number;
+
+    private PieceDocument(PieceFacts facts) {
+        this.number = facts.piece().number().value();
+        List<PieceColours.Colour> colours = PieceColours.of(facts);
+        DipTotal dips = DipTotal.of(facts.clampings());
+        words(facts, colours);
+        facets(PieceFacets.of(facts));
+        numbers(facts.piece(), PieceNumbers.of(facts.piece(), dips, colours));
+        sameBytes(CARD, Cards.written(Cards.of(facts, dips, colours)));
+        document.add(new StoredField(PRINT, printed()));
+    }
+
+    static PieceDocument of(PieceFacts facts) {
+        return new PieceDocument(facts);
+    }
+
+    static Term key(String number) {
+        return new Term(NUMBER, number);
+    }
+
+    String number() {
+        return number;
+    }
+
+    Document document() {
+        return document;
+    }
+
+    /** Equal for equal entries, so that a stale one is known without comparing everything. */
+    String print() {
+        return document.get(PRINT);
+    }
+
+    private void words(PieceFacts facts, List<PieceColours.Colour> colours) {
+        Piece piece = facts.piece();
+        document.add(new StringField(NUMBER, number, Field.Store.YES));
+        term(SQUASHED, FacetValues.squashed(number));
+        text(NUMBER_WORDS, number);
+        text(ALL, number);
+        for (String title : List.of(piece.title(), piece.otherTitle())) {
+            text(TITLE, title);
+            text(ALL, title);
+        }
+        Stream.of(
+                        facts.boards().values().stream().map(board -> board.title()),
+                        facts.clothsUsed().map(cloth -> cloth.title()),
+                        facts.lotsUsed().map(PieceFacets::nameOf))
+                .flatMap(names -> names)
+                .sorted()
+                .forEach(name -> text(NAMED, name));
+        List<PieceTexts.Passage> passages = PieceTexts.of(facts, colours);
+        passages.forEach(passage -> text(ALL, passage.text()));
+        sameBytes(PASSAGES, Cards.written(passages));
+        facts.boardUses().stream().map(BoardUse::board).distinct().forEach(board -> term(BOARD, board.value()));
+        SuggestTerms.of(facts).forEach(term -> term(SUGGEST, term));
+    }
+
+    private void facets(Map<Facet, Set<PieceFacets.Value>> facets) {
+        facets.forEach((facet, values) -> values.forEach(value -> {
+            seen(facet.field(), value.term());
+            document.add(new SortedSetDocValuesField(facet.field(), new BytesRef(value.term())));
+        }));
+    }
+
+    private void numbers(Piece piece, PieceNumbers numbers) {
+        BytesRef packed = numbers.packed();
+        print.update(packed.bytes);
+        document.add(new BinaryDocValuesField(NUMBERS, packed));
+        sortText(SORT_NUMBER, naturally(number));
+        if (!piece.title().isEmpty()) {
+            sortText(SORT_TITLE, FacetValues.folded(piece.title()));
+        }
+        var finished = piece.finished();
+        if (finished.known()) {
+            document.add(new NumericDocValuesField(
+                    SORT_DAY, (finished.from() == null ? finished.to() : finished.from()).toEpochDay()));
+        }
+        sortNumber(SORT_DIPS, numbers.low(PieceNumbers.DIPS));
+        sortNumber(SORT_SIZE, numbers.middle(PieceNumbers.LENGTH) * numbers.middle(PieceNumbers.WIDTH));
+        sortNumber(SORT_PRICE, numbers.low(PieceNumbers.PRICE));
+    }
+
+    /** Runs of digits padded, so that 9 comes before 10. */
+    static String naturally(String number) {
+        return java.util.regex.Pattern.compile("\\d+")
+                .matcher(FacetValues.folded(number))
+                .replaceAll(run -> "0".repeat(Math.max(0, 12 - run.group().length())) + run.group());
+    }
+
+    private void sortText(String field, String text) {
+        String brief = text.length() > 200 ? text.substring(0, 200) : text;
+        document.add(new SortedDocValuesField(field, new BytesRef(brief)));
+    }
+
+    private void sortNumber(String field, double value) {
+        if (!Double.isNaN(value)) {
+            document.add(new DoubleDocValuesField(field, value));
+        }
+    }
+
+    private void text(String field, String text) {
+        if (!text.isBlank()) {
+            seen(field, text);
+            document.add(new TextField(field, text, Field.Store.NO));
+        }
+    }
+
+    private void term(String field, String value) {
+        if (!value.isEmpty()) {
+            seen(field, value);
+            document.add(new StringField(field, value, Field.Store.NO));
+        }
+    }
+
+    private void sameBytes(String field, byte[] bytes) {
+        print.update(bytes);
+        document.add(new StoredField(field, bytes));
+    }
+
+    private void seen(String field, String value) {
+        print.update((field + '\n' + value + '\n').getBytes(StandardCharsets.UTF_8));
+    }
+
+    private String printed() {
+        return Digest.of(print).hex().substring(0, 32);
+    }
+}

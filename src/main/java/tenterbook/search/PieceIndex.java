@@ -1,0 +1,335 @@
+package tenterbook.search;
+
+import java.io.IOException;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.locks.ReentrantLock;
+import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.store.AlreadyClosedException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import tenterbook.archive.Archive;
+import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.Finding;
+import tenterbook.ledger.Progress;
+
+/**
+ * The search index of an archive. Follows the ledger by itself; safe for many threads.
+ *
+ * <p>A write only leaves word that there is something new, so that writers never wait for the index and an import of many
+ * acts is indexed in batches. One thread of our own indexes. A search that begins after a write has returned waits until
+ * that write is in the index, usually a few milliseconds. Only when the index is {@value #FAR} revisions or more behind
+ * (just opened on an old index, a great import, a rename of a board with thousands of pieces) does it answer at once from
+ * what there is, and {@link SearchResult#behind} says so.
+ *
+ * <p>A killed process loses nothing: each commit of the index holds the sequence it is good for, and opening goes on from
+ * there. An index that is missing, damaged or of another format is rebuilt.
+ */
+public final class PieceIndex implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(PieceIndex.class);
+    static final int FAR = 1000;
+    /** So far behind, building anew on all processors is quicker than following. */
+    private static final int REBUILD_WHEN_BEHIND = 20_000;
+
+    private static final Duration LONGEST_WAIT = Duration.ofSeconds(20);
+    private static final long COMMIT_AFTER_IDLE_MILLIS = 2000;
+
+    private final Archive archive;
+    /** Held by whoever writes to the live generation. */
+    private final ReentrantLock indexing = new ReentrantLock();
+
+    private final ReentrantLock rebuilding = new ReentrantLock();
+    private final Object news = new Object();
+    private final Thread follower;
+    private volatile Generation live;
+    private volatile long announced;
+    /** The sequence at which indexing last failed; searches do not wait for it again. */
+    private volatile long gaveUpAt = -1;
+
+    private volatile boolean closed;
+
+    private PieceIndex(Archive archive, Generation live) {
+        this.archive = archive;
+        this.live = live;
+        this.follower = new Thread(this::follow, "search index");
+        this.follower.setDaemon(true);
+    }
+
+    /**
+     * Opens the index of an archive, making it where it is missing or unfit, and follows the ledger until {@link #close}.
+     * Returns at once; where more than a little is to be indexed, that goes on behind the searches.
+     *
+     * @throws ArchiveProblem if the index folder cannot be written
+     */
+    public static PieceIndex open(Archive archive) {
+        try {
+            Generation live = Generation.newest(archive.folder().index()).orElse(null);
+            if (live != null && live.seen() > archive.ledger().lastSequence()) {
+                LOG.warn(
+                        "The search index is ahead of the ledger, as after restoring an older one; it will be rebuilt");
+                live.closeAndDelete();
+                live = null;
+            }
+            if (live == null) {
+                live = Generation.create(archive.folder().index());
+                live.commit();
+            }
+            PieceIndex index = new PieceIndex(archive, live);
+            archive.ledger().follow(index::announce);
+            index.announce(archive.ledger().lastSequence());
+            index.follower.start();
+            return index;
+        } catch (IOException e) {
+            throw problem("opened", e);
+        }
+    }
+
+    private static ArchiveProblem problem(String what, IOException e) {
+        return new ArchiveProblem(
+                "The search index could not be %s: %s. The archive itself is not touched; rebuild the index with ‘reindex’, or close Tenterbook, delete the folder ‘index’ and start again."
+                        .formatted(what, e.getMessage()),
+                e);
+    }
+
+    private void announce(long sequence) {
+        synchronized (news) {
+            announced = Math.max(announced, sequence);
+            news.notifyAll();
+        }
+    }
+
+    private void follow() {
+        while (!closed) {
+            try {
+                if (live.seen() < announced && gaveUpAt != announced) {
+                    bringUp();
+                } else if (!rest() && live.uncommitted()) {
+                    commit();
+                }
+            } catch (IOException | RuntimeException e) {
+                if (!closed) {
+                    LOG.error("The search index could not be brought up to date; the next write tries again", e);
+                    gaveUpAt = announced;
+                    wake();
+                }
+            }
+        }
+    }
+
+    private void bringUp() throws IOException {
+        if (announced - live.seen() >= REBUILD_WHEN_BEHIND) {
+            reindex(new UntilClosed());
+            return;
+        }
+        indexing.lock();
+        try {
+            CatchUp.run(archive, live, () -> closed);
+        } finally {
+            indexing.unlock();
+        }
+        wake();
+    }
+
+    private final class UntilClosed implements Progress {
+        @Override
+        public void at(long done, long total, String what) {}
+
+        @Override
+        public boolean cancelled() {
+            return closed;
+        }
+    }
+
+    private void wake() {
+        synchronized (news) {
+            news.notifyAll();
+        }
+    }
+
+    /** Waits for news; false where none came for a while. */
+    private boolean rest() {
+        synchronized (news) {
+            if (!closed && (live.seen() >= announced || gaveUpAt == announced)) {
+                try {
+                    news.wait(COMMIT_AFTER_IDLE_MILLIS);
+                } catch (InterruptedException e) {
+                    Thread.currentThread().interrupt();
+                    closed = true;
+                }
+            }
+            return closed || live.seen() < announced && gaveUpAt != announced;
+        }
+    }
+
+    private void commit() throws IOException {
+        indexing.lock();
+        try {
+            live.commit();
+        } finally {
+            indexing.unlock();
+        }
+    }
+
+    /** The last revision that searches see. */
+    public long sequence() {
+        return live.seen();
+    }
+
+    /**
+     * Waits until searches see everything that has been written.
+     *
+     * @return false if that took longer than {@code longest}
+     */
+    public boolean await(Duration longest) {
+        long wanted = announced;
+        long end = System.nanoTime() + longest.toNanos();
+        synchronized (news) {
+            while (live.seen() < wanted && !closed && gaveUpAt < wanted) {
+                long millis = (end - System.nanoTime()) / 1_000_000;
+                if (millis <= 0) {
+                    return false;
+                }
+                try {
+                    news.wait(millis);
+                } catch (InterruptedException e) {
+                    Thread.currentThread().interrupt();
+                    return false;
+                }
+            }
+            return live.seen() >= wanted;
+        }
+    }
+
+    private interface Work<R> {
+        R on(IndexSearcher searcher, Generation generation) throws IOException;
+    }
+
+    private <R> R read(Work<R> work) {
+        if (announced - live.seen() < FAR) {
+            await(LONGEST_WAIT);
+        }
+        while (true) {
+            Generation generation = live;
+            try {
+                IndexSearcher searcher = generation.acquire();
+                try {
+                    return work.on(searcher, generation);
+                } finally {
+                    generation.release(searcher);
+                }
+            } catch (AlreadyClosedException e) {
+                if (generation == live) {
+                    throw e;
+                }
+            } catch (IOException e) {
+                throw problem("read", e);
+            }
+        }
+    }
+
+    /** Searches; never fails on what a person typed. */
+    public SearchResult search(PieceQuery query) {
+        long started = System.nanoTime();
+        return read((searcher, generation) -> new Searching(searcher, generation.columns())
+                .run(query, started, Math.max(0, announced - generation.seen())));
+    }
+
+    /** Every piece made with a board pair, earliest first, undated last, then by number. */
+    public List<PieceCard> byBoard(String boardId) {
+        return read((searcher, generation) -> new Searching(searcher, generation.columns()).byBoard(boardId));
+    }
+
+    /**
+     * What {@code typed} may mean, from the start of any word, forgiving accents and a wrong letter or two.
+     *
+     * @param limit at most so many
+     */
+    public List<Suggestion> suggest(String typed, int limit) {
+        return read((searcher, generation) -> Suggester.of(searcher, typed, limit));
+    }
+
+    /**
+     * Builds the index anew and then puts it in the place of the old one, which serves meanwhile.
+     *
+     * @throws Progress.Cancelled if asked to stop; the old index stays
+     * @throws ArchiveProblem if it cannot be written; the old index stays
+     */
+    public void reindex(Progress progress) {
+        rebuilding.lock();
+        try {
+            Generation next = Generation.create(archive.folder().index());
+            try {
+                Rebuild.fill(archive, next, progress);
+                CatchUp.run(archive, next, progress::cancelled);
+                replaceBy(next, progress);
+            } catch (IOException | RuntimeException e) {
+                if (live != next) {
+                    next.closeAndDelete();
+                }
+                throw e;
+            }
+        } catch (IOException e) {
+            throw problem("rebuilt", e);
+        } finally {
+            rebuilding.unlock();
+        }
+        wake();
+    }
+
+    private void replaceBy(Generation next, Progress progress) throws IOException {
+        indexing.lock();
+        try {
+            CatchUp.run(archive, next, progress::cancelled);
+            progress.orStop();
+            if (closed) {
+                throw new ArchiveProblem(
+                        "The archive was closed while its search index was being rebuilt; the old one stays.");
+            }
+            next.commit();
+            Generation old = live;
+            live = next;
+            old.closeAndDelete();
+        } finally {
+            indexing.unlock();
+        }
+    }
+
+    /**
+     * Compares the index with the ledger: pieces that are missing, too many or stale, and damaged files.
+     *
+     * @throws Progress.Cancelled if asked to stop
+     */
+    public List<Finding> check(Progress progress) {
+        Map<String, Finding> first = compared(progress);
+        return first.isEmpty() ? List.of() : IndexCheck.stillThere(first, compared(progress));
+    }
+
+    private Map<String, Finding> compared(Progress progress) {
+        await(LONGEST_WAIT);
+        return read((searcher, generation) -> IndexCheck.run(archive, searcher, progress));
+    }
+
+    /** Commits what is indexed and stops following. A rebuild under way is given up. */
+    @Override
+    public void close() {
+        closed = true;
+        wake();
+        try {
+            follower.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        indexing.lock();
+        try {
+            if (live.uncommitted()) {
+                live.commit();
+            }
+            live.close();
+        } catch (IOException e) {
+            throw problem("closed", e);
+        } finally {
+            indexing.unlock();
+        }
+    }
+}

@@ -1,0 +1,118 @@
+package tenterbook.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenterbook.board.BoardPair;
+import tenterbook.material.Cloth;
+import tenterbook.material.FibreShare;
+import tenterbook.material.Lot;
+import tenterbook.piece.CareTest;
+import tenterbook.piece.Event;
+import tenterbook.piece.Fault;
+import tenterbook.piece.Piece;
+import tenterbook.recipe.Clamping;
+import tenterbook.recipe.Step;
+
+/** The words of a record, each passage with the name of where it stands. Contacts of parties are not among them. */
+final class PieceTexts {
+    private PieceTexts() {}
+
+    /** @param label as in 'lesson' */
+    record Passage(String label, String text) {}
+
+    static List<Passage> of(PieceFacts facts, List<PieceColours.Colour> colours) {
+        List<Passage> texts = new ArrayList<>();
+        Piece piece = facts.piece();
+        add(texts, "other title", piece.otherTitle());
+        add(texts, "notes", piece.notes());
+        add(texts, "kept at", piece.place());
+        add(texts, "trims", piece.trims());
+        add(texts, "edition", piece.edition());
+        if (facts.holder() != null) {
+            add(texts, "holder", facts.holder().title());
+        }
+        for (Fault fault : piece.faults()) {
+            add(texts, "fault", fault.kind(), fault.where(), fault.note());
+        }
+        for (Event event : piece.events()) {
+            String party = event.party() != null && facts.parties().containsKey(event.party())
+                    ? facts.parties().get(event.party()).title()
+                    : "";
+            if (!event.note().isEmpty() || !party.isEmpty()) {
+                add(texts, event.kind().toString(), party, event.note());
+            }
+        }
+        for (CareTest test : piece.tests()) {
+            add(texts, test.kind() + " test", test.method(), test.result());
+        }
+        piece.photos().forEach(photo -> add(texts, "photograph", photo.caption()));
+        piece.made().forEach(made -> add(texts, "made", made.note()));
+        facts.clampings().forEach(clamping -> clamping(texts, clamping));
+        facts.boardUses().forEach(use -> board(texts, facts.boards().get(use.board()), use.state()));
+        facts.clothsUsed().forEach(cloth -> cloth(texts, cloth));
+        facts.lotsUsed().forEach(lot -> lot(texts, lot));
+        String names = Stream.concat(
+                        colours.stream().map(PieceColours.Colour::name),
+                        colours.stream().map(colour -> tenterbook.colour.ColourWords.of(colour.lab())))
+                .distinct()
+                .collect(Collectors.joining(", "));
+        add(texts, "colours", names);
+        if (piece.category() != tenterbook.piece.Category.NOT_SAID) {
+            add(texts, "kind of piece", piece.category().toString());
+        }
+        return texts.stream().distinct().toList();
+    }
+
+    private static void clamping(List<Passage> texts, Clamping clamping) {
+        add(texts, "clamping", clamping.id().value(), clamping.title());
+        add(texts, "lesson", clamping.lesson());
+        add(texts, "clamping notes", clamping.notes());
+        add(texts, "fold", clamping.fold().note());
+        add(texts, "water", clamping.water());
+        add(texts, "pressure", clamping.pressure());
+        for (Step step : clamping.steps()) {
+            add(texts, "vat", step.vat());
+            add(texts, step.kind().toString(), step.notes());
+        }
+    }
+
+    private static void board(List<Passage> texts, BoardPair board, String state) {
+        if (board != null) {
+            add(texts, "board", board.title(), board.wood());
+            add(texts, "board notes", board.notes());
+            board.state(state).ifPresent(of -> add(texts, "board state " + of.name(), of.change()));
+        }
+    }
+
+    private static void cloth(List<Passage> texts, Cloth cloth) {
+        String fibres = cloth.content().stream().map(FibreShare::fibre).collect(Collectors.joining(" "));
+        add(texts, "cloth", cloth.title(), fibres, cloth.weave(), cloth.lot(), cloth.notes());
+    }
+
+    private static void lot(List<Passage> texts, Lot lot) {
+        add(
+                texts,
+                lot.role().toString(),
+                lot.id().value(),
+                lot.name(),
+                lot.organism(),
+                lot.part(),
+                lot.form(),
+                lot.lot(),
+                lot.notes());
+    }
+
+    private static void add(List<Passage> texts, String label, String... parts) {
+        String text = Stream.of(parts)
+                .filter(Objects::nonNull)
+                .filter(part -> !part.isBlank())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        if (!text.isEmpty()) {
+            texts.add(new Passage(label, text));
+        }
+    }
+}

@@ -1,0 +1,138 @@
+package tenterbook.search;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenterbook.colour.Lab;
+import tenterbook.colour.Srgb;
+
+/** A query as the parameters of an address, and back. */
+final class QueryParameters {
+    private final Map<String, List<String>> parameters;
+
+    private QueryParameters(Map<String, List<String>> parameters) {
+        this.parameters = parameters;
+    }
+
+    static PieceQuery read(Map<String, List<String>> parameters) {
+        return new QueryParameters(parameters).query();
+    }
+
+    private PieceQuery query() {
+        Map<Facet, List<String>> chosen = new EnumMap<>(Facet.class);
+        for (Facet facet : Facet.values()) {
+            List<String> values = parameters.getOrDefault(facet.parameter(), List.of());
+            check(values.size() <= 50, facet.parameter(), "at most 50 values", values.size());
+            chosen.put(facet, new ArrayList<>(values));
+        }
+        return new PieceQuery(
+                one("q", text -> text, "words", ""),
+                chosen,
+                range("dips"),
+                range("length"),
+                range("width"),
+                range("price"),
+                one("finished", Days::read, "days such as 2024-01..2024-06, 2024 or 2024-03-05..", null),
+                one("colour", QueryParameters::colour, "L,a,b such as 34,-2,-25, or #rrggbb", null),
+                one("within", QueryParameters::number, "a ΔE00 above 0 and at most 40", PieceQuery.USUAL_WITHIN),
+                one("share", QueryParameters::number, "a share from 0 to 1", 0.0),
+                one("sort", QueryParameters::order, "one of " + orders(), null),
+                one("page", QueryParameters::whole, "a page from 1", 1),
+                one("size", QueryParameters::whole, "1 to 200 pieces on a page", PieceQuery.USUAL_SIZE));
+    }
+
+    private Span range(String name) {
+        return one(name, Span::read, "a range such as 4..8, 4.., ..8 or 6", null);
+    }
+
+    private <T> T one(String name, Function<String, T> reading, String expected, T absent) {
+        List<String> values = parameters.getOrDefault(name, List.of()).stream()
+                .filter(value -> !value.isBlank())
+                .distinct()
+                .toList();
+        if (values.isEmpty()) {
+            return absent;
+        }
+        check(values.size() == 1, name, expected + ", once", String.join("” and “", values));
+        try {
+            return reading.apply(values.get(0).strip());
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(refusal(name, expected, values.get(0)), e);
+        }
+    }
+
+    private static double number(String text) {
+        if (!text.matches("\\d{1,9}([.]\\d{1,9})?")) {
+            throw new IllegalArgumentException("not a number");
+        }
+        return Double.parseDouble(text);
+    }
+
+    private static int whole(String text) {
+        if (!text.matches("\\d{1,9}")) {
+            throw new IllegalArgumentException("not a whole number");
+        }
+        return Integer.parseInt(text);
+    }
+
+    private static Order order(String text) {
+        return Stream.of(Order.values())
+                .filter(order -> order.word().equals(text))
+                .findFirst()
+                .orElseThrow(IllegalArgumentException::new);
+    }
+
+    private static String orders() {
+        return Stream.of(Order.values()).map(Order::word).collect(Collectors.joining(", "));
+    }
+
+    private static Lab colour(String text) {
+        return text.startsWith("#") ? Srgb.parse(text).lab() : Lab.parse(text);
+    }
+
+    static Map<String, List<String>> write(PieceQuery query) {
+        Map<String, List<String>> written = new LinkedHashMap<>();
+        put(written, "q", query.text().isEmpty() ? null : query.text());
+        query.chosen().forEach((facet, values) -> written.put(facet.parameter(), values));
+        put(written, "dips", query.dips());
+        put(written, "length", query.lengthCm());
+        put(written, "width", query.widthCm());
+        put(written, "price", query.price());
+        put(written, "finished", query.finished());
+        if (query.colour() != null) {
+            Lab colour = query.colour();
+            put(
+                    written,
+                    "colour",
+                    Span.plain(colour.lightness()) + "," + Span.plain(colour.a()) + "," + Span.plain(colour.b()));
+            put(written, "within", query.within() == PieceQuery.USUAL_WITHIN ? null : Span.plain(query.within()));
+            put(written, "share", query.share() == 0 ? null : Span.plain(query.share()));
+        }
+        put(written, "sort", query.sort() == null ? null : query.sort().word());
+        put(written, "page", query.page() == 1 ? null : query.page());
+        put(written, "size", query.size() == PieceQuery.USUAL_SIZE ? null : query.size());
+        return written;
+    }
+
+    private static void put(Map<String, List<String>> written, String name, Object value) {
+        if (value != null) {
+            written.put(name, List.of(value.toString()));
+        }
+    }
+
+    static void check(boolean fine, String name, String expected, Object found) {
+        if (!fine) {
+            throw new IllegalArgumentException(refusal(name, expected, found));
+        }
+    }
+
+    private static String refusal(String name, String expected, Object found) {
+        return "The search was not run: “%s” should be %s; found “%s”. Change or leave out that part."
+                .formatted(name, expected, found);
+    }
+}

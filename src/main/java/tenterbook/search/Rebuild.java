@@ -1,0 +1,80 @@
+package tenterbook.search;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.Progress;
+
+/** Fills a new generation with every piece of the ledger, on all processors. */
+final class Rebuild {
+    private static final int TOLD_EVERY = 50;
+
+    private Rebuild() {}
+
+    /**
+     * The ledger may be written meanwhile; the generation is then good for the sequence at the beginning, and {@link
+     * CatchUp} does the rest.
+     *
+     * @throws Progress.Cancelled if asked to stop; the generation is then half full and to be thrown away
+     */
+    static void fill(Archive archive, Generation generation, Progress progress) throws IOException {
+        long sequence = archive.ledger().lastSequence();
+        List<String> numbers = archive.ledger().everGiven(Kinds.PIECE);
+        Gatherer gatherer = new Gatherer(archive);
+        AtomicInteger next = new AtomicInteger();
+        int threads = Math.max(1, Math.min(8, Runtime.getRuntime().availableProcessors()));
+        ExecutorService workers = Executors.newFixedThreadPool(threads);
+        try {
+            List<Future<?>> working = new ArrayList<>();
+            for (int i = 0; i < threads; i++) {
+                working.add(workers.submit(() -> {
+                    for (int at = next.getAndIncrement(); at < numbers.size(); at = next.getAndIncrement()) {
+                        if (at % TOLD_EVERY == 0) {
+                            progress.orStop();
+                            progress.at(at, numbers.size(), "indexing pieces");
+                        }
+                        var facts = gatherer.facts(numbers.get(at));
+                        if (facts.isPresent()) {
+                            generation.add(PieceDocument.of(facts.get()));
+                        }
+                    }
+                    return null;
+                }));
+            }
+            for (Future<?> each : working) {
+                finished(each);
+            }
+        } finally {
+            next.set(Integer.MAX_VALUE / 2);
+            workers.shutdown();
+        }
+        progress.orStop();
+        generation.refresh(sequence);
+        progress.at(numbers.size(), numbers.size(), "indexing pieces");
+    }
+
+    private static void finished(Future<?> work) throws IOException {
+        try {
+            work.get();
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException refused) {
+                throw refused;
+            }
+            if (e.getCause() instanceof IOException broken) {
+                throw broken;
+            }
+            throw new IllegalStateException("A piece could not be indexed", e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new ArchiveProblem("Rebuilding the search index was interrupted; the old one is kept.", e);
+        }
+    }
+}

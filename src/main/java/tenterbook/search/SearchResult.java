@@ -1,0 +1,27 @@
+package tenterbook.search;
+
+import java.util.List;
+
+/**
+ * What a search found.
+ *
+ * @param total pieces found, of which {@code hits} are one page
+ * @param facets one group for each facet that has values, in the order of {@link Facet}
+ * @param query as it was understood
+ * @param micros time taken, microseconds
+ * @param respelt whether nothing had the words as typed and similar spellings were taken
+ * @param behind revisions the index had not yet seen; 0 unless it is catching up after being far behind
+ */
+public record SearchResult(
+        long total,
+        List<Hit> hits,
+        List<FacetGroup> facets,
+        PieceQuery query,
+        long micros,
+        boolean respelt,
+        long behind) {
+    public SearchResult {
+        hits = List.copyOf(hits);
+        facets = List.copyOf(facets);
+    }
+}

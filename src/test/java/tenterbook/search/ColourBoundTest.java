@@ -1,0 +1,74 @@
+package tenterbook.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import tenterbook.colour.Ciede2000;
+
+class ColourBoundTest {
+    private static double bound2(double L1, double a1, double b1, double L2, double a2, double b2) {
+        double C1 = Math.sqrt(a1 * a1 + b1 * b1);
+        double C2 = Math.sqrt(a2 * a2 + b2 * b2);
+        return ColourBound.squared(L1, a1, b1, C1, L2, a2, b2, C2);
+    }
+
+    private static void holds(double L1, double a1, double b1, double L2, double a2, double b2) {
+        double difference = Ciede2000.difference(L1, a1, b1, L2, a2, b2);
+        double bound2 = bound2(L1, a1, b1, L2, a2, b2);
+        if (bound2 > difference * difference + ColourBound.SLACK / 10) {
+            throw new AssertionError("bound² %s above ΔE00² %s for %s,%s,%s and %s,%s,%s"
+                    .formatted(bound2, difference * difference, L1, a1, b1, L2, a2, b2));
+        }
+    }
+
+    @Property(tries = 20_000)
+    void theBoundIsNeverAboveTheDifference(
+            @ForAll @DoubleRange(min = 0, max = 100) double L1,
+            @ForAll @DoubleRange(min = -128, max = 128) double a1,
+            @ForAll @DoubleRange(min = -128, max = 128) double b1,
+            @ForAll @DoubleRange(min = 0, max = 100) double L2,
+            @ForAll @DoubleRange(min = -128, max = 128) double a2,
+            @ForAll @DoubleRange(min = -128, max = 128) double b2) {
+        holds(L1, a1, b1, L2, a2, b2);
+    }
+
+    @Test
+    void itHoldsForAMillionPairsFarNearBlueAndGrey() {
+        Random random = new Random(2000);
+        for (int i = 0; i < 1_000_000; i++) {
+            double spread = i % 4 == 0 ? 120 : i % 4 == 1 ? 30 : i % 4 == 2 ? 3 : 0.01;
+            double L1 = random.nextDouble() * 100;
+            double a1 = (random.nextDouble() * 2 - 1) * 100;
+            double b1 = i % 3 == 0 ? -40 - random.nextDouble() * 80 : (random.nextDouble() * 2 - 1) * 100;
+            if (i % 11 == 0) {
+                a1 *= 0.001;
+                b1 *= 0.001;
+            }
+            double L2 = Math.max(0, Math.min(100, L1 + (random.nextDouble() * 2 - 1) * spread));
+            double a2 = a1 + (random.nextDouble() * 2 - 1) * spread;
+            double b2 = b1 + (random.nextDouble() * 2 - 1) * spread;
+            holds(L1, a1, b1, L2, a2, b2);
+        }
+    }
+
+    @Test
+    void itLeavesOutMostOfWhatIsTooFar() {
+        Random random = new Random(1);
+        int far = 0;
+        int leftOut = 0;
+        for (int i = 0; i < 100_000; i++) {
+            double L2 = random.nextDouble() * 100;
+            double a2 = random.nextGaussian() * 20;
+            double b2 = random.nextGaussian() * 20;
+            if (Ciede2000.difference(40, -4, -22, L2, a2, b2) > 10) {
+                far++;
+                leftOut += bound2(40, -4, -22, L2, a2, b2) > 100 ? 1 : 0;
+            }
+        }
+        assertThat((double) leftOut / far).isGreaterThan(0.9);
+    }
+}

@@ -1,0 +1,153 @@
+package tenterbook.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.colour.Ciede2000;
+import tenterbook.colour.Lab;
+import tenterbook.colour.PaletteColour;
+import tenterbook.photo.Photo;
+import tenterbook.piece.Status;
+
+class ColourSearchTest {
+    private static final int PIECES = 600;
+
+    @TempDir
+    static Path folder;
+
+    static Archive archive;
+    static PieceIndex index;
+    static final Map<String, List<PaletteColour>> PALETTES = new HashMap<>();
+
+    @BeforeAll
+    static void open() {
+        archive = Demo.archive(folder);
+        Random random = new Random(11);
+        archive.ledger().write("Inês", act -> {
+            for (int i = 0; i < PIECES; i++) {
+                List<PaletteColour> palette = new ArrayList<>();
+                for (int j = 0; j < 6; j++) {
+                    Lab colour = new Lab(
+                            random.nextDouble() * 100, random.nextGaussian() * 25, random.nextGaussian() * 25 - 8);
+                    palette.add(new PaletteColour(colour, 0.025 + random.nextDouble() * 0.14));
+                }
+                Photo photo = Demo.photo("p" + i, palette);
+                String number = "V24-%03d".formatted(i);
+                PALETTES.put(number, palette);
+                act.create(Kinds.PHOTO, photo);
+                act.create(
+                        Kinds.PIECE,
+                        Demo.piece(number, "", null, Status.KEPT, "2024")
+                                .withPhotos(List.of(Demo.front(photo, "front", 1))));
+            }
+            return null;
+        });
+        index = PieceIndex.open(archive);
+        assertThat(index.await(java.time.Duration.ofSeconds(30))).isTrue();
+    }
+
+    @AfterAll
+    static void close() {
+        index.close();
+        archive.close();
+    }
+
+    /** Every piece and its distance, by looking at every colour with the plain formula. */
+    private static Map<String, Double> scanned(Lab wanted, double within, double share) {
+        Map<String, Double> found = new HashMap<>();
+        PALETTES.forEach((number, palette) -> {
+            double sum = 0;
+            double nearest = Double.POSITIVE_INFINITY;
+            for (PaletteColour colour : palette) {
+                double difference = Ciede2000.difference(wanted, colour.colour());
+                nearest = Math.min(nearest, difference);
+                sum += difference <= within ? colour.share() : 0;
+            }
+            if (nearest <= within && (share == 0 || sum >= share - 1e-6)) {
+                found.put(number, nearest);
+            }
+        });
+        return found;
+    }
+
+    @Test
+    void noPieceThatAFullScanFindsIsMissedAndNoneIsAdded() {
+        Random random = new Random(5);
+        long found = 0;
+        for (int i = 0; i < 300; i++) {
+            Lab wanted = new Lab(random.nextDouble() * 100, random.nextGaussian() * 30, random.nextGaussian() * 30);
+            double within = 0.5 + random.nextDouble() * 39;
+            double share = i % 3 == 0 ? random.nextDouble() * 0.5 : 0;
+            PieceQuery query =
+                    PieceQuery.EVERYTHING.withColour(wanted, within, share).withSize(200);
+            Map<String, Double> expected = scanned(query.colour(), query.within(), query.share());
+            Map<String, Double> got = new HashMap<>();
+            long pages = 1 + (expected.size() / 200);
+            for (int page = 1; page <= pages; page++) {
+                SearchResult result = index.search(query.withPage(page));
+                assertThat(result.total()).isEqualTo(expected.size());
+                result.hits().forEach(hit -> got.put(hit.card().number(), hit.distance()));
+            }
+            assertThat(got).isEqualTo(expected);
+            assertThat(index.search(query.withSort(Order.NUMBER)).total()).isEqualTo(expected.size());
+            found += expected.size();
+        }
+        assertThat(found).isGreaterThan(10_000);
+    }
+
+    @Test
+    void resultsComeNearestFirstWithShareAndColour() {
+        PieceQuery query = PieceQuery.EVERYTHING.withColour(new Lab(40, -4, -22), 12, 0);
+        List<Hit> hits = index.search(query).hits();
+        assertThat(hits).isSortedAccordingTo(Comparator.comparing(Hit::distance));
+        for (Hit hit : hits) {
+            assertThat(Ciede2000.difference(query.colour(), hit.nearest())).isEqualTo(hit.distance());
+            double sum = PALETTES.get(hit.card().number()).stream()
+                    .filter(colour -> Ciede2000.difference(query.colour(), colour.colour()) <= 12)
+                    .mapToDouble(PaletteColour::share)
+                    .sum();
+            assertThat(hit.share()).isCloseTo(sum, within(1e-9));
+        }
+    }
+
+    @Test
+    void aNamedColourCountsWithItsShareOnlyWithoutAPaletteAndTheNewestStateSpeaks() {
+        Lab was = new Lab(62, -7, -18);
+        Lab now = new Lab(30, 40, 30);
+        Photo before = Demo.photo("before", List.of(new PaletteColour(was, 0.9)));
+        Photo after = Demo.photo("after", List.of());
+        Demo.save(archive, Kinds.PHOTO, before);
+        Demo.save(archive, Kinds.PHOTO, after);
+        Demo.save(
+                archive,
+                Kinds.PIECE,
+                Demo.piece("X24-001", "", null, Status.KEPT, "2024")
+                        .withPhotos(
+                                List.of(Demo.front(before, "", 1), Demo.front(after, "", 2, Demo.ground(now, 0.7)))));
+        PieceQuery red = PieceQuery.EVERYTHING.withText("X24-001").withColour(now, 1, 0.6);
+        assertThat(index.search(red).hits().get(0).share()).isEqualTo(0.7);
+        assertThat(index.search(red.withColour(was, 1, 0)).total()).isZero();
+        assertThat(index.search(red.withColour(now, 1, 0.8)).total()).isZero();
+        Demo.change(
+                archive,
+                "X24-001",
+                piece -> piece.withPhotos(List.of(Demo.front(after, "", 2, Demo.ground(now, null)))));
+        assertThat(index.search(red.withColour(now, 1, 0)).hits().get(0).share())
+                .isNull();
+        assertThat(index.search(red.withColour(now, 1, 0.01)).total()).isZero();
+        Demo.withdraw(archive, Kinds.PIECE, "X24-001");
+    }
+}
