@@ -160,7 +160,7 @@ class SampleArchiveTest {
         return photo.regions().stream().filter(region -> region.role() == role).findFirst();
     }
 
-    /** A cloth in a photograph is lit unevenly and dyed unevenly; 8 is about twice what its folds and layers do. */
+    /** Light, folds and unequal layers shift each photograph a little; all were within 2.5 when the bag was made. */
     @Test
     void namedGroundsHaveTheScenariosColoursUnderTheStatedCastAndTheResistIsLighter() {
         Map<String, SampleScenes.Cloth> cloths = SampleScenes.cloths();
@@ -175,7 +175,7 @@ class SampleArchiveTest {
                 Lab seen = ground.get().colour();
                 assertThat(Ciede2000.difference(seen, expected(cloths.get(shot.subject()), shot)))
                         .as("%s: %s", shot.file(), seen.text())
-                        .isLessThan(8);
+                        .isLessThan(4);
                 ColourRegion resist = region(photo, ColourRole.RESIST).orElseThrow();
                 assertThat(resist.colour().lightness())
                         .as("resist of " + shot.file())
