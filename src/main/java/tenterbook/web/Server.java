@@ -9,6 +9,7 @@ import io.javalin.http.HttpResponseException;
 import io.javalin.http.staticfiles.Location;
 import java.net.InetAddress;
 import java.net.ServerSocket;
+import java.util.List;
 import java.util.Map;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -75,6 +76,13 @@ public final class Server implements AutoCloseable {
 
     public int port() {
         return javalin.port();
+    }
+
+    /** Every route, as in {@code GET /api/pieces/{number}}, for comparing with what is described. */
+    public List<String> routes() {
+        return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(handler -> handler.endpoint.method + " " + handler.endpoint.path)
+                .toList();
     }
 
     private static void configure(JavalinConfig config, Site site) {
