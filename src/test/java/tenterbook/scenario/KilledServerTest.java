@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -41,6 +42,7 @@ class KilledServerTest {
     private final Map<String, String> savedPhotoOf = new ConcurrentHashMap<>();
     private final Set<String> sentPhotos = ConcurrentHashMap.newKeySet();
     private final Set<String> savedPhotos = ConcurrentHashMap.newKeySet();
+    private final AtomicInteger answered = new AtomicInteger();
 
     /** Saves and uploads until the connection breaks; any answer but the right one is a fault of the server. */
     private void work(Client client, int round, int worker, List<String> faults) {
@@ -78,11 +80,12 @@ class KilledServerTest {
         }
     }
 
-    private static void expect(int status, Answer answer, List<String> faults) throws IOException {
+    private void expect(int status, Answer answer, List<String> faults) throws IOException {
         if (answer.status() != status) {
             faults.add(answer.status() + ": " + answer.words());
             throw new IOException("not acknowledged");
         }
+        answered.incrementAndGet();
     }
 
     @Test
@@ -101,7 +104,13 @@ class KilledServerTest {
                     thread.start();
                     workers.add(thread);
                 }
-                Thread.sleep(random.nextLong(300, 2500));
+                // So many answers, whatever the speed of the machine, and then a moment more: the kill falls anywhere.
+                int enough = answered.get() + random.nextInt(10, 40);
+                long until = System.nanoTime() + 120_000_000_000L;
+                while (answered.get() < enough && faults.isEmpty() && System.nanoTime() < until) {
+                    Thread.sleep(2);
+                }
+                Thread.sleep(random.nextLong(0, 120));
                 child.kill();
                 for (Thread thread : workers) {
                     thread.join();
