@@ -7,9 +7,14 @@ import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.staticfiles.Location;
+import java.io.EOFException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.eclipse.jetty.http.BadMessageException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.label.LabelBlocked;
@@ -76,6 +81,13 @@ public final class Server implements AutoCloseable {
 
     public int port() {
         return javalin.port();
+    }
+
+    /** Every route, as in {@code GET /api/pieces/{number}}, for comparing with what is described. */
+    public List<String> routes() {
+        return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(handler -> handler.endpoint.method + " " + handler.endpoint.path)
+                .toList();
     }
 
     private static void configure(JavalinConfig config, Site site) {
@@ -147,6 +159,15 @@ public final class Server implements AutoCloseable {
                                 .formatted(Originals.LIMIT_BYTES >> 20));
                 return;
             }
+            if (brokenOff(e)) {
+                tell(
+                        ctx,
+                        site,
+                        400,
+                        "Not understood",
+                        "What was sent broke off or is no whole form. Send it again; nothing was changed.");
+                return;
+            }
             LOG.error("{} {} failed", ctx.method(), ctx.path(), e);
             tell(
                     ctx,
@@ -172,6 +193,12 @@ public final class Server implements AutoCloseable {
             }
         }
         return false;
+    }
+
+    /** The form's own encoding is at fault, as when a connection breaks off in the middle of a file. */
+    private static boolean brokenOff(Throwable e) {
+        return Stream.iterate(e, Objects::nonNull, Throwable::getCause)
+                .anyMatch(cause -> cause instanceof BadMessageException || cause instanceof EOFException);
     }
 
     /** One failure, one sentence: as JSON for programs and scripts, as a page for people. */
