@@ -40,7 +40,8 @@ public record Region(List<Corner> corners) {
                 new Corner(left, top), new Corner(right, top), new Corner(right, bottom), new Corner(left, bottom)));
     }
 
-    boolean contains(double x, double y) {
+    /** Whether a point lies inside, by the even-odd rule; x and y in parts of width and height. */
+    public boolean contains(double x, double y) {
         boolean inside = false;
         Corner previous = corners.get(corners.size() - 1);
         for (Corner corner : corners) {
