@@ -28,6 +28,7 @@ import tenterbook.web.api.PieceApi;
 import tenterbook.web.page.BoardPages;
 import tenterbook.web.page.ClampingPages;
 import tenterbook.web.page.ColourPages;
+import tenterbook.web.page.DipPages;
 import tenterbook.web.page.DraftPages;
 import tenterbook.web.page.HistoryPages;
 import tenterbook.web.page.MaterialPages;
@@ -115,6 +116,7 @@ public final class Server implements AutoCloseable {
         new PiecePages(site, shelf).routes(routes);
         new PhotoPages(site, shelf).routes(routes);
         new ColourPages(site).routes(routes);
+        new DipPages(site).routes(routes);
         new BoardPages(site).routes(routes);
         new ClampingPages(site).routes(routes);
         new MaterialPages(site).routes(routes);
