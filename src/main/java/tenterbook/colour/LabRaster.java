@@ -9,12 +9,16 @@ public final class LabRaster {
     private final int height;
     private final int block;
     private final double[] lab;
+    private final double partAcross;
+    private final double partDown;
 
     private LabRaster(Pixels picture, int block) {
         this.block = block;
         width = Math.max(1, picture.width() / block);
         height = Math.max(1, picture.height() / block);
         lab = new double[3 * width * height];
+        partAcross = Math.min(1.0 / width, (double) block / picture.width());
+        partDown = Math.min(1.0 / height, (double) block / picture.height());
         int tall = Math.min(block, picture.height());
         int wide = Math.min(block, picture.width());
         for (int y = 0; y < height; y++) {
@@ -57,6 +61,16 @@ public final class LabRaster {
     /** Pixels of the picture to a cell's side. */
     public int block() {
         return block;
+    }
+
+    /** Where so many columns from the left end, as part of the picture's width. */
+    public double across(double columns) {
+        return Math.min(1, columns * partAcross);
+    }
+
+    /** Where so many rows from the top end, as part of the picture's height. */
+    public double down(double rows) {
+        return Math.min(1, rows * partDown);
     }
 
     public double lightness(int cell) {

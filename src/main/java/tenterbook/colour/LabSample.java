@@ -19,6 +19,11 @@ final class LabSample {
         this.size = values.length / 3;
     }
 
+    /** @param values L, a, b, L, a, b, ... at least one colour */
+    static LabSample of(double[] values) {
+        return new LabSample(values);
+    }
+
     static LabSample of(int[] argb, int width, int height, Region region) {
         return of(argb, width, height, region, SrgbToLab::convert);
     }
