@@ -235,11 +235,41 @@ function markParts(marker) {
     box.setAttribute("height", Math.abs(bottom - top));
   };
   fields.forEach((field) => field.addEventListener("input", draw));
+  const way = () => document.querySelector("[data-way]:checked")?.value ?? "rectangle";
+  const outline = form.elements.outline;
+  const drawing = marker.querySelector("[data-drawing]");
+  const corners = document.getElementById("corners");
+  const cornersDrawn = marker.querySelector("[data-corners]");
+  const word = (point) => point.map((value) => value.toFixed(1)).join(",");
+  const drawCorners = () => cornersDrawn?.setAttribute("points", corners.value);
+  corners?.addEventListener("input", drawCorners);
+  outline?.addEventListener("input", () => drawing?.setAttribute("points", outline.value));
   let from = null;
-  marker.addEventListener("pointerdown", (event) => { from = place(event); marker.setPointerCapture(event.pointerId); });
+  let drawn = [];
+  marker.addEventListener("pointerdown", (event) => {
+    const at = place(event);
+    if (way() === "corners") {
+      const now = corners.value.trim() ? corners.value.trim().split(/\s+/) : [];
+      corners.value = [...(now.length >= 4 ? [] : now), word(at)].join(" ");
+      drawCorners();
+      return;
+    }
+    from = at;
+    drawn = [at];
+    marker.setPointerCapture(event.pointerId);
+  });
   marker.addEventListener("pointermove", (event) => {
     if (!from) return;
     const to = place(event);
+    if (way() === "free") {
+      const last = drawn[drawn.length - 1];
+      if (Math.hypot(to[0] - last[0], to[1] - last[1]) > 1.2 && drawn.length < 200) drawn.push(to);
+      outline.value = drawn.map(word).join(" ");
+      drawing.setAttribute("points", outline.value);
+      return;
+    }
+    outline.value = "";
+    drawing?.setAttribute("points", "");
     [Math.min(from[0], to[0]), Math.min(from[1], to[1]), Math.max(from[0], to[0]), Math.max(from[1], to[1])]
       .forEach((value, i) => { fields[i].value = value.toFixed(1); });
     draw();

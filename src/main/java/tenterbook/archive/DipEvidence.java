@@ -96,8 +96,11 @@ public final class DipEvidence {
             return Optional.empty();
         }
         return Optional.of(new Dyed(
-                piece.number().value(), new DipCount(low, high), ground.get().colour(),
-                new Group(cloth, vats.iterator().next()), ground.get().calibrated()));
+                piece.number().value(),
+                new DipCount(low, high),
+                ground.get().colour(),
+                new Group(cloth, vats.iterator().next()),
+                ground.get().calibrated()));
     }
 
     private static Optional<ColourRegion> ground(Piece piece) {

@@ -85,7 +85,9 @@ public final class DipPages {
                         && (vat.isEmpty() || each.vat().equals(vat)))
                 .findFirst()
                 .orElse(new Group(cloth, vat));
-        Lab target = colour.isEmpty() ? null : colour.startsWith("#") ? Srgb.parse(colour).lab() : Lab.parse(colour);
+        Lab target = colour.isEmpty()
+                ? null
+                : colour.startsWith("#") ? Srgb.parse(colour).lab() : Lab.parse(colour);
         Dyed from = number.isEmpty()
                 ? null
                 : all.stream()
@@ -100,13 +102,18 @@ public final class DipPages {
         List<Dyed> all = dyed();
         Asked asked = asked(ctx, all);
         DipQuestion question = DipQuestion.ask(all, asked.group(), asked.target(), asked.from());
-        Chart chart = question.curve().value().map(curve -> chart(question, curve)).orElse(null);
+        Chart chart =
+                question.curve().value().map(curve -> chart(question, curve)).orElse(null);
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, "Dips", "colours"));
         values.put(
                 "view",
                 new View(
-                        question, chart, DipQuestion.groups(all), asked.group().cloth(), asked.group().vat(),
+                        question,
+                        chart,
+                        DipQuestion.groups(all),
+                        asked.group().cloth(),
+                        asked.group().vat(),
                         Optional.ofNullable(ctx.queryParam("target")).orElse(""),
                         Optional.ofNullable(ctx.queryParam("from")).orElse(""),
                         asked.target() == null ? null : ColourBand.swatch(asked.target(), "", 1, 0)));
@@ -122,7 +129,9 @@ public final class DipPages {
         double top = 1;
         for (DipEstimate each : along) {
             top = Math.max(top, each.value());
-            top = each.plausible().bounded() ? Math.max(top, Math.min(each.plausible().high(), 2 * each.value())) : top;
+            top = each.plausible().bounded()
+                    ? Math.max(top, Math.min(each.plausible().high(), 2 * each.value()))
+                    : top;
         }
         double height = top * 1.05;
         StringBuilder curve = new StringBuilder();
@@ -139,12 +148,15 @@ public final class DipPages {
         }
         List<Mark> points = new ArrayList<>();
         for (Dyed each : question.inOrder()) {
-            DepthOfShade.byPhoto(each.ground(), question.channel()).value().ifPresent(shade -> points.add(new Mark(
-                    each.dips().middle() / most * 100,
-                    60 - Math.min(shade.ks(), height) / height * 60,
-                    "%s: %s dips, K/S %.2f".formatted(each.piece(), each.dips().text(), shade.ks()),
-                    each.ground().srgb().hex(),
-                    each.piece())));
+            DepthOfShade.byPhoto(each.ground(), question.channel())
+                    .value()
+                    .ifPresent(shade -> points.add(new Mark(
+                            each.dips().middle() / most * 100,
+                            60 - Math.min(shade.ks(), height) / height * 60,
+                            "%s: %s dips, K/S %.2f"
+                                    .formatted(each.piece(), each.dips().text(), shade.ks()),
+                            each.ground().srgb().hex(),
+                            each.piece())));
         }
         double targetY = question.target() == null
                 ? -1
@@ -163,7 +175,13 @@ public final class DipPages {
         for (double at = 0; at <= height; at += ks) {
             up.add(new Mark(-1, 60 - at / height * 60, String.format(Locale.ROOT, "%.0f", at), "", ""));
         }
-        return new Chart(points, curve.toString().strip(), bounded ? (upper.toString() + lower).strip() : "", targetY, across, up);
+        return new Chart(
+                points,
+                curve.toString().strip(),
+                bounded ? (upper.toString() + lower).strip() : "",
+                targetY,
+                across,
+                up);
     }
 
     private static String xy(double x, double value, double height) {
@@ -243,7 +261,9 @@ public final class DipPages {
         put(answer, "best", needed.best());
         put(answer, "low", needed.plausible().low());
         put(answer, "high", needed.plausible().high());
-        answer.put("evidence", needed.evidence().stream().map(point -> point.source()).toList());
+        answer.put(
+                "evidence",
+                needed.evidence().stream().map(point -> point.source()).toList());
         return answer;
     }
 }

@@ -76,15 +76,19 @@ public record DipQuestion(
             Map<Group, List<DipPoint>> pool = new LinkedHashMap<>();
             groups(all).forEach(each -> pool.put(each, new ArrayList<>()));
             pool.putIfAbsent(group, new ArrayList<>());
-            DipEvidence.points(all, channel).forEach(point -> pool.get(point.group()).add(point));
+            DipEvidence.points(all, channel)
+                    .forEach(point -> pool.get(point.group()).add(point));
             Finding<PooledCurves> pooled = PooledCurves.fit(pool);
             curve = pooled.map(curves -> curves.groups().get(group));
-            borrowed = pooled.value().map(curves -> curves.borrowed().get(group)).orElse(0.0);
+            borrowed =
+                    pooled.value().map(curves -> curves.borrowed().get(group)).orElse(0.0);
         }
         Finding<ShadeReading> depth = target == null ? null : DepthOfShade.byPhoto(target, channel);
         Optional<FittedDips> fitted = curve.value();
         Optional<ShadeReading> shade = depth == null ? Optional.empty() : depth.value();
-        DipsNeeded needed = fitted.isPresent() && shade.isPresent() ? fitted.get().dipsFor(shade.get().ks()) : null;
+        DipsNeeded needed = fitted.isPresent() && shade.isPresent()
+                ? fitted.get().dipsFor(shade.get().ks())
+                : null;
         Finding<DipsNeeded> more = null;
         if (from != null && fitted.isPresent() && shade.isPresent()) {
             Finding<ShadeReading> now = DepthOfShade.byPhoto(from.ground(), channel);
@@ -105,6 +109,8 @@ public record DipQuestion(
 
     /** The pieces in order of dips. */
     public List<Dyed> inOrder() {
-        return dyed.stream().sorted(Comparator.comparingDouble(each -> each.dips().middle())).toList();
+        return dyed.stream()
+                .sorted(Comparator.comparingDouble(each -> each.dips().middle()))
+                .toList();
     }
 }
