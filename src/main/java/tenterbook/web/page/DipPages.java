@@ -70,9 +70,11 @@ public final class DipPages {
             String vat,
             String target,
             String from,
+            String mute,
             ColourBand.Swatch swatch) {}
 
-    private record Asked(Group group, Lab target, Dyed from) {}
+    /** What was asked; {@code mute} says why the piece to dip further cannot speak, empty where it can or none is named. */
+    private record Asked(Group group, Lab target, Dyed from, String mute) {}
 
     private Asked asked(Context ctx, List<Dyed> all) {
         String cloth = Optional.ofNullable(ctx.queryParam("cloth")).orElse("").strip();
@@ -88,14 +90,17 @@ public final class DipPages {
         Lab target = colour.isEmpty()
                 ? null
                 : colour.startsWith("#") ? Srgb.parse(colour).lab() : Lab.parse(colour);
-        Dyed from = number.isEmpty()
-                ? null
-                : all.stream()
-                        .filter(each -> each.piece().equalsIgnoreCase(number))
-                        .findFirst()
-                        .orElseThrow(() -> new NotHere(
-                                "piece “%s” with a named ground and known dips in one vat".formatted(number)));
-        return new Asked(from == null ? group : from.group(), target, from);
+        Optional<Dyed> from = all.stream()
+                .filter(each -> each.piece().equalsIgnoreCase(number))
+                .findFirst();
+        String mute = "";
+        if (from.isEmpty() && !number.isEmpty()) {
+            site.archive().piece(number).orElseThrow(() -> new NotHere("piece “" + number + "”"));
+            mute =
+                    "The further dips of %s cannot be told: its ground must be named on a photograph, its dips known, and one vat alone have coloured it."
+                            .formatted(number);
+        }
+        return new Asked(from.map(Dyed::group).orElse(group), target, from.orElse(null), mute);
     }
 
     private void show(Context ctx) {
@@ -116,6 +121,7 @@ public final class DipPages {
                         asked.group().vat(),
                         Optional.ofNullable(ctx.queryParam("target")).orElse(""),
                         Optional.ofNullable(ctx.queryParam("from")).orElse(""),
+                        asked.mute(),
                         asked.target() == null ? null : ColourBand.swatch(asked.target(), "", 1, 0)));
         Html.show(ctx, "dips", values);
     }
@@ -220,6 +226,9 @@ public final class DipPages {
         }
         if (question.needed() != null) {
             answer.put("dips", needed(question.needed()));
+        }
+        if (!asked.mute().isEmpty()) {
+            answer.put("moreRefused", asked.mute());
         }
         if (question.more() != null) {
             question.more().value().ifPresent(more -> answer.put("moreDips", needed(more)));

@@ -79,7 +79,11 @@ public record DipQuestion(
             DipEvidence.points(all, channel)
                     .forEach(point -> pool.get(point.group()).add(point));
             Finding<PooledCurves> pooled = PooledCurves.fit(pool);
-            curve = pooled.map(curves -> curves.groups().get(group));
+            curve = pooled.value().isPresent()
+                    ? pooled.map(curves -> curves.groups().get(group))
+                    : Finding.refused(
+                            "%s distinct dip counts are recorded of this cloth in this vat, and a curve of its own needs four; nor can it borrow from the others. %s"
+                                    .formatted(distinct(points) == 0 ? "No" : distinct(points), pooled.refusal()));
             borrowed =
                     pooled.value().map(curves -> curves.borrowed().get(group)).orElse(0.0);
         }
