@@ -44,7 +44,7 @@ class PrintTest extends Scenario {
 
     private static String pdfText(Answer answer) throws IOException {
         try (PDDocument document = Loader.loadPDF(answer.body())) {
-            return new PDFTextStripper().getText(document);
+            return new PDFTextStripper().getText(document).replaceAll("[\u00a0\u2007\u202f]", " ");
         }
     }
 
