@@ -9,7 +9,8 @@ import tenterbook.colour.LinearRgb;
 
 /**
  * The 3 × 3 matrix that takes seen light to known light with the least squares, each patch weighted by Y to the minus two
- * thirds: by the slope of L*, so that dark patches count as the eye counts them.
+ * thirds: by the slope of L*, so that dark patches count as the eye counts them. A
+ * gain for each channel put on first would change nothing: the matrix holds it.
  *
  * @param holdOut ΔE00 of each patch under the matrix found from all the others
  */

@@ -18,7 +18,7 @@ final class EvenParts {
     private final boolean[] taken;
     private final int[] queue;
 
-    /** Cells of one part, and its mean colour. */
+    /** Cells of one part, its mean colour, and the standard deviation of L about a plane. */
     record Part(int[] cells, double lightness, double a, double b, double unevenness) {
         double chroma() {
             return Math.hypot(a, b);
@@ -89,10 +89,55 @@ final class EvenParts {
             a += raster.a(cell) / count;
             b += raster.b(cell) / count;
         }
+        int[] inner = interior(cells);
+        return new Part(cells, l, a, b, rest(inner.length > cells.length / 2 ? inner : cells, l));
+    }
+
+    /** Without the cells at its border, which show what lies beside it as well. */
+    private int[] interior(int[] cells) {
+        java.util.BitSet own = new java.util.BitSet(raster.size());
+        for (int cell : cells) {
+            own.set(cell);
+        }
+        int w = raster.width();
+        return java.util.Arrays.stream(cells)
+                .filter(cell -> cell >= w && own.get(cell - w) && own.get(cell + w))
+                .filter(cell -> cell % w > 0 && own.get(cell - 1) && own.get(cell + 1))
+                .toArray();
+    }
+
+    /** What remains of the lightness after a plane through it: a card in slanting light is even, stone and cloth are not. */
+    private double rest(int[] cells, double mean) {
+        int w = raster.width();
+        double mx = 0;
+        double my = 0;
+        for (int cell : cells) {
+            mx += (double) (cell % w) / cells.length;
+            my += (double) (cell / w) / cells.length;
+        }
+        double xx = 0;
+        double xy = 0;
+        double yy = 0;
+        double xl = 0;
+        double yl = 0;
+        for (int cell : cells) {
+            double x = cell % w - mx;
+            double y = cell / w - my;
+            double l = raster.lightness(cell) - mean;
+            xx += x * x;
+            xy += x * y;
+            yy += y * y;
+            xl += x * l;
+            yl += y * l;
+        }
+        double d = xx * yy - xy * xy;
+        double gx = d > 0 ? (xl * yy - yl * xy) / d : 0;
+        double gy = d > 0 ? (yl * xx - xl * xy) / d : 0;
         double squares = 0;
         for (int cell : cells) {
-            squares += raster.squared(cell, l, a, b) / count;
+            double l = raster.lightness(cell) - mean - gx * (cell % w - mx) - gy * (cell / w - my);
+            squares += l * l / cells.length;
         }
-        return new Part(cells, l, a, b, Math.sqrt(squares));
+        return Math.sqrt(squares);
     }
 }

@@ -10,7 +10,8 @@ import tenterbook.colour.Lab;
  * <p>The likely error is a typical ΔE00 between this number and what an instrument would give on the same cloth. It joins,
  * as independent errors (root of the sum of squares): how well the correction does on colours it has not seen, which for
  * a chart is its own hold-out error and for grey cards a floor (see {@link Correction#GREY_FLOOR}); and the light's
- * unevenness over the card. It does not know glare on the cloth, fluorescence, or a card that is not what it claims.
+ * unevenness over the card. It does not know light that differs between card and cloth, glare on the cloth,
+ * fluorescence, or a card that is not what it claims.
  *
  * @param lab told against {@code white}
  * @param observer always 2° (CIE 1931), which sRGB rests on
