@@ -277,6 +277,15 @@ function markParts(marker) {
   marker.addEventListener("pointerup", () => { from = null; });
 }
 
+/** Two states of a cloth under one slider. */
+function slide(figure) {
+  const range = figure.querySelector("input[type=range]");
+  const over = figure.querySelector(".over");
+  const draw = () => { over.style.clipPath = `inset(0 0 0 ${range.value}%)`; };
+  range.addEventListener("input", draw);
+  draw();
+}
+
 function begin() {
   tellTimes(document);
   for (const input of document.querySelectorAll("input[data-unit]")) if (input.value) understand(input);
@@ -285,6 +294,7 @@ function begin() {
   document.querySelectorAll("form[data-photos]").forEach(takePhotographs);
   document.querySelectorAll("input[data-suggest]").forEach(suggest);
   document.querySelectorAll("[data-marker]").forEach(markParts);
+  document.querySelectorAll("[data-slider]").forEach(slide);
   document.querySelector(".trouble[tabindex]")?.focus();
   for (const form of document.querySelectorAll("form[data-resubmit]")) {
     form.addEventListener("change", () => form.requestSubmit());

@@ -31,6 +31,7 @@ import tenterbook.web.page.ClampingPages;
 import tenterbook.web.page.ColourPages;
 import tenterbook.web.page.DipPages;
 import tenterbook.web.page.DraftPages;
+import tenterbook.web.page.FadingPages;
 import tenterbook.web.page.HistoryPages;
 import tenterbook.web.page.MaterialPages;
 import tenterbook.web.page.Measuring;
@@ -119,6 +120,7 @@ public final class Server implements AutoCloseable {
         Measuring measuring = new Measuring(site);
         new PhotoPages(site, shelf, measuring).routes(routes);
         new CalibrationPages(site, measuring).routes(routes);
+        new FadingPages(site, measuring).routes(routes);
         new ColourPages(site).routes(routes);
         new DipPages(site).routes(routes);
         new BoardPages(site).routes(routes);
