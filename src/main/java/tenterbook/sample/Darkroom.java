@@ -64,7 +64,16 @@ final class Darkroom {
         }
         int state = e.has("state") ? e.number("state").intValue() : 1;
         return new PiecePhoto(
-                print.digest, e.choice("role", PhotoRole.values()), e.text("caption"), state, print.regions);
+                print.digest,
+                e.choice("role", PhotoRole.values()),
+                e.text("caption"),
+                state,
+                print.regions,
+                layer(shot(file)));
+    }
+
+    private static Integer layer(SampleScenes.Shot shot) {
+        return shot.view().equals("LAYER") && shot.layer() > 0 ? shot.layer() : null;
     }
 
     private SampleScenes.Shot shot(String file) {

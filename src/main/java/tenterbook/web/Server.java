@@ -33,6 +33,7 @@ import tenterbook.web.page.DipPages;
 import tenterbook.web.page.DraftPages;
 import tenterbook.web.page.FadingPages;
 import tenterbook.web.page.HistoryPages;
+import tenterbook.web.page.LayerPages;
 import tenterbook.web.page.MaterialPages;
 import tenterbook.web.page.Measuring;
 import tenterbook.web.page.PeoplePages;
@@ -121,6 +122,7 @@ public final class Server implements AutoCloseable {
         new PhotoPages(site, shelf, measuring).routes(routes);
         new CalibrationPages(site, measuring).routes(routes);
         new FadingPages(site, measuring).routes(routes);
+        new LayerPages(site, measuring).routes(routes);
         new ColourPages(site).routes(routes);
         new DipPages(site).routes(routes);
         new BoardPages(site).routes(routes);

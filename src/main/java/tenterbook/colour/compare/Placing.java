@@ -46,10 +46,10 @@ record Placing(double dx, double dy, double turn, double logScale, double correl
 
     /** The best placing near this one (Nelder and Mead). */
     Placing settled(Plane one, Plane other, double step) {
-        double[] best = new SimplexOptimizer(1e-7, 1e-7)
+        double[] best = new SimplexOptimizer(
+                        (round, before, now) -> round >= TRIALS || Math.abs(before.getValue() - now.getValue()) < 1e-7)
                 .optimize(
-                        new MaxEval(10 * TRIALS),
-                        new org.hipparchus.optim.MaxIter(TRIALS),
+                        new MaxEval(20 * TRIALS),
                         new ObjectiveFunction(p -> -tried(one, other, p[0], p[1], p[2], p[3]).correlation),
                         GoalType.MINIMIZE,
                         new InitialGuess(new double[] {dx, dy, turn, logScale}),

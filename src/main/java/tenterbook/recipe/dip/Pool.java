@@ -17,11 +17,13 @@ final class Pool {
     private final List<RealMatrix> covariances = new ArrayList<>();
     private final double[] spread = usualSpread();
     private double[] middle;
+    private final double leastScatter;
     private double scatter;
 
     Pool(DipCurve studio, double scatter) {
         this.middle = CurveSearch.parameters(studio);
-        this.scatter = Math.max(scatter, 1e-4 * studio.limit());
+        this.leastScatter = 1e-4 * studio.limit();
+        this.scatter = Math.max(scatter, leastScatter);
     }
 
     /**
@@ -59,7 +61,7 @@ final class Pool {
                 squares += curve(g);
                 points += samples.get(g).size();
             }
-            scatter = Math.max(Math.sqrt(squares / points), scatter * 0.2);
+            scatter = Math.max(Math.sqrt(squares / points), leastScatter);
             share();
         }
         for (int g = 0; g < samples.size(); g++) {

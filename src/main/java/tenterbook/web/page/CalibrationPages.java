@@ -204,7 +204,7 @@ public final class CalibrationPages {
                     again++;
                 }
             }
-            photos.add(new PiecePhoto(each.photo(), each.role(), each.caption(), each.state(), regions));
+            photos.add(each.withRegions(regions));
         }
         site.archive()
                 .ledger()

@@ -333,9 +333,7 @@ public final class PhotoPages {
 
     private void save(Saved<Piece> saved, Digest digest, List<ColourRegion> regions, String note) {
         List<PiecePhoto> photos = saved.record().photos().stream()
-                .map(each -> each.photo().equals(digest)
-                        ? new PiecePhoto(each.photo(), each.role(), each.caption(), each.state(), regions)
-                        : each)
+                .map(each -> each.photo().equals(digest) ? each.withRegions(regions) : each)
                 .toList();
         site.archive()
                 .ledger()

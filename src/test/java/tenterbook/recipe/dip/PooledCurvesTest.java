@@ -44,7 +44,7 @@ class PooledCurvesTest {
         double pooled = 0;
         double studioAlone = 0;
         int held = 0;
-        int runs = 200;
+        int runs = 120;
         for (int seed = 0; seed < runs; seed++) {
             Studio studio = Studio.of(seed);
             PooledCurves fit = fit(studio.points);
