@@ -138,6 +138,26 @@ class FollowingTest {
     }
 
     @Test
+    void anIndexDeletedWhileItIsOpenIsBuiltAnewAtTheNextWrite() throws IOException {
+        try (Archive archive = Demo.archive(folder)) {
+            try (PieceIndex index = PieceIndex.open(archive)) {
+                Demo.fill(archive);
+                assertThat(find(index, "heron")).hasSize(2);
+                delete(archive.folder().index());
+                Demo.save(archive, Kinds.PIECE, Demo.piece("V24-091", "Afterwards", null, Status.KEPT, "2024"));
+                assertThat(find(index, "afterwards")).containsExactly("V24-091");
+                assertThat(find(index, "heron")).hasSize(2);
+                Demo.save(archive, Kinds.PIECE, Demo.piece("V24-092", "Later", null, Status.KEPT, "2024"));
+                assertThat(find(index, "later")).containsExactly("V24-092");
+                assertThat(index.check(Progress.UNWATCHED)).isEmpty();
+            }
+            try (PieceIndex index = PieceIndex.open(archive)) {
+                assertThat(find(index, "later")).containsExactly("V24-092");
+            }
+        }
+    }
+
+    @Test
     void aDamagedIndexIsRebuilt() throws IOException {
         try (Archive archive = Demo.archive(folder)) {
             try (PieceIndex index = PieceIndex.open(archive)) {
