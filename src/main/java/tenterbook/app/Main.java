@@ -1,5 +1,6 @@
 package tenterbook.app;
 
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -42,6 +43,9 @@ public final class Main implements Runnable {
     private CommandSpec spec;
 
     public static void main(String[] args) {
+        // Numbers, bags and addresses are written in plain digits, also where a computer counts in others (fa, ar-EG,
+        // bn).
+        Locale.setDefault(Locale.ROOT);
         String[] given = args.length == 0 ? new String[] {"serve"} : args;
         int code = commandLine().execute(given);
         if (code != 0) {

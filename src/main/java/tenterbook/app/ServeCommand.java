@@ -51,7 +51,7 @@ final class ServeCommand implements Callable<Integer> {
         }
         int free = freePort(out);
         CountDownLatch stopped = new CountDownLatch(1);
-        try (Wiring wiring = Wiring.serve(archive.folder, free, Clock.systemUTC())) {
+        try (Wiring wiring = Wiring.serve(archive.folder, free, Clock.systemDefaultZone())) {
             Thread main = Thread.currentThread();
             Runtime.getRuntime().addShutdownHook(new Thread(() -> {
                 stopped.countDown();

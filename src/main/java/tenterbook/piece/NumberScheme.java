@@ -1,5 +1,6 @@
 package tenterbook.piece;
 
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -23,7 +24,7 @@ public record NumberScheme(String prefix) {
      * @param everGiven all numbers ever given, also to withdrawn pieces
      */
     public PieceNumber next(Stream<String> everGiven, int year) {
-        String start = "%s%02d-".formatted(prefix, Math.floorMod(year, 100));
+        String start = String.format(Locale.ROOT, "%s%02d-", prefix, Math.floorMod(year, 100));
         Pattern form =
                 Pattern.compile(Pattern.quote(start) + "(\\d{1,18})", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
         long greatest = everGiven
@@ -32,6 +33,6 @@ public record NumberScheme(String prefix) {
                 .mapToLong(found -> Long.parseLong(found.group(1)))
                 .max()
                 .orElse(0);
-        return new PieceNumber("%s%03d".formatted(start, greatest + 1));
+        return new PieceNumber(String.format(Locale.ROOT, "%s%03d", start, greatest + 1));
     }
 }

@@ -25,9 +25,9 @@ final class CatchUp {
                 if (stop.getAsBoolean()) {
                     return;
                 }
-                Optional<PieceFacts> facts = gatherer.facts(number);
-                if (facts.isPresent()) {
-                    generation.replace(PieceDocument.of(facts.get()));
+                Optional<PieceDocument> entry = gatherer.entryIfAny(number);
+                if (entry.isPresent()) {
+                    generation.replace(entry.get());
                 } else {
                     generation.remove(number);
                 }

@@ -10,8 +10,11 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Identifier;
@@ -27,6 +30,7 @@ import tenterbook.recipe.Cut;
  * is then dropped; whoever uses it across writes must index again what changed meanwhile. Safe for many threads.
  */
 final class Gatherer {
+    private static final Logger LOG = LoggerFactory.getLogger(Gatherer.class);
     private static final int CLAMPINGS_KEPT = 2000;
     private final Archive archive;
     private final Map<Object, Optional<?>> shared = new ConcurrentHashMap<>();
@@ -46,6 +50,46 @@ final class Gatherer {
     /** Empty where the piece is withdrawn or never was. */
     Optional<PieceFacts> facts(String number) {
         return archive.piece(number).map(this::facts);
+    }
+
+    /**
+     * The index entry of a piece; empty where the piece is withdrawn or never was.
+     *
+     * @throws Unindexable where its records hold something that no entry can be made of
+     */
+    Optional<PieceDocument> entry(String number) {
+        try {
+            return facts(number).map(Gatherer::document);
+        } catch (ArchiveProblem e) {
+            throw new Unindexable(e);
+        }
+    }
+
+    /** As {@link #entry}, but one piece that cannot be indexed keeps no other from being found. */
+    Optional<PieceDocument> entryIfAny(String number) {
+        try {
+            return entry(number);
+        } catch (Unindexable e) {
+            LOG.error("Piece {} cannot be indexed; searches leave it out until its record is mended", number, e);
+            return Optional.empty();
+        }
+    }
+
+    private static PieceDocument document(PieceFacts facts) {
+        try {
+            return PieceDocument.of(facts);
+        } catch (RuntimeException e) {
+            throw new Unindexable(e);
+        }
+    }
+
+    /** What a piece's records hold cannot be brought into the form of the index. */
+    static final class Unindexable extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        Unindexable(RuntimeException cause) {
+            super(cause.getMessage(), cause);
+        }
     }
 
     private PieceFacts facts(Piece piece) {

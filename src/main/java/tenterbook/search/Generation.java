@@ -105,20 +105,28 @@ final class Generation implements AutoCloseable {
 
     /** A new, empty generation, unfinished until {@link #commit}. */
     static Generation create(Path root) throws IOException {
-        int last = folders(root).stream()
-                .mapToInt(folder -> Integer.parseInt(folder.getFileName().toString()))
-                .max()
-                .orElse(0);
-        return new Generation(Files.createDirectories(root.resolve(String.valueOf(last + 1))));
+        return create(root, 0);
+    }
+
+    /** The same beside this one, never in its place, even where its folder was deleted. */
+    Generation next(Path root) throws IOException {
+        return create(root, number(folder));
+    }
+
+    private static Generation create(Path root, int above) throws IOException {
+        int last = folders(root).stream().mapToInt(Generation::number).max().orElse(0);
+        return new Generation(Files.createDirectories(root.resolve(String.valueOf(Math.max(last, above) + 1))));
+    }
+
+    private static int number(Path folder) {
+        return Integer.parseInt(folder.getFileName().toString());
     }
 
     private static List<Path> folders(Path root) throws IOException {
         Files.createDirectories(root);
         try (Stream<Path> all = Files.list(root)) {
             return all.filter(path -> path.getFileName().toString().matches("\\d{1,9}"))
-                    .sorted(Comparator.comparingInt((Path path) ->
-                                    Integer.parseInt(path.getFileName().toString()))
-                            .reversed())
+                    .sorted(Comparator.comparingInt(Generation::number).reversed())
                     .toList();
         }
     }
@@ -166,6 +174,11 @@ final class Generation implements AutoCloseable {
     void refresh(long sequence) throws IOException {
         searchers.maybeRefreshBlocking();
         seen = sequence;
+    }
+
+    /** False once the disk failed it: what it has is still found, but only another generation can take in more. */
+    boolean writable() {
+        return writer.isOpen();
     }
 
     boolean uncommitted() {

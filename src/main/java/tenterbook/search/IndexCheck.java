@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.index.LeafReaderContext;
@@ -31,18 +32,25 @@ final class IndexCheck {
             progress.orStop();
             progress.at(done++, numbers.size(), "comparing the search index");
             String found = prints.remove(number);
-            var facts = gatherer.facts(number);
-            if (facts.isEmpty() && found != null) {
-                put(findings, number, "is in the search index but withdrawn from the archive");
-            } else if (facts.isPresent() && found == null) {
-                put(findings, number, "is missing from the search index");
-            } else if (facts.isPresent()
-                    && !PieceDocument.of(facts.get()).print().equals(found)) {
-                put(findings, number, "is stale in the search index: its record, or one it names, says otherwise");
+            try {
+                compare(number, gatherer.entry(number), found, findings);
+            } catch (Gatherer.Unindexable e) {
+                put(findings, number, "cannot be indexed, so no search finds it: " + e.getMessage());
             }
         }
         prints.keySet().forEach(number -> put(findings, number, "is in the search index but not in the ledger"));
         return findings;
+    }
+
+    private static void compare(
+            String number, Optional<PieceDocument> entry, String found, Map<String, Finding> findings) {
+        if (entry.isEmpty() && found != null) {
+            put(findings, number, "is in the search index but withdrawn from the archive");
+        } else if (entry.isPresent() && found == null) {
+            put(findings, number, "is missing from the search index");
+        } else if (entry.isPresent() && !entry.get().print().equals(found)) {
+            put(findings, number, "is stale in the search index: its record, or one it names, says otherwise");
+        }
     }
 
     private static void put(Map<String, Finding> findings, String number, String what) {

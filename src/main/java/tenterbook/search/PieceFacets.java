@@ -68,7 +68,7 @@ final class PieceFacets {
                     facts.holder().title());
         }
         if (piece.finished().year() != null) {
-            String year = "%04d".formatted(piece.finished().year());
+            String year = String.format(Locale.ROOT, "%04d", piece.finished().year());
             put(values, Facet.YEAR, year, year);
         }
         piece.faults().stream().map(Fault::kind).forEach(kind -> name(values, Facet.FAULT, kind));

@@ -102,9 +102,9 @@ public final class PieceIndex implements AutoCloseable {
     private void follow() {
         while (!closed) {
             try {
-                if (live.seen() < announced && gaveUpAt != announced) {
+                if ((live.seen() < announced || !live.writable()) && gaveUpAt != announced) {
                     bringUp();
-                } else if (!rest() && live.uncommitted()) {
+                } else if (!rest() && live.uncommitted() && live.writable()) {
                     commit();
                 }
             } catch (IOException | RuntimeException e) {
@@ -118,15 +118,24 @@ public final class PieceIndex implements AutoCloseable {
     }
 
     private void bringUp() throws IOException {
-        if (announced - live.seen() >= REBUILD_WHEN_BEHIND) {
+        // A full disk or a deleted folder ends a generation for good, so another takes its place.
+        if (announced - live.seen() >= REBUILD_WHEN_BEHIND || !live.writable()) {
             reindex(new UntilClosed());
             return;
         }
         indexing.lock();
         try {
             CatchUp.run(archive, live, () -> closed);
+        } catch (IOException | AlreadyClosedException e) {
+            if (live.writable() || closed) {
+                throw e;
+            }
+            LOG.warn("The search index could not be written; building it anew", e);
         } finally {
             indexing.unlock();
+        }
+        if (!live.writable()) {
+            reindex(new UntilClosed());
         }
         wake();
     }
@@ -258,7 +267,7 @@ public final class PieceIndex implements AutoCloseable {
     public void reindex(Progress progress) {
         rebuilding.lock();
         try {
-            Generation next = Generation.create(archive.folder().index());
+            Generation next = live.next(archive.folder().index());
             try {
                 Rebuild.fill(archive, next, progress);
                 CatchUp.run(archive, next, progress::cancelled);
@@ -322,7 +331,7 @@ public final class PieceIndex implements AutoCloseable {
         }
         indexing.lock();
         try {
-            if (live.uncommitted()) {
+            if (live.uncommitted() && live.writable()) {
                 live.commit();
             }
             live.close();

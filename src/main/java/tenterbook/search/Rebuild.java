@@ -41,9 +41,9 @@ final class Rebuild {
                             progress.orStop();
                             progress.at(at, numbers.size(), "indexing pieces");
                         }
-                        var facts = gatherer.facts(numbers.get(at));
-                        if (facts.isPresent()) {
-                            generation.add(PieceDocument.of(facts.get()));
+                        var entry = gatherer.entryIfAny(numbers.get(at));
+                        if (entry.isPresent()) {
+                            generation.add(entry.get());
                         }
                     }
                     return null;

@@ -9,10 +9,20 @@ import java.nio.charset.StandardCharsets;
 public final class Said {
     private Said() {}
 
-    /** Sends the browser to {@code path}, where {@code sentence} will be shown. */
+    /** Sends the browser to {@code path}, written as people read it, where {@code sentence} will be shown. */
     public static void andGo(Context ctx, String sentence, String path) {
         ctx.cookie("said", URLEncoder.encode(sentence, StandardCharsets.UTF_8), 60);
-        ctx.redirect(path, io.javalin.http.HttpStatus.SEE_OTHER);
+        ctx.redirect(ascii(path), io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+
+    /** A header holds ASCII alone, and a record may be named ‘É24-001’ or ‘版-1’ (RFC 3987, 3.1). */
+    private static String ascii(String path) {
+        StringBuilder plain = new StringBuilder();
+        path.codePoints().forEach(letter -> {
+            String text = Character.toString(letter);
+            plain.append(letter < 128 ? text : URLEncoder.encode(text, StandardCharsets.UTF_8));
+        });
+        return plain.toString();
     }
 
     /** Empty where it is not ours: cookies are shared by all ports of this computer. */

@@ -58,6 +58,9 @@ public final class Server implements AutoCloseable {
     /** The most a form without files may hold, in bytes. */
     private static final long MOST_TYPED = 4L << 20;
 
+    /** The most an address may hold, with the other headers, in bytes. */
+    private static final int LONGEST_ADDRESS = 64 << 10;
+
     private final Javalin javalin;
 
     private Server(Javalin javalin) {
@@ -100,6 +103,11 @@ public final class Server implements AutoCloseable {
         config.startup.showOldJavalinVersionWarning = false;
         config.http.maxRequestSize = MOST_TYPED;
         config.http.generateEtags = false;
+        // Addresses name pieces: the thousand whose labels can be printed at once, each with its comma.
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setRequestHeaderSize(LONGEST_ADDRESS);
+            http.setResponseHeaderSize(LONGEST_ADDRESS);
+        });
         config.jetty.multipartConfig.maxFileSize(MOST_ARRIVING >> 20, SizeUnit.MB);
         config.jetty.multipartConfig.maxTotalRequestSize(MOST_UPLOADED >> 20, SizeUnit.MB);
         config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);

@@ -5,15 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.RecordJson;
 import tenterbook.ledger.Saved;
+import tenterbook.piece.Piece;
 
 /** Labels over HTTP: shown before they are printed, kept when they are, and held back where a rule says so. */
 class PrintTest extends Scenario {
@@ -120,6 +126,66 @@ class PrintTest extends Scenario {
                 .as("one blocked label holds back the sheet")
                 .isEqualTo(303);
         assertThat(issued()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Maré \uD83C\uDF0A",
+                "שלום",
+                "a\u0007b",
+                "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx"
+            })
+    void wordsThatPaperCannotHoldAreToldBeforePrinting(String title) throws IOException {
+        saved("/pieces", "number", "V24-100", "title", title);
+        String both = "/print?kind=exhibition-label&market=eu&pieces=V24-100,V24-001";
+        Answer page = client.get(both);
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(page.words())
+                .contains("One label is held back")
+                .contains("V24-100")
+                .doesNotContain("Make the PDF");
+        String preview = page.text()
+                .replaceAll("(?s).*<img src=\"(/print/preview[^\"]*)\".*", "$1")
+                .replace("&amp;", "&");
+        assertThat(preview).as("the first that can be printed").contains("V24-001");
+        assertThat(client.get(preview).status()).isEqualTo(200);
+        Answer issue = client.post(
+                "/print/issue", "pieces", "V24-100", "kind", "exhibition-label", "market", "eu", "sheet", "single");
+        assertThat(issue.status()).isEqualTo(303);
+        assertThat(client.get(issue.location()).words()).contains("held back");
+        assertThat(issued()).isEmpty();
+    }
+
+    @Test
+    void asManyLabelsAsCanBePrintedCanBeNamedInAnAddress() throws IOException {
+        List<String> numbers = IntStream.rangeClosed(1000, 2000)
+                .mapToObj(number -> "V23-" + number)
+                .toList();
+        List<Piece> pieces = RecordJson.mapper()
+                .readerForListOf(Piece.class)
+                .readValue(numbers.stream()
+                        .map(number -> "{\"number\": \"" + number + "\"}")
+                        .collect(Collectors.joining(",", "[", "]")));
+        wiring.archive().ledger().write("maker", act -> {
+            pieces.forEach(piece -> act.create(Kinds.PIECE, piece));
+            return null;
+        });
+        String thousand = String.join(", ", numbers.subList(0, 1000));
+        assertThat(client.get("/print?" + Client.form("kind", "exhibition-label", "pieces", thousand))
+                        .words())
+                .contains("1000 labels")
+                .doesNotContain("At most");
+        assertThat(client.get("/print?" + Client.form("kind", "exhibition-label", "pieces", String.join(",", numbers)))
+                        .words())
+                .contains("At most 1000 labels");
+        assertThat(client.get("/print?kind=exhibition-label&finished=&sort=title&page=1")
+                        .words())
+                .as("all that a search finds")
+                .contains("At most 1000 labels");
+        Answer refused = client.post("/print/issue", "kind", "hang-tag", "market", "us", "pieces", thousand);
+        assertThat(refused.status()).isEqualTo(303);
+        assertThat(client.get(refused.location()).words()).contains("1000 labels are held back");
     }
 
     @Test

@@ -3,9 +3,12 @@ package tenterbook.scenario;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Revision;
 import tenterbook.measure.Digest;
@@ -29,6 +32,28 @@ class RecordingTest extends Scenario {
                 .contains("137");
         assertThat(client.get("/").words()).contains("V24-001");
         assertThat(client.get("/pieces/new").field("number")).isEqualTo("V24-002");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"É24-001", "版24-001", "ß-1", "١-١", "\uD835\uDD38-1"})
+    void aRecordNamedInAnyScriptIsShownAfterItIsSaved(String name) throws IOException {
+        String piece = saved("/pieces", "number", name, "title", "Maré");
+        assertThat(client.get(piece).words()).contains(name + " Maré");
+        String changed = saved(piece + "/edit", "version", "1", "title", "Maré alta");
+        assertThat(client.get(changed).words()).contains("Maré alta");
+        String history = saved(piece + "/withdraw");
+        assertThat(client.get(history).words()).contains("History of piece " + name);
+        assertThat(client.get(saved("/history/piece/" + encoded(name) + "/bring-back", "version", "1"))
+                        .words())
+                .contains("Maré");
+        assertThat(client.get(saved("/boards", "id", name, "image", "Fig")).status())
+                .isEqualTo(200);
+        assertThat(client.get(saved("/people", "id", name, "name", "Sala")).status())
+                .isEqualTo(200);
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 
     @Test

@@ -4,10 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.InetAddress;
 import java.net.ServerSocket;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.archive.Archive;
+import tenterbook.exchange.Restore;
+import tenterbook.ledger.Progress;
 
 /** Starting and ending the program. */
 class ServeTest {
@@ -38,6 +48,47 @@ class ServeTest {
                         .doesNotContain("\tat ");
             }
             assertThat(client.get("/").status()).isEqualTo(200);
+        }
+    }
+
+    /** Persian, Arabic and Bengali computers write a plain %d in digits of their own. */
+    @ParameterizedTest
+    @ValueSource(strings = {"fa-IR", "ar-EG", "bn-BD"})
+    void onAComputerThatCountsInOtherDigitsNumbersRunOnAndABagIsRestored(String language) throws Exception {
+        Path studio = around.resolve("studio");
+        String[] parts = language.split("-");
+        try (ServedChild child =
+                ServedChild.start(studio, 0, "-Duser.language=" + parts[0], "-Duser.country=" + parts[1])) {
+            Client client = child.client();
+            for (int i = 1; i <= 3; i++) {
+                Answer answer = client.postJson("/api/pieces", "{\"finished\": \"2024-03-05\"}");
+                assertThat(answer.status()).as(answer.text()).isEqualTo(201);
+                assertThat(answer.json().get("number").textValue()).matches("[0-9]{2}-00" + i);
+            }
+            assertThat(client.get("/").status()).isEqualTo(200);
+            String work = client.post("/studio/pack").location();
+            while (client.get(work, "HX-Request", "true").text().contains("<progress")) {
+                Thread.onSpinWait();
+            }
+        }
+        try (Stream<Path> folders = Files.list(around)) {
+            Path bag =
+                    folders.filter(folder -> !folder.equals(studio)).findFirst().orElseThrow();
+            new Restore(Scenario.CLOCK).restore(bag, around.resolve("again"), Progress.UNWATCHED);
+        }
+    }
+
+    @Test
+    void todayIsTheDayWhereTheMakerIs() throws Exception {
+        // One of the two is always in another day than Greenwich.
+        ZoneId zone =
+                ZoneId.of(LocalTime.now(ZoneOffset.UTC).getHour() < 11 ? "Pacific/Pago_Pago" : "Pacific/Kiritimati");
+        try (ServedChild child = ServedChild.start(around.resolve("studio"), 0, "-Duser.timezone=" + zone)) {
+            Client client = child.client();
+            client.post("/pieces", "number", "V24-001", "title", "Maré");
+            LocalDate before = LocalDate.now(zone);
+            String form = client.post("/pieces/V24-001/dye-again").location();
+            assertThat(LocalDate.parse(client.get(form).field("when"))).isBetween(before, LocalDate.now(zone));
         }
     }
 

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** The program in a process of its own, as a person starts it. */
 final class ServedChild implements AutoCloseable {
@@ -24,24 +23,25 @@ final class ServedChild implements AutoCloseable {
         this.output = process.inputReader(StandardCharsets.UTF_8);
     }
 
-    static ServedChild start(Path archive, int port) throws IOException {
-        List<String> command = Stream.of(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xmx256m",
-                        "-XX:TieredStopAtLevel=1",
-                        "-Djava.awt.headless=true",
-                        "-Dstdout.encoding=UTF-8",
-                        "-Dstderr.encoding=UTF-8",
-                        "-Dfile.encoding=UTF-8",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        "tenterbook.app.Main",
-                        "serve",
-                        "--archive",
-                        archive.toString(),
-                        "--port",
-                        Integer.toString(port))
-                .toList();
+    /** @param settings of the computer it starts on, as in {@code -Duser.timezone=Asia/Tokyo} */
+    static ServedChild start(Path archive, int port, String... settings) throws IOException {
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx256m"));
+        command.addAll(List.of(settings));
+        command.addAll(List.of(
+                "-XX:TieredStopAtLevel=1",
+                "-Djava.awt.headless=true",
+                "-Dstdout.encoding=UTF-8",
+                "-Dstderr.encoding=UTF-8",
+                "-Dfile.encoding=UTF-8",
+                "-cp",
+                System.getProperty("java.class.path"),
+                "tenterbook.app.Main",
+                "serve",
+                "--archive",
+                archive.toString(),
+                "--port",
+                Integer.toString(port)));
         return new ServedChild(
                 new ProcessBuilder(command).redirectErrorStream(true).start());
     }

@@ -27,6 +27,7 @@ import tenterbook.material.Source;
 import tenterbook.measure.DateText;
 import tenterbook.measure.Digest;
 import tenterbook.measure.Money;
+import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
 import tenterbook.photo.Photo;
@@ -172,6 +173,30 @@ final class Demo {
                 null,
                 null,
                 "");
+    }
+
+    static Piece measured(Piece p, Quantity length) {
+        return new Piece(
+                p.number(),
+                p.title(),
+                p.otherTitle(),
+                p.category(),
+                length,
+                p.width(),
+                p.mass(),
+                p.finished(),
+                p.edition(),
+                p.made(),
+                p.status(),
+                p.holder(),
+                p.place(),
+                p.price(),
+                p.trims(),
+                p.photos(),
+                p.faults(),
+                p.tests(),
+                p.events(),
+                p.notes());
     }
 
     static Piece titled(Piece p, String title, String other, String notes) {

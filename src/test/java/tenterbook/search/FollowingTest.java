@@ -17,8 +17,12 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Progress;
 import tenterbook.material.Role;
+import tenterbook.measure.Basis;
+import tenterbook.measure.Quantity;
+import tenterbook.measure.Unit;
 import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
+import tenterbook.piece.Piece;
 import tenterbook.piece.Status;
 
 class FollowingTest {
@@ -79,6 +83,26 @@ class FollowingTest {
     }
 
     @Test
+    void aPieceThatCannotBeIndexedKeepsNoOtherFromBeingFound() {
+        try (Archive archive = Demo.archive(folder);
+                PieceIndex index = PieceIndex.open(archive)) {
+            Demo.fill(archive);
+            Piece sound = Demo.piece("V24-090", "By the gram", null, Status.KEPT, "2024");
+            Demo.save(archive, Kinds.PIECE, Demo.measured(sound, Quantity.of(3, Unit.GRAM, Basis.UNKNOWN)));
+            Demo.save(archive, Kinds.PIECE, Demo.piece("V24-091", "Afterwards", null, Status.KEPT, "2024"));
+            assertThat(find(index, "afterwards")).containsExactly("V24-091");
+            assertThat(index.check(Progress.UNWATCHED))
+                    .singleElement()
+                    .satisfies(finding -> assertThat(finding.toString()).contains("V24-090", "cannot be indexed"));
+            index.reindex(Progress.UNWATCHED);
+            assertThat(find(index, "afterwards")).containsExactly("V24-091");
+            Demo.save(archive, Kinds.PIECE, sound);
+            assertThat(find(index, "gram")).containsExactly("V24-090");
+            assertThat(index.check(Progress.UNWATCHED)).isEmpty();
+        }
+    }
+
+    @Test
     void aDeletedIndexIsRebuiltEqual() throws IOException {
         List<SearchResult> before;
         try (Archive archive = Demo.archive(folder)) {
@@ -109,6 +133,26 @@ class FollowingTest {
         try (Stream<Path> all = Files.walk(root)) {
             for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(path);
+            }
+        }
+    }
+
+    @Test
+    void anIndexDeletedWhileItIsOpenIsBuiltAnewAtTheNextWrite() throws IOException {
+        try (Archive archive = Demo.archive(folder)) {
+            try (PieceIndex index = PieceIndex.open(archive)) {
+                Demo.fill(archive);
+                assertThat(find(index, "heron")).hasSize(2);
+                delete(archive.folder().index());
+                Demo.save(archive, Kinds.PIECE, Demo.piece("V24-091", "Afterwards", null, Status.KEPT, "2024"));
+                assertThat(find(index, "afterwards")).containsExactly("V24-091");
+                assertThat(find(index, "heron")).hasSize(2);
+                Demo.save(archive, Kinds.PIECE, Demo.piece("V24-092", "Later", null, Status.KEPT, "2024"));
+                assertThat(find(index, "later")).containsExactly("V24-092");
+                assertThat(index.check(Progress.UNWATCHED)).isEmpty();
+            }
+            try (PieceIndex index = PieceIndex.open(archive)) {
+                assertThat(find(index, "later")).containsExactly("V24-092");
             }
         }
     }

@@ -51,8 +51,7 @@ final class BagInfo {
         }
         for (String oxum : stated) {
             Matcher form = OXUM.matcher(oxum);
-            String found =
-                    "%d.%d".formatted(listing.payloadBytes(), listing.payload().size());
+            String found = listing.payloadBytes() + "." + listing.payload().size();
             if (!form.matches()) {
                 findings.add(
                         NAME,

@@ -84,7 +84,7 @@ public final class BagWriter {
         BagitFileWriter.writeBagitFile(VERSION, StandardCharsets.UTF_8, root);
         Metadata metadata = new Metadata();
         info.forEach(entry -> metadata.add(entry.getKey(), oneLine(entry.getValue())));
-        metadata.add("Payload-Oxum", "%d.%d".formatted(bytes(), files()));
+        metadata.add("Payload-Oxum", bytes() + "." + files());
         MetadataWriter.writeBagMetadata(metadata, VERSION, root, StandardCharsets.UTF_8);
         Map<Path, Sums> data = new TreeMap<>();
         payload.forEach((path, sums) -> data.put(root.resolve("data").resolve(path), sums));

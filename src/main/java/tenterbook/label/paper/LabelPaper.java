@@ -5,8 +5,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Clock;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.CancellationException;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
@@ -17,12 +19,14 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import tenterbook.label.LabelFacts;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
+import tenterbook.label.SheetSize;
 import tenterbook.label.layout.CannotBeSet;
 import tenterbook.label.layout.Face;
 import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Paper;
 import tenterbook.label.layout.Setter;
 import tenterbook.label.layout.Style;
+import tenterbook.piece.PieceNumber;
 
 /** Prints labels to PDF/A-2b at true size, and shows them as pictures. */
 public final class LabelPaper {
@@ -73,6 +77,27 @@ public final class LabelPaper {
             }
             paper.save(title(texts, request), request.market().rules().language(), out);
         }
+    }
+
+    /** Why labels cannot be printed though no rule forbids them, by piece; empty where all can. Prints nothing. */
+    public static Map<PieceNumber, String> unprintable(List<LabelText> texts, LabelRequest request) throws IOException {
+        Map<PieceNumber, String> reasons = new LinkedHashMap<>();
+        Sheet sheet = Sheet.of(request.on(SheetSize.SINGLE));
+        Paper.Box box = sheet.boxes().get(0);
+        try (Paper paper = new Paper(Clock.systemUTC())) {
+            paper.page(
+                    sheet.widthMm(),
+                    sheet.heightMm(),
+                    box,
+                    ink -> texts.forEach(text -> {
+                        try {
+                            draw(text, ink.from(box.x(), box.y()));
+                        } catch (IllegalArgumentException e) {
+                            reasons.put(text.number(), e.getMessage());
+                        }
+                    }));
+        }
+        return reasons;
     }
 
     private static void draw(LabelText text, Ink ink) {

@@ -4,7 +4,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -24,13 +23,12 @@ import tenterbook.label.LabelKind;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
 import tenterbook.label.SheetSize;
-import tenterbook.label.layout.CannotBeSet;
-import tenterbook.label.layout.DoesNotFit;
 import tenterbook.label.paper.LabelPaper;
 import tenterbook.label.rule.Market;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
+import tenterbook.piece.PieceNumber;
 import tenterbook.search.Hit;
 import tenterbook.search.PieceQuery;
 import tenterbook.web.Html;
@@ -41,9 +39,6 @@ import tenterbook.web.Site;
 public final class PrintPages {
     /** More labels than anyone prints for one fair; a guard against printing the whole archive by a slip. */
     private static final int MOST = 1000;
-
-    /** Up to so many labels are set in trial when the page is shown, so that what does not fit is told beforehand. */
-    private static final int MOST_TRIED = 60;
 
     private final Site site;
 
@@ -121,8 +116,8 @@ public final class PrintPages {
                 .collect(Collectors.toMap(Map.Entry::getKey, entry -> String.join(",", entry.getValue())));
     }
 
-    /** The pieces asked for: by number, or all that a search finds. */
-    private List<Saved<Piece>> pieces(Map<String, List<String>> parameters) {
+    /** The numbers asked for, or of all that a search finds; where that is more than {@link #MOST}, not all of them. */
+    private List<String> numbers(Map<String, List<String>> parameters) {
         List<String> numbers = new ArrayList<>();
         for (String list : parameters.getOrDefault("pieces", List.of())) {
             numbers.addAll(Arrays.stream(list.split("[,\\s]+"))
@@ -137,7 +132,7 @@ public final class PrintPages {
                 return List.of();
             }
             int size = PieceQuery.MOST_SIZE;
-            for (int page = 1; numbers.size() < MOST; page++) {
+            for (int page = 1; numbers.size() <= MOST; page++) {
                 List<Hit> hits =
                         site.index().search(query.withSize(size).withPage(page)).hits();
                 hits.forEach(hit -> numbers.add(hit.card().number()));
@@ -146,8 +141,12 @@ public final class PrintPages {
                 }
             }
         }
+        return numbers.stream().distinct().toList();
+    }
+
+    private List<Saved<Piece>> pieces(List<String> numbers) {
         List<Saved<Piece>> pieces = new ArrayList<>();
-        for (String number : numbers.stream().distinct().limit(MOST).toList()) {
+        for (String number : numbers.stream().limit(MOST).toList()) {
             pieces.add(site.archive()
                     .ledger()
                     .find(Kinds.PIECE, number)
@@ -160,32 +159,31 @@ public final class PrintPages {
         Map<String, List<String>> parameters = ctx.queryParamMap();
         Map<String, String> asked = asked(parameters);
         LabelRequest request = request(asked);
-        List<Saved<Piece>> pieces = pieces(parameters);
+        List<String> asking = numbers(parameters);
+        List<Saved<Piece>> pieces = pieces(asking);
         List<Blocked> blocked = new ArrayList<>();
         List<String> questions = new ArrayList<>();
-        LabelText first = null;
+        if (asking.size() > MOST) {
+            questions.add(
+                    "At most " + MOST
+                            + " labels are printed at once. These are the first of them; narrow the search and print the others after them.");
+        }
+        List<LabelText> texts = new ArrayList<>();
         for (Saved<Piece> piece : pieces) {
             try {
-                LabelText text = LabelText.of(Gathering.of(site.archive(), piece.record()), request);
-                if (pieces.size() <= MOST_TRIED) {
-                    LabelPaper.print(
-                            List.of(text),
-                            request,
-                            OutputStream.nullOutputStream(),
-                            site.clock(),
-                            (done, total) -> true);
-                }
-                first = first == null ? text : first;
-                text.questions().forEach(question -> questions.add(text.number() + ": " + question));
+                texts.add(LabelText.of(Gathering.of(site.archive(), piece.record()), request));
             } catch (LabelBlocked e) {
                 e.pieces()
                         .forEach(each -> blocked.add(new Blocked(
                                 each.number().value(),
                                 each.refusals().stream().map(Object::toString).toList())));
-            } catch (DoesNotFit | CannotBeSet e) {
-                blocked.add(new Blocked(piece.record().number().value(), List.of(e.getMessage())));
             }
         }
+        Map<PieceNumber, String> unprintable = LabelPaper.unprintable(texts, request);
+        unprintable.forEach((number, reason) -> blocked.add(new Blocked(number.value(), List.of(reason))));
+        texts.removeIf(text -> unprintable.containsKey(text.number()));
+        texts.forEach(text -> text.questions().forEach(question -> questions.add(text.number() + ": " + question)));
+        LabelText first = texts.isEmpty() ? null : texts.get(0);
         String numbers =
                 pieces.stream().map(piece -> piece.record().number().value()).collect(Collectors.joining(","));
         String preview = first == null
@@ -252,7 +250,7 @@ public final class PrintPages {
     }
 
     private void preview(Context ctx) throws IOException {
-        List<Saved<Piece>> pieces = pieces(ctx.queryParamMap());
+        List<Saved<Piece>> pieces = pieces(numbers(ctx.queryParamMap()));
         if (pieces.isEmpty()) {
             throw new IllegalArgumentException("A preview needs a piece; none was named.");
         }
@@ -266,7 +264,7 @@ public final class PrintPages {
     private void issue(Context ctx) throws IOException {
         Map<String, List<String>> parameters = ctx.formParamMap();
         LabelRequest request = request(asked(parameters));
-        List<Saved<Piece>> pieces = pieces(parameters);
+        List<Saved<Piece>> pieces = pieces(numbers(parameters));
         String back = "/print?"
                 + parameters.entrySet().stream()
                         .map(entry -> entry.getKey() + "=" + encode(String.join(",", entry.getValue())))
@@ -280,16 +278,8 @@ public final class PrintPages {
             IssuedPaper paper =
                     Issue.print(site.archive(), pieces, request, pdf, site.clock(), site.author(), Progress.UNWATCHED);
             send(ctx, pdf, paper);
-        } catch (LabelBlocked | DoesNotFit | CannotBeSet e) {
-            Said.andGo(
-                    ctx,
-                    "Nothing was printed. "
-                            + e.getMessage()
-                                    .lines()
-                                    .skip(e instanceof LabelBlocked ? 1 : 0)
-                                    .findFirst()
-                                    .orElse(""),
-                    back);
+        } catch (LabelBlocked | IllegalArgumentException e) {
+            Said.andGo(ctx, "Nothing was printed. The reasons stand below.", back);
         }
     }
 
