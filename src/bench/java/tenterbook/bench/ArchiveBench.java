@@ -30,7 +30,7 @@ import tenterbook.search.Span;
  *
  * <pre>MAVEN_OPTS=-Xmx1g mvn -q -Pbench compile exec:java -Dexec.mainClass=tenterbook.bench.ArchiveBench</pre>
  *
- * Queries are drawn with a fixed seed and differ from run to run of the loop; each kind is warmed up before it is timed.
+ * <p>{@code -Druns=150} makes fewer runs; {@code -Dshort=true} leaves out re-index and words. Queries are drawn with a fixed seed and differ from run to run of the loop; each kind is warmed up before it is timed.
  */
 public final class ArchiveBench {
     private static final int RUNS = Integer.getInteger("runs", 1000);
@@ -65,8 +65,10 @@ public final class ArchiveBench {
                 System.out.printf("opened in %.0f ms%n", (System.nanoTime() - start) / 1e6);
                 index.await(Duration.ofMinutes(10));
                 ArchiveBench bench = new ArchiveBench(archive, index);
-                bench.reindex();
-                bench.words();
+                if (!Boolean.getBoolean("short")) {
+                    bench.reindex();
+                    bench.words();
+                }
                 bench.colours();
                 bench.suggestions();
                 bench.pieces();
