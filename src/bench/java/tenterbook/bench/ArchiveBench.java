@@ -25,10 +25,10 @@ import tenterbook.search.PieceQuery;
 import tenterbook.search.Span;
 
 /**
- * Measures an archive of 100,000 pieces (or as many as the first argument says), kept in {@code target/bench-archive} so
+ * Measures an archive of 100,000 pieces (or as many as the first argument, {@code -Dexec.args=5000}, says), kept in {@code target/bench-archive} so
  * that only the first run writes it:
  *
- * <pre>MAVEN_OPTS=-Xmx1g mvn -q -Pbench compile exec:java -Dexec.mainClass=tenterbook.bench.ArchiveBench</pre>
+ * <pre>MAVEN_OPTS=-Xmx1g mvn -q -Pbench compile exec:java</pre>
  *
  * <p>{@code -Druns=150} makes fewer runs; {@code -Dshort=true} leaves out re-index and words. Queries are drawn with a fixed seed and differ from run to run of the loop; each kind is warmed up before it is timed.
  */
