@@ -1,9 +1,89 @@
 package tenterbook.app;
 
-public final class Main {
-    private Main() {}
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+import tenterbook.exchange.BagRefused;
+import tenterbook.exchange.PackRefused;
+import tenterbook.label.LabelBlocked;
+import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.Progress;
+
+/** The program. Without a command it serves the archive in the folder {@code archive}. */
+@Command(
+        name = "tenterbook",
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
+        description = "A dye studio's archive of finished pieces, on this computer alone.",
+        footerHeading = "%nExit codes%n",
+        footer = {
+            "  0  done, and nothing was found wrong",
+            "  1  done, and something was found wrong; or refused, and nothing was changed",
+            "  2  the command was not understood",
+            "  3  the archive cannot be opened or written, or is in use",
+            "  4  stopped as asked"
+        },
+        subcommands = {
+            ServeCommand.class,
+            CheckCommand.class,
+            PackCommand.class,
+            RestoreCommand.class,
+            ReindexCommand.class,
+            LabelsCommand.class
+        })
+public final class Main implements Runnable {
+    static final int FOUND_WRONG = 1;
+    static final int CANNOT_OPEN = 3;
+    static final int STOPPED = 4;
+
+    @Spec
+    private CommandSpec spec;
 
     public static void main(String[] args) {
-        System.out.println("hello");
+        String[] given = args.length == 0 ? new String[] {"serve"} : args;
+        int code = commandLine().execute(given);
+        if (code != 0) {
+            System.exit(code);
+        }
+    }
+
+    static CommandLine commandLine() {
+        CommandLine line = new CommandLine(new Main());
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setExecutionExceptionHandler((e, command, parsed) -> {
+            if (e instanceof Progress.Cancelled) {
+                command.getErr().println(e.getMessage());
+                return STOPPED;
+            }
+            if (e instanceof ArchiveProblem) {
+                command.getErr().println(e.getMessage());
+                return CANNOT_OPEN;
+            }
+            if (e instanceof BagRefused refused) {
+                command.getErr().println(refused.getMessage());
+                return FOUND_WRONG;
+            }
+            if (e instanceof PackRefused || e instanceof LabelBlocked || e instanceof IllegalArgumentException) {
+                command.getErr().println(e.getMessage());
+                return FOUND_WRONG;
+            }
+            throw e;
+        });
+        return line;
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    /** The version the jar was built with. */
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Main.class.getPackage().getImplementationVersion();
+            return new String[] {"Tenterbook " + (version == null ? "(not packaged)" : version)};
+        }
     }
 }

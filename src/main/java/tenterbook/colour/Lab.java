@@ -72,7 +72,7 @@ public record Lab(double lightness, double a, double b) {
     /** The nearest a screen comes by clamping each component; see {@link #inSrgb()} for whether that was needed. */
     public Srgb srgb() {
         double[] linear = SrgbToLab.linearOf(lightness, a, b);
-        return new Srgb(SrgbToLab.encode(linear[0]), SrgbToLab.encode(linear[1]), SrgbToLab.encode(linear[2]));
+        return new Srgb(SrgbCurve.encoded(linear[0]), SrgbCurve.encoded(linear[1]), SrgbCurve.encoded(linear[2]));
     }
 
     /** Whether an sRGB screen can show this colour at all. */

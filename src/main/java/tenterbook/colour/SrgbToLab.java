@@ -3,7 +3,7 @@ package tenterbook.colour;
 /**
  * The way between encoded sRGB and CIELAB, without allocation, for single colours and whole pictures alike.
  *
- * <p>Transfer curve: IEC 61966-2-1. Matrix: computed exactly from the sRGB primaries and the D65 white of chromaticity
+ * <p>Transfer curve: {@link SrgbCurve}. Matrix: computed exactly from the sRGB primaries and the D65 white of chromaticity
  * (0.3127, 0.3290), so that every grey has a = b = 0 (the four-decimal matrix of the standard leaves 0.008 on white).
  * CIELAB: CIE 15, 2° observer. Source of the fractions: W3C CSS Color Module Level 4, section "Sample code for color
  * conversions"; from memory, checked against two independent libraries in the tests.
@@ -14,22 +14,13 @@ final class SrgbToLab {
     private static final double WHITE_X = 0.3127 / 0.3290;
     private static final double WHITE_Z = (1 - 0.3127 - 0.3290) / 0.3290;
 
-    private static final double[] LINEAR = new double[256];
-
-    static {
-        for (int i = 0; i < 256; i++) {
-            double encoded = i / 255.0;
-            LINEAR[i] = encoded <= 0.04045 ? encoded / 12.92 : Math.pow((encoded + 0.055) / 1.055, 2.4);
-        }
-    }
-
     private SrgbToLab() {}
 
     /** Writes L, a, b at {@code out[at]} to {@code out[at + 2]}; each component 0 to 255. */
     static void convert(int red, int green, int blue, double[] out, int at) {
-        double r = LINEAR[red];
-        double g = LINEAR[green];
-        double b = LINEAR[blue];
+        double r = SrgbCurve.linear(red);
+        double g = SrgbCurve.linear(green);
+        double b = SrgbCurve.linear(blue);
         double fx = f((506752.0 / 1228815 * r + 87881.0 / 245763 * g + 12673.0 / 70218 * b) / WHITE_X);
         double fy = f(87098.0 / 409605 * r + 175762.0 / 245763 * g + 12673.0 / 175545 * b);
         double fz = f((7918.0 / 409605 * r + 87881.0 / 737289 * g + 1001167.0 / 1053270 * b) / WHITE_Z);
@@ -49,13 +40,6 @@ final class SrgbToLab {
             -851781.0 / 878810 * x + 1648619.0 / 878810 * y + 36519.0 / 878810 * z,
             705.0 / 12673 * x - 2585.0 / 12673 * y + 705.0 / 667 * z
         };
-    }
-
-    /** 0 to 255 from a linear component, clamped. */
-    static int encode(double linear) {
-        double clamped = Math.max(0, Math.min(1, linear));
-        double encoded = clamped <= 0.0031308 ? clamped * 12.92 : 1.055 * Math.pow(clamped, 1 / 2.4) - 0.055;
-        return (int) Math.round(encoded * 255);
     }
 
     private static double f(double t) {

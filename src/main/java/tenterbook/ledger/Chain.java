@@ -13,6 +13,15 @@ final class Chain {
     private Chain() {}
 
     static Digest hash(Revision revision) {
+        return Digest.of(Canonical.json(fields(revision)).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The hashed fields and the hash itself; taking the hash out of the text again gives what was hashed. */
+    static String line(Revision revision) {
+        return Canonical.json(fields(revision).put("hash", revision.hash().hex()));
+    }
+
+    private static ObjectNode fields(Revision revision) {
         ObjectNode fields = JsonNodeFactory.instance.objectNode();
         fields.put("sequence", revision.sequence());
         fields.put("kind", revision.key().kind());
@@ -24,6 +33,6 @@ final class Chain {
         fields.put("author", revision.author());
         fields.put("note", revision.note());
         fields.put("previous_hash", revision.previous().hex());
-        return Digest.of(Canonical.json(fields).getBytes(StandardCharsets.UTF_8));
+        return fields;
     }
 }

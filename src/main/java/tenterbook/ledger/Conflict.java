@@ -20,6 +20,10 @@ public final class Conflict extends RuntimeException {
             return "There is already a %s %s (or was one: a number or name is never given twice). Nothing was changed; choose another."
                     .formatted(called, key.id());
         }
+        if (found == 0) {
+            return "There is no %s %s to change. Nothing was changed; look for it under another name."
+                    .formatted(called, key.id());
+        }
         return "The %s %s was saved as version %d while you were working from version %d. Nothing was lost: both are shown."
                 .formatted(called, key.id(), found, expected);
     }

@@ -1,5 +1,7 @@
 package tenterbook.ledger;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -11,6 +13,8 @@ import java.util.function.Function;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
+import org.flywaydb.core.api.MigrationInfo;
+import org.flywaydb.core.api.MigrationState;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.sqlite.SQLiteConfig;
@@ -31,6 +35,7 @@ final class Database implements AutoCloseable {
     private volatile boolean closed;
 
     Database(Path file) {
+        refuseWhatIsNotOurs(file);
         SQLiteDataSource writeSource = source(file, false);
         migrate(writeSource, file);
         this.readSource = source(file, true);
@@ -52,20 +57,61 @@ final class Database implements AutoCloseable {
         return source;
     }
 
+    /** Looks before anything is written, so that a file which is refused keeps every byte. */
+    private static void refuseWhatIsNotOurs(Path file) {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(true);
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
+        try {
+            if (!Files.exists(file) || Files.size(file) == 0) {
+                return;
+            }
+            if (!hasTable(source, "flyway_schema_history")) {
+                throw refusal(file, "its tables are not those of a ledger", null);
+            }
+            for (MigrationInfo step : flyway(source).info().applied()) {
+                if (step.getState() == MigrationState.FUTURE_SUCCESS
+                        || step.getState() == MigrationState.FUTURE_FAILED) {
+                    throw refusal(file, "its form is number " + step.getVersion() + ", which is not known here", null);
+                }
+            }
+        } catch (SQLException | IOException | FlywayException e) {
+            throw refusal(file, firstLine(e), e);
+        }
+    }
+
+    private static boolean hasTable(DataSource source, String name) throws SQLException {
+        try (Connection connection = source.getConnection();
+                var query = connection.prepareStatement("SELECT 1 FROM sqlite_schema WHERE name = ?")) {
+            query.setString(1, name);
+            try (var row = query.executeQuery()) {
+                return row.next();
+            }
+        }
+    }
+
+    private static Flyway flyway(DataSource source) {
+        return Flyway.configure()
+                .dataSource(source)
+                .locations("classpath:db/migration")
+                .loggers("slf4j")
+                .load();
+    }
+
     private static void migrate(DataSource source, Path file) {
         try {
-            Flyway.configure()
-                    .dataSource(source)
-                    .locations("classpath:db/migration")
-                    .loggers("slf4j")
-                    .load()
-                    .migrate();
+            flyway(source).migrate();
         } catch (FlywayException e) {
-            throw new ArchiveProblem(
-                    "The ledger %s cannot be opened: it is damaged, is no ledger of ours, or was written by a newer Tenterbook (%s). The file was left as it is; restore a bag into another folder, or use the newer program."
-                            .formatted(file.toAbsolutePath(), firstLine(e)),
-                    e);
+            throw refusal(file, firstLine(e), e);
         }
+    }
+
+    private static ArchiveProblem refusal(Path file, String why, Exception cause) {
+        return new ArchiveProblem(
+                "The ledger %s cannot be opened: it is damaged, is no ledger of ours, or was written by a newer Tenterbook (%s). The file was left as it is; restore a bag into another folder, or use the newer program."
+                        .formatted(file.toAbsolutePath(), why),
+                cause);
     }
 
     private static String firstLine(Exception e) {

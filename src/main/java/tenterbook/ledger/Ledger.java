@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.slf4j.LoggerFactory;
 import tenterbook.measure.Digest;
 
 /**
@@ -48,8 +49,17 @@ public final class Ledger implements AutoCloseable {
             return made;
         });
         long last = lastSequence();
-        followers.forEach(follower -> follower.accept(last));
+        followers.forEach(follower -> tell(follower, last));
         return result;
+    }
+
+    /** What is written is written: a follower that fails catches up later and cannot make a save look lost. */
+    private static void tell(Consumer<Long> follower, long last) {
+        try {
+            follower.accept(last);
+        } catch (RuntimeException e) {
+            LoggerFactory.getLogger(Ledger.class).warn("A follower failed after sequence {}; it was saved", last, e);
+        }
     }
 
     /** The record as it now is; empty where there never was one or it has been withdrawn. */
@@ -62,6 +72,13 @@ public final class Ledger implements AutoCloseable {
     /** All records of a kind that are in use, in order of identifier. */
     public <T> List<Saved<T>> all(Kind<T> kind) {
         return database.read(handle -> Rows.newestOfKind(handle, kind.name())).stream()
+                .map(revision -> saved(kind, revision))
+                .toList();
+    }
+
+    /** The records of a kind that were saved last, newest first. */
+    public <T> List<Saved<T>> latest(Kind<T> kind, int limit) {
+        return database.read(handle -> Rows.latestOfKind(handle, kind.name(), limit)).stream()
                 .map(revision -> saved(kind, revision))
                 .toList();
     }
@@ -147,6 +164,17 @@ public final class Ledger implements AutoCloseable {
     /** Copies the ledger as it stands, whole and settled, into a new file. */
     public void copyTo(Path target) {
         database.copyTo(target);
+    }
+
+    /**
+     * Copies the ledger into a new file that is to be kept: without drafts, settled, readable from a read-only disc.
+     *
+     * @return the newest sequence in the copy, 0 for an empty ledger
+     * @throws ArchiveProblem if the copy cannot be settled
+     */
+    public long copyToKeep(Path target) {
+        database.copyTo(target);
+        return SettledCopy.settle(target);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package tenterbook.ledger;
 
+import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -28,7 +29,7 @@ public final class LedgerCheck {
         try {
             file(findings);
             chain(findings, progress);
-        } catch (JdbiException | IllegalArgumentException | java.time.DateTimeException e) {
+        } catch (JdbiException | IllegalArgumentException | DateTimeException e) {
             findings.add(new Finding("ledger.db", "cannot be read to its end: " + e.getMessage()));
         }
         return findings;
@@ -51,12 +52,14 @@ public final class LedgerCheck {
     private void chain(List<Finding> findings, Progress progress) {
         Map<RecordKey, Integer> versions = new HashMap<>();
         Map<RecordKey, Long> newest = new HashMap<>();
+        long end = database.read(Rows::lastSequence);
         long sequence = 0;
         Digest last = Revision.NONE;
-        List<Revision> page;
-        do {
-            long from = sequence;
-            page = database.read(handle -> Rows.after(handle, from, PAGE));
+        while (sequence < end) {
+            List<Revision> page = page(sequence, findings);
+            if (page.isEmpty()) {
+                break;
+            }
             for (Revision revision : page) {
                 String where = "revision %d (%s)".formatted(revision.sequence(), revision.key());
                 if (revision.sequence() != sequence + 1) {
@@ -70,7 +73,7 @@ public final class LedgerCheck {
                     findings.add(new Finding(
                             where, "its contents do not give its hash: it was changed after it was written"));
                 }
-                if (!Canonical.json(revision.json()).equals(revision.json())) {
+                if (!isCanonical(revision.json())) {
                     findings.add(new Finding(where, "its record is not in canonical form (RFC 8785)"));
                 }
                 int version = versions.merge(revision.key(), 1, Integer::sum);
@@ -82,10 +85,35 @@ public final class LedgerCheck {
                 sequence = revision.sequence();
                 last = revision.hash();
             }
-            progress.at(sequence, 0, "following the chain");
+            progress.at(sequence, end, "following the chain");
             progress.orStop();
-        } while (page.size() == PAGE);
+        }
         current(findings, newest);
+    }
+
+    /** The next revisions that can be read; one that cannot is a finding of its own, and the chain then shows a gap. */
+    private List<Revision> page(long from, List<Finding> findings) {
+        try {
+            return database.read(handle -> Rows.after(handle, from, PAGE));
+        } catch (JdbiException | IllegalArgumentException | DateTimeException e) {
+            List<Revision> readable = new ArrayList<>();
+            for (long before : database.read(handle -> Rows.sequencesAfter(handle, from, PAGE))) {
+                try {
+                    readable.addAll(database.read(handle -> Rows.after(handle, before - 1, 1)));
+                } catch (JdbiException | IllegalArgumentException | DateTimeException unreadable) {
+                    findings.add(new Finding("revision " + before, "cannot be read: " + unreadable.getMessage()));
+                }
+            }
+            return readable;
+        }
+    }
+
+    private static boolean isCanonical(String json) {
+        try {
+            return Canonical.json(json).equals(json);
+        } catch (IllegalArgumentException e) {
+            return false;
+        }
     }
 
     private void current(List<Finding> findings, Map<RecordKey, Long> newest) {

@@ -31,4 +31,12 @@ public record Revision(
     public Digest computedHash() {
         return Chain.hash(this);
     }
+
+    /**
+     * The revision as one line of canonical JSON, its fields under the names of the table's columns. Without the member
+     * {@code "hash":"…",} the line's UTF-8 bytes are what the hash covers.
+     */
+    public String line() {
+        return Chain.line(this);
+    }
 }

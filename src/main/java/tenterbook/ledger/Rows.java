@@ -54,6 +54,20 @@ final class Rows {
                 .list();
     }
 
+    static List<Revision> latestOfKind(Handle handle, String kind, int limit) {
+        return handle.createQuery("SELECT " + COLUMNS + """
+                                 FROM current AS c
+                                JOIN revisions AS r ON r.sequence = c.sequence
+                                WHERE c.kind = :kind AND r.act = 'save'
+                                ORDER BY c.sequence DESC
+                                LIMIT :limit
+                                """)
+                .bind("kind", kind)
+                .bind("limit", limit)
+                .map(Rows::revision)
+                .list();
+    }
+
     static int count(Handle handle, String kind) {
         return handle.createQuery("""
                         SELECT count(*)
@@ -85,6 +99,15 @@ final class Rows {
                 .bind("sequence", sequence)
                 .bind("limit", limit)
                 .map(Rows::revision)
+                .list();
+    }
+
+    static List<Long> sequencesAfter(Handle handle, long sequence, int limit) {
+        return handle.createQuery(
+                        "SELECT sequence FROM revisions WHERE sequence > :sequence ORDER BY sequence LIMIT :limit")
+                .bind("sequence", sequence)
+                .bind("limit", limit)
+                .mapTo(Long.class)
                 .list();
     }
 

@@ -15,12 +15,25 @@ import java.util.regex.Pattern;
  * (spring: March to May).
  */
 public final class DateText {
-    private static final List<String> MONTHS =
-            List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
+    private static final List<String> MONTHS = List.of(
+            "january",
+            "february",
+            "march",
+            "april",
+            "may",
+            "june",
+            "july",
+            "august",
+            "september",
+            "october",
+            "november",
+            "december");
     private static final Set<String> SAID_UNKNOWN =
             Set.of("forgot", "forgotten", "unknown", "?", "don't know", "dont know", "no idea", "not known", "-");
     private static final Pattern ABOUT =
             Pattern.compile("^(about|circa|ca\\.?|c\\.|around|approximately|maybe|perhaps|~)\\s*");
+
+    private static final int LONGEST = 100;
 
     private DateText() {}
 
@@ -33,7 +46,13 @@ public final class DateText {
             return PartialDate.UNRECORDED;
         }
         String entered = text.strip();
-        String plain = entered.toLowerCase(Locale.ROOT).replace('–', '-').replaceAll("\\s+", " ");
+        if (entered.length() > LONGEST) {
+            throw refusal(entered.substring(0, LONGEST) + "…", "it is too long; keep the story in the notes");
+        }
+        String plain = entered.toLowerCase(Locale.ROOT)
+                .replace('–', '-')
+                .replaceAll("[\\s\\p{Z}]+", " ")
+                .strip();
         if (SAID_UNKNOWN.contains(plain)) {
             return new PartialDate(entered, null, null, false);
         }
@@ -124,7 +143,12 @@ public final class DateText {
     }
 
     private static int monthNumber(String word) {
-        return word.length() < 3 ? 0 : MONTHS.indexOf(word.substring(0, 3)) + 1;
+        for (int month = 1; word.length() >= 3 && month <= MONTHS.size(); month++) {
+            if (MONTHS.get(month - 1).startsWith(word)) {
+                return month;
+            }
+        }
+        return 0;
     }
 
     private static LocalDate[] day(String year, String month, String day) {

@@ -17,7 +17,13 @@ import java.util.regex.Pattern;
 public record Money(BigDecimal amount, Currency currency) {
     private static final Map<String, String> SIGNS = Map.of("€", "EUR", "$", "USD", "£", "GBP", "¥", "JPY");
     private static final Pattern FORM = Pattern.compile(
-            "(?<before>[€$£¥]|[A-Za-z]{3})?\\s*(?<number>\\d[\\d.,\\s\u00a0']*)\\s*(?<after>[€$£¥]|[A-Za-z]{3})?");
+            "(?<before>[€$£¥]|[A-Za-z]{3})?\\s*(?<number>\\d[\\d., '’]*)\\s*(?<after>[€$£¥]|[A-Za-z]{3})?");
+
+    /** Plain digits, or groups of three with one kind of mark between them; then a decimal mark of another kind. */
+    private static final Pattern WHOLE = Pattern.compile(
+            "(?<whole>\\d+|\\d{1,3}(?:(?<mark>[., '’])\\d{3})(?:\\k<mark>\\d{3})*)(?:(?!\\k<mark>)[.,](?<decimals>\\d{0,2}|\\d{4,}))?");
+
+    private static final int LONGEST = 40;
 
     public Money {
         if (amount.signum() < 0) {
@@ -37,7 +43,10 @@ public record Money(BigDecimal amount, Currency currency) {
         if (text == null || text.isBlank()) {
             return null;
         }
-        Matcher form = FORM.matcher(text.strip());
+        if (text.strip().length() > LONGEST) {
+            throw refusal(text.strip().substring(0, LONGEST) + "…", "it is too long");
+        }
+        Matcher form = FORM.matcher(text.replaceAll("[\\s\\p{Z}]+", " ").strip());
         if (!form.matches() || form.group("before") != null && form.group("after") != null) {
             throw refusal(text, "it is not one amount");
         }
@@ -50,14 +59,13 @@ public record Money(BigDecimal amount, Currency currency) {
                 throw refusal(text, "“" + sign + "” is not a currency code");
             }
         }
-        String digits = form.group("number").replaceAll("[\\s\u00a0']", "");
-        if (digits.matches("\\d{1,3}([.,]\\d{3})+")) {
-            digits = digits.replaceAll("[.,]", "");
+        String digits = form.group("number").strip();
+        Matcher whole = WHOLE.matcher(digits);
+        if (whole.matches()) {
+            String decimals = whole.group("decimals") == null ? "" : "." + whole.group("decimals");
+            digits = whole.group("whole").replaceAll("\\D", "") + decimals;
         } else {
-            int mark = Math.max(digits.lastIndexOf('.'), digits.lastIndexOf(','));
-            if (mark >= 0) {
-                digits = digits.substring(0, mark).replaceAll("[.,]", "") + "." + digits.substring(mark + 1);
-            }
+            throw refusal(text, "“" + digits + "” is not one number");
         }
         try {
             return new Money(new BigDecimal(digits), currency);

@@ -31,24 +31,31 @@ public final class QuantityText {
             "n/a",
             "-",
             "—");
-    private static final Map<String, String> FRACTIONS =
-            Map.of("½", "1/2", "¼", "1/4", "¾", "3/4", "⅓", "1/3", "⅔", "2/3", "⅛", "1/8", "⅜", "3/8", "⅝", "5/8");
-    private static final Map<String, Double> NUMBER_WORDS = Map.ofEntries(
-            Map.entry("one", 1.0),
-            Map.entry("two", 2.0),
-            Map.entry("three", 3.0),
-            Map.entry("four", 4.0),
-            Map.entry("five", 5.0),
-            Map.entry("six", 6.0),
-            Map.entry("seven", 7.0),
-            Map.entry("eight", 8.0),
-            Map.entry("nine", 9.0),
-            Map.entry("ten", 10.0),
-            Map.entry("eleven", 11.0),
-            Map.entry("twelve", 12.0),
-            Map.entry("half a", 0.5),
-            Map.entry("half", 0.5),
-            Map.entry("a dozen", 12.0));
+    private static final Map<String, String> FRACTIONS = Map.of(
+            "½", "1/2", "¼", "1/4", "¾", "3/4", "⅓", "1/3", "⅔", "2/3", "⅛", "1/8", "⅜", "3/8", "⅝", "5/8", "⅞", "7/8");
+    /** Number words; one that holds another stands before it. */
+    private static final List<Map.Entry<Pattern, String>> NUMBER_WORDS = List.of(
+            word("half (?:a|an)", "0.5"),
+            word("a dozen", "12"),
+            word("half", "0.5"),
+            word("one", "1"),
+            word("two", "2"),
+            word("three", "3"),
+            word("four", "4"),
+            word("five", "5"),
+            word("six", "6"),
+            word("seven", "7"),
+            word("eight", "8"),
+            word("nine", "9"),
+            word("ten", "10"),
+            word("eleven", "11"),
+            word("twelve", "12"));
+
+    private static final Pattern NEXT_NUMBER = Pattern.compile("(?!(?<=m|yd)2(?!\\d))\\d");
+
+    /** No quantity needs more; a longer text is a note that went into the wrong field. */
+    private static final int LONGEST = 100;
+
     private static final Pattern ABOUT = Pattern.compile(
             "\\b(about|approximately|approx\\.?|circa|ca\\.?|c\\.|around|roughly|maybe|perhaps|nearly)\\s*|~|≈");
     private static final Pattern NUMBER = Pattern.compile(
@@ -57,6 +64,10 @@ public final class QuantityText {
             Pattern.compile("^(?:between|from)?\\s*(.+?)\\s*(?:-|–|—|\\bto\\b|\\band\\b|\\bor\\b|\\.\\.+)\\s*(.+)$");
 
     private QuantityText() {}
+
+    private static Map.Entry<Pattern, String> word(String words, String number) {
+        return Map.entry(Pattern.compile("\\b" + words + "\\b"), number);
+    }
 
     /**
      * Reads {@code text}; where it names no unit, {@code usual} is meant.
@@ -68,16 +79,25 @@ public final class QuantityText {
         if (text == null || text.isBlank()) {
             return Quantity.UNRECORDED;
         }
+        if (text.strip().length() > LONGEST) {
+            throw new UnreadableQuantity(
+                    text.strip().substring(0, LONGEST) + "…",
+                    usual,
+                    "it is longer than " + LONGEST + " characters; keep the story in the notes");
+        }
         String plain = simplify(text);
         if (usual == Unit.RATIO) {
-            plain = plain.replaceAll("\\s*:\\s*1\\b| to 1$", "");
+            // Dyers write 30:1 and 1:30 for the same bath; nobody dyes in less water than cloth.
+            plain = plain.replaceAll("\\b1\\s*:\\s*(?=\\d+(?:[.,]\\d+)?\\b)(?!1\\b)", "")
+                    .replaceAll("\\s*:\\s*1\\b| to 1$", "");
         }
         if (SAID_UNKNOWN.contains(plain)) {
             return new Quantity(text.strip(), null, null, null, Basis.UNKNOWN, false);
         }
         Basis basis = Basis.UNKNOWN;
-        for (var word : BASIS_WORDS.entrySet()) {
+        for (var word : BASIS_WORDS) {
             if (plain.contains(word.getKey())) {
+                // The least sure word wins: 'measured, I think' is remembered.
                 basis = word.getValue();
                 plain = plain.replace(word.getKey(), " ").strip();
             }
@@ -86,7 +106,7 @@ public final class QuantityText {
         plain = ABOUT.matcher(plain)
                 .replaceAll("")
                 .replaceAll("(ish| or so)$", "")
-                .replaceAll("[\\s(,;]+$|\\(\\s*\\)", "");
+                .replaceAll("^[\\s,;]+|[\\s(,;]+$|\\(\\s*\\)", "");
         double[] ends = ends(text, plain, usual);
         Unit unit = ends.length > 2 ? Unit.values()[(int) ends[2]] : usual;
         Double low = Double.isNaN(ends[0]) ? null : ends[0];
@@ -103,38 +123,32 @@ public final class QuantityText {
         return new Quantity(text.strip(), low, high, unit, basis, about);
     }
 
-    private static final Map<String, Basis> BASIS_WORDS = Map.of(
-            "measured",
-            Basis.MEASURED,
-            "weighed",
-            Basis.MEASURED,
-            "counted",
-            Basis.MEASURED,
-            "timed",
-            Basis.MEASURED,
-            "from memory",
-            Basis.REMEMBERED,
-            "remembered",
-            Basis.REMEMBERED,
-            "i think",
-            Basis.REMEMBERED,
-            "estimated",
-            Basis.ESTIMATED,
-            "guessed",
-            Basis.ESTIMATED);
+    /** From the surest to the least sure. */
+    private static final List<Map.Entry<String, Basis>> BASIS_WORDS = List.of(
+            Map.entry("measured", Basis.MEASURED),
+            Map.entry("weighed", Basis.MEASURED),
+            Map.entry("counted", Basis.MEASURED),
+            Map.entry("timed", Basis.MEASURED),
+            Map.entry("from memory", Basis.REMEMBERED),
+            Map.entry("remembered", Basis.REMEMBERED),
+            Map.entry("i think", Basis.REMEMBERED),
+            Map.entry("estimated", Basis.ESTIMATED),
+            Map.entry("guessed", Basis.ESTIMATED));
 
     private static boolean mustNotBeNegative(Unit unit) {
         return unit.dimension() != Dimension.TEMPERATURE;
     }
 
     private static String simplify(String text) {
-        String plain =
-                text.strip().toLowerCase(Locale.ROOT).replace('\u00a0', ' ').replace('\u2212', '-');
+        String plain = text.toLowerCase(Locale.ROOT)
+                .replaceAll("[\\s\\p{Z}]+", " ")
+                .strip()
+                .replace('\u2212', '-');
         for (var fraction : FRACTIONS.entrySet()) {
             plain = plain.replace(fraction.getKey(), " " + fraction.getValue());
         }
-        for (var word : NUMBER_WORDS.entrySet()) {
-            plain = plain.replaceAll("\\b" + word.getKey() + "\\b", QuantityWords.number(word.getValue()));
+        for (var word : NUMBER_WORDS) {
+            plain = word.getKey().matcher(plain).replaceAll(word.getValue());
         }
         return plain.replace("overnight", "1 night").replaceAll("\\s+", " ").strip();
     }
@@ -161,13 +175,17 @@ public final class QuantityText {
         if (range.matches() && !range.group(1).isBlank()) {
             Read high = one(text, range.group(2), usual);
             Read low = one(text, range.group(1), high.unit);
+            if (!high.unitSaid && low.unitSaid) {
+                // '6 in to 8' means inches at both ends.
+                high = one(text, range.group(2), low.unit);
+            }
             return new double[] {low.unit.convert(low.value, high.unit), high.value, high.unit.ordinal()};
         }
         Read one = one(text, plain, usual);
         return new double[] {one.value, one.value, one.unit.ordinal()};
     }
 
-    private record Read(double value, Unit unit) {}
+    private record Read(double value, Unit unit, boolean unitSaid) {}
 
     private static Read one(String text, String part, Unit usual) {
         String rest = part.strip();
@@ -181,27 +199,44 @@ public final class QuantityText {
                 throw new UnreadableQuantity(text, usual, "'" + rest.strip() + "' is not a number");
             }
             double value = value(text, number, usual);
+            if (!Double.isFinite(value)) {
+                throw new UnreadableQuantity(text, usual, "no quantity is as large as that");
+            }
             rest = rest.substring(number.end());
-            Matcher next = Pattern.compile("\\s?\\d").matcher(rest);
+            // The 2 of m2 and yd2 belongs to the unit; any other digit begins a new number.
+            Matcher next = NEXT_NUMBER.matcher(rest);
             String written = next.find() ? rest.substring(0, next.start()) : rest;
             rest = rest.substring(written.length()).strip();
             written = written.strip().replaceAll("[.,]$", "").strip();
-            Unit unit = written.isEmpty() ? usual : unit(text, written, usual);
-            terms.add(new Read(value, unit));
+            terms.add(new Read(value, written.isEmpty() ? usual : unit(text, written, usual), !written.isEmpty()));
         }
         if (terms.isEmpty()) {
             throw new UnreadableQuantity(text, usual, "there is no number in it");
         }
+        return terms.size() == 1 ? terms.get(0) : together(text, terms, usual);
+    }
+
+    /** '1 ft 6 in': every number with its unit, each smaller than the one before. */
+    private static Read together(String text, List<Read> terms, Unit usual) {
         Unit first = terms.get(0).unit;
-        if (terms.size() > 1 && (terms.stream().map(Read::unit).distinct().count() < terms.size())) {
-            throw new UnreadableQuantity(text, usual, "it holds several numbers; write a range as '6 to 8'");
+        double sum = 0;
+        for (int i = 0; i < terms.size(); i++) {
+            Read term = terms.get(i);
+            if (!term.unitSaid || i > 0 && !(term.unit.convert(1, terms.get(i - 1).unit) < 1)) {
+                throw new UnreadableQuantity(
+                        text,
+                        usual,
+                        "it holds several numbers; write a range as '6 to 8', and two units as '1 ft 6 in'");
+            }
+            sum += term.unit.convert(term.value, first);
         }
-        double sum =
-                terms.stream().mapToDouble(t -> t.unit.convert(t.value, first)).sum();
-        return new Read(sum, first);
+        return new Read(sum, first, true);
     }
 
     private static Unit unit(String text, String written, Unit usual) {
+        if (usual.dimension() == Dimension.TEMPERATURE && written.matches("°|º|deg|degrees?")) {
+            return usual;
+        }
         return Unit.written(written, usual.dimension()).orElseThrow(() -> {
             String known = usual.dimension() == Dimension.COUNT ? "a plain number" : "a unit like " + usual.symbol();
             return new UnreadableQuantity(text, usual, "'" + written + "' is not " + known);

@@ -33,7 +33,7 @@ public enum Unit {
     POUND(Dimension.MASS, "lb", 453.59237, true, "lbs", "pound", "pounds"),
 
     GRAM_PER_SQUARE_METRE(Dimension.AREAL_WEIGHT, "g/m²", 1, false, "g/m2", "gsm"),
-    MOMME(Dimension.AREAL_WEIGHT, "momme", 4.340, false, "mm (momme)", "mommes", "匁"),
+    MOMME(Dimension.AREAL_WEIGHT, "momme", 4.340, false, "mm (momme)", "mm", "m/m", "mommes", "匁"),
     OUNCE_PER_SQUARE_YARD(
             Dimension.AREAL_WEIGHT, "oz/yd²", 28.349523125 / 0.83612736, true, "oz/yd2", "oz/sq yd", "osy"),
 

@@ -1,9 +1,30 @@
 package tenterbook.photo;
 
 import java.util.List;
+import java.util.Objects;
 import tenterbook.colour.PaletteColour;
 import tenterbook.measure.Digest;
 
+/**
+ * What is known of one photograph. Text and numbers are null where they are not known.
+ *
+ * @param digest SHA-256 of the original, and its name
+ * @param originalName the file's name when it was added, for finding it again; never used as a path
+ * @param bytes length of the original
+ * @param mediaType such as {@code image/jpeg}, told from the bytes
+ * @param width pixels, upright
+ * @param height pixels, upright
+ * @param orientation EXIF orientation of the stored picture, 1 to 8
+ * @param taken the camera's local time, with its offset from UTC where the file gives one
+ * @param camera maker and model
+ * @param lens lens model
+ * @param iccProfile name of the embedded colour profile
+ * @param gps whether the original holds coordinates; previews and shared copies never do
+ * @param viewable whether previews can be made
+ * @param notes what a person should know, each in a sentence
+ * @param palette main colours of the whole picture, background included; empty if it cannot be shown
+ * @param calibration how far its colours can be trusted; {@link #UNCALIBRATED} until a grey card says otherwise
+ */
 public record Photo(
         Digest digest,
         String originalName,
@@ -20,4 +41,14 @@ public record Photo(
         boolean viewable,
         List<String> notes,
         List<PaletteColour> palette,
-        String calibration) {}
+        String calibration) {
+    /** Colours as the camera gave them: light and white balance are not accounted for. */
+    public static final String UNCALIBRATED = "uncalibrated";
+
+    public Photo {
+        Objects.requireNonNull(digest, "digest");
+        Objects.requireNonNull(calibration, "calibration");
+        notes = notes == null ? List.of() : List.copyOf(notes);
+        palette = palette == null ? List.of() : List.copyOf(palette);
+    }
+}

@@ -1,8 +1,9 @@
 package tenterbook.piece;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.TreeSet;
+import tenterbook.recipe.LayerMap;
 
 /**
  * Layer addresses: which layers of a folded stack a piece is.
@@ -12,6 +13,8 @@ import java.util.Locale;
  * @param all whether the piece is the whole stack
  */
 public record Layers(String entered, List<Integer> layers, boolean all) {
+    private static final int LONGEST = 200;
+
     public static final Layers UNRECORDED = new Layers("", List.of(), false);
 
     public Layers {
@@ -28,26 +31,42 @@ public record Layers(String entered, List<Integer> layers, boolean all) {
         if (text == null || text.isBlank()) {
             return UNRECORDED;
         }
-        String plain = text.strip().toLowerCase(Locale.ROOT).replace('–', '-').replaceAll("\\s*(to|-)\\s*", "-");
+        String entered = text.strip();
+        if (entered.length() > LONGEST) {
+            throw refusal(entered.substring(0, LONGEST) + "…");
+        }
+        String plain = entered.toLowerCase(Locale.ROOT)
+                .replace('–', '-')
+                .replaceAll("[\\s\\p{Z}]+", " ")
+                .replaceAll(" ?(to|-) ?", "-");
         if (plain.matches("all|whole|every layer|the whole stack")) {
-            return new Layers(text.strip(), List.of(), true);
+            return new Layers(entered, List.of(), true);
         }
         if (plain.matches("forgot(ten)?|unknown|\\?|don't know")) {
-            return new Layers(text.strip(), List.of(), false);
+            return new Layers(entered, List.of(), false);
         }
-        List<Integer> found = new ArrayList<>();
-        for (String part : plain.replaceAll("layers?", "").strip().split("\\s*(,|;|\\band\\b|\\s)\\s*")) {
+        TreeSet<Integer> found = new TreeSet<>();
+        for (String part : plain.replaceAll("layers?", "").strip().split(" ?[,;] ?| and | ", -1)) {
+            if (!part.matches("\\d{1,4}(-\\d{1,4})?")) {
+                throw refusal(entered);
+            }
             String[] ends = part.split("-");
-            if (!part.matches("\\d{1,4}(-\\d{1,4})?") || Integer.parseInt(ends[0]) < 1) {
-                throw new IllegalArgumentException(
-                        "“%s” was not understood as layers. Expected something like ‘all’, ‘3’, ‘1-8’, ‘1-4, 7’ or ‘forgot’."
-                                .formatted(text.strip()));
+            int first = Integer.parseInt(ends[0]);
+            int last = Integer.parseInt(ends[ends.length - 1]);
+            if (first < 1 || last < first || last > LayerMap.MOST_LAYERS) {
+                throw refusal(entered);
             }
-            for (int i = Integer.parseInt(ends[0]); i <= Integer.parseInt(ends[ends.length - 1]); i++) {
-                found.add(i);
+            for (int layer = first; layer <= last; layer++) {
+                found.add(layer);
             }
         }
-        return new Layers(text.strip(), found.stream().distinct().sorted().toList(), false);
+        return new Layers(entered, List.copyOf(found), false);
+    }
+
+    private static IllegalArgumentException refusal(String entered) {
+        return new IllegalArgumentException(
+                "“%s” was not understood as layers from 1 to %d, the smaller first. Expected something like ‘all’, ‘3’, ‘1-8’, ‘1-4, 7’ or ‘forgot’."
+                        .formatted(entered, LayerMap.MOST_LAYERS));
     }
 
     @Override

@@ -24,11 +24,12 @@ public record NumberScheme(String prefix) {
      */
     public PieceNumber next(Stream<String> everGiven, int year) {
         String start = "%s%02d-".formatted(prefix, Math.floorMod(year, 100));
-        Pattern form = Pattern.compile(Pattern.quote(start) + "(\\d{1,9})", Pattern.CASE_INSENSITIVE);
-        int greatest = everGiven
+        Pattern form =
+                Pattern.compile(Pattern.quote(start) + "(\\d{1,18})", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+        long greatest = everGiven
                 .map(form::matcher)
                 .filter(Matcher::matches)
-                .mapToInt(found -> Integer.parseInt(found.group(1)))
+                .mapToLong(found -> Long.parseLong(found.group(1)))
                 .max()
                 .orElse(0);
         return new PieceNumber("%s%03d".formatted(start, greatest + 1));

@@ -13,6 +13,7 @@ import java.util.Currency;
  * @param careLine what the care pointer on a tag says beyond the recorded tests, or empty
  * @param numbers how new pieces are numbered
  * @param currency meant where a price names none
+ * @param notice shown at the head of every page, as in 'Sample archive: all invented'; empty for none
  */
 public record Studio(
         String name,
@@ -22,8 +23,9 @@ public record Studio(
         String contact,
         String careLine,
         NumberScheme numbers,
-        Currency currency) {
-    public static final Studio UNNAMED = new Studio(null, null, null, null, null, null, null, null);
+        Currency currency,
+        String notice) {
+    public static final Studio UNNAMED = new Studio(null, null, null, null, null, null, null, null, null);
 
     public Studio {
         name = name == null ? "" : name.strip();
@@ -34,5 +36,6 @@ public record Studio(
         careLine = careLine == null ? "" : careLine.strip();
         numbers = numbers == null ? new NumberScheme("") : numbers;
         currency = currency == null ? Currency.getInstance("EUR") : currency;
+        notice = notice == null ? "" : notice.strip();
     }
 }

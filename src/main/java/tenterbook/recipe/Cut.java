@@ -8,7 +8,7 @@ import tenterbook.measure.Quantity;
  *
  * @param length along the warp, as a length
  * @param width across the cloth, as a length
- * @param weighed dry mass before the mordant bath, as weighed
+ * @param weighed dry mass before the mordant bath, as weighed, of all cuts of this size together
  * @param count how many cuts of this size; not recorded counts as one
  */
 public record Cut(ClothId cloth, Quantity length, Quantity width, Quantity weighed, Quantity count) {

@@ -1,0 +1,28 @@
+package tenterbook.app;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import picocli.CommandLine.Option;
+import tenterbook.archive.Archive;
+import tenterbook.ledger.ArchiveProblem;
+
+/** Which archive a command works on. */
+final class ArchiveOption {
+    @Option(
+            names = "--archive",
+            paramLabel = "DIR",
+            defaultValue = "archive",
+            description = "Folder of the archive (default: ${DEFAULT-VALUE} in the folder you are in).")
+    Path folder;
+
+    /** Opens an archive that must be there. */
+    Archive existing(Clock clock) {
+        if (!Files.exists(folder.resolve("ledger.db"))) {
+            throw new ArchiveProblem(
+                    "There is no archive in %s: expected a file ledger.db there and found none. Give its folder with --archive, or begin one with ‘serve’."
+                            .formatted(folder.toAbsolutePath()));
+        }
+        return Archive.open(folder, clock);
+    }
+}

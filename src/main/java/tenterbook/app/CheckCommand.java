@@ -1,0 +1,52 @@
+package tenterbook.app;
+
+import java.io.PrintWriter;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+import tenterbook.archive.Archive;
+import tenterbook.exchange.ArchiveCheck;
+import tenterbook.ledger.Finding;
+import tenterbook.search.PieceIndex;
+
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description =
+                "Checks the chain, the references, every photograph's digest, and the index against the ledger. Prints all findings; exits 1 on any. Changes nothing in the ledger or the photographs.")
+final class CheckCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private ArchiveOption folder;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        List<Finding> findings = new ArrayList<>();
+        try (Archive archive = folder.existing(Clock.systemUTC())) {
+            try (Terminal terminal = new Terminal(out)) {
+                findings.addAll(ArchiveCheck.run(archive, terminal));
+                try (PieceIndex index = PieceIndex.open(archive)) {
+                    findings.addAll(index.check(terminal));
+                }
+            }
+            findings.forEach(out::println);
+            out.println(
+                    findings.isEmpty()
+                            ? "Nothing is wrong. %,d revisions end in %s."
+                                    .formatted(
+                                            archive.ledger().lastSequence(),
+                                            archive.ledger().lastHash())
+                            : findings.size() + (findings.size() == 1 ? " thing is wrong." : " things are wrong."));
+            out.flush();
+        }
+        return findings.isEmpty() ? 0 : Main.FOUND_WRONG;
+    }
+}

@@ -1,0 +1,118 @@
+package tenterbook.app;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.label.Issue;
+import tenterbook.label.LabelKind;
+import tenterbook.label.LabelRequest;
+import tenterbook.label.SheetSize;
+import tenterbook.label.rule.Market;
+import tenterbook.ledger.Saved;
+import tenterbook.piece.Piece;
+
+@Command(
+        name = "labels",
+        mixinStandardHelpOptions = true,
+        description =
+                "Prints labels of pieces to a PDF at true size and keeps their text in the archive. A label that a rule forbids is refused with the reason, and nothing is written. No legal advice.")
+final class LabelsCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private ArchiveOption folder;
+
+    @Option(
+            names = "--kind",
+            required = true,
+            paramLabel = "KIND",
+            description = "hang-tag, care-label or exhibition-label.")
+    private String kind;
+
+    @Option(
+            names = "--pieces",
+            required = true,
+            split = ",",
+            paramLabel = "NUMBER",
+            description = "Numbers of the pieces, with commas.")
+    private List<String> pieces;
+
+    @Option(names = "--market", required = true, paramLabel = "MARKET", description = "Where it is sold: us or eu.")
+    private String market;
+
+    @Option(
+            names = "--sheet",
+            defaultValue = "single",
+            paramLabel = "SHEET",
+            description = "single, a4 or letter (default: ${DEFAULT-VALUE}).")
+    private String sheet;
+
+    @Option(names = "--price", description = "Show the price on a hang tag.")
+    private boolean price;
+
+    @Option(names = "--black", description = "Print in black alone.")
+    private boolean black;
+
+    @Option(names = "--out", required = true, paramLabel = "FILE.pdf", description = "The PDF to write.")
+    private Path out;
+
+    @Override
+    public Integer call() throws IOException {
+        LabelRequest request = LabelRequest.of(
+                        chosen("kind", kind, LabelKind.values()), chosen("market", market, Market.values()))
+                .on(chosen("sheet", sheet, SheetSize.values()));
+        refuseUnwritable();
+        request = price ? request.withPrice() : request;
+        request = black ? request.inBlack() : request;
+        try (Archive archive = folder.existing(Clock.systemUTC());
+                Terminal terminal = new Terminal(spec.commandLine().getOut())) {
+            List<Saved<Piece>> found = new ArrayList<>();
+            for (String number : pieces) {
+                found.add(archive.ledger()
+                        .find(Kinds.PIECE, number.strip())
+                        .orElseThrow(() -> new IllegalArgumentException(
+                                "There is no piece “%s” in this archive. Nothing was printed.".formatted(number))));
+            }
+            ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+            String maker = archive.studio().maker();
+            Issue.print(archive, found, request, pdf, Clock.systemUTC(), maker.isEmpty() ? "maker" : maker, terminal);
+            Files.write(out, pdf.toByteArray());
+        }
+        spec.commandLine()
+                .getOut()
+                .printf("Wrote %d labels to %s. Print at 100 %%: the bar must measure 50 mm.%n", pieces.size(), out);
+        return 0;
+    }
+
+    /** Before anything is printed: what the ledger says was issued must have come out. */
+    private void refuseUnwritable() {
+        Path parent = out.toAbsolutePath().getParent();
+        if (Files.isDirectory(out) || parent == null || !Files.isDirectory(parent) || !Files.isWritable(parent)) {
+            throw new IllegalArgumentException(
+                    "--out: expected a file in a folder that is there and can be written; found %s. Nothing was printed."
+                            .formatted(out.toAbsolutePath()));
+        }
+    }
+
+    private static <E extends Enum<E>> E chosen(String option, String text, E[] values) {
+        return Stream.of(values)
+                .filter(value -> Issue.word(value).equalsIgnoreCase(text))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("--%s: expected one of %s, found “%s”."
+                        .formatted(option, Stream.of(values).map(Issue::word).toList(), text)));
+    }
+}

@@ -1,0 +1,82 @@
+package tenterbook.app;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import tenterbook.archive.Archive;
+import tenterbook.ledger.ArchiveProblem;
+import tenterbook.photo.Originals;
+import tenterbook.photo.PhotoIntake;
+import tenterbook.photo.Previews;
+import tenterbook.search.PieceIndex;
+import tenterbook.web.Server;
+import tenterbook.web.Site;
+import tenterbook.web.job.Jobs;
+
+/** One open archive with all that serves it; closing it closes everything in turn. */
+public final class Wiring implements AutoCloseable {
+    private final Archive archive;
+    private final PieceIndex index;
+    private final Jobs jobs;
+    private final Server server;
+
+    private Wiring(Archive archive, PieceIndex index, Jobs jobs, Server server) {
+        this.archive = archive;
+        this.index = index;
+        this.jobs = jobs;
+        this.server = server;
+    }
+
+    /**
+     * Opens the archive in {@code folder}, making an empty one where there is none, and serves it.
+     *
+     * @param port 0 for any free one
+     */
+    public static Wiring serve(Path folder, int port, Clock clock) {
+        Archive archive = Archive.open(folder, clock);
+        PieceIndex index = null;
+        try {
+            index = PieceIndex.open(archive);
+            Originals originals = new Originals(archive.folder().photos());
+            Previews previews = new Previews(archive.folder().previews(), originals);
+            Jobs jobs = new Jobs();
+            Site site =
+                    new Site(archive, index, originals, new PhotoIntake(originals, previews), previews, jobs, clock);
+            return new Wiring(archive, index, jobs, Server.start(site, port));
+        } catch (IOException e) {
+            closeQuietly(index, archive);
+            throw new ArchiveProblem(
+                    "The archive at %s cannot be written: %s".formatted(folder.toAbsolutePath(), e.getMessage()), e);
+        } catch (RuntimeException e) {
+            closeQuietly(index, archive);
+            throw e;
+        }
+    }
+
+    private static void closeQuietly(PieceIndex index, Archive archive) {
+        if (index != null) {
+            index.close();
+        }
+        archive.close();
+    }
+
+    public Archive archive() {
+        return archive;
+    }
+
+    public int port() {
+        return server.port();
+    }
+
+    public String address() {
+        return "http://127.0.0.1:" + port();
+    }
+
+    @Override
+    public void close() {
+        server.close();
+        jobs.close();
+        index.close();
+        archive.close();
+    }
+}

@@ -1,0 +1,43 @@
+package tenterbook.exchange;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jdbi.v3.core.JdbiException;
+import tenterbook.archive.Archive;
+import tenterbook.ledger.Finding;
+import tenterbook.ledger.Progress;
+
+/**
+ * The archive against itself: the chain and the file of the ledger, which record names which, and every original against
+ * its SHA-256. A file in the photos folder that no record names is a finding too, told as an orphan with how it arises.
+ * The search index is not looked at here.
+ */
+public final class ArchiveCheck {
+    private ArchiveCheck() {}
+
+    /**
+     * Everything found, empty for a whole archive. Changes nothing.
+     *
+     * @throws Progress.Cancelled if asked to stop
+     */
+    public static List<Finding> run(Archive archive, Progress progress) {
+        List<Finding> findings = ledger(archive, progress);
+        PhotoCheck photos = PhotoCheck.of(archive, progress);
+        findings.addAll(photos.damage());
+        findings.addAll(photos.orphans());
+        return findings;
+    }
+
+    static List<Finding> ledger(Archive archive, Progress progress) {
+        progress.at(0, 0, "checking the ledger");
+        progress.orStop();
+        List<Finding> findings = new ArrayList<>(archive.ledger().check().run(progress));
+        try {
+            findings.addAll(new ReferenceCheck(archive.ledger()).run(progress));
+        } catch (JdbiException e) {
+            findings.add(
+                    new Finding("ledger.db", "what its records name cannot be read: %s.".formatted(e.getMessage())));
+        }
+        return findings;
+    }
+}

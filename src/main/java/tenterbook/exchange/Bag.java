@@ -1,0 +1,34 @@
+package tenterbook.exchange;
+
+import java.nio.file.Path;
+import java.util.List;
+import tenterbook.ledger.Finding;
+import tenterbook.measure.Digest;
+
+/**
+ * A bag that was packed.
+ *
+ * @param files in the payload
+ * @param bytes of the payload
+ * @param lastSequence of the ledger inside, 0 for an empty one
+ * @param lastHash at the end of its chain
+ * @param photos originals inside
+ * @param damage what is wrong with the archive and was packed nonetheless, because that was asked for
+ * @param leftOut files in the photos folder that no record names and that are not what their name says
+ * @param contents what the bag holds, and so who may see it
+ */
+public record Bag(
+        Path folder,
+        long files,
+        long bytes,
+        long lastSequence,
+        Digest lastHash,
+        long photos,
+        List<Finding> damage,
+        List<String> leftOut,
+        Contents contents) {
+    public Bag {
+        damage = List.copyOf(damage);
+        leftOut = List.copyOf(leftOut);
+    }
+}

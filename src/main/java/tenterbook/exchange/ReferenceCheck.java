@@ -1,0 +1,90 @@
+package tenterbook.exchange;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.Finding;
+import tenterbook.ledger.Kind;
+import tenterbook.ledger.Ledger;
+import tenterbook.ledger.Progress;
+import tenterbook.ledger.RecordKey;
+import tenterbook.ledger.Saved;
+
+/** Which record names which, worked out anew from the records and compared with what the ledger keeps. */
+final class ReferenceCheck {
+    private final Ledger ledger;
+    private final List<Finding> findings = new ArrayList<>();
+    private final Map<RecordKey, Boolean> inUse = new HashMap<>();
+
+    ReferenceCheck(Ledger ledger) {
+        this.ledger = ledger;
+    }
+
+    List<Finding> run(Progress progress) {
+        for (Kind<?> kind : Kinds.ALL) {
+            List<String> ids = ledger.everGiven(kind);
+            long done = 0;
+            for (String id : ids) {
+                progress.at(++done, ids.size(), "following what each %s names".formatted(kind.called()));
+                progress.orStop();
+                check(kind, id);
+            }
+        }
+        return findings;
+    }
+
+    private <T> void check(Kind<T> kind, String id) {
+        RecordKey key = kind.key(id);
+        try {
+            Optional<Saved<T>> saved = ledger.find(kind, id);
+            Set<RecordKey> due = new HashSet<>();
+            if (saved.isPresent()) {
+                T record = saved.get().record();
+                due.addAll(kind.references().apply(record));
+                due.remove(key);
+                String own = kind.id().apply(record);
+                if (!own.equals(id)) {
+                    findings.add(new Finding(key.toString(), "its record says that it is %s.".formatted(own)));
+                }
+            }
+            compare(key, due);
+        } catch (ArchiveProblem e) {
+            findings.add(new Finding(key.toString(), e.getMessage()));
+        } catch (RuntimeException e) {
+            findings.add(new Finding(key.toString(), "its record holds what it must not: %s.".formatted(e)));
+        }
+    }
+
+    private void compare(RecordKey key, Set<RecordKey> due) {
+        Set<RecordKey> kept = new HashSet<>(ledger.names(key));
+        for (RecordKey target : due) {
+            if (!inUse.computeIfAbsent(target, this::inUse)) {
+                findings.add(new Finding(
+                        key.toString(),
+                        "names the %s, which is not in the archive or was withdrawn. Record it again or take it out here."
+                                .formatted(target)));
+            }
+            if (!kept.remove(target)) {
+                findings.add(new Finding(
+                        key.toString(),
+                        "names the %s, but the table ‘reference’ does not say so. Saving the record again repairs it."
+                                .formatted(target)));
+            }
+        }
+        kept.forEach(target -> findings.add(new Finding(
+                key.toString(),
+                "does not name the %s, but the table ‘reference’ says so. Saving the record again repairs it."
+                        .formatted(target))));
+    }
+
+    private boolean inUse(RecordKey key) {
+        List<tenterbook.ledger.Revision> history = ledger.history(key);
+        return !history.isEmpty() && !history.get(history.size() - 1).withdrawn();
+    }
+}

@@ -1,0 +1,23 @@
+package tenterbook.exchange;
+
+import java.nio.file.Path;
+import java.util.List;
+import tenterbook.ledger.Finding;
+import tenterbook.measure.Digest;
+
+/**
+ * An archive that came back from a bag.
+ *
+ * @param lastSequence of its ledger
+ * @param lastHash at the end of its chain
+ * @param photos originals that came with it
+ * @param damage what is wrong with photographs and was allowed
+ * @param notes what else a person may want to know: orphans, files that were no part of an archive
+ */
+public record Restored(
+        Path folder, long lastSequence, Digest lastHash, long photos, List<Finding> damage, List<Finding> notes) {
+    public Restored {
+        damage = List.copyOf(damage);
+        notes = List.copyOf(notes);
+    }
+}

@@ -1,0 +1,104 @@
+package tenterbook.exchange.bag;
+
+import java.io.IOException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import tenterbook.ledger.Progress;
+
+/**
+ * Every ordinary file in a bag by its path with “/”. Links are never followed.
+ *
+ * @param files by path from the bag's folder
+ */
+record BagListing(NavigableMap<String, Entry> files) {
+    private static final int MOST_FILES = 1_000_000;
+    private static final int DEEPEST = 64;
+
+    record Entry(Path path, long bytes) {}
+
+    static BagListing of(Path root, Findings findings, Progress progress) throws IOException {
+        NavigableMap<String, Entry> files = new TreeMap<>();
+        Files.walkFileTree(
+                root, EnumSet.noneOf(java.nio.file.FileVisitOption.class), DEEPEST, new SimpleFileVisitor<>() {
+                    @Override
+                    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+                        progress.orStop();
+                        String name = name(root, file);
+                        if (attributes.isSymbolicLink()) {
+                            findings.add(
+                                    name,
+                                    "is a link; expected an ordinary file. A link can lead out of the bag: put the file itself there and make the bag again.");
+                        } else if (attributes.isDirectory()) {
+                            findings.add(name, "lies more than %d folders deep.", DEEPEST - 1);
+                        } else if (!attributes.isRegularFile()) {
+                            findings.add(name, "is no ordinary file but a device, pipe or the like. Take it out.");
+                        } else {
+                            files.put(name, new Entry(file, attributes.size()));
+                        }
+                        if (files.size() > MOST_FILES) {
+                            findings.add("the bag", "has more than %,d files; the rest was not looked at.", MOST_FILES);
+                            return FileVisitResult.TERMINATE;
+                        }
+                        return FileVisitResult.CONTINUE;
+                    }
+
+                    @Override
+                    public FileVisitResult visitFileFailed(Path file, IOException e) {
+                        findings.add(name(root, file), "cannot be read: %s.", e);
+                        return FileVisitResult.CONTINUE;
+                    }
+                });
+        BagListing listing = new BagListing(files);
+        listing.names(findings);
+        return listing;
+    }
+
+    private static String name(Path root, Path file) {
+        Path inside = root.relativize(file);
+        StringBuilder name = new StringBuilder();
+        inside.forEach(part -> name.append(name.length() == 0 ? "" : "/").append(part));
+        return name.toString();
+    }
+
+    private void names(Findings findings) {
+        Map<String, String> seen = new HashMap<>();
+        for (String name : files.keySet()) {
+            BagPath.danger(name)
+                    .ifPresent(why -> findings.add(name, "has a name that cannot be restored: %s. Rename it.", why));
+            String other = seen.putIfAbsent(BagPath.sameOnSomeDisks(name), name);
+            if (other != null) {
+                findings.add(
+                        name,
+                        "differs from %s only in case or in how its accents are written; on some disks one would overwrite the other. Rename one.",
+                        BagPath.shown(other));
+            }
+        }
+    }
+
+    boolean has(String name) {
+        return files.containsKey(name);
+    }
+
+    /** The files under {@code data/}. */
+    NavigableMap<String, Entry> payload() {
+        return files.subMap("data/", true, "data0", false);
+    }
+
+    long payloadBytes() {
+        return payload().values().stream().mapToLong(Entry::bytes).sum();
+    }
+
+    /** Names by their composed form, for a manifest that writes its accents another way than the disk. */
+    Map<String, String> byComposedName() {
+        return files.keySet().stream().collect(Collectors.toMap(BagPath::composed, name -> name, (one, two) -> one));
+    }
+}

@@ -1,0 +1,29 @@
+package tenterbook.exchange.bag;
+
+import tenterbook.ledger.Progress;
+
+/** Counts bytes through a long reading or copying, tells a {@link Progress}, and stops when asked. */
+public final class Pace {
+    private final Progress progress;
+    private final long total;
+    private long done;
+    private String what = "";
+
+    /** @param total bytes expected, 0 where not known */
+    public Pace(Progress progress, long total) {
+        this.progress = progress;
+        this.total = total;
+    }
+
+    /** @throws Progress.Cancelled if asked to stop */
+    public void begin(String doing) {
+        what = doing;
+        passed(0);
+    }
+
+    void passed(long bytes) {
+        done += bytes;
+        progress.at(done, total, what);
+        progress.orStop();
+    }
+}

@@ -1,0 +1,72 @@
+package tenterbook.label;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import tenterbook.archive.Archive;
+import tenterbook.colour.ColourWords;
+import tenterbook.material.Cloth;
+import tenterbook.piece.ColourRegion;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.recipe.Clamping;
+
+/** Gathers from an archive what a label may say of a piece. What is not recorded is left out, never filled in. */
+public final class Gathering {
+    private Gathering() {}
+
+    public static LabelFacts of(Archive archive, Piece piece) {
+        List<Clamping> clampings = archive.clampingsOf(piece);
+        Map<String, Cloth> cloths = new LinkedHashMap<>();
+        // A piece that is dyed again stays the cloth it was cut from, so the first clamping tells the cloth.
+        clampings.stream()
+                .limit(1)
+                .flatMap(clamping -> clamping.cuts().stream())
+                .map(cut -> cut.cloth())
+                .filter(Objects::nonNull)
+                .forEach(id -> archive.cloth(id.value()).ifPresent(cloth -> cloths.put(id.value(), cloth)));
+        return new LabelFacts(
+                archive.studio(),
+                piece,
+                cloths.values().stream()
+                        .map(cloth -> new LabelFacts.ClothPart(cloth, ""))
+                        .toList(),
+                clampings.stream()
+                        .flatMap(Clamping::lots)
+                        .filter(Objects::nonNull)
+                        .distinct()
+                        .map(id -> archive.lot(id.value()))
+                        .flatMap(Optional::stream)
+                        .toList(),
+                clampings.stream()
+                        .flatMap(clamping -> clamping.boards().stream())
+                        .map(use -> use.board())
+                        .distinct()
+                        .map(id -> archive.board(id.value()))
+                        .flatMap(Optional::stream)
+                        .toList(),
+                clampings,
+                palette(piece));
+    }
+
+    /** The colours a person named on photographs of the piece as it now is, each once. */
+    private static List<PaletteColour> palette(Piece piece) {
+        Map<String, PaletteColour> named = new LinkedHashMap<>();
+        List<PiecePhoto> photos = new ArrayList<>(piece.photos());
+        photos.removeIf(photo -> photo.state() != piece.state());
+        for (PiecePhoto photo : photos) {
+            for (ColourRegion region : photo.regions()) {
+                String name = region.name().isEmpty() ? ColourWords.of(region.colour()) : region.name();
+                named.putIfAbsent(
+                        region.role() + "/" + region.name(), new PaletteColour(region.colour(), region.share(), name));
+            }
+        }
+        return named.values().stream()
+                .sorted(java.util.Comparator.comparingDouble(
+                        (PaletteColour colour) -> colour.share() == null ? 0 : -colour.share()))
+                .toList();
+    }
+}

@@ -1,0 +1,147 @@
+package tenterbook.label;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenterbook.board.BoardPair;
+import tenterbook.material.Lot;
+import tenterbook.material.Role;
+import tenterbook.measure.Quantity;
+import tenterbook.recipe.BoardUse;
+import tenterbook.recipe.Clamping;
+import tenterbook.recipe.DipSeries;
+import tenterbook.recipe.FoldScheme;
+import tenterbook.recipe.Step;
+import tenterbook.recipe.StepKind;
+
+/** How a piece was made, in plain words and from the records alone; ranges stay ranges, and numbers stand as entered. */
+public final class HowMade {
+    /** What stands where no clamping is told. */
+    public static final String NOT_RECORDED = "How it was made is not recorded.";
+
+    private final LabelFacts facts;
+
+    private HowMade(LabelFacts facts) {
+        this.facts = facts;
+    }
+
+    /** One sentence for each clamping, in order of time. */
+    public static String words(LabelFacts facts) {
+        if (facts.clampings().isEmpty()) {
+            return NOT_RECORDED;
+        }
+        HowMade made = new HowMade(facts);
+        List<String> sentences = new ArrayList<>();
+        for (int i = 0; i < facts.clampings().size(); i++) {
+            sentences.add(made.sentence(facts.clampings().get(i), i > 0));
+        }
+        return String.join(" ", sentences);
+    }
+
+    /** Names of the dyes used, in order, each once; a vat without a recorded dye counts by its name. */
+    static List<String> dyes(LabelFacts facts) {
+        return facts.clampings().stream()
+                .flatMap(Clamping::lots)
+                .flatMap(id -> facts.lot(id).stream())
+                .filter(lot -> lot.role() == Role.DYE && !lot.name().isEmpty())
+                .map(Lot::name)
+                .distinct()
+                .toList();
+    }
+
+    private String sentence(Clamping clamping, boolean again) {
+        Set<String> words = new LinkedHashSet<>();
+        words.add((again ? "Dyed again, clamped " : "Clamp-resist dyed by hand ")
+                + boards(clamping)
+                + layers(clamping.fold()));
+        steps(clamping, StepKind.DIPS).map(this::vat).forEach(words::add);
+        steps(clamping, StepKind.BATH).flatMap(s -> names(s, Role.DYE).stream()).forEach(words::add);
+        steps(clamping, StepKind.LOCAL_COLOUR)
+                .map(s -> named(s, Role.DYE).map(n -> n + " through the holes").orElse("colour through the holes"))
+                .forEach(words::add);
+        clamping.steps().stream()
+                .filter(s -> s.kind() != StepKind.WASHING)
+                .flatMap(s -> names(s, Role.MORDANT).stream())
+                .map(name -> name + " mordant")
+                .forEach(words::add);
+        if (clamping.lots().anyMatch(id -> facts.lot(id).isEmpty())) {
+            words.add("a further lot whose name is not recorded");
+        }
+        if (clamping.steps().isEmpty()) {
+            words.add("dyes not recorded");
+        }
+        return String.join("; ", words) + ".";
+    }
+
+    private String boards(Clamping clamping) {
+        if (clamping.boards().isEmpty()) {
+            return "between boards that are not recorded";
+        }
+        return clamping.boards().stream()
+                .map(this::board)
+                .collect(Collectors.joining(" and ", "between carved boards (", ")"));
+    }
+
+    private String board(BoardUse use) {
+        String title = facts.board(use.board())
+                .map(BoardPair::title)
+                .orElse(use.board().value());
+        return title + (use.state().isEmpty() ? ", state not recorded" : ", state\u00a0" + use.state());
+    }
+
+    private static String layers(FoldScheme fold) {
+        if (fold.layersCounted().known()) {
+            return ", folded in %s\u00a0layers".formatted(bare(fold.layersCounted()));
+        }
+        if (fold.folds().isEmpty()) {
+            return "";
+        }
+        long layers = fold.folds().stream().mapToLong(f -> f.panels()).reduce(1, (a, b) -> a * b);
+        return ", folded in %d\u00a0layers".formatted(layers);
+    }
+
+    private String vat(Step step) {
+        String name =
+                named(step, Role.DYE).map(n -> n + " vat").orElse(step.vat().isEmpty() ? "vat" : "vat " + step.vat());
+        return name + ", " + dips(step.dips());
+    }
+
+    private static String dips(DipSeries dips) {
+        if (dips.count().known()) {
+            String count = bare(dips.count());
+            return count + (count.equals("1") ? "\u00a0dip" : "\u00a0dips");
+        }
+        if (!dips.count().recorded() && !dips.dips().isEmpty()) {
+            int timed = dips.dips().size();
+            return timed + (timed == 1 ? "\u00a0dip" : "\u00a0dips");
+        }
+        return "number of dips not recorded";
+    }
+
+    /** A count as entered, without a unit word of its own. */
+    private static String bare(Quantity count) {
+        return count.toString().replaceAll("(?i)\\s*(dips?|layers?|times|x)$", "");
+    }
+
+    private Optional<String> named(Step step, Role role) {
+        List<String> names = names(step, role);
+        return names.isEmpty() ? Optional.empty() : Optional.of(String.join(" and ", names));
+    }
+
+    private List<String> names(Step step, Role role) {
+        return step.charges().stream()
+                .flatMap(charge -> facts.lot(charge.lot()).stream())
+                .filter(lot -> lot.role() == role && !lot.name().isEmpty())
+                .map(lot -> lot.name().strip())
+                .distinct()
+                .toList();
+    }
+
+    private static Stream<Step> steps(Clamping clamping, StepKind kind) {
+        return clamping.steps().stream().filter(step -> step.kind() == kind);
+    }
+}

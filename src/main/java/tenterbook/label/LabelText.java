@@ -1,0 +1,94 @@
+package tenterbook.label;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tenterbook.label.rule.Question;
+import tenterbook.piece.PieceNumber;
+
+/**
+ * What one label says: every line exactly as printed, in order, with the rule or record it rests on. Kept in the archive when
+ * a label is issued, it can be set again later without asking the rules anew.
+ *
+ * @param rules versions of the rule tables used
+ * @param template version of the words and layout
+ * @param code what the square code says; empty where the label has none
+ * @param colours named colours of the band; empty where the label has none
+ * @param questions doubts that do not stop the label; shown to the maker, never printed
+ */
+public record LabelText(
+        PieceNumber number,
+        LabelRequest request,
+        List<String> rules,
+        String template,
+        List<Line> lines,
+        String code,
+        List<PaletteColour> colours,
+        List<Question> questions) {
+    /** Which part of the label a line is. */
+    public enum Part {
+        MAKER,
+        PLACE,
+        TITLE,
+        OTHER_TITLE,
+        NUMBER,
+        DATE,
+        SIZE,
+        MATERIAL,
+        CONTENT,
+        ORIGIN,
+        MADE,
+        CARE,
+        COLOUR,
+        PRICE
+    }
+
+    /**
+     * One line.
+     *
+     * @param basis the citation or the record it rests on; empty where it is a plain fact of the piece
+     */
+    public record Line(Part part, String text, String basis) {}
+
+    public LabelText {
+        rules = List.copyOf(rules);
+        lines = List.copyOf(lines);
+        colours = List.copyOf(colours);
+        questions = List.copyOf(questions);
+    }
+
+    /**
+     * The words of a label.
+     *
+     * @throws LabelBlocked where a rule forbids it, with every reason
+     */
+    public static LabelText of(LabelFacts facts, LabelRequest request) {
+        return new LabelWords(facts, request).text();
+    }
+
+    /** The words of several labels; all blocked pieces are told at once. */
+    public static List<LabelText> of(List<LabelFacts> pieces, LabelRequest request) {
+        List<LabelText> texts = new ArrayList<>();
+        List<LabelBlocked.Piece> blocked = new ArrayList<>();
+        for (LabelFacts facts : pieces) {
+            try {
+                texts.add(of(facts, request));
+            } catch (LabelBlocked e) {
+                blocked.addAll(e.pieces());
+            }
+        }
+        if (!blocked.isEmpty()) {
+            throw new LabelBlocked(blocked);
+        }
+        return texts;
+    }
+
+    /** The texts of one part, in order. */
+    public List<String> of(Part part) {
+        return lines.stream().filter(l -> l.part == part).map(Line::text).toList();
+    }
+
+    public Optional<String> first(Part part) {
+        return of(part).stream().findFirst();
+    }
+}

@@ -1,0 +1,187 @@
+package tenterbook.label;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenterbook.label.LabelText.Line;
+import tenterbook.label.LabelText.Part;
+import tenterbook.label.rule.CareWords;
+import tenterbook.label.rule.FibreLine;
+import tenterbook.label.rule.FibreMentions;
+import tenterbook.label.rule.FibreStatement;
+import tenterbook.label.rule.PartialTag;
+import tenterbook.label.rule.Question;
+import tenterbook.label.rule.Refusal;
+import tenterbook.label.rule.RuleTable;
+import tenterbook.piece.Piece;
+import tenterbook.piece.Studio;
+
+/** Composes the lines of each kind of label. */
+final class LabelWords {
+    /** What a code of 37 modules holds in bytes at level M, less its charset mark (ISO/IEC 18004, version 5-M: 84). */
+    private static final int MOST_CODE_BYTES = 80;
+
+    private final LabelFacts facts;
+    private final LabelRequest request;
+    private final RuleTable rules;
+    private final Piece piece;
+    private final Studio studio;
+    private final List<Line> lines = new ArrayList<>();
+    private final List<Refusal> refusals = new ArrayList<>();
+    private final List<Question> questions = new ArrayList<>();
+
+    LabelWords(LabelFacts facts, LabelRequest request) {
+        this.facts = facts;
+        this.request = request;
+        this.rules = request.market().rules();
+        this.piece = facts.piece();
+        this.studio = facts.studio();
+    }
+
+    LabelText text() {
+        switch (request.kind()) {
+            case HANG_TAG -> hangTag();
+            case CARE_LABEL -> careLabel();
+            case EXHIBITION_LABEL -> exhibitionLabel();
+        }
+        if (!refusals.isEmpty()) {
+            throw new LabelBlocked(List.of(new LabelBlocked.Piece(piece.number(), refusals)));
+        }
+        boolean tag = request.kind() == LabelKind.HANG_TAG;
+        return new LabelText(
+                piece.number(),
+                request,
+                request.kind().statesFibres() ? List.of(rules.version()) : List.of(),
+                request.kind().template(),
+                lines,
+                tag ? code() : "",
+                tag ? facts.palette() : List.of(),
+                questions.stream().distinct().toList());
+    }
+
+    private void hangTag() {
+        add(Part.MAKER, studio.name());
+        add(Part.PLACE, studio.place());
+        add(Part.TITLE, piece.title().isEmpty() ? piece.number().value() : piece.title());
+        add(Part.OTHER_TITLE, piece.otherTitle());
+        add(Part.NUMBER, numberAndEdition());
+        if (!request.fullContent()) {
+            clothNames().forEach(name -> add(Part.MATERIAL, Wording.capital(name)));
+        }
+        SizeWords.of(piece, request.market()).ifPresent(size -> add(Part.SIZE, size));
+        add(Part.MADE, HowMade.words(facts));
+        if (request.fullContent()) {
+            statement();
+        } else {
+            String words = lines.stream().map(Line::text).collect(Collectors.joining(" "));
+            PartialTag.sentence(request.market(), facts.components(), words, refusals)
+                    .ifPresent(this::add);
+        }
+        care();
+        add(Part.CARE, studio.careLine());
+        facts.palette().forEach(colour -> add(Part.COLOUR, colour.name()));
+        if (request.priceShown()) {
+            add(
+                    Part.PRICE,
+                    piece.price() == null ? "Price not recorded" : piece.price().toString());
+        }
+    }
+
+    private void careLabel() {
+        add(Part.MAKER, studio.name());
+        statement();
+        care();
+        add(Part.NUMBER, piece.number().value());
+    }
+
+    private void exhibitionLabel() {
+        add(
+                Part.MAKER,
+                Stream.of(studio.maker(), studio.name())
+                        .filter(s -> !s.isEmpty())
+                        .findFirst()
+                        .orElse("Maker not recorded"));
+        add(Part.TITLE, piece.title().isEmpty() ? "Title not recorded" : piece.title());
+        add(Part.OTHER_TITLE, piece.otherTitle());
+        add(Part.DATE, date());
+        List<String> cloths = clothNames();
+        add(Part.MATERIAL, cloths.isEmpty() ? "Cloth not recorded" : Wording.capital(Wording.listed(cloths)));
+        add(Part.SIZE, SizeWords.of(piece, request.market()).orElse("Size not recorded"));
+        add(Part.MADE, HowMade.words(facts));
+        add(Part.NUMBER, numberAndEdition());
+        add(
+                Part.PLACE,
+                Stream.of(studio.maker().isEmpty() ? "" : studio.name(), studio.place())
+                        .filter(s -> !s.isEmpty())
+                        .collect(Collectors.joining(", ")));
+    }
+
+    private void statement() {
+        FibreStatement statement = FibreStatement.of(
+                request.market(), piece.category(), facts.components(), studio.dyedIn(), piece.trims());
+        refusals.addAll(statement.refusals());
+        questions.addAll(statement.questions());
+        questions.addAll(FibreMentions.questions(
+                request.market(), facts.components(), piece.title() + " " + piece.otherTitle()));
+        statement.lines().forEach(this::add);
+        if (rules.businessName() && studio.name().isEmpty()) {
+            refusals.add(new Refusal(
+                    "The studio has no name", rules.rule("business"), "Enter the studio's name in the settings"));
+        }
+    }
+
+    private void care() {
+        CareWords care = CareWords.of(piece.tests(), request.market());
+        care.lines().forEach(line -> lines.add(new Line(Part.CARE, line.text(), line.evidence())));
+        questions.addAll(care.questions());
+        if (request.kind() == LabelKind.HANG_TAG) {
+            questions.add(new Question("Does the piece also carry a sewn label?", rules.rule("carePermanent")));
+        }
+    }
+
+    private List<String> clothNames() {
+        return facts.cloths().stream()
+                .map(c -> c.cloth().name())
+                .filter(name -> !name.isEmpty())
+                .distinct()
+                .toList();
+    }
+
+    private String date() {
+        if (piece.finished().year() != null) {
+            return (piece.finished().about() ? "about " : "") + piece.finished().year();
+        }
+        return piece.finished().known() ? piece.finished().toString() : "Date not recorded";
+    }
+
+    private String numberAndEdition() {
+        return piece.edition().isEmpty()
+                ? piece.number().value()
+                : piece.number().value() + "  ·  edition " + piece.edition();
+    }
+
+    /** Read by a telephone with no network: number, title, studio; without the title where that is too long. */
+    private String code() {
+        String whole = code(piece.number().value(), piece.title(), studio.name());
+        return whole.getBytes(StandardCharsets.UTF_8).length <= MOST_CODE_BYTES
+                ? whole
+                : code(piece.number().value(), studio.name());
+    }
+
+    private static String code(String... parts) {
+        return Stream.of(parts).filter(s -> !s.isEmpty()).collect(Collectors.joining("\n"));
+    }
+
+    private void add(FibreLine line) {
+        Part part = line.kind() == FibreLine.Kind.ORIGIN ? Part.ORIGIN : Part.CONTENT;
+        lines.add(new Line(part, line.text(), line.rule().citation()));
+    }
+
+    private void add(Part part, String text) {
+        if (!text.isBlank()) {
+            lines.add(new Line(part, text, ""));
+        }
+    }
+}

@@ -1,0 +1,21 @@
+package tenterbook.label;
+
+import java.util.List;
+import java.util.Locale;
+
+/** Small joinings of words. */
+final class Wording {
+    private Wording() {}
+
+    static String capital(String text) {
+        int first = text.isEmpty() ? 0 : text.offsetByCodePoints(0, 1);
+        return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
+    }
+
+    /** 'A', 'A and B', 'A, B and C', with all but the first in lower case. */
+    static String listed(List<String> names) {
+        String text = String.join(", ", names);
+        int last = text.lastIndexOf(", ");
+        return last < 0 ? text : text.substring(0, last) + " and " + text.substring(last + 2);
+    }
+}

@@ -1,0 +1,71 @@
+package tenterbook.label.layout;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/**
+ * A set of read fonts for one job at a time. Reading them takes a noticeable part of a second, so a closed set waits for the
+ * next job. Not safe for several threads; each takes its own.
+ */
+public final class Faces implements AutoCloseable {
+    private static final Queue<Map<Face, Read>> WAITING = new ConcurrentLinkedQueue<>();
+
+    record Read(TrueTypeFont font, CmapLookup glyphs, Kerning kerning, double unitsPerEm) {
+        /** 0 where the face has no such character. */
+        int glyph(int codePoint) {
+            return glyphs.getGlyphId(codePoint);
+        }
+
+        /** In parts of the size of type. */
+        double advance(int glyph) {
+            try {
+                return font.getAdvanceWidth(glyph) / unitsPerEm;
+            } catch (IOException e) {
+                throw new UncheckedIOException("The width of a glyph cannot be read from its font", e);
+            }
+        }
+    }
+
+    private final Map<Face, Read> read;
+
+    private Faces(Map<Face, Read> read) {
+        this.read = read;
+    }
+
+    public static Faces open() {
+        Map<Face, Read> waiting = WAITING.poll();
+        return new Faces(waiting == null ? new EnumMap<>(Face.class) : waiting);
+    }
+
+    Read get(Face face) {
+        return read.computeIfAbsent(face, Faces::read);
+    }
+
+    private static Read read(Face face) {
+        try (InputStream in = Faces.class.getResourceAsStream(face.resource())) {
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in));
+            // Substitution is by the face's one feature alone, so that what is measured is what is set.
+            font.setEnableGsub(false);
+            if (!face.feature().isEmpty()) {
+                font.enableGsubFeature(face.feature());
+            }
+            return new Read(font, font.getUnicodeCmapLookup(), Kerning.of(font), font.getUnitsPerEm());
+        } catch (IOException e) {
+            throw new UncheckedIOException("The font %s cannot be read".formatted(face.resource()), e);
+        }
+    }
+
+    @Override
+    public void close() {
+        WAITING.add(read);
+    }
+}

@@ -1,0 +1,154 @@
+package tenterbook.label.layout;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+
+/**
+ * Draws on one page. Lengths are millimetres from the upper left corner of the current origin; line weights are points.
+ */
+public final class Ink {
+    private final PDPageContentStream page;
+    private final DocumentFaces faces;
+    private final double pageHeightMm;
+    private final double left;
+    private final double top;
+
+    Ink(PDPageContentStream page, DocumentFaces faces, double pageHeightMm, double left, double top) {
+        this.page = page;
+        this.faces = faces;
+        this.pageHeightMm = pageHeightMm;
+        this.left = left;
+        this.top = top;
+    }
+
+    /** The same page seen from another corner. */
+    public Ink from(double x, double y) {
+        return new Ink(page, faces, pageHeightMm, left + x, top + y);
+    }
+
+    public Setter setter() {
+        return faces.setter();
+    }
+
+    /** A line of text with its first letter at {@code x} and its baseline at {@code y}. */
+    public void text(Line line, double x, double y, Tone tone) {
+        drawn("text", () -> {
+            page.beginText();
+            fill(tone);
+            page.setCharacterSpacing(
+                    (float) (line.style().tracking() * line.style().size()));
+            page.newLineAtOffset(x(x), y(y));
+            for (Line.Run run : line.runs()) {
+                page.setFont(faces.font(run.face()), (float) line.style().size());
+                page.showTextWithPositioning(positioned(run));
+            }
+            page.endText();
+        });
+    }
+
+    /** Each line flush left at {@code x}; the top of the column at {@code y}. */
+    public void column(Column.SetColumn column, double x, double y, Tone tone) {
+        for (Column.Placed placed : column.lines()) {
+            text(placed.line(), x, y + Mm.of(placed.baseline()), tone);
+        }
+    }
+
+    private static Object[] positioned(Line.Run run) {
+        List<Object> parts = new ArrayList<>();
+        StringBuilder text = new StringBuilder();
+        int[] points = run.text().codePoints().toArray();
+        for (int i = 0; i < points.length; i++) {
+            text.appendCodePoint(points[i]);
+            if (run.kerns()[i] != 0) {
+                parts.add(text.toString());
+                parts.add((float) -run.kerns()[i]);
+                text.setLength(0);
+            }
+        }
+        if (text.length() > 0) {
+            parts.add(text.toString());
+        }
+        return parts.toArray();
+    }
+
+    public void rectangle(double x, double y, double width, double height, Tone tone) {
+        drawn("a rectangle", () -> {
+            fill(tone);
+            page.addRect(x(x), y(y + height), (float) Mm.points(width), (float) Mm.points(height));
+            page.fill();
+        });
+    }
+
+    /** Many rectangles as one path, so that neighbours show no seam. Each is x, y, width, height. */
+    public void rectangles(List<double[]> all, Tone tone) {
+        drawn("rectangles", () -> {
+            fill(tone);
+            for (double[] r : all) {
+                page.addRect(x(r[0]), y(r[1] + r[3]), (float) Mm.points(r[2]), (float) Mm.points(r[3]));
+            }
+            page.fill();
+        });
+    }
+
+    public void line(double x1, double y1, double x2, double y2, double weight, Tone tone) {
+        drawn("a line", () -> {
+            stroke(tone, weight);
+            page.moveTo(x(x1), y(y1));
+            page.lineTo(x(x2), y(y2));
+            page.stroke();
+        });
+    }
+
+    public void circle(double x, double y, double radius, double weight, Tone tone) {
+        double k = 0.5522847498 * radius;
+        drawn("a circle", () -> {
+            stroke(tone, weight);
+            page.moveTo(x(x + radius), y(y));
+            page.curveTo(x(x + radius), y(y + k), x(x + k), y(y + radius), x(x), y(y + radius));
+            page.curveTo(x(x - k), y(y + radius), x(x - radius), y(y + k), x(x - radius), y(y));
+            page.curveTo(x(x - radius), y(y - k), x(x - k), y(y - radius), x(x), y(y - radius));
+            page.curveTo(x(x + k), y(y - radius), x(x + radius), y(y - k), x(x + radius), y(y));
+            page.closeAndStroke();
+        });
+    }
+
+    private void fill(Tone tone) throws IOException {
+        if (tone.neutral()) {
+            page.setNonStrokingColor(tone.red() / 255f);
+        } else {
+            page.setNonStrokingColor(tone.red() / 255f, tone.green() / 255f, tone.blue() / 255f);
+        }
+    }
+
+    private void stroke(Tone tone, double weight) throws IOException {
+        if (tone.neutral()) {
+            page.setStrokingColor(tone.red() / 255f);
+        } else {
+            page.setStrokingColor(tone.red() / 255f, tone.green() / 255f, tone.blue() / 255f);
+        }
+        page.setLineWidth((float) weight);
+    }
+
+    private float x(double mm) {
+        return (float) Mm.points(left + mm);
+    }
+
+    private float y(double mm) {
+        return (float) Mm.points(pageHeightMm - top - mm);
+    }
+
+    private interface Drawing {
+        void draw() throws IOException;
+    }
+
+    private static void drawn(String what, Drawing drawing) {
+        try {
+            drawing.draw();
+        } catch (IOException e) {
+            throw new UncheckedIOException("Drawing %s on a page failed".formatted(what), e);
+        }
+    }
+}

@@ -1,0 +1,19 @@
+package tenterbook.label.layout;
+
+import java.util.List;
+
+/**
+ * One set line.
+ *
+ * @param style as set, after shrinking
+ * @param width in points, without the tracking after the last letter
+ */
+public record Line(String text, Style style, List<Run> runs, double width) {
+    /**
+     * A stretch in one face.
+     *
+     * @param kerns space after each character, in thousandths of the size; one for each code point
+     * @param width in points
+     */
+    record Run(Face face, String text, int[] kerns, double width) {}
+}

@@ -1,0 +1,38 @@
+package tenterbook.label.layout;
+
+/**
+ * How a text is set. All lengths in points.
+ *
+ * @param size of type
+ * @param leading from baseline to baseline, at {@code size}
+ * @param tracking added after every letter, in parts of the size
+ * @param smallest to which the size may shrink; above 0 and at most {@code size}
+ * @param balanced whether lines are made of even length, as for a title
+ */
+public record Style(Face face, double size, double leading, double tracking, double smallest, boolean balanced) {
+    public Style {
+        if (!(smallest > 0 && smallest <= size && leading >= size * 0.8)) {
+            throw new IllegalArgumentException(
+                    "A style shrinks from its size to a smaller one, with leading of at least 0.8 of it; found %s to %s, leading %s"
+                            .formatted(size, smallest, leading));
+        }
+    }
+
+    public static Style of(Face face, double size, double leading, double smallest) {
+        return new Style(face, size, leading, 0, smallest, false);
+    }
+
+    public Style tracked(double parts) {
+        return new Style(face, size, leading, parts, smallest, balanced);
+    }
+
+    public Style even() {
+        return new Style(face, size, leading, tracking, smallest, true);
+    }
+
+    /** The style at a part of its size, yet never under its smallest. */
+    Style shrunk(double scale) {
+        double to = Math.max(smallest, size * scale);
+        return new Style(face, to, leading * to / size, tracking, Math.min(smallest, to), balanced);
+    }
+}

@@ -1,0 +1,45 @@
+package tenterbook.label.paper;
+
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenterbook.label.LabelText;
+import tenterbook.label.LabelText.Part;
+import tenterbook.label.layout.Column;
+import tenterbook.label.layout.Face;
+import tenterbook.label.layout.Ink;
+import tenterbook.label.layout.Mm;
+import tenterbook.label.layout.Style;
+
+/** The label on a gallery wall, to be read from a step away: the title is never under 18 points, other text never under 11. */
+final class ExhibitionLabel implements LabelDrawing {
+    private static final double MARGIN = 13;
+
+    private static final Style MAKER = Style.of(Face.SMALL_CAPS, 15, 18, 12).tracked(0.07);
+    private static final Style TITLE = Style.of(Face.TITLE_ITALIC, 30, 36, 18).even();
+    private static final Style OTHER = Style.of(Face.TITLE, 17, 24, 12);
+    private static final Style FACTS = Style.of(Face.TEXT, 13, 18, 11);
+    private static final Style FOOT = Style.of(Face.TEXT, 11, 12, 11);
+
+    @Override
+    public void draw(LabelText text, Ink ink) {
+        double width = text.request().widthMm();
+        double height = text.request().heightMm();
+        double measure = width - 2 * MARGIN;
+        String where = Stream.concat(text.of(Part.PLACE).stream(), text.of(Part.NUMBER).stream())
+                .collect(Collectors.joining("  ·  "));
+        Column.SetColumn foot =
+                new Column(LabelDrawing.what(text, "foot")).add(where, FOOT, 0).set(ink.setter(), measure, 12);
+        double footAt = height - MARGIN + 2 - Mm.of(foot.height());
+        Column.SetColumn body = new Column(LabelDrawing.what(text, "text"))
+                .addAll(text.of(Part.MAKER), MAKER, 0)
+                .addAll(text.of(Part.TITLE), TITLE, 6)
+                .addAll(text.of(Part.OTHER_TITLE), OTHER, 0)
+                .addAll(text.of(Part.DATE), FACTS, 0)
+                .addAll(text.of(Part.MATERIAL), FACTS, 9)
+                .addAll(text.of(Part.SIZE), FACTS, 0)
+                .addAll(text.of(Part.MADE), FACTS, 9)
+                .set(ink.setter(), measure, footAt - MARGIN - 2);
+        ink.column(body, MARGIN, MARGIN - 2, LabelDrawing.tone(TEXT, text));
+        ink.column(foot, MARGIN, footAt, LabelDrawing.tone(QUIET, text));
+    }
+}

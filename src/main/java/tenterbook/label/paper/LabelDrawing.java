@@ -1,0 +1,41 @@
+package tenterbook.label.paper;
+
+import java.util.List;
+import tenterbook.label.LabelText;
+import tenterbook.label.layout.Ink;
+import tenterbook.label.layout.Tone;
+
+/** The design of one kind of label. */
+interface LabelDrawing {
+    Tone TEXT = new Tone(28, 26, 24);
+    Tone QUIET = new Tone(92, 86, 80);
+    Tone HAIR = new Tone(150, 143, 134);
+    double HAIRLINE = 0.35;
+
+    /** Draws within the label's box, whose upper left corner is the origin of {@code ink}. */
+    void draw(LabelText text, Ink ink);
+
+    static LabelDrawing of(LabelText text) {
+        return switch (text.request().kind()) {
+            case HANG_TAG -> new HangTag();
+            case CARE_LABEL -> new CareLabel();
+            case EXHIBITION_LABEL -> new ExhibitionLabel();
+        };
+    }
+
+    static Tone tone(Tone wanted, LabelText text) {
+        return text.request().blackOnly() ? Tone.BLACK : wanted;
+    }
+
+    /** Required lines of one part, in which a share never parts from its fibre at a line's end. */
+    static List<String> bound(LabelText text, LabelText.Part part) {
+        return text.of(part).stream()
+                .map(line -> line.replaceAll("(?<=%|\\d|Other|other|true) (?=%|\\p{L})", "\u00a0"))
+                .toList();
+    }
+
+    static String what(LabelText text, String part) {
+        return "Piece %s: the %s of the %s"
+                .formatted(text.number(), part, text.request().kind());
+    }
+}

@@ -1,0 +1,32 @@
+package tenterbook.label.paper;
+
+import tenterbook.label.layout.Face;
+import tenterbook.label.layout.Ink;
+import tenterbook.label.layout.Line;
+import tenterbook.label.layout.Mm;
+import tenterbook.label.layout.Style;
+import tenterbook.label.layout.Tone;
+
+/** A bar to lay a ruler on, since many a print dialogue shrinks a page to fit. */
+final class TestBar {
+    static final double LENGTH = 50;
+    static final double HEIGHT = 7;
+    static final String WORDS = "This bar measures 50 mm when printed at 100 %";
+
+    private static final Style STYLE = Style.of(Face.TEXT, 6.8, 8, 6.8);
+
+    private TestBar() {}
+
+    /** @param middle of the bar from the left; {@code top} of its ticks from above, both in mm */
+    static void draw(Ink ink, double middle, double top) {
+        double left = middle - LENGTH / 2;
+        double base = top + 3;
+        ink.line(left, base, left + LENGTH, base, 0.4, Tone.BLACK);
+        for (int mm = 0; mm <= LENGTH; mm += 5) {
+            double tick = mm % 50 == 0 ? 3 : mm % 10 == 0 ? 2 : 1.2;
+            ink.line(left + mm, base - tick, left + mm, base, 0.25, Tone.BLACK);
+        }
+        Line line = ink.setter().line(WORDS, STYLE);
+        ink.text(line, middle - Mm.of(line.width()) / 2, base + 3.2, Tone.BLACK);
+    }
+}

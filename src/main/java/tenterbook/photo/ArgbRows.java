@@ -1,0 +1,9 @@
+package tenterbook.photo;
+
+/** Rows of pixels that are held already. */
+record ArgbRows(int[] argb, int width, int height) implements Rows {
+    @Override
+    public void row(int y, int[] out) {
+        System.arraycopy(argb, y * width, out, 0, width);
+    }
+}

@@ -1,0 +1,64 @@
+package tenterbook.photo;
+
+import java.awt.color.CMMException;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.awt.image.BufferedImage;
+import java.awt.image.ColorConvertOp;
+import java.awt.image.DataBufferInt;
+import java.awt.image.DirectColorModel;
+import java.awt.image.WritableRaster;
+import java.util.List;
+import java.util.Optional;
+
+/** From the colours of an embedded profile (ICC.1) to sRGB. */
+final class ColourProfiles {
+    private ColourProfiles() {}
+
+    /** The profile that a decoded picture carries, if it is one of RGB and not sRGB itself. */
+    static Optional<ICC_Profile> of(BufferedImage image) {
+        ColorSpace space = image.getColorModel().getColorSpace();
+        return space instanceof ICC_ColorSpace icc && space.getType() == ColorSpace.TYPE_RGB && !space.isCS_sRGB()
+                ? Optional.of(icc.getProfile())
+                : Optional.empty();
+    }
+
+    /** A profile from its bytes; empty, with a warning, if it is broken, and empty if it is none of RGB. */
+    static Optional<ICC_Profile> parse(byte[] bytes, List<String> warnings) {
+        try {
+            ICC_Profile profile = ICC_Profile.getInstance(bytes);
+            return profile.getColorSpaceType() == ColorSpace.TYPE_RGB ? Optional.of(profile) : Optional.empty();
+        } catch (IllegalArgumentException | CMMException e) {
+            warnings.add(broken(e));
+            return Optional.empty();
+        }
+    }
+
+    /** The same picture in sRGB; unchanged, with a warning, if the profile cannot be applied. Opacity stays. */
+    static Picture toSrgb(Picture picture, ICC_Profile profile, List<String> warnings) {
+        try {
+            BufferedImage tagged = tagged(picture, new ICC_ColorSpace(profile));
+            BufferedImage plain = new BufferedImage(picture.width(), picture.height(), BufferedImage.TYPE_INT_ARGB);
+            new ColorConvertOp(null).filter(tagged, plain);
+            int[] argb = ((DataBufferInt) plain.getRaster().getDataBuffer()).getData();
+            return new Picture(argb, picture.width(), picture.height());
+        } catch (IllegalArgumentException | CMMException e) {
+            warnings.add(broken(e));
+            return picture;
+        }
+    }
+
+    private static BufferedImage tagged(Picture picture, ColorSpace space) {
+        DirectColorModel model = new DirectColorModel(
+                space, 32, 0xff0000, 0xff00, 0xff, 0xff000000, false, java.awt.image.DataBuffer.TYPE_INT);
+        WritableRaster raster = model.createCompatibleWritableRaster(picture.width(), picture.height());
+        System.arraycopy(
+                picture.argb(), 0, ((DataBufferInt) raster.getDataBuffer()).getData(), 0, picture.argb().length);
+        return new BufferedImage(model, raster, false, null);
+    }
+
+    private static String broken(RuntimeException e) {
+        return "The embedded colour profile is broken; the colours are read as sRGB (" + e.getMessage() + ").";
+    }
+}

@@ -1,0 +1,88 @@
+package tenterbook.photo;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tenterbook.colour.Palette;
+import tenterbook.colour.PaletteColour;
+
+/**
+ * Takes a photograph in: keeps the original, reads its metadata, and decodes it once for its previews and its palette.
+ *
+ * <p>Safe for use from many threads; each photograph in work takes about 100 MB, so a pool of two or three is plenty.
+ */
+public final class PhotoIntake {
+    private static final int LONGEST_NAME = 200;
+
+    private final Originals originals;
+    private final Previews previews;
+    private final PhotoReader reader = new PhotoReader();
+
+    public PhotoIntake(Originals originals, Previews previews) {
+        this.originals = originals;
+        this.previews = previews;
+    }
+
+    /** The same with the usual limit, {@link Originals#LIMIT_BYTES}. */
+    public Photo take(InputStream bytes, String originalName) throws IOException {
+        return take(bytes, originalName, Originals.LIMIT_BYTES);
+    }
+
+    /**
+     * Keeps a photograph and says what it is. When this returns, the original is synced into place.
+     *
+     * @param originalName as the person knows it; folders and control characters are dropped
+     * @param limitBytes a longer file is refused
+     * @throws PhotoRefused if it is empty, too large, broken off or no picture; nothing is kept
+     * @throws IOException if the stream or the disk fails
+     */
+    public Photo take(InputStream bytes, String originalName, long limitBytes) throws IOException {
+        Stored stored = originals.store(bytes, limitBytes);
+        PhotoFacts facts = PhotoFactsReader.read(stored.path());
+        PhotoReader.Reading reading =
+                reader.read(stored.path(), stored.mediaType(), facts, PreviewSize.LARGE.longEdge());
+        Optional<Picture> picture = reading.picture();
+        if (picture.isPresent() && !(stored.alreadyThere() && previews.complete(stored.digest()))) {
+            previews.write(stored.digest(), picture.get());
+        }
+        List<PaletteColour> palette =
+                picture.map(p -> Palette.of(p.argb(), p.width(), p.height())).orElse(List.of());
+        List<String> notes = new ArrayList<>(reading.notes());
+        notes.addAll(facts.warnings());
+        return new Photo(
+                stored.digest(),
+                plain(originalName),
+                stored.bytes(),
+                stored.mediaType().mime(),
+                reading.width(),
+                reading.height(),
+                facts.orientation(),
+                taken(facts),
+                facts.camera(),
+                facts.lens(),
+                facts.iccProfile(),
+                facts.hasGps(),
+                picture.isPresent(),
+                notes,
+                palette,
+                Photo.UNCALIBRATED);
+    }
+
+    private static String taken(PhotoFacts facts) {
+        if (facts.takenLocal() == null || facts.takenOffset() == null) {
+            return facts.takenLocal();
+        }
+        return facts.takenLocal() + facts.takenOffset();
+    }
+
+    private static String plain(String name) {
+        if (name == null) {
+            return null;
+        }
+        String last = name.substring(1 + Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')));
+        String clean = last.replaceAll("\\p{Cntrl}", "").strip();
+        return clean.isEmpty() ? null : clean.substring(0, Math.min(clean.length(), LONGEST_NAME));
+    }
+}

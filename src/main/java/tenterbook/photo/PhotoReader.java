@@ -1,0 +1,146 @@
+package tenterbook.photo;
+
+import java.awt.color.ICC_Profile;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
+import javax.imageio.ImageReader;
+import javax.imageio.stream.ImageInputStream;
+
+/**
+ * Decodes a photograph to upright sRGB pixels of at most a given long edge.
+ *
+ * <p>The size in the file's heading is looked at before anything is decoded: a picture of more than 250 million pixels (64
+ * million for WebP, whose decoder cannot thin) is not decoded. Above 25 million pixels every second, third, ... one is
+ * read, so one photograph takes about 100 MB whatever its size. Safe for use from many threads.
+ */
+public final class PhotoReader {
+    static final long MOST_PIXELS = 250_000_000;
+    static final long MOST_WEBP_PIXELS = 64_000_000;
+    private static final long READ_PIXELS = 25_000_000;
+
+    /**
+     * What came of decoding.
+     *
+     * @param picture upright sRGB pixels; empty if the photograph cannot be shown
+     * @param width upright width of the whole original; null if unknown
+     * @param height upright height of the whole original; null if unknown
+     * @param notes what a person should know, each in a sentence
+     */
+    record Reading(Optional<Picture> picture, Integer width, Integer height, List<String> notes) {}
+
+    /**
+     * Reads the pixels once, or says why not; a picture that cannot be decoded is no error.
+     *
+     * @param longEdge a larger picture is reduced to this long edge
+     * @throws IOException if the file itself cannot be read
+     */
+    Reading read(Path file, MediaType type, PhotoFacts facts, int longEdge) throws IOException {
+        if (!type.decodable()) {
+            return unseen(
+                    facts,
+                    type.name() + " pictures are kept but cannot be shown here. To see this one and to "
+                            + "measure its colours, add a JPEG copy.");
+        }
+        try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
+            if (in == null) {
+                throw new IOException("Cannot open " + file.getFileName());
+            }
+            Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
+            if (!readers.hasNext()) {
+                return unseen(facts, "No decoder understands this " + type.name() + " file; it is kept as it is.");
+            }
+            ImageReader reader = readers.next();
+            try {
+                reader.setInput(in, true, type != MediaType.PNG);
+                return decode(reader, type, facts, longEdge);
+            } catch (IOException | RuntimeException e) {
+                return unseen(facts, "The picture could not be decoded and is kept as it is (" + e.getMessage() + ").");
+            } finally {
+                reader.dispose();
+            }
+        }
+    }
+
+    private static Reading decode(ImageReader reader, MediaType type, PhotoFacts facts, int longEdge)
+            throws IOException {
+        long width = reader.getWidth(0);
+        long height = reader.getHeight(0);
+        long most = type == MediaType.WEBP ? MOST_WEBP_PIXELS : MOST_PIXELS;
+        if (width * height > most) {
+            return new Reading(
+                    Optional.empty(),
+                    upright(facts, width, height),
+                    upright(facts, height, width),
+                    List.of(String.format(
+                            Locale.ROOT,
+                            "The file claims %,d × %,d pixels, more than the %,d million that are decoded: it may be made "
+                                    + "to exhaust memory. It is kept as it is.",
+                            width,
+                            height,
+                            most / 1_000_000)));
+        }
+        List<String> notes = new ArrayList<>();
+        reader.addIIOReadWarningListener((source, warning) -> note(notes, warning));
+        ImageReadParam thin = reader.getDefaultReadParam();
+        int step = 1;
+        while ((width / step) * (height / step) > READ_PIXELS) {
+            step++;
+        }
+        thin.setSourceSubsampling(step, step, 0, 0);
+        BufferedImage image = reader.read(0, thin);
+        Optional<ICC_Profile> profile = ColourProfiles.of(image);
+        if (profile.isEmpty() && type == MediaType.PNG) {
+            profile = EmbeddedProfile.ofPng(reader, notes);
+        }
+        Picture picture = reduced(image, longEdge);
+        if (profile.isPresent()) {
+            picture = ColourProfiles.toSrgb(picture, profile.get(), notes);
+        }
+        return new Reading(
+                Optional.of(picture.upright(facts.orientation())),
+                upright(facts, width, height),
+                upright(facts, height, width),
+                notes);
+    }
+
+    private static Picture reduced(BufferedImage image, int longEdge) {
+        Rows rows = RasterRows.of(image);
+        return Reduction.within(rows, longEdge).orElseGet(() -> {
+            int[] argb = new int[rows.width() * rows.height()];
+            int[] row = new int[rows.width()];
+            for (int y = 0; y < rows.height(); y++) {
+                rows.row(y, row);
+                System.arraycopy(row, 0, argb, y * row.length, row.length);
+            }
+            return new Picture(argb, rows.width(), rows.height());
+        });
+    }
+
+    private static Integer upright(PhotoFacts facts, long side, long other) {
+        return (int) (facts.sideways() ? other : side);
+    }
+
+    private static Reading unseen(PhotoFacts facts, String note) {
+        boolean known = facts.width() != null && facts.height() != null;
+        return new Reading(
+                Optional.empty(),
+                known ? upright(facts, facts.width(), facts.height()) : null,
+                known ? upright(facts, facts.height(), facts.width()) : null,
+                List.of(note));
+    }
+
+    private static void note(List<String> notes, String warning) {
+        String sentence = "While decoding: " + warning;
+        if (!notes.contains(sentence)) {
+            notes.add(sentence);
+        }
+    }
+}

@@ -1,0 +1,104 @@
+package tenterbook.photo;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Optional;
+import java.util.UUID;
+import tenterbook.measure.Digest;
+
+/**
+ * Three sizes of each photograph, as upright sRGB JPEG files without metadata. The folder may be emptied at any time:
+ * what is missing is made again from the original. Safe for use from many threads; two that want the same preview may
+ * both make it, and the results are equal.
+ */
+public final class Previews {
+    /** High, so that cloth stays cloth; common practice for large previews is 0.85 to 0.92. */
+    static final float QUALITY = 0.9f;
+
+    private final Path folder;
+    private final Originals originals;
+    private final PhotoReader reader = new PhotoReader();
+
+    public Previews(Path previewsDir, Originals originals) throws IOException {
+        this.folder = Files.createDirectories(previewsDir);
+        this.originals = originals;
+    }
+
+    /**
+     * The file of one preview, made now if it is missing.
+     *
+     * @return empty if the original is not kept or cannot be shown (HEIC, undecodable)
+     * @throws IOException if a file cannot be read or written
+     */
+    public Optional<Path> get(Digest digest, PreviewSize size) throws IOException {
+        Path path = pathOf(digest, size);
+        if (isThere(path)) {
+            return Optional.of(path);
+        }
+        Optional<Path> original = originals.find(digest);
+        if (original.isEmpty()) {
+            return Optional.empty();
+        }
+        PhotoFacts facts = PhotoFactsReader.read(original.get());
+        MediaType type = typeOf(original.get());
+        Optional<Picture> picture = reader.read(original.get(), type, facts, PreviewSize.LARGE.longEdge())
+                .picture();
+        if (picture.isEmpty()) {
+            return Optional.empty();
+        }
+        write(digest, picture.get());
+        return Optional.of(path);
+    }
+
+    /** Writes all three sizes from pixels that are at hand; smaller ones from larger ones. */
+    void write(Digest digest, Picture largest) throws IOException {
+        Picture picture = largest;
+        for (PreviewSize size : new PreviewSize[] {PreviewSize.LARGE, PreviewSize.MEDIUM, PreviewSize.SMALL}) {
+            picture = picture.within(size.longEdge());
+            place(pathOf(digest, size), Jpeg.encode(picture, QUALITY));
+        }
+    }
+
+    boolean complete(Digest digest) {
+        for (PreviewSize size : PreviewSize.values()) {
+            if (!isThere(pathOf(digest, size))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void place(Path path, byte[] bytes) throws IOException {
+        Files.createDirectories(path.getParent());
+        Path part = path.resolveSibling(UUID.randomUUID() + ".part");
+        try {
+            Files.write(part, bytes);
+            Files.move(part, path, StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            Files.deleteIfExists(part);
+        }
+    }
+
+    private Path pathOf(Digest digest, PreviewSize size) {
+        return folder.resolve(digest.hex().substring(0, 2)).resolve(digest.hex() + "-" + size.longEdge() + ".jpg");
+    }
+
+    /** A preview is not synced, so a power loss can leave it empty: then it counts as missing. */
+    private static boolean isThere(Path path) {
+        try {
+            return Files.size(path) > 0;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    private static MediaType typeOf(Path original) throws IOException {
+        try (var in = Files.newInputStream(original)) {
+            return MediaType.of(in.readNBytes(MediaType.HEAD))
+                    .orElseThrow(() -> new IOException("The original " + original.getFileName()
+                            + " no longer begins like a picture; check the archive before anything else."));
+        }
+    }
+}

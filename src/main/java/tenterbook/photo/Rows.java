@@ -1,0 +1,11 @@
+package tenterbook.photo;
+
+/** A picture that can be read row by row, so that a large one need not be copied to be reduced. */
+interface Rows {
+    int width();
+
+    int height();
+
+    /** Fills {@code out} with the row's pixels, 0xAARRGGBB, not premultiplied; rows may be asked for in order only. */
+    void row(int y, int[] out);
+}

@@ -1,0 +1,197 @@
+package tenterbook.photo;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Whether a picture file is all there, told from its structure without decoding. It finds the copy that broke off, not a
+ * flipped bit in the middle.
+ */
+final class Wholeness {
+    private static final int CHUNK = 1 << 16;
+
+    private final FileChannel file;
+    private final long size;
+
+    private Wholeness(FileChannel file) throws IOException {
+        this.file = file;
+        this.size = file.size();
+    }
+
+    /** What is wrong, to follow "found"; empty if the file is whole as far as its structure tells. */
+    static Optional<String> fault(Path path, MediaType type) throws IOException {
+        try (FileChannel file = FileChannel.open(path, StandardOpenOption.READ)) {
+            Wholeness wholeness = new Wholeness(file);
+            return switch (type) {
+                case JPEG -> wholeness.jpeg();
+                case PNG -> wholeness.png();
+                case WEBP -> wholeness.webp();
+                case TIFF -> wholeness.tiff();
+                case HEIC, AVIF -> wholeness.boxes();
+            };
+        }
+    }
+
+    /** Segments up to the first scan, then an end mark anywhere after it; within a scan 0xff is always escaped. */
+    private Optional<String> jpeg() throws IOException {
+        long at = 2;
+        while (at + 4 <= size) {
+            ByteBuffer segment = at(at, 4);
+            int mark = segment.get() & 0xff;
+            int kind = segment.get() & 0xff;
+            if (mark == 0xff && kind == 0xff) {
+                at++;
+            } else if (mark != 0xff) {
+                return Optional.of("a JPEG file that is garbled at byte " + number(at));
+            } else if (kind == 0xda) {
+                return endMarkAfter(at) ? Optional.empty() : brokenOff("before its end mark");
+            } else {
+                at += 2 + (segment.getShort() & 0xffff);
+            }
+        }
+        return brokenOff("before its picture begins");
+    }
+
+    private boolean endMarkAfter(long start) throws IOException {
+        boolean mark = false;
+        for (long at = start; at < size; at += CHUNK) {
+            ByteBuffer chunk = at(at, (int) Math.min(CHUNK, size - at));
+            while (chunk.hasRemaining()) {
+                int value = chunk.get() & 0xff;
+                if (mark && value == 0xd9) {
+                    return true;
+                }
+                mark = value == 0xff;
+            }
+        }
+        return false;
+    }
+
+    private Optional<String> png() throws IOException {
+        long at = 8;
+        while (at + 12 <= size) {
+            ByteBuffer chunk = at(at, 8);
+            long length = chunk.getInt() & 0xffffffffL;
+            String kind = text(chunk);
+            if (at + 12 + length > size) {
+                return brokenOff("inside a part that runs to byte " + number(at + 12 + length));
+            }
+            if (kind.equals("IEND")) {
+                return Optional.empty();
+            }
+            at += 12 + length;
+        }
+        return brokenOff("before its end mark");
+    }
+
+    private Optional<String> webp() throws IOException {
+        long expected = 8 + (at(4, 4).order(ByteOrder.LITTLE_ENDIAN).getInt() & 0xffffffffL);
+        return expected <= size ? Optional.empty() : brokenOff("of " + number(expected));
+    }
+
+    private Optional<String> boxes() throws IOException {
+        long at = 0;
+        while (at + 8 <= size) {
+            ByteBuffer box = at(at, (int) Math.min(16, size - at));
+            long length = box.getInt() & 0xffffffffL;
+            box.getInt();
+            if (length == 1 && box.remaining() >= 8) {
+                length = box.getLong();
+            } else if (length == 0) {
+                return Optional.empty();
+            }
+            if (length < 8) {
+                return Optional.of("a file that is garbled at byte " + number(at));
+            }
+            if (length > size - at) {
+                return brokenOff("inside a part of " + number(length));
+            }
+            at += length;
+        }
+        return at == size ? Optional.empty() : brokenOff("inside the heading of a part");
+    }
+
+    /** The first directory, and the strips or tiles that it names, must lie within the file. */
+    private Optional<String> tiff() throws IOException {
+        if (size < 8) {
+            return brokenOff("inside its heading");
+        }
+        ByteOrder order = at(0, 1).get() == 'I' ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN;
+        long directory = at(4, 4).order(order).getInt() & 0xffffffffL;
+        if (directory + 2 > size) {
+            return brokenOff("before its directory at byte " + number(directory));
+        }
+        int entries = at(directory, 2).order(order).getShort() & 0xffff;
+        if (directory + 2 + 12L * entries > size) {
+            return brokenOff("inside its directory");
+        }
+        long[] starts = {};
+        long[] lengths = {};
+        for (int i = 0; i < entries; i++) {
+            ByteBuffer entry = at(directory + 2 + 12L * i, 12).order(order);
+            int tag = entry.getShort() & 0xffff;
+            if (tag == 273 || tag == 324) {
+                starts = values(entry, order);
+            } else if (tag == 279 || tag == 325) {
+                lengths = values(entry, order);
+            }
+        }
+        long end = 0;
+        for (int i = 0; i < Math.min(starts.length, lengths.length); i++) {
+            end = Math.max(end, starts[i] + lengths[i]);
+        }
+        return end <= size ? Optional.empty() : brokenOff("of " + number(end));
+    }
+
+    /** The values of a SHORT or LONG entry, wherever they stand; those outside the file count as ending past it. */
+    private long[] values(ByteBuffer entry, ByteOrder order) throws IOException {
+        int type = entry.getShort();
+        int width = type == 3 ? 2 : 4;
+        long count = entry.getInt() & 0xffffffffL;
+        long at = count * width <= 4 ? -1 : entry.getInt() & 0xffffffffL;
+        if (at + count * width > size) {
+            return new long[] {size + 1};
+        }
+        ByteBuffer data = at < 0 ? entry : at(at, (int) (count * width)).order(order);
+        long[] values = new long[(int) count];
+        for (int i = 0; i < count; i++) {
+            values[i] = width == 2 ? data.getShort() & 0xffff : data.getInt() & 0xffffffffL;
+        }
+        return values;
+    }
+
+    private ByteBuffer at(long position, int length) throws IOException {
+        ByteBuffer buffer = ByteBuffer.allocate(length);
+        long at = position;
+        while (buffer.hasRemaining()) {
+            int read = file.read(buffer, at);
+            if (read < 0) {
+                break;
+            }
+            at += read;
+        }
+        buffer.rewind();
+        return buffer;
+    }
+
+    private static String text(ByteBuffer buffer) {
+        byte[] bytes = new byte[4];
+        buffer.get(bytes);
+        return new String(bytes, StandardCharsets.ISO_8859_1);
+    }
+
+    private Optional<String> brokenOff(String where) {
+        return Optional.of("a file that breaks off after " + number(size) + " bytes, " + where);
+    }
+
+    private static String number(long bytes) {
+        return String.format(Locale.ROOT, "%,d", bytes);
+    }
+}

@@ -1,0 +1,142 @@
+package tenterbook.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVRecord;
+import tenterbook.material.Cloth;
+import tenterbook.material.ClothId;
+import tenterbook.material.Lot;
+import tenterbook.material.LotId;
+import tenterbook.measure.Quantity;
+import tenterbook.measure.QuantityWords;
+import tenterbook.measure.Unit;
+
+/**
+ * What looks unlikely in a clamping beside the numbers of the handbooks. Never a refusal: a maker may mean it. A value that
+ * is not known raises no doubt, and a range raises one only where all of it lies outside.
+ */
+public final class Doubts {
+    private static final double RATIO_LOW = 20;
+    private static final double RATIO_HIGH = 40;
+    /** 'about 11; too high for wool' (common practice). */
+    private static final double PH_TOO_HIGH_FOR_WOOL = 11;
+
+    private static final Pattern WOOL =
+            Table.words("wool|merino|lambswool|challis|alpaca|mohair|cashmere|angora|camel|yak");
+    private static final Pattern SILK = Table.words("silk|tussah|habotai");
+    private static final Pattern CELLULOSE =
+            Table.words("cotton|linen|flax|hemp|ramie|nettle|jute|viscose|rayon|lyocell|modal|cupro|bamboo");
+    private static final Pattern TARTAR = Table.words("cream of tartar|tartar");
+
+    private static final List<Usual> USUAL =
+            Table.rows("handbook-numbers.csv").stream().map(Usual::of).toList();
+
+    private Doubts() {}
+
+    private record Usual(
+            String item, Pattern words, String fibre, double low, double high, String note, String source) {
+        static Usual of(CSVRecord row) {
+            return new Usual(
+                    row.get("item"),
+                    Table.words(row.get("words")),
+                    row.get("fibre"),
+                    Double.parseDouble(row.get("low")),
+                    Double.parseDouble(row.get("high")),
+                    row.get("note"),
+                    row.get("source"));
+        }
+    }
+
+    /** Which kinds of fibre the cuts hold, so far as they are recorded. */
+    private record Fibres(boolean wool, boolean silk, boolean cellulose) {
+        static Fibres of(Clamping clamping, Map<ClothId, Cloth> cloths) {
+            StringBuilder names = new StringBuilder();
+            for (Cut cut : clamping.cuts()) {
+                Cloth cloth = cut.cloth() == null ? null : cloths.get(cut.cloth());
+                if (cloth != null) {
+                    cloth.content().forEach(share -> names.append(share.fibre()).append(' '));
+                }
+            }
+            String plain = Table.plain(names.toString());
+            return new Fibres(
+                    WOOL.matcher(plain).find(),
+                    SILK.matcher(plain).find(),
+                    CELLULOSE.matcher(plain).find());
+        }
+
+        boolean are(String which) {
+            return switch (which) {
+                case "any" -> true;
+                case "wool" -> wool && !silk && !cellulose;
+                case "protein" -> (wool || silk) && !cellulose;
+                case "cellulose" -> cellulose && !wool && !silk;
+                default -> throw new IllegalArgumentException("No such kind of fibre: " + which);
+            };
+        }
+    }
+
+    /**
+     * @param cloths the bolts that the cuts name
+     * @param lots the lots that the charges name
+     * @return a sentence for each doubt, ending with its source in brackets
+     */
+    public static List<String> of(Clamping clamping, Map<ClothId, Cloth> cloths, Map<LotId, Lot> lots) {
+        RecipeFigures figures = RecipeFigures.of(clamping, cloths);
+        Fibres fibres = Fibres.of(clamping, cloths);
+        List<String> doubts = new ArrayList<>();
+        for (int i = 0; i < clamping.steps().size(); i++) {
+            Step step = clamping.steps().get(i);
+            for (RecipeFigures.ChargeFigures charge : figures.steps().get(i).charges()) {
+                Lot lot = charge.lot() == null ? null : lots.get(charge.lot());
+                if (lot != null) {
+                    charge(doubts, lot, charge.wof(), fibres);
+                }
+            }
+            bath(doubts, step, fibres);
+        }
+        return List.copyOf(doubts);
+    }
+
+    private static void charge(List<String> doubts, Lot lot, Figure wof, Fibres fibres) {
+        String name = Table.plain(lot.name());
+        if (fibres.are("cellulose") && TARTAR.matcher(name).find()) {
+            doubts.add("Cream of tartar is for wool and not for cellulose [common practice].");
+        }
+        for (Usual usual : USUAL) {
+            if (!usual.words.matcher(name).find() || !fibres.are(usual.fibre)) {
+                continue;
+            }
+            if (outside(wof.value(), Unit.PERCENT, usual.low, usual.high)) {
+                String note = usual.note.isEmpty() ? "" : "; " + usual.note;
+                doubts.add("%s at %s of the weight of fibre is outside the usual %s–%s%%%s [%s]."
+                        .formatted(
+                                lot.title(),
+                                QuantityWords.value(wof.value()),
+                                QuantityWords.number(usual.low),
+                                QuantityWords.number(usual.high),
+                                note,
+                                usual.source));
+            }
+        }
+    }
+
+    private static void bath(List<String> doubts, Step step, Fibres fibres) {
+        if (outside(step.liquorRatio(), Unit.RATIO, RATIO_LOW, RATIO_HIGH)) {
+            doubts.add("A liquor ratio of %s is outside the usual 20 : 1 to 40 : 1 [from memory]."
+                    .formatted(QuantityWords.value(step.liquorRatio())));
+        }
+        Quantity ph = step.ph();
+        if (fibres.wool && ph.known() && ph.unit() == Unit.PH && ph.low() != null && ph.low() >= PH_TOO_HIGH_FOR_WOOL) {
+            doubts.add("%s is too high for wool; a fructose vat stands at about 11 [common practice]."
+                    .formatted(QuantityWords.value(ph)));
+        }
+    }
+
+    private static boolean outside(Quantity value, Unit unit, double low, double high) {
+        return value.known()
+                && value.unit() == unit
+                && (value.low() != null && value.low() > high || value.high() != null && value.high() < low);
+    }
+}

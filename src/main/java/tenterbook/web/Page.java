@@ -1,0 +1,13 @@
+package tenterbook.web;
+
+import tenterbook.piece.Studio;
+
+/**
+ * What every page shows around its own matter.
+ *
+ * @param title of the page, also in the browser's tab
+ * @param section which entry of the menu is lit
+ * @param studio whose archive this is
+ * @param said a sentence about what was just done, or empty
+ */
+public record Page(String title, String section, Studio studio, String said) {}

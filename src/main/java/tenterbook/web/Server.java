@@ -1,0 +1,201 @@
+package tenterbook.web;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.config.SizeUnit;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.staticfiles.Location;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.util.Map;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import tenterbook.label.LabelBlocked;
+import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.Conflict;
+import tenterbook.ledger.StillNamed;
+import tenterbook.photo.Originals;
+import tenterbook.photo.PhotoRefused;
+import tenterbook.web.api.ColourApi;
+import tenterbook.web.api.PieceApi;
+import tenterbook.web.page.BoardPages;
+import tenterbook.web.page.ClampingPages;
+import tenterbook.web.page.ColourPages;
+import tenterbook.web.page.DraftPages;
+import tenterbook.web.page.HistoryPages;
+import tenterbook.web.page.MaterialPages;
+import tenterbook.web.page.PeoplePages;
+import tenterbook.web.page.PhotoPages;
+import tenterbook.web.page.PhotoShelf;
+import tenterbook.web.page.PiecePages;
+import tenterbook.web.page.PiecesPages;
+import tenterbook.web.page.PrintPages;
+import tenterbook.web.page.StudioPages;
+import tenterbook.web.page.WorkPages;
+
+/** The server: on loopback alone, guarded, with its routes and its answers to what goes wrong. */
+public final class Server implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(Server.class);
+
+    /** The most one upload may hold: forty photographs of the largest size. */
+    private static final long MOST_UPLOADED = 40 * Originals.LIMIT_BYTES;
+
+    /** Larger files are cut off while they arrive; one between the two limits is refused alone, and its neighbours kept. */
+    private static final long MOST_ARRIVING = 4 * Originals.LIMIT_BYTES;
+
+    /** The most a form without files may hold, in bytes. */
+    private static final long MOST_TYPED = 4L << 20;
+
+    private final Javalin javalin;
+
+    private Server(Javalin javalin) {
+        this.javalin = javalin;
+    }
+
+    /**
+     * Starts serving on {@code http://127.0.0.1:port}.
+     *
+     * @param port 0 for any free one
+     */
+    public static Server start(Site site, int port) {
+        Javalin javalin = Javalin.create(config -> configure(config, site));
+        javalin.start("127.0.0.1", port);
+        return new Server(javalin);
+    }
+
+    /** Whether nothing listens on a loopback port yet. */
+    public static boolean free(int port) {
+        try (ServerSocket probe = new ServerSocket(port, 1, InetAddress.getByName("127.0.0.1"))) {
+            return probe.isBound();
+        } catch (java.io.IOException e) {
+            return false;
+        }
+    }
+
+    public int port() {
+        return javalin.port();
+    }
+
+    private static void configure(JavalinConfig config, Site site) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.http.maxRequestSize = MOST_TYPED;
+        config.http.generateEtags = false;
+        config.jetty.multipartConfig.maxFileSize(MOST_ARRIVING >> 20, SizeUnit.MB);
+        config.jetty.multipartConfig.maxTotalRequestSize(MOST_UPLOADED >> 20, SizeUnit.MB);
+        config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
+        config.jsonMapper(new io.javalin.json.JavalinJackson(tenterbook.archive.RecordJson.mapper(), false));
+        for (String folder : new String[] {"style", "script", "fonts"}) {
+            config.staticFiles.add(files -> {
+                files.hostedPath = "/" + folder;
+                files.directory = "/web/" + folder;
+                files.location = Location.CLASSPATH;
+                files.headers = Map.of("Cache-Control", "no-cache", "X-Content-Type-Options", "nosniff");
+            });
+        }
+        config.staticFiles.enableWebjars();
+        RoutesConfig routes = config.routes;
+        routes.before(Guard::check);
+        PhotoShelf shelf = new PhotoShelf(site);
+        new PiecesPages(site).routes(routes);
+        new PiecePages(site, shelf).routes(routes);
+        new PhotoPages(site, shelf).routes(routes);
+        new ColourPages(site).routes(routes);
+        new BoardPages(site).routes(routes);
+        new ClampingPages(site).routes(routes);
+        new MaterialPages(site).routes(routes);
+        new PeoplePages(site).routes(routes);
+        new PrintPages(site, shelf).routes(routes);
+        new StudioPages(site).routes(routes);
+        new HistoryPages(site).routes(routes);
+        new WorkPages(site).routes(routes);
+        new DraftPages(site).routes(routes);
+        new PieceApi(site, shelf).routes(routes);
+        new ColourApi().routes(routes);
+        failures(routes, site);
+    }
+
+    private static void failures(RoutesConfig routes, Site site) {
+        routes.exception(Guard.Refused.class, (e, ctx) -> tell(ctx, site, e.status(), "Not from here", e.getMessage()));
+        routes.exception(NotHere.class, (e, ctx) -> tell(ctx, site, 404, "Not in this archive", e.getMessage()));
+        routes.exception(Conflict.class, (e, ctx) -> tell(ctx, site, 409, "Saved by someone else", e.getMessage()));
+        routes.exception(StillNamed.class, (e, ctx) -> tell(ctx, site, 409, "Still in use", e.getMessage()));
+        routes.exception(
+                PhotoRefused.class, (e, ctx) -> tell(ctx, site, 422, "The photograph was not added", e.getMessage()));
+        routes.exception(
+                LabelBlocked.class, (e, ctx) -> tell(ctx, site, 422, "The label is held back", e.getMessage()));
+        routes.exception(
+                IllegalArgumentException.class, (e, ctx) -> tell(ctx, site, 400, "Not understood", e.getMessage()));
+        routes.exception(ArchiveProblem.class, (e, ctx) -> tell(ctx, site, 500, "The archive", e.getMessage()));
+        routes.exception(HttpResponseException.class, (e, ctx) -> {
+            String said = e.getStatus() == 413
+                    ? "What was sent is too large: at most %d MB for each photograph and 4 MB of typing. Nothing was changed."
+                            .formatted(Originals.LIMIT_BYTES >> 20)
+                    : e.getMessage();
+            tell(ctx, site, e.getStatus(), "Not understood", said);
+        });
+        routes.exception(Exception.class, (e, ctx) -> {
+            if (tooLarge(e)) {
+                tell(
+                        ctx,
+                        site,
+                        413,
+                        "Too large",
+                        "What was sent is too large: at most %d MB for each photograph. Nothing was changed."
+                                .formatted(Originals.LIMIT_BYTES >> 20));
+                return;
+            }
+            LOG.error("{} {} failed", ctx.method(), ctx.path(), e);
+            tell(
+                    ctx,
+                    site,
+                    500,
+                    "Something went wrong here",
+                    "The program made a mistake (%s). What was saved before is safe; go back to the form, which has kept what you typed. The details are in the program's log."
+                            .formatted(e.getClass().getSimpleName()));
+        });
+        routes.error(404, ctx -> {
+            String told = ctx.result();
+            if (told == null || told.isBlank() || told.startsWith("Endpoint") || told.startsWith("Not Found")) {
+                tell(ctx, site, 404, "Not in this archive", new NotHere("page at “" + ctx.path() + "”").getMessage());
+            }
+        });
+    }
+
+    private static boolean tooLarge(Throwable e) {
+        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+            String message = String.valueOf(cause.getMessage());
+            if (message.contains("too large") || message.contains("exceeds") || message.contains("max length")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** One failure, one sentence: as JSON for programs and scripts, as a page for people. */
+    private static void tell(Context ctx, Site site, int status, String title, String sentence) {
+        ctx.status(status);
+        boolean json = ctx.path().startsWith("/api/")
+                || ctx.path().equals("/photos")
+                || String.valueOf(ctx.header("Accept")).startsWith("application/json");
+        if (json) {
+            ctx.json(Map.of("error", sentence == null ? title : sentence));
+        } else {
+            Html.show(
+                    ctx,
+                    "message",
+                    Map.of(
+                            "page",
+                            new Page(title, "", site.archive().studio(), ""),
+                            "sentence",
+                            sentence == null ? title : sentence));
+        }
+    }
+
+    @Override
+    public void close() {
+        javalin.stop();
+    }
+}

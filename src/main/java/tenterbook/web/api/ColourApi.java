@@ -1,0 +1,51 @@
+package tenterbook.web.api;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import tenterbook.colour.Ciede2000;
+import tenterbook.colour.ColourWords;
+import tenterbook.colour.DifferenceWords;
+import tenterbook.colour.Lab;
+import tenterbook.colour.Srgb;
+
+/** Colour arithmetic over HTTP. CIELAB is D65, 2° observer throughout. */
+public final class ColourApi {
+    public void routes(RoutesConfig routes) {
+        routes.get("/api/colour/lab", this::lab);
+        routes.get("/api/colour/difference", this::difference);
+    }
+
+    private static String needed(Context ctx, String name, String example) {
+        return Optional.ofNullable(ctx.queryParam(name))
+                .filter(text -> !text.isBlank())
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "The parameter ‘%s’ is missing. Expected something like %s.".formatted(name, example)));
+    }
+
+    private void lab(Context ctx) {
+        Srgb srgb = Srgb.parse(needed(ctx, "srgb", "srgb=3a6a8f"));
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("srgb", srgb.hex());
+        answer.put("lab", srgb.lab());
+        answer.put("words", ColourWords.of(srgb.lab()));
+        answer.put("white", "D65");
+        answer.put("observer", "2°");
+        ctx.json(answer);
+    }
+
+    private void difference(Context ctx) {
+        Lab first = Lab.parse(needed(ctx, "first", "first=48,-5,-24"));
+        Lab second = Lab.parse(needed(ctx, "second", "second=36,-3,-26"));
+        double difference = Ciede2000.difference(first, second);
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("first", first);
+        answer.put("second", second);
+        answer.put("formula", "CIEDE2000, kL = kC = kH = 1");
+        answer.put("difference", difference);
+        answer.put("words", DifferenceWords.of(difference));
+        ctx.json(answer);
+    }
+}

@@ -1,0 +1,252 @@
+package tenterbook.web.api;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.ContentTooLargeResponse;
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import tenterbook.archive.Kinds;
+import tenterbook.archive.RecordJson;
+import tenterbook.ledger.Saved;
+import tenterbook.measure.DateText;
+import tenterbook.measure.Money;
+import tenterbook.measure.QuantityText;
+import tenterbook.measure.Unit;
+import tenterbook.photo.Originals;
+import tenterbook.photo.Photo;
+import tenterbook.piece.PhotoRole;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PieceNumber;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.piece.Studio;
+import tenterbook.search.Hit;
+import tenterbook.search.PieceQuery;
+import tenterbook.search.SearchResult;
+import tenterbook.web.NotHere;
+import tenterbook.web.Site;
+import tenterbook.web.page.PhotoShelf;
+
+/** Pieces over HTTP: finding, reading, recording, and adding photographs. */
+public final class PieceApi {
+    private static final ObjectMapper STRICT = RecordJson.mapper()
+            .enable(
+                    DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES,
+                    DeserializationFeature.FAIL_ON_TRAILING_TOKENS,
+                    DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY);
+
+    private final Site site;
+    private final PhotoShelf shelf;
+
+    public PieceApi(Site site, PhotoShelf shelf) {
+        this.site = site;
+        this.shelf = shelf;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/api/openapi.json", this::description);
+        routes.get("/api/pieces", this::find);
+        routes.get("/api/pieces/{number}", this::read);
+        routes.post("/api/pieces", this::record);
+        routes.post("/api/pieces/{number}/photos", this::addPhotos);
+        routes.get(
+                "/api/suggestions",
+                ctx -> ctx.json(site.index()
+                        .suggest(Optional.ofNullable(ctx.queryParam("q")).orElse(""), 8)));
+        routes.get("/api/understood", this::understood);
+    }
+
+    private void description(Context ctx) throws IOException {
+        try (InputStream json = PieceApi.class.getResourceAsStream("/web/openapi.json")) {
+            ctx.contentType("application/json");
+            ctx.result(json.readAllBytes());
+        }
+    }
+
+    private void find(Context ctx) {
+        SearchResult result = site.index().search(PieceQuery.of(ctx.queryParamMap()));
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("total", result.total());
+        answer.put("page", result.query().page());
+        answer.put("size", result.query().size());
+        answer.put("micros", result.micros());
+        answer.put("respelt", result.respelt());
+        answer.put("pieces", result.hits().stream().map(PieceApi::hit).toList());
+        answer.put("facets", result.facets());
+        ctx.json(answer);
+    }
+
+    private static Map<String, Object> hit(Hit hit) {
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("number", hit.card().number());
+        answer.put("title", hit.card().title());
+        if (hit.distance() != null) {
+            answer.put("distance", hit.distance());
+            answer.put("nearest", hit.nearest());
+        }
+        if (hit.share() != null) {
+            answer.put("share", hit.share());
+        }
+        answer.put("card", hit.card());
+        answer.put("why", hit.why());
+        return answer;
+    }
+
+    private Saved<Piece> saved(String number) {
+        return site.archive()
+                .ledger()
+                .find(Kinds.PIECE, number)
+                .orElseThrow(() -> new NotHere("piece “" + number + "”"));
+    }
+
+    private void read(Context ctx) {
+        Saved<Piece> saved = saved(ctx.pathParam("number"));
+        Map<String, Object> answer = answer(saved);
+        answer.put("clampings", site.archive().clampingsOf(saved.record()));
+        ctx.json(answer);
+    }
+
+    private static Map<String, Object> answer(Saved<Piece> saved) {
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("number", saved.record().number());
+        answer.put("version", saved.version());
+        answer.put("savedAt", saved.writtenAt());
+        answer.put("piece", saved.record());
+        return answer;
+    }
+
+    /**
+     * A new piece. Quantities, dates and the price may be plain text, as in {@code "length": "180 cm"}; a number may be left
+     * out, and is then given in the same act, so that two programs never get the same one.
+     */
+    private void record(Context ctx) {
+        ObjectNode object = parsed(ctx.body());
+        Studio studio = site.archive().studio();
+        int year = site.today().getYear();
+        Saved<Piece> saved = site.archive().ledger().write(site.author(), act -> {
+            if (!object.hasNonNull("number")) {
+                PieceNumber next = studio.numbers().next(act.everGiven(Kinds.PIECE).stream(), year);
+                object.put("number", next.value());
+            }
+            return act.create(Kinds.PIECE, piece(object));
+        });
+        ctx.status(201);
+        ctx.header("Location", "/api/pieces/" + encoded(saved.record().number().value()));
+        ctx.json(answer(saved));
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    private ObjectNode parsed(String body) {
+        try {
+            JsonNode json = STRICT.readTree(body);
+            if (!(json instanceof ObjectNode object)) {
+                throw new IllegalArgumentException(
+                        "A piece is a JSON object, as in {\"title\": \"Maré\", \"length\": \"180 cm\"}; found something else. Nothing was changed.");
+            }
+            asText(object, "length", text -> STRICT.valueToTree(QuantityText.read(text, Unit.CENTIMETRE)));
+            asText(object, "width", text -> STRICT.valueToTree(QuantityText.read(text, Unit.CENTIMETRE)));
+            asText(object, "mass", text -> STRICT.valueToTree(QuantityText.read(text, Unit.GRAM)));
+            asText(object, "finished", text -> STRICT.valueToTree(DateText.read(text)));
+            asText(object, "price", text -> STRICT.valueToTree(Money.read(text, site.currency())));
+            return object;
+        } catch (JsonProcessingException e) {
+            throw NotUnderstood.because(e);
+        }
+    }
+
+    private static Piece piece(ObjectNode object) {
+        try {
+            return STRICT.treeToValue(object, Piece.class);
+        } catch (JsonProcessingException e) {
+            throw NotUnderstood.because(e);
+        }
+    }
+
+    private static void asText(ObjectNode object, String field, java.util.function.Function<String, JsonNode> reader) {
+        if (object.path(field).isTextual()) {
+            object.set(field, reader.apply(object.get(field).textValue()));
+        }
+    }
+
+    private void addPhotos(Context ctx) throws IOException {
+        Saved<Piece> saved = saved(ctx.pathParam("number"));
+        List<UploadedFile> files = ctx.isMultipart() ? ctx.uploadedFiles() : List.of();
+        if (files.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "No photograph arrived. Expected multipart/form-data with one or more files; found none. Nothing was changed.");
+        }
+        if (files.stream().anyMatch(file -> file.size() > Originals.LIMIT_BYTES)) {
+            throw new ContentTooLargeResponse();
+        }
+        PhotoRole role =
+                role(ctx.formParam("role"), saved.record().photos().isEmpty() ? PhotoRole.FRONT : PhotoRole.DETAIL);
+        String caption = Optional.ofNullable(ctx.formParam("caption")).orElse("");
+        List<Photo> taken = new ArrayList<>();
+        for (UploadedFile file : files) {
+            try (InputStream bytes = file.content()) {
+                taken.add(shelf.take(bytes, file.filename()));
+            }
+        }
+        List<PiecePhoto> photos = new ArrayList<>(saved.record().photos());
+        for (Photo photo : taken) {
+            if (photos.stream().noneMatch(each -> each.photo().equals(photo.digest()))) {
+                photos.add(new PiecePhoto(
+                        photo.digest(), role, caption, saved.record().state(), List.of()));
+            }
+        }
+        Saved<Piece> after = site.archive()
+                .ledger()
+                .write(
+                        site.author(),
+                        act -> act.save(
+                                Kinds.PIECE, saved.record().withPhotos(photos), saved.version(), "Photographs added"));
+        Map<String, Object> answer = answer(after);
+        answer.put("photos", taken);
+        ctx.status(201);
+        ctx.json(answer);
+    }
+
+    private static PhotoRole role(String word, PhotoRole usual) {
+        if (word == null || word.isBlank()) {
+            return usual;
+        }
+        return Stream.of(PhotoRole.values())
+                .filter(each -> each.toString().equals(word))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "No photograph was added: expected a role out of %s; found “%s”. Nothing was changed."
+                                .formatted(List.of(PhotoRole.values()), word)));
+    }
+
+    /** What a typed quantity means, for the line beneath a field. */
+    private void understood(Context ctx) {
+        String text = Optional.ofNullable(ctx.queryParam("text")).orElse("");
+        Unit unit = Stream.of(Unit.values())
+                .filter(each -> each.toString().equals(ctx.queryParam("unit")))
+                .findFirst()
+                .orElse(Unit.COUNT);
+        Map<String, Object> answer = new LinkedHashMap<>();
+        try {
+            answer.put("read", tenterbook.web.page.Fact.also(QuantityText.read(text, unit)));
+        } catch (IllegalArgumentException e) {
+            answer.put("problem", e.getMessage());
+        }
+        ctx.json(answer);
+    }
+}

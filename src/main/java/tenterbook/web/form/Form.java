@@ -1,0 +1,345 @@
+package tenterbook.web.form;
+
+import java.net.URLDecoder;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import tenterbook.measure.Basis;
+import tenterbook.measure.DateText;
+import tenterbook.measure.Money;
+import tenterbook.measure.PartialDate;
+import tenterbook.measure.Quantity;
+import tenterbook.measure.QuantityText;
+import tenterbook.measure.QuantityWords;
+import tenterbook.measure.Unit;
+
+/**
+ * The fields of one form as text, and the problems found in reading them.
+ *
+ * <p>Names are dotted, with numbers for rows: {@code steps.0.charges.1.wof}. Reading a field that cannot be understood
+ * notes a problem and gives 'not recorded', so that all problems are found at once and everything typed is shown again.
+ * Not for several threads.
+ */
+public final class Form {
+    private final Map<String, List<String>> values;
+    private final Map<String, String> problems;
+    private final String prefix;
+
+    private Form(Map<String, List<String>> values, Map<String, String> problems, String prefix) {
+        this.values = values;
+        this.problems = problems;
+        this.prefix = prefix;
+    }
+
+    public static Form empty() {
+        return new Form(new LinkedHashMap<>(), new LinkedHashMap<>(), "");
+    }
+
+    public static Form of(Map<String, List<String>> parameters) {
+        Form form = empty();
+        parameters.forEach((name, list) -> form.values.put(name, new ArrayList<>(list)));
+        return form;
+    }
+
+    /** Reads what {@link #encoded} wrote. */
+    public static Form decoded(String body) {
+        Form form = empty();
+        for (String pair : body.split("&")) {
+            if (!pair.isEmpty()) {
+                String[] sides = pair.split("=", 2);
+                form.values
+                        .computeIfAbsent(decode(sides[0]), name -> new ArrayList<>())
+                        .add(sides.length > 1 ? decode(sides[1]) : "");
+            }
+        }
+        return form;
+    }
+
+    private static String decode(String text) {
+        return URLDecoder.decode(text, StandardCharsets.UTF_8);
+    }
+
+    /** All fields in the form of an HTML form post. */
+    public String encoded() {
+        return values.entrySet().stream()
+                .flatMap(entry -> entry.getValue().stream().map(value -> encode(entry.getKey()) + "=" + encode(value)))
+                .collect(Collectors.joining("&"));
+    }
+
+    private static String encode(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    // ---- what templates ask
+
+    public String name(String field) {
+        return prefix + field;
+    }
+
+    /** An HTML id for a field, unique on the page. */
+    public String id(String field) {
+        return "f-" + name(field).replace('.', '-');
+    }
+
+    public String value(String field) {
+        List<String> list = values.get(name(field));
+        return list == null || list.isEmpty() ? "" : list.get(0);
+    }
+
+    public boolean has(String field) {
+        return !value(field).isBlank();
+    }
+
+    /** The sentence about a field that could not be understood; empty where all is well. */
+    public String problem(String field) {
+        return problems.getOrDefault(name(field), "");
+    }
+
+    public boolean hasProblems() {
+        return !problems.isEmpty();
+    }
+
+    /** Every problem, by the HTML id of its field. */
+    public Map<String, String> problemsById() {
+        Map<String, String> byId = new LinkedHashMap<>();
+        problems.forEach((name, problem) -> byId.put("f-" + name.replace('.', '-'), problem));
+        return byId;
+    }
+
+    public boolean checked(String field) {
+        return !value(field).isEmpty();
+    }
+
+    /** The rows of a repeated part, in order; gaps in numbering are closed up by {@link #tidied}. */
+    public List<Form> rows(String part) {
+        String start = name(part) + ".";
+        TreeSet<Integer> indices = new TreeSet<>();
+        for (String key : values.keySet()) {
+            if (key.startsWith(start)) {
+                String index = key.substring(start.length()).split("\\.", 2)[0];
+                if (index.matches("\\d{1,4}")) {
+                    indices.add(Integer.parseInt(index));
+                }
+            }
+        }
+        return indices.stream()
+                .map(i -> new Form(values, problems, start + i + "."))
+                .toList();
+    }
+
+    public Form row(String part, int index) {
+        return new Form(values, problems, name(part) + "." + index + ".");
+    }
+
+    /** Whether nothing at all was entered in this row. */
+    public boolean blank() {
+        return values.entrySet().stream()
+                .filter(entry -> entry.getKey().startsWith(prefix))
+                .filter(entry ->
+                        !entry.getKey().endsWith(".kind") && !entry.getKey().endsWith(".there"))
+                .allMatch(entry -> entry.getValue().stream().allMatch(String::isBlank));
+    }
+
+    /** Every field that has something in it, by its full name; basis fields and marks of rows left out. */
+    public Map<String, String> entries() {
+        Map<String, String> entries = new java.util.TreeMap<>(Form::byRow);
+        values.forEach((name, list) -> {
+            String value = String.join(", ", list).strip();
+            if (!value.isEmpty() && !name.endsWith(".there")) {
+                entries.put(name, value);
+            }
+        });
+        return entries;
+    }
+
+    /** Orders names so that row 10 comes after row 9. */
+    private static int byRow(String first, String second) {
+        String[] a = first.split("\\.");
+        String[] b = second.split("\\.");
+        for (int i = 0; i < Math.min(a.length, b.length); i++) {
+            boolean numbers = a[i].matches("\\d{1,4}") && b[i].matches("\\d{1,4}");
+            int order =
+                    numbers ? Integer.compare(Integer.parseInt(a[i]), Integer.parseInt(b[i])) : a[i].compareTo(b[i]);
+            if (order != 0) {
+                return order;
+            }
+        }
+        return Integer.compare(a.length, b.length);
+    }
+
+    // ---- changing
+
+    public Form put(String field, Object value) {
+        String text = value == null ? "" : value.toString();
+        values.put(name(field), new ArrayList<>(List.of(text)));
+        return this;
+    }
+
+    public void put(String field, Quantity quantity) {
+        if (quantity.recorded()) {
+            put(field, quantity.entered().isBlank() ? QuantityWords.value(quantity) : quantity.entered());
+            if (quantity.basis() != Basis.UNKNOWN) {
+                put(field + ".basis", quantity.basis());
+            }
+        }
+    }
+
+    public void put(String field, PartialDate date) {
+        put(field, date.entered());
+    }
+
+    /** Adds an empty row after the last, or takes one away: 'add steps', 'drop steps.2', 'add steps.0.charges'. */
+    public void rearrange(String order) {
+        String[] words = order.strip().split("\\s+", 2);
+        if (words.length < 2 || !words[1].matches("[A-Za-z]+(\\.\\d{1,4}(\\.[A-Za-z]+)?)*")) {
+            return;
+        }
+        boolean row = words[1].matches(".*\\.\\d{1,4}");
+        if (words[0].equals("add") && !row) {
+            List<Form> rows = rows(words[1]);
+            int next = rows.isEmpty() ? 0 : lastIndex(rows) + 1;
+            put(words[1] + "." + next + ".there", "1");
+        } else if (words[0].equals("drop") && row) {
+            values.keySet().removeIf(name -> name.startsWith(words[1] + "."));
+        } else if (words[0].equals("up") && row) {
+            moveUp(words[1]);
+        }
+    }
+
+    private static int lastIndex(List<Form> rows) {
+        String[] parts = rows.get(rows.size() - 1).prefix.split("\\.");
+        return Integer.parseInt(parts[parts.length - 1]);
+    }
+
+    private void moveUp(String row) {
+        int dot = row.lastIndexOf('.');
+        String part = row.substring(0, dot);
+        int index = Integer.parseInt(row.substring(dot + 1));
+        List<Form> rows = rows(part);
+        Integer before = rows.stream()
+                .map(each -> each.prefix.split("\\."))
+                .map(names -> Integer.parseInt(names[names.length - 1]))
+                .filter(i -> i < index)
+                .reduce((first, second) -> second)
+                .orElse(null);
+        if (before == null) {
+            return;
+        }
+        String here = part + "." + index + ".";
+        String there = part + "." + before + ".";
+        Map<String, List<String>> swapped = new LinkedHashMap<>();
+        values.forEach((name, list) -> {
+            String other = name.startsWith(here)
+                    ? there + name.substring(here.length())
+                    : name.startsWith(there) ? here + name.substring(there.length()) : name;
+            swapped.put(other, list);
+        });
+        values.clear();
+        values.putAll(swapped);
+    }
+
+    public void problem(String field, String sentence) {
+        problems.putIfAbsent(name(field), sentence);
+    }
+
+    // ---- reading
+
+    public String text(String field) {
+        return value(field).strip();
+    }
+
+    /** @param usual the unit meant where none is typed */
+    public Quantity quantity(String field, Unit usual) {
+        Quantity read = read(field, Quantity.UNRECORDED, text -> QuantityText.read(text, usual));
+        String basis = text(field + ".basis");
+        return basis.isEmpty() || !read.recorded() ? read : read.withBasis(choice(field + ".basis", Basis.values()));
+    }
+
+    public PartialDate date(String field) {
+        return read(field, PartialDate.UNRECORDED, DateText::read);
+    }
+
+    public Money money(String field, Currency usual) {
+        return read(field, null, text -> Money.read(text, usual));
+    }
+
+    /** One of {@code choices} by its word; null where none is chosen. */
+    public <E extends Enum<E>> E choice(String field, E[] choices) {
+        return read(field, null, text -> {
+            for (E choice : choices) {
+                if (choice.toString().equals(text)) {
+                    return choice;
+                }
+            }
+            throw new IllegalArgumentException("“%s” is none of the choices %s.".formatted(text, List.of(choices)));
+        });
+    }
+
+    /** A field read by a record's own reader, such as an identifier's constructor; blank gives {@code blank}. */
+    public <T> T read(String field, T blank, Function<String, T> reader) {
+        String text = text(field);
+        if (text.isEmpty()) {
+            return blank;
+        }
+        try {
+            return reader.apply(text);
+        } catch (IllegalArgumentException e) {
+            problem(field, e.getMessage());
+            return blank;
+        }
+    }
+
+    public Integer wholeNumber(String field) {
+        return read(field, null, text -> {
+            try {
+                return Integer.parseInt(text);
+            } catch (NumberFormatException e) {
+                throw new IllegalArgumentException("“%s” is not a whole number.".formatted(text), e);
+            }
+        });
+    }
+
+    public Double decimal(String field) {
+        return read(field, null, text -> {
+            Quantity number = QuantityText.read(text.replaceAll("\\s*(%|mm)$", ""), Unit.COUNT);
+            if (!number.known()) {
+                return null;
+            }
+            if (number.isRange()) {
+                throw new IllegalArgumentException("One number is expected here; found “%s”.".formatted(text));
+            }
+            return number.low();
+        });
+    }
+
+    /** Reads each row that has something in it. */
+    public <T> List<T> each(String part, Function<Form, T> reader) {
+        List<T> list = new ArrayList<>();
+        for (Form row : rows(part)) {
+            if (!row.blank()) {
+                T value = reader.apply(row);
+                if (value != null) {
+                    list.add(value);
+                }
+            }
+        }
+        return list;
+    }
+
+    /** Builds a record, turning what its constructor refuses into a problem of the field. */
+    public <T> T build(String field, java.util.function.Supplier<T> maker) {
+        try {
+            return maker.get();
+        } catch (IllegalArgumentException e) {
+            problem(field, e.getMessage());
+            return null;
+        }
+    }
+}

@@ -1,0 +1,71 @@
+package tenterbook.web.job;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import tenterbook.ledger.Progress;
+
+/** The long work of a running program, one after another on a thread of its own. */
+public final class Jobs implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(Jobs.class);
+
+    /** Work that tells its progress and ends with an outcome. */
+    @FunctionalInterface
+    public interface Work {
+        Job.Outcome run(Progress progress) throws Exception;
+    }
+
+    private final Map<String, Job> jobs = new ConcurrentHashMap<>();
+    private final AtomicInteger numbers = new AtomicInteger();
+    private final ExecutorService thread = Executors.newSingleThreadExecutor(work -> {
+        Thread made = new Thread(work, "long work");
+        made.setDaemon(true);
+        return made;
+    });
+
+    public Job start(String title, Work work) {
+        Job job = new Job(Integer.toString(numbers.incrementAndGet()), title);
+        jobs.put(job.id(), job);
+        thread.execute(() -> run(job, work));
+        return job;
+    }
+
+    private static void run(Job job, Work work) {
+        job.running();
+        try {
+            job.orStop();
+            Job.Outcome outcome = work.run(job);
+            job.end(outcome.findings().isEmpty() ? Job.State.DONE : Job.State.FOUND_FAULTS, outcome);
+        } catch (Progress.Cancelled e) {
+            job.end(Job.State.STOPPED, new Job.Outcome(e.getMessage(), List.of(), ""));
+        } catch (Exception e) {
+            LOG.error("{} failed", job.title(), e);
+            job.end(Job.State.FAILED, new Job.Outcome(String.valueOf(e.getMessage()), List.of(), ""));
+        }
+    }
+
+    public Optional<Job> find(String id) {
+        return Optional.ofNullable(jobs.get(id));
+    }
+
+    @Override
+    public void close() {
+        jobs.values().forEach(Job::stop);
+        thread.shutdown();
+        try {
+            // Work looks every moment whether it should stop; the archive must not be closed beneath it.
+            if (!thread.awaitTermination(20, TimeUnit.SECONDS)) {
+                LOG.warn("Long work did not stop in time");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import tenterbook.archive.Kinds;
+import tenterbook.board.BoardPair;
+import tenterbook.ledger.Saved;
+import tenterbook.search.PieceCard;
+import tenterbook.web.Html;
+import tenterbook.web.NotHere;
+import tenterbook.web.Site;
+import tenterbook.web.form.BoardForm;
+import tenterbook.web.form.Form;
+
+/** Board pairs: the rack, one pair with every piece made from it, and its form. */
+public final class BoardPages {
+    private final Site site;
+    private final Editor<BoardPair> editor;
+
+    public BoardPages(Site site) {
+        this.site = site;
+        this.editor = new Editor<>(
+                site,
+                new BoardForm(),
+                new Editor.About("board-form", "boards", "/boards", "board pair"),
+                board -> "/boards/" + board.id(),
+                Map::of);
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/boards", this::list);
+        routes.get("/boards/new", ctx -> editor.showNew(ctx, Form::empty));
+        routes.post("/boards", ctx -> editor.save(ctx, ""));
+        routes.get("/boards/{id}", this::show);
+        routes.get("/boards/{id}/edit", ctx -> editor.showEdit(ctx, ctx.pathParam("id")));
+        routes.post("/boards/{id}/edit", ctx -> editor.save(ctx, ctx.pathParam("id")));
+        routes.post("/boards/{id}/withdraw", ctx -> editor.withdraw(ctx, ctx.pathParam("id")));
+    }
+
+    /** A pair on the rack, with its newest pieces. */
+    public record OnRack(BoardPair board, List<PieceCard> pieces) {}
+
+    private void list(Context ctx) {
+        List<OnRack> rack = site.archive().ledger().all(Kinds.BOARD_PAIR).stream()
+                .map(Saved::record)
+                .map(board -> new OnRack(board, site.index().byBoard(board.id().value())))
+                .toList();
+        Html.show(ctx, "boards", Map.of("page", site.page(ctx, "Boards", "boards"), "rack", rack));
+    }
+
+    private void show(Context ctx) {
+        String id = ctx.pathParam("id");
+        Saved<BoardPair> saved = site.archive()
+                .ledger()
+                .find(Kinds.BOARD_PAIR, id)
+                .orElseThrow(() -> new NotHere("board pair “" + id + "”"));
+        Html.show(
+                ctx,
+                "board",
+                Map.of(
+                        "page", site.page(ctx, saved.record().title(), "boards"),
+                        "board", saved.record(),
+                        "version", saved.version(),
+                        "pieces", site.index().byBoard(id)));
+    }
+}

@@ -1,0 +1,239 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.Saved;
+import tenterbook.material.Cloth;
+import tenterbook.material.ClothId;
+import tenterbook.material.Lot;
+import tenterbook.material.LotId;
+import tenterbook.measure.PartialDate;
+import tenterbook.piece.NumberScheme;
+import tenterbook.piece.PieceNumber;
+import tenterbook.recipe.Cautions;
+import tenterbook.recipe.Clamping;
+import tenterbook.recipe.ClampingId;
+import tenterbook.recipe.Doubts;
+import tenterbook.recipe.Fold;
+import tenterbook.recipe.LayerMap;
+import tenterbook.recipe.RecipeFigures;
+import tenterbook.recipe.Step;
+import tenterbook.recipe.StepKind;
+import tenterbook.web.Html;
+import tenterbook.web.NotHere;
+import tenterbook.web.Site;
+import tenterbook.web.form.ClampingForm;
+import tenterbook.web.form.Difference;
+import tenterbook.web.form.Form;
+
+/** Clampings: the list, one with its figures and layer map, its form, and a copy to start the next from. */
+public final class ClampingPages {
+    private static final NumberScheme NUMBERS = new NumberScheme("C");
+    private final Site site;
+    private final ClampingForm forms = new ClampingForm();
+    private final Editor<Clamping> editor;
+
+    public ClampingPages(Site site) {
+        this.site = site;
+        this.editor = new Editor<>(
+                site,
+                forms,
+                new Editor.About("clamping-form", "clampings", "/clampings", "clamping"),
+                clamping -> "/clampings/" + clamping.id(),
+                () -> choices(site));
+    }
+
+    private static Map<String, Object> choices(Site site) {
+        return Map.of(
+                "boards", Choices.boards(site),
+                "cloths", Choices.cloths(site),
+                "lots", Choices.lots(site),
+                "steps", Choices.words(StepKind.values()),
+                "axes", Choices.words(Fold.Axis.values()),
+                "styles", Choices.words(Fold.Style.values()));
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/clampings", this::list);
+        routes.get("/clampings/new", ctx -> editor.showNew(ctx, () -> start(ctx)));
+        routes.post("/clampings", ctx -> editor.save(ctx, ""));
+        routes.post("/clampings/figures", this::figures);
+        routes.get("/clampings/{id}", this::show);
+        routes.get("/clampings/{id}/edit", ctx -> editor.showEdit(ctx, ctx.pathParam("id")));
+        routes.post("/clampings/{id}/edit", ctx -> editor.save(ctx, ctx.pathParam("id")));
+        routes.post("/clampings/{id}/withdraw", ctx -> editor.withdraw(ctx, ctx.pathParam("id")));
+    }
+
+    /** The next free name for a clamping of this year. */
+    static ClampingId next(Site site) {
+        return new ClampingId(NUMBERS.next(
+                        site.archive().ledger().everGiven(Kinds.CLAMPING).stream(),
+                        site.today().getYear())
+                .value());
+    }
+
+    /** A clamping to begin with: the recipe of another one under a new name, dated today, without its times. */
+    static Clamping copy(Clamping other, ClampingId id, PartialDate when) {
+        List<Step> steps = other.steps().stream()
+                .map(step -> new Step(
+                        step.kind(),
+                        null,
+                        step.charges(),
+                        step.liquor(),
+                        step.liquorRatio(),
+                        step.temperature(),
+                        step.ph(),
+                        step.duration(),
+                        step.vat(),
+                        step.holes(),
+                        new tenterbook.recipe.DipSeries(
+                                step.dips().count(),
+                                step.dips().each(),
+                                step.dips().airing(),
+                                List.of()),
+                        step.notes()))
+                .toList();
+        return new Clamping(
+                id,
+                other.title(),
+                when,
+                other.boards(),
+                other.fold(),
+                other.cuts(),
+                steps,
+                other.clamped(),
+                other.pressure(),
+                other.water(),
+                "",
+                "",
+                other.id());
+    }
+
+    private Form start(Context ctx) {
+        String from = ctx.queryParam("from");
+        ClampingId id = next(site);
+        if (from == null) {
+            return Form.empty().put("id", id);
+        }
+        Clamping other = site.archive().clamping(from).orElseThrow(() -> new NotHere("clamping “" + from + "”"));
+        return forms.filled(copy(other, id, PartialDate.of(site.today())));
+    }
+
+    private void list(Context ctx) {
+        String before = ctx.queryParam("all");
+        int most = before == null ? 60 : 10_000;
+        List<Clamping> clampings = site.archive().ledger().latest(Kinds.CLAMPING, most).stream()
+                .map(Saved::record)
+                .toList();
+        Html.show(
+                ctx,
+                "clampings",
+                Map.of(
+                        "page", site.page(ctx, "Clampings", "clampings"),
+                        "clampings", clampings,
+                        "total", site.archive().ledger().count(Kinds.CLAMPING)));
+    }
+
+    /**
+     * A clamping as pages show it.
+     *
+     * @param lots by name
+     * @param differs from the clamping it was copied from
+     */
+    public record View(
+            Clamping clamping,
+            int version,
+            RecipeFigures figures,
+            Map<LotId, Lot> lots,
+            Map<ClothId, Cloth> cloths,
+            List<String> cautions,
+            List<String> doubts,
+            LayerMap layers,
+            List<PieceNumber> pieces,
+            List<Difference> differs) {
+        public String lotTitle(LotId id) {
+            return Optional.ofNullable(lots.get(id)).map(Lot::title).orElse(String.valueOf(id));
+        }
+
+        public String clothTitle(ClothId id) {
+            return Optional.ofNullable(cloths.get(id)).map(Cloth::title).orElse(String.valueOf(id));
+        }
+    }
+
+    static View view(Archive archive, Clamping clamping, int version) {
+        Map<LotId, Lot> lots = new HashMap<>();
+        clamping.lots()
+                .filter(Objects::nonNull)
+                .forEach(id -> archive.lot(id.value()).ifPresent(lot -> lots.put(id, lot)));
+        Map<ClothId, Cloth> cloths = new HashMap<>();
+        clamping.cuts().stream()
+                .map(cut -> cut.cloth())
+                .filter(Objects::nonNull)
+                .forEach(id -> archive.cloth(id.value()).ifPresent(cloth -> cloths.put(id, cloth)));
+        List<String> cautions = new ArrayList<>();
+        for (Step step : clamping.steps()) {
+            List<Lot> used = step.charges().stream()
+                    .map(charge -> lots.get(charge.lot()))
+                    .filter(Objects::nonNull)
+                    .toList();
+            cautions.addAll(Cautions.of(step, used));
+        }
+        cautions.addAll(Cautions.ofClamping());
+        ClampingForm forms = new ClampingForm();
+        List<Difference> differs = Optional.ofNullable(clamping.copiedFrom())
+                .flatMap(id -> archive.clamping(id.value()))
+                .map(other -> Difference.between(forms.filled(other), forms.filled(clamping)).stream()
+                        .filter(difference -> !List.of("id", "copied from").contains(difference.field()))
+                        .toList())
+                .orElse(List.of());
+        return new View(
+                clamping,
+                version,
+                RecipeFigures.of(clamping, cloths),
+                lots,
+                cloths,
+                cautions.stream().distinct().toList(),
+                Doubts.of(clamping, cloths, lots),
+                clamping.fold().folds().isEmpty()
+                        ? null
+                        : LayerMap.of(clamping.fold().folds()),
+                archive.piecesOf(clamping),
+                differs);
+    }
+
+    private void show(Context ctx) {
+        String id = ctx.pathParam("id");
+        Saved<Clamping> saved = site.archive()
+                .ledger()
+                .find(Kinds.CLAMPING, id)
+                .orElseThrow(() -> new NotHere("clamping “" + id + "”"));
+        Html.show(
+                ctx,
+                "clamping",
+                Map.of(
+                        "page", site.page(ctx, "Clamping " + id, "clampings"),
+                        "view", view(site.archive(), saved.record(), saved.version())));
+    }
+
+    /** The figures of a form as it stands, for the panel beside it. */
+    private void figures(Context ctx) {
+        Form form = Form.of(ctx.formParamMap());
+        if (!form.has("id")) {
+            form.put("id", "new");
+        }
+        form.put("copiedFrom", "");
+        Clamping clamping = forms.read(form, null);
+        Map<String, Object> values = new HashMap<>();
+        values.put("problems", form.problemsById().values().stream().distinct().toList());
+        values.put("view", clamping == null ? null : view(site.archive(), clamping, 0));
+        Html.show(ctx, "part/figures", values);
+    }
+}

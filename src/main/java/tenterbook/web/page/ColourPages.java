@@ -1,0 +1,284 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import tenterbook.archive.Kinds;
+import tenterbook.colour.Ciede2000;
+import tenterbook.colour.ColourWords;
+import tenterbook.colour.DifferenceWords;
+import tenterbook.colour.Lab;
+import tenterbook.ledger.Saved;
+import tenterbook.piece.ColourRegion;
+import tenterbook.piece.ColourRole;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.search.Facet;
+import tenterbook.search.Hit;
+import tenterbook.search.PieceCard;
+import tenterbook.search.PieceQuery;
+import tenterbook.search.SearchResult;
+import tenterbook.web.Html;
+import tenterbook.web.NotHere;
+import tenterbook.web.Site;
+
+/** The archive laid out by colour, and two pieces or two states of one side by side. */
+public final class ColourPages {
+    /** More points than this cannot be told apart on a page; the newest are shown, and the page says so. */
+    private static final int MOST_POINTS = 1500;
+
+    /** The drawn part of the a*b* plane, in CIELAB units either way from grey; what lies outside is drawn at its edge. */
+    private static final double REACH = 60;
+
+    private final Site site;
+
+    public ColourPages(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/colours", this::plane);
+        routes.get("/compare", this::compare);
+    }
+
+    /**
+     * One colour of a piece on the plane.
+     *
+     * @param x across, 0 to 100: a* from {@code -REACH} to {@code REACH}
+     * @param y down, 0 to 100: b* from {@code REACH} to {@code -REACH}
+     * @param along L*, 0 to 100
+     * @param beside height on the lightness strip, 0 to 100, by chroma
+     */
+    public record Point(
+            String number,
+            String title,
+            ColourBand.Swatch swatch,
+            String part,
+            double x,
+            double y,
+            double along,
+            double beside) {}
+
+    /** A colour name of the maker's, with the middle and the reach of what it was given to. */
+    public record Name(String name, int count, double x, double y, double radius, ColourBand.Swatch swatch) {}
+
+    /**
+     * @param total pieces found
+     * @param shown pieces drawn
+     * @param role which part of the dyeing is drawn; empty for every named colour
+     */
+    public record View(
+            long total,
+            int shown,
+            List<Point> points,
+            List<Name> names,
+            String board,
+            String cloth,
+            String dye,
+            String role,
+            List<Choices.Choice> boards,
+            List<Choices.Choice> cloths,
+            List<Choices.Choice> dyes) {}
+
+    private void plane(Context ctx) {
+        Map<String, List<String>> asked = new HashMap<>(ctx.queryParamMap());
+        String role = Optional.ofNullable(ctx.queryParam("role")).orElse(ColourRole.GROUND.toString());
+        asked.keySet().removeAll(List.of("role", "page", "size"));
+        PieceQuery query = PieceQuery.of(asked).withSize(PieceQuery.MOST_SIZE);
+        List<PieceCard> cards = new ArrayList<>();
+        SearchResult result = site.index().search(query);
+        for (int page = 1; cards.size() < MOST_POINTS; page++) {
+            List<Hit> hits = page == 1
+                    ? result.hits()
+                    : site.index().search(query.withPage(page)).hits();
+            hits.forEach(hit -> cards.add(hit.card()));
+            if (hits.size() < PieceQuery.MOST_SIZE) {
+                break;
+            }
+        }
+        List<Point> points = new ArrayList<>();
+        Map<String, List<Lab>> named = new TreeMap<>();
+        for (PieceCard card : cards) {
+            for (PieceCard.Band band : card.band()) {
+                if (!band.role().isEmpty() && (role.isEmpty() || band.role().equals(role))) {
+                    points.add(point(card, band));
+                    if (!band.name().isEmpty() && !band.name().equals(ColourWords.of(band.colour()))) {
+                        named.computeIfAbsent(band.name(), name -> new ArrayList<>())
+                                .add(band.colour());
+                    }
+                }
+            }
+        }
+        View view = new View(
+                result.total(),
+                cards.size(),
+                points,
+                names(named),
+                one(query, Facet.BOARD),
+                one(query, Facet.CLOTH),
+                one(query, Facet.DYE),
+                role,
+                choices(result, Facet.BOARD),
+                choices(result, Facet.CLOTH),
+                choices(result, Facet.DYE));
+        Html.show(ctx, "colours", Map.of("page", site.page(ctx, "Colours", "colours"), "view", view));
+    }
+
+    private static String one(PieceQuery query, Facet facet) {
+        return query.chosen(facet).stream().findFirst().orElse("");
+    }
+
+    private static List<Choices.Choice> choices(SearchResult result, Facet facet) {
+        return result.facets().stream()
+                .filter(group -> group.name().equals(facet.parameter()))
+                .flatMap(group -> group.counts().stream())
+                .map(count -> new Choices.Choice(count.value(), count.label()))
+                .sorted(Comparator.comparing(Choices.Choice::label))
+                .toList();
+    }
+
+    private static Point point(PieceCard card, PieceCard.Band band) {
+        Lab lab = band.colour();
+        return new Point(
+                card.number(),
+                card.title(),
+                ColourBand.swatch(lab, band.name(), 1, 0),
+                band.role(),
+                across(lab.a()),
+                100 - across(lab.b()),
+                lab.lightness(),
+                100 - Math.min(100, lab.chroma() / REACH * 100));
+    }
+
+    private static double across(double value) {
+        return Math.max(1, Math.min(99, (value + REACH) / (2 * REACH) * 100));
+    }
+
+    /** Names given to at least two colours, as discs round their mean that hold all of them. */
+    private static List<Name> names(Map<String, List<Lab>> named) {
+        List<Name> names = new ArrayList<>();
+        named.forEach((name, colours) -> {
+            double l = colours.stream().mapToDouble(Lab::lightness).average().orElseThrow();
+            double a = colours.stream().mapToDouble(Lab::a).average().orElseThrow();
+            double b = colours.stream().mapToDouble(Lab::b).average().orElseThrow();
+            double radius = colours.stream()
+                    .mapToDouble(colour -> Math.hypot(colour.a() - a, colour.b() - b))
+                    .max()
+                    .orElse(0);
+            if (colours.size() > 1) {
+                names.add(new Name(
+                        name,
+                        colours.size(),
+                        across(a),
+                        100 - across(b),
+                        Math.max(2, radius / (2 * REACH) * 100 + 1),
+                        ColourBand.swatch(new Lab(l, a, b), name, 1, 0)));
+            }
+        });
+        return names;
+    }
+
+    /**
+     * Two pieces, or two states of one.
+     *
+     * @param rows colours that both have in the same part of the dyeing
+     */
+    public record Comparison(Side first, Side second, List<Row> rows) {}
+
+    /** One side: a piece in one state. */
+    public record Side(String number, int state, String title, String photo, String alt) {}
+
+    /** One part of the dyeing on both sides. */
+    public record Row(
+            String part,
+            ColourBand.Swatch first,
+            ColourBand.Swatch second,
+            String difference,
+            String words,
+            String changes) {}
+
+    private void compare(Context ctx) {
+        String first = Optional.ofNullable(ctx.queryParam("first")).orElse("").strip();
+        String second = Optional.ofNullable(ctx.queryParam("second")).orElse("").strip();
+        Comparison comparison = null;
+        if (!first.isEmpty() && !second.isEmpty()) {
+            comparison = compared(first, second);
+        }
+        Map<String, Object> values = new HashMap<>();
+        values.put("page", site.page(ctx, "Compare", "colours"));
+        values.put("first", first);
+        values.put("second", second);
+        values.put("comparison", comparison);
+        Html.show(ctx, "compare", values);
+    }
+
+    private record Shown(Side side, Map<String, Lab> colours) {}
+
+    /** Reads 'V24-002' (as it is now) or 'V24-002 state 1'. */
+    private Shown shown(String text) {
+        String[] parts = text.split("(?i)\\s+state\\s+|@", 2);
+        Piece piece = site.archive()
+                .ledger()
+                .find(Kinds.PIECE, parts[0].strip())
+                .map(Saved::record)
+                .orElseThrow(() -> new NotHere("piece “" + parts[0].strip() + "”"));
+        int state = piece.state();
+        if (parts.length > 1) {
+            try {
+                state = Integer.parseInt(parts[1].strip());
+            } catch (NumberFormatException e) {
+                throw new IllegalArgumentException(
+                        "“%s” is no state. Expected something like ‘V24-002 state 1’.".formatted(text), e);
+            }
+        }
+        Map<String, Lab> colours = new TreeMap<>();
+        PiecePhoto front = null;
+        for (PiecePhoto photo : piece.photos()) {
+            if (photo.state() == state) {
+                front = front == null ? photo : front;
+                for (ColourRegion region : photo.regions()) {
+                    colours.putIfAbsent(region.role().toString(), region.colour());
+                }
+            }
+        }
+        Side side = new Side(
+                piece.number().value(),
+                state,
+                piece.title(),
+                front == null ? "" : front.photo().hex(),
+                front == null ? "" : front.caption());
+        return new Shown(side, colours);
+    }
+
+    private Comparison compared(String first, String second) {
+        Shown one = shown(first);
+        Shown two = shown(second);
+        List<Row> rows = new ArrayList<>();
+        one.colours().forEach((part, colour) -> {
+            Lab other = two.colours().get(part);
+            if (other != null) {
+                double difference = Ciede2000.difference(colour, other);
+                rows.add(new Row(
+                        part,
+                        ColourBand.swatch(colour, part, 1, 0),
+                        ColourBand.swatch(other, part, 1, 0),
+                        String.format(Locale.ROOT, "ΔE00 %.1f", difference),
+                        DifferenceWords.of(difference),
+                        String.format(
+                                Locale.ROOT,
+                                "ΔL* %+.1f, Δa* %+.1f, Δb* %+.1f",
+                                other.lightness() - colour.lightness(),
+                                other.a() - colour.a(),
+                                other.b() - colour.b())));
+            }
+        });
+        return new Comparison(one.side(), two.side(), rows);
+    }
+}

@@ -1,0 +1,46 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Optional;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.RecordKey;
+import tenterbook.web.NotHere;
+import tenterbook.web.Said;
+import tenterbook.web.Site;
+import tenterbook.web.form.Form;
+
+/** Keeps what is being typed, as it is typed. */
+public final class DraftPages {
+    private final Site site;
+
+    public DraftPages(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.post("/drafts/{kind}", ctx -> keep(ctx, ctx.pathParam("kind") + "/"));
+        routes.post("/drafts/{kind}/{id}", ctx -> keep(ctx, ctx.pathParam("kind") + "/" + ctx.pathParam("id")));
+        routes.post("/discard-draft", this::discard);
+    }
+
+    private void keep(Context ctx, String name) {
+        boolean known = Kinds.ALL.stream().anyMatch(kind -> name.startsWith(kind.name() + "/"));
+        if (!known) {
+            throw new NotHere("form of that kind");
+        }
+        Form form = Form.of(ctx.formParamMap());
+        site.archive().ledger().drafts().keep(name, form.encoded());
+        ctx.status(204);
+    }
+
+    private void discard(Context ctx) {
+        String name = Optional.ofNullable(ctx.formParam("draft")).orElse("");
+        site.archive().ledger().drafts().discard(name);
+        String[] parts = name.split("/", 2);
+        String path = parts.length == 2 && !parts[0].isBlank()
+                ? RecordView.pathOf(new RecordKey(parts[0], parts[1].isBlank() ? "-" : parts[1]))
+                : "/";
+        Said.andGo(ctx, "The unsaved typing was put aside.", path.replaceAll("/-$", "/new"));
+    }
+}

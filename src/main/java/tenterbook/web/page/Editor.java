@@ -1,0 +1,211 @@
+package tenterbook.web.page;
+
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import tenterbook.ledger.Conflict;
+import tenterbook.ledger.Drafts;
+import tenterbook.ledger.Saved;
+import tenterbook.ledger.StillNamed;
+import tenterbook.ledger.Writing;
+import tenterbook.web.Html;
+import tenterbook.web.NotHere;
+import tenterbook.web.Said;
+import tenterbook.web.Site;
+import tenterbook.web.form.Difference;
+import tenterbook.web.form.Form;
+import tenterbook.web.form.RecordForm;
+
+/**
+ * Shows and saves the form of one kind of record.
+ *
+ * <p>Whatever was typed comes back: with its problems beside the fields, with the other person's version beside it after a
+ * conflict, and from the draft after a reload.
+ */
+public final class Editor<T> {
+    /**
+     * @param template of the form
+     * @param section of the menu
+     * @param base path of the list of this kind, as in {@code /boards}
+     * @param called what a person calls one
+     */
+    public record About(String template, String section, String base, String called) {}
+
+    /**
+     * What a form's template shows.
+     *
+     * @param id of the record; empty for a new one
+     * @param version the edit began from; 0 for a new one
+     * @param action where the form posts to
+     * @param draft name under which unsaved typing is kept
+     * @param draftFrom when the shown draft was kept, or null where none is shown
+     * @param theirs what someone else saved meanwhile; empty without a conflict
+     * @param trouble a sentence above the form, or empty
+     */
+    public record View(
+            Form form,
+            String id,
+            int version,
+            String action,
+            String draft,
+            Instant draftFrom,
+            List<Difference> theirs,
+            String trouble) {}
+
+    private final Site site;
+    private final RecordForm<T> forms;
+    private final About about;
+    private final Function<T, String> path;
+    private final Supplier<Map<String, Object>> choices;
+
+    Editor(
+            Site site,
+            RecordForm<T> forms,
+            About about,
+            Function<T, String> path,
+            Supplier<Map<String, Object>> choices) {
+        this.site = site;
+        this.forms = forms;
+        this.about = about;
+        this.path = path;
+        this.choices = choices;
+    }
+
+    /** The empty form, or the draft of one; {@code start} gives what is offered beforehand. */
+    void showNew(Context ctx, Supplier<Form> start) {
+        Optional<Drafts.Draft> draft = site.archive().ledger().drafts().find(draftName(""));
+        Form form = draft.map(kept -> Form.decoded(kept.body())).orElseGet(start);
+        show(ctx, 200, view(form, "", 0, draft.map(Drafts.Draft::savedAt).orElse(null), List.of(), ""));
+    }
+
+    void showEdit(Context ctx, String id) {
+        Saved<T> saved = found(id);
+        Optional<Drafts.Draft> draft = site.archive().ledger().drafts().find(draftName(id));
+        Form form = draft.map(kept -> Form.decoded(kept.body())).orElseGet(() -> forms.filled(saved.record()));
+        int version = draft.isPresent() && form.value("version").matches("\\d+")
+                ? Integer.parseInt(form.value("version"))
+                : saved.version();
+        show(ctx, 200, view(form, id, version, draft.map(Drafts.Draft::savedAt).orElse(null), List.of(), ""));
+    }
+
+    /** Saves a new record ({@code id} empty) or a changed one. */
+    void save(Context ctx, String id) {
+        save(ctx, id, Form.of(ctx.formParamMap()));
+    }
+
+    void save(Context ctx, String id, Form form) {
+        save(ctx, id, form, act -> {});
+    }
+
+    /** @param first what is written in the same act, before the record; undone with it */
+    void save(Context ctx, String id, Form form, Consumer<Writing> first) {
+        String order = form.text("order");
+        form.put("order", "");
+        int version = form.value("version").matches("\\d+") ? Integer.parseInt(form.value("version")) : 0;
+        if (!order.isEmpty()) {
+            form.rearrange(order);
+            site.archive().ledger().drafts().keep(draftName(id), form.encoded());
+            show(ctx, 200, view(form, id, version, null, List.of(), ""));
+            return;
+        }
+        T old = id.isEmpty() ? null : found(id).record();
+        T record = forms.read(form, old);
+        if (record == null) {
+            show(ctx, 422, view(form, id, version, null, List.of(), ""));
+            return;
+        }
+        try {
+            Saved<T> saved = site.archive().ledger().write(site.author(), act -> {
+                first.accept(act);
+                return act.save(forms.kind(), record, id.isEmpty() ? 0 : version, "");
+            });
+            site.archive().ledger().drafts().discard(draftName(id));
+            Said.andGo(ctx, sentence(id, saved, version), path.apply(saved.record()));
+        } catch (Conflict e) {
+            conflict(ctx, id, form, record, e);
+        } catch (StillNamed e) {
+            show(ctx, 409, view(form, id, version, null, List.of(), e.getMessage()));
+        }
+    }
+
+    private String sentence(String id, Saved<T> saved, int version) {
+        if (!id.isEmpty() && saved.version() == version) {
+            return "Nothing had changed, so nothing was written.";
+        }
+        return "Saved %s %s.".formatted(about.called(), forms.kind().id().apply(saved.record()));
+    }
+
+    private void conflict(Context ctx, String id, Form form, T record, Conflict e) {
+        if (id.isEmpty()) {
+            form.problem(form.has("number") || about.base().equals("/pieces") ? "number" : "id", e.getMessage());
+            show(ctx, 409, view(form, id, 0, null, List.of(), ""));
+            return;
+        }
+        Saved<T> theirs = found(id);
+        // Both as records: a form leaves out what it does not show, and that is no difference.
+        List<Difference> differences = Difference.between(forms.filled(theirs.record()), forms.filled(record));
+        form.put("version", theirs.version());
+        site.archive().ledger().drafts().keep(draftName(id), form.encoded());
+        show(ctx, 409, view(form, id, theirs.version(), null, differences, e.getMessage()));
+    }
+
+    /** Takes a record out of use. */
+    void withdraw(Context ctx, String id) {
+        Saved<T> saved = found(id);
+        try {
+            site.archive().ledger().write(site.author(), act -> {
+                act.withdraw(
+                        forms.kind(), id, saved.version(), ctx.formParam("why") == null ? "" : ctx.formParam("why"));
+                return null;
+            });
+            Said.andGo(
+                    ctx,
+                    "Withdrew %s %s. Its history stays, and it can be brought back from there."
+                            .formatted(about.called(), id),
+                    "/history/" + forms.kind().name() + "/" + id);
+        } catch (StillNamed e) {
+            Said.andGo(ctx, e.getMessage(), path.apply(saved.record()));
+        }
+    }
+
+    private Saved<T> found(String id) {
+        return site.archive()
+                .ledger()
+                .find(forms.kind(), id)
+                .orElseThrow(() -> new NotHere(about.called() + " “" + id + "”"));
+    }
+
+    private String draftName(String id) {
+        return forms.kind().name() + "/" + id;
+    }
+
+    private View view(Form form, String id, int version, Instant draftFrom, List<Difference> theirs, String trouble) {
+        String action = id.isEmpty() ? about.base() : about.base() + "/" + id + "/edit";
+        return new View(form, id, version, action, draftName(id), draftFrom, theirs, trouble);
+    }
+
+    private void show(Context ctx, int status, View view) {
+        String title = view.id().isEmpty() ? "A new " + about.called() : "Change " + about.called() + " " + view.id();
+        Map<String, Object> values = new HashMap<>(choices.get());
+        values.put("page", site.page(ctx, title, about.section()));
+        values.put("view", view);
+        ctx.status(status);
+        Html.show(ctx, about.template(), values);
+    }
+
+    /** Uploaded files of a form that was sent without scripts. */
+    static List<UploadedFile> files(Context ctx, String field) {
+        return ctx.isMultipart()
+                ? ctx.uploadedFiles(field).stream()
+                        .filter(file -> file.size() > 0)
+                        .toList()
+                : List.of();
+    }
+}

@@ -1,0 +1,53 @@
+package tenterbook.web.page;
+
+import java.util.StringJoiner;
+import tenterbook.measure.Basis;
+import tenterbook.measure.Quantity;
+import tenterbook.measure.QuantityWords;
+
+/**
+ * A line of a record as a page shows it.
+ *
+ * @param label what it is
+ * @param text what is known, or 'not recorded'
+ * @param also the same in other units, and how it is known; may be empty
+ */
+public record Fact(String label, String text, String also) {
+    public static final String NOT_RECORDED = "not recorded";
+
+    public Fact(String label, String text) {
+        this(label, text, "");
+    }
+
+    public static String or(String text) {
+        return text.isBlank() ? NOT_RECORDED : text;
+    }
+
+    public boolean recorded() {
+        return !text.equals(NOT_RECORDED);
+    }
+
+    /** As entered, with both systems of units beside it. */
+    public static Fact of(String label, Quantity quantity) {
+        return new Fact(label, QuantityWords.entered(quantity), also(quantity));
+    }
+
+    /** As in '180 cm · 70.9 in, measured'; empty where there is nothing to add. */
+    public static String also(Quantity quantity) {
+        if (!quantity.known()) {
+            return "";
+        }
+        StringJoiner text = new StringJoiner(" · ");
+        String entered = plain(quantity.entered());
+        QuantityWords.metric(quantity)
+                .filter(metric -> !plain(metric).equals(entered))
+                .ifPresent(text::add);
+        QuantityWords.us(quantity).filter(us -> !plain(us).equals(entered)).ifPresent(text::add);
+        String basis = quantity.basis() == Basis.UNKNOWN ? "" : quantity.basis().toString();
+        return text.length() == 0 ? basis : basis.isEmpty() ? text.toString() : text + ", " + basis;
+    }
+
+    private static String plain(String text) {
+        return text.replace('\u00a0', ' ').strip();
+    }
+}

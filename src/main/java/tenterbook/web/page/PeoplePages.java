@@ -1,0 +1,77 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.Saved;
+import tenterbook.piece.Party;
+import tenterbook.web.Html;
+import tenterbook.web.NotHere;
+import tenterbook.web.Site;
+import tenterbook.web.form.Form;
+import tenterbook.web.form.PartyForm;
+
+/** Galleries, buyers and borrowers: private, and shown only here. */
+public final class PeoplePages {
+    private final Site site;
+    private final Editor<Party> editor;
+
+    public PeoplePages(Site site) {
+        this.site = site;
+        this.editor = new Editor<>(
+                site,
+                new PartyForm(),
+                new Editor.About("party-form", "people", "/people", "party"),
+                party -> "/people/" + party.id(),
+                Map::of);
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/people", this::list);
+        routes.get("/people/new", ctx -> editor.showNew(ctx, Form::empty));
+        routes.post("/people", ctx -> editor.save(ctx, ""));
+        routes.get("/people/{id}", this::show);
+        routes.get("/people/{id}/edit", ctx -> editor.showEdit(ctx, ctx.pathParam("id")));
+        routes.post("/people/{id}/edit", ctx -> editor.save(ctx, ctx.pathParam("id")));
+        routes.post("/people/{id}/withdraw", ctx -> editor.withdraw(ctx, ctx.pathParam("id")));
+    }
+
+    private void list(Context ctx) {
+        Html.show(
+                ctx,
+                "people",
+                Map.of(
+                        "page", site.page(ctx, "People", "people"),
+                        "parties",
+                                site.archive().ledger().all(Kinds.PARTY).stream()
+                                        .map(Saved::record)
+                                        .toList()));
+    }
+
+    private void show(Context ctx) {
+        String id = ctx.pathParam("id");
+        Party party = site.archive()
+                .ledger()
+                .find(Kinds.PARTY, id)
+                .orElseThrow(() -> new NotHere("party “" + id + "”"))
+                .record();
+        List<Fact> facts = List.of(
+                new Fact("What they are", Fact.or(party.kind())),
+                new Fact("Contact (private)", Fact.or(party.contact())),
+                new Fact("Notes", Fact.or(party.notes())));
+        RecordView view = new RecordView(
+                "party",
+                party.title(),
+                "/people/" + id,
+                Kinds.PARTY.name(),
+                id,
+                facts,
+                "/?holder=" + id,
+                site.archive().ledger().namedBy(Kinds.PARTY.key(id)).stream()
+                        .limit(60)
+                        .toList());
+        Html.show(ctx, "record", Map.of("page", site.page(ctx, party.title(), "people"), "view", view));
+    }
+}

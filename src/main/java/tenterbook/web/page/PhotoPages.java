@@ -1,0 +1,284 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import tenterbook.archive.Kinds;
+import tenterbook.colour.Lab;
+import tenterbook.colour.Region;
+import tenterbook.colour.RegionColour;
+import tenterbook.ledger.Saved;
+import tenterbook.measure.Digest;
+import tenterbook.photo.Originals;
+import tenterbook.photo.Photo;
+import tenterbook.photo.PhotoRefused;
+import tenterbook.photo.PreviewSize;
+import tenterbook.piece.ColourRegion;
+import tenterbook.piece.ColourRole;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.web.Html;
+import tenterbook.web.NotHere;
+import tenterbook.web.Said;
+import tenterbook.web.Site;
+
+/** Photographs: taking them in, sending previews, and naming the colours on one. */
+public final class PhotoPages {
+    private final Site site;
+    private final PhotoShelf shelf;
+
+    public PhotoPages(Site site, PhotoShelf shelf) {
+        this.site = site;
+        this.shelf = shelf;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.post("/photos", this::upload);
+        routes.get("/photos/{digest}/original", this::original);
+        routes.get("/photos/{digest}/{size}", this::preview);
+        routes.get("/pieces/{number}/photos/{digest}", this::show);
+        routes.post("/pieces/{number}/photos/{digest}/colours", this::nameColour);
+        routes.post("/pieces/{number}/photos/{digest}/colours/forget", this::forgetColour);
+    }
+
+    private static Digest digest(Context ctx) {
+        try {
+            return new Digest(ctx.pathParam("digest"));
+        } catch (IllegalArgumentException e) {
+            throw new NotHere("photograph of that name");
+        }
+    }
+
+    /** One or more files; answers with what became of each, so that one bad file spoils nothing. */
+    private void upload(Context ctx) throws IOException {
+        List<Map<String, Object>> answers = new ArrayList<>();
+        for (UploadedFile file : Editor.files(ctx, "files")) {
+            answers.add(taken(file));
+        }
+        if (answers.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "No photograph arrived. Expected one or more files; an empty file or none was found. Nothing was changed.");
+        }
+        boolean allRefused = answers.stream().allMatch(answer -> answer.containsKey("problem"));
+        boolean allTooLarge = Editor.files(ctx, "files").stream().allMatch(file -> file.size() > Originals.LIMIT_BYTES);
+        ctx.status(allTooLarge ? 413 : allRefused ? 422 : 200);
+        ctx.json(answers);
+    }
+
+    private Map<String, Object> taken(UploadedFile file) throws IOException {
+        Map<String, Object> answer = new HashMap<>();
+        answer.put("name", file.filename());
+        try (InputStream bytes = file.content()) {
+            Photo photo = shelf.take(bytes, file.filename());
+            answer.put("digest", photo.digest().hex());
+            answer.put("viewable", photo.viewable());
+            answer.put("notes", photo.notes());
+            answer.put("gps", photo.gps());
+            answer.put("shownBy", shelf.shownBy(photo.digest()));
+            if (photo.viewable()) {
+                answer.put("preview", "/photos/" + photo.digest() + "/small");
+            }
+        } catch (PhotoRefused e) {
+            answer.put("problem", e.getMessage());
+        }
+        return answer;
+    }
+
+    private void preview(Context ctx) throws IOException {
+        PreviewSize size = Stream.of(PreviewSize.values())
+                .filter(each -> each.name().toLowerCase(Locale.ROOT).equals(ctx.pathParam("size")))
+                .findFirst()
+                .orElseThrow(() -> new NotHere("preview of the size “" + ctx.pathParam("size") + "”"));
+        Digest digest = digest(ctx);
+        Path file = site.previews()
+                .get(digest, size)
+                .orElseThrow(() -> new NotHere("picture of photograph " + digest.brief()));
+        ctx.contentType("image/jpeg");
+        ctx.header("Cache-Control", "private, max-age=31536000, immutable");
+        ctx.result(Files.readAllBytes(file));
+    }
+
+    /** The original as it came, for the maker's own use: with everything the camera wrote. */
+    private void original(Context ctx) throws IOException {
+        Digest digest = digest(ctx);
+        Photo photo = shelf.find(digest).orElseThrow(() -> new NotHere("photograph " + digest.brief()));
+        Path file = site.originals()
+                .find(digest)
+                .orElseThrow(() -> new NotHere("original of photograph " + digest.brief()));
+        ctx.contentType(photo.mediaType());
+        ctx.header(
+                "Content-Disposition",
+                "attachment; filename=\"" + digest.brief() + "."
+                        + photo.mediaType().replaceAll(".*/", "") + "\"");
+        ctx.result(Files.newInputStream(file));
+    }
+
+    /** A photograph of a piece with its palette and the colours named on it. */
+    public record View(Piece piece, int version, PiecePhoto shot, Photo photo, ColourBand palette, List<Named> named) {
+        /** The region's place in the list, and how it looks. */
+        public record Named(int index, ColourRegion region, ColourBand.Swatch swatch, String corners) {}
+    }
+
+    private Saved<Piece> piece(Context ctx) {
+        String number = ctx.pathParam("number");
+        return site.archive()
+                .ledger()
+                .find(Kinds.PIECE, number)
+                .orElseThrow(() -> new NotHere("piece “" + number + "”"));
+    }
+
+    private void show(Context ctx) {
+        Saved<Piece> saved = piece(ctx);
+        Digest digest = digest(ctx);
+        PiecePhoto shot = shot(saved.record(), digest);
+        Photo photo = shelf.find(digest).orElseThrow(() -> new NotHere("photograph " + digest.brief()));
+        List<View.Named> named = new ArrayList<>();
+        for (int i = 0; i < shot.regions().size(); i++) {
+            ColourRegion region = shot.regions().get(i);
+            named.add(new View.Named(
+                    i, region, ColourBand.swatch(region.colour(), region.name(), 1, 0), corners(region)));
+        }
+        Html.show(
+                ctx,
+                "photo",
+                Map.of(
+                        "page", site.page(ctx, "Photograph of " + saved.record().number(), "pieces"),
+                        "view", new View(saved.record(), saved.version(), shot, photo, ColourBand.of(photo), named),
+                        "colourRoles", Choices.words(ColourRole.values())));
+    }
+
+    private static String corners(ColourRegion region) {
+        StringBuilder text = new StringBuilder();
+        region.corners()
+                .forEach(corner -> text.append(text.isEmpty() ? "" : " ")
+                        .append(String.format(Locale.ROOT, "%.4f,%.4f", corner.across(), corner.down())));
+        return text.toString();
+    }
+
+    private static PiecePhoto shot(Piece piece, Digest digest) {
+        return piece.photos().stream()
+                .filter(each -> each.photo().equals(digest))
+                .findFirst()
+                .orElseThrow(() -> new NotHere("such photograph of piece " + piece.number()));
+    }
+
+    /** Names a colour: measured over a marked part of the picture, or taken from the palette. */
+    private void nameColour(Context ctx) throws IOException {
+        Saved<Piece> saved = piece(ctx);
+        Digest digest = digest(ctx);
+        PiecePhoto shot = shot(saved.record(), digest);
+        Photo photo = shelf.find(digest).orElseThrow(() -> new NotHere("photograph " + digest.brief()));
+        ColourRole role = Stream.of(ColourRole.values())
+                .filter(each -> each.toString().equals(ctx.formParam("role")))
+                .findFirst()
+                .orElse(ColourRole.OTHER);
+        String name = Optional.ofNullable(ctx.formParam("name")).orElse("");
+        boolean calibrated = !photo.calibration().equals(Photo.UNCALIBRATED);
+        String colour = Optional.ofNullable(ctx.formParam("colour")).orElse("");
+        ColourRegion region;
+        if (!colour.isBlank()) {
+            Double share = share(ctx.formParam("share"));
+            region = new ColourRegion(role, name, Lab.parse(colour), share, List.of(), calibrated);
+        } else {
+            region = measured(ctx, digest, role, name, calibrated);
+        }
+        List<ColourRegion> regions = new ArrayList<>(shot.regions());
+        regions.add(region);
+        save(saved, digest, regions, "Named a colour");
+        Said.andGo(
+                ctx,
+                "Named %s: %s."
+                        .formatted(
+                                role,
+                                ColourBand.swatch(region.colour(), "", 1, 0).words()),
+                "/pieces/" + saved.record().number() + "/photos/" + digest);
+    }
+
+    private static Double share(String text) {
+        if (text == null || text.isBlank()) {
+            return null;
+        }
+        if (!text.strip().matches("[01]([.]\\d{1,18})?(E-\\d{1,3})?")) {
+            throw new IllegalArgumentException(
+                    "The colour was not named: expected a share of the picture from 0 to 1; found “%s”. Nothing was changed."
+                            .formatted(text));
+        }
+        return Double.valueOf(text.strip());
+    }
+
+    private ColourRegion measured(Context ctx, Digest digest, ColourRole role, String name, boolean calibrated)
+            throws IOException {
+        double[] box = new double[4];
+        String[] fields = {"left", "top", "right", "bottom"};
+        for (int i = 0; i < 4; i++) {
+            String text = Optional.ofNullable(ctx.formParam(fields[i]))
+                    .orElse("")
+                    .strip()
+                    .replace(',', '.');
+            try {
+                box[i] = Double.parseDouble(text) / 100;
+            } catch (NumberFormatException e) {
+                throw new IllegalArgumentException(
+                        "The colour was not measured: expected a part of the picture, marked by dragging or by four numbers from 0 to 100; found “%s” for %s. Nothing was changed."
+                                .formatted(text, fields[i]),
+                        e);
+            }
+        }
+        Region part = Region.rectangle(
+                Math.min(box[0], box[2]), Math.min(box[1], box[3]), Math.max(box[0], box[2]), Math.max(box[1], box[3]));
+        Path file = site.previews()
+                .get(digest, PreviewSize.MEDIUM)
+                .orElseThrow(() -> new NotHere("picture of photograph " + digest.brief() + " to measure"));
+        BufferedImage picture = ImageIO.read(file.toFile());
+        int width = picture.getWidth();
+        int height = picture.getHeight();
+        RegionColour found = RegionColour.of(picture.getRGB(0, 0, width, height, null, 0, width), width, height, part);
+        List<ColourRegion.Corner> corners = part.corners().stream()
+                .map(corner -> new ColourRegion.Corner(corner.x(), corner.y()))
+                .toList();
+        return new ColourRegion(role, name, found.mean(), null, corners, calibrated);
+    }
+
+    private void forgetColour(Context ctx) {
+        Saved<Piece> saved = piece(ctx);
+        Digest digest = digest(ctx);
+        List<ColourRegion> regions =
+                new ArrayList<>(shot(saved.record(), digest).regions());
+        String typed = String.valueOf(ctx.formParam("index"));
+        int index = typed.matches("\\d{1,6}") ? Integer.parseInt(typed) : regions.size();
+        if (index < regions.size()) {
+            regions.remove(index);
+        }
+        save(saved, digest, regions, "Took a named colour away");
+        Said.andGo(
+                ctx,
+                "Taken away. The history of the piece still has it.",
+                "/pieces/" + saved.record().number() + "/photos/" + digest);
+    }
+
+    private void save(Saved<Piece> saved, Digest digest, List<ColourRegion> regions, String note) {
+        List<PiecePhoto> photos = saved.record().photos().stream()
+                .map(each -> each.photo().equals(digest)
+                        ? new PiecePhoto(each.photo(), each.role(), each.caption(), each.state(), regions)
+                        : each)
+                .toList();
+        site.archive()
+                .ledger()
+                .write(
+                        site.author(),
+                        act -> act.save(Kinds.PIECE, saved.record().withPhotos(photos), saved.version(), note));
+    }
+}

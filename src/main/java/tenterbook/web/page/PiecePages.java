@@ -1,0 +1,284 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.Saved;
+import tenterbook.measure.Digest;
+import tenterbook.measure.PartialDate;
+import tenterbook.photo.Photo;
+import tenterbook.photo.PhotoRefused;
+import tenterbook.piece.CareTest;
+import tenterbook.piece.Category;
+import tenterbook.piece.EventKind;
+import tenterbook.piece.PhotoRole;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PieceNumber;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.piece.Status;
+import tenterbook.recipe.Clamping;
+import tenterbook.recipe.ClampingId;
+import tenterbook.web.Html;
+import tenterbook.web.NotHere;
+import tenterbook.web.Said;
+import tenterbook.web.Site;
+import tenterbook.web.form.Form;
+import tenterbook.web.form.PieceForm;
+
+/** One piece: recording it, showing it, changing it. */
+public final class PiecePages {
+    private final Site site;
+    private final PhotoShelf shelf;
+    private final PieceForm forms;
+    private final Editor<Piece> editor;
+    private final Editor<Piece> quick;
+
+    public PiecePages(Site site, PhotoShelf shelf) {
+        this.site = site;
+        this.shelf = shelf;
+        this.forms = new PieceForm(site::currency);
+        this.editor = new Editor<>(
+                site,
+                forms,
+                new Editor.About("piece-form", "pieces", "/pieces", "piece"),
+                piece -> "/pieces/" + piece.number(),
+                this::choices);
+        this.quick = new Editor<>(
+                site,
+                forms,
+                new Editor.About("piece-new", "record", "/pieces", "piece"),
+                piece -> "/pieces/" + piece.number(),
+                this::choices);
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/pieces/new", ctx -> quick.showNew(ctx, this::start));
+        routes.post("/pieces", this::record);
+        routes.get("/pieces/{number}", this::show);
+        routes.get("/pieces/{number}/edit", ctx -> editor.showEdit(ctx, ctx.pathParam("number")));
+        routes.post("/pieces/{number}/edit", ctx -> {
+            Form form = Form.of(ctx.formParamMap());
+            takeFiles(ctx, form);
+            editor.save(ctx, ctx.pathParam("number"), form);
+        });
+        routes.post("/pieces/{number}/withdraw", ctx -> editor.withdraw(ctx, ctx.pathParam("number")));
+        routes.post("/pieces/{number}/dye-again", this::dyeAgain);
+    }
+
+    private Map<String, Object> choices() {
+        return Map.of(
+                "categories", Choices.words(Category.values()),
+                "statuses", Choices.words(Status.values()),
+                "roles", Choices.words(PhotoRole.values()),
+                "testKinds", Choices.words(CareTest.Kind.values()),
+                "eventKinds", Choices.words(EventKind.values()),
+                "parties", Choices.parties(site),
+                "clampings", Choices.clampings(site));
+    }
+
+    private PieceNumber nextNumber() {
+        return site.archive()
+                .studio()
+                .numbers()
+                .next(
+                        site.archive().ledger().everGiven(Kinds.PIECE).stream(),
+                        site.today().getYear());
+    }
+
+    private Form start() {
+        return Form.empty().put("number", nextNumber());
+    }
+
+    /** Saves a new piece, taking in files sent without scripts and, where asked, starting from the last clamping. */
+    private void record(Context ctx) {
+        Form form = Form.of(ctx.formParamMap());
+        takeFiles(ctx, form);
+        String from = form.text("dyeing");
+        if (from.startsWith("same ")) {
+            form.row("made", 0).put("clamping", from.substring(5));
+        }
+        if (!from.startsWith("copy ")) {
+            quick.save(ctx, "", form);
+            return;
+        }
+        Clamping other = site.archive()
+                .clamping(from.substring(5))
+                .orElseThrow(() -> new NotHere("clamping “" + from.substring(5) + "”"));
+        ClampingId id = ClampingPages.next(site);
+        form.row("made", 0).put("clamping", id);
+        Clamping copy = ClampingPages.copy(other, id, PartialDate.of(site.today()));
+        quick.save(ctx, "", form, act -> act.create(Kinds.CLAMPING, copy));
+    }
+
+    /** Adds a row for each uploaded file; one that is refused becomes a problem beside the field. */
+    private void takeFiles(Context ctx, Form form) {
+        for (UploadedFile file : Editor.files(ctx, "files")) {
+            try (InputStream bytes = file.content()) {
+                Photo photo = shelf.take(bytes, file.filename());
+                addRow(form, photo.digest(), PhotoRole.FRONT);
+            } catch (PhotoRefused | IOException e) {
+                form.problem("files", e.getMessage());
+            }
+        }
+    }
+
+    private static void addRow(Form form, Digest digest, PhotoRole role) {
+        boolean there =
+                form.rows("photos").stream().anyMatch(row -> row.text("digest").equals(digest.hex()));
+        if (!there) {
+            form.rearrange("add photos");
+            List<Form> rows = form.rows("photos");
+            rows.get(rows.size() - 1)
+                    .put("digest", digest)
+                    .put("role", rows.size() == 1 ? role : PhotoRole.DETAIL)
+                    .put("state", 1);
+        }
+    }
+
+    /**
+     * A piece as its page shows it.
+     *
+     * @param holder name of who has it, or empty
+     * @param dyeings the clampings it went through, in order
+     * @param gps whether a photograph holds coordinates, which never leave the archive by themselves
+     */
+    public record View(
+            Piece piece,
+            int version,
+            ColourBand band,
+            List<Shot> photos,
+            List<Dyeing> dyeings,
+            String holder,
+            List<Fact> facts,
+            boolean gps,
+            Saved<Piece> saved) {
+        public Optional<Shot> first() {
+            return photos.stream().findFirst();
+        }
+    }
+
+    /** A photograph with what is known of the file. */
+    public record Shot(PiecePhoto of, Photo photo, ColourBand band) {
+        public String alt(String title) {
+            return of.caption().isEmpty() ? of.role() + " of " + title : of.caption();
+        }
+    }
+
+    /** One passage through a clamping. */
+    public record Dyeing(int state, String layers, String note, ClampingPages.View clamping) {}
+
+    private void show(Context ctx) {
+        String number = ctx.pathParam("number");
+        Saved<Piece> saved = site.archive()
+                .ledger()
+                .find(Kinds.PIECE, number)
+                .orElseThrow(() -> new NotHere("piece “" + number + "”"));
+        Piece piece = saved.record();
+        List<Shot> photos = new ArrayList<>();
+        for (PiecePhoto photo : piece.photos()) {
+            shelf.find(photo.photo()).ifPresent(found -> photos.add(new Shot(photo, found, ColourBand.of(found))));
+        }
+        List<Dyeing> dyeings = new ArrayList<>();
+        for (int i = 0; i < piece.made().size(); i++) {
+            var made = piece.made().get(i);
+            int state = i + 1;
+            site.archive()
+                    .clamping(made.clamping().value())
+                    .ifPresent(clamping -> dyeings.add(new Dyeing(
+                            state,
+                            made.layers().toString(),
+                            made.note(),
+                            ClampingPages.view(site.archive(), clamping, 0))));
+        }
+        String holder = piece.holder() == null
+                ? ""
+                : site.archive()
+                        .party(piece.holder().value())
+                        .map(party -> party.title())
+                        .orElse("");
+        View view = new View(
+                piece,
+                saved.version(),
+                ColourBand.of(piece, shelf::find),
+                photos,
+                dyeings,
+                holder,
+                facts(piece, holder),
+                photos.stream().anyMatch(shot -> shot.photo().gps()),
+                saved);
+        String title = piece.title().isEmpty() ? number : number + " " + piece.title();
+        Html.show(
+                ctx,
+                "piece",
+                Map.of("page", site.page(ctx, title, "pieces"), "view", view, "parties", partyNames(piece)));
+    }
+
+    private Map<String, String> partyNames(Piece piece) {
+        Map<String, String> names = new java.util.HashMap<>();
+        piece.events().stream()
+                .filter(event -> event.party() != null)
+                .forEach(event -> site.archive()
+                        .party(event.party().value())
+                        .ifPresent(party -> names.put(event.party().value(), party.title())));
+        return names;
+    }
+
+    private static List<Fact> facts(Piece piece, String holder) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact(
+                "Kind",
+                piece.category() == Category.NOT_SAID
+                        ? Fact.NOT_RECORDED
+                        : piece.category().toString()));
+        facts.add(Fact.of("Length", piece.length()));
+        facts.add(Fact.of("Width", piece.width()));
+        facts.add(Fact.of("Weight", piece.mass()));
+        facts.add(new Fact("Finished", piece.finished().toString()));
+        facts.add(new Fact("Edition", Fact.or(piece.edition())));
+        facts.add(new Fact(
+                "Status",
+                piece.status() == Status.NOT_SAID
+                        ? Fact.NOT_RECORDED
+                        : piece.status().toString()));
+        facts.add(new Fact("Held by", Fact.or(holder)));
+        facts.add(new Fact("Place", Fact.or(piece.place())));
+        facts.add(new Fact(
+                "Price",
+                piece.price() == null ? Fact.NOT_RECORDED : piece.price().toString()));
+        facts.add(new Fact("On it besides cloth", Fact.or(piece.trims())));
+        return facts;
+    }
+
+    /** The same piece into a new clamping: keeps its number, gains a state. */
+    private void dyeAgain(Context ctx) {
+        String number = ctx.pathParam("number");
+        Saved<Piece> saved = site.archive()
+                .ledger()
+                .find(Kinds.PIECE, number)
+                .orElseThrow(() -> new NotHere("piece “" + number + "”"));
+        Form form = forms.filled(saved.record());
+        ClampingId id = ClampingPages.next(site);
+        site.archive().ledger().write(site.author(), act -> {
+            List<Clamping> before = site.archive().clampingsOf(saved.record());
+            Clamping fresh = before.isEmpty()
+                    ? new Clamping(
+                            id, "", PartialDate.of(site.today()), null, null, null, null, null, "", "", "", "", null)
+                    : ClampingPages.copy(before.get(before.size() - 1), id, PartialDate.of(site.today()));
+            act.create(Kinds.CLAMPING, fresh);
+            form.row("made", saved.record().made().size()).put("clamping", id);
+            return act.save(Kinds.PIECE, forms.read(form, saved.record()), saved.version(), "Dyed again");
+        });
+        Said.andGo(
+                ctx,
+                "%s keeps its number and now has state %d. Tell here what was done this time."
+                        .formatted(number, saved.record().made().size() + 1),
+                "/clampings/" + id + "/edit");
+    }
+}

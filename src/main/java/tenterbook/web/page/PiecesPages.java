@@ -1,0 +1,276 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import tenterbook.archive.Kinds;
+import tenterbook.colour.DifferenceWords;
+import tenterbook.colour.Lab;
+import tenterbook.search.Facet;
+import tenterbook.search.FacetCount;
+import tenterbook.search.FacetGroup;
+import tenterbook.search.Hit;
+import tenterbook.search.Order;
+import tenterbook.search.PieceQuery;
+import tenterbook.search.SearchResult;
+import tenterbook.web.Html;
+import tenterbook.web.Site;
+
+/** The pieces hung along drying lines, and finding among them. */
+public final class PiecesPages {
+    private final Site site;
+
+    public PiecesPages(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/", this::list);
+        routes.get("/suggestions", this::suggestions);
+    }
+
+    /**
+     * A page of results.
+     *
+     * @param problem why the search could not be understood; everything is then shown
+     * @param typed the search as typed, by parameter, for the form
+     * @param facets each value with the address that turns it on or off
+     * @param colour the colour asked for, or null
+     * @param chosen what narrows the search, each with the address without it
+     * @param drafts names of forms with unsaved typing
+     */
+    public record View(
+            SearchResult result,
+            String problem,
+            Map<String, String> typed,
+            List<Group> facets,
+            ColourBand.Swatch colour,
+            List<Link> chosen,
+            List<Hung> hung,
+            int page,
+            int pages,
+            String earlier,
+            String later,
+            String printAll,
+            int inArchive,
+            List<Link> orders,
+            List<Draft> drafts) {}
+
+    /** A facet's values as links. */
+    public record Group(String label, List<Link> values, boolean open) {}
+
+    /** A link with a count or a mark. */
+    public record Link(String label, String address, String count, boolean chosen) {}
+
+    /** A form with unsaved typing. */
+    public record Draft(String label, String address) {}
+
+    /** A piece on the line, with why it was found. */
+    public record Hung(tenterbook.search.PieceCard card, ColourBand band, String distance, List<String> why) {
+        public String alt() {
+            return card.caption().isEmpty() ? "" : card.caption();
+        }
+    }
+
+    private void list(Context ctx) {
+        Map<String, List<String>> parameters = ctx.queryParamMap();
+        PieceQuery query;
+        String problem = "";
+        try {
+            query = PieceQuery.of(parameters);
+        } catch (IllegalArgumentException e) {
+            query = PieceQuery.EVERYTHING;
+            problem = e.getMessage();
+            ctx.status(400);
+        }
+        View view = view(query, problem, parameters);
+        if ("results".equals(ctx.header("HX-Target"))) {
+            Html.show(ctx, "part/results", Map.of("view", view));
+        } else {
+            Html.show(ctx, "pieces", Map.of("page", site.page(ctx, "Pieces", "pieces"), "view", view));
+        }
+    }
+
+    private View view(PieceQuery query, String problem, Map<String, List<String>> parameters) {
+        SearchResult result = site.index().search(query);
+        PieceQuery asked = result.query();
+        int pages = (int) Math.max(1, (result.total() + asked.size() - 1) / asked.size());
+        Map<String, String> typed = parameters.entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, entry -> String.join(" ", entry.getValue())));
+        return new View(
+                result,
+                problem,
+                typed,
+                groups(asked, result.facets()),
+                asked.colour() == null ? null : ColourBand.swatch(asked.colour(), "", 1, 0),
+                chosen(asked),
+                result.hits().stream().map(PiecesPages::hung).toList(),
+                asked.page(),
+                pages,
+                asked.page() > 1 ? address("/", asked.withPage(asked.page() - 1)) : "",
+                asked.page() < pages ? address("/", asked.withPage(asked.page() + 1)) : "",
+                address("/print", asked.withPage(1)),
+                site.archive().ledger().count(Kinds.PIECE),
+                orders(asked),
+                drafts());
+    }
+
+    static String address(String path, PieceQuery query) {
+        String parameters = query.toParameters().entrySet().stream()
+                .flatMap(entry -> entry.getValue().stream()
+                        .map(value -> entry.getKey() + "=" + URLEncoder.encode(value, StandardCharsets.UTF_8)))
+                .collect(Collectors.joining("&"));
+        return parameters.isEmpty() ? path : path + "?" + parameters;
+    }
+
+    private static List<Group> groups(PieceQuery query, List<FacetGroup> facets) {
+        List<Group> groups = new ArrayList<>();
+        for (FacetGroup facet : facets) {
+            Facet of = facet(facet.name());
+            List<Link> values = new ArrayList<>();
+            for (FacetCount count : facet.counts()) {
+                PieceQuery next = count.chosen()
+                        ? query.without(of, count.value()).withPage(1)
+                        : query.with(of, count.value()).withPage(1);
+                values.add(
+                        new Link(count.label(), address("/", next), Integer.toString(count.count()), count.chosen()));
+            }
+            boolean open = values.stream().anyMatch(Link::chosen) || groups.size() < 3;
+            groups.add(new Group(facet.label(), values, open));
+        }
+        return groups;
+    }
+
+    private static Facet facet(String name) {
+        for (Facet facet : Facet.values()) {
+            if (facet.parameter().equals(name)) {
+                return facet;
+            }
+        }
+        throw new IllegalStateException("The index counts a facet of no known name: " + name);
+    }
+
+    private static List<Link> chosen(PieceQuery query) {
+        List<Link> links = new ArrayList<>();
+        if (!query.text().isEmpty()) {
+            links.add(new Link(
+                    "“" + query.text() + "”", address("/", query.withText("").withPage(1)), "", true));
+        }
+        query.chosen()
+                .forEach((facet, values) -> values.forEach(value -> links.add(new Link(
+                        facet.label() + ": " + value,
+                        address("/", query.without(facet, value).withPage(1)),
+                        "",
+                        true))));
+        if (query.dips() != null) {
+            links.add(new Link(
+                    "dips " + query.dips(), address("/", query.withDips(null).withPage(1)), "", true));
+        }
+        if (query.lengthCm() != null) {
+            links.add(new Link(
+                    "length " + query.lengthCm() + " cm",
+                    address("/", query.withLengthCm(null).withPage(1)),
+                    "",
+                    true));
+        }
+        if (query.widthCm() != null) {
+            links.add(new Link(
+                    "width " + query.widthCm() + " cm",
+                    address("/", query.withWidthCm(null).withPage(1)),
+                    "",
+                    true));
+        }
+        if (query.price() != null) {
+            links.add(new Link(
+                    "price " + query.price(), address("/", query.withPrice(null).withPage(1)), "", true));
+        }
+        if (query.finished() != null) {
+            links.add(new Link(
+                    "finished " + query.finished(),
+                    address("/", query.withFinished(null).withPage(1)),
+                    "",
+                    true));
+        }
+        if (query.colour() != null) {
+            Lab lab = query.colour();
+            links.add(new Link(
+                    "near " + ColourBand.swatch(lab, "", 1, 0).words(),
+                    address(
+                            "/",
+                            query.withColour(null, PieceQuery.USUAL_WITHIN, 0).withPage(1)),
+                    "",
+                    true));
+        }
+        return links;
+    }
+
+    private static List<Link> orders(PieceQuery query) {
+        List<Link> links = new ArrayList<>();
+        for (Order order : Order.values()) {
+            if (order == Order.COLOUR && query.colour() == null
+                    || order == Order.RELEVANCE && query.text().isEmpty()) {
+                continue;
+            }
+            links.add(new Link(
+                    order.word(), address("/", query.withSort(order).withPage(1)), "", query.order() == order));
+        }
+        return links;
+    }
+
+    private static Hung hung(Hit hit) {
+        String distance = "";
+        if (hit.distance() != null) {
+            distance = String.format(
+                    Locale.ROOT,
+                    "%s (ΔE00 %.1f)%s",
+                    DifferenceWords.of(hit.distance()),
+                    hit.distance(),
+                    hit.share() == null ? "" : String.format(Locale.ROOT, ", over %.0f %%", hit.share() * 100));
+        }
+        return new Hung(hit.card(), ColourBand.of(hit.card()), distance, hit.why());
+    }
+
+    private List<Draft> drafts() {
+        return site.archive().ledger().drafts().all().stream()
+                .limit(5)
+                .map(draft -> {
+                    String[] name = draft.name().split("/", 2);
+                    String id = name.length > 1 ? name[1] : "";
+                    String base = RecordView.pathOf(new tenterbook.ledger.RecordKey(name[0], id.isEmpty() ? "-" : id));
+                    return id.isEmpty()
+                            ? new Draft("a new " + name[0].replace('-', ' '), base.replaceAll("/-$", "/new"))
+                            : new Draft(name[0].replace('-', ' ') + " " + id, base + "/edit");
+                })
+                .toList();
+    }
+
+    private void suggestions(Context ctx) {
+        String typed = ctx.queryParam("q");
+        Html.show(
+                ctx,
+                "part/suggestions",
+                Map.of(
+                        "suggestions",
+                        site.index().suggest(typed == null ? "" : typed, 8).stream()
+                                .map(suggestion -> new Link(
+                                        suggestion.text(),
+                                        switch (suggestion.kind()) {
+                                            case "number" -> "/pieces/" + encode(suggestion.value());
+                                            case "title", "place" -> "/?q=" + encode(suggestion.value());
+                                            default -> "/?" + suggestion.kind() + "=" + encode(suggestion.value());
+                                        },
+                                        suggestion.kind(),
+                                        false))
+                                .toList()));
+    }
+
+    private static String encode(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}

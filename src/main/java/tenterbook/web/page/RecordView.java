@@ -1,0 +1,37 @@
+package tenterbook.web.page;
+
+import java.util.List;
+import tenterbook.ledger.RecordKey;
+
+/**
+ * A plain record's page.
+ *
+ * @param called what a person calls one
+ * @param path of the page; its form is at {@code path + "/edit"}
+ * @param kind and {@code id} name it in the ledger
+ * @param search address of the pieces that have to do with it
+ * @param namedBy records that name it
+ */
+public record RecordView(
+        String called,
+        String title,
+        String path,
+        String kind,
+        String id,
+        List<Fact> facts,
+        String search,
+        List<RecordKey> namedBy) {
+    /** The address of a record's page. */
+    public static String pathOf(RecordKey key) {
+        return switch (key.kind()) {
+            case "board-pair" -> "/boards/" + key.id();
+            case "cloth" -> "/cloths/" + key.id();
+            case "lot" -> "/lots/" + key.id();
+            case "party" -> "/people/" + key.id();
+            case "clamping" -> "/clampings/" + key.id();
+            case "piece" -> "/pieces/" + key.id();
+            case "studio" -> "/studio";
+            default -> "/history/" + key.kind() + "/" + key.id();
+        };
+    }
+}

@@ -1,0 +1,129 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import tenterbook.archive.Kinds;
+import tenterbook.exchange.ArchiveCheck;
+import tenterbook.exchange.Pack;
+import tenterbook.ledger.Conflict;
+import tenterbook.ledger.Finding;
+import tenterbook.ledger.Saved;
+import tenterbook.piece.Studio;
+import tenterbook.web.Html;
+import tenterbook.web.Said;
+import tenterbook.web.Site;
+import tenterbook.web.form.Difference;
+import tenterbook.web.form.Form;
+import tenterbook.web.form.StudioForm;
+import tenterbook.web.job.Job;
+
+/** The studio's particulars, and the long work of keeping an archive: check, re-index, pack. */
+public final class StudioPages {
+    private final Site site;
+    private final StudioForm forms = new StudioForm();
+
+    public StudioPages(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/studio", ctx -> show(ctx, 200, null, List.of(), ""));
+        routes.post("/studio", this::save);
+        routes.post(
+                "/studio/check",
+                ctx -> go(ctx, "Checking the archive", progress -> {
+                    List<Finding> findings = new ArrayList<>(ArchiveCheck.run(site.archive(), progress));
+                    findings.addAll(site.index().check(progress));
+                    return new Job.Outcome(
+                            findings.isEmpty()
+                                    ? "Nothing is wrong: every revision, reference, photograph and index entry was looked at."
+                                    : findings.size() + " things are wrong. Nothing was changed.",
+                            findings.stream().map(Finding::toString).toList(),
+                            "");
+                }));
+        routes.post(
+                "/studio/reindex",
+                ctx -> go(ctx, "Building the search index anew", progress -> {
+                    site.index().reindex(progress);
+                    return new Job.Outcome("The search index is built anew from the ledger.", List.of(), "");
+                }));
+        routes.post("/studio/pack", ctx -> {
+            Path root = site.archive().folder().root().toAbsolutePath().normalize();
+            String name = root.getFileName() + "-" + site.today();
+            Path target = free(root.resolveSibling(name));
+            go(ctx, "Packing the archive", progress -> {
+                new Pack(site.clock()).pack(site.archive(), target, progress);
+                return new Job.Outcome(
+                        "Packed into the folder %s. Copy it to another disk: it opens without this program. It holds everything, private names and addresses too."
+                                .formatted(target),
+                        List.of(),
+                        "");
+            });
+        });
+    }
+
+    private static Path free(Path wanted) {
+        Path path = wanted;
+        for (int i = 2; java.nio.file.Files.exists(path); i++) {
+            path = wanted.resolveSibling(wanted.getFileName() + "-" + i);
+        }
+        return path;
+    }
+
+    private void go(Context ctx, String title, tenterbook.web.job.Jobs.Work work) {
+        Job job = site.jobs().start(title, work);
+        ctx.redirect("/work/" + job.id(), io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+
+    private void show(Context ctx, int status, Form typed, List<Difference> theirs, String trouble) {
+        Saved<Studio> saved =
+                site.archive().ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElse(null);
+        Form form = typed != null ? typed : forms.filled(saved == null ? Studio.UNNAMED : saved.record());
+        int version = typed != null ? version(typed) : saved == null ? 0 : saved.version();
+        Map<String, Object> values = new HashMap<>();
+        values.put("page", site.page(ctx, "Studio", "studio"));
+        values.put(
+                "view",
+                new Editor.View(form, Kinds.THE_STUDIO, version, "/studio", "studio/studio", null, theirs, trouble));
+        values.put(
+                "folder",
+                site.archive().folder().root().toAbsolutePath().normalize().toString());
+        values.put("revisions", site.archive().ledger().lastSequence());
+        values.put("lastHash", site.archive().ledger().lastHash().hex());
+        ctx.status(status);
+        Html.show(ctx, "studio", values);
+    }
+
+    private void save(Context ctx) {
+        Form form = Form.of(ctx.formParamMap());
+        Studio studio = forms.read(form, null);
+        if (studio == null) {
+            show(ctx, 422, form, List.of(), "");
+            return;
+        }
+        try {
+            int version = version(form);
+            site.archive().ledger().write(site.author(), act -> act.save(Kinds.STUDIO, studio, version, ""));
+            Said.andGo(ctx, "Saved the studio's particulars.", "/studio");
+        } catch (Conflict e) {
+            Saved<Studio> theirs =
+                    site.archive().ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElseThrow(() -> e);
+            form.put("version", theirs.version());
+            show(
+                    ctx,
+                    409,
+                    form,
+                    Difference.between(forms.filled(theirs.record()), forms.filled(studio)),
+                    e.getMessage());
+        }
+    }
+
+    private static int version(Form form) {
+        return form.value("version").matches("\\d{1,9}") ? Integer.parseInt(form.value("version")) : 0;
+    }
+}

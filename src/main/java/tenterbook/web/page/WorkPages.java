@@ -1,0 +1,41 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Map;
+import tenterbook.web.Html;
+import tenterbook.web.NotHere;
+import tenterbook.web.Site;
+import tenterbook.web.job.Job;
+
+/** Long work as it goes on, with a way to stop it. */
+public final class WorkPages {
+    private final Site site;
+
+    public WorkPages(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/work/{id}", this::show);
+        routes.post("/work/{id}/stop", ctx -> {
+            job(ctx).stop();
+            ctx.redirect("/work/" + ctx.pathParam("id"), io.javalin.http.HttpStatus.SEE_OTHER);
+        });
+    }
+
+    private Job job(Context ctx) {
+        return site.jobs()
+                .find(ctx.pathParam("id"))
+                .orElseThrow(() -> new NotHere("work “" + ctx.pathParam("id") + "” going on"));
+    }
+
+    private void show(Context ctx) {
+        Job job = job(ctx);
+        if ("true".equals(ctx.header("HX-Request"))) {
+            Html.show(ctx, "part/work", Map.of("job", job));
+        } else {
+            Html.show(ctx, "work", Map.of("page", site.page(ctx, job.title(), "studio"), "job", job));
+        }
+    }
+}

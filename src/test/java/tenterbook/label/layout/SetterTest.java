@@ -1,0 +1,111 @@
+package tenterbook.label.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.Font;
+import java.awt.font.FontRenderContext;
+import java.awt.font.TextAttribute;
+import java.io.InputStream;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SetterTest {
+    private final Faces faces = Faces.open();
+    private final Setter setter = new Setter(faces);
+
+    @AfterEach
+    void giveBack() {
+        faces.close();
+    }
+
+    /** Reference: the JDK's own shaping with kerning (HarfBuzz), at 1000 points so that rounding to pixels does not count. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Face.class,
+            names = {"TITLE", "TITLE_ITALIC", "TEXT", "TEXT_MEDIUM", "TEXT_BOLD"})
+    void kerningAgreesWithAnIndependentShaper(Face face) throws Exception {
+        for (String text : new String[] {"AVATAR", "To Ve, Wa", "Heron weir", "LT’Y", "Porto Sarelho, Portugal"}) {
+            try (InputStream in = SetterTest.class.getResourceAsStream(face.resource())) {
+                Font font = Font.createFont(Font.TRUETYPE_FONT, in)
+                        .deriveFont(1000f)
+                        .deriveFont(Map.of(TextAttribute.KERNING, TextAttribute.KERNING_ON));
+                var context = new FontRenderContext(null, true, true);
+                double expected = font.layoutGlyphVector(
+                                context, text.toCharArray(), 0, text.length(), Font.LAYOUT_LEFT_TO_RIGHT)
+                        .getGlyphPosition(text.length())
+                        .getX();
+                double found =
+                        setter.line(text, Style.of(face, 1000, 1000, 1000)).width();
+                assertThat(found).as(text).isCloseTo(expected, within(3.0));
+                assertThat(unkerned(text, face)).as("without kerning, " + text).isNotCloseTo(found, within(3.0));
+            }
+        }
+    }
+
+    private double unkerned(String text, Face face) {
+        Faces.Read read = faces.get(face);
+        return text.chars().mapToDouble(c -> read.advance(read.glyph(c)) * 1000).sum();
+    }
+
+    @Test
+    void macronsAndJapaneseAreSetEachInAFaceThatHoldsThem() {
+        Line line = setter.line("kyōkechi 板締め絞り", Style.of(Face.TITLE, 12, 15, 8));
+        assertThat(line.runs()).extracting(Line.Run::face).containsExactly(Face.TITLE, Face.FALLBACK);
+        assertThat(line.runs().get(1).width()).isCloseTo(5 * 12, within(0.01));
+        assertThat(setter.line("kyo\u0304kechi", Style.of(Face.TITLE, 12, 15, 8))
+                        .text())
+                .isEqualTo("kyōkechi");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"heron \uD83D\uDC26", "שלום", "سلام", "x\u0304", "a\u200Db", "\u202Eabc"})
+    void whatCannotBeSetIsRefusedByName(String text) {
+        assertThatThrownBy(() -> setter.line(text, Style.of(Face.TITLE, 12, 15, 8)))
+                .isInstanceOf(CannotBeSet.class)
+                .hasMessageContaining("U+");
+    }
+
+    @Test
+    void typeShrinksOnlyToItsSmallestAndThenTheWordsAreNamed() {
+        Style style = Style.of(Face.TEXT, 12, 15, 9);
+        Column column = new Column("A test").add("Four words set narrow", style, 0);
+        Column.SetColumn set = column.set(setter, 40, 10);
+        assertThat(set.scale()).isEqualTo(1);
+        Column.SetColumn tight = column.set(setter, 22, 8.5);
+        assertThat(tight.lines()).allSatisfy(p -> {
+            assertThat(p.line().style().size()).isBetween(9.0, 11.9);
+            assertThat(p.line().width()).isLessThanOrEqualTo(Mm.points(22));
+        });
+        assertThatThrownBy(() -> column.set(setter, 22, 4))
+                .isInstanceOf(DoesNotFit.class)
+                .hasMessageContaining("narrow");
+        assertThatThrownBy(() -> new Column("A test")
+                        .add("Unbreakablewordofgreatlength", style, 0)
+                        .set(setter, 10, 50))
+                .isInstanceOf(DoesNotFit.class)
+                .hasMessageContaining("Unbreakablewordofgreatlength");
+    }
+
+    @Test
+    void smallCapitalsAreTheFontsOwnGlyphs() {
+        assertThat(faces.get(Face.SMALL_CAPS).glyph('a'))
+                .isNotEqualTo(faces.get(Face.TEXT_MEDIUM).glyph('a'));
+        assertThat(faces.get(Face.SMALL_CAPS).glyph('A'))
+                .isEqualTo(faces.get(Face.TEXT_MEDIUM).glyph('A'));
+    }
+
+    @Test
+    void titlesAreBrokenIntoEvenLines() {
+        Style title = Style.of(Face.TITLE, 18, 21, 18).even();
+        var lines = setter.wrapped("Heron weir, second cutting", title, Mm.points(48))
+                .orElseThrow();
+        assertThat(lines).hasSize(2);
+        assertThat(lines.get(0).text()).isEqualTo("Heron weir,");
+    }
+}

@@ -1,0 +1,67 @@
+package tenterbook.label.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import tenterbook.label.LabelKind;
+import tenterbook.label.LabelRequest;
+import tenterbook.label.Samples;
+import tenterbook.label.rule.Market;
+
+/**
+ * Labels as they were looked at and found good. After a wanted change of design, run with {@code -Dlabels.write=<folder>}, look
+ * at the new pictures, and keep them.
+ */
+class GoldenLabelTest {
+    private static final double DPI = 120;
+
+    @ParameterizedTest
+    @EnumSource(LabelKind.class)
+    void theLabelLooksAsItWasApproved(LabelKind kind) throws Exception {
+        byte[] png = LabelPaper.face(
+                Samples.kasuri(), LabelRequest.of(kind, Market.EU).withPrice(), DPI);
+        String name = kind.name().toLowerCase(Locale.ROOT) + ".png";
+        Optional<String> folder = Optional.ofNullable(System.getProperty("labels.write"));
+        if (folder.isPresent()) {
+            Files.write(Path.of(folder.get(), name), png);
+        }
+        try (InputStream in = GoldenLabelTest.class.getResourceAsStream("/labels/" + name)) {
+            BufferedImage golden = ImageIO.read(in);
+            BufferedImage found = ImageIO.read(new ByteArrayInputStream(png));
+            assertThat(found.getWidth()).isEqualTo(golden.getWidth());
+            assertThat(found.getHeight()).isEqualTo(golden.getHeight());
+            assertThat(unlike(golden, found)).isLessThan(0.005);
+        }
+    }
+
+    @Test
+    void theComparisonSeesALabelThatIsNotTheSame() throws Exception {
+        BufferedImage one = ImageIO.read(new ByteArrayInputStream(
+                LabelPaper.face(Samples.kasuri(), LabelRequest.of(LabelKind.HANG_TAG, Market.EU), DPI)));
+        BufferedImage other = ImageIO.read(new ByteArrayInputStream(
+                LabelPaper.face(Samples.heron(), LabelRequest.of(LabelKind.HANG_TAG, Market.EU), DPI)));
+        assertThat(unlike(one, other)).isGreaterThan(0.02);
+    }
+
+    /** The share of pixels that differ by more than a quarter of the scale in green. */
+    private static double unlike(BufferedImage a, BufferedImage b) {
+        int unlike = 0;
+        for (int y = 0; y < a.getHeight(); y++) {
+            for (int x = 0; x < a.getWidth(); x++) {
+                int difference = Math.abs((a.getRGB(x, y) >> 8 & 0xff) - (b.getRGB(x, y) >> 8 & 0xff));
+                unlike += difference > 64 ? 1 : 0;
+            }
+        }
+        return unlike / (double) (a.getWidth() * a.getHeight());
+    }
+}

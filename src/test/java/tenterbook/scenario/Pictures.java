@@ -1,0 +1,83 @@
+package tenterbook.scenario;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import javax.imageio.ImageIO;
+
+/** Small JPEGs, each with bytes of its own. */
+final class Pictures {
+    private Pictures() {}
+
+    /** A cloth-blue picture with a lighter half; {@code number} makes its bytes differ from every other's. */
+    static byte[] jpeg(int number) throws IOException {
+        BufferedImage image = new BufferedImage(320, 200, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = image.createGraphics();
+        graphics.setColor(new Color(0x2f4a6d));
+        graphics.fillRect(0, 0, 320, 200);
+        graphics.setColor(new Color(0xb9c7d6));
+        graphics.fillRect(160, 0, 160, 200);
+        graphics.dispose();
+        for (int bit = 0; bit < 24; bit++) {
+            int shade = (number >> bit & 1) == 0 ? 0x101010 : 0xf0f0f0;
+            for (int i = 0; i < 64; i++) {
+                image.setRGB(8 * bit + i % 8, i / 8, shade);
+            }
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ImageIO.write(image, "jpeg", bytes);
+        return bytes.toByteArray();
+    }
+
+    /**
+     * The same picture with an Exif segment that says it must be turned (JEITA CP-3451: tag 0x0112, a SHORT, in big-endian
+     * TIFF within APP1).
+     */
+    static byte[] turned(byte[] jpeg, int orientation) {
+        byte[] segment = {
+            (byte) 0xff,
+            (byte) 0xe1,
+            0,
+            34,
+            'E',
+            'x',
+            'i',
+            'f',
+            0,
+            0,
+            'M',
+            'M',
+            0,
+            42,
+            0,
+            0,
+            0,
+            8,
+            0,
+            1,
+            1,
+            0x12,
+            0,
+            3,
+            0,
+            0,
+            0,
+            1,
+            0,
+            (byte) orientation,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0
+        };
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        out.write(jpeg, 0, 2);
+        out.writeBytes(segment);
+        out.write(jpeg, 2, jpeg.length - 2);
+        return out.toByteArray();
+    }
+}

@@ -1,0 +1,281 @@
+// What pages do beyond plain HTML. Everything here is a convenience: each page works without it.
+
+const wait = (milliseconds, work) => {
+  let timer;
+  return (...given) => {
+    clearTimeout(timer);
+    timer = setTimeout(() => work(...given), milliseconds);
+  };
+};
+
+/** Times in the reader's own zone and language. */
+function tellTimes(root) {
+  for (const time of root.querySelectorAll("time[data-time]")) {
+    const at = new Date(time.dataset.time);
+    if (!Number.isNaN(at.getTime())) {
+      time.textContent = at.toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
+      time.dateTime = time.dataset.time;
+    }
+  }
+}
+
+/** Beneath a quantity: what it means in both systems of units, or why it is not clear yet. */
+const understand = wait(200, async (input) => {
+  const line = document.getElementById(`${input.id}-read`);
+  if (!line) return;
+  if (!input.value.trim()) {
+    line.textContent = "";
+    return;
+  }
+  const answer = await fetch(`/api/understood?unit=${input.dataset.unit}&text=${encodeURIComponent(input.value)}`);
+  const read = await answer.json();
+  line.textContent = read.problem ?? read.read ?? "";
+  line.classList.toggle("unclear", "problem" in read);
+});
+
+/** Unsaved typing is kept on this computer as it is typed, so that a reload loses nothing. */
+function keepDrafts(form) {
+  const told = form.querySelector("[data-kept]");
+  let touched = false;
+  const keep = async () => {
+    const body = new URLSearchParams();
+    for (const [name, value] of new FormData(form)) {
+      if (typeof value === "string") body.append(name, value);
+    }
+    try {
+      const answer = await fetch(`/drafts/${form.dataset.draft}`.replace(/\/$/, ""), { method: "POST", body, keepalive: true });
+      if (told) told.textContent = answer.ok ? "Typing kept, not saved yet" : "Typing could not be kept";
+    } catch {
+      if (told) told.textContent = "The program does not answer; typing is not kept";
+    }
+  };
+  const later = wait(700, keep);
+  form.addEventListener("input", () => { touched = true; later(); });
+  form.addEventListener("draft", () => { touched = true; keep(); });
+  let sent = false;
+  form.addEventListener("submit", () => { sent = true; });
+  window.addEventListener("pagehide", () => { if (touched && !sent) keep(); });
+}
+
+/** Photographs: choose, drop, paste; each is sent by itself, and a bad one spoils no other. */
+function takePhotographs(form) {
+  const area = form.querySelector("[data-photo-drop]");
+  const rows = form.querySelector("[data-photo-rows]");
+  const list = form.querySelector("[data-photo-progress]");
+  const input = form.querySelector("input[type=file]");
+  if (!area || !input) return;
+
+  const send = (file) => new Promise((done) => {
+    const item = document.createElement("li");
+    const label = document.createElement("span");
+    const bar = document.createElement("progress");
+    bar.max = 1;
+    bar.value = 0;
+    bar.setAttribute("aria-label", file.name);
+    label.textContent = `${file.name} `;
+    item.append(label, bar);
+    list.append(item);
+    const request = new XMLHttpRequest();
+    const stop = document.createElement("button");
+    stop.type = "button";
+    stop.className = "quiet";
+    stop.textContent = "Stop";
+    stop.addEventListener("click", () => request.abort());
+    item.append(stop);
+    request.upload.addEventListener("progress", (event) => { bar.value = event.total ? event.loaded / event.total : 0; });
+    request.addEventListener("loadend", () => {
+      let answer = null;
+      try { answer = JSON.parse(request.responseText); } catch { /* told below */ }
+      const photo = Array.isArray(answer) ? answer[0] : null;
+      bar.remove();
+      stop.remove();
+      if (photo && photo.digest) {
+        const twice = document.querySelector(`input[value="${photo.digest}"]`);
+        if (twice) {
+          label.textContent = `${file.name} is in this form already.`;
+        } else {
+          addRow(photo, file.name);
+          const notes = [...(photo.notes ?? [])];
+          if (photo.shownBy?.length) notes.push(`The archive has it already, with ${photo.shownBy.join(", ")}.`);
+          if (photo.gps) notes.push("It holds the place where it was taken; that is never passed on.");
+          label.textContent = notes.length ? `${file.name}: ${notes.join(" ")}` : "";
+          if (!notes.length) item.remove();
+          form.dispatchEvent(new Event("draft"));
+        }
+      } else {
+        label.className = "problem";
+        label.textContent = photo?.problem ?? answer?.error ?? `${file.name} was not added: sending it was stopped. Nothing was changed.`;
+      }
+      done();
+    });
+    const body = new FormData();
+    body.append("files", file);
+    request.open("POST", "/photos");
+    request.send(body);
+  });
+
+  const addRow = (photo, name) => {
+    const index = [...rows.querySelectorAll("input[name$='.digest']")]
+      .map((each) => Number(each.name.split(".")[1])).reduce((a, b) => Math.max(a, b + 1), 0);
+    const start = `photos.${index}`;
+    const row = document.createElement("div");
+    row.className = "photo-row";
+    const picture = document.createElement("img");
+    picture.width = 96;
+    picture.height = 96;
+    picture.alt = "";
+    if (photo.preview) picture.src = photo.preview;
+    const fields = document.createElement("div");
+    const hidden = (field, value) => {
+      const made = document.createElement("input");
+      made.type = "hidden";
+      made.name = `${start}.${field}`;
+      made.value = value;
+      return made;
+    };
+    fields.append(hidden("digest", photo.digest), hidden("state", "1"));
+    const labelled = (field, text, control) => {
+      const box = document.createElement("div");
+      box.className = "field";
+      const label = document.createElement("label");
+      control.id = `f-photos-${index}-${field}`;
+      control.name = `${start}.${field}`;
+      label.htmlFor = control.id;
+      label.textContent = text;
+      box.append(label, control);
+      return box;
+    };
+    const role = document.createElement("select");
+    for (const word of ["front", "back", "detail", "layer", "fault", "in place", "at work", "paper", "other"]) {
+      role.append(new Option(word, word, false, word === (index === 0 ? "front" : "detail")));
+    }
+    const caption = document.createElement("input");
+    caption.autocomplete = "off";
+    const line = document.createElement("div");
+    line.className = "row";
+    line.append(labelled("role", "Shows", role), labelled("caption", "Caption", caption));
+    const leave = document.createElement("label");
+    leave.className = "check";
+    const box = document.createElement("input");
+    box.type = "checkbox";
+    box.name = `${start}.leaveOut`;
+    box.value = "1";
+    leave.append(box, ` Leave this one out (${name})`);
+    fields.append(line, leave);
+    row.append(picture, fields);
+    rows.append(row);
+  };
+
+  const sendAll = async (files) => {
+    const pictures = [...files];
+    for (let i = 0; i < pictures.length; i += 2) {
+      await Promise.all(pictures.slice(i, i + 2).map(send));
+    }
+  };
+  input.addEventListener("change", async () => {
+    const files = [...input.files];
+    input.value = "";
+    await sendAll(files);
+  });
+  area.addEventListener("dragover", (event) => { event.preventDefault(); area.classList.add("over"); });
+  area.addEventListener("dragleave", () => area.classList.remove("over"));
+  area.addEventListener("drop", (event) => {
+    event.preventDefault();
+    area.classList.remove("over");
+    sendAll(event.dataTransfer.files);
+  });
+  document.addEventListener("paste", (event) => {
+    if (event.clipboardData.files.length) {
+      event.preventDefault();
+      sendAll(event.clipboardData.files);
+    }
+  });
+}
+
+/** Suggestions beneath the search, walked with the arrow keys. */
+function suggest(input) {
+  const box = document.getElementById("suggestions");
+  const look = wait(120, async () => {
+    if (!input.value.trim()) { box.hidden = true; return; }
+    const answer = await fetch(`${input.dataset.suggest}?q=${encodeURIComponent(input.value)}`);
+    const html = await answer.text();
+    if (document.activeElement !== input) return;
+    box.innerHTML = html;
+    box.hidden = !html.trim();
+  });
+  input.addEventListener("input", look);
+  input.form.addEventListener("submit", () => { box.hidden = true; });
+  document.addEventListener("click", (event) => { if (!box.contains(event.target)) box.hidden = true; });
+  document.addEventListener("keydown", (event) => {
+    if (box.hidden) return;
+    const links = [...box.querySelectorAll("a")];
+    const at = links.indexOf(document.activeElement);
+    if (event.key === "Escape") { box.hidden = true; input.focus(); }
+    if (event.key === "ArrowDown" && (document.activeElement === input || at >= 0)) { event.preventDefault(); links[Math.min(at + 1, links.length - 1)]?.focus(); }
+    if (event.key === "ArrowUp" && at >= 0) { event.preventDefault(); (at === 0 ? input : links[at - 1]).focus(); }
+  });
+}
+
+/** Marking a part of a photograph by dragging. */
+function markParts(marker) {
+  const form = document.querySelector("[data-marker-form]");
+  const box = marker.querySelector("[data-marking]");
+  if (!form) return;
+  const fields = ["left", "top", "right", "bottom"].map((id) => form.elements[id]);
+  const place = (event) => {
+    const frame = marker.getBoundingClientRect();
+    const bound = (value) => Math.min(100, Math.max(0, value));
+    return [bound(((event.clientX - frame.left) / frame.width) * 100), bound(((event.clientY - frame.top) / frame.height) * 100)];
+  };
+  const draw = () => {
+    const [left, top, right, bottom] = fields.map((field) => Number(field.value.replace(",", ".")) || 0);
+    box.setAttribute("x", Math.min(left, right));
+    box.setAttribute("y", Math.min(top, bottom));
+    box.setAttribute("width", Math.abs(right - left));
+    box.setAttribute("height", Math.abs(bottom - top));
+  };
+  fields.forEach((field) => field.addEventListener("input", draw));
+  let from = null;
+  marker.addEventListener("pointerdown", (event) => { from = place(event); marker.setPointerCapture(event.pointerId); });
+  marker.addEventListener("pointermove", (event) => {
+    if (!from) return;
+    const to = place(event);
+    [Math.min(from[0], to[0]), Math.min(from[1], to[1]), Math.max(from[0], to[0]), Math.max(from[1], to[1])]
+      .forEach((value, i) => { fields[i].value = value.toFixed(1); });
+    draw();
+  });
+  marker.addEventListener("pointerup", () => { from = null; });
+}
+
+function begin() {
+  tellTimes(document);
+  for (const input of document.querySelectorAll("input[data-unit]")) if (input.value) understand(input);
+  document.addEventListener("input", (event) => { if (event.target.dataset?.unit) understand(event.target); });
+  document.querySelectorAll("form[data-draft]").forEach(keepDrafts);
+  document.querySelectorAll("form[data-photos]").forEach(takePhotographs);
+  document.querySelectorAll("input[data-suggest]").forEach(suggest);
+  document.querySelectorAll("[data-marker]").forEach(markParts);
+  document.querySelector(".trouble[tabindex]")?.focus();
+  for (const form of document.querySelectorAll("form[data-resubmit]")) {
+    form.addEventListener("change", () => form.requestSubmit());
+  }
+  const well = document.getElementById("colour-well");
+  well?.addEventListener("change", () => {
+    document.getElementById("colour").value = well.value;
+  });
+  // Empty fields stay out of the address, so that it is short enough to share.
+  document.body.addEventListener("htmx:configRequest", (event) => {
+    if (event.detail.elt.id !== "finder") return;
+    for (const name of [...event.detail.formData.keys()]) {
+      if (event.detail.formData.get(name) === "") event.detail.formData.delete(name);
+    }
+    const now = new URL(location.href).searchParams;
+    for (const name of new Set(now.keys())) {
+      if (name !== "page" && !event.detail.elt.querySelector(`[name="${name}"]`)) {
+        for (const value of now.getAll(name)) event.detail.formData.append(name, value);
+      }
+    }
+  });
+}
+
+begin();
