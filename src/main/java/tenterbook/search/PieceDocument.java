@@ -25,7 +25,7 @@ import tenterbook.recipe.BoardUse;
 /** The index entry of one piece. */
 final class PieceDocument {
     /** What the index holds and how; an index of another format is thrown away and rebuilt. */
-    static final String FORMAT = "1";
+    static final String FORMAT = "2";
 
     static final String NUMBER = "number";
     static final String SQUASHED = "number.squashed";

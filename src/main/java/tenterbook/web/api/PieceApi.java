@@ -84,6 +84,9 @@ public final class PieceApi {
         answer.put("size", result.query().size());
         answer.put("micros", result.micros());
         answer.put("respelt", result.respelt());
+        if (!result.note().isEmpty()) {
+            answer.put("note", result.note());
+        }
         answer.put("pieces", result.hits().stream().map(PieceApi::hit).toList());
         answer.put("facets", result.facets());
         ctx.json(answer);
@@ -95,6 +98,8 @@ public final class PieceApi {
         answer.put("title", hit.card().title());
         if (hit.distance() != null) {
             answer.put("distance", hit.distance());
+        }
+        if (hit.nearest() != null) {
             answer.put("nearest", hit.nearest());
         }
         if (hit.share() != null) {
