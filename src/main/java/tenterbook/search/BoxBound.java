@@ -22,7 +22,9 @@ package tenterbook.search;
  *       |ab|/(s²a²+b²) ≤ 1/2 a unit, so that half of (shi−slo)/2 is added to the ends found at the middle stretch.
  *   <li>|ΔH'| = 2√(C1'C2')·sin(|Δh'|/2), growing in all three for |Δh'| ≤ 180°; also ΔH'² = (Δa')² + (Δb)² − (ΔC')². The closer
  *       of both bounds is taken. Where Δh' can pass 180°, or the box holds grey, the hue and its sign are unknown.
- *   <li>The mean hue is h1' + Δh'/2. |T'| ≤ 0.17 + 2·0.24 + 3·0.32 + 4·0.20 = 2.41 per radian, and always 0.07 ≤ T ≤ 1.93.
+ *   <li>The mean hue is h1' + Δh'/2. |T'| ≤ 0.17 + 2·0.24 + 3·0.32 + 4·0.20 = 2.41 per radian and |T''| ≤ 0.17 + 4·0.24 + 9·0.32
+ *       + 16·0.20 = 7.21, so within w of m T differs from T(m) by at most 2.41·w and at most |T'(m)|·w + 7.22·w²/2 (Taylor); always
+ *       0.07 ≤ T ≤ 1.93.
  *   <li>RT = −RC·sin 2Δθ, RC grows with C̄', and Δθ = 30°·exp(−((h̄−275)/25)²) ≤ 30° falls with the distance from 275°.
  *   <li>With ρ in [ρlo, ρhi] for |RT|: where c·h is surely negative, the least is clo² + hlo² + ρlo·clo·hlo. Otherwise c² + h² −
  *       ρhi·|c||h| bounds from below; ρhi &lt; 2 makes it a convex form least at the origin, so over a rectangle of |c|, |h| it is
@@ -36,6 +38,12 @@ final class BoxBound {
     private static final double BLUE = Math.toRadians(275);
     private static final double WIDE = Math.toRadians(25);
     private static final double SIN_60 = Math.sqrt(0.75);
+    private static final double COS_30 = Math.sqrt(0.75);
+    private static final double SIN_30 = 0.5;
+    private static final double COS_6 = Math.cos(Math.toRadians(6));
+    private static final double SIN_6 = Math.sin(Math.toRadians(6));
+    private static final double COS_63 = Math.cos(Math.toRadians(63));
+    private static final double SIN_63 = Math.sin(Math.toRadians(63));
     /** sin 2Δθ, 75° and more from blue: 2·30°·exp(−9) in radians. */
     private static final double FAR_FROM_BLUE = Math.toRadians(60) * Math.exp(-9);
 
@@ -182,13 +190,26 @@ final class BoxBound {
 
     private void meanHue(double middle, double around) {
         double m = middle < 0 ? middle + 2 * Math.PI : middle >= 2 * Math.PI ? middle - 2 * Math.PI : middle;
+        double cos = Math.cos(m);
+        double sin = Math.sin(m);
+        double cos2 = cos * cos - sin * sin;
+        double sin2 = 2 * sin * cos;
+        double cos3 = cos2 * cos - sin2 * sin;
+        double sin3 = sin2 * cos + cos2 * sin;
+        double cos4 = cos2 * cos2 - sin2 * sin2;
+        double sin4 = 2 * sin2 * cos2;
         double T = 1
-                - 0.17 * Math.cos(m - Math.toRadians(30))
-                + 0.24 * Math.cos(2 * m)
-                + 0.32 * Math.cos(3 * m + Math.toRadians(6))
-                - 0.20 * Math.cos(4 * m - Math.toRadians(63));
-        leastT = Math.max(0.07, T - 2.41 * around);
-        mostT = Math.min(1.93, T + 2.41 * around);
+                - 0.17 * (cos * COS_30 + sin * SIN_30)
+                + 0.24 * cos2
+                + 0.32 * (cos3 * COS_6 - sin3 * SIN_6)
+                - 0.20 * (cos4 * COS_63 + sin4 * SIN_63);
+        double slope = 0.17 * (sin * COS_30 - cos * SIN_30)
+                - 0.48 * sin2
+                - 0.96 * (sin3 * COS_6 + cos3 * SIN_6)
+                + 0.80 * (sin4 * COS_63 - cos4 * SIN_63);
+        double away = Math.min(2.41 * around, Math.abs(slope) * around + 3.61 * around * around);
+        leastT = Math.max(0.07, T - away);
+        mostT = Math.min(1.93, T + away);
         double off = Math.abs(m - BLUE);
         double nearest = Math.max(0, Math.min(off, 2 * Math.PI - off) - around);
         if (nearest >= 3 * WIDE) {

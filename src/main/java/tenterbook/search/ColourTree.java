@@ -7,7 +7,7 @@ package tenterbook.search;
  * <p>Parts are numbered as in a heap: 1 is the whole, the halves of n are 2n and 2n + 1.
  */
 final class ColourTree {
-    private static final int LEAF = 24;
+    private static final int LEAF = 48;
     /** A step of lightness weighs more than one of chroma, which CIEDE2000 divides by SC or SH. */
     private static final double LIGHTNESS_WEIGHS = 1.5;
 

@@ -94,7 +94,9 @@ final class PaletteDistance {
         for (int i = 0; i < bounds.length; i++) {
             double best2 = Double.POSITIVE_INFINITY;
             for (int j = 0; j < others; j++) {
-                bounds[i].colour(other[4 * j], other[4 * j + 1], other[4 * j + 2], 1e9);
+                // Lightness alone is bound enough where it is farther than what is known already.
+                double known = Math.max(best2, nearest[j]);
+                bounds[i].colour(other[4 * j], other[4 * j + 1], other[4 * j + 2], known);
                 best2 = Math.min(best2, bounds[i].least2);
                 nearest[j] = Math.min(nearest[j], bounds[i].least2);
             }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.apache.lucene.document.Document;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.index.StoredFields;
@@ -16,8 +15,7 @@ import org.apache.lucene.search.TermQuery;
 
 /** One search over one unchanging view of the index. */
 final class Searching {
-    private static final Set<String> CARD = Set.of(PieceDocument.CARD);
-    private static final Set<String> CARD_AND_TEXT = Set.of(PieceDocument.CARD, PieceDocument.PASSAGES);
+    private static final Set<String> TEXT = Set.of(PieceDocument.PASSAGES);
     private final IndexSearcher searcher;
     private final ColumnCache columns;
 
@@ -95,11 +93,10 @@ final class Searching {
         List<Hit> hits = new ArrayList<>();
         StoredFields stored = searcher.storedFields();
         for (int doc : page) {
-            Document entry = stored.document(doc, snippets == null ? CARD : CARD_AND_TEXT);
-            PieceCard card = Cards.card(entry.getBinaryValue(PieceDocument.CARD));
+            PieceCard card = Cards.read(searcher.getIndexReader(), doc);
             List<String> why = snippets == null
                     ? List.of()
-                    : snippets.of(Cards.passages(entry.getBinaryValue(PieceDocument.PASSAGES)));
+                    : snippets.of(Cards.passages(stored.document(doc, TEXT).getBinaryValue(PieceDocument.PASSAGES)));
             hits.add(colours == null ? new Hit(card, null, null, null, why) : coloured(card, colours, doc, why));
         }
         return hits;
@@ -119,10 +116,9 @@ final class Searching {
             return List.of();
         }
         ScoreDoc[] top = searcher.search(query, wanted, Sorts.of(Order.OLDEST)).scoreDocs;
-        StoredFields stored = searcher.storedFields();
         List<PieceCard> cards = new ArrayList<>();
         for (int i = from; i < top.length; i++) {
-            cards.add(Cards.card(stored.document(top[i].doc, CARD).getBinaryValue(PieceDocument.CARD)));
+            cards.add(Cards.read(searcher.getIndexReader(), top[i].doc));
         }
         return cards;
     }
