@@ -235,16 +235,55 @@ function markParts(marker) {
     box.setAttribute("height", Math.abs(bottom - top));
   };
   fields.forEach((field) => field.addEventListener("input", draw));
+  const way = () => document.querySelector("[data-way]:checked")?.value ?? "rectangle";
+  const outline = form.elements.outline;
+  const drawing = marker.querySelector("[data-drawing]");
+  const corners = document.getElementById("corners");
+  const cornersDrawn = marker.querySelector("[data-corners]");
+  const word = (point) => point.map((value) => value.toFixed(1)).join(",");
+  const drawCorners = () => cornersDrawn?.setAttribute("points", corners.value);
+  corners?.addEventListener("input", drawCorners);
+  outline?.addEventListener("input", () => drawing?.setAttribute("points", outline.value));
   let from = null;
-  marker.addEventListener("pointerdown", (event) => { from = place(event); marker.setPointerCapture(event.pointerId); });
+  let drawn = [];
+  marker.addEventListener("pointerdown", (event) => {
+    const at = place(event);
+    if (way() === "corners") {
+      const now = corners.value.trim() ? corners.value.trim().split(/\s+/) : [];
+      corners.value = [...(now.length >= 4 ? [] : now), word(at)].join(" ");
+      drawCorners();
+      return;
+    }
+    from = at;
+    drawn = [at];
+    marker.setPointerCapture(event.pointerId);
+  });
   marker.addEventListener("pointermove", (event) => {
     if (!from) return;
     const to = place(event);
+    if (way() === "free") {
+      const last = drawn[drawn.length - 1];
+      if (Math.hypot(to[0] - last[0], to[1] - last[1]) > 1.2 && drawn.length < 200) drawn.push(to);
+      outline.value = drawn.map(word).join(" ");
+      drawing.setAttribute("points", outline.value);
+      return;
+    }
+    outline.value = "";
+    drawing?.setAttribute("points", "");
     [Math.min(from[0], to[0]), Math.min(from[1], to[1]), Math.max(from[0], to[0]), Math.max(from[1], to[1])]
       .forEach((value, i) => { fields[i].value = value.toFixed(1); });
     draw();
   });
   marker.addEventListener("pointerup", () => { from = null; });
+}
+
+/** Two states of a cloth under one slider. */
+function slide(figure) {
+  const range = figure.querySelector("input[type=range]");
+  const over = figure.querySelector(".over");
+  const draw = () => { over.style.clipPath = `inset(0 0 0 ${range.value}%)`; };
+  range.addEventListener("input", draw);
+  draw();
 }
 
 function begin() {
@@ -255,6 +294,7 @@ function begin() {
   document.querySelectorAll("form[data-photos]").forEach(takePhotographs);
   document.querySelectorAll("input[data-suggest]").forEach(suggest);
   document.querySelectorAll("[data-marker]").forEach(markParts);
+  document.querySelectorAll("[data-slider]").forEach(slide);
   document.querySelector(".trouble[tabindex]")?.focus();
   for (const form of document.querySelectorAll("form[data-resubmit]")) {
     form.addEventListener("change", () => form.requestSubmit());

@@ -11,6 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.ArchiveCheck;
+import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Finding;
 import tenterbook.search.PieceIndex;
 
@@ -33,9 +34,7 @@ final class CheckCommand implements Callable<Integer> {
         try (Archive archive = folder.existing(Clock.systemUTC())) {
             try (Terminal terminal = new Terminal(out)) {
                 findings.addAll(ArchiveCheck.run(archive, terminal));
-                try (PieceIndex index = PieceIndex.open(archive)) {
-                    findings.addAll(index.check(terminal));
-                }
+                findings.addAll(index(archive, terminal));
             }
             findings.forEach(out::println);
             out.println(
@@ -48,5 +47,14 @@ final class CheckCommand implements Callable<Integer> {
             out.flush();
         }
         return findings.isEmpty() ? 0 : Main.FOUND_WRONG;
+    }
+
+    /** An index that cannot be opened is a finding: what was found before must still be told. */
+    private static List<Finding> index(Archive archive, Terminal terminal) {
+        try (PieceIndex index = PieceIndex.open(archive)) {
+            return index.check(terminal);
+        } catch (ArchiveProblem e) {
+            return List.of(new Finding("index", "cannot be compared with the ledger: " + e.getMessage()));
+        }
     }
 }

@@ -30,7 +30,8 @@ import tenterbook.ledger.Progress;
             PackCommand.class,
             RestoreCommand.class,
             ReindexCommand.class,
-            LabelsCommand.class
+            LabelsCommand.class,
+            SampleCommand.class
         })
 public final class Main implements Runnable {
     static final int FOUND_WRONG = 1;

@@ -3,6 +3,7 @@ package tenterbook.app;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import tenterbook.archive.Archive;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.photo.Originals;
@@ -70,6 +71,11 @@ public final class Wiring implements AutoCloseable {
 
     public String address() {
         return "http://127.0.0.1:" + port();
+    }
+
+    /** Every route the server answers, as in {@code GET /api/pieces/{number}}. */
+    public List<String> routes() {
+        return server.routes();
     }
 
     @Override

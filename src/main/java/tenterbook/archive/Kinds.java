@@ -10,6 +10,7 @@ import tenterbook.ledger.RecordKey;
 import tenterbook.material.Cloth;
 import tenterbook.material.Lot;
 import tenterbook.photo.Photo;
+import tenterbook.photo.PhotoCalibration;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Studio;
@@ -36,11 +37,19 @@ public final class Kinds {
             "clamping", "clamping", Clamping.class, clamping -> clamping.id().value(), Kinds::namedByClamping);
     public static final Kind<Piece> PIECE =
             new Kind<>("piece", "piece", Piece.class, piece -> piece.number().value(), Kinds::namedByPiece);
+    /** Named by its photograph: one calibration each, and calibrating again makes a new revision of it. */
+    public static final Kind<PhotoCalibration> CALIBRATION = new Kind<>(
+            "calibration",
+            "calibration",
+            PhotoCalibration.class,
+            calibration -> calibration.photo().hex(),
+            calibration -> List.of(PHOTO.key(calibration.photo().hex())));
+
     public static final Kind<IssuedPaper> ISSUED_PAPER =
             new Kind<>("issued-paper", "issued paper", IssuedPaper.class, IssuedPaper::id, Kinds::namedByPaper);
 
     public static final List<Kind<?>> ALL =
-            List.of(STUDIO, BOARD_PAIR, CLOTH, LOT, PARTY, PHOTO, CLAMPING, PIECE, ISSUED_PAPER);
+            List.of(STUDIO, BOARD_PAIR, CLOTH, LOT, PARTY, PHOTO, CLAMPING, PIECE, ISSUED_PAPER, CALIBRATION);
 
     private Kinds() {}
 

@@ -4,7 +4,8 @@ import java.util.Locale;
 
 /**
  * A colour as an eye compares it: CIELAB (CIE 15), illuminant D65, 2° observer. A number measured under D50 (as many
- * instruments and print tables give it) is not the same number and must be adapted before it comes here.
+ * instruments and print tables give it) is not the same number: it must be adapted before it comes here, and what holds one
+ * says so ({@code tenterbook.colour.card.MeasuredColour}).
  *
  * @param lightness L*, 0 black to 100 white
  * @param a a*, green (negative) to red (positive), unitless

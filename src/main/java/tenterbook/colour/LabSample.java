@@ -19,7 +19,16 @@ final class LabSample {
         this.size = values.length / 3;
     }
 
+    /** @param values L, a, b, L, a, b, ... at least one colour */
+    static LabSample of(double[] values) {
+        return new LabSample(values);
+    }
+
     static LabSample of(int[] argb, int width, int height, Region region) {
+        return of(argb, width, height, region, SrgbToLab::convert);
+    }
+
+    static LabSample of(int[] argb, int width, int height, Region region, PixelColour colour) {
         if (width < 1 || height < 1 || (long) width * height != argb.length) {
             throw new IllegalArgumentException("A picture of " + width + " × " + height + " pixels needs "
                     + (long) width * height + " values; found: " + argb.length);
@@ -35,7 +44,7 @@ final class LabSample {
             for (int x = x0 + step / 2; x < x1; x += step) {
                 int pixel = argb[y * width + x];
                 if (pixel >>> 24 >= 128 && region.contains((x + 0.5) / width, (y + 0.5) / height)) {
-                    SrgbToLab.convert(pixel >> 16 & 0xff, pixel >> 8 & 0xff, pixel & 0xff, values, filled);
+                    colour.write(pixel >> 16 & 0xff, pixel >> 8 & 0xff, pixel & 0xff, values, filled);
                     filled += 3;
                 }
             }

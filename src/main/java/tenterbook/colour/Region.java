@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * A part of a picture, as a polygon in parts of its width and height, so that it fits every preview size. Inside is
- * decided by the even-odd rule at the middle of a pixel.
+ * decided by the even-odd rule at the middle of a pixel, so a lasso drawn by hand may have many corners and bays.
  *
  * @param corners three or more, each within 0 to 1, origin at the top left of the upright picture
  */
@@ -40,7 +40,8 @@ public record Region(List<Corner> corners) {
                 new Corner(left, top), new Corner(right, top), new Corner(right, bottom), new Corner(left, bottom)));
     }
 
-    boolean contains(double x, double y) {
+    /** Whether a point lies inside, by the even-odd rule; x and y in parts of width and height. */
+    public boolean contains(double x, double y) {
         boolean inside = false;
         Corner previous = corners.get(corners.size() - 1);
         for (Corner corner : corners) {
@@ -53,19 +54,23 @@ public record Region(List<Corner> corners) {
         return inside;
     }
 
-    double left() {
+    /** The smallest x of a corner. */
+    public double left() {
         return corners.stream().mapToDouble(Corner::x).min().orElse(0);
     }
 
-    double right() {
+    /** The largest x of a corner. */
+    public double right() {
         return corners.stream().mapToDouble(Corner::x).max().orElse(1);
     }
 
-    double top() {
+    /** The smallest y of a corner. */
+    public double top() {
         return corners.stream().mapToDouble(Corner::y).min().orElse(0);
     }
 
-    double bottom() {
+    /** The largest y of a corner. */
+    public double bottom() {
         return corners.stream().mapToDouble(Corner::y).max().orElse(1);
     }
 }

@@ -21,7 +21,18 @@ public record RegionColour(Lab mean, int pixels, double spread) {
      *     pixel
      */
     public static RegionColour of(int[] argb, int width, int height, Region region) {
-        LabSample sample = LabSample.of(argb, width, height, region);
+        return of(new Pixels(argb, width, height), region, SrgbToLab::convert);
+    }
+
+    /**
+     * The same with each pixel's colour corrected first; the mean has the white point of {@code colour}.
+     *
+     * @throws IllegalArgumentException if the region covers no opaque pixel
+     */
+    public static RegionColour of(Pixels picture, Region region, PixelColour colour) {
+        int width = picture.width();
+        int height = picture.height();
+        LabSample sample = LabSample.of(picture.argb(), width, height, region, colour);
         if (sample.size == 0) {
             throw new IllegalArgumentException("The colour was not measured: the marked part covers no pixel of this "
                     + width + " × " + height + " picture. Mark a larger part.");

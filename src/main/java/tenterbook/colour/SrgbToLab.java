@@ -18,9 +18,11 @@ final class SrgbToLab {
 
     /** Writes L, a, b at {@code out[at]} to {@code out[at + 2]}; each component 0 to 255. */
     static void convert(int red, int green, int blue, double[] out, int at) {
-        double r = SrgbCurve.linear(red);
-        double g = SrgbCurve.linear(green);
-        double b = SrgbCurve.linear(blue);
+        ofLinear(SrgbCurve.linear(red), SrgbCurve.linear(green), SrgbCurve.linear(blue), out, at);
+    }
+
+    /** The same from linear light; components outside 0 to 1 are taken as they are. */
+    static void ofLinear(double r, double g, double b, double[] out, int at) {
         double fx = f((506752.0 / 1228815 * r + 87881.0 / 245763 * g + 12673.0 / 70218 * b) / WHITE_X);
         double fy = f(87098.0 / 409605 * r + 175762.0 / 245763 * g + 12673.0 / 175545 * b);
         double fz = f((7918.0 / 409605 * r + 87881.0 / 737289 * g + 1001167.0 / 1053270 * b) / WHITE_Z);

@@ -50,12 +50,13 @@ final class Rows {
     /** The texts of records in use, by identifier. */
     static Map<String, String> records(Handle handle, String kind, Collection<String> ids) {
         Map<String, String> records = new LinkedHashMap<>();
+        // A cross join keeps the order: each identifier is looked up, where SQLite might else read the whole kind.
         // One binding for all: SQLite's own JSON takes the list apart, and the texts are read without anything around
         // them.
         handle.createQuery("""
                         SELECT r.id, r.record
                         FROM json_each(:ids) AS wanted
-                        JOIN current AS c ON c.kind = :kind AND c.id = wanted.value
+                        CROSS JOIN current AS c ON c.kind = :kind AND c.id = wanted.value
                         JOIN revisions AS r ON r.sequence = c.sequence
                         WHERE r.act = 'save'
                         """)

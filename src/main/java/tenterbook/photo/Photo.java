@@ -47,7 +47,7 @@ public record Photo(
 
     public Photo {
         Objects.requireNonNull(digest, "digest");
-        Objects.requireNonNull(calibration, "calibration");
+        calibration = calibration == null || calibration.isBlank() ? UNCALIBRATED : calibration;
         notes = notes == null ? List.of() : List.copyOf(notes);
         palette = palette == null ? List.of() : List.copyOf(palette);
     }

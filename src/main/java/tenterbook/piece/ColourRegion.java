@@ -13,11 +13,28 @@ import tenterbook.colour.Lab;
  * @param corners the region's corners as fractions of the upright picture's width and height; empty where the colour was
  *     taken from the palette or typed
  * @param calibrated whether the photograph was calibrated when it was read
+ * @param spread half of the pixels lie within this ΔE00 of the mean; null where not measured
+ * @param pixels how many were measured; null where not measured
+ * @param likelyError typical ΔE00 from what an instrument would give; null unless calibrated, as nothing is known then
  */
 public record ColourRegion(
-        ColourRole role, String name, Lab colour, Double share, List<Corner> corners, boolean calibrated) {
+        ColourRole role,
+        String name,
+        Lab colour,
+        Double share,
+        List<Corner> corners,
+        boolean calibrated,
+        Double spread,
+        Integer pixels,
+        Double likelyError) {
     /** A corner, as fractions of the picture's width and height, each 0 to 1 from the upper left. */
     public record Corner(double across, double down) {}
+
+    /** A colour of which no more than its value is known. */
+    public ColourRegion(
+            ColourRole role, String name, Lab colour, Double share, List<Corner> corners, boolean calibrated) {
+        this(role, name, colour, share, corners, calibrated, null, null, null);
+    }
 
     public ColourRegion {
         role = role == null ? ColourRole.OTHER : role;

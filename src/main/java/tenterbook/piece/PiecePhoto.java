@@ -10,12 +10,26 @@ import tenterbook.measure.Digest;
  * @param caption what is to be seen, also for someone who cannot see it
  * @param state which state of the piece it shows, from 1; 1 where the piece was never dyed again
  * @param regions colours named on it
+ * @param layer number of the layer it shows, from 1 at the first board; null where it shows no single layer
  */
-public record PiecePhoto(Digest photo, PhotoRole role, String caption, int state, List<ColourRegion> regions) {
+public record PiecePhoto(
+        Digest photo, PhotoRole role, String caption, int state, List<ColourRegion> regions, Integer layer) {
+    /** A photograph that shows no single layer. */
+    public PiecePhoto(Digest photo, PhotoRole role, String caption, int state, List<ColourRegion> regions) {
+        this(photo, role, caption, state, regions, null);
+    }
+
     public PiecePhoto {
+        if (layer != null && (layer < 1 || layer > 1024)) {
+            throw new IllegalArgumentException("A layer is numbered from 1 at the first board; found " + layer);
+        }
         role = role == null ? PhotoRole.OTHER : role;
         caption = caption == null ? "" : caption.strip();
         state = Math.max(1, state);
         regions = regions == null ? List.of() : List.copyOf(regions);
+    }
+
+    public PiecePhoto withRegions(List<ColourRegion> others) {
+        return new PiecePhoto(photo, role, caption, state, others, layer);
     }
 }

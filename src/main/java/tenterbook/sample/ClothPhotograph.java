@@ -53,7 +53,8 @@ final class ClothPhotograph {
         this.props = new Props(scene.width(), scene.height());
     }
 
-    record Taken(BufferedImage image, SceneNotes notes) {}
+    /** @param photograph what lies where in the picture */
+    record Taken(BufferedImage image, SceneNotes notes, ClothPhotograph photograph) {}
 
     static Taken take(Scene scene) {
         ClothPhotograph photograph = before(scene);
@@ -65,7 +66,8 @@ final class ClothPhotograph {
                         scene.cast(),
                         photograph.props.greyCard,
                         SampleColour.decode(118),
-                        photograph.lay.pixelsPerMm));
+                        photograph.lay.pixelsPerMm),
+                photograph);
     }
 
     /** Everything up to the cast and the sensor. */
@@ -81,6 +83,12 @@ final class ClothPhotograph {
         p.picture.rows(p::lightRow);
         p.picture.soften(0.75);
         return p;
+    }
+
+    /** Whether a peg, the grey card or a ticket hides the pixel, or the dyeing there lay outside the boards. */
+    boolean hiddenOrHem(int i) {
+        boolean hem = clothX[i] < 0 || clothY[i] < 0 || clothX[i] > cloth.widthMm || clothY[i] > cloth.heightMm;
+        return hem || props.image.getRGB(i % picture.width, i / picture.width) >>> 24 > 0;
     }
 
     private static double[] absorptions(SampleColour.Lab lab) {

@@ -7,9 +7,14 @@ import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.staticfiles.Location;
+import java.io.EOFException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.eclipse.jetty.http.BadMessageException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.label.LabelBlocked;
@@ -21,11 +26,16 @@ import tenterbook.photo.PhotoRefused;
 import tenterbook.web.api.ColourApi;
 import tenterbook.web.api.PieceApi;
 import tenterbook.web.page.BoardPages;
+import tenterbook.web.page.CalibrationPages;
 import tenterbook.web.page.ClampingPages;
 import tenterbook.web.page.ColourPages;
+import tenterbook.web.page.DipPages;
 import tenterbook.web.page.DraftPages;
+import tenterbook.web.page.FadingPages;
 import tenterbook.web.page.HistoryPages;
+import tenterbook.web.page.LayerPages;
 import tenterbook.web.page.MaterialPages;
+import tenterbook.web.page.Measuring;
 import tenterbook.web.page.PeoplePages;
 import tenterbook.web.page.PhotoPages;
 import tenterbook.web.page.PhotoShelf;
@@ -78,6 +88,13 @@ public final class Server implements AutoCloseable {
         return javalin.port();
     }
 
+    /** Every route, as in {@code GET /api/pieces/{number}}, for comparing with what is described. */
+    public List<String> routes() {
+        return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(handler -> handler.endpoint.method + " " + handler.endpoint.path)
+                .toList();
+    }
+
     private static void configure(JavalinConfig config, Site site) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
@@ -101,8 +118,13 @@ public final class Server implements AutoCloseable {
         PhotoShelf shelf = new PhotoShelf(site);
         new PiecesPages(site).routes(routes);
         new PiecePages(site, shelf).routes(routes);
-        new PhotoPages(site, shelf).routes(routes);
+        Measuring measuring = new Measuring(site);
+        new PhotoPages(site, shelf, measuring).routes(routes);
+        new CalibrationPages(site, measuring).routes(routes);
+        new FadingPages(site, measuring).routes(routes);
+        new LayerPages(site, measuring).routes(routes);
         new ColourPages(site).routes(routes);
+        new DipPages(site).routes(routes);
         new BoardPages(site).routes(routes);
         new ClampingPages(site).routes(routes);
         new MaterialPages(site).routes(routes);
@@ -147,6 +169,15 @@ public final class Server implements AutoCloseable {
                                 .formatted(Originals.LIMIT_BYTES >> 20));
                 return;
             }
+            if (brokenOff(e)) {
+                tell(
+                        ctx,
+                        site,
+                        400,
+                        "Not understood",
+                        "What was sent broke off or is no whole form. Send it again; nothing was changed.");
+                return;
+            }
             LOG.error("{} {} failed", ctx.method(), ctx.path(), e);
             tell(
                     ctx,
@@ -172,6 +203,12 @@ public final class Server implements AutoCloseable {
             }
         }
         return false;
+    }
+
+    /** The form's own encoding is at fault, as when a connection breaks off in the middle of a file. */
+    private static boolean brokenOff(Throwable e) {
+        return Stream.iterate(e, Objects::nonNull, Throwable::getCause)
+                .anyMatch(cause -> cause instanceof BadMessageException || cause instanceof EOFException);
     }
 
     /** One failure, one sentence: as JSON for programs and scripts, as a page for people. */

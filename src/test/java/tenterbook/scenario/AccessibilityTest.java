@@ -70,6 +70,8 @@ class AccessibilityTest {
                 "/pieces/V24-004/photos/" + photo,
                 "/history/piece/V24-003",
                 "/colours",
+                "/dips?cloth=SH&target=36,-3,-26&from=V24-001",
+                "/pieces/V24-004/photos/" + photo + "?propose=1",
                 "/compare?first=V24-002+state+1&second=V24-002",
                 "/boards",
                 "/boards/B02",

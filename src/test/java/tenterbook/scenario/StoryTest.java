@@ -3,12 +3,14 @@ package tenterbook.scenario;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.FormData;
+import com.microsoft.playwright.options.RequestOptions;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
@@ -182,15 +184,8 @@ class StoryTest {
                 .click();
         link("Print its tag").click();
         assertThat(page.locator(".preview img")).isVisible();
-        Response[] pdf = new Response[1];
-        context.onResponse(response -> {
-            if (response.url().endsWith("/print/issue")) {
-                pdf[0] = response;
-            }
-        });
-        Page opened = context.waitForPage(() -> button("Make the PDF").click());
-        opened.waitForTimeout(1500);
-        assertThat(pdf[0].headers().get("content-type")).isEqualTo("application/pdf");
+        context.waitForPage(() -> button("Make the PDF").click());
+        page.waitForCondition(() -> studio.wiring().archive().ledger().count(Kinds.ISSUED_PAPER) == 1);
 
         List<IssuedPaper> kept = studio.wiring().archive().ledger().latest(Kinds.ISSUED_PAPER, 1).stream()
                 .map(Saved::record)
@@ -199,16 +194,16 @@ class StoryTest {
         assertThat(kept.get(0).pieces().get(0).piece().value()).isEqualTo("V24-003");
         assertThat(String.join(" ", kept.get(0).pieces().get(0).lines())).containsIgnoringCase("silk");
 
-        byte[] again = page.request()
+        APIResponse again = page.request()
                 .post(
                         studio.at("/print/issue"),
-                        com.microsoft.playwright.options.RequestOptions.create()
-                                .setForm(com.microsoft.playwright.options.FormData.create()
+                        RequestOptions.create()
+                                .setForm(FormData.create()
                                         .set("pieces", "V24-003")
                                         .set("kind", "hang-tag")
-                                        .set("market", "eu")))
-                .body();
-        try (PDDocument document = Loader.loadPDF(again)) {
+                                        .set("market", "eu")));
+        assertThat(again.headers().get("content-type")).isEqualTo("application/pdf");
+        try (PDDocument document = Loader.loadPDF(again.body())) {
             assertThat(new PDFTextStripper().getText(document)).contains("V24-003");
         }
     }

@@ -1,9 +1,6 @@
 package tenterbook.web.api;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.ContentTooLargeResponse;
@@ -20,10 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
-import tenterbook.archive.RecordJson;
 import tenterbook.ledger.Saved;
-import tenterbook.measure.DateText;
-import tenterbook.measure.Money;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
 import tenterbook.photo.Originals;
@@ -33,6 +27,7 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.Studio;
+import tenterbook.search.FacetGroup;
 import tenterbook.search.Hit;
 import tenterbook.search.PieceQuery;
 import tenterbook.search.SearchResult;
@@ -42,12 +37,6 @@ import tenterbook.web.page.PhotoShelf;
 
 /** Pieces over HTTP: finding, reading, recording, and adding photographs. */
 public final class PieceApi {
-    private static final ObjectMapper STRICT = RecordJson.mapper()
-            .enable(
-                    DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES,
-                    DeserializationFeature.FAIL_ON_TRAILING_TOKENS,
-                    DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY);
-
     private final Site site;
     private final PhotoShelf shelf;
 
@@ -78,19 +67,28 @@ public final class PieceApi {
 
     private void find(Context ctx) {
         SearchResult result = site.index().search(PieceQuery.of(ctx.queryParamMap()));
-        Map<String, Object> answer = new LinkedHashMap<>();
-        answer.put("total", result.total());
-        answer.put("page", result.query().page());
-        answer.put("size", result.query().size());
-        answer.put("micros", result.micros());
-        answer.put("respelt", result.respelt());
-        if (!result.note().isEmpty()) {
-            answer.put("note", result.note());
-        }
-        answer.put("pieces", result.hits().stream().map(PieceApi::hit).toList());
-        answer.put("facets", result.facets());
-        ctx.json(answer);
+        ctx.json(new Found(
+                result.total(),
+                result.query().page(),
+                result.query().size(),
+                result.micros(),
+                result.respelt(),
+                result.note(),
+                result.hits().stream().map(PieceApi::hit).toList(),
+                result.facets()));
     }
+
+    /** One page of what was found; every field always there, so that a program need not ask. */
+    @JsonInclude(JsonInclude.Include.ALWAYS)
+    record Found(
+            long total,
+            int page,
+            int size,
+            long micros,
+            boolean respelt,
+            String note,
+            List<Map<String, Object>> pieces,
+            List<FacetGroup> facets) {}
 
     private static Map<String, Object> hit(Hit hit) {
         Map<String, Object> answer = new LinkedHashMap<>();
@@ -138,7 +136,7 @@ public final class PieceApi {
      * out, and is then given in the same act, so that two programs never get the same one.
      */
     private void record(Context ctx) {
-        ObjectNode object = parsed(ctx.body());
+        ObjectNode object = PieceJson.parsed(ctx.body(), site.currency());
         Studio studio = site.archive().studio();
         int year = site.today().getYear();
         Saved<Piece> saved = site.archive().ledger().write(site.author(), act -> {
@@ -146,7 +144,7 @@ public final class PieceApi {
                 PieceNumber next = studio.numbers().next(act.everGiven(Kinds.PIECE).stream(), year);
                 object.put("number", next.value());
             }
-            return act.create(Kinds.PIECE, piece(object));
+            return act.create(Kinds.PIECE, PieceJson.piece(object));
         });
         ctx.status(201);
         ctx.header("Location", "/api/pieces/" + encoded(saved.record().number().value()));
@@ -155,38 +153,6 @@ public final class PieceApi {
 
     private static String encoded(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8);
-    }
-
-    private ObjectNode parsed(String body) {
-        try {
-            JsonNode json = STRICT.readTree(body);
-            if (!(json instanceof ObjectNode object)) {
-                throw new IllegalArgumentException(
-                        "A piece is a JSON object, as in {\"title\": \"Maré\", \"length\": \"180 cm\"}; found something else. Nothing was changed.");
-            }
-            asText(object, "length", text -> STRICT.valueToTree(QuantityText.read(text, Unit.CENTIMETRE)));
-            asText(object, "width", text -> STRICT.valueToTree(QuantityText.read(text, Unit.CENTIMETRE)));
-            asText(object, "mass", text -> STRICT.valueToTree(QuantityText.read(text, Unit.GRAM)));
-            asText(object, "finished", text -> STRICT.valueToTree(DateText.read(text)));
-            asText(object, "price", text -> STRICT.valueToTree(Money.read(text, site.currency())));
-            return object;
-        } catch (JsonProcessingException e) {
-            throw NotUnderstood.because(e);
-        }
-    }
-
-    private static Piece piece(ObjectNode object) {
-        try {
-            return STRICT.treeToValue(object, Piece.class);
-        } catch (JsonProcessingException e) {
-            throw NotUnderstood.because(e);
-        }
-    }
-
-    private static void asText(ObjectNode object, String field, java.util.function.Function<String, JsonNode> reader) {
-        if (object.path(field).isTextual()) {
-            object.set(field, reader.apply(object.get(field).textValue()));
-        }
     }
 
     private void addPhotos(Context ctx) throws IOException {
@@ -242,10 +208,12 @@ public final class PieceApi {
     /** What a typed quantity means, for the line beneath a field. */
     private void understood(Context ctx) {
         String text = Optional.ofNullable(ctx.queryParam("text")).orElse("");
+        String word = Optional.ofNullable(ctx.queryParam("unit")).orElse("");
         Unit unit = Stream.of(Unit.values())
-                .filter(each -> each.toString().equals(ctx.queryParam("unit")))
+                .filter(each -> each.toString().equals(word.isBlank() ? Unit.COUNT.toString() : word))
                 .findFirst()
-                .orElse(Unit.COUNT);
+                .orElseThrow(() -> new IllegalArgumentException("The parameter ‘unit’ should be one of %s; found “%s”."
+                        .formatted(List.of(Unit.values()), word)));
         Map<String, Object> answer = new LinkedHashMap<>();
         try {
             answer.put("read", tenterbook.web.page.Fact.also(QuantityText.read(text, unit)));

@@ -65,7 +65,8 @@ public final class PieceForm implements RecordForm<Piece> {
                     .put("digest", photo.photo())
                     .put("role", photo.role())
                     .put("caption", photo.caption())
-                    .put("state", photo.state());
+                    .put("state", photo.state())
+                    .put("layer", photo.layer());
         }
         for (int i = 0; i < piece.faults().size(); i++) {
             Fault fault = piece.faults().get(i);
@@ -165,6 +166,7 @@ public final class PieceForm implements RecordForm<Piece> {
             Digest digest = row.read("digest", null, Digest::new);
             if (digest != null && !row.checked("leaveOut")) {
                 Integer state = row.wholeNumber("state");
+                Integer layer = row.wholeNumber("layer");
                 after.add(new PiecePhoto(
                         digest,
                         row.choice("role", PhotoRole.values()),
@@ -174,7 +176,8 @@ public final class PieceForm implements RecordForm<Piece> {
                                 .filter(photo -> photo.photo().equals(digest))
                                 .findFirst()
                                 .map(PiecePhoto::regions)
-                                .orElse(List.of())));
+                                .orElse(List.of()),
+                        layer));
             }
         }
         return after;

@@ -3,7 +3,6 @@ package tenterbook.web.page;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -15,19 +14,19 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import javax.imageio.ImageIO;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.Lab;
 import tenterbook.colour.Region;
-import tenterbook.colour.RegionColour;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.photo.Originals;
 import tenterbook.photo.Photo;
+import tenterbook.photo.PhotoCalibration;
 import tenterbook.photo.PhotoRefused;
 import tenterbook.photo.PreviewSize;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.ColourRole;
+import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.web.Html;
@@ -39,10 +38,12 @@ import tenterbook.web.Site;
 public final class PhotoPages {
     private final Site site;
     private final PhotoShelf shelf;
+    private final Measuring measuring;
 
-    public PhotoPages(Site site, PhotoShelf shelf) {
+    public PhotoPages(Site site, PhotoShelf shelf, Measuring measuring) {
         this.site = site;
         this.shelf = shelf;
+        this.measuring = measuring;
     }
 
     public void routes(RoutesConfig routes) {
@@ -127,7 +128,20 @@ public final class PhotoPages {
     }
 
     /** A photograph of a piece with its palette and the colours named on it. */
-    public record View(Piece piece, int version, PiecePhoto shot, Photo photo, ColourBand palette, List<Named> named) {
+    public record View(
+            Piece piece,
+            int version,
+            PiecePhoto shot,
+            Photo photo,
+            ColourBand palette,
+            List<Named> named,
+            PhotoCalibration calibration,
+            String corners,
+            boolean proposed,
+            List<Proposal> proposals) {
+        /** A colour area the picture suggests, with the part to measure it on as corners in percent. */
+        public record Proposal(String role, ColourBand.Swatch swatch, double share, String outline, String drawn) {}
+
         /** The region's place in the list, and how it looks. */
         public record Named(int index, ColourRegion region, ColourBand.Swatch swatch, String corners) {}
     }
@@ -140,7 +154,25 @@ public final class PhotoPages {
                 .orElseThrow(() -> new NotHere("piece “" + number + "”"));
     }
 
-    private void show(Context ctx) {
+    private static String corners(Context ctx) {
+        return Optional.ofNullable(ctx.queryParam("corners")).orElse("").replace('+', ' ');
+    }
+
+    private List<View.Proposal> proposals(Digest digest, PiecePhoto shot) throws IOException {
+        boolean whole = shot.role() == PhotoRole.FRONT || shot.role() == PhotoRole.BACK;
+        return measuring.proposals(digest, whole).stream()
+                .map(area -> new View.Proposal(
+                        area.part().toString(),
+                        ColourBand.swatch(area.mean(), "", area.share(), 0),
+                        area.share(),
+                        CalibrationPages.text(area.sample().corners()).replace('+', ' '),
+                        area.sample().corners().stream()
+                                .map(corner -> String.format(Locale.ROOT, "%.4f,%.4f", corner.x(), corner.y()))
+                                .collect(java.util.stream.Collectors.joining(" "))))
+                .toList();
+    }
+
+    private void show(Context ctx) throws IOException {
         Saved<Piece> saved = piece(ctx);
         Digest digest = digest(ctx);
         PiecePhoto shot = shot(saved.record(), digest);
@@ -151,12 +183,24 @@ public final class PhotoPages {
             named.add(new View.Named(
                     i, region, ColourBand.swatch(region.colour(), region.name(), 1, 0), corners(region)));
         }
+        boolean propose = ctx.queryParam("propose") != null && photo.viewable();
         Html.show(
                 ctx,
                 "photo",
                 Map.of(
                         "page", site.page(ctx, "Photograph of " + saved.record().number(), "pieces"),
-                        "view", new View(saved.record(), saved.version(), shot, photo, ColourBand.of(photo), named),
+                        "view",
+                                new View(
+                                        saved.record(),
+                                        saved.version(),
+                                        shot,
+                                        photo,
+                                        ColourBand.of(photo),
+                                        named,
+                                        measuring.calibration(digest).orElse(null),
+                                        corners(ctx),
+                                        propose,
+                                        propose ? proposals(digest, shot) : List.of()),
                         "colourRoles", Choices.words(ColourRole.values())));
     }
 
@@ -186,14 +230,13 @@ public final class PhotoPages {
                 .findFirst()
                 .orElse(ColourRole.OTHER);
         String name = Optional.ofNullable(ctx.formParam("name")).orElse("");
-        boolean calibrated = !photo.calibration().equals(Photo.UNCALIBRATED);
         String colour = Optional.ofNullable(ctx.formParam("colour")).orElse("");
         ColourRegion region;
         if (!colour.isBlank()) {
             Double share = share(ctx.formParam("share"));
-            region = new ColourRegion(role, name, Lab.parse(colour), share, List.of(), calibrated);
+            region = new ColourRegion(role, name, Lab.parse(colour), share, List.of(), false);
         } else {
-            region = measured(ctx, digest, role, name, calibrated);
+            region = measured(ctx, digest, role, name);
         }
         List<ColourRegion> regions = new ArrayList<>(shot.regions());
         regions.add(region);
@@ -219,8 +262,16 @@ public final class PhotoPages {
         return Double.valueOf(text.strip());
     }
 
-    private ColourRegion measured(Context ctx, Digest digest, ColourRole role, String name, boolean calibrated)
-            throws IOException {
+    private ColourRegion measured(Context ctx, Digest digest, ColourRole role, String name) throws IOException {
+        Double share = Optional.ofNullable(ctx.formParam("share"))
+                .filter(text -> !text.isBlank())
+                .map(PhotoPages::share)
+                .orElse(null);
+        String outline =
+                Optional.ofNullable(ctx.formParam("outline")).orElse("").strip();
+        if (!outline.isEmpty()) {
+            return measuring.region(digest, role, name, drawn(outline), share);
+        }
         double[] box = new double[4];
         String[] fields = {"left", "top", "right", "bottom"};
         for (int i = 0; i < 4; i++) {
@@ -239,17 +290,28 @@ public final class PhotoPages {
         }
         Region part = Region.rectangle(
                 Math.min(box[0], box[2]), Math.min(box[1], box[3]), Math.max(box[0], box[2]), Math.max(box[1], box[3]));
-        Path file = site.previews()
-                .get(digest, PreviewSize.MEDIUM)
-                .orElseThrow(() -> new NotHere("picture of photograph " + digest.brief() + " to measure"));
-        BufferedImage picture = ImageIO.read(file.toFile());
-        int width = picture.getWidth();
-        int height = picture.getHeight();
-        RegionColour found = RegionColour.of(picture.getRGB(0, 0, width, height, null, 0, width), width, height, part);
-        List<ColourRegion.Corner> corners = part.corners().stream()
-                .map(corner -> new ColourRegion.Corner(corner.x(), corner.y()))
-                .toList();
-        return new ColourRegion(role, name, found.mean(), null, corners, calibrated);
+        return measuring.region(digest, role, name, part, share);
+    }
+
+    /** A part drawn freely: at least three corners in percent, as in '10,10 40,12 30,50'. */
+    private static Region drawn(String text) {
+        List<Region.Corner> corners = new ArrayList<>();
+        for (String pair : text.split("[\\s;]+")) {
+            String[] sides = pair.split(",");
+            try {
+                corners.add(new Region.Corner(bound(sides[0]), bound(sides[1])));
+            } catch (RuntimeException e) {
+                throw new IllegalArgumentException(
+                        "The colour was not measured: expected corners in percent, as in ‘10,10 40,12 30,50’; found “%s”. Nothing was changed."
+                                .formatted(pair),
+                        e);
+            }
+        }
+        return new Region(corners);
+    }
+
+    private static double bound(String percent) {
+        return Math.min(1, Math.max(0, Double.parseDouble(percent) / 100));
     }
 
     private void forgetColour(Context ctx) {
@@ -271,9 +333,7 @@ public final class PhotoPages {
 
     private void save(Saved<Piece> saved, Digest digest, List<ColourRegion> regions, String note) {
         List<PiecePhoto> photos = saved.record().photos().stream()
-                .map(each -> each.photo().equals(digest)
-                        ? new PiecePhoto(each.photo(), each.role(), each.caption(), each.state(), regions)
-                        : each)
+                .map(each -> each.photo().equals(digest) ? each.withRegions(regions) : each)
                 .toList();
         site.archive()
                 .ledger()

@@ -5,9 +5,11 @@ import io.javalin.http.Context;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.DifferenceWords;
@@ -24,6 +26,8 @@ import tenterbook.web.Site;
 
 /** The pieces hung along drying lines, and finding among them. */
 public final class PiecesPages {
+    private static final Set<Facet> OPEN_AT_FIRST = EnumSet.of(Facet.BOARD, Facet.DYE, Facet.STATUS);
+
     private final Site site;
 
     public PiecesPages(Site site) {
@@ -135,16 +139,32 @@ public final class PiecesPages {
             Facet of = facet(facet.name());
             List<Link> values = new ArrayList<>();
             for (FacetCount count : facet.counts()) {
+                if (onlyState(facet, count)) {
+                    continue;
+                }
                 PieceQuery next = count.chosen()
                         ? query.without(of, count.value()).withPage(1)
                         : query.with(of, count.value()).withPage(1);
                 values.add(
                         new Link(count.label(), address("/", next), Integer.toString(count.count()), count.chosen()));
             }
-            boolean open = values.stream().anyMatch(Link::chosen) || groups.size() < 3;
+            boolean open = values.stream().anyMatch(Link::chosen) || OPEN_AT_FIRST.contains(of);
             groups.add(new Group(facet.label(), values, open));
         }
         return groups;
+    }
+
+    /** Whether a value is a board's one state, which says no more than the board itself does. */
+    private static boolean onlyState(FacetGroup facet, FacetCount count) {
+        int slash = count.value().indexOf('/');
+        if (!facet.name().equals(Facet.BOARD.parameter()) || slash < 0 || count.chosen()) {
+            return false;
+        }
+        String board = count.value().substring(0, slash + 1);
+        return facet.counts().stream()
+                        .filter(other -> other.value().startsWith(board))
+                        .count()
+                == 1;
     }
 
     private static Facet facet(String name) {

@@ -10,8 +10,10 @@ import java.util.Map;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.ArchiveCheck;
 import tenterbook.exchange.Pack;
+import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Finding;
+import tenterbook.ledger.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Studio;
 import tenterbook.web.Html;
@@ -38,7 +40,7 @@ public final class StudioPages {
                 "/studio/check",
                 ctx -> go(ctx, "Checking the archive", progress -> {
                     List<Finding> findings = new ArrayList<>(ArchiveCheck.run(site.archive(), progress));
-                    findings.addAll(site.index().check(progress));
+                    findings.addAll(indexFindings(progress));
                     return new Job.Outcome(
                             findings.isEmpty()
                                     ? "Nothing is wrong: every revision, reference, photograph and index entry was looked at."
@@ -65,6 +67,14 @@ public final class StudioPages {
                         "");
             });
         });
+    }
+
+    private List<Finding> indexFindings(Progress progress) {
+        try {
+            return site.index().check(progress);
+        } catch (ArchiveProblem e) {
+            return List.of(new Finding("index", "cannot be compared with the ledger: " + e.getMessage()));
+        }
     }
 
     private static Path free(Path wanted) {

@@ -1,0 +1,125 @@
+package tenterbook.colour;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Depth of shade as K/S, absorption over scattering: it grows in step with the dye on the cloth, where lightness does
+ * not. K/S = (1 − R)² / 2R for an opaque cloth of reflectance R at one wavelength.
+ *
+ * <p>A photograph has no wavelengths. Its stand-in is one linear-light sRGB channel taken as reflectance, and of the
+ * three the <em>darkest</em>, because K/S is by custom read where the dye absorbs most: the red channel for blue cloth,
+ * the blue one for yellow. Luminance (Y of L*) was not chosen: it weighs green most and a blue dye hardly darkens it.
+ * The channel is wide, so the stand-in is not proportional to dye, and deep shades level off early; the picture's white
+ * must be that of a grey card. Such a reading is named {@link ShadeReading.Kind#PHOTO_PROXY} and stays among its kind.
+ *
+ * @see "Kubelka and Munk 1931, Ein Beitrag zur Optik der Farbanstriche, Z. tech. Phys. 12, 593-601"
+ */
+public final class DepthOfShade {
+    /** How far above 1 a channel of white cloth may stand by rounding and still be read as 1. */
+    private static final double WHITE_SLACK = 1e-4;
+
+    /** A channel of a picture, linear light. */
+    public enum Channel {
+        RED,
+        GREEN,
+        BLUE;
+
+        /** As it stands in {@link ShadeReading#band()}. */
+        public String band() {
+            return name().toLowerCase(Locale.ROOT) + " channel";
+        }
+
+        double of(Lab colour) {
+            return SrgbToLab.linearOf(colour.lightness(), colour.a(), colour.b())[ordinal()];
+        }
+    }
+
+    private DepthOfShade() {}
+
+    /**
+     * K/S of a reflectance.
+     *
+     * @param reflectance R, above 0 (perfect black has no finite depth) to 1 (nothing absorbed)
+     * @return 0 for R = 1, growing without bound towards R = 0
+     * @throws IllegalArgumentException if out of that range or NaN; a percentage is divided by 100 first
+     */
+    public static double ks(double reflectance) {
+        if (!(reflectance > 0 && reflectance <= 1)) {
+            throw new IllegalArgumentException(
+                    "Depth of shade needs a reflectance above 0 and up to 1 (0.25 for 25 %); found: " + reflectance);
+        }
+        return (1 - reflectance) * (1 - reflectance) / (2 * reflectance);
+    }
+
+    /**
+     * The reflectance that has this K/S: 1 + K/S − √((K/S)² + 2 K/S), in a form that loses no digits for deep shades.
+     *
+     * @param ks 0 or more, finite
+     * @return above 0 to 1
+     * @throws IllegalArgumentException if negative, NaN or infinite
+     */
+    public static double reflectance(double ks) {
+        if (!(ks >= 0) || Double.isInfinite(ks)) {
+            throw new IllegalArgumentException("Depth of shade K/S is 0 or more and finite; found: " + ks);
+        }
+        return 1 / (1 + ks + Math.sqrt(ks * (ks + 2)));
+    }
+
+    /**
+     * A reading by instrument.
+     *
+     * @param reflectance R at that wavelength, above 0 to 1
+     * @param wavelengthNm in nanometres, 360 to 780; by custom where the dye absorbs most
+     * @throws IllegalArgumentException if either is out of range
+     */
+    public static ShadeReading byInstrument(double reflectance, int wavelengthNm) {
+        if (wavelengthNm < 360 || wavelengthNm > 780) {
+            throw new IllegalArgumentException(
+                    "A wavelength of visible light is 360 to 780 nm; found: " + wavelengthNm + " nm");
+        }
+        return new ShadeReading(ks(reflectance), ShadeReading.Kind.INSTRUMENT, wavelengthNm + " nm");
+    }
+
+    /**
+     * A stand-in from a colour that came from a calibrated photograph.
+     *
+     * @param channel one for the whole series; see {@link #darkestChannel}
+     * @return refused where the channel holds no light (deeper than a screen's colours can tell) or more than white
+     */
+    public static Finding<ShadeReading> byPhoto(Lab colour, Channel channel) {
+        double linear = channel.of(colour);
+        if (linear <= 0) {
+            return Finding.refused(("The depth of %s was not read: its %s holds no light, so a photograph cannot tell "
+                            + "how deep it is. Measure the cloth with an instrument.")
+                    .formatted(colour.text(), channel.band()));
+        }
+        if (linear > 1 + WHITE_SLACK) {
+            return Finding.refused(("The depth of %s was not read: its %s is brighter than white. Calibrate the "
+                            + "photograph on its grey card again.")
+                    .formatted(colour.text(), channel.band()));
+        }
+        return Finding.found(new ShadeReading(ks(Math.min(1, linear)), ShadeReading.Kind.PHOTO_PROXY, channel.band()));
+    }
+
+    /**
+     * The channel in which these colours, taken together, are darkest: the one to read a whole series in.
+     *
+     * @throws IllegalArgumentException if there is no colour
+     */
+    public static Channel darkestChannel(List<Lab> colours) {
+        if (colours.isEmpty()) {
+            throw new IllegalArgumentException("A channel is chosen from one colour or more; none was given");
+        }
+        Channel darkest = Channel.RED;
+        double least = Double.MAX_VALUE;
+        for (Channel channel : Channel.values()) {
+            double sum = colours.stream().mapToDouble(channel::of).sum();
+            if (sum < least) {
+                least = sum;
+                darkest = channel;
+            }
+        }
+        return darkest;
+    }
+}

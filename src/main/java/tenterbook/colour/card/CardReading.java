@@ -1,0 +1,99 @@
+package tenterbook.colour.card;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import tenterbook.colour.Ciede2000;
+import tenterbook.colour.Lab;
+import tenterbook.colour.LinearRgb;
+import tenterbook.colour.Pixels;
+import tenterbook.colour.Region;
+
+/**
+ * What a card looks like in the picture, before any correction, and whether it may be trusted.
+ *
+ * @param mean linear light; in each channel the twentieth part of the pixels at either end is left out
+ * @param spread half of the pixels lie within this ΔE00 of the mean
+ * @param tooBright share of pixels with a channel at level 253 or above, where the sensor or the file clips
+ * @param tooDark share of pixels with a channel at level 2 or below
+ * @param unevenness largest difference of luminance between parts of the card (five by five), as part of the mean
+ * @param pixels how many pixels were read
+ */
+public record CardReading(
+        LinearRgb mean, double spread, double tooBright, double tooDark, double unevenness, int pixels) {
+    /** Limits of our own choice, common practice in kind: a fault below them moves the result by less than the floor. */
+    static final double MOST_CLIPPED = 0.02;
+
+    static final double MOST_UNEVEN = 0.15;
+    static final double MOST_SPREAD = 6;
+    static final int FEWEST_PIXELS = 60;
+
+    /**
+     * @throws CardRefused if the marked part covers fewer than 60 opaque pixels
+     */
+    public static CardReading of(Pixels picture, Region part) {
+        CardPixels pixels = CardPixels.of(picture, part);
+        if (pixels.size < FEWEST_PIXELS) {
+            throw new CardRefused(
+                    "The card was not read: " + FEWEST_PIXELS + " pixels or more are needed, the marked part " + "has "
+                            + pixels.size + ". Mark a larger part or photograph the card larger.");
+        }
+        LinearRgb mean = new LinearRgb(trimmed(pixels.red()), trimmed(pixels.green()), trimmed(pixels.blue()));
+        return new CardReading(
+                mean,
+                spread(pixels, mean.lab()),
+                pixels.tooBright,
+                pixels.tooDark,
+                pixels.unevenness(mean.luminance()),
+                pixels.size);
+    }
+
+    /** Why this card cannot be used, in a sentence that says what to do; empty if it can. */
+    public Optional<String> fault() {
+        if (tooBright > MOST_CLIPPED) {
+            return fault("too bright: %.0f %% of its pixels are clipped", 100 * tooBright, "a little darker");
+        }
+        if (tooDark > MOST_CLIPPED) {
+            return fault("too dark: %.0f %% of its pixels are black", 100 * tooDark, "with more light");
+        }
+        if (unevenness > MOST_UNEVEN) {
+            return fault(
+                    "lit unevenly: parts of it differ by %.0f %%",
+                    100 * unevenness, "without shadow or shine across it, or mark an even part");
+        }
+        if (spread > MOST_SPREAD) {
+            return fault(
+                    "not one even colour: half of its pixels are more than ΔE00 %.1f from their mean",
+                    spread, "sharper and larger, or mark only the card");
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<String> fault(String what, double number, String next) {
+        return Optional.of(
+                "The card is " + String.format(Locale.ROOT, what, number) + "; photograph it again " + next + ".");
+    }
+
+    /** This reading if it can be used. */
+    CardReading usable() {
+        fault().ifPresent(sentence -> {
+            throw new CardRefused(sentence);
+        });
+        return this;
+    }
+
+    private static double trimmed(double[] values) {
+        Arrays.sort(values);
+        int cut = values.length / 20;
+        return Arrays.stream(values, cut, values.length - cut).average().orElseThrow();
+    }
+
+    private static double spread(CardPixels pixels, Lab mean) {
+        double[] distances = new double[pixels.size];
+        for (int i = 0; i < distances.length; i++) {
+            distances[i] = Ciede2000.difference(pixels.light(i).lab(), mean);
+        }
+        Arrays.sort(distances);
+        return distances[distances.length / 2];
+    }
+}

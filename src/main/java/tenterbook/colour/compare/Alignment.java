@@ -1,0 +1,50 @@
+package tenterbook.colour.compare;
+
+/**
+ * How the picture before lies in the picture after: turned and scaled about the middle, then moved. Pixel middles at
+ * whole numbers, x to the right, y down.
+ *
+ * @param scale pixels of the later picture for one of the earlier, above 0
+ * @param degrees turn, clockwise as seen, -90 to 90
+ * @param dx pixels of the later picture, to the right
+ * @param dy pixels of the later picture, down
+ * @param correlation of lightness once laid over each other, 0 to 1
+ * @param overlap share of the earlier picture that the later one shows, 0 to 1
+ * @param middle1X middle of the earlier picture, pixels
+ * @param middle1Y the same, down
+ * @param middle2X middle of the later picture, pixels
+ * @param middle2Y the same, down
+ */
+public record Alignment(
+        double scale,
+        double degrees,
+        double dx,
+        double dy,
+        double correlation,
+        double overlap,
+        double middle1X,
+        double middle1Y,
+        double middle2X,
+        double middle2Y)
+        implements Likeness.Place {
+
+    /** Two pictures that are known to lie as they are, pixel on pixel. */
+    public static Alignment asTheyLie(int width, int height) {
+        double x = (width - 1) / 2.0;
+        double y = (height - 1) / 2.0;
+        return new Alignment(1, 0, 0, 0, 1, 1, x, y, x, y);
+    }
+
+    /** Where a pixel of the earlier picture lies in the later one. */
+    @Override
+    public double x(double x, double y) {
+        double turn = Math.toRadians(degrees);
+        return middle2X + dx + scale * (Math.cos(turn) * (x - middle1X) - Math.sin(turn) * (y - middle1Y));
+    }
+
+    @Override
+    public double y(double x, double y) {
+        double turn = Math.toRadians(degrees);
+        return middle2Y + dy + scale * (Math.sin(turn) * (x - middle1X) + Math.cos(turn) * (y - middle1Y));
+    }
+}

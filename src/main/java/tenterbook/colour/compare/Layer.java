@@ -1,0 +1,25 @@
+package tenterbook.colour.compare;
+
+/**
+ * One layer of a folded stack, as its panel looks in the opened cloth: length of the cloth down the picture, width
+ * across it.
+ *
+ * @param number 1 at the first board
+ * @param picture of the panel alone, upright, with the same light and camera as the others
+ * @param mirroredLength whether the folds left its image reversed along the length
+ * @param mirroredWidth whether the folds left its image reversed across the width
+ */
+public record Layer(int number, Picture picture, boolean mirroredLength, boolean mirroredWidth) {
+    /** @throws IllegalArgumentException if the number is below 1 or the picture missing */
+    public Layer {
+        if (number < 1 || picture == null) {
+            throw new IllegalArgumentException(
+                    "A layer has a number from 1 and a picture; found: " + number + ", " + picture);
+        }
+    }
+
+    /** Lightness as it lay in the stack: the folds' reversals undone. */
+    Plane asItLay() {
+        return Plane.lightness(picture).mirrored(mirroredWidth, mirroredLength);
+    }
+}

@@ -1,0 +1,176 @@
+package tenterbook.colour.compare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.hipparchus.stat.regression.SimpleRegression;
+import tenterbook.colour.DepthOfShade;
+import tenterbook.colour.DepthOfShade.Channel;
+import tenterbook.colour.Finding;
+import tenterbook.colour.Interval;
+import tenterbook.colour.SrgbCurve;
+import tenterbook.colour.compare.LayerDepths.Decay;
+import tenterbook.colour.compare.LayerDepths.Depth;
+
+/**
+ * How the layers of one clamped stack compare: depth from the boards inwards, and likeness of neighbours. Dye reaches
+ * the stack from both boards, so a layer's place is counted from the nearer one.
+ */
+public final class LayerStack {
+    private static final int LEAST_STEPS = 3;
+    private static final double OUTSIDE = 0.05;
+    /** L* over a panel; less is a plain panel without image. */
+    private static final double FLAT = 1.5;
+
+    private static final int SIDE = 100;
+    private static final int MOST_SHIFT = 6;
+
+    private LayerStack() {}
+
+    /**
+     * Depth of each layer and how it falls into the stack.
+     *
+     * @param layers in any order
+     * @param total layers in the stack
+     * @param channel in which the dye is darkest; see {@link DepthOfShade#darkestChannel}
+     * @return refused where no outer layer was measured, an outer layer is undyed, or a panel holds no light in that channel
+     * @throws IllegalArgumentException if a layer's number is above {@code total} or given twice
+     */
+    public static Finding<LayerDepths> depths(List<Layer> layers, int total, Channel channel) {
+        checked(layers, total);
+        List<Depth> bare = new ArrayList<>();
+        for (Layer layer : sorted(layers)) {
+            double light = light(layer.picture(), channel);
+            if (Double.isNaN(light) || light <= 0) {
+                return Finding.refused(
+                        "Not measurable: layer %d holds no light in the %s.".formatted(layer.number(), channel.band())
+                                + " Choose another channel or a brighter photograph.");
+            }
+            int steps = Math.min(layer.number() - 1, total - layer.number());
+            bare.add(new Depth(layer.number(), steps, DepthOfShade.ks(light), Double.NaN));
+        }
+        double outer = bare.stream()
+                .filter(depth -> depth.steps() == 0)
+                .mapToDouble(Depth::ks)
+                .average()
+                .orElse(0);
+        if (outer == 0) {
+            return Finding.refused("Not measurable: there is no dyed outer layer to compare with. Photograph layer 1 or"
+                    + " layer " + total + " too.");
+        }
+        List<Depth> depths = bare.stream()
+                .map(depth -> new Depth(depth.number(), depth.steps(), depth.ks(), depth.ks() / outer))
+                .toList();
+        return Finding.found(new LayerDepths(outer, depths, decay(depths)));
+    }
+
+    private static Finding<Decay> decay(List<Depth> depths) {
+        Set<Integer> steps = depths.stream().map(Depth::steps).collect(Collectors.toCollection(TreeSet::new));
+        if (steps.size() < LEAST_STEPS) {
+            return Finding.refused(("Not measurable: the fall of depth needs layers at %d different distances from the"
+                            + " boards, and here are %d.")
+                    .formatted(LEAST_STEPS, steps.size()));
+        }
+        SimpleRegression line = new SimpleRegression();
+        for (Depth depth : depths) {
+            if (depth.ks() == 0) {
+                return Finding.refused("Not measurable: layer %d shows no dye at all, which no even fall reaches."
+                        .formatted(depth.number()));
+            }
+            line.addData(depth.steps(), Math.log(depth.ks()));
+        }
+        double half = line.getSlopeConfidenceInterval(OUTSIDE);
+        double rate = -line.getSlope();
+        return Finding.found(new Decay(rate, new Interval(rate - half, rate + half)));
+    }
+
+    /** Mean linear light of one channel over the opaque pixels; NaN where there are none. */
+    private static double light(Picture picture, Channel channel) {
+        int shift = 16 - 8 * channel.ordinal();
+        double sum = 0;
+        int n = 0;
+        for (int p : picture.argb()) {
+            if (p >>> 24 >= 128) {
+                sum += SrgbCurve.linear(p >> shift & 0xff);
+                n++;
+            }
+        }
+        return Math.min(1, sum / n);
+    }
+
+    /**
+     * Likeness of every two layers that lay on each other and were both given, in order. A layer may be moved by up to
+     * 6 % to fit, since panels are not cut out to the thread; this lifts the correlation of unlike images a little.
+     *
+     * @return for each two, refused where one is too even to carry an image
+     * @throws IllegalArgumentException if a number is given twice
+     */
+    public static List<Finding<LayerSymmetry>> symmetries(List<Layer> layers) {
+        checked(layers, Integer.MAX_VALUE);
+        List<Layer> sorted = sorted(layers);
+        List<Finding<LayerSymmetry>> found = new ArrayList<>();
+        for (int i = 1; i < sorted.size(); i++) {
+            if (sorted.get(i).number() == sorted.get(i - 1).number() + 1) {
+                found.add(symmetry(sorted.get(i - 1), sorted.get(i)));
+            }
+        }
+        return found;
+    }
+
+    private static Finding<LayerSymmetry> symmetry(Layer layer, Layer next) {
+        Plane one = layer.asItLay();
+        Plane other = next.asItLay();
+        if (one.spread() < FLAT || other.spread() < FLAT) {
+            int flat = one.spread() < FLAT ? layer.number() : next.number();
+            return Finding.refused(
+                    "Not measurable: layer %d is too even to carry an image, so layers %d and %d cannot be compared."
+                            .formatted(flat, layer.number(), next.number()));
+        }
+        Plane small1 = one.stretched(SIDE, SIDE);
+        Plane small2 = other.stretched(SIDE, SIDE);
+        LayerSymmetry best = null;
+        for (int down = -MOST_SHIFT; down <= MOST_SHIFT; down++) {
+            for (int across = -MOST_SHIFT; across <= MOST_SHIFT; across++) {
+                double correlation =
+                        Likeness.of(small1, small2, new Moved(across, down)).correlation();
+                if (best == null || correlation > best.correlation()) {
+                    best = new LayerSymmetry(
+                            layer.number(), next.number(), correlation, (double) -down / SIDE, (double) -across / SIDE);
+                }
+            }
+        }
+        return Finding.found(best);
+    }
+
+    private record Moved(int across, int down) implements Likeness.Place {
+        @Override
+        public double x(double x, double y) {
+            return x + across;
+        }
+
+        @Override
+        public double y(double x, double y) {
+            return y + down;
+        }
+    }
+
+    private static List<Layer> sorted(List<Layer> layers) {
+        return layers.stream().sorted(Comparator.comparingInt(Layer::number)).toList();
+    }
+
+    private static void checked(List<Layer> layers, int total) {
+        Set<Integer> seen = new HashSet<>();
+        for (Layer layer : layers) {
+            if (layer.number() > total || !seen.add(layer.number())) {
+                throw new IllegalArgumentException(
+                        "The layers of a stack of %d are numbered once each, 1 to %d; found layer %d %s"
+                                .formatted(
+                                        total, total, layer.number(), layer.number() > total ? "beyond it" : "twice"));
+            }
+        }
+    }
+}

@@ -1,0 +1,171 @@
+package tenterbook.colour.compare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import tenterbook.colour.Finding;
+
+/**
+ * Lays two upright photographs of one cloth over each other by moving, turning and scaling.
+ *
+ * <p>Turn and scale are guessed from the unrolled spectra and from a few small ones, the move by phase correlation; the
+ * best guesses are then settled on the correlation of lightness, coarse to fine. Change of brightness and contrast, as
+ * fading makes, does not matter. Perspective and wrinkles are not undone; regions should be wider than their effect.
+ */
+public final class Registration {
+    private static final int COARSE = 128;
+    private static final int FINE = 256;
+    private static final int ROUGH = 64;
+    /** Steps to either side, over half the picture. */
+    private static final int MOVES = 16;
+
+    /** L* over the picture; less is a plain cloth, in which nothing can be found again. */
+    private static final double FLAT = 1.5;
+
+    private static final double LEAST_CORRELATION = 0.6;
+    /** Two placings this far apart, in parts of the side, are different ones. */
+    private static final double DIFFERENT = 0.06;
+    /** A second placing whose misfit is not this much worse is as good as the first. */
+    private static final double AS_GOOD = 1.25;
+
+    private static final int RADII = 128;
+    private static final int ANGLES = 256;
+    private static final double LEAST_RADIUS = 3;
+    private static final double MOST_RADIUS = 48;
+    private static final double MOST_LOG_SCALE = Math.log(2);
+
+    private Registration() {}
+
+    /**
+     * @param before the earlier picture
+     * @param after the later one; turned by less than 90° and scaled by a factor of 0.5 to 2 against the earlier, both
+     *     counted after each was made equally large
+     * @return refused where a picture is flat, where no placing correlates by 0.6 over 40 % of the earlier picture, or
+     *     where a second placing fits as well (a repeating pattern)
+     */
+    public static Finding<Alignment> align(Picture before, Picture after) {
+        Plane whole1 = Plane.lightness(before);
+        Plane whole2 = Plane.lightness(after);
+        if (whole1.spread() < FLAT || whole2.spread() < FLAT) {
+            return Finding.refused("Not measurable: the %s picture is too even to find the same places in both."
+                            .formatted(whole1.spread() < FLAT ? "earlier" : "later")
+                    + " Photograph the piece with its edges or its image in view.");
+        }
+        Plane one = whole1.squared(COARSE);
+        Plane other = whole2.squared(COARSE);
+        List<Placing> best = distinct(guesses(one, other), 4).stream()
+                .map(placing -> placing.settled(one, other, 0.02))
+                .sorted(Comparator.comparingDouble(placing -> -placing.correlation()))
+                .toList();
+        Placing first = best.get(0);
+        if (first.correlation() < LEAST_CORRELATION) {
+            return Finding.refused(
+                    ("Not measurable: the two pictures could not be laid over each other (best correlation"
+                                    + " %.2f, %.2f needed). Photograph the piece again as it lay the first time.")
+                            .formatted(Math.max(0, first.correlation()), LEAST_CORRELATION));
+        }
+        if (fitsElsewhere(whole1.squared(ROUGH), whole2.squared(ROUGH), first)) {
+            return Finding.refused("Not measurable: the pattern repeats, and the two pictures fit over each other in"
+                    + " more than one way. Photograph the piece with its edges in view.");
+        }
+        Plane fine1 = whole1.squared(FINE);
+        Plane fine2 = whole2.squared(FINE);
+        Placing settled = first.settled(fine1, fine2, 0.003);
+        Likeness likeness = settled.likeness(fine1, fine2);
+        Alignment bare = settled.on(
+                Math.max(before.width(), before.height()),
+                Math.max(after.width(), after.height()),
+                before.width(),
+                before.height(),
+                after.width(),
+                after.height());
+        return Finding.found(new Alignment(
+                bare.scale(),
+                bare.degrees(),
+                bare.dx(),
+                bare.dy(),
+                likeness.correlation(),
+                likeness.overlap(),
+                bare.middle1X(),
+                bare.middle1Y(),
+                bare.middle2X(),
+                bare.middle2Y()));
+    }
+
+    /** Whether the later picture, moved from where it fits, fits as well in another place. */
+    private static boolean fitsElsewhere(Plane one, Plane other, Placing first) {
+        List<Placing> moved = new ArrayList<>();
+        for (int y = -MOVES; y <= MOVES; y++) {
+            for (int x = -MOVES; x <= MOVES; x++) {
+                double dx = first.dx() + 0.5 * x / MOVES;
+                double dy = first.dy() + 0.5 * y / MOVES;
+                if (Math.hypot(dx - first.dx(), dy - first.dy()) > DIFFERENT) {
+                    moved.add(Placing.tried(one, other, dx, dy, first.turn(), first.logScale()));
+                }
+            }
+        }
+        Placing here = first.settled(one, other, 0.005);
+        return distinct(moved, 3).stream()
+                .map(placing -> placing.settled(one, other, 0.01))
+                .anyMatch(second -> second.apart(here) > DIFFERENT
+                        && 1 - second.correlation() < AS_GOOD * (1 - here.correlation()) + 0.02);
+    }
+
+    private static List<Placing> guesses(Plane one, Plane other) {
+        List<double[]> turns = new ArrayList<>();
+        for (double degrees : new double[] {-6, -3, 0, 3, 6}) {
+            for (double scale : new double[] {0.9, 1, 1.1}) {
+                turns.add(new double[] {Math.toRadians(degrees), Math.log(scale)});
+            }
+        }
+        Spectrum unrolled = unrolled(one);
+        for (Spectrum.Shift shift : unrolled.shifts(unrolled(other), 6, 3)) {
+            double turn = Math.PI * shift.dy() / ANGLES;
+            double logScale = -Math.log(MOST_RADIUS / LEAST_RADIUS) * shift.dx() / RADII;
+            if (Math.abs(logScale) <= MOST_LOG_SCALE) {
+                turns.add(new double[] {turn, logScale});
+            }
+        }
+        Spectrum still = Spectrum.of(one, true);
+        List<Placing> guesses = new ArrayList<>();
+        for (double[] turn : turns) {
+            Plane turned = turned(other, turn[0], turn[1]);
+            for (Spectrum.Shift shift : still.shifts(Spectrum.of(turned, true), 3, 4)) {
+                // The shift was found in the turned frame; the placing moves in the frame of the later picture.
+                double scale = Math.exp(turn[1]) / COARSE;
+                double dx = scale * (Math.cos(turn[0]) * shift.dx() - Math.sin(turn[0]) * shift.dy());
+                double dy = scale * (Math.sin(turn[0]) * shift.dx() + Math.cos(turn[0]) * shift.dy());
+                guesses.add(Placing.tried(one, other, dx, dy, turn[0], turn[1]));
+            }
+        }
+        return guesses;
+    }
+
+    private static Spectrum unrolled(Plane plane) {
+        return Spectrum.of(Spectrum.of(plane, true).unrolled(RADII, ANGLES, LEAST_RADIUS, MOST_RADIUS), false);
+    }
+
+    /** The later plane as it would look, were it turned and scaled back. */
+    private static Plane turned(Plane plane, double turn, double logScale) {
+        Alignment back = new Placing(0, 0, turn, logScale, 0).on(plane.width());
+        double[] values = new double[plane.values().length];
+        for (int y = 0; y < plane.height(); y++) {
+            for (int x = 0; x < plane.width(); x++) {
+                values[y * plane.width() + x] = plane.at(back.x(x, y), back.y(x, y));
+            }
+        }
+        return new Plane(values, plane.width(), plane.height());
+    }
+
+    private static List<Placing> distinct(List<Placing> guesses, int most) {
+        List<Placing> sorted = new ArrayList<>(guesses);
+        sorted.sort(Comparator.comparingDouble(placing -> -placing.correlation()));
+        List<Placing> kept = new ArrayList<>();
+        for (Placing placing : sorted) {
+            if (kept.size() < most && kept.stream().allMatch(k -> k.apart(placing) > DIFFERENT)) {
+                kept.add(placing);
+            }
+        }
+        return kept;
+    }
+}

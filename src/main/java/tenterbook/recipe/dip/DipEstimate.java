@@ -1,0 +1,11 @@
+package tenterbook.recipe.dip;
+
+import tenterbook.colour.Interval;
+
+/**
+ * A figure from a curve.
+ *
+ * @param value best estimate; may be infinite where no number of dips suffices
+ * @param plausible 95 % interval; an end the points do not bound is infinite
+ */
+public record DipEstimate(double value, Interval plausible) {}

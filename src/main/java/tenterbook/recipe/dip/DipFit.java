@@ -1,0 +1,92 @@
+package tenterbook.recipe.dip;
+
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.hipparchus.stat.regression.SimpleRegression;
+import tenterbook.colour.Finding;
+import tenterbook.colour.ShadeReading;
+
+/** Finds the dip curve that a set of points carries, or says why they carry none. */
+public final class DipFit {
+    /** Three unknowns need a fourth number of dips before anything is left to judge the curve by. */
+    static final int LEAST_COUNTS = 4;
+
+    private static final int REWEIGHINGS = 4;
+    /** One-sided: a rise that chance alone would give once in twenty sets is no rise. */
+    private static final double RISE_BY_CHANCE = 0.05;
+
+    private DipFit() {}
+
+    /**
+     * The curve through all points taken alike, whatever their groups, by least squares; a vague count weighs less.
+     *
+     * <p>Intervals are 95 %, by profile likelihood, and take the scatter as normal and even. Refused: fewer than four
+     * different numbers of dips; readings of two kinds or bands; shades that do not rise with the dips (one-sided
+     * t-test at 5 %); a rise so straight that no levelling-off is seen; a shade already level at the fewest dips.
+     *
+     * @param points one or more for each finished piece; order does not matter
+     */
+    public static Finding<FittedDips> of(List<DipPoint> points) {
+        String refusal = refusal(points);
+        if (!refusal.isEmpty()) {
+            return Finding.refused(refusal);
+        }
+        Sample sample = Sample.of(points);
+        DipCurve curve = new Profile(sample).best();
+        for (int i = 0; curve != null && sample.anyRange() && i < REWEIGHINGS; i++) {
+            sample = sample.weighed(curve, sample.squares(curve) / (sample.size() - 3));
+            curve = new Profile(sample).best();
+        }
+        Profile profile = new Profile(sample);
+        if (curve == null || curve.rate() <= profile.leastRate * 1.001) {
+            return Finding.refused("No dip curve: the shade rises in a straight line as far as " + seen(points)
+                    + " dips, so where it levels off cannot be told. Measure pieces with more dips.");
+        }
+        if (curve.rate() >= profile.mostRate * 0.999) {
+            return Finding.refused("No dip curve: the shade is already level at the fewest dips measured, so how it"
+                    + " got there cannot be told. Measure pieces with fewer dips.");
+        }
+        return Finding.found(FittedDips.alone(sample, curve));
+    }
+
+    /** Why no curve may be sought in these points; empty where one may. */
+    static String refusal(List<DipPoint> points) {
+        String mixed = mixed(points);
+        if (!mixed.isEmpty()) {
+            return mixed;
+        }
+        TreeSet<Double> counts =
+                points.stream().map(point -> point.dips().middle()).collect(Collectors.toCollection(TreeSet::new));
+        if (counts.size() < LEAST_COUNTS) {
+            return ("No dip curve: it needs pieces of %d different numbers of dips, and here are %d. Measure pieces with"
+                            + " other numbers of dips.")
+                    .formatted(LEAST_COUNTS, counts.size());
+        }
+        SimpleRegression line = new SimpleRegression();
+        points.forEach(point -> line.addData(point.dips().middle(), point.ks()));
+        if (!(line.getSlope() > 0) || line.getSignificance() / 2 > RISE_BY_CHANCE) {
+            return "No dip curve: the shade does not rise with the dips beyond the scatter of the pieces. Check the"
+                    + " numbers of dips, or fit each cloth and vat by itself.";
+        }
+        return "";
+    }
+
+    /** Readings on two scales are never mixed; empty where there is one scale. */
+    static String mixed(List<DipPoint> points) {
+        List<String> scales = points.stream()
+                .map(DipPoint::shade)
+                .map(ShadeReading::scale)
+                .distinct()
+                .toList();
+        return scales.size() < 2
+                ? ""
+                : ("No dip curve: the depths come from %s, which are different scales and are never mixed. Choose one of"
+                                + " them.")
+                        .formatted(String.join(" and ", scales));
+    }
+
+    private static int seen(List<DipPoint> points) {
+        return points.stream().mapToInt(point -> point.dips().high()).max().orElse(0);
+    }
+}

@@ -1,0 +1,125 @@
+package tenterbook.sample;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.exchange.Bag;
+import tenterbook.exchange.Pack;
+import tenterbook.ledger.Kind;
+import tenterbook.ledger.Progress;
+import tenterbook.photo.Originals;
+import tenterbook.photo.Photo;
+import tenterbook.photo.PhotoIntake;
+import tenterbook.photo.Previews;
+import tenterbook.piece.Piece;
+
+/**
+ * The sample studio's whole archive, written through the same doors as anybody's: photographs are taken in, records saved
+ * one after the other at the times when their makers would have saved them, and everything is packed into a bag.
+ */
+public final class SampleArchive {
+    private static final Instant PACKED = Instant.parse("2025-01-07T09:00:00Z");
+    private final Archive archive;
+    private final SampleClock clock;
+    private final Darkroom darkroom;
+    private final Progress progress;
+
+    private SampleArchive(Archive archive, SampleClock clock, Progress progress) throws IOException {
+        Originals originals = new Originals(archive.folder().photos());
+        Previews previews = new Previews(archive.folder().previews(), originals);
+        this.archive = archive;
+        this.clock = clock;
+        this.darkroom = new Darkroom(new PhotoIntake(originals, previews), previews, progress);
+        this.progress = progress;
+    }
+
+    /**
+     * Draws, fills and packs; takes some minutes.
+     *
+     * @param bag a folder that is not there yet, in one that is
+     * @param workFolder missing or empty; the filled archive stays in it
+     * @throws IllegalArgumentException if either folder is not so; nothing was written
+     * @throws Progress.Cancelled if asked to stop; what is in {@code workFolder} is then of no use
+     */
+    public static Bag build(Path bag, Path workFolder, Progress progress) {
+        refuseUnfit(bag, workFolder);
+        SampleClock clock = new SampleClock(PACKED);
+        try (Archive archive = Archive.open(workFolder, clock)) {
+            new SampleArchive(archive, clock, progress).fill();
+            clock.set(PACKED);
+            return new Pack(clock).pack(archive, bag, progress);
+        } catch (IOException e) {
+            throw new UncheckedIOException("The sample archive could not be written in " + workFolder, e);
+        }
+    }
+
+    private static void refuseUnfit(Path bag, Path workFolder) {
+        if (Files.exists(bag)) {
+            throw new IllegalArgumentException("The sample bag needs a name that is free; " + bag
+                    + " is already there. Move it away or choose another.");
+        }
+        if (Files.isDirectory(workFolder)) {
+            try (Stream<Path> inside = Files.list(workFolder)) {
+                if (inside.findAny().isPresent()) {
+                    throw new IllegalArgumentException("The sample archive is filled in a folder that is missing or "
+                            + "empty; found files in " + workFolder + ". Choose another.");
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException("The folder " + workFolder + " cannot be read", e);
+            }
+        }
+    }
+
+    private void fill() {
+        for (Telling telling : Telling.all()) {
+            progress.orStop();
+            clock.set(telling.at());
+            save(telling);
+        }
+        if (!darkroom.untaken().isEmpty()) {
+            throw new IllegalStateException("No sample piece tells of these photographs: " + darkroom.untaken());
+        }
+    }
+
+    private void save(Telling telling) {
+        Entered e = telling.entered();
+        switch (telling.kind()) {
+            case "studio" -> save(telling, Kinds.STUDIO, e.read(SampleThings::studio));
+            case "party" -> save(telling, Kinds.PARTY, e.read(SampleThings::party));
+            case "board-pair" -> save(telling, Kinds.BOARD_PAIR, e.read(SampleThings::board));
+            case "cloth" -> save(telling, Kinds.CLOTH, e.read(SampleThings::cloth));
+            case "lot" -> save(telling, Kinds.LOT, e.read(SampleThings::lot));
+            case "clamping" -> save(telling, Kinds.CLAMPING, e.read(SampleClampings::clamping));
+            case "piece" -> savePiece(telling);
+            default ->
+                throw new IllegalStateException("The sample tells of a kind it does not keep: " + telling.kind());
+        }
+    }
+
+    /** A piece's new photographs are saved in the same act, so that the piece can name them. */
+    private void savePiece(Telling telling) {
+        List<Photo> arrived = new ArrayList<>();
+        Piece piece = telling.entered().read(e -> SamplePieces.piece(e, photo -> darkroom.photo(photo, arrived::add)));
+        String number = piece.number().value();
+        archive.ledger().write(telling.author(), act -> {
+            arrived.forEach(photo -> act.create(Kinds.PHOTO, photo));
+            return act.save(Kinds.PIECE, piece, versions(Kinds.PIECE, number), telling.note());
+        });
+    }
+
+    private <T> void save(Telling telling, Kind<T> kind, T record) {
+        int versions = versions(kind, kind.id().apply(record));
+        archive.ledger().write(telling.author(), act -> act.save(kind, record, versions, telling.note()));
+    }
+
+    private int versions(Kind<?> kind, String id) {
+        return archive.ledger().history(kind.key(id)).size();
+    }
+}

@@ -1,0 +1,225 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import tenterbook.archive.Kinds;
+import tenterbook.colour.Lab;
+import tenterbook.colour.Region;
+import tenterbook.colour.card.CardFinder;
+import tenterbook.colour.card.CardOutline;
+import tenterbook.colour.card.CardReading;
+import tenterbook.colour.card.CardRefused;
+import tenterbook.colour.card.ChartCorrection;
+import tenterbook.colour.card.ChartReference;
+import tenterbook.colour.card.Correction;
+import tenterbook.colour.card.KnownCard;
+import tenterbook.ledger.Saved;
+import tenterbook.measure.Digest;
+import tenterbook.photo.PhotoCalibration;
+import tenterbook.photo.PhotoCalibration.MarkedCard;
+import tenterbook.piece.ColourRegion;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.web.NotHere;
+import tenterbook.web.Said;
+import tenterbook.web.Site;
+
+/** Calibrating a photograph by a card in it, and measuring its named colours again by that. */
+public final class CalibrationPages {
+    private final Site site;
+    private final Measuring measuring;
+
+    public CalibrationPages(Site site, Measuring measuring) {
+        this.site = site;
+        this.measuring = measuring;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.post("/pieces/{number}/photos/{digest}/find-card", this::findCard);
+        routes.post("/pieces/{number}/photos/{digest}/calibrate", this::calibrate);
+        routes.post("/pieces/{number}/photos/{digest}/measure-again", this::measureAgain);
+    }
+
+    private static Digest digest(Context ctx) {
+        try {
+            return new Digest(ctx.pathParam("digest"));
+        } catch (IllegalArgumentException e) {
+            throw new NotHere("photograph of that name");
+        }
+    }
+
+    private static String page(Context ctx) {
+        return "/pieces/" + ctx.pathParam("number") + "/photos/" + ctx.pathParam("digest");
+    }
+
+    private void findCard(Context ctx) throws IOException {
+        Optional<CardFinder.Found> found = CardFinder.find(measuring.open(digest(ctx)));
+        if (found.isEmpty()) {
+            Said.andGo(ctx, CardFinder.NONE_FOUND, page(ctx) + "#calibrate");
+            return;
+        }
+        Said.andGo(
+                ctx,
+                "This looks like a grey card. See whether the outline fits, then calibrate; or mark its corners yourself.",
+                page(ctx) + "?corners=" + text(found.get().outline().corners()) + "#calibrate");
+    }
+
+    /** Corners as they stand in the form: percent across and down, four pairs. */
+    static String text(List<Region.Corner> corners) {
+        return corners.stream()
+                .map(corner -> String.format(Locale.ROOT, "%.2f,%.2f", corner.x() * 100, corner.y() * 100))
+                .collect(Collectors.joining("+"));
+    }
+
+    static CardOutline outline(String text, String what) {
+        List<Region.Corner> corners = new ArrayList<>();
+        for (String pair : text.strip().split("[\\s+;]+")) {
+            String[] sides = pair.split(",");
+            try {
+                corners.add(new Region.Corner(Double.parseDouble(sides[0]) / 100, Double.parseDouble(sides[1]) / 100));
+            } catch (RuntimeException e) {
+                throw new IllegalArgumentException(
+                        "The corners of the %s were not understood: expected four pairs of percent, as in ‘80,90 95,90 95,98 80,98’; found “%s”. Nothing was changed."
+                                .formatted(what, text.strip()),
+                        e);
+            }
+        }
+        return new CardOutline(corners);
+    }
+
+    private static String parameter(Context ctx, String name) {
+        return Optional.ofNullable(ctx.formParam(name)).orElse("").strip();
+    }
+
+    private void calibrate(Context ctx) throws IOException {
+        Digest photo = digest(ctx);
+        PhotoCalibration made;
+        try {
+            made = calibration(ctx, photo);
+        } catch (CardRefused | IllegalArgumentException e) {
+            String corners = parameter(ctx, "corners").replaceAll("\\s+", "+");
+            Said.andGo(ctx, e.getMessage(), page(ctx) + "?corners=" + corners + "#calibrate");
+            return;
+        }
+        int before = site.archive()
+                .ledger()
+                .find(Kinds.CALIBRATION, photo.hex())
+                .map(Saved::version)
+                .orElse(0);
+        site.archive().ledger().write(site.author(), act -> act.save(Kinds.CALIBRATION, made, before, ""));
+        Said.andGo(
+                ctx,
+                String.format(
+                        Locale.ROOT,
+                        "Calibrated by %s, likely within ΔE00 %.1f. Colours named from now on are measured by it; measure the ones already named again below.",
+                        made.how(),
+                        made.likelyError()),
+                page(ctx));
+    }
+
+    private PhotoCalibration calibration(Context ctx, Digest photo) throws IOException {
+        var picture = measuring.open(photo);
+        CardOutline outline = outline(parameter(ctx, "corners"), "card");
+        String card = parameter(ctx, "card");
+        for (ChartReference chart : ChartReference.values()) {
+            if (card.equals(chart.name())) {
+                ChartCorrection found = ChartCorrection.of(picture, outline, chart);
+                return PhotoCalibration.of(
+                        photo, found, outline, chart, site.clock().instant(), site.author());
+            }
+        }
+        KnownCard known = known(ctx, card);
+        CardReading reading = CardReading.of(picture, outline.inner());
+        String black = parameter(ctx, "black");
+        Correction correction;
+        List<MarkedCard> cards = new ArrayList<>(List.of(MarkedCard.of(outline, known)));
+        if (black.isEmpty()) {
+            correction = Correction.byGrey(reading, known);
+        } else {
+            CardOutline dark = outline(black, "black card");
+            KnownCard blackCard = KnownCard.neutral("black card", percent(parameter(ctx, "blackReflectance"), "0.04"));
+            correction = Correction.byWhiteAndBlack(reading, known, CardReading.of(picture, dark.inner()), blackCard);
+            cards.add(MarkedCard.of(dark, blackCard));
+        }
+        return PhotoCalibration.of(photo, correction, cards, site.clock().instant(), site.author());
+    }
+
+    private static KnownCard known(Context ctx, String card) {
+        return switch (card) {
+            case "reflectance" -> {
+                double y = percent(parameter(ctx, "reflectance"), "0.18");
+                yield KnownCard.neutral(String.format(Locale.ROOT, "card of %.1f %% reflectance", y * 100), y);
+            }
+            case "lab" -> new KnownCard("card of known colour", Lab.parse(parameter(ctx, "lab")));
+            default -> KnownCard.grey18();
+        };
+    }
+
+    private static double percent(String text, String usual) {
+        String plain =
+                text.isEmpty() ? usual : text.replace(',', '.').replace("%", "").strip();
+        try {
+            double value = Double.parseDouble(plain);
+            return value > 1 ? value / 100 : value;
+        } catch (NumberFormatException e) {
+            throw new IllegalArgumentException(
+                    "The reflectance was not understood: expected a number of percent, as in ‘18’; found “%s”. Nothing was changed."
+                            .formatted(text),
+                    e);
+        }
+    }
+
+    /** Measures every colour that was read from a marked part of this photograph again; the old values stay in the history. */
+    private void measureAgain(Context ctx) throws IOException {
+        String number = ctx.pathParam("number");
+        Digest photo = digest(ctx);
+        Saved<Piece> saved = site.archive()
+                .ledger()
+                .find(Kinds.PIECE, number)
+                .orElseThrow(() -> new NotHere("piece “" + number + "”"));
+        List<PiecePhoto> photos = new ArrayList<>();
+        int again = 0;
+        int left = 0;
+        for (PiecePhoto each : saved.record().photos()) {
+            if (!each.photo().equals(photo)) {
+                photos.add(each);
+                continue;
+            }
+            List<ColourRegion> regions = new ArrayList<>();
+            for (ColourRegion region : each.regions()) {
+                if (region.corners().size() < 3) {
+                    regions.add(region);
+                    left++;
+                } else {
+                    Region part = new Region(region.corners().stream()
+                            .map(corner -> new Region.Corner(corner.across(), corner.down()))
+                            .toList());
+                    regions.add(measuring.region(photo, region.role(), region.name(), part, region.share()));
+                    again++;
+                }
+            }
+            photos.add(each.withRegions(regions));
+        }
+        site.archive()
+                .ledger()
+                .write(
+                        site.author(),
+                        act -> act.save(
+                                Kinds.PIECE,
+                                saved.record().withPhotos(photos),
+                                saved.version(),
+                                "Colours measured again"));
+        Said.andGo(
+                ctx,
+                "Measured %d named colours again; the values before stand in the history.%s"
+                        .formatted(
+                                again, left == 0 ? "" : " %d without a marked part stay as they were.".formatted(left)),
+                page(ctx));
+    }
+}

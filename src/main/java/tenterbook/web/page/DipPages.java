@@ -1,0 +1,278 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import tenterbook.archive.DipEvidence;
+import tenterbook.archive.DipEvidence.Dyed;
+import tenterbook.colour.DepthOfShade;
+import tenterbook.colour.Interval;
+import tenterbook.colour.Lab;
+import tenterbook.colour.Srgb;
+import tenterbook.recipe.dip.DipEstimate;
+import tenterbook.recipe.dip.DipsNeeded;
+import tenterbook.recipe.dip.FittedDips;
+import tenterbook.recipe.dip.Group;
+import tenterbook.web.Html;
+import tenterbook.web.NotHere;
+import tenterbook.web.Site;
+
+/** The dip curve of a cloth and vat, and the dips that a colour needs: a page and its JSON. */
+public final class DipPages {
+    private record Kept(long sequence, List<Dyed> dyed) {}
+
+    private final Site site;
+    private volatile Kept kept = new Kept(-1, List.of());
+
+    public DipPages(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/dips", this::show);
+        routes.get("/api/dips", this::answer);
+    }
+
+    /** The evidence as of the newest revision; gathered again only when something was saved. */
+    private List<Dyed> dyed() {
+        long now = site.archive().ledger().lastSequence();
+        if (kept.sequence() != now) {
+            kept = new Kept(now, DipEvidence.of(site.archive()));
+        }
+        return kept.dyed();
+    }
+
+    /** A point or a line of the chart, in its own units: 100 across, 60 down. */
+    public record Mark(double x, double y, String label, String fill, String number) {}
+
+    /**
+     * What the chart draws.
+     *
+     * @param curve points of the polyline, as SVG wants them
+     * @param band outline of the 95 % band, empty where it is unbounded
+     * @param targetY height of the target, negative where there is none in reach of the chart
+     */
+    public record Chart(
+            List<Mark> points, String curve, String band, double targetY, List<Mark> across, List<Mark> up) {}
+
+    /** The page. */
+    public record View(
+            DipQuestion question,
+            Chart chart,
+            List<Group> groups,
+            String cloth,
+            String vat,
+            String target,
+            String from,
+            String mute,
+            ColourBand.Swatch swatch) {}
+
+    /** What was asked; {@code mute} says why the piece to dip further cannot speak, empty where it can or none is named. */
+    private record Asked(Group group, Lab target, Dyed from, String mute) {}
+
+    private Asked asked(Context ctx, List<Dyed> all) {
+        String cloth = Optional.ofNullable(ctx.queryParam("cloth")).orElse("").strip();
+        String vat = Optional.ofNullable(ctx.queryParam("vat")).orElse("").strip();
+        String colour = Optional.ofNullable(ctx.queryParam("target")).orElse("").strip();
+        String number = Optional.ofNullable(ctx.queryParam("from")).orElse("").strip();
+        List<Group> groups = DipQuestion.groups(all);
+        Group group = groups.stream()
+                .filter(each -> (cloth.isEmpty() || each.cloth().equals(cloth))
+                        && (vat.isEmpty() || each.vat().equals(vat)))
+                .findFirst()
+                .orElse(new Group(cloth, vat));
+        Lab target = colour.isEmpty()
+                ? null
+                : colour.startsWith("#") ? Srgb.parse(colour).lab() : Lab.parse(colour);
+        Optional<Dyed> from = all.stream()
+                .filter(each -> each.piece().equalsIgnoreCase(number))
+                .findFirst();
+        String mute = "";
+        if (from.isEmpty() && !number.isEmpty()) {
+            site.archive().piece(number).orElseThrow(() -> new NotHere("piece “" + number + "”"));
+            mute =
+                    "The further dips of %s cannot be told: its ground must be named on a photograph, its dips known, and one vat alone have coloured it."
+                            .formatted(number);
+        }
+        return new Asked(from.map(Dyed::group).orElse(group), target, from.orElse(null), mute);
+    }
+
+    private void show(Context ctx) {
+        List<Dyed> all = dyed();
+        Asked asked = asked(ctx, all);
+        DipQuestion question = DipQuestion.ask(all, asked.group(), asked.target(), asked.from());
+        Chart chart =
+                question.curve().value().map(curve -> chart(question, curve)).orElse(null);
+        Map<String, Object> values = new HashMap<>();
+        values.put("page", site.page(ctx, "Dips", "colours"));
+        values.put(
+                "view",
+                new View(
+                        question,
+                        chart,
+                        DipQuestion.groups(all),
+                        asked.group().cloth(),
+                        asked.group().vat(),
+                        Optional.ofNullable(ctx.queryParam("target")).orElse(""),
+                        Optional.ofNullable(ctx.queryParam("from")).orElse(""),
+                        asked.mute(),
+                        asked.target() == null ? null : ColourBand.swatch(asked.target(), "", 1, 0)));
+        Html.show(ctx, "dips", values);
+    }
+
+    private static Chart chart(DipQuestion question, FittedDips fitted) {
+        double most = Math.max(8, fitted.mostDipsSeen() * 1.3);
+        List<DipEstimate> along = new ArrayList<>();
+        for (int i = 0; i <= 60; i++) {
+            along.add(fitted.pieceAt(most * i / 60));
+        }
+        double top = 1;
+        for (DipEstimate each : along) {
+            top = Math.max(top, each.value());
+            top = each.plausible().bounded()
+                    ? Math.max(top, Math.min(each.plausible().high(), 2 * each.value()))
+                    : top;
+        }
+        double height = top * 1.05;
+        StringBuilder curve = new StringBuilder();
+        StringBuilder upper = new StringBuilder();
+        StringBuilder lower = new StringBuilder();
+        boolean bounded = true;
+        for (int i = 0; i <= 60; i++) {
+            DipEstimate each = along.get(i);
+            double x = 100.0 * i / 60;
+            curve.append(xy(x, each.value(), height));
+            bounded &= each.plausible().bounded();
+            upper.append(xy(x, Math.min(height, each.plausible().high()), height));
+            lower.insert(0, xy(x, each.plausible().low(), height));
+        }
+        List<Mark> points = new ArrayList<>();
+        for (Dyed each : question.inOrder()) {
+            DepthOfShade.byPhoto(each.ground(), question.channel())
+                    .value()
+                    .ifPresent(shade -> points.add(new Mark(
+                            each.dips().middle() / most * 100,
+                            60 - Math.min(shade.ks(), height) / height * 60,
+                            "%s: %s dips, K/S %.2f"
+                                    .formatted(each.piece(), each.dips().text(), shade.ks()),
+                            each.ground().srgb().hex(),
+                            each.piece())));
+        }
+        double targetY = question.target() == null
+                ? -1
+                : question.target()
+                        .value()
+                        .filter(shade -> shade.ks() <= height)
+                        .map(shade -> 60 - shade.ks() / height * 60)
+                        .orElse(-1.0);
+        List<Mark> across = new ArrayList<>();
+        int step = most > 30 ? 10 : most > 12 ? 4 : 2;
+        for (int dips = 0; dips <= most; dips += step) {
+            across.add(new Mark(dips / most * 100, 64, Integer.toString(dips), "", ""));
+        }
+        List<Mark> up = new ArrayList<>();
+        double ks = height > 10 ? 5 : height > 4 ? 2 : 1;
+        for (double at = 0; at <= height; at += ks) {
+            up.add(new Mark(-1, 60 - at / height * 60, String.format(Locale.ROOT, "%.0f", at), "", ""));
+        }
+        return new Chart(
+                points,
+                curve.toString().strip(),
+                bounded ? (upper.toString() + lower).strip() : "",
+                targetY,
+                across,
+                up);
+    }
+
+    private static String xy(double x, double value, double height) {
+        return String.format(Locale.ROOT, "%.2f,%.2f ", x, 60 - Math.max(0, value) / height * 60);
+    }
+
+    private void answer(Context ctx) {
+        List<Dyed> all = dyed();
+        Asked asked = asked(ctx, all);
+        DipQuestion question = DipQuestion.ask(all, asked.group(), asked.target(), asked.from());
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("cloth", question.group().cloth());
+        answer.put("vat", question.group().vat());
+        answer.put("scale", "a photograph, " + question.channel().band() + ", as K/S");
+        answer.put("uncalibrated", question.uncalibrated());
+        answer.put("borrowed", question.borrowed());
+        answer.put("points", question.inOrder().stream().map(DipPages::point).toList());
+        question.curve().value().ifPresent(fitted -> {
+            answer.put("formula", "K/S(n) = c + A(1 − e^(−b n))");
+            answer.put("c", figure(fitted.curve().base(), fitted.base()));
+            answer.put("A", figure(fitted.curve().rise(), fitted.rise()));
+            answer.put("b", figure(fitted.curve().rate(), fitted.rate()));
+            answer.put("residualSpread", fitted.residualSpread());
+            fitted.leaveOneOutError().ifPresent(error -> answer.put("leaveOneOutError", error));
+            answer.put("mostDipsSeen", fitted.mostDipsSeen());
+        });
+        if (question.curve().value().isEmpty()) {
+            answer.put("refused", question.curve().refusal());
+        }
+        if (question.target() != null) {
+            answer.put("target", asked.target());
+            question.target().value().ifPresent(shade -> answer.put("targetDepth", shade.ks()));
+            if (question.target().value().isEmpty()) {
+                answer.put("targetRefused", question.target().refusal());
+            }
+        }
+        if (question.needed() != null) {
+            answer.put("dips", needed(question.needed()));
+        }
+        if (!asked.mute().isEmpty()) {
+            answer.put("moreRefused", asked.mute());
+        }
+        if (question.more() != null) {
+            question.more().value().ifPresent(more -> answer.put("moreDips", needed(more)));
+            if (question.more().value().isEmpty()) {
+                answer.put("moreRefused", question.more().refusal());
+            }
+        }
+        ctx.json(answer);
+    }
+
+    private static Map<String, Object> point(Dyed dyed) {
+        Map<String, Object> point = new LinkedHashMap<>();
+        point.put("piece", dyed.piece());
+        point.put("dips", dyed.dips().text());
+        point.put("ground", dyed.ground());
+        point.put("calibrated", dyed.calibrated());
+        return point;
+    }
+
+    private static Map<String, Object> figure(double value, Interval interval) {
+        Map<String, Object> figure = new LinkedHashMap<>();
+        figure.put("value", value);
+        put(figure, "low", interval.low());
+        put(figure, "high", interval.high());
+        return figure;
+    }
+
+    /** JSON has no infinity: an end that the points do not bound is left out. */
+    private static void put(Map<String, Object> figure, String name, double value) {
+        if (Double.isFinite(value)) {
+            figure.put(name, value);
+        }
+    }
+
+    private static Map<String, Object> needed(DipsNeeded needed) {
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("verdict", needed.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        answer.put("sentence", needed.sentence());
+        put(answer, "best", needed.best());
+        put(answer, "low", needed.plausible().low());
+        put(answer, "high", needed.plausible().high());
+        answer.put(
+                "evidence",
+                needed.evidence().stream().map(point -> point.source()).toList());
+        return answer;
+    }
+}

@@ -1,0 +1,120 @@
+package tenterbook.web.page;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import tenterbook.archive.Archive;
+import tenterbook.archive.DipEvidence;
+import tenterbook.archive.DipEvidence.Dyed;
+import tenterbook.colour.DepthOfShade;
+import tenterbook.colour.Finding;
+import tenterbook.colour.Lab;
+import tenterbook.colour.ShadeReading;
+import tenterbook.recipe.dip.DipFit;
+import tenterbook.recipe.dip.DipPoint;
+import tenterbook.recipe.dip.DipsNeeded;
+import tenterbook.recipe.dip.FittedDips;
+import tenterbook.recipe.dip.Group;
+import tenterbook.recipe.dip.PooledCurves;
+
+/**
+ * How many dips gave this depth on this cloth, and how many a target needs.
+ *
+ * <p>A cloth and vat with four distinct dip counts or more speaks for itself; one with fewer borrows from the rest of the
+ * studio, and the answer says how much. Without four distinct counts anywhere there is no answer.
+ *
+ * @param group the cloth and vat asked about
+ * @param dyed the pieces of that group
+ * @param channel the channel of the photographs that stands in for reflectance
+ * @param curve the fitted curve, or why there is none
+ * @param borrowed how much of the rate comes from other groups: 0 own points alone, 1 others alone
+ * @param target K/S of the target colour, or why it has none; null where no target was given
+ * @param needed dips from undyed cloth to the target; null without a target or a curve
+ * @param more further dips for a piece that has some; null where none was named
+ */
+public record DipQuestion(
+        Group group,
+        List<Dyed> dyed,
+        DepthOfShade.Channel channel,
+        Finding<FittedDips> curve,
+        double borrowed,
+        Finding<ShadeReading> target,
+        DipsNeeded needed,
+        Finding<DipsNeeded> more) {
+    private static final int ENOUGH = 4;
+
+    /** Cloths and vats that have at least one piece that speaks, the fullest first. */
+    public static List<Group> groups(List<Dyed> all) {
+        Map<Group, Long> counts =
+                all.stream().collect(Collectors.groupingBy(Dyed::group, LinkedHashMap::new, Collectors.counting()));
+        return counts.entrySet().stream()
+                .sorted(Map.Entry.<Group, Long>comparingByValue().reversed())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    /**
+     * @param all what the archive has, from {@link DipEvidence#of(Archive)}
+     * @param target colour to reach, or null
+     * @param from a piece that is to be dipped further, or null
+     */
+    public static DipQuestion ask(List<Dyed> all, Group group, Lab target, Dyed from) {
+        List<Dyed> own = all.stream().filter(each -> each.group().equals(group)).toList();
+        DepthOfShade.Channel channel = all.isEmpty()
+                ? DepthOfShade.Channel.RED
+                : DepthOfShade.darkestChannel(all.stream().map(Dyed::ground).toList());
+        List<DipPoint> points = DipEvidence.points(own, channel);
+        Finding<FittedDips> curve;
+        double borrowed = 0;
+        if (distinct(points) >= ENOUGH) {
+            curve = DipFit.of(points);
+        } else {
+            Map<Group, List<DipPoint>> pool = new LinkedHashMap<>();
+            groups(all).forEach(each -> pool.put(each, new ArrayList<>()));
+            pool.putIfAbsent(group, new ArrayList<>());
+            DipEvidence.points(all, channel)
+                    .forEach(point -> pool.get(point.group()).add(point));
+            Finding<PooledCurves> pooled = PooledCurves.fit(pool);
+            curve = pooled.value().isPresent()
+                    ? pooled.map(curves -> curves.groups().get(group))
+                    : Finding.refused(
+                            "%s distinct dip counts are recorded of this cloth in this vat, and a curve of its own needs four; nor can it borrow from the others. %s"
+                                    .formatted(distinct(points) == 0 ? "No" : distinct(points), pooled.refusal()));
+            borrowed =
+                    pooled.value().map(curves -> curves.borrowed().get(group)).orElse(0.0);
+        }
+        Finding<ShadeReading> depth = target == null ? null : DepthOfShade.byPhoto(target, channel);
+        Optional<FittedDips> fitted = curve.value();
+        Optional<ShadeReading> shade = depth == null ? Optional.empty() : depth.value();
+        DipsNeeded needed = fitted.isPresent() && shade.isPresent()
+                ? fitted.get().dipsFor(shade.get().ks())
+                : null;
+        Finding<DipsNeeded> more = null;
+        if (from != null && fitted.isPresent() && shade.isPresent()) {
+            Finding<ShadeReading> now = DepthOfShade.byPhoto(from.ground(), channel);
+            more = now.value().isPresent()
+                    ? fitted.get().moreDips(now.value().get(), shade.get().ks())
+                    : Finding.refused(now.refusal());
+        }
+        return new DipQuestion(group, own, channel, curve, borrowed, depth, needed, more);
+    }
+
+    private static long distinct(List<DipPoint> points) {
+        return points.stream().map(point -> point.dips().text()).distinct().count();
+    }
+
+    public int uncalibrated() {
+        return (int) dyed.stream().filter(each -> !each.calibrated()).count();
+    }
+
+    /** The pieces in order of dips. */
+    public List<Dyed> inOrder() {
+        return dyed.stream()
+                .sorted(Comparator.comparingDouble(each -> each.dips().middle()))
+                .toList();
+    }
+}

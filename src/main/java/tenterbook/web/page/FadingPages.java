@@ -1,0 +1,257 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import tenterbook.archive.Kinds;
+import tenterbook.colour.DifferenceWords;
+import tenterbook.colour.Finding;
+import tenterbook.colour.Interval;
+import tenterbook.colour.Lab;
+import tenterbook.colour.LinearRgb;
+import tenterbook.colour.Pixels;
+import tenterbook.colour.Region;
+import tenterbook.colour.Srgb;
+import tenterbook.colour.card.Correction;
+import tenterbook.colour.compare.Alignment;
+import tenterbook.colour.compare.Fading;
+import tenterbook.colour.compare.Picture;
+import tenterbook.colour.compare.RegionChange;
+import tenterbook.colour.compare.Registration;
+import tenterbook.ledger.Saved;
+import tenterbook.measure.Digest;
+import tenterbook.photo.PhotoCalibration;
+import tenterbook.piece.ColourRegion;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.web.Html;
+import tenterbook.web.NotHere;
+import tenterbook.web.Site;
+
+/** Whether a piece or a test strip has changed between two of its photographs. */
+public final class FadingPages {
+    /** Long edge at which two photographs are laid over each other, pixels; regions are means, so more shows nothing more. */
+    private static final int EDGE = 1000;
+
+    private final Site site;
+    private final Measuring measuring;
+
+    public FadingPages(Site site, Measuring measuring) {
+        this.site = site;
+        this.measuring = measuring;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/pieces/{number}/change", this::show);
+        routes.get("/pieces/{number}/change/aligned.jpg", this::aligned);
+    }
+
+    /** One part of the cloth. */
+    public record Row(
+            String part,
+            ColourBand.Swatch before,
+            ColourBand.Swatch after,
+            String words,
+            String difference,
+            String changes,
+            String grade,
+            String refusal) {}
+
+    /**
+     * The page.
+     *
+     * @param refusal why the two cannot be compared; empty where they can
+     * @param allowance ΔE that light and camera are allowed
+     * @param caution what is not known about the light
+     */
+    public record View(
+            Piece piece,
+            String before,
+            String after,
+            List<Row> rows,
+            String refusal,
+            String laid,
+            double allowance,
+            String caution) {}
+
+    private Piece piece(Context ctx) {
+        String number = ctx.pathParam("number");
+        return site.archive()
+                .ledger()
+                .find(Kinds.PIECE, number)
+                .map(Saved::record)
+                .orElseThrow(() -> new NotHere("piece “" + number + "”"));
+    }
+
+    private static PiecePhoto chosen(Piece piece, Context ctx, String name) {
+        String digest = Optional.ofNullable(ctx.queryParam(name)).orElse("");
+        return piece.photos().stream()
+                .filter(photo -> photo.photo().hex().equals(digest))
+                .findFirst()
+                .orElseThrow(() -> new NotHere("such photograph of piece " + piece.number()));
+    }
+
+    private void show(Context ctx) throws IOException {
+        Piece piece = piece(ctx);
+        View view = ctx.queryParam("before") == null || ctx.queryParam("after") == null
+                ? new View(piece, "", "", List.of(), "", "", 0, "")
+                : compared(piece, chosen(piece, ctx, "before"), chosen(piece, ctx, "after"));
+        Map<String, Object> values = new HashMap<>();
+        values.put("page", site.page(ctx, "Change of " + piece.number(), "pieces"));
+        values.put("view", view);
+        Html.show(ctx, "change", values);
+    }
+
+    private View compared(Piece piece, PiecePhoto before, PiecePhoto after) throws IOException {
+        Optional<PhotoCalibration> first = measuring.calibration(before.photo());
+        Optional<PhotoCalibration> second = measuring.calibration(after.photo());
+        double allowance = Math.hypot(
+                first.map(PhotoCalibration::likelyError).orElse(0.0),
+                second.map(PhotoCalibration::likelyError).orElse(0.0));
+        String caution = first.isPresent() && second.isPresent()
+                ? ""
+                : "At least one of the two photographs is not calibrated, so a change of light looks like a change of the cloth, and how large that may be is not known. Calibrate both by a grey card for a figure to rely on.";
+        List<Region> regions = new ArrayList<>();
+        List<String> names = new ArrayList<>();
+        for (ColourRegion region : before.regions()) {
+            if (region.corners().size() >= 3) {
+                regions.add(new Region(region.corners().stream()
+                        .map(corner -> new Region.Corner(corner.across(), corner.down()))
+                        .toList()));
+                names.add(region.name().isEmpty() ? region.role().toString() : region.role() + ", " + region.name());
+            }
+        }
+        if (regions.isEmpty()) {
+            regions.add(Region.rectangle(0.35, 0.35, 0.65, 0.65));
+            names.add("the middle of the picture (no part is named)");
+        }
+        Picture one = picture(before.photo(), first);
+        Picture two = picture(after.photo(), second);
+        Finding<Alignment> alignment = Registration.align(one, two);
+        if (alignment.value().isEmpty()) {
+            return new View(
+                    piece,
+                    before.photo().hex(),
+                    after.photo().hex(),
+                    List.of(),
+                    alignment.refusal(),
+                    "",
+                    allowance,
+                    caution);
+        }
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < regions.size(); i++) {
+            rows.add(
+                    row(names.get(i), Fading.compare(one, two, alignment.value().get(), regions.get(i), allowance)));
+        }
+        String laid = String.format(
+                Locale.ROOT,
+                "turned %.1f°, scaled %.2f, agreement %.2f",
+                alignment.value().get().degrees(),
+                alignment.value().get().scale(),
+                alignment.value().get().correlation());
+        return new View(piece, before.photo().hex(), after.photo().hex(), rows, "", laid, allowance, caution);
+    }
+
+    private static Row row(String name, Finding<RegionChange> found) {
+        if (found.value().isEmpty()) {
+            return new Row(name, null, null, "", "", "", "", found.refusal());
+        }
+        RegionChange change = found.value().get();
+        double difference = change.change().ciede2000();
+        return new Row(
+                name,
+                ColourBand.swatch(change.before(), name, 1, 0),
+                ColourBand.swatch(change.after(), name, 1, 0),
+                change.changed() ? DifferenceWords.of(difference) : "no change that can be told from scatter",
+                String.format(Locale.ROOT, "ΔE00 %.1f (%s)", difference, span(change.ciede2000())),
+                String.format(
+                        Locale.ROOT,
+                        "ΔL* %+.1f, Δa* %+.1f, Δb* %+.1f, ΔC* %+.1f",
+                        change.change().lightness(),
+                        change.change().a(),
+                        change.change().b(),
+                        change.change().chroma()),
+                change.grade().sentence(),
+                "");
+    }
+
+    private static String span(Interval interval) {
+        return String.format(Locale.ROOT, "%.1f to %.1f", interval.low(), interval.high());
+    }
+
+    /** The picture as it is compared: corrected by its calibration where it has one, and of a moderate size. */
+    private Picture picture(Digest photo, Optional<PhotoCalibration> calibration) throws IOException {
+        Pixels pixels = measuring.open(photo);
+        Correction correction = calibration.map(PhotoCalibration::correction).orElse(Correction.NONE);
+        double scale = Math.max(1.0, Math.max(pixels.width(), pixels.height()) / (double) EDGE);
+        int width = (int) (pixels.width() / scale);
+        int height = (int) (pixels.height() / scale);
+        int[] argb = new int[width * height];
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                argb[y * width + x] = mean(pixels, correction, x * scale, y * scale, scale);
+            }
+        }
+        return new Picture(argb, width, height);
+    }
+
+    /** The mean light of the pixels that one smaller pixel covers, corrected and encoded. */
+    private static int mean(Pixels pixels, Correction correction, double left, double top, double scale) {
+        double red = 0;
+        double green = 0;
+        double blue = 0;
+        int count = 0;
+        int right = Math.min(pixels.width(), (int) Math.ceil(left + scale));
+        int bottom = Math.min(pixels.height(), (int) Math.ceil(top + scale));
+        for (int y = (int) top; y < bottom; y++) {
+            for (int x = (int) left; x < right; x++) {
+                LinearRgb light = pixels.linear(x, y);
+                red += light.red();
+                green += light.green();
+                blue += light.blue();
+                count++;
+            }
+        }
+        Lab lab = correction
+                .apply(new LinearRgb(red / count, green / count, blue / count))
+                .lab();
+        Srgb srgb = lab.srgb();
+        return 0xff000000 | srgb.red() << 16 | srgb.green() << 8 | srgb.blue();
+    }
+
+    /** The later photograph laid over the earlier, for the slider. */
+    private void aligned(Context ctx) throws IOException {
+        Piece piece = piece(ctx);
+        PiecePhoto before = chosen(piece, ctx, "before");
+        PiecePhoto after = chosen(piece, ctx, "after");
+        Picture one = picture(before.photo(), measuring.calibration(before.photo()));
+        Picture two = picture(after.photo(), measuring.calibration(after.photo()));
+        Alignment alignment = Registration.align(one, two)
+                .value()
+                .orElseThrow(() -> new NotHere("way to lay these two photographs over each other"));
+        BufferedImage picture = new BufferedImage(one.width(), one.height(), BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < one.height(); y++) {
+            for (int x = 0; x < one.width(); x++) {
+                int across = (int) Math.round(alignment.x(x, y));
+                int down = (int) Math.round(alignment.y(x, y));
+                boolean inside = across >= 0 && down >= 0 && across < two.width() && down < two.height();
+                picture.setRGB(x, y, inside ? two.argb()[down * two.width() + across] : 0xffd9cfbd);
+            }
+        }
+        ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
+        ImageIO.write(picture, "jpg", jpeg);
+        ctx.contentType("image/jpeg");
+        ctx.header("Cache-Control", "no-store");
+        ctx.result(jpeg.toByteArray());
+    }
+}

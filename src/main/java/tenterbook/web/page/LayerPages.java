@@ -1,0 +1,201 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import tenterbook.archive.Kinds;
+import tenterbook.colour.DepthOfShade;
+import tenterbook.colour.Finding;
+import tenterbook.colour.Lab;
+import tenterbook.colour.Pixels;
+import tenterbook.colour.Region;
+import tenterbook.colour.RegionColour;
+import tenterbook.colour.compare.Layer;
+import tenterbook.colour.compare.LayerDepths;
+import tenterbook.colour.compare.LayerStack;
+import tenterbook.colour.compare.LayerSymmetry;
+import tenterbook.colour.compare.Picture;
+import tenterbook.ledger.Saved;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PieceNumber;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.recipe.Clamping;
+import tenterbook.recipe.LayerMap;
+import tenterbook.web.Html;
+import tenterbook.web.NotHere;
+import tenterbook.web.Site;
+
+/** How the layers of one clamping compare, from photographs that show one layer each. */
+public final class LayerPages {
+    private static final int EDGE = 500;
+
+    private final Site site;
+    private final Measuring measuring;
+
+    public LayerPages(Site site, Measuring measuring) {
+        this.site = site;
+        this.measuring = measuring;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/clampings/{id}/layers", this::show);
+    }
+
+    /**
+     * One photographed layer.
+     *
+     * @param depth against the outer layers in words, empty where it could not be told
+     * @param height of its bar, 0 to 100
+     */
+    public record Strip(
+            int layer, String photo, String alt, String piece, ColourBand.Swatch mean, String depth, double height) {}
+
+    /**
+     * The page.
+     *
+     * @param decay how the depth falls into the stack, or why that cannot be told
+     * @param symmetries of neighbours, in sentences
+     */
+    public record View(
+            String clamping, int total, List<Strip> strips, String decay, List<String> symmetries, String refusal) {}
+
+    private record Shot(Piece piece, PiecePhoto photo) {}
+
+    private void show(Context ctx) throws IOException {
+        String id = ctx.pathParam("id");
+        Clamping clamping = site.archive().clamping(id).orElseThrow(() -> new NotHere("clamping “" + id + "”"));
+        Html.show(
+                ctx, "layers", Map.of("page", site.page(ctx, "Layers of " + id, "clampings"), "view", view(clamping)));
+    }
+
+    private Map<Integer, Shot> shots(Clamping clamping) {
+        Map<Integer, Shot> shots = new TreeMap<>();
+        for (PieceNumber number : site.archive().piecesOf(clamping)) {
+            Optional<Piece> piece =
+                    site.archive().ledger().find(Kinds.PIECE, number.value()).map(Saved::record);
+            piece.ifPresent(found -> found.photos().stream()
+                    .filter(photo -> photo.layer() != null)
+                    .filter(photo -> madeIn(found, photo.state(), clamping))
+                    .forEach(photo -> shots.putIfAbsent(photo.layer(), new Shot(found, photo))));
+        }
+        return shots;
+    }
+
+    private static boolean madeIn(Piece piece, int state, Clamping clamping) {
+        return state <= piece.made().size()
+                && piece.made().get(state - 1).clamping().equals(clamping.id());
+    }
+
+    private View view(Clamping clamping) throws IOException {
+        Map<Integer, Shot> shots = shots(clamping);
+        if (clamping.fold().folds().isEmpty()) {
+            return refused(clamping, "The folds of this clamping are not recorded, so where a layer lay is not known.");
+        }
+        LayerMap map = LayerMap.of(clamping.fold().folds());
+        shots.keySet().removeIf(layer -> layer > map.layers());
+        if (shots.size() < 2) {
+            return refused(
+                    clamping,
+                    "Not measurable: at least two layers need a photograph of their own. Choose ‘layer’ as what a photograph shows, and give its number from the first board.");
+        }
+        List<Layer> layers = new ArrayList<>();
+        List<Lab> means = new ArrayList<>();
+        for (Map.Entry<Integer, Shot> entry : shots.entrySet()) {
+            Pixels pixels = measuring.open(entry.getValue().photo().photo());
+            means.add(RegionColour.of(pixels.argb(), pixels.width(), pixels.height(), Region.WHOLE)
+                    .mean());
+            LayerMap.Cell cell = map.cells().get(entry.getKey() - 1);
+            layers.add(new Layer(entry.getKey(), small(pixels), cell.mirroredLength(), cell.mirroredWidth()));
+        }
+        Finding<LayerDepths> depths = LayerStack.depths(layers, map.layers(), DepthOfShade.darkestChannel(means));
+        return new View(
+                clamping.id().value(),
+                map.layers(),
+                strips(shots, means, depths),
+                decay(depths),
+                symmetries(layers),
+                depths.refusal());
+    }
+
+    private static View refused(Clamping clamping, String why) {
+        return new View(clamping.id().value(), 0, List.of(), "", List.of(), why);
+    }
+
+    private static List<Strip> strips(Map<Integer, Shot> shots, List<Lab> means, Finding<LayerDepths> depths) {
+        List<Strip> strips = new ArrayList<>();
+        int i = 0;
+        for (Map.Entry<Integer, Shot> entry : shots.entrySet()) {
+            int layer = entry.getKey();
+            Optional<LayerDepths.Depth> depth = depths.value()
+                    .flatMap(found -> found.layers().stream()
+                            .filter(each -> each.number() == layer)
+                            .findFirst());
+            strips.add(new Strip(
+                    layer,
+                    entry.getValue().photo().photo().hex(),
+                    entry.getValue().photo().caption(),
+                    entry.getValue().piece().number().value(),
+                    ColourBand.swatch(means.get(i), "", 1, 0),
+                    depth.map(each -> String.format(
+                                    Locale.ROOT,
+                                    "K/S %.2f, %.0f %% of the outer layers",
+                                    each.ks(),
+                                    each.ratio() * 100))
+                            .orElse("not measurable"),
+                    depth.map(each -> Math.min(100, each.ratio() * 80)).orElse(0.0)));
+            i++;
+        }
+        return strips;
+    }
+
+    private static String decay(Finding<LayerDepths> depths) {
+        return depths.value()
+                .map(found -> found.decay()
+                        .value()
+                        .map(decay -> decay.innerPaler()
+                                ? String.format(
+                                        Locale.ROOT,
+                                        "Each layer further in keeps about %.0f %% of the depth (%.0f to %.0f %%).",
+                                        decay.keptPerLayer() * 100,
+                                        decay.keptPerLayerPlausible().low() * 100,
+                                        decay.keptPerLayerPlausible().high() * 100)
+                                : "The inner layers are no paler than the layers scatter.")
+                        .orElse(found.decay().refusal()))
+                .orElse("");
+    }
+
+    private static List<String> symmetries(List<Layer> layers) {
+        List<String> sentences = new ArrayList<>();
+        for (Finding<LayerSymmetry> found : LayerStack.symmetries(layers)) {
+            sentences.add(found.value()
+                    .map(symmetry -> String.format(
+                            Locale.ROOT,
+                            "Layers %d and %d mirror each other with a correlation of %.2f.",
+                            symmetry.layer(),
+                            symmetry.next(),
+                            symmetry.correlation()))
+                    .orElse(found.refusal()));
+        }
+        return sentences;
+    }
+
+    /** Every nth pixel; a correlation of images needs no more. */
+    private static Picture small(Pixels pixels) {
+        int step = Math.max(1, Math.max(pixels.width(), pixels.height()) / EDGE);
+        int width = pixels.width() / step;
+        int height = pixels.height() / step;
+        int[] argb = new int[width * height];
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                argb[y * width + x] = pixels.argb()[y * step * pixels.width() + x * step];
+            }
+        }
+        return new Picture(argb, width, height);
+    }
+}

@@ -1,0 +1,75 @@
+package tenterbook.web.page;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import tenterbook.archive.Kinds;
+import tenterbook.colour.ClothArea;
+import tenterbook.colour.Pixels;
+import tenterbook.colour.Region;
+import tenterbook.colour.Regions;
+import tenterbook.colour.card.Correction;
+import tenterbook.colour.card.MeasuredColour;
+import tenterbook.colour.card.WhitePoint;
+import tenterbook.ledger.Saved;
+import tenterbook.measure.Digest;
+import tenterbook.photo.PhotoCalibration;
+import tenterbook.photo.PhotoMeasure;
+import tenterbook.piece.ColourRegion;
+import tenterbook.piece.ColourRole;
+import tenterbook.web.NotHere;
+import tenterbook.web.Site;
+
+/** Measures colours on photographs: from the original, by the photograph's calibration where it has one. */
+public final class Measuring {
+    private final Site site;
+    private final PhotoMeasure photos;
+
+    public Measuring(Site site) {
+        this.site = site;
+        this.photos = new PhotoMeasure(site.originals());
+    }
+
+    /** The picture's pixels, upright and in sRGB. */
+    Pixels open(Digest photo) throws IOException {
+        return photos.open(photo)
+                .map(PhotoMeasure.Opened::pixels)
+                .orElseThrow(() -> new NotHere("picture of photograph " + photo.brief() + " to measure"));
+    }
+
+    Optional<PhotoCalibration> calibration(Digest photo) {
+        return site.archive().ledger().find(Kinds.CALIBRATION, photo.hex()).map(Saved::record);
+    }
+
+    private Correction correction(Digest photo) {
+        return calibration(photo).map(PhotoCalibration::correction).orElse(Correction.NONE);
+    }
+
+    /** The colour of a part of the picture, as a piece's record keeps it. */
+    ColourRegion region(Digest photo, ColourRole role, String name, Region part, Double share) throws IOException {
+        MeasuredColour found = correction(photo).measure(open(photo), part, WhitePoint.D65);
+        List<ColourRegion.Corner> corners = part.corners().stream()
+                .map(corner -> new ColourRegion.Corner(corner.x(), corner.y()))
+                .toList();
+        return new ColourRegion(
+                role,
+                name,
+                found.lab(),
+                share,
+                corners,
+                found.likelyError() != null,
+                found.spread(),
+                found.pixels(),
+                found.likelyError());
+    }
+
+    /** Ground, resist and local colours as the picture suggests them; the card, where one is marked, is left out. */
+    List<ClothArea> proposals(Digest photo, boolean wholeCloth) throws IOException {
+        List<Region> cards = calibration(photo)
+                .map(calibration -> calibration.cards().stream()
+                        .map(card -> new Region(card.corners()))
+                        .toList())
+                .orElse(List.of());
+        return Regions.find(open(photo), cards, wholeCloth ? Regions.Surround.BACKDROP : Regions.Surround.NONE);
+    }
+}

@@ -1,0 +1,94 @@
+package tenterbook.colour.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import tenterbook.colour.Ciede2000;
+import tenterbook.colour.Finding;
+import tenterbook.colour.Lab;
+import tenterbook.colour.Region;
+
+class FadingTest {
+    private static final int W = 320;
+    private static final int H = 240;
+    private static final Lab BLUE = new Lab(34, -2, -25);
+    private static final Lab PALER = new Lab(39, -3, -21);
+    private static final Lab WHITE = new Lab(88, 0, 6);
+    /** Blots keep clear of the top left corner, which is all ground. */
+    private static final Cloths.Image IMAGE =
+            (x, y) -> x < -0.3 && y < -0.05 ? 0 : Cloths.blots(21, 60).at(x, y);
+
+    private static final Region GROUND = Region.rectangle(0.05, 0.1, 0.3, 0.4);
+
+    private static RegionChange change(Lab later, Alignment where, double allowance) {
+        Picture before = Cloths.paint(IMAGE, W, H, null, BLUE, WHITE, 1);
+        Picture after = Cloths.paint(IMAGE, W, H, where, later, WHITE, 1.5);
+        Finding<List<Finding<RegionChange>>> finding = Fading.compare(before, after, List.of(GROUND), allowance);
+        assertThat(finding.refusal()).isEmpty();
+        Finding<RegionChange> region = finding.value().orElseThrow().get(0);
+        return region.value().orElseThrow(() -> new AssertionError(region.refusal()));
+    }
+
+    private static Alignment moved() {
+        return new Alignment(1.04, 5, 6, -4, 1, 1, (W - 1) / 2.0, (H - 1) / 2.0, (W - 1) / 2.0, (H - 1) / 2.0);
+    }
+
+    @Test
+    void aKnownFadeIsMeasuredThroughATurnedPicture() {
+        RegionChange change = change(PALER, moved(), 0);
+        assertThat(change.change().lightness()).isCloseTo(5, within(0.3));
+        assertThat(change.lightness().holds(5)).isTrue();
+        // By hand: √(5² + 1² + 4²) = 6.48, nearest the chips of 6.8.
+        assertThat(change.change().cie1976()).isCloseTo(6.48, within(0.3));
+        assertThat(change.change().ciede2000()).isCloseTo(Ciede2000.difference(BLUE, PALER), within(0.3));
+        assertThat(change.grade().grade()).isEqualTo("2");
+        assertThat(change.changed()).isTrue();
+        assertThat(change.chroma().high()).isNegative();
+    }
+
+    @Test
+    void anUnchangedClothIsNotCalledFaded() {
+        RegionChange change = change(BLUE, moved(), 0.3);
+        assertThat(change.changed()).isFalse();
+        assertThat(change.cie1976().low()).isZero();
+        assertThat(change.grade().best()).isEqualTo("5");
+    }
+
+    @Test
+    void theAllowanceWidensTheInterval() {
+        RegionChange bare = change(PALER, moved(), 0);
+        RegionChange allowed = change(PALER, moved(), 2);
+        assertThat(allowed.cie1976().low()).isCloseTo(bare.cie1976().low() - 2, within(1e-9));
+        assertThat(allowed.cie1976().high()).isCloseTo(bare.cie1976().high() + 2, within(1e-9));
+        assertThat(allowed.grade().worst()).isEqualTo("1-2");
+    }
+
+    @Test
+    void aFadeInOneHalfShowsAsSpread() {
+        Picture before = Cloths.paint((x, y) -> 0, W, H, null, BLUE, WHITE, 1);
+        Picture after = Cloths.paint((x, y) -> x > 0 ? 0.2 : 0, W, H, null, BLUE, WHITE, 1);
+        RegionChange change = Fading.compare(before, after, Alignment.asTheyLie(W, H), Region.WHOLE, 0)
+                .value()
+                .orElseThrow();
+        assertThat(change.spread()).isGreaterThan(5);
+        assertThat(change.tiles()).isEqualTo(36);
+        assertThat(change.lightness().high() - change.lightness().low()).isGreaterThan(3);
+    }
+
+    @Test
+    void whatCannotBeComparedIsNotMeasurable() {
+        Picture cloth = Cloths.paint(IMAGE, W, H, null, BLUE, WHITE, 1);
+        Alignment away = new Alignment(1, 0, -60, 0, 1, 0.8, 159.5, 119.5, 159.5, 119.5);
+        assertThat(Fading.compare(cloth, cloth, away, GROUND, 0).refusal()).contains("% of the marked part");
+        assertThat(Fading.compare(cloth, cloth, Alignment.asTheyLie(W, H), Region.rectangle(0.5, 0.5, 0.503, 0.504), 0)
+                        .refusal())
+                .contains("too small");
+        Picture plain = Cloths.paint((x, y) -> 0, W, H, null, BLUE, WHITE, 0.5);
+        assertThat(Fading.compare(cloth, plain, List.of(GROUND), 0).refusal()).contains("Not measurable");
+        assertThatThrownBy(() -> Fading.compare(cloth, cloth, List.of(GROUND), -1))
+                .hasMessageContaining("-1");
+    }
+}

@@ -1,0 +1,207 @@
+package tenterbook.sample;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import tenterbook.board.BoardPair;
+import tenterbook.measure.Digest;
+import tenterbook.piece.MadeIn;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.recipe.Charge;
+import tenterbook.recipe.Clamping;
+import tenterbook.recipe.Cut;
+import tenterbook.recipe.LayerMap;
+import tenterbook.recipe.Step;
+import tenterbook.recipe.StepKind;
+
+class TellingTest {
+    private static final List<Telling> ALL = Telling.all();
+
+    private static PiecePhoto untaken(Entered photo) {
+        for (String field : List.of("role", "caption", "state", "ground", "resist", "local colour")) {
+            photo.has(field);
+        }
+        byte[] name = photo.text("file").getBytes(StandardCharsets.UTF_8);
+        return new PiecePhoto(Digest.of(name), null, photo.text("caption"), 1, List.of());
+    }
+
+    private static Map<String, Clamping> clampings() {
+        Map<String, Clamping> newest = new LinkedHashMap<>();
+        for (Telling telling : ALL) {
+            if (telling.kind().equals("clamping")) {
+                Clamping clamping = telling.entered().read(SampleClampings::clamping);
+                newest.put(clamping.id().value(), clamping);
+            }
+        }
+        return newest;
+    }
+
+    private static Map<String, Piece> pieces() {
+        Map<String, Piece> newest = new LinkedHashMap<>();
+        for (Telling telling : ALL) {
+            if (telling.kind().equals("piece")) {
+                Piece piece = telling.entered().read(e -> SamplePieces.piece(e, TellingTest::untaken));
+                newest.put(piece.number().value(), piece);
+            }
+        }
+        return newest;
+    }
+
+    @Test
+    void everythingToldIsReadAndNothingIsToldTwiceAtOnce() {
+        for (Telling telling : ALL) {
+            switch (telling.kind()) {
+                case "studio" -> telling.entered().read(SampleThings::studio);
+                case "party" -> telling.entered().read(SampleThings::party);
+                case "board-pair" -> telling.entered().read(SampleThings::board);
+                case "cloth" -> telling.entered().read(SampleThings::cloth);
+                case "lot" -> telling.entered().read(SampleThings::lot);
+                default -> assertThat(telling.kind()).isIn("clamping", "piece");
+            }
+        }
+        assertThat(clampings()).hasSize(20);
+        assertThat(pieces()).hasSize(19);
+        assertThat(ALL.stream().map(Telling::at)).doesNotHaveDuplicates();
+        assertThat(ALL.get(0).at()).isAfter(Instant.parse("2024-01-01T00:00:00Z"));
+        assertThat(ALL.get(ALL.size() - 1).at()).isBefore(Instant.parse("2025-01-01T00:00:00Z"));
+    }
+
+    /** The recipe and the renderer must tell of the same folding, panel by panel. */
+    @Test
+    void foldsMakeTheLayersThatThePhotographsShow() {
+        Map<String, Clamping> clampings = clampings();
+        for (Piece piece : pieces().values()) {
+            for (MadeIn made : piece.made()) {
+                Clamping clamping = clampings.get(made.clamping().value());
+                SampleScenes.Cloth cloth =
+                        SampleScenes.cloths().get(piece.number().value());
+                LayerMap map = LayerMap.of(clamping.fold().folds());
+                boolean onItsSide = clamping.fold().note().contains("on its side");
+                assertThat(map.columns()).isEqualTo(onItsSide ? cloth.down() : cloth.across());
+                for (LayerMap.Cell cell : map.cells()) {
+                    int column = onItsSide ? cell.row() : cell.column();
+                    int row = onItsSide ? cell.column() : cell.row();
+                    int drawn = row * cloth.across() + (row % 2 == 0 ? column : cloth.across() - 1 - column) + 1;
+                    assertThat(cell.layer())
+                            .as("%s at %s", piece.number(), cell)
+                            .isEqualTo(drawn);
+                }
+                assertThat(clamping.fold().layersCounted().low())
+                        .as("layers of %s", piece.number())
+                        .isEqualTo(map.layers());
+            }
+        }
+    }
+
+    @Test
+    void cutsAreAsLargeAsThePanelsTheyFoldToAndWeighWhatTheirClothWeighs() {
+        Map<String, Double> weights = Map.of("SH", 45.0, "SO", 28.0, "LV", 95.0, "CL", 72.0, "HG", 120.0, "WC", 130.0);
+        Map<String, Clamping> clampings = clampings();
+        for (Piece piece : pieces().values()) {
+            SampleScenes.Cloth cloth = SampleScenes.cloths().get(piece.number().value());
+            Motif motif = Motifs.of(cloth.boardState());
+            double area = (cloth.across() * motif.widthMm() + 26) * (cloth.down() * motif.heightMm() + 26) / 1_000_000;
+            for (MadeIn made : piece.made()) {
+                Cut cut = clampings.get(made.clamping().value()).cuts().get(0);
+                double entered = cut.length().low() * cut.width().low() / 10_000;
+                assertThat(entered).as("m² of %s", piece.number()).isCloseTo(area, within(0.02));
+                assertThat(cut.weighed().low())
+                        .as("g of %s", piece.number())
+                        .isCloseTo(area * weights.get(cut.cloth().value()), within(1));
+            }
+        }
+    }
+
+    private static org.assertj.core.data.Offset<Double> within(double offset) {
+        return org.assertj.core.data.Offset.offset(offset);
+    }
+
+    @Test
+    void whatIsWeighedInAgreesWithThePercentOfTheCloth() {
+        int compared = 0;
+        for (Clamping clamping : clampings().values()) {
+            double cloth = clamping.cuts().get(0).weighed().low();
+            for (Step step : clamping.steps()) {
+                for (Charge charge : step.charges()) {
+                    if (charge.weighed().known()) {
+                        assertThat(charge.weighed().low())
+                                .as("%s in %s", charge.lot(), clamping.id())
+                                .isCloseTo(charge.wof().low() * cloth / 100, within(0.5));
+                        compared++;
+                    }
+                }
+            }
+        }
+        assertThat(compared).isGreaterThan(20);
+    }
+
+    /** The dips of the scenario; a range must hold the number that the picture was drawn for. */
+    @Test
+    void dipsAreThoseThatTheColoursWereDrawnFor() {
+        Map<String, Integer> drawn = new HashMap<>(Map.of("C24-001", 2, "C24-002", 4, "C24-003", 9, "C24-004", 3));
+        drawn.putAll(Map.of("C24-005", 3, "C24-006", 6, "C24-007", 6, "C24-008", 12, "C24-009", 6, "C24-014", 10));
+        drawn.putAll(Map.of("C24-015", 4, "C24-020", 3));
+        Set<String> dipped = new TreeSet<>();
+        for (Clamping clamping : clampings().values()) {
+            for (Step step : clamping.steps()) {
+                if (step.kind() == StepKind.DIPS) {
+                    dipped.add(clamping.id().value());
+                    double n = drawn.get(clamping.id().value());
+                    assertThat(step.dips().count().low()).isLessThanOrEqualTo(n);
+                    assertThat(step.dips().count().high()).isGreaterThanOrEqualTo(n);
+                    if (!step.dips().dips().isEmpty()) {
+                        assertThat(step.dips().dips()).hasSize((int) n);
+                    }
+                }
+            }
+        }
+        assertThat(dipped).isEqualTo(drawn.keySet());
+    }
+
+    @Test
+    void aRecutBoardIsToldTwice() {
+        List<Integer> states = new ArrayList<>();
+        for (Telling telling : ALL) {
+            if (telling.kind().equals("board-pair")) {
+                BoardPair board = telling.entered().read(SampleThings::board);
+                if (board.id().value().equals("B02")) {
+                    states.add(board.states().size());
+                }
+            }
+        }
+        assertThat(states).containsExactly(1, 2);
+    }
+
+    @Test
+    void everyPhotographIsCaptionedAndNoneIsForgotten() {
+        List<PiecePhoto> photos = pieces().values().stream()
+                .flatMap(piece -> piece.photos().stream())
+                .toList();
+        assertThat(photos).allSatisfy(photo -> assertThat(photo.caption()).hasSizeBetween(30, 300));
+        assertThat(photos.stream().map(photo -> photo.photo()).collect(Collectors.toSet()))
+                .isEqualTo(SampleScenes.shots().stream()
+                        .map(shot -> Digest.of(shot.file().getBytes(StandardCharsets.UTF_8)))
+                        .collect(Collectors.toSet()));
+    }
+
+    @Test
+    void aMisspeltFieldIsRefused() throws Exception {
+        Entered slip = new Entered(new ObjectMapper().readTree("{\"id\":\"x\",\"nmae\":\"y\"}"));
+        assertThatThrownBy(() -> slip.read(SampleThings::party))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("nmae");
+    }
+}

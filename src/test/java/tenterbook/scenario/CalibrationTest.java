@@ -1,0 +1,111 @@
+package tenterbook.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.colour.Ciede2000;
+import tenterbook.colour.Lab;
+import tenterbook.piece.ColourRegion;
+import tenterbook.piece.ColourRole;
+import tenterbook.piece.Piece;
+
+/** Calibrating photographs of the sample studio, whose casts and true grounds are known. */
+class CalibrationTest {
+    @TempDir
+    static Path folder;
+
+    private static SampleStudio studio;
+    private static Client client;
+
+    @BeforeAll
+    static void open() {
+        studio = SampleStudio.open(folder, Clock.systemUTC());
+        client = new Client(studio.wiring().port());
+    }
+
+    @AfterAll
+    static void close() {
+        studio.close();
+    }
+
+    private static ColourRegion ground(Archive archive, String number) {
+        Piece piece = archive.piece(number).orElseThrow();
+        return piece.photos().get(0).regions().stream()
+                .filter(region -> region.role() == ColourRole.GROUND)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The stated ground of V24-004 is L*a*b* 56, −18, 12 (the sample studio's table, src/main/resources/sample/cloths.csv). */
+    @Test
+    void aGreyCardFoundInThePictureBringsTheGroundNearerToItsTrueColourAndTheOldValueStays() throws IOException {
+        Archive archive = studio.wiring().archive();
+        String number = "V24-004";
+        Lab stated = new Lab(56, -18, 12);
+        Lab before = ground(archive, number).colour();
+        String photo =
+                archive.piece(number).orElseThrow().photos().get(0).photo().hex();
+        String page = "/pieces/" + number + "/photos/" + photo;
+
+        Answer found = client.post(page + "/find-card");
+        assertThat(found.location()).contains("corners=");
+        String corners = found.location()
+                .replaceAll(".*corners=", "")
+                .replaceAll("#.*", "")
+                .replace('+', ' ');
+        assertThat(client.post(page + "/calibrate", "corners", corners, "card", "grey18")
+                        .status())
+                .isEqualTo(303);
+        assertThat(archive.ledger().find(Kinds.CALIBRATION, photo)).isPresent();
+        assertThat(ground(archive, number).colour())
+                .as("nothing changes unasked")
+                .isEqualTo(before);
+
+        assertThat(client.post(page + "/measure-again").status()).isEqualTo(303);
+        ColourRegion after = ground(archive, number);
+        assertThat(after.calibrated()).isTrue();
+        assertThat(after.likelyError()).isGreaterThanOrEqualTo(4);
+        assertThat(after.pixels()).isGreaterThan(100);
+        assertThat(Ciede2000.difference(after.colour(), stated))
+                .isLessThan(Ciede2000.difference(before, stated))
+                .isLessThan(2.5);
+        List<?> history = archive.ledger().history(Kinds.PIECE.key(number));
+        assertThat(client.get("/history/piece/" + number).status()).isEqualTo(200);
+        assertThat(history).hasSizeGreaterThan(1);
+        assertThat(client.get(page).words()).contains("one grey card", "likely within ΔE00");
+    }
+
+    @Test
+    void whatIsNoCardIsRefusedWithTheReasonAndChangesNothing() throws IOException {
+        Archive archive = studio.wiring().archive();
+        String photo =
+                archive.piece("V24-010").orElseThrow().photos().get(0).photo().hex();
+        String page = "/pieces/V24-010/photos/" + photo;
+        long sequence = archive.ledger().lastSequence();
+
+        Answer cloth = client.post(page + "/calibrate", "corners", "40,30 60,30 60,60 40,60", "card", "grey18");
+        assertThat(cloth.header("Set-Cookie")).doesNotContain("Calibrated");
+        Answer words = client.post(page + "/calibrate", "corners", "here and there", "card", "grey18");
+        assertThat(words.header("Set-Cookie")).contains("four+pairs");
+        assertThat(archive.ledger().lastSequence()).isEqualTo(sequence);
+    }
+
+    @Test
+    void groundAndResistAreProposedWithTheirShares() throws IOException {
+        Archive archive = studio.wiring().archive();
+        String photo =
+                archive.piece("V24-006").orElseThrow().photos().get(0).photo().hex();
+        String words =
+                client.get("/pieces/V24-006/photos/" + photo + "?propose=1").words();
+        assertThat(words).contains("% of the cloth");
+    }
+}

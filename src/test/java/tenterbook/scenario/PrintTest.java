@@ -1,0 +1,147 @@
+package tenterbook.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import tenterbook.archive.IssuedPaper;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.Saved;
+
+/** Labels over HTTP: shown before they are printed, kept when they are, and held back where a rule says so. */
+class PrintTest extends Scenario {
+    @BeforeEach
+    void fill() throws IOException {
+        studio();
+        clamping();
+        saved(
+                "/pieces",
+                "number",
+                "V24-001",
+                "title",
+                "Figueira",
+                "length",
+                "180 cm",
+                "width",
+                "45 cm",
+                "category",
+                "scarf",
+                "made.0.clamping",
+                "C24-001");
+        saved("/pieces", "number", "V24-099", "title", "Found in a drawer", "category", "wall hanging");
+    }
+
+    private List<Saved<IssuedPaper>> issued() {
+        return wiring.archive().ledger().all(Kinds.ISSUED_PAPER);
+    }
+
+    private static String pdfText(Answer answer) throws IOException {
+        try (PDDocument document = Loader.loadPDF(answer.body())) {
+            return new PDFTextStripper().getText(document).replaceAll("[\u00a0\u2007\u202f]", " ");
+        }
+    }
+
+    @Test
+    void aLabelIsShownBeforeItIsPrinted() throws IOException {
+        Answer page = client.get("/print?pieces=V24-001&kind=hang-tag&market=us");
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(page.words()).doesNotContain("held back").contains("Make the PDF");
+        String preview = page.text()
+                .replaceAll("(?s).*<img src=\"(/print/preview[^\"]*)\".*", "$1")
+                .replace("&amp;", "&");
+        Answer picture = client.get(preview);
+        assertThat(picture.status()).isEqualTo(200);
+        assertThat(picture.header("Content-Type")).isEqualTo("image/png");
+        assertThat(picture.body()).startsWith(0x89, 'P', 'N', 'G');
+        // A hang tag is 55 mm by 90 mm.
+        var image = ImageIO.read(new ByteArrayInputStream(picture.body()));
+        assertThat((double) image.getHeight() / image.getWidth())
+                .isCloseTo(90 / 55.0, org.assertj.core.api.Assertions.within(0.02));
+        assertThat(issued()).as("looking prints nothing").isEmpty();
+    }
+
+    @Test
+    void whatIsPrintedIsKeptWordForWordAndNamedByItsPiece() throws IOException {
+        Answer pdf =
+                client.post("/print/issue", "pieces", "V24-001", "kind", "hang-tag", "market", "us", "sheet", "single");
+        assertThat(pdf.status()).isEqualTo(200);
+        assertThat(pdf.header("Content-Type")).isEqualTo("application/pdf");
+        assertThat(pdfText(pdf)).contains("Figueira").contains("V24-001").contains("100% Silk");
+        assertThat(issued()).singleElement().satisfies(saved -> {
+            IssuedPaper paper = saved.record();
+            assertThat(paper.kind()).isEqualTo("hang-tag");
+            assertThat(paper.market()).isEqualTo("us");
+            assertThat(paper.pieces().get(0).version()).isEqualTo(1);
+            assertThat(String.join("\n", paper.pieces().get(0).lines())).contains("Figueira");
+            assertThat(wiring.archive().ledger().namedBy(Kinds.PIECE.key("V24-001")))
+                    .contains(Kinds.ISSUED_PAPER.key(paper.id()));
+            assertThat(client.get("/print/issued/" + paper.id()).words()).contains("Figueira");
+        });
+        assertThat(client.get("/print?pieces=V24-001").words()).contains("Printed before");
+
+        saved("/pieces/V24-001/edit", "version", "1", "title", "Another title", "made.0.clamping", "C24-001");
+        assertThat(client.get("/print/issued/" + issued().get(0).record().id()).words())
+                .as("a later change of the piece changes nothing that was printed")
+                .contains("Figueira")
+                .doesNotContain("Another title");
+    }
+
+    @Test
+    void aPieceOnPaperCannotBeWithdrawn() throws IOException {
+        client.post("/print/issue", "pieces", "V24-001", "kind", "hang-tag", "market", "us");
+        client.post("/pieces/V24-001/withdraw", "why", "tidying");
+        assertThat(wiring.archive().piece("V24-001")).isPresent();
+    }
+
+    @Test
+    void withoutFibreContentTheTagIsHeldBackWithTheReasonAndNothingIsIssued() throws IOException {
+        for (String kind : List.of("hang-tag", "care-label")) {
+            Answer page = client.get("/print?pieces=V24-099&market=us&kind=" + kind);
+            assertThat(page.status()).isEqualTo(200);
+            assertThat(page.words()).contains("held back").contains("V24-099").doesNotContain("Make the PDF");
+            assertThat(page.words().toLowerCase(java.util.Locale.ROOT)).contains("fibre");
+            Answer issue = client.post("/print/issue", "pieces", "V24-099", "kind", kind, "market", "us");
+            assertThat(issue.status()).isEqualTo(303);
+            assertThat(client.get(issue.location()).words()).contains("held back");
+            Answer preview = client.get("/print/preview.png?pieces=V24-099&market=us&kind=" + kind);
+            assertThat(preview.status())
+                    .as("a picture of what may not be printed")
+                    .isEqualTo(422);
+        }
+        assertThat(client.post("/print/issue", "pieces", "V24-001,V24-099", "kind", "hang-tag", "market", "us")
+                        .status())
+                .as("one blocked label holds back the sheet")
+                .isEqualTo(303);
+        assertThat(issued()).isEmpty();
+    }
+
+    @Test
+    void anExhibitionLabelStatesNoFibresAndPrintsAllTheSame() throws IOException {
+        Answer pdf = client.post("/print/issue", "pieces", "V24-099", "kind", "exhibition-label", "market", "eu");
+        assertThat(pdf.header("Content-Type")).isEqualTo("application/pdf");
+        assertThat(pdfText(pdf)).contains("Found in a drawer");
+        assertThat(issued()).hasSize(1);
+    }
+
+    @Test
+    void allThatASearchFindsCanBePrintedAndAnUnknownPieceIsTold() throws IOException {
+        assertThat(client.get("/print?status=&board=B01&kind=hang-tag&market=us")
+                        .words())
+                .contains("One label");
+        assertThat(client.get("/print?pieces=V99-999").status()).isEqualTo(404);
+        assertThat(client.post("/print/issue", "kind", "hang-tag").status()).isEqualTo(303);
+        assertThat(client.get("/print/preview.png").status()).isEqualTo(400);
+        assertThat(client.get("/print/issued/none").status()).isEqualTo(404);
+        assertThat(client.get("/print?pieces=V24-001&kind=banner&market=mars&sheet=a0")
+                        .status())
+                .isEqualTo(200);
+        assertThat(issued()).isEmpty();
+    }
+}
