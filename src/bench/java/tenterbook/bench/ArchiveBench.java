@@ -11,9 +11,6 @@ import java.util.concurrent.atomic.AtomicLong;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.board.BoardId;
-import tenterbook.colour.Ciede2000;
-import tenterbook.colour.Lab;
-import tenterbook.colour.PaletteColour;
 import tenterbook.ledger.Progress;
 import tenterbook.piece.Piece;
 import tenterbook.recipe.BoardUse;
@@ -25,15 +22,18 @@ import tenterbook.search.PieceQuery;
 import tenterbook.search.Span;
 
 /**
- * Measures an archive of 100,000 pieces (or as many as the first argument says), kept in {@code target/bench-archive} so
+ * Measures an archive of 100,000 pieces (or as many as the first argument, {@code -Dexec.args=5000}, says), kept in {@code target/bench-archive} so
  * that only the first run writes it:
  *
- * <pre>MAVEN_OPTS=-Xmx1g mvn -q -Pbench compile exec:java -Dexec.mainClass=tenterbook.bench.ArchiveBench</pre>
+ * <pre>MAVEN_OPTS=-Xmx1g mvn -q -Pbench compile exec:java</pre>
  *
- * Queries are drawn with a fixed seed and differ from run to run of the loop; each kind is warmed up before it is timed.
+ * <p>{@code -Druns=150} makes fewer runs; {@code -Dparts=words,colours} only these of reindex, words, colours, suggestions and pieces. Queries are drawn with a fixed seed and differ from run to run of the loop; each kind is warmed up before it is timed.
  */
 public final class ArchiveBench {
     private static final int RUNS = Integer.getInteger("runs", 1000);
+    private static final List<String> PARTS =
+            List.of(System.getProperty("parts", "reindex,words,colours,suggestions,pieces")
+                    .split(","));
     private static final int WARM = Math.min(300, RUNS);
     private final Random random = new Random(9);
     private final PieceIndex index;
@@ -65,16 +65,25 @@ public final class ArchiveBench {
                 System.out.printf("opened in %.0f ms%n", (System.nanoTime() - start) / 1e6);
                 index.await(Duration.ofMinutes(10));
                 ArchiveBench bench = new ArchiveBench(archive, index);
-                bench.reindex();
-                bench.words();
-                bench.colours();
-                bench.suggestions();
-                bench.pieces();
+                part("reindex", bench::reindex);
+                part("words", bench::words);
+                part("colours", () -> new ColourBench(archive, index, Math.max(20, RUNS / 5)).run());
+                part("suggestions", bench::suggestions);
+                part("pieces", bench::pieces);
             }
         }
     }
 
-    private void reindex() throws InterruptedException {
+    private static void part(String name, Runnable work) {
+        if (PARTS.contains(name)) {
+            System.out.printf(
+                    "-- %s; load average %.1f%n",
+                    name, ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
+            work.run();
+        }
+    }
+
+    private void reindex() {
         System.gc();
         AtomicLong peak = new AtomicLong();
         Thread watching = new Thread(() -> {
@@ -95,7 +104,6 @@ public final class ArchiveBench {
         index.reindex(Progress.UNWATCHED);
         double seconds = (System.nanoTime() - start) / 1e9;
         watching.interrupt();
-        watching.join();
         System.out.printf(
                 "re-index %.1f s by the clock, %.1f s busy on all processors together, load average %.1f; heap in use at most %,d MB (garbage included)%n",
                 seconds,
@@ -160,82 +168,6 @@ public final class ArchiveBench {
                 () -> PieceQuery.EVERYTHING.withText("herno wier" + "xyz".charAt(random.nextInt(3))));
     }
 
-    private Lab colour() {
-        return new Lab(15 + random.nextDouble() * 75, random.nextGaussian() * 18, random.nextGaussian() * 20 - 4);
-    }
-
-    private void colours() {
-        time("colour within 10", RUNS, () -> PieceQuery.EVERYTHING.withColour(colour(), 10, 0));
-        time("colour within 10 on at least 30 %", RUNS, () -> PieceQuery.EVERYTHING.withColour(colour(), 10, 0.3));
-        time("colour within 5", RUNS, () -> PieceQuery.EVERYTHING.withColour(colour(), 5, 0));
-        time("colour within 20", RUNS / 2, () -> PieceQuery.EVERYTHING.withColour(colour(), 20, 0));
-        time("colour within 40", RUNS / 2, () -> PieceQuery.EVERYTHING.withColour(colour(), 40, 0));
-        bruteForce();
-    }
-
-    /** The same colours from the ledger, every one compared by the plain formula. */
-    private void bruteForce() {
-        List<double[]> pieces = archive.ledger().everGiven(Kinds.PIECE).stream()
-                .map(number -> archive.piece(number).orElseThrow())
-                .map(this::palette)
-                .toList();
-        int runs = 40;
-        Timings scan = new Timings("the same by scanning with the plain formula", runs);
-        Timings ours = new Timings("the same queries here", runs);
-        long expected = 0;
-        long missed = 0;
-        for (int i = 0; i < runs; i++) {
-            double within = 3 + random.nextInt(18);
-            PieceQuery query = PieceQuery.EVERYTHING.withColour(colour(), within, 0);
-            long[] found = new long[2];
-            scan.run(() -> found[0] = scanned(pieces, query.colour(), within));
-            ours.run(() -> found[1] = index.search(query).total());
-            expected += found[0];
-            missed += Math.abs(found[0] - found[1]);
-        }
-        scan.print();
-        ours.print();
-        System.out.printf(
-                "%-58s %.1f times as fast at p50; recall %.6f over %,d matches%n",
-                "", scan.busyMillis(0.5) / ours.busyMillis(0.5), 1 - missed / (double) expected, expected);
-    }
-
-    private double[] palette(Piece piece) {
-        List<PaletteColour> palette = archive.ledger()
-                .find(Kinds.PHOTO, piece.photos().get(0).photo().hex())
-                .orElseThrow()
-                .record()
-                .palette();
-        double[] packed = new double[3 * palette.size()];
-        for (int i = 0; i < palette.size(); i++) {
-            Lab lab = palette.get(i).colour();
-            packed[3 * i] = lab.lightness();
-            packed[3 * i + 1] = lab.a();
-            packed[3 * i + 2] = lab.b();
-        }
-        return packed;
-    }
-
-    private static long scanned(List<double[]> pieces, Lab wanted, double within) {
-        long found = 0;
-        for (double[] palette : pieces) {
-            double nearest = Double.POSITIVE_INFINITY;
-            for (int i = 0; i < palette.length; i += 3) {
-                nearest = Math.min(
-                        nearest,
-                        Ciede2000.difference(
-                                wanted.lightness(),
-                                wanted.a(),
-                                wanted.b(),
-                                palette[i],
-                                palette[i + 1],
-                                palette[i + 2]));
-            }
-            found += nearest <= within ? 1 : 0;
-        }
-        return found;
-    }
-
     private void suggestions() {
         String[] typed = {"h", "her", "hreon", "v", "v24", "v2400", "b0", "pom", "porto s", "板", "salt p", "walnt"};
         Timings timings = new Timings("suggestions while typing", RUNS);
@@ -260,12 +192,18 @@ public final class ArchiveBench {
             timings.run(() -> load(number));
         }
         timings.print();
-        Timings board = new Timings("a board's page: all its pieces", 100);
+        Timings board = new Timings("a board's page: 60 of its pieces", 100);
         for (int i = 0; i < 100; i++) {
             int which = 1 + random.nextInt(60);
-            board.run(() -> index.byBoard("B%02d".formatted(which)));
+            board.run(() -> index.byBoard("B%02d".formatted(which), 0, 60));
         }
         board.print();
+        Timings whole = new Timings("  every piece of a board at once", 50);
+        for (int i = 0; i < 50; i++) {
+            int which = 1 + random.nextInt(60);
+            whole.run(() -> index.byBoard("B%02d".formatted(which)));
+        }
+        whole.print();
     }
 
     private void load(String number) {

@@ -184,7 +184,7 @@ final class BenchArchive {
                         true,
                         List.of(),
                         palette,
-                        ""));
+                        Photo.UNCALIBRATED));
         int year = 1995 + i % 30;
         LocalDate day = LocalDate.of(year, 1, 1).plusDays(random.nextInt(360));
         ColourRegion ground =

@@ -4,7 +4,10 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
@@ -67,6 +70,16 @@ public final class Ledger implements AutoCloseable {
         return database.read(handle -> Rows.newest(handle, kind.key(id)))
                 .filter(revision -> !revision.withdrawn())
                 .map(revision -> saved(kind, revision));
+    }
+
+    /** The records of a kind in use that have these identifiers, read together; those that are not there are left out. */
+    public <T> Map<String, T> records(Kind<T> kind, Collection<String> ids) {
+        Map<String, T> records = new LinkedHashMap<>();
+        if (!ids.isEmpty()) {
+            database.read(handle -> Rows.records(handle, kind.name(), ids))
+                    .forEach((id, text) -> records.put(id, record(kind, id, text)));
+        }
+        return records;
     }
 
     /** All records of a kind that are in use, in order of identifier. */
@@ -132,6 +145,17 @@ public final class Ledger implements AutoCloseable {
     /** Asks to be told the newest sequence after each write. */
     public void follow(Consumer<Long> follower) {
         followers.add(follower);
+    }
+
+    private <T> T record(Kind<T> kind, String id, String text) {
+        try {
+            return json.readValue(text, kind.type());
+        } catch (JsonProcessingException e) {
+            throw new ArchiveProblem(
+                    "The newest revision of %s cannot be read as a %s: %s. Run ‘check’; the text of the record is still in the ledger."
+                            .formatted(kind.key(id), kind.called(), e.getOriginalMessage()),
+                    e);
+        }
     }
 
     public <T> Saved<T> saved(Kind<T> kind, Revision revision) {

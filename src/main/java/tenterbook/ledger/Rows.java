@@ -1,9 +1,14 @@
 package tenterbook.ledger;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
@@ -40,6 +45,31 @@ final class Rows {
                 .bind("id", key.id())
                 .map(Rows::revision)
                 .findOne();
+    }
+
+    /** The texts of records in use, by identifier. */
+    static Map<String, String> records(Handle handle, String kind, Collection<String> ids) {
+        Map<String, String> records = new LinkedHashMap<>();
+        // A cross join keeps the order: each identifier is looked up, where SQLite might else read the whole kind.
+        // One binding for all: SQLite's own JSON takes the list apart, and the texts are read without anything around
+        // them.
+        handle.createQuery("""
+                        SELECT r.id, r.record
+                        FROM json_each(:ids) AS wanted
+                        CROSS JOIN current AS c ON c.kind = :kind AND c.id = wanted.value
+                        JOIN revisions AS r ON r.sequence = c.sequence
+                        WHERE r.act = 'save'
+                        """)
+                .bind(
+                        "ids",
+                        JsonNodeFactory.instance
+                                .arrayNode()
+                                .addAll(ids.stream().map(TextNode::new).toList())
+                                .toString())
+                .bind("kind", kind)
+                .map((row, context) -> Map.entry(row.getString(1), row.getString(2)))
+                .forEach(row -> records.put(row.getKey(), row.getValue()));
+        return records;
     }
 
     static List<Revision> newestOfKind(Handle handle, String kind) {

@@ -7,6 +7,11 @@ import com.fasterxml.jackson.databind.ObjectWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import org.apache.lucene.index.BinaryDocValues;
+import org.apache.lucene.index.DocValues;
+import org.apache.lucene.index.IndexReader;
+import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.util.BytesRef;
 import tenterbook.archive.RecordJson;
 import tenterbook.material.Cloth;
@@ -17,10 +22,9 @@ import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 
-/** Makes the cards of pieces, and keeps them and the passages as bytes. */
+/** Makes the cards of pieces and reads them from the index; keeps passages as bytes. */
 final class Cards {
     private static final ObjectMapper JSON = RecordJson.mapper();
-    private static final ObjectReader CARD = JSON.readerFor(PieceCard.class);
     private static final ObjectReader PASSAGES = JSON.readerForListOf(PieceTexts.Passage.class);
     private static final ObjectWriter WRITER = JSON.writer();
 
@@ -76,12 +80,19 @@ final class Cards {
         try {
             return WRITER.writeValueAsBytes(value);
         } catch (JsonProcessingException e) {
-            throw new IllegalStateException("A card cannot be written: " + e.getOriginalMessage(), e);
+            throw new IllegalStateException("Passages cannot be written: " + e.getOriginalMessage(), e);
         }
     }
 
-    static PieceCard card(BytesRef bytes) {
-        return read(CARD, bytes);
+    /** Of a document of the whole index. */
+    static PieceCard read(IndexReader index, int doc) throws IOException {
+        List<LeafReaderContext> leaves = index.leaves();
+        LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(doc, leaves));
+        BinaryDocValues cards = DocValues.getBinary(leaf.reader(), PieceDocument.CARD);
+        if (!cards.advanceExact(doc - leaf.docBase)) {
+            throw new IOException("an entry has no card");
+        }
+        return CardBytes.read(cards.binaryValue());
     }
 
     static List<PieceTexts.Passage> passages(BytesRef bytes) {

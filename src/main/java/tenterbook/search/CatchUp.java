@@ -2,7 +2,7 @@ package tenterbook.search;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
 import tenterbook.archive.Archive;
 import tenterbook.ledger.Revision;
@@ -10,6 +10,7 @@ import tenterbook.ledger.Revision;
 /** Brings a generation up to the end of the ledger, batch by batch. One thread at a time for each generation. */
 final class CatchUp {
     private static final int BATCH = 1000;
+    private static final int TOGETHER = 50;
 
     private CatchUp() {}
 
@@ -21,14 +22,20 @@ final class CatchUp {
             Set<String> numbers = Dependents.of(
                     archive.ledger(), batch.stream().map(Revision::key).toList());
             Gatherer gatherer = new Gatherer(archive);
-            for (String number : numbers) {
+            List<String> all = List.copyOf(numbers);
+            for (int at = 0; at < all.size(); at += TOGETHER) {
                 if (stop.getAsBoolean()) {
                     return;
                 }
-                Optional<PieceDocument> entry = gatherer.entryIfAny(number);
-                if (entry.isPresent()) {
-                    generation.replace(entry.get());
-                } else {
+                List<String> some = all.subList(at, Math.min(all.size(), at + TOGETHER));
+                Map<String, PieceDocument> entries = gatherer.entries(some);
+                for (PieceDocument entry : entries.values()) {
+                    generation.replace(entry);
+                }
+                for (String number : some) {
+                    if (entries.containsKey(number)) {
+                        continue;
+                    }
                     generation.remove(number);
                 }
             }

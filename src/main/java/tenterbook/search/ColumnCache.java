@@ -10,13 +10,18 @@ import org.apache.lucene.index.LeafReader;
 /** The columns of every open segment, made once for each (a segment never changes) and dropped when it is closed. */
 final class ColumnCache {
     private final Map<IndexReader.CacheKey, Columns> kept = new ConcurrentHashMap<>();
+    private final FacetTerms terms = new FacetTerms();
+
+    FacetTerms terms() {
+        return terms;
+    }
 
     Columns of(LeafReader reader) {
         IndexReader.CacheHelper core = reader.getCoreCacheHelper();
         return kept.computeIfAbsent(core.getKey(), key -> {
             core.addClosedListener(kept::remove);
             try {
-                return new Columns(reader);
+                return new Columns(reader, terms);
             } catch (IOException e) {
                 throw new UncheckedIOException("The search index cannot be read; rebuild it with ‘reindex’", e);
             }

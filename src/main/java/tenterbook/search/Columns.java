@@ -2,109 +2,95 @@ package tenterbook.search;
 
 import java.io.IOException;
 import java.util.Arrays;
-import java.util.EnumMap;
-import java.util.Map;
 import org.apache.lucene.index.BinaryDocValues;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReader;
-import org.apache.lucene.index.SortedSetDocValues;
+import tenterbook.piece.ColourRole;
 
 /**
- * The numbers and facet values of one segment's pieces, laid out in memory so that a search of a hundred thousand pieces
- * counts and compares without touching the index's files. About 250 bytes for each piece with six colours.
+ * The numbers, colours, facet values and orders of one segment's pieces, laid out in memory when the segment is opened, so that a
+ * search of a hundred thousand pieces counts and compares without touching the index's files. About 500 bytes for each piece with
+ * six colours.
  */
 final class Columns {
     /** Ranges as in {@link PieceNumbers}, by document. */
     final double[][] ranges;
-    /** The colours of document d are those from {@code colourStart[d]} up to {@code colourStart[d + 1]}. */
-    final int[] colourStart;
+    /** All colours. */
+    final ColourTree colours;
 
-    final double[] lightness;
-    final double[] a;
-    final double[] b;
-    final double[] chroma;
-    final double[] share;
-    final Map<Facet, Values> facets = new EnumMap<>(Facet.class);
+    final FacetColumn facets;
+    final Ranks ranks;
+    private final ColourTree[] regions = new ColourTree[ColourRole.values().length];
 
-    /**
-     * The values of one facet.
-     *
-     * @param start as {@link #colourStart}
-     * @param ordinals into {@code values}
-     * @param whole how often each value stands in the segment, deleted entries included
-     */
-    record Values(int[] start, int[] ordinals, PieceFacets.Value[] values, int[] whole) {}
-
-    Columns(LeafReader reader) throws IOException {
+    Columns(LeafReader reader, FacetTerms terms) throws IOException {
         int documents = reader.maxDoc();
         ranges = new double[2 * PieceNumbers.RANGES][documents];
         for (double[] range : ranges) {
             Arrays.fill(range, Double.NaN);
         }
-        colourStart = new int[documents + 1];
-        double[] packed = new double[Math.max(16, 4 * 6 * documents)];
-        int used = 0;
+        Packing whole = new Packing(documents);
+        Packing[] parts = new Packing[regions.length];
+        for (int i = 0; i < parts.length; i++) {
+            parts[i] = new Packing(documents);
+        }
         BinaryDocValues numbers = DocValues.getBinary(reader, PieceDocument.NUMBERS);
         for (int doc = 0; doc < documents; doc++) {
-            colourStart[doc] = used / 4;
             if (numbers.advanceExact(doc)) {
                 PieceNumbers read = PieceNumbers.unpacked(numbers.binaryValue());
                 for (int i = 0; i < ranges.length; i++) {
                     ranges[i][doc] = read.ranges()[i];
                 }
-                double[] colours = read.colours();
-                if (used + colours.length > packed.length) {
-                    packed = Arrays.copyOf(packed, Math.max(used + colours.length, packed.length * 3 / 2));
+                double[] each = read.colours();
+                for (int i = 0; i < each.length; i += PieceNumbers.COLOUR) {
+                    whole.add(each, i);
+                    int role = (int) each[i + 4];
+                    if (role >= 0 && role < parts.length) {
+                        parts[role].add(each, i);
+                    }
                 }
-                System.arraycopy(colours, 0, packed, used, colours.length);
-                used += colours.length;
+            }
+            whole.end(doc);
+            for (Packing part : parts) {
+                part.end(doc);
             }
         }
-        int colours = used / 4;
-        colourStart[documents] = colours;
-        lightness = new double[colours];
-        a = new double[colours];
-        b = new double[colours];
-        chroma = new double[colours];
-        share = new double[colours];
-        for (int i = 0; i < colours; i++) {
-            lightness[i] = packed[4 * i];
-            a[i] = packed[4 * i + 1];
-            b[i] = packed[4 * i + 2];
-            chroma[i] = Math.sqrt(a[i] * a[i] + b[i] * b[i]);
-            share[i] = packed[4 * i + 3];
+        colours = whole.tree();
+        for (int i = 0; i < parts.length; i++) {
+            regions[i] = parts[i].tree();
         }
-        for (Facet facet : Facet.values()) {
-            facets.put(facet, values(reader, facet));
-        }
+        facets = FacetColumn.of(reader, terms);
+        ranks = Ranks.of(reader);
     }
 
-    private static Values values(LeafReader reader, Facet facet) throws IOException {
-        SortedSetDocValues terms = DocValues.getSortedSet(reader, facet.field());
-        int documents = reader.maxDoc();
-        int[] start = new int[documents + 1];
-        int[] ordinals = new int[Math.max(8, documents)];
-        int used = 0;
-        for (int doc = 0; doc < documents; doc++) {
-            start[doc] = used;
-            if (terms.advanceExact(doc)) {
-                for (int i = 0; i < terms.docValueCount(); i++) {
-                    if (used == ordinals.length) {
-                        ordinals = Arrays.copyOf(ordinals, used * 3 / 2);
-                    }
-                    ordinals[used++] = (int) terms.nextOrd();
-                }
+    /** Only the colours named as one part of the dyeing. */
+    ColourTree regions(ColourRole role) {
+        return regions[role.ordinal()];
+    }
+
+    /** Colours as they are read, document after document. */
+    private static final class Packing {
+        private final int[] start;
+        private double[] packed = new double[64];
+        private int used;
+
+        Packing(int documents) {
+            start = new int[documents + 1];
+        }
+
+        void add(double[] colours, int at) {
+            if (used + 4 > packed.length) {
+                packed = Arrays.copyOf(packed, 2 * packed.length);
             }
+            System.arraycopy(colours, at, packed, used, 4);
+            used += 4;
         }
-        start[documents] = used;
-        PieceFacets.Value[] values = new PieceFacets.Value[(int) terms.getValueCount()];
-        for (int ord = 0; ord < values.length; ord++) {
-            values[ord] = PieceFacets.Value.of(terms.lookupOrd(ord).utf8ToString());
+
+        void end(int doc) {
+            start[doc + 1] = used / 4;
         }
-        int[] whole = new int[values.length];
-        for (int i = 0; i < used; i++) {
-            whole[ordinals[i]]++;
+
+        ColourTree tree() {
+            return new ColourTree(packed, start);
         }
-        return new Values(start, Arrays.copyOf(ordinals, used), values, whole);
     }
 }

@@ -4,34 +4,49 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Counts of facet values, added up over the segments. */
+/** Counts of facet values by their numbers, told in words. */
 final class FacetTally {
     private static final int MOST_VALUES = 60;
-    private final Map<Facet, Map<String, Integer>> counts = new EnumMap<>(Facet.class);
-    private final Map<Facet, Map<String, String>> labels = new EnumMap<>(Facet.class);
+    private final FacetTerms.Term[] terms;
+    final int[] counts;
 
-    void add(Facet facet, Columns.Values values, int[] found) {
-        Map<String, Integer> sums = counts.computeIfAbsent(facet, of -> new HashMap<>());
-        Map<String, String> names = labels.computeIfAbsent(facet, of -> new HashMap<>());
-        for (int ord = 0; ord < found.length; ord++) {
-            if (found[ord] > 0) {
-                PieceFacets.Value value = values.values()[ord];
-                sums.merge(value.value(), found[ord], Integer::sum);
-                names.merge(value.value(), value.label(), (one, other) -> one.compareTo(other) <= 0 ? one : other);
-            }
+    FacetTally(FacetTerms.Term[] terms) {
+        this.terms = terms;
+        this.counts = new int[terms.length];
+    }
+
+    /** What is counted under one value; labels of it may differ while names are being changed, the first by letter is shown. */
+    private static final class Sum {
+        private final FacetTerms.Term term;
+        private String label;
+        private int count;
+
+        Sum(FacetTerms.Term term) {
+            this.term = term;
+            this.label = term.value().label();
         }
     }
 
     List<FacetGroup> groups(PieceQuery query) {
+        Map<Facet, Map<String, Sum>> sums = new EnumMap<>(Facet.class);
+        for (int number = 0; number < counts.length; number++) {
+            if (counts[number] > 0) {
+                FacetTerms.Term term = terms[number];
+                Sum sum = sums.computeIfAbsent(term.facet(), of -> new HashMap<>())
+                        .computeIfAbsent(term.value().value(), of -> new Sum(term));
+                sum.count += counts[number];
+                String label = term.value().label();
+                sum.label = sum.label.compareTo(label) <= 0 ? sum.label : label;
+            }
+        }
         List<FacetGroup> groups = new ArrayList<>();
         for (Facet facet : Facet.values()) {
-            List<FacetCount> group = group(facet, query.chosen(facet));
+            List<FacetCount> group = group(facet, sums.getOrDefault(facet, Map.of()), query.chosen(facet));
             if (!group.isEmpty()) {
                 groups.add(new FacetGroup(facet.parameter(), facet.label(), group));
             }
@@ -39,31 +54,28 @@ final class FacetTally {
         return groups;
     }
 
-    private List<FacetCount> group(Facet facet, List<String> chosen) {
-        Map<String, Integer> sums = new LinkedHashMap<>(counts.getOrDefault(facet, Map.of()));
-        Map<String, String> names = labels.getOrDefault(facet, Map.of());
-        Set<String> folded = chosen.stream().map(FacetValues::folded).collect(Collectors.toSet());
-        Set<String> present = sums.keySet().stream().map(FacetValues::folded).collect(Collectors.toSet());
-        chosen.stream()
-                .filter(value -> !present.contains(FacetValues.folded(value)))
-                .forEach(value -> sums.put(value, 0));
-        Comparator<FacetCount> order = facet == Facet.YEAR
-                ? Comparator.comparing(FacetCount::value).reversed()
-                : Comparator.comparingInt((FacetCount count) -> -count.count()).thenComparing(FacetCount::value);
-        List<FacetCount> all = sums.entrySet().stream()
-                .map(sum -> new FacetCount(
-                        sum.getKey(),
-                        names.getOrDefault(sum.getKey(), sum.getKey()),
-                        sum.getValue(),
-                        folded.contains(FacetValues.folded(sum.getKey()))))
-                .sorted(order)
-                .toList();
-        List<FacetCount> shown = new ArrayList<>();
-        for (FacetCount count : all) {
-            if (shown.size() < MOST_VALUES || count.chosen()) {
-                shown.add(count);
-            }
+    private static List<FacetCount> group(Facet facet, Map<String, Sum> sums, List<String> chosen) {
+        Set<String> wanted = chosen.stream().map(FacetValues::folded).collect(Collectors.toSet());
+        List<FacetCount> all = new ArrayList<>();
+        sums.forEach((value, sum) ->
+                all.add(new FacetCount(value, sum.label, sum.count, wanted.contains(sum.term.folded()))));
+        if (!chosen.isEmpty()) {
+            Set<String> present =
+                    sums.values().stream().map(sum -> sum.term.folded()).collect(Collectors.toSet());
+            chosen.stream()
+                    .filter(value -> !present.contains(FacetValues.folded(value)))
+                    .forEach(value -> all.add(new FacetCount(value, value, 0, true)));
         }
+        all.sort(
+                facet == Facet.YEAR
+                        ? Comparator.comparing(FacetCount::value).reversed()
+                        : Comparator.comparingInt((FacetCount count) -> -count.count())
+                                .thenComparing(FacetCount::value));
+        if (all.size() <= MOST_VALUES) {
+            return all;
+        }
+        List<FacetCount> shown = new ArrayList<>(all.subList(0, MOST_VALUES));
+        all.stream().skip(MOST_VALUES).filter(FacetCount::chosen).forEach(shown::add);
         return shown;
     }
 }

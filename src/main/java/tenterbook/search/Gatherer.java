@@ -1,6 +1,7 @@
 package tenterbook.search;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,11 +18,12 @@ import tenterbook.archive.Kinds;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.Saved;
+import tenterbook.measure.Digest;
 import tenterbook.measure.Identifier;
 import tenterbook.photo.Photo;
 import tenterbook.piece.Event;
-import tenterbook.piece.MadeIn;
 import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Cut;
 
@@ -34,11 +36,11 @@ final class Gatherer {
     private static final int CLAMPINGS_KEPT = 2000;
     private final Archive archive;
     private final Map<Object, Optional<?>> shared = new ConcurrentHashMap<>();
-    private final Map<String, Optional<Clamping>> clampings = new LinkedHashMap<>(16, 0.75f, true) {
+    private final Map<String, Clamping> clampings = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Optional<Clamping>> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<String, Clamping> eldest) {
             return size() > CLAMPINGS_KEPT;
         }
     };
@@ -49,7 +51,7 @@ final class Gatherer {
 
     /** Empty where the piece is withdrawn or never was. */
     Optional<PieceFacts> facts(String number) {
-        return archive.piece(number).map(this::facts);
+        return facts(List.of(number)).stream().findFirst();
     }
 
     /**
@@ -63,6 +65,24 @@ final class Gatherer {
         } catch (ArchiveProblem e) {
             throw new Unindexable(e);
         }
+    }
+
+    /**
+     * The index entries of several pieces by number, read together. Those withdrawn are left out, and those that cannot be
+     * indexed too, with a line in the log.
+     */
+    Map<String, PieceDocument> entries(List<String> numbers) {
+        Map<String, PieceDocument> entries = new LinkedHashMap<>();
+        try {
+            for (PieceFacts facts : facts(numbers)) {
+                entries.put(facts.piece().number().value(), document(facts));
+            }
+        } catch (ArchiveProblem | Unindexable e) {
+            // One of them cannot be read; one by one, the others can.
+            entries.clear();
+            numbers.forEach(number -> entryIfAny(number).ifPresent(entry -> entries.put(number, entry)));
+        }
+        return entries;
     }
 
     /** As {@link #entry}, but one piece that cannot be indexed keeps no other from being found. */
@@ -92,17 +112,37 @@ final class Gatherer {
         }
     }
 
-    private PieceFacts facts(Piece piece) {
-        List<Clamping> made = new ArrayList<>();
-        for (MadeIn in : piece.made()) {
-            clamping(in.clamping().value()).ifPresent(made::add);
-        }
-        Map<tenterbook.measure.Digest, Photo> photos = new HashMap<>();
-        for (var photo : piece.photos()) {
-            archive.ledger()
-                    .find(Kinds.PHOTO, photo.photo().hex())
-                    .map(Saved::record)
-                    .ifPresent(found -> photos.put(photo.photo(), found));
+    /** Of those that are in use, in no promised order; read together, which is quicker than one by one. */
+    List<PieceFacts> facts(List<String> numbers) {
+        Collection<Piece> pieces =
+                archive.ledger().records(Kinds.PIECE, numbers).values();
+        Map<String, Clamping> made = clampings(pieces.stream()
+                .flatMap(piece -> piece.made().stream())
+                .map(in -> in.clamping().value())
+                .distinct()
+                .toList());
+        Map<String, Photo> photos = archive.ledger()
+                .records(
+                        Kinds.PHOTO,
+                        pieces.stream()
+                                .flatMap(piece -> piece.photos().stream())
+                                .map(photo -> photo.photo().hex())
+                                .distinct()
+                                .toList());
+        return pieces.stream().map(piece -> facts(piece, made, photos)).toList();
+    }
+
+    private PieceFacts facts(Piece piece, Map<String, Clamping> clampingsById, Map<String, Photo> photosByDigest) {
+        List<Clamping> made = piece.made().stream()
+                .map(in -> clampingsById.get(in.clamping().value()))
+                .filter(Objects::nonNull)
+                .toList();
+        Map<Digest, Photo> photos = new HashMap<>();
+        for (PiecePhoto photo : piece.photos()) {
+            Photo found = photosByDigest.get(photo.photo().hex());
+            if (found != null) {
+                photos.put(photo.photo(), found);
+            }
         }
         return new PieceFacts(
                 piece,
@@ -126,17 +166,24 @@ final class Gatherer {
                 photos);
     }
 
-    private Optional<Clamping> clamping(String id) {
+    private Map<String, Clamping> clampings(List<String> ids) {
+        Map<String, Clamping> found = new HashMap<>();
+        List<String> unread = new ArrayList<>();
         synchronized (clampings) {
-            Optional<Clamping> kept = clampings.get(id);
-            if (kept != null) {
-                return kept;
+            for (String id : ids) {
+                Clamping kept = clampings.get(id);
+                if (kept == null) {
+                    unread.add(id);
+                } else {
+                    found.put(id, kept);
+                }
             }
         }
-        Optional<Clamping> found = archive.clamping(id);
+        Map<String, Clamping> read = archive.ledger().records(Kinds.CLAMPING, unread);
         synchronized (clampings) {
-            clampings.put(id, found);
+            clampings.putAll(read);
         }
+        found.putAll(read);
         return found;
     }
 

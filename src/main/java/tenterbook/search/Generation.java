@@ -45,7 +45,7 @@ final class Generation implements AutoCloseable {
         IndexWriter opened = null;
         try {
             IndexWriterConfig config = new IndexWriterConfig(RecordAnalysis.FOR_INDEX)
-                    .setRAMBufferSizeMB(64)
+                    .setRAMBufferSizeMB(128)
                     .setCommitOnClose(false)
                     .setMergedSegmentWarmer(columns::of);
             opened = new IndexWriter(directory, config);

@@ -8,6 +8,7 @@ import tenterbook.colour.Lab;
 import tenterbook.colour.PaletteColour;
 import tenterbook.photo.Photo;
 import tenterbook.piece.ColourRegion;
+import tenterbook.piece.ColourRole;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.PiecePhoto;
 
@@ -27,8 +28,13 @@ final class PieceColours {
 
     /**
      * @param share that counts in sums; null where it does not or was not measured
+     * @param part of the dyeing, for a named region; null for a colour of the palette
      */
-    record Colour(Lab lab, Double share, String role, String name) {}
+    record Colour(Lab lab, Double share, ColourRole part, String name) {
+        String role() {
+            return part == null ? "" : part.toString();
+        }
+    }
 
     static List<Colour> of(PieceFacts facts) {
         List<PiecePhoto> telling = facts.piece().photos().stream()
@@ -50,10 +56,7 @@ final class PieceColours {
                 if (region.colour() != null) {
                     String name = region.name().isEmpty() ? ColourWords.of(region.colour()) : region.name();
                     colours.add(new Colour(
-                            region.colour(),
-                            counted.isEmpty() ? region.share() : null,
-                            region.role().toString(),
-                            name));
+                            region.colour(), counted.isEmpty() ? region.share() : null, region.role(), name));
                 }
             }
         }
@@ -61,7 +64,7 @@ final class PieceColours {
             for (PaletteColour entry : palette(facts, photo)) {
                 if (entry.share() >= LEAST_SHARE) {
                     colours.add(new Colour(
-                            entry.colour(), entry.share() / counted.size(), "", ColourWords.of(entry.colour())));
+                            entry.colour(), entry.share() / counted.size(), null, ColourWords.of(entry.colour())));
                 }
             }
         }

@@ -25,7 +25,7 @@ import tenterbook.recipe.BoardUse;
 /** The index entry of one piece. */
 final class PieceDocument {
     /** What the index holds and how; an index of another format is thrown away and rebuilt. */
-    static final String FORMAT = "1";
+    static final String FORMAT = "3";
 
     static final String NUMBER = "number";
     static final String SQUASHED = "number.squashed";
@@ -57,7 +57,9 @@ final class PieceDocument {
         words(facts, colours);
         facets(PieceFacets.of(facts));
         numbers(facts.piece(), PieceNumbers.of(facts.piece(), dips, colours));
-        sameBytes(CARD, Cards.written(Cards.of(facts, dips, colours)));
+        byte[] card = CardBytes.written(Cards.of(facts, dips, colours));
+        print.update(card);
+        document.add(new BinaryDocValuesField(CARD, new BytesRef(card)));
         document.add(new StoredField(PRINT, printed()));
     }
 

@@ -246,7 +246,28 @@ public final class PieceIndex implements AutoCloseable {
 
     /** Every piece made with a board pair, earliest first, undated last, then by number. */
     public List<PieceCard> byBoard(String boardId) {
-        return read((searcher, generation) -> new Searching(searcher, generation.columns()).byBoard(boardId));
+        return byBoard(boardId, 0, Integer.MAX_VALUE);
+    }
+
+    /**
+     * A part of {@link #byBoard(String)}.
+     *
+     * @param from the first shown, from 0
+     * @param size at most so many
+     */
+    public List<PieceCard> byBoard(String boardId, int from, int size) {
+        if (from < 0 || size < 0) {
+            throw new IllegalArgumentException(
+                    "The pieces of board pair %s were not read: a part begins at 0 or later and has 0 or more pieces; found %d and %d."
+                            .formatted(boardId, from, size));
+        }
+        return read(
+                (searcher, generation) -> new Searching(searcher, generation.columns()).byBoard(boardId, from, size));
+    }
+
+    /** How many pieces {@link #byBoard(String)} gives. */
+    public int countByBoard(String boardId) {
+        return read((searcher, generation) -> new Searching(searcher, generation.columns()).countByBoard(boardId));
     }
 
     /**

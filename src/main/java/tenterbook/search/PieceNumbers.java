@@ -15,7 +15,8 @@ import tenterbook.piece.Piece;
  *
  * @param ranges by {@link #DIPS}, {@link #LENGTH} (cm), {@link #WIDTH} (cm), {@link #PRICE} (amount), {@link #DAYS} (days
  *     since 1970-01-01): lower end at twice the index, upper end after it
- * @param colours L, a, b, share of each colour; the share NaN where unknown
+ * @param colours L, a, b, share and role of each colour; the share NaN where unknown, the role as the ordinal of {@link
+ *     tenterbook.piece.ColourRole}, −1 for a colour of the palette
  */
 record PieceNumbers(double[] ranges, double[] colours) {
     static final int DIPS = 0;
@@ -24,6 +25,8 @@ record PieceNumbers(double[] ranges, double[] colours) {
     static final int PRICE = 3;
     static final int DAYS = 4;
     static final int RANGES = 5;
+    /** Numbers for each colour. */
+    static final int COLOUR = 5;
 
     static PieceNumbers of(Piece piece, DipTotal dips, List<PieceColours.Colour> colours) {
         double[] ranges = new double[2 * RANGES];
@@ -39,13 +42,14 @@ record PieceNumbers(double[] ranges, double[] colours) {
                 DAYS,
                 !when.known() ? Double.NaN : day(when.from(), Double.NEGATIVE_INFINITY),
                 !when.known() ? Double.NaN : day(when.to(), Double.POSITIVE_INFINITY));
-        double[] packed = new double[4 * colours.size()];
+        double[] packed = new double[COLOUR * colours.size()];
         for (int i = 0; i < colours.size(); i++) {
             PieceColours.Colour colour = colours.get(i);
-            packed[4 * i] = colour.lab().lightness();
-            packed[4 * i + 1] = colour.lab().a();
-            packed[4 * i + 2] = colour.lab().b();
-            packed[4 * i + 3] = colour.share() == null ? Double.NaN : colour.share();
+            packed[COLOUR * i] = colour.lab().lightness();
+            packed[COLOUR * i + 1] = colour.lab().a();
+            packed[COLOUR * i + 2] = colour.lab().b();
+            packed[COLOUR * i + 3] = colour.share() == null ? Double.NaN : colour.share();
+            packed[COLOUR * i + 4] = colour.part() == null ? -1 : colour.part().ordinal();
         }
         return new PieceNumbers(ranges, packed);
     }

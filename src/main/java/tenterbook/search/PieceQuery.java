@@ -1,7 +1,5 @@
 package tenterbook.search;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -20,9 +18,7 @@ import tenterbook.colour.Lab;
  * @param widthCm range of the other side, cm
  * @param price range of the price asked, whatever its currency
  * @param finished days on which it can have been finished
- * @param colour asked for, CIELAB, D65, 2°, rounded to two decimals; or null
- * @param within greatest ΔE00 from that colour, above 0 and at most 40
- * @param share least share of the piece within that difference, 0 to 1; pieces without measured shares match only 0
+ * @param colours what is asked of the pieces' colours
  * @param sort as chosen, or null for the order that fits; see {@link #order}
  * @param page from 1
  * @param size pieces on a page, 1 to 200
@@ -35,9 +31,7 @@ public record PieceQuery(
         Span widthCm,
         Span price,
         Days finished,
-        Lab colour,
-        double within,
-        double share,
+        ColourChoice colours,
         Order sort,
         int page,
         int size) {
@@ -49,26 +43,17 @@ public record PieceQuery(
 
     /** Every piece, newest first. */
     public static final PieceQuery EVERYTHING =
-            new PieceQuery("", Map.of(), null, null, null, null, null, null, USUAL_WITHIN, 0, null, 1, USUAL_SIZE);
+            new PieceQuery("", Map.of(), null, null, null, null, null, ColourChoice.NONE, null, 1, USUAL_SIZE);
 
     /** @throws IllegalArgumentException naming the parameter, what was expected and what was found */
     public PieceQuery {
         text = text == null ? "" : text.strip();
         QueryParameters.check(text.length() <= LONGEST_TEXT, "q", "at most 400 characters", text.length());
         chosen = tidy(chosen);
-        QueryParameters.check(
-                within > 0 && within <= MOST_WITHIN, "within", "a ΔE00 above 0 and at most 40", Span.plain(within));
-        QueryParameters.check(share >= 0 && share <= 1, "share", "a share from 0 to 1", Span.plain(share));
         QueryParameters.check(page >= 1, "page", "a page from 1", page);
         QueryParameters.check(size >= 1 && size <= MOST_SIZE, "size", "1 to 200 pieces on a page", size);
-        if (colour == null) {
-            within = USUAL_WITHIN;
-            share = 0;
-            sort = sort == Order.COLOUR ? null : sort;
-        } else {
-            colour = new Lab(rounded(colour.lightness()), rounded(colour.a()), rounded(colour.b()));
-        }
-        sort = sort == usual(text, colour) ? null : sort;
+        colours = colours == null ? ColourChoice.NONE : colours;
+        sort = !colours.any() && sort == Order.COLOUR || sort == usual(text, colours) ? null : sort;
     }
 
     private static Map<Facet, List<String>> tidy(Map<Facet, List<String>> chosen) {
@@ -87,17 +72,13 @@ public record PieceQuery(
         return Collections.unmodifiableMap(tidy);
     }
 
-    private static double rounded(double value) {
-        return BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).doubleValue() + 0.0;
+    private static Order usual(String text, ColourChoice colours) {
+        return colours.any() ? Order.COLOUR : text.isEmpty() ? Order.NEWEST : Order.RELEVANCE;
     }
 
-    private static Order usual(String text, Lab colour) {
-        return colour != null ? Order.COLOUR : text.isEmpty() ? Order.NEWEST : Order.RELEVANCE;
-    }
-
-    /** The order used: as chosen, else nearest colour, best match of words, or newest, whichever first applies. */
+    /** The order used: as chosen, else nearest colours, best match of words, or newest, whichever first applies. */
     public Order order() {
-        return sort == null ? usual(text, colour) : sort;
+        return sort == null ? usual(text, colours) : sort;
     }
 
     public List<String> chosen(Facet facet) {
@@ -125,8 +106,7 @@ public record PieceQuery(
 
     /** With other words, from the first page. */
     public PieceQuery withText(String other) {
-        return new PieceQuery(
-                other, chosen, dips, lengthCm, widthCm, price, finished, colour, within, share, sort, 1, size);
+        return new PieceQuery(other, chosen, dips, lengthCm, widthCm, price, finished, colours, sort, 1, size);
     }
 
     /** With one more value of a facet, from the first page. */
@@ -147,58 +127,71 @@ public record PieceQuery(
     private PieceQuery choosing(Facet facet, List<String> values) {
         Map<Facet, List<String>> other = new TreeMap<>(chosen);
         other.put(facet, values);
-        return new PieceQuery(
-                text, other, dips, lengthCm, widthCm, price, finished, colour, within, share, sort, 1, size);
+        return new PieceQuery(text, other, dips, lengthCm, widthCm, price, finished, colours, sort, 1, size);
     }
 
     public PieceQuery withDips(Span other) {
-        return new PieceQuery(
-                text, chosen, other, lengthCm, widthCm, price, finished, colour, within, share, sort, 1, size);
+        return new PieceQuery(text, chosen, other, lengthCm, widthCm, price, finished, colours, sort, 1, size);
     }
 
     public PieceQuery withLengthCm(Span other) {
-        return new PieceQuery(
-                text, chosen, dips, other, widthCm, price, finished, colour, within, share, sort, 1, size);
+        return new PieceQuery(text, chosen, dips, other, widthCm, price, finished, colours, sort, 1, size);
     }
 
     public PieceQuery withWidthCm(Span other) {
-        return new PieceQuery(
-                text, chosen, dips, lengthCm, other, price, finished, colour, within, share, sort, 1, size);
+        return new PieceQuery(text, chosen, dips, lengthCm, other, price, finished, colours, sort, 1, size);
     }
 
     public PieceQuery withPrice(Span other) {
-        return new PieceQuery(
-                text, chosen, dips, lengthCm, widthCm, other, finished, colour, within, share, sort, 1, size);
+        return new PieceQuery(text, chosen, dips, lengthCm, widthCm, other, finished, colours, sort, 1, size);
     }
 
     public PieceQuery withFinished(Days other) {
-        return new PieceQuery(
-                text, chosen, dips, lengthCm, widthCm, price, other, colour, within, share, sort, 1, size);
+        return new PieceQuery(text, chosen, dips, lengthCm, widthCm, price, other, colours, sort, 1, size);
     }
 
     /**
-     * With another colour, or none where null, from the first page.
+     * With one colour anywhere in the piece and no other wish for colours, or none where null, from the first page.
      *
      * @param distance greatest ΔE00
      * @param leastShare of the piece within it, 0 to 1
      */
     public PieceQuery withColour(Lab other, double distance, double leastShare) {
-        return new PieceQuery(
-                text, chosen, dips, lengthCm, widthCm, price, finished, other, distance, leastShare, sort, 1, size);
+        return withColours(
+                other == null
+                        ? ColourChoice.NONE
+                        : new ColourChoice(List.of(other), Map.of(), "", distance, leastShare));
+    }
+
+    /** With other wishes for colours, from the first page. */
+    public PieceQuery withColours(ColourChoice other) {
+        return new PieceQuery(text, chosen, dips, lengthCm, widthCm, price, finished, other, sort, 1, size);
+    }
+
+    /** The first colour asked for anywhere in the piece; null for none. */
+    public Lab colour() {
+        return colours.anywhere().isEmpty() ? null : colours.anywhere().get(0);
+    }
+
+    /** Greatest ΔE00 from the colours asked for: as chosen, else {@value #USUAL_WITHIN}. */
+    public double within() {
+        return colours.within() == null ? USUAL_WITHIN : colours.within();
+    }
+
+    /** Least share of the piece within that difference, 0 to 1. */
+    public double share() {
+        return colours.share();
     }
 
     public PieceQuery withSort(Order other) {
-        return new PieceQuery(
-                text, chosen, dips, lengthCm, widthCm, price, finished, colour, within, share, other, 1, size);
+        return new PieceQuery(text, chosen, dips, lengthCm, widthCm, price, finished, colours, other, 1, size);
     }
 
     public PieceQuery withPage(int other) {
-        return new PieceQuery(
-                text, chosen, dips, lengthCm, widthCm, price, finished, colour, within, share, sort, other, size);
+        return new PieceQuery(text, chosen, dips, lengthCm, widthCm, price, finished, colours, sort, other, size);
     }
 
     public PieceQuery withSize(int other) {
-        return new PieceQuery(
-                text, chosen, dips, lengthCm, widthCm, price, finished, colour, within, share, sort, 1, other);
+        return new PieceQuery(text, chosen, dips, lengthCm, widthCm, price, finished, colours, sort, 1, other);
     }
 }

@@ -10,9 +10,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenterbook.colour.Lab;
 import tenterbook.colour.Srgb;
+import tenterbook.piece.ColourRole;
 
 /** A query as the parameters of an address, and back. */
 final class QueryParameters {
+    private static final String COLOUR = "L,a,b such as 34,-2,-25, or #rrggbb";
     private final Map<String, List<String>> parameters;
 
     private QueryParameters(Map<String, List<String>> parameters) {
@@ -38,12 +40,31 @@ final class QueryParameters {
                 range("width"),
                 range("price"),
                 one("finished", Days::read, "days such as 2024-01..2024-06, 2024 or 2024-03-05..", null),
-                one("colour", QueryParameters::colour, "L,a,b such as 34,-2,-25, or #rrggbb", null),
-                one("within", QueryParameters::number, "a ΔE00 above 0 and at most 40", PieceQuery.USUAL_WITHIN),
-                one("share", QueryParameters::number, "a share from 0 to 1", 0.0),
+                colours(),
                 one("sort", QueryParameters::order, "one of " + orders(), null),
                 one("page", QueryParameters::whole, "a page from 1", 1),
                 one("size", QueryParameters::whole, "1 to 200 pieces on a page", PieceQuery.USUAL_SIZE));
+    }
+
+    private ColourChoice colours() {
+        List<Lab> anywhere = parameters.getOrDefault("colour", List.of()).stream()
+                .filter(value -> !value.isBlank())
+                .distinct()
+                .map(value -> read("colour", QueryParameters::colour, COLOUR, value))
+                .toList();
+        Map<ColourRole, Lab> regions = new EnumMap<>(ColourRole.class);
+        ColourChoice.ROLES.forEach((name, role) -> {
+            Lab colour = one(name, QueryParameters::colour, COLOUR, null);
+            if (colour != null) {
+                regions.put(role, colour);
+            }
+        });
+        return new ColourChoice(
+                anywhere,
+                regions,
+                one("like", text -> text, "the number of a piece", ""),
+                one("within", QueryParameters::number, "a ΔE00 above 0 and at most 40", null),
+                one("share", QueryParameters::number, "a share from 0 to 1", 0.0));
     }
 
     private Span range(String name) {
@@ -59,10 +80,14 @@ final class QueryParameters {
             return absent;
         }
         check(values.size() == 1, name, expected + ", once", String.join("” and “", values));
+        return read(name, reading, expected, values.get(0));
+    }
+
+    private static <T> T read(String name, Function<String, T> reading, String expected, String value) {
         try {
-            return reading.apply(values.get(0).strip());
+            return reading.apply(value.strip());
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(refusal(name, expected, values.get(0)), e);
+            throw new IllegalArgumentException(refusal(name, expected, value), e);
         }
     }
 
@@ -95,6 +120,10 @@ final class QueryParameters {
         return text.startsWith("#") ? Srgb.parse(text).lab() : Lab.parse(text);
     }
 
+    private static String text(Lab colour) {
+        return Span.plain(colour.lightness()) + "," + Span.plain(colour.a()) + "," + Span.plain(colour.b());
+    }
+
     static Map<String, List<String>> write(PieceQuery query) {
         Map<String, List<String>> written = new LinkedHashMap<>();
         put(written, "q", query.text().isEmpty() ? null : query.text());
@@ -104,15 +133,19 @@ final class QueryParameters {
         put(written, "width", query.widthCm());
         put(written, "price", query.price());
         put(written, "finished", query.finished());
-        if (query.colour() != null) {
-            Lab colour = query.colour();
-            put(
-                    written,
+        ColourChoice colours = query.colours();
+        if (!colours.anywhere().isEmpty()) {
+            written.put(
                     "colour",
-                    Span.plain(colour.lightness()) + "," + Span.plain(colour.a()) + "," + Span.plain(colour.b()));
-            put(written, "within", query.within() == PieceQuery.USUAL_WITHIN ? null : Span.plain(query.within()));
-            put(written, "share", query.share() == 0 ? null : Span.plain(query.share()));
+                    colours.anywhere().stream().map(QueryParameters::text).toList());
         }
+        for (String name : List.of("ground", "local", "resist")) {
+            Lab colour = colours.regions().get(ColourChoice.ROLES.get(name));
+            put(written, name, colour == null ? null : text(colour));
+        }
+        put(written, "like", colours.like().isEmpty() ? null : colours.like());
+        put(written, "within", colours.within() == null ? null : Span.plain(colours.within()));
+        put(written, "share", colours.share() == 0 ? null : Span.plain(colours.share()));
         put(written, "sort", query.sort() == null ? null : query.sort().word());
         put(written, "page", query.page() == 1 ? null : query.page());
         put(written, "size", query.size() == PieceQuery.USUAL_SIZE ? null : query.size());

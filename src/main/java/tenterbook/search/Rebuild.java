@@ -15,7 +15,8 @@ import tenterbook.ledger.Progress;
 
 /** Fills a new generation with every piece of the ledger, on all processors. */
 final class Rebuild {
-    private static final int TOLD_EVERY = 50;
+    /** Pieces read together; between two lots it is told how far it is and asked whether to stop. */
+    private static final int TOGETHER = 50;
 
     private Rebuild() {}
 
@@ -36,14 +37,12 @@ final class Rebuild {
             List<Future<?>> working = new ArrayList<>();
             for (int i = 0; i < threads; i++) {
                 working.add(workers.submit(() -> {
-                    for (int at = next.getAndIncrement(); at < numbers.size(); at = next.getAndIncrement()) {
-                        if (at % TOLD_EVERY == 0) {
-                            progress.orStop();
-                            progress.at(at, numbers.size(), "indexing pieces");
-                        }
-                        var entry = gatherer.entryIfAny(numbers.get(at));
-                        if (entry.isPresent()) {
-                            generation.add(entry.get());
+                    for (int at = next.getAndAdd(TOGETHER); at < numbers.size(); at = next.getAndAdd(TOGETHER)) {
+                        progress.orStop();
+                        progress.at(at, numbers.size(), "indexing pieces");
+                        List<String> some = numbers.subList(at, Math.min(numbers.size(), at + TOGETHER));
+                        for (PieceDocument entry : gatherer.entries(some).values()) {
+                            generation.add(entry);
                         }
                     }
                     return null;

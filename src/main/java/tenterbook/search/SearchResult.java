@@ -11,6 +11,7 @@ import java.util.List;
  * @param micros time taken, microseconds
  * @param respelt whether nothing had the words as typed and similar spellings were taken
  * @param behind revisions the index had not yet seen; 0 unless it is catching up after being far behind
+ * @param note a sentence for the person where the search could not be answered as asked; usually empty
  */
 public record SearchResult(
         long total,
@@ -19,7 +20,8 @@ public record SearchResult(
         PieceQuery query,
         long micros,
         boolean respelt,
-        long behind) {
+        long behind,
+        String note) {
     public SearchResult {
         hits = List.copyOf(hits);
         facets = List.copyOf(facets);

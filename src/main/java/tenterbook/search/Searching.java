@@ -4,20 +4,18 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.apache.lucene.document.Document;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.index.StoredFields;
+import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.ScoreDoc;
 import org.apache.lucene.search.TermQuery;
-import tenterbook.colour.Lab;
 
 /** One search over one unchanging view of the index. */
 final class Searching {
-    private static final Set<String> CARD = Set.of(PieceDocument.CARD);
-    private static final Set<String> CARD_AND_TEXT = Set.of(PieceDocument.CARD, PieceDocument.PASSAGES);
+    private static final Set<String> TEXT = Set.of(PieceDocument.PASSAGES);
     private final IndexSearcher searcher;
     private final ColumnCache columns;
 
@@ -28,22 +26,31 @@ final class Searching {
 
     SearchResult run(PieceQuery query, long startedNanos, long behind) throws IOException {
         UserText text = UserText.read(query.text());
-        Scan.Found found = scan(query, text, false);
+        ColourSearch colours = query.colours().any() ? ColourSearch.of(query.colours(), searcher, columns) : null;
+        Scan.Found found = scan(query, text, colours, false);
         boolean respelt = false;
         if (found.total() == 0 && mayBeRespelt(text)) {
-            Scan.Found other = scan(query, text, true);
+            Scan.Found other = scan(query, text, colours, true);
             respelt = other.total() > 0;
             found = respelt ? other : found;
         }
-        List<Hit> hits = hits(query, found.top().scoreDocs, new Snippets(text, respelt), !text.empty());
+        int[] page = page(query, ordered(query, text, colours, found, respelt));
+        List<Hit> hits = hits(page, colours, text.empty() ? null : new Snippets(text, respelt));
         List<FacetGroup> facets = found.tally().groups(query);
         long micros = (System.nanoTime() - startedNanos) / 1000;
-        return new SearchResult(found.total(), hits, facets, query, micros, respelt, behind);
+        return new SearchResult(found.total(), hits, facets, query, micros, respelt, behind, note(query, colours));
     }
 
-    private Scan.Found scan(PieceQuery query, UserText text, boolean respelt) throws IOException {
-        Query words = text.empty() ? null : TextQuery.of(text, searcher.getIndexReader(), respelt);
-        return Scan.of(query, words, searcher, columns);
+    private static String note(PieceQuery query, ColourSearch colours) {
+        return colours == null || !colours.lacksPalette()
+                ? ""
+                : "No piece is shown as like “%s”: a piece of this archive with at least one colour was expected, and there is none of that number. Check the number, or name a colour or add a photograph to that piece."
+                        .formatted(query.colours().like());
+    }
+
+    private Scan.Found scan(PieceQuery query, UserText text, ColourSearch colours, boolean respelt) throws IOException {
+        Query words = text.empty() ? null : TextQuery.matching(text, searcher.getIndexReader(), respelt);
+        return Scan.of(query, words, colours, searcher, columns);
     }
 
     private static boolean mayBeRespelt(UserText text) {
@@ -53,40 +60,70 @@ final class Searching {
                         && part.words().stream().anyMatch(word -> TextQuery.edits(word) > 0));
     }
 
-    private List<Hit> hits(PieceQuery query, ScoreDoc[] top, Snippets snippets, boolean words) throws IOException {
+    private int[] ordered(PieceQuery query, UserText text, ColourSearch colours, Scan.Found found, boolean respelt)
+            throws IOException {
+        int wanted = (int) Math.min(found.total(), (long) query.page() * query.size());
+        if (wanted == 0 || (long) (query.page() - 1) * query.size() >= found.total()) {
+            return new int[0];
+        }
+        Ordering ordering = new Ordering(searcher, columns, found.hits(), wanted);
+        return switch (query.order()) {
+            case COLOUR -> ordering.byColour(colours);
+            case RELEVANCE ->
+                text.empty()
+                        ? ordering.by(Order.NUMBER)
+                        : ordering.byWords(
+                                TextQuery.scoring(text, searcher.getIndexReader(), respelt),
+                                !query.equals(PieceQuery.EVERYTHING
+                                        .withText(query.text())
+                                        .withSort(query.sort())
+                                        .withSize(query.size())
+                                        .withPage(query.page())));
+            default -> ordering.by(query.order());
+        };
+    }
+
+    private static int[] page(PieceQuery query, int[] ordered) {
+        long from = (long) (query.page() - 1) * query.size();
+        return java.util.Arrays.stream(ordered).skip(from).limit(query.size()).toArray();
+    }
+
+    /** @param snippets null where no words were asked for */
+    private List<Hit> hits(int[] page, ColourSearch colours, Snippets snippets) throws IOException {
         List<Hit> hits = new ArrayList<>();
         StoredFields stored = searcher.storedFields();
-        ColourMatch match =
-                query.colour() == null ? null : new ColourMatch(query.colour(), query.within(), query.share(), false);
-        long from = (long) (query.page() - 1) * query.size();
-        for (long i = from; i < Math.min(top.length, from + query.size()); i++) {
-            int doc = top[(int) i].doc;
-            Document entry = stored.document(doc, words ? CARD_AND_TEXT : CARD);
-            PieceCard card = Cards.card(entry.getBinaryValue(PieceDocument.CARD));
-            List<String> why =
-                    words ? snippets.of(Cards.passages(entry.getBinaryValue(PieceDocument.PASSAGES))) : List.of();
-            hits.add(match == null ? new Hit(card, null, null, null, why) : coloured(card, match, doc, why));
+        for (int doc : page) {
+            PieceCard card = Cards.read(searcher.getIndexReader(), doc);
+            List<String> why = snippets == null
+                    ? List.of()
+                    : snippets.of(Cards.passages(stored.document(doc, TEXT).getBinaryValue(PieceDocument.PASSAGES)));
+            hits.add(colours == null ? new Hit(card, null, null, null, why) : coloured(card, colours, doc, why));
         }
         return hits;
     }
 
-    private Hit coloured(PieceCard card, ColourMatch match, int doc, List<String> why) {
+    private Hit coloured(PieceCard card, ColourSearch colours, int doc, List<String> why) {
         List<LeafReaderContext> leaves = searcher.getIndexReader().leaves();
         LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(doc, leaves));
-        Columns of = columns.of(leaf.reader());
-        match.whole(of, doc - leaf.docBase);
-        Lab nearest = new Lab(of.lightness[match.nearest], of.a[match.nearest], of.b[match.nearest]);
-        return new Hit(card, match.distance, Double.isNaN(match.share) ? null : match.share, nearest, why);
+        return colours.hit(card, columns.of(leaf.reader()), doc - leaf.docBase, why);
     }
 
-    List<PieceCard> byBoard(String board) throws IOException {
-        var query = new TermQuery(new org.apache.lucene.index.Term(PieceDocument.BOARD, board));
-        var top = searcher.search(query, Math.max(1, searcher.getIndexReader().maxDoc()), Sorts.of(Order.OLDEST));
-        StoredFields stored = searcher.storedFields();
+    List<PieceCard> byBoard(String board, int from, int size) throws IOException {
+        var query = new TermQuery(new Term(PieceDocument.BOARD, board));
+        int all = Math.max(1, searcher.getIndexReader().maxDoc());
+        int wanted = (int) Math.min(all, (long) from + size);
+        if (from >= all || wanted == 0) {
+            return List.of();
+        }
+        ScoreDoc[] top = searcher.search(query, wanted, Sorts.of(Order.OLDEST)).scoreDocs;
         List<PieceCard> cards = new ArrayList<>();
-        for (ScoreDoc each : top.scoreDocs) {
-            cards.add(Cards.card(stored.document(each.doc, CARD).getBinaryValue(PieceDocument.CARD)));
+        for (int i = from; i < top.length; i++) {
+            cards.add(Cards.read(searcher.getIndexReader(), top[i].doc));
         }
         return cards;
+    }
+
+    int countByBoard(String board) throws IOException {
+        return searcher.count(new TermQuery(new Term(PieceDocument.BOARD, board)));
     }
 }

@@ -27,6 +27,9 @@ final class Snippets {
             if (found.size() == MOST) {
                 break;
             }
+            if (!mayHold(passage.text())) {
+                continue;
+            }
             for (Token token : RecordAnalysis.FOR_INDEX.tokens(passage.text())) {
                 if (fits(token.word())) {
                     found.add(passage.label() + ": " + around(passage.text(), token));
@@ -35,6 +38,15 @@ final class Snippets {
             }
         }
         return found;
+    }
+
+    /** Whether it is worth taking a passage apart: plain letters are only made small, so a word must stand in it as it is. */
+    private boolean mayHold(String text) {
+        if (respelt || !text.chars().allMatch(sign -> sign < 128)) {
+            return true;
+        }
+        String plain = text.toLowerCase(java.util.Locale.ROOT);
+        return parts.stream().flatMap(part -> part.words().stream()).anyMatch(plain::contains);
     }
 
     private boolean fits(String word) {

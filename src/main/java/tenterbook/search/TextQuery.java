@@ -35,20 +35,34 @@ final class TextQuery {
 
     private final IndexReader reader;
     private final boolean respelt;
+    /** Whether clauses that find nothing more but weigh what is found are wanted. */
+    private final boolean weighing;
 
-    private TextQuery(IndexReader reader, boolean respelt) {
+    private TextQuery(IndexReader reader, boolean respelt, boolean weighing) {
         this.reader = reader;
         this.respelt = respelt;
+        this.weighing = weighing;
     }
 
-    /** @param respelt whether words one or two letters off count too */
-    static Query of(UserText text, IndexReader reader, boolean respelt) throws IOException {
-        TextQuery making = new TextQuery(reader, respelt);
+    /**
+     * Finds the same as {@link #scoring}, but leaves out what only weighs: every title, name and number stands among all words too.
+     *
+     * @param respelt whether words one or two letters off count too
+     */
+    static Query matching(UserText text, IndexReader reader, boolean respelt) throws IOException {
+        return new TextQuery(reader, respelt, false).of(text);
+    }
+
+    static Query scoring(UserText text, IndexReader reader, boolean respelt) throws IOException {
+        return new TextQuery(reader, respelt, true).of(text);
+    }
+
+    private Query of(UserText text) throws IOException {
         BooleanQuery.Builder all = new BooleanQuery.Builder();
         boolean wanted = false;
         for (UserText.Part part : text.parts()) {
             wanted |= !part.without();
-            all.add(making.part(part), part.without() ? Occur.MUST_NOT : Occur.MUST);
+            all.add(part(part), part.without() ? Occur.MUST_NOT : Occur.MUST);
         }
         if (!wanted) {
             all.add(new MatchAllDocsQuery(), Occur.MUST);
@@ -66,13 +80,17 @@ final class TextQuery {
         }
         BooleanQuery.Builder any = new BooleanQuery.Builder();
         any.add(term(PieceDocument.ALL, word), Occur.SHOULD);
-        any.add(new BoostQuery(term(PieceDocument.TITLE, word), TITLE), Occur.SHOULD);
-        any.add(new BoostQuery(term(PieceDocument.NAMED, word), NAME), Occur.SHOULD);
-        any.add(new BoostQuery(term(PieceDocument.NUMBER_WORDS, word), NUMBER), Occur.SHOULD);
+        if (weighing) {
+            any.add(new BoostQuery(term(PieceDocument.TITLE, word), TITLE), Occur.SHOULD);
+            any.add(new BoostQuery(term(PieceDocument.NAMED, word), NAME), Occur.SHOULD);
+            any.add(new BoostQuery(term(PieceDocument.NUMBER_WORDS, word), NUMBER), Occur.SHOULD);
+        }
         any.add(new BoostQuery(new ConstantScoreQuery(term(PieceDocument.SQUASHED, word)), 4 * NUMBER), Occur.SHOULD);
         if (part.unfinished()) {
             any.add(starting(PieceDocument.ALL, word, STARTS), Occur.SHOULD);
-            any.add(starting(PieceDocument.TITLE, word, STARTS * TITLE), Occur.SHOULD);
+            if (weighing) {
+                any.add(starting(PieceDocument.TITLE, word, STARTS * TITLE), Occur.SHOULD);
+            }
         }
         int edits = respelt && !part.phrase() ? edits(word) : 0;
         if (edits > 0) {
@@ -87,7 +105,10 @@ final class TextQuery {
         List<String> words = part.words();
         BooleanQuery.Builder any = new BooleanQuery.Builder();
         any.add(phrase(PieceDocument.ALL, words, part.unfinished()), Occur.SHOULD);
-        any.add(new BoostQuery(phrase(PieceDocument.TITLE, words, part.unfinished()), TITLE), Occur.SHOULD);
+        if (weighing || part.unfinished()) {
+            // An unfinished phrase has so many endings at most; those of titles alone may be others.
+            any.add(new BoostQuery(phrase(PieceDocument.TITLE, words, part.unfinished()), TITLE), Occur.SHOULD);
+        }
         any.add(
                 new BoostQuery(
                         new ConstantScoreQuery(term(PieceDocument.SQUASHED, String.join("", words))), 4 * NUMBER),

@@ -265,7 +265,7 @@ final class Demo {
                 true,
                 List.of(),
                 palette,
-                "");
+                Photo.UNCALIBRATED);
     }
 
     static PiecePhoto front(Photo photo, String caption, int state, ColourRegion... regions) {

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tenterbook.colour.Lab;
+import tenterbook.piece.ColourRole;
 
 class PieceQueryTest {
     @Property(tries = 2000)
@@ -67,9 +68,27 @@ class PieceQueryTest {
                         dips,
                         price,
                         finished,
-                        colour,
-                        0.5 + page % 39,
-                        page / 200.0,
+                        colour == null
+                                ? ColourChoice.NONE
+                                : switch (page % 4) {
+                                    case 0 -> new ColourChoice(List.of(), Map.of(), "V24-" + page, null, 0);
+                                    case 1 ->
+                                        new ColourChoice(
+                                                List.of(),
+                                                Map.of(ColourRole.GROUND, colour, ColourRole.LOCAL, colour),
+                                                "",
+                                                3.0,
+                                                0);
+                                    case 2 ->
+                                        new ColourChoice(
+                                                List.of(colour, new Lab(50, 0, 0)),
+                                                Map.of(ColourRole.RESIST, colour),
+                                                "",
+                                                null,
+                                                0.3);
+                                    default ->
+                                        new ColourChoice(List.of(colour), Map.of(), "", 0.5 + page % 39, page / 200.0);
+                                },
                         order,
                         page,
                         page));

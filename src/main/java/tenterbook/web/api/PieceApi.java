@@ -73,6 +73,7 @@ public final class PieceApi {
                 result.query().size(),
                 result.micros(),
                 result.respelt(),
+                result.note(),
                 result.hits().stream().map(PieceApi::hit).toList(),
                 result.facets()));
     }
@@ -85,6 +86,7 @@ public final class PieceApi {
             int size,
             long micros,
             boolean respelt,
+            String note,
             List<Map<String, Object>> pieces,
             List<FacetGroup> facets) {}
 
@@ -94,6 +96,8 @@ public final class PieceApi {
         answer.put("title", hit.card().title());
         if (hit.distance() != null) {
             answer.put("distance", hit.distance());
+        }
+        if (hit.nearest() != null) {
             answer.put("nearest", hit.nearest());
         }
         if (hit.share() != null) {

@@ -1,0 +1,321 @@
+package tenterbook.search;
+
+/**
+ * Proven bounds of CIEDE2000 from one colour to every colour of a box in CIELAB, and, once a box is bounded, close bounds to
+ * single colours in it without an angle. One thread; holds the last answer.
+ *
+ * <p>Names as in Sharma, Wu, Dalal 2005 and {@link ColourBound}: l = ΔL'/SL, c = ΔC'/SC, h = ΔH'/SH, ΔE00² = l² + c² + h² +
+ * RT·c·h. The box is [Llo,Lhi] × [alo,ahi] × [blo,bhi], colour 1 is fixed, colour 2 any in the box.
+ *
+ * <ol>
+ *   <li>l rises with L2. With s = L̄ − 50 and f(s) = s²/√(20+s²), SL = 1 + 0.015·f, the derivative has the sign of SL −
+ *       (L2−L1)·0.015·f'/2 = 1 − 0.015·(s·f' − f) + 0.015·(L1−50)·f'. As s·f' − f = 20s²/(s²+20)^1.5 ≤ 1.73 and |f'| ≤ 1.089,
+ *       it is at least 1 − 0.026 − 0.817 &gt; 0 for 0 ≤ L1 ≤ 100. So the ends of the box give the ends of l. For other L1 only 0
+ *       and infinity are taken.
+ *   <li>The stretch 1 + G falls with the mean chroma, which lies between the means with the box's least and greatest chroma:
+ *       it is in [slo, shi], 1 ≤ slo. Both colours have the same stretch s.
+ *   <li>C2' = √(s²a2² + b2²) grows with |a2|, |b2| and s. ΔC' = g(s) = √(s²a2² + b2²) − √(s²a1² + b1²) for fixed a2, b2 has
+ *       g'(s) = p2(s) − p1(s) with p(s) = a²s/C' growing in s, hence p2(slo) − p1(shi) ≤ g' ≤ p2(shi) − p1(slo), and g(s) differs
+ *       from g(slo) by at most that times shi − slo. Least |a2|, |b2| give the lower end of ΔC', the greatest the upper.
+ *   <li>Where the box does not hold a = b = 0 it lies in a half plane, its hue angles run between two corners, and stretching
+ *       keeps their order (a linear map with positive determinant). The stretched hue atan2(b, s·a) changes with s by at most
+ *       |ab|/(s²a²+b²) ≤ 1/2 a unit, so that half of (shi−slo)/2 is added to the ends found at the middle stretch.
+ *   <li>|ΔH'| = 2√(C1'C2')·sin(|Δh'|/2), growing in all three for |Δh'| ≤ 180°; also ΔH'² = (Δa')² + (Δb)² − (ΔC')². The closer
+ *       of both bounds is taken. Where Δh' can pass 180°, or the box holds grey, the hue and its sign are unknown.
+ *   <li>The mean hue is h1' + Δh'/2. |T'| ≤ 0.17 + 2·0.24 + 3·0.32 + 4·0.20 = 2.41 per radian and |T''| ≤ 0.17 + 4·0.24 + 9·0.32
+ *       + 16·0.20 = 7.21, so within w of m T differs from T(m) by at most 2.41·w and at most |T'(m)|·w + 7.22·w²/2 (Taylor); always
+ *       0.07 ≤ T ≤ 1.93.
+ *   <li>RT = −RC·sin 2Δθ, RC grows with C̄', and Δθ = 30°·exp(−((h̄−275)/25)²) ≤ 30° falls with the distance from 275°.
+ *   <li>With ρ in [ρlo, ρhi] for |RT|: where c·h is surely negative, the least is clo² + hlo² + ρlo·clo·hlo. Otherwise c² + h² −
+ *       ρhi·|c||h| bounds from below; ρhi &lt; 2 makes it a convex form least at the origin, so over a rectangle of |c|, |h| it is
+ *       least on one of the two sides nearest the origin, where it is a parabola. A convex form is greatest at a corner.
+ * </ol>
+ *
+ * <p>Rounding is far below {@link ColourBound#SLACK}, which callers leave.
+ */
+final class BoxBound {
+    private static final double POW7_25 = 6103515625.0;
+    private static final double BLUE = Math.toRadians(275);
+    private static final double WIDE = Math.toRadians(25);
+    private static final double SIN_60 = Math.sqrt(0.75);
+    private static final double COS_30 = Math.sqrt(0.75);
+    private static final double SIN_30 = 0.5;
+    private static final double COS_6 = Math.cos(Math.toRadians(6));
+    private static final double SIN_6 = Math.sin(Math.toRadians(6));
+    private static final double COS_63 = Math.cos(Math.toRadians(63));
+    private static final double SIN_63 = Math.sin(Math.toRadians(63));
+    /** sin 2Δθ, 75° and more from blue: 2·30°·exp(−9) in radians. */
+    private static final double FAR_FROM_BLUE = Math.toRadians(60) * Math.exp(-9);
+
+    /** More than is lost where squares of up to 10⁵ nearly cancel. */
+    private static final double CANCELLED = 1e-9;
+
+    private final double L1;
+    private final double a1;
+    private final double b1;
+    private final double C1;
+    private final boolean usualLightness;
+
+    /** ΔE00² to the box, or to the colour, compared last is at least this. */
+    double least2;
+    /** ΔE00² to the box, or to the colour, compared last is at most this. */
+    double most2;
+    /** T of every pair with a colour of the box compared last. */
+    double leastT = 0.07;
+
+    double mostT = 1.93;
+    /** sin 2Δθ of every such pair. */
+    double leastTurn;
+
+    double mostTurn = SIN_60;
+
+    BoxBound(double L, double a, double b) {
+        L1 = L;
+        a1 = a;
+        b1 = b;
+        C1 = Math.sqrt(a * a + b * b);
+        usualLightness = L >= 0 && L <= 100;
+    }
+
+    private double l(double L2) {
+        double fromFifty = (L1 + L2) / 2 - 50;
+        double square = fromFifty * fromFifty;
+        return (L2 - L1) / (1 + 0.015 * square / Math.sqrt(20 + square));
+    }
+
+    /**
+     * Bounds the box; where it is surely farther than {@code limit2} by lightness alone, only {@link #least2} is set.
+     *
+     * @param box Llo, Lhi, alo, ahi, blo, bhi from index {@code at}
+     * @param corners the corners of least and greatest hue as {@link #corners} gives them
+     */
+    void box(double[] box, int at, int corners, double limit2) {
+        double lo = usualLightness ? l(box[at]) : 0;
+        double hi = usualLightness ? l(box[at + 1]) : Double.POSITIVE_INFINITY;
+        double leastL2 = lo > 0 ? lo * lo : hi < 0 ? hi * hi : 0;
+        least2 = leastL2;
+        most2 = Double.POSITIVE_INFINITY;
+        if (leastL2 > limit2) {
+            return;
+        }
+        double alo = box[at + 2];
+        double ahi = box[at + 3];
+        double blo = box[at + 4];
+        double bhi = box[at + 5];
+        double aNear = alo > 0 ? alo : ahi < 0 ? -ahi : 0;
+        double bNear = blo > 0 ? blo : bhi < 0 ? -bhi : 0;
+        double aFar = Math.max(-alo, ahi);
+        double bFar = Math.max(-blo, bhi);
+        double nearC = Math.sqrt(aNear * aNear + bNear * bNear);
+        double sHi = stretch(nearC);
+        double sLo = stretch(Math.sqrt(aFar * aFar + bFar * bFar));
+        double C1lo = scaled(a1, b1, sLo);
+        double C1hi = scaled(a1, b1, sHi);
+        double C2lo = scaled(aNear, bNear, sLo);
+        double C2hi = scaled(aFar, bFar, sHi);
+        double p1lo = pull(a1, sLo, C1lo);
+        double p1hi = pull(a1, sHi, C1hi);
+        double dClo = C2lo - C1lo + Math.min(0, pull(aNear, sLo, C2lo) - p1hi) * (sHi - sLo);
+        double dChi = scaled(aFar, bFar, sLo) - C1lo + Math.max(0, pull(aFar, sHi, C2hi) - p1lo) * (sHi - sLo);
+        double dCnear = dClo > 0 ? dClo : dChi < 0 ? -dChi : 0;
+        double dCfar = Math.max(-dClo, dChi);
+        double meanClo = (C1lo + C2lo) / 2;
+        double meanChi = (C1hi + C2hi) / 2;
+        double cLo = dCnear / (1 + 0.045 * meanChi);
+        double cHi = dCfar / (1 + 0.045 * meanClo);
+        if (leastL2 + cLo * cLo / 4 > limit2) {
+            // Whatever RT: c² + h² − ρ|c||h| ≥ c²(1 − ρ²/4) ≥ c²/4, because ρ ≤ √3.
+            least2 = leastL2 + cLo * cLo / 4;
+            return;
+        }
+        double daNear = sLo * Math.max(0, Math.max(alo - a1, a1 - ahi));
+        double dbNear = Math.max(0, Math.max(blo - b1, b1 - bhi));
+        double daFar = sHi * Math.max(ahi - a1, a1 - alo);
+        double dbFar = Math.max(bhi - b1, b1 - blo);
+        double H2lo = Math.max(0, daNear * daNear + dbNear * dbNear - dCfar * dCfar - CANCELLED);
+        double H2hi = Math.max(0, daFar * daFar + dbFar * dbFar - dCnear * dCnear + CANCELLED);
+        H2hi = Math.min(H2hi, 4 * C1hi * C2hi);
+        int sign = 0;
+        leastT = 0.07;
+        mostT = 1.93;
+        leastTurn = 0;
+        mostTurn = SIN_60;
+        if (nearC > 0 && C1 > 0) {
+            double s = (sLo + sHi) / 2;
+            double loose = (sHi - sLo) / 4 + 1e-9;
+            double h1 = Math.atan2(b1, s * a1);
+            double from = Math.atan2((corners & 2) == 0 ? blo : bhi, s * ((corners & 1) == 0 ? alo : ahi));
+            double to = Math.atan2((corners & 8) == 0 ? blo : bhi, s * ((corners & 4) == 0 ? alo : ahi));
+            double width = to - from < 0 ? to - from + 2 * Math.PI : to - from;
+            double dLo = from - h1;
+            dLo = dLo > Math.PI ? dLo - 2 * Math.PI : dLo < -Math.PI ? dLo + 2 * Math.PI : dLo;
+            double dHi = dLo + width + 2 * loose;
+            dLo -= 2 * loose;
+            if (dHi < Math.PI && dLo > -Math.PI) {
+                sign = dLo > 0 ? 1 : dHi < 0 ? -1 : 0;
+                double sinLo = Math.sin((dLo > 0 ? dLo : dHi < 0 ? -dHi : 0) / 2);
+                double sinHi = Math.sin(Math.max(-dLo, dHi) / 2);
+                H2lo = Math.max(H2lo, 4 * C1lo * C2lo * sinLo * sinLo);
+                H2hi = Math.min(H2hi, 4 * C1hi * C2hi * sinHi * sinHi);
+                meanHue(h1 + (dLo + dHi) / 4, (dHi - dLo) / 4 + loose);
+            }
+        }
+        double hLo = Math.sqrt(H2lo) / (1 + 0.015 * meanChi * mostT);
+        double hHi = Math.sqrt(Math.max(H2lo, H2hi)) / (1 + 0.015 * meanClo * leastT);
+        int signC = dClo > 0 ? 1 : dChi < 0 ? -1 : 0;
+        double rhoLo = 2 * rotation(meanClo) * leastTurn;
+        double rhoHi = 2 * rotation(meanChi) * mostTurn;
+        least2 = leastL2 + least(cLo, hLo, cHi, hHi, rhoLo, rhoHi, sign * signC);
+        most2 = Math.max(lo * lo, hi * hi) + most(cLo, hLo, cHi, hHi, rhoLo, rhoHi, sign * signC);
+    }
+
+    private static double least(double cLo, double hLo, double cHi, double hHi, double rhoLo, double rhoHi, int sign) {
+        if (sign < 0) {
+            return cLo * cLo + hLo * hLo + rhoLo * cLo * hLo;
+        }
+        double h = Math.max(hLo, Math.min(hHi, rhoHi * cLo / 2));
+        double c = Math.max(cLo, Math.min(cHi, rhoHi * hLo / 2));
+        return Math.min(cLo * cLo + h * h - rhoHi * cLo * h, c * c + hLo * hLo - rhoHi * c * hLo);
+    }
+
+    private static double most(double cLo, double hLo, double cHi, double hHi, double rhoLo, double rhoHi, int sign) {
+        if (sign <= 0) {
+            return cHi * cHi + hHi * hHi + rhoHi * cHi * hHi;
+        }
+        double one = cHi * cHi + hLo * hLo - rhoLo * cHi * hLo;
+        double other = cLo * cLo + hHi * hHi - rhoLo * cLo * hHi;
+        double both = cHi * cHi + hHi * hHi - rhoLo * cHi * hHi;
+        return Math.max(both, Math.max(one, other));
+    }
+
+    private void meanHue(double middle, double around) {
+        double m = middle < 0 ? middle + 2 * Math.PI : middle >= 2 * Math.PI ? middle - 2 * Math.PI : middle;
+        double cos = Math.cos(m);
+        double sin = Math.sin(m);
+        double cos2 = cos * cos - sin * sin;
+        double sin2 = 2 * sin * cos;
+        double cos3 = cos2 * cos - sin2 * sin;
+        double sin3 = sin2 * cos + cos2 * sin;
+        double cos4 = cos2 * cos2 - sin2 * sin2;
+        double sin4 = 2 * sin2 * cos2;
+        double T = 1
+                - 0.17 * (cos * COS_30 + sin * SIN_30)
+                + 0.24 * cos2
+                + 0.32 * (cos3 * COS_6 - sin3 * SIN_6)
+                - 0.20 * (cos4 * COS_63 + sin4 * SIN_63);
+        double slope = 0.17 * (sin * COS_30 - cos * SIN_30)
+                - 0.48 * sin2
+                - 0.96 * (sin3 * COS_6 + cos3 * SIN_6)
+                + 0.80 * (sin4 * COS_63 - cos4 * SIN_63);
+        double away = Math.min(2.41 * around, Math.abs(slope) * around + 3.61 * around * around);
+        leastT = Math.max(0.07, T - away);
+        mostT = Math.min(1.93, T + away);
+        double off = Math.abs(m - BLUE);
+        double nearest = Math.max(0, Math.min(off, 2 * Math.PI - off) - around);
+        if (nearest >= 3 * WIDE) {
+            mostTurn = FAR_FROM_BLUE;
+            return;
+        }
+        mostTurn = turn(nearest);
+        boolean wraps = m - around < 0 || m + around >= 2 * Math.PI;
+        leastTurn = wraps ? 0 : turn(off + around);
+    }
+
+    private static double turn(double fromBlue) {
+        double x = fromBlue / WIDE;
+        return Math.sin(Math.toRadians(60) * Math.exp(-x * x));
+    }
+
+    private double stretch(double C2) {
+        double C7 = pow7((C1 + C2) / 2);
+        return 1.5 - 0.5 * Math.sqrt(C7 / (C7 + POW7_25));
+    }
+
+    private static double rotation(double meanC) {
+        double C7 = pow7(meanC);
+        return Math.sqrt(C7 / (C7 + POW7_25));
+    }
+
+    private static double scaled(double a, double b, double s) {
+        return Math.sqrt(a * a * s * s + b * b);
+    }
+
+    private static double pull(double a, double s, double C) {
+        return C == 0 ? 0 : a * a * s / C;
+    }
+
+    private static double pow7(double x) {
+        double cube = x * x * x;
+        return cube * cube * x;
+    }
+
+    /**
+     * Bounds ΔE00² to one colour, given T and sin 2Δθ as the box that holds it left them; where it is surely farther than {@code
+     * limit2} by lightness alone, only {@link #least2} is set.
+     */
+    void colour(double L2, double a2, double b2, double limit2) {
+        double l = l(L2);
+        double l2 = l * l;
+        least2 = l2;
+        if (l2 > limit2) {
+            most2 = Double.POSITIVE_INFINITY;
+            return;
+        }
+        double s = stretch(Math.sqrt(a2 * a2 + b2 * b2));
+        double a1s = a1 * s;
+        double a2s = a2 * s;
+        double C1s = Math.sqrt(a1s * a1s + b1 * b1);
+        double C2s = Math.sqrt(a2s * a2s + b2 * b2);
+        double meanC = (C1s + C2s) / 2;
+        double dC = C2s - C1s;
+        double da = a2s - a1s;
+        double db = b2 - b1;
+        double H2 = da * da + db * db - dC * dC;
+        double c = Math.abs(dC) / (1 + 0.045 * meanC);
+        double hLo = H2 <= CANCELLED ? 0 : Math.sqrt(H2 - CANCELLED) / (1 + 0.015 * meanC * mostT);
+        double hHi = Math.sqrt(Math.max(0, H2) + CANCELLED) / (1 + 0.015 * meanC * leastT);
+        double R = 2 * rotation(meanC);
+        double cross = a1s * b2 - a2s * b1;
+        boolean opposite = a1s * a2s + b1 * b2 < 0 && Math.abs(cross) < 1e-6;
+        int sign = opposite ? 0 : cross * dC > 0 ? 1 : -1;
+        double rhoLo = R * leastTurn;
+        double rhoHi = R * mostTurn;
+        if (sign < 0) {
+            least2 = l2 + c * c + hLo * hLo + rhoLo * c * hLo;
+            most2 = l2 + c * c + hHi * hHi + rhoHi * c * hHi;
+        } else {
+            double h = Math.max(hLo, Math.min(hHi, rhoHi * c / 2));
+            least2 = l2 + c * c + h * h - rhoHi * c * h;
+            most2 = l2 + c * c + (sign == 0 ? hHi * hHi + rhoHi * c * hHi : highest(c, hLo, hHi, rhoLo));
+        }
+    }
+
+    private static double highest(double c, double hLo, double hHi, double rho) {
+        return Math.max(hLo * hLo - rho * c * hLo, hHi * hHi - rho * c * hHi);
+    }
+
+    /**
+     * The corners between which the hues of a box lie that does not hold grey: two bits for the first (1: greater a, 2: greater b),
+     * two above them for the last.
+     */
+    static int corners(double[] box, int at) {
+        double middle = Math.atan2(box[at + 4] + box[at + 5], box[at + 2] + box[at + 3]);
+        double first = 0;
+        double last = 0;
+        int corners = 0;
+        for (int corner = 0; corner < 4; corner++) {
+            double a = box[at + 2 + (corner & 1)];
+            double b = box[at + 4 + (corner >> 1)];
+            double off = Math.IEEEremainder(Math.atan2(b, a) - middle, 2 * Math.PI);
+            if (corner == 0 || off < first) {
+                first = off;
+                corners = corners & 12 | corner;
+            }
+            if (corner == 0 || off > last) {
+                last = off;
+                corners = corners & 3 | corner << 2;
+            }
+        }
+        return corners;
+    }
+}

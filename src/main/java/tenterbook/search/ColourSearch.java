@@ -1,0 +1,169 @@
+package tenterbook.search;
+
+import java.io.IOException;
+import java.util.List;
+import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.PostingsEnum;
+import org.apache.lucene.search.DocIdSetIterator;
+import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.util.Bits;
+import org.apache.lucene.util.FixedBitSet;
+
+/** What a search asks of colours, segment by segment: which documents fit, and how far each is. One thread. */
+final class ColourSearch {
+    /** So few documents are compared one by one rather than found in the tree. */
+    private static final int FEW = 400;
+
+    private final ColourChoice choice;
+    private final List<ColourChoice.Ask> asks;
+    private final ColourMatch[] matches;
+    private final String likeNumber;
+    private final PaletteDistance palette;
+    /** Shares count for colours asked for anywhere. */
+    private double worst;
+
+    private int worstAsk;
+
+    private ColourSearch(ColourChoice choice, PaletteDistance palette) {
+        this.choice = choice;
+        this.asks = choice.asks();
+        this.matches = asks.stream()
+                .map(ask -> new ColourMatch(ask.colour(), choice.limit()))
+                .toArray(ColourMatch[]::new);
+        this.likeNumber = choice.like();
+        this.palette = palette;
+    }
+
+    static ColourSearch of(ColourChoice choice, IndexSearcher searcher, ColumnCache cache) throws IOException {
+        if (choice.like().isEmpty()) {
+            return new ColourSearch(choice, null);
+        }
+        for (LeafReaderContext leaf : searcher.getIndexReader().leaves()) {
+            int doc = document(leaf, choice.like());
+            if (doc >= 0) {
+                double[] colours = PaletteDistance.of(cache.of(leaf.reader()).colours, doc);
+                return new ColourSearch(choice, colours.length == 0 ? null : new PaletteDistance(colours));
+            }
+        }
+        return new ColourSearch(choice, null);
+    }
+
+    /** Whether it asks for a palette that is not there to compare with. */
+    boolean lacksPalette() {
+        return !likeNumber.isEmpty() && palette == null;
+    }
+
+    private static int document(LeafReaderContext leaf, String number) throws IOException {
+        PostingsEnum found = leaf.reader().postings(PieceDocument.key(number), PostingsEnum.NONE);
+        Bits live = leaf.reader().getLiveDocs();
+        if (found != null) {
+            for (int doc = found.nextDoc(); doc != DocIdSetIterator.NO_MORE_DOCS; doc = found.nextDoc()) {
+                if (live == null || live.get(doc)) {
+                    return doc;
+                }
+            }
+        }
+        return -1;
+    }
+
+    /** Takes away from {@code documents} what does not fit. */
+    void narrow(LeafReaderContext leaf, Columns columns, FixedBitSet documents) throws IOException {
+        if (!likeNumber.isEmpty()) {
+            narrowToPalette(leaf, columns, documents);
+            return;
+        }
+        for (int i = 0; i < matches.length; i++) {
+            ColourTree tree = asks.get(i).tree(columns);
+            double share = asks.get(i).role() == null ? choice.share() : 0;
+            if (documents.cardinality() > FEW) {
+                documents.and(ColourReach.of(tree, asks.get(i).colour(), choice.limit(), share, documents.length()));
+                continue;
+            }
+            for (int doc = next(documents, 0); doc >= 0; doc = next(documents, doc + 1)) {
+                if (!fits(matches[i], tree, doc, share)) {
+                    documents.clear(doc);
+                }
+            }
+        }
+    }
+
+    private boolean fits(ColourMatch match, ColourTree tree, int doc, double share) {
+        if (share > 0) {
+            match.whole(tree, doc);
+            return match.share >= share - ColourMatch.SHARE_SLACK;
+        }
+        match.nearest(tree, doc, choice.limit());
+        return match.distance <= choice.limit();
+    }
+
+    private void narrowToPalette(LeafReaderContext leaf, Columns columns, FixedBitSet documents) throws IOException {
+        if (palette == null) {
+            documents.clear(0, documents.length());
+            return;
+        }
+        int itself = document(leaf, likeNumber);
+        for (int doc = next(documents, 0); doc >= 0; doc = next(documents, doc + 1)) {
+            boolean colourless = columns.colours.start[doc] == columns.colours.start[doc + 1];
+            if (doc == itself
+                    || colourless
+                    || choice.within() != null && palette.to(columns.colours, doc, choice.limit()) > choice.limit()) {
+                documents.clear(doc);
+            }
+        }
+    }
+
+    static int next(FixedBitSet documents, int from) {
+        if (from >= documents.length()) {
+            return -1;
+        }
+        int doc = documents.nextSetBit(from);
+        return doc == DocIdSetIterator.NO_MORE_DOCS ? -1 : doc;
+    }
+
+    /** Whether documents can be taken from near to far without comparing each: where one colour is asked for. */
+    boolean single() {
+        return asks.size() == 1 && likeNumber.isEmpty();
+    }
+
+    NearestFirst nearestFirst(Columns columns, FixedBitSet documents) {
+        ColourChoice.Ask ask = asks.get(0);
+        return new NearestFirst(ask.tree(columns), ask.colour(), choice.limit(), documents);
+    }
+
+    /** The distance of the palette, or the greatest of those of the colours asked for; infinite where surely above the limit. */
+    double distance(Columns columns, int doc, double limit) {
+        if (!likeNumber.isEmpty()) {
+            return palette.to(columns.colours, doc, limit);
+        }
+        worst = -1;
+        for (int i = 0; i < matches.length; i++) {
+            matches[i].nearest(asks.get(i).tree(columns), doc, limit);
+            if (matches[i].distance > worst) {
+                worst = matches[i].distance;
+                worstAsk = i;
+            }
+            if (worst == Double.POSITIVE_INFINITY) {
+                break;
+            }
+        }
+        return worst;
+    }
+
+    /** A hit with its distance, share and nearest colour, as {@link Hit} tells them. */
+    Hit hit(PieceCard card, Columns columns, int doc, List<String> why) {
+        double distance = distance(columns, doc, Double.POSITIVE_INFINITY);
+        if (!likeNumber.isEmpty()) {
+            return new Hit(card, distance, null, null, why);
+        }
+        ColourTree tree = asks.get(worstAsk).tree(columns);
+        ColourMatch match = matches[worstAsk];
+        match.whole(tree, doc);
+        int i = match.nearest;
+        return new Hit(
+                card,
+                distance,
+                Double.isNaN(match.share) ? null : match.share,
+                new tenterbook.colour.Lab(tree.lightness[i], tree.a[i], tree.b[i]),
+                why);
+    }
+}

@@ -1,0 +1,46 @@
+package tenterbook.search;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One number for each value of a facet, over all segments, so that counts need no words. Only grows; what no piece has any more
+ * counts nothing and is gone with the generation. Safe for many threads.
+ */
+final class FacetTerms {
+    /** @param folded {@link FacetValues#folded} of the value */
+    record Term(Facet facet, PieceFacets.Value value, String folded) {}
+
+    private final List<Map<String, Integer>> numbers = new ArrayList<>();
+    private final List<Term> terms = new ArrayList<>();
+    private volatile Term[] all = {};
+
+    FacetTerms() {
+        for (int i = 0; i < Facet.values().length; i++) {
+            numbers.add(new HashMap<>());
+        }
+    }
+
+    /** Of a term as it stands in the index. */
+    synchronized int number(Facet facet, String term) {
+        return numbers.get(facet.ordinal()).computeIfAbsent(term, of -> {
+            PieceFacets.Value value = PieceFacets.Value.of(of);
+            terms.add(new Term(facet, value, FacetValues.folded(value.value())));
+            return terms.size() - 1;
+        });
+    }
+
+    /** Every term by its number; at least all that any segment seen before holds. */
+    Term[] all() {
+        Term[] now = all;
+        synchronized (this) {
+            if (now.length < terms.size()) {
+                now = terms.toArray(new Term[0]);
+                all = now;
+            }
+        }
+        return now;
+    }
+}

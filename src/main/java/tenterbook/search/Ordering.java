@@ -1,0 +1,133 @@
+package tenterbook.search;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import org.apache.lucene.index.DocValues;
+import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.ReaderUtil;
+import org.apache.lucene.index.SortedDocValues;
+import org.apache.lucene.search.BooleanClause.Occur;
+import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.LeafCollector;
+import org.apache.lucene.search.Query;
+import org.apache.lucene.search.Scorable;
+import org.apache.lucene.search.ScoreDoc;
+import org.apache.lucene.search.TopFieldCollector;
+import org.apache.lucene.search.TopFieldCollectorManager;
+import org.apache.lucene.util.BytesRef;
+import org.apache.lucene.util.FixedBitSet;
+
+/** The first of the pieces found, in the order asked for; only as much is scored or compared as that takes. */
+final class Ordering {
+    /** So few hits of a segment are compared one by one rather than looked for from near to far. */
+    private static final int FEW = 1500;
+
+    private final IndexSearcher searcher;
+    private final ColumnCache cache;
+    private final FixedBitSet[] hits;
+    private final int wanted;
+
+    /** @param hits by number of the segment; null for none */
+    Ordering(IndexSearcher searcher, ColumnCache cache, FixedBitSet[] hits, int wanted) {
+        this.searcher = searcher;
+        this.cache = cache;
+        this.hits = hits;
+        this.wanted = wanted;
+    }
+
+    /** In any order that a piece has of itself. Documents of the whole index. */
+    int[] by(Order order) throws IOException {
+        TopFieldCollector top =
+                new TopFieldCollectorManager(Sorts.of(order), wanted, null, Integer.MAX_VALUE).newCollector();
+        for (LeafReaderContext leaf : searcher.getIndexReader().leaves()) {
+            if (hits[leaf.ord] != null) {
+                LeafCollector collector = top.getLeafCollector(leaf);
+                collector.setScorer(NO_SCORE);
+                for (int doc : cache.of(leaf.reader()).ranks.first(order, hits[leaf.ord], wanted)) {
+                    collector.collect(doc);
+                }
+            }
+        }
+        return documents(top.topDocs().scoreDocs);
+    }
+
+    private static final Scorable NO_SCORE = new Scorable() {
+        @Override
+        public float score() {
+            return 0;
+        }
+
+        @Override
+        public int docID() {
+            return -1;
+        }
+    };
+
+    private static int[] documents(ScoreDoc[] top) {
+        return Arrays.stream(top).mapToInt(each -> each.doc).toArray();
+    }
+
+    /** Best match of words first. */
+    int[] byWords(Query words, boolean narrowed) throws IOException {
+        Query query = !narrowed
+                ? words
+                : new BooleanQuery.Builder()
+                        .add(words, Occur.MUST)
+                        .add(new BitsQuery(hits), Occur.FILTER)
+                        .build();
+        var manager = new TopFieldCollectorManager(Sorts.of(Order.RELEVANCE), wanted, null, wanted);
+        return documents(searcher.search(query, manager).scoreDocs);
+    }
+
+    private record Near(double distance, int doc) {}
+
+    /** Nearest colours first. */
+    int[] byColour(ColourSearch colours) throws IOException {
+        NearestDistances nearest = new NearestDistances(wanted);
+        List<Near> found = new ArrayList<>();
+        for (LeafReaderContext leaf : searcher.getIndexReader().leaves()) {
+            FixedBitSet documents = hits[leaf.ord];
+            if (documents == null) {
+                continue;
+            }
+            Columns columns = cache.of(leaf.reader());
+            if (colours.single() && documents.cardinality() > FEW) {
+                NearestFirst first = colours.nearestFirst(columns, documents.clone());
+                while (first.next() && nearest.takes(first.distance())) {
+                    found.add(new Near(first.distance(), leaf.docBase + first.doc()));
+                }
+                continue;
+            }
+            for (int doc = ColourSearch.next(documents, 0); doc >= 0; doc = ColourSearch.next(documents, doc + 1)) {
+                double distance = colours.distance(columns, doc, nearest.worst());
+                if (distance < Double.POSITIVE_INFINITY && nearest.takes(distance)) {
+                    found.add(new Near(distance, leaf.docBase + doc));
+                }
+            }
+        }
+        double worst = nearest.worst();
+        return found.stream()
+                .filter(near -> near.distance() <= worst)
+                .sorted(Comparator.comparingDouble(Near::distance).thenComparing(near -> number(near.doc())))
+                .limit(wanted)
+                .mapToInt(Near::doc)
+                .toArray();
+    }
+
+    private BytesRef number(int doc) {
+        try {
+            List<LeafReaderContext> leaves = searcher.getIndexReader().leaves();
+            LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(doc, leaves));
+            SortedDocValues numbers = DocValues.getSorted(leaf.reader(), PieceDocument.SORT_NUMBER);
+            return numbers.advanceExact(doc - leaf.docBase)
+                    ? BytesRef.deepCopyOf(numbers.lookupOrd(numbers.ordValue()))
+                    : new BytesRef();
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException("The search index cannot be read; rebuild it with ‘reindex’", e);
+        }
+    }
+}
