@@ -43,7 +43,8 @@ class LedgerProcessTest {
                     } catch (InterruptedException e) {
                         Thread.currentThread().interrupt();
                     }
-                    child.destroyForcibly();
+                    // By its handle: Process.destroyForcibly would also close the output that is still being read.
+                    child.toHandle().destroyForcibly();
                 });
                 killer.start();
                 for (String line = first; line != null; line = output.readLine()) {
