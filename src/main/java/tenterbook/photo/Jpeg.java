@@ -9,6 +9,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** JPEG files of our own making (ITU-T T.81, T.871): sRGB, without any metadata. */
 final class Jpeg {
@@ -17,7 +18,7 @@ final class Jpeg {
     static byte[] encode(Picture picture, float quality) {
         ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
-        try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
+        try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
             ImageWriteParam param = writer.getDefaultWriteParam();
             param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
             param.setCompressionQuality(quality);
