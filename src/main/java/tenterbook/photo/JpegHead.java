@@ -12,7 +12,8 @@ import java.util.TreeMap;
  * What stands in a JPEG file before its picture (ITU-T T.81, annex B): whether the picture is three ordinary bands, and its
  * colour profile (ICC.1:2010, B.4).
  *
- * @param plain whether it is 8 bits deep, of three bands, and of a process that every decoder knows
+ * @param plain whether it is 8 bits deep, of three bands, sequential, and of a process that every decoder knows; Java's
+ *     decoder draws a progressive one many times over
  * @param profile the embedded profile, its parts joined; empty if there is none or a part is missing
  * @param scanAt where the first scan's marker stands
  */
@@ -40,7 +41,7 @@ record JpegHead(boolean plain, int width, int height, Optional<byte[]> profile, 
                 return Optional.empty();
             }
             if (kind >= 0xc0 && kind <= 0xc2 && length >= 17) {
-                plain = jpeg[at + 4] == 8 && jpeg[at + 9] == 3;
+                plain = kind != 0xc2 && jpeg[at + 4] == 8 && jpeg[at + 9] == 3;
                 height = in.getShort(at + 5) & 0xffff;
                 width = in.getShort(at + 7) & 0xffff;
             } else if (kind == 0xe2 && length > 18 && Arrays.equals(jpeg, at + 4, at + 16, PROFILE, 0, 12)) {
