@@ -14,6 +14,8 @@ import java.util.Optional;
 
 /** From the colours of an embedded profile (ICC.1) to sRGB. */
 final class ColourProfiles {
+    private static final int GRID = 12;
+
     private ColourProfiles() {}
 
     /** The profile that a decoded picture carries, if it is one of RGB and not sRGB itself. */
@@ -35,18 +37,46 @@ final class ColourProfiles {
         }
     }
 
-    /** The same picture in sRGB; unchanged, with a warning, if the profile cannot be applied. Opacity stays. */
+    /**
+     * The same picture in sRGB; unchanged if the profile is sRGB by any name, and unchanged, with a warning, if it cannot be
+     * applied. Opacity stays.
+     */
     static Picture toSrgb(Picture picture, ICC_Profile profile, List<String> warnings) {
         try {
-            BufferedImage tagged = tagged(picture, new ICC_ColorSpace(profile));
-            BufferedImage plain = new BufferedImage(picture.width(), picture.height(), BufferedImage.TYPE_INT_ARGB);
-            new ColorConvertOp(null).filter(tagged, plain);
-            int[] argb = ((DataBufferInt) plain.getRaster().getDataBuffer()).getData();
-            return new Picture(argb, picture.width(), picture.height());
+            return changesNothing(profile) ? picture : converted(picture, profile);
         } catch (IllegalArgumentException | CMMException e) {
             warnings.add(broken(e));
             return picture;
         }
+    }
+
+    /** Whether no colour of a grid over the whole cube is moved by more than one level. */
+    private static boolean changesNothing(ICC_Profile profile) {
+        int[] grid = new int[GRID * GRID * GRID];
+        for (int i = 0; i < grid.length; i++) {
+            grid[i] = 0xff000000 | level(i / GRID / GRID) << 16 | level(i / GRID % GRID) << 8 | level(i % GRID);
+        }
+        int[] moved = converted(new Picture(grid, GRID * GRID, GRID), profile).argb();
+        for (int i = 0; i < grid.length; i++) {
+            for (int shift = 0; shift <= 16; shift += 8) {
+                if (Math.abs((grid[i] >> shift & 0xff) - (moved[i] >> shift & 0xff)) > 1) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private static int level(int step) {
+        return 255 * step / (GRID - 1);
+    }
+
+    private static Picture converted(Picture picture, ICC_Profile profile) {
+        BufferedImage tagged = tagged(picture, new ICC_ColorSpace(profile));
+        BufferedImage plain = new BufferedImage(picture.width(), picture.height(), BufferedImage.TYPE_INT_ARGB);
+        new ColorConvertOp(null).filter(tagged, plain);
+        int[] argb = ((DataBufferInt) plain.getRaster().getDataBuffer()).getData();
+        return new Picture(argb, picture.width(), picture.height());
     }
 
     private static BufferedImage tagged(Picture picture, ColorSpace space) {

@@ -11,7 +11,8 @@ import tenterbook.colour.PaletteColour;
 /**
  * Takes a photograph in: keeps the original, reads its metadata, and decodes it once for its previews and its palette.
  *
- * <p>Safe for use from many threads; each photograph in work takes about 100 MB, so a pool of two or three is plenty.
+ * <p>Safe for use from many threads; a JPEG photograph in work takes its file's length and about 50 MB, others up to 150 MB,
+ * so a pool of two or three is plenty.
  */
 public final class PhotoIntake {
     private static final int LONGEST_NAME = 200;
@@ -44,11 +45,11 @@ public final class PhotoIntake {
         PhotoReader.Reading reading =
                 reader.read(stored.path(), stored.mediaType(), facts, PreviewSize.LARGE.longEdge());
         Optional<Picture> picture = reading.picture();
+        List<Picture> sizes = picture.map(Previews::sizes).orElse(List.of());
         if (picture.isPresent() && !(stored.alreadyThere() && previews.complete(stored.digest()))) {
-            previews.write(stored.digest(), picture.get());
+            previews.write(stored.digest(), sizes);
         }
-        List<PaletteColour> palette =
-                picture.map(p -> Palette.of(p.argb(), p.width(), p.height())).orElse(List.of());
+        List<PaletteColour> palette = sizes.isEmpty() ? List.of() : palette(sizes.get(sizes.size() - 1));
         List<String> notes = new ArrayList<>(reading.notes());
         notes.addAll(facts.warnings());
         return new Photo(
@@ -68,6 +69,11 @@ public final class PhotoIntake {
                 notes,
                 palette,
                 Photo.UNCALIBRATED);
+    }
+
+    /** Of the smallest size: its pixels are means over the cloth's threads, and few enough to be looked at quickly. */
+    private static List<PaletteColour> palette(Picture small) {
+        return Palette.of(small.argb(), small.width(), small.height());
     }
 
     private static String taken(PhotoFacts facts) {

@@ -18,8 +18,9 @@ import javax.imageio.stream.ImageInputStream;
  * Decodes a photograph to upright sRGB pixels of at most a given long edge.
  *
  * <p>The size in the file's heading is looked at before anything is decoded: a picture of more than 250 million pixels (64
- * million for WebP, whose decoder cannot thin) is not decoded. Above 25 million pixels every second, third, ... one is
- * read, so one photograph takes about 100 MB whatever its size. Safe for use from many threads.
+ * million for WebP, whose decoder cannot thin) is not decoded. Ordinary JPEG files are reduced while they are decoded. Of
+ * others above 25 million pixels every second, third, ... one is read, so a photograph takes at most about 100 MB whatever
+ * its size. Safe for use from many threads.
  */
 public final class PhotoReader {
     static final long MOST_PIXELS = 250_000_000;
@@ -48,6 +49,16 @@ public final class PhotoReader {
                     facts,
                     type.name() + " pictures are kept but cannot be shown here. To see this one and to "
                             + "measure its colours, add a JPEG copy.");
+        }
+        Optional<JpegStream.Reduced> streamed =
+                type == MediaType.JPEG ? JpegStream.read(file, longEdge, MOST_PIXELS) : Optional.empty();
+        if (streamed.isPresent()) {
+            JpegStream.Reduced jpeg = streamed.get();
+            return new Reading(
+                    Optional.of(jpeg.picture().upright(facts.orientation())),
+                    upright(facts, jpeg.width(), jpeg.height()),
+                    upright(facts, jpeg.height(), jpeg.width()),
+                    jpeg.notes());
         }
         try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
             if (in == null) {
@@ -137,7 +148,7 @@ public final class PhotoReader {
                 List.of(note));
     }
 
-    private static void note(List<String> notes, String warning) {
+    static void note(List<String> notes, String warning) {
         String sentence = "While decoding: " + warning;
         if (!notes.contains(sentence)) {
             notes.add(sentence);

@@ -1,7 +1,14 @@
 package tenterbook.photo;
 
+import java.awt.Transparency;
+import java.awt.color.ColorSpace;
 import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
+import java.awt.image.ColorModel;
+import java.awt.image.ComponentColorModel;
+import java.awt.image.DataBuffer;
+import java.awt.image.DataBufferByte;
+import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
 
 /**
  * Upright sRGB pixels, 0xAARRGGBB row by row.
@@ -14,15 +21,23 @@ record Picture(int[] argb, int width, int height) {
         return Reduction.within(new ArgbRows(argb, width, height), longEdge).orElse(this);
     }
 
-    /** For encoding: opaque, on white where the original was see-through. */
+    /**
+     * For encoding: opaque, on white where the original was see-through. The bytes stand as red, green, blue, which the
+     * encoder copies row by row; any other order it takes apart pixel by pixel.
+     */
     BufferedImage opaque() {
-        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-        int[] out = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-        for (int i = 0; i < argb.length; i++) {
-            int alpha = argb[i] >>> 24;
-            out[i] = alpha == 255 ? argb[i] & 0xffffff : onWhite(argb[i], alpha);
+        byte[] rgb = new byte[3 * argb.length];
+        for (int i = 0, at = 0; i < argb.length; i++, at += 3) {
+            int pixel = argb[i] >>> 24 == 255 ? argb[i] : onWhite(argb[i], argb[i] >>> 24);
+            rgb[at] = (byte) (pixel >> 16);
+            rgb[at + 1] = (byte) (pixel >> 8);
+            rgb[at + 2] = (byte) pixel;
         }
-        return image;
+        WritableRaster raster = Raster.createInterleavedRaster(
+                new DataBufferByte(rgb, rgb.length), width, height, 3 * width, 3, new int[] {0, 1, 2}, null);
+        ColorModel model = new ComponentColorModel(
+                ColorSpace.getInstance(ColorSpace.CS_sRGB), false, false, Transparency.OPAQUE, DataBuffer.TYPE_BYTE);
+        return new BufferedImage(model, raster, false, null);
     }
 
     private static int onWhite(int pixel, int alpha) {
@@ -40,49 +55,26 @@ record Picture(int[] argb, int width, int height) {
      * @param orientation 1 to 8
      */
     Picture upright(int orientation) {
+        if (orientation < 1 || orientation > 8) {
+            throw new IllegalArgumentException("An orientation is 1 to 8; found: " + orientation);
+        }
         if (orientation == 1) {
             return this;
         }
         boolean sideways = orientation >= 5;
         int w = sideways ? height : width;
         int h = sideways ? width : height;
+        boolean fromRight = orientation == 2 || orientation == 3 || orientation == 7 || orientation == 8;
+        boolean fromBelow = orientation == 3 || orientation == 4 || orientation == 6 || orientation == 7;
+        int along = fromRight ? -1 : 1;
+        int down = fromBelow ? -width : width;
+        int first = (fromRight ? width - 1 : 0) + (fromBelow ? (height - 1) * width : 0);
+        int stepX = sideways ? down : along;
+        int stepY = sideways ? along : down;
         int[] out = new int[argb.length];
-        for (int y = 0; y < h; y++) {
-            for (int x = 0; x < w; x++) {
-                int fromX;
-                int fromY;
-                switch (orientation) {
-                    case 2 -> {
-                        fromX = width - 1 - x;
-                        fromY = y;
-                    }
-                    case 3 -> {
-                        fromX = width - 1 - x;
-                        fromY = height - 1 - y;
-                    }
-                    case 4 -> {
-                        fromX = x;
-                        fromY = height - 1 - y;
-                    }
-                    case 5 -> {
-                        fromX = y;
-                        fromY = x;
-                    }
-                    case 6 -> {
-                        fromX = y;
-                        fromY = height - 1 - x;
-                    }
-                    case 7 -> {
-                        fromX = width - 1 - y;
-                        fromY = height - 1 - x;
-                    }
-                    case 8 -> {
-                        fromX = width - 1 - y;
-                        fromY = x;
-                    }
-                    default -> throw new IllegalArgumentException("An orientation is 1 to 8; found: " + orientation);
-                }
-                out[y * w + x] = argb[fromY * width + fromX];
+        for (int y = 0, to = 0; y < h; y++) {
+            for (int x = 0, from = first + y * stepY; x < w; x++, from += stepX) {
+                out[to++] = argb[from];
             }
         }
         return new Picture(out, w, h);

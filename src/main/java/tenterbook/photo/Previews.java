@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import tenterbook.measure.Digest;
@@ -15,7 +16,7 @@ import tenterbook.measure.Digest;
  */
 public final class Previews {
     /** High, so that cloth stays cloth; common practice for large previews is 0.85 to 0.92. */
-    static final float QUALITY = 0.9f;
+    static final float QUALITY = 0.86f;
 
     private final Path folder;
     private final Originals originals;
@@ -48,16 +49,22 @@ public final class Previews {
         if (picture.isEmpty()) {
             return Optional.empty();
         }
-        write(digest, picture.get());
+        write(digest, sizes(picture.get()));
         return Optional.of(path);
     }
 
-    /** Writes all three sizes from pixels that are at hand; smaller ones from larger ones. */
-    void write(Digest digest, Picture largest) throws IOException {
-        Picture picture = largest;
-        for (PreviewSize size : new PreviewSize[] {PreviewSize.LARGE, PreviewSize.MEDIUM, PreviewSize.SMALL}) {
-            picture = picture.within(size.longEdge());
-            place(pathOf(digest, size), Jpeg.encode(picture, QUALITY));
+    /** The three sizes, largest first, each from the one before. */
+    static List<Picture> sizes(Picture largest) {
+        Picture large = largest.within(PreviewSize.LARGE.longEdge());
+        Picture medium = large.within(PreviewSize.MEDIUM.longEdge());
+        return List.of(large, medium, medium.within(PreviewSize.SMALL.longEdge()));
+    }
+
+    /** Writes what {@link #sizes} made. */
+    void write(Digest digest, List<Picture> sizes) throws IOException {
+        PreviewSize[] order = {PreviewSize.LARGE, PreviewSize.MEDIUM, PreviewSize.SMALL};
+        for (int i = 0; i < order.length; i++) {
+            place(pathOf(digest, order[i]), Jpeg.encode(sizes.get(i), QUALITY));
         }
     }
 

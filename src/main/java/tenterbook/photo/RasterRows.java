@@ -67,6 +67,11 @@ final class RasterRows implements Rows {
     }
 
     @Override
+    public boolean opaque() {
+        return bands == 1 || bands == 3;
+    }
+
+    @Override
     public void row(int y, int[] out) {
         if (bytes != null) {
             plainRow(y, out);

@@ -9,16 +9,11 @@ import tenterbook.colour.SrgbCurve;
  * and makes no moiré. See-through pixels count by their opacity.
  */
 final class Reduction {
-    private static final int STEPS = 1 << 14;
     private static final float[] LINEAR = new float[256];
-    private static final byte[] ENCODED = new byte[STEPS + 1];
 
     static {
         for (int i = 0; i < 256; i++) {
             LINEAR[i] = (float) SrgbCurve.linear(i);
-        }
-        for (int i = 0; i <= STEPS; i++) {
-            ENCODED[i] = (byte) SrgbCurve.encoded((double) i / STEPS);
         }
     }
 
@@ -47,13 +42,36 @@ final class Reduction {
 
     /** The reduced picture; empty if the source is no larger than asked. */
     static Optional<Picture> within(Rows source, int longEdge) {
-        int longest = Math.max(source.width(), source.height());
-        if (longest <= longEdge) {
-            return Optional.empty();
+        Optional<Size> size = Size.within(source.width(), source.height(), longEdge);
+        return size.map(to -> source.opaque() && to.fits(source)
+                ? opaque(source, to)
+                : new Reduction(source.width(), to.width, to.height).of(source));
+    }
+
+    /** How large a picture becomes. */
+    record Size(int width, int height) {
+        static Optional<Size> within(int width, int height, int longEdge) {
+            int longest = Math.max(width, height);
+            return longest <= longEdge
+                    ? Optional.empty()
+                    : Optional.of(new Size(
+                            Math.max(1, Math.round((float) width * longEdge / longest)),
+                            Math.max(1, Math.round((float) height * longEdge / longest))));
         }
-        int width = Math.max(1, Math.round((float) source.width() * longEdge / longest));
-        int height = Math.max(1, Math.round((float) source.height() * longEdge / longest));
-        return Optional.of(new Reduction(source.width(), width, height).of(source));
+
+        private boolean fits(Rows source) {
+            return source.width() <= OpaqueReduction.MOST * width;
+        }
+    }
+
+    private static Picture opaque(Rows source, Size to) {
+        OpaqueReduction reduction = new OpaqueReduction(source.width(), source.height(), to.width, to.height);
+        int[] row = new int[source.width()];
+        for (int y = 0; y < source.height(); y++) {
+            source.row(y, row);
+            reduction.add(row);
+        }
+        return reduction.picture();
     }
 
     private Picture of(Rows source) {
@@ -107,14 +125,10 @@ final class Reduction {
             out[y * width + x] = opacity <= 0
                     ? 0
                     : alpha << 24
-                            | encoded(sums[at] / opacity) << 16
-                            | encoded(sums[at + 1] / opacity) << 8
-                            | encoded(sums[at + 2] / opacity);
+                            | LinearLight.level(sums[at] / opacity) << 16
+                            | LinearLight.level(sums[at + 1] / opacity) << 8
+                            | LinearLight.level(sums[at + 2] / opacity);
         }
         Arrays.fill(sums, 0);
-    }
-
-    private static int encoded(float linear) {
-        return ENCODED[Math.min(STEPS, Math.round(linear * STEPS))] & 0xff;
     }
 }

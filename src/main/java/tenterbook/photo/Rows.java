@@ -6,6 +6,9 @@ interface Rows {
 
     int height();
 
+    /** Whether every pixel is known to be opaque. */
+    boolean opaque();
+
     /** Fills {@code out} with the row's pixels, 0xAARRGGBB, not premultiplied; rows may be asked for in order only. */
     void row(int y, int[] out);
 }

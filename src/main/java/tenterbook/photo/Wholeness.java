@@ -59,7 +59,12 @@ final class Wholeness {
         return brokenOff("before its picture begins");
     }
 
+    /** The mark is looked for at the end first, where it nearly always is. */
     private boolean endMarkAfter(long start) throws IOException {
+        return endMarkFrom(Math.max(start, size - 1024)) || endMarkFrom(start);
+    }
+
+    private boolean endMarkFrom(long start) throws IOException {
         boolean mark = false;
         for (long at = start; at < size; at += CHUNK) {
             ByteBuffer chunk = at(at, (int) Math.min(CHUNK, size - at));
