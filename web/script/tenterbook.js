@@ -20,7 +20,7 @@ function tellTimes(root) {
 }
 
 /** Beneath a quantity: what it means in both systems of units, or why it is not clear yet. */
-const understand = wait(200, async (input) => {
+const understand = async (input) => {
   const line = document.getElementById(`${input.id}-read`);
   if (!line) return;
   if (!input.value.trim()) {
@@ -31,7 +31,12 @@ const understand = wait(200, async (input) => {
   const read = await answer.json();
   line.textContent = read.problem ?? read.read ?? "";
   line.classList.toggle("unclear", "problem" in read);
-});
+};
+const understandings = new WeakMap();
+const understandSoon = (input) => {
+  if (!understandings.has(input)) understandings.set(input, wait(200, () => understand(input)));
+  understandings.get(input)();
+};
 
 /** Unsaved typing is kept on this computer as it is typed, so that a reload loses nothing. */
 function keepDrafts(form) {
@@ -289,13 +294,27 @@ function slide(figure) {
 function begin() {
   tellTimes(document);
   for (const input of document.querySelectorAll("input[data-unit]")) if (input.value) understand(input);
-  document.addEventListener("input", (event) => { if (event.target.dataset?.unit) understand(event.target); });
+  document.addEventListener("input", (event) => { if (event.target.dataset?.unit) understandSoon(event.target); });
   document.querySelectorAll("form[data-draft]").forEach(keepDrafts);
   document.querySelectorAll("form[data-photos]").forEach(takePhotographs);
   document.querySelectorAll("input[data-suggest]").forEach(suggest);
   document.querySelectorAll("[data-marker]").forEach(markParts);
   document.querySelectorAll("[data-slider]").forEach(slide);
   document.querySelector(".trouble[tabindex]")?.focus();
+  // A row that was just added is where typing goes on.
+  const start = document.querySelector("form[data-added]")?.dataset.added;
+  if (start) {
+    const field = document.querySelector(`:is(input, select, textarea)[name^="${CSS.escape(start)}"]:not([type=hidden])`);
+    field?.closest("details")?.setAttribute("open", "");
+    field?.focus();
+    field?.scrollIntoView({ block: "center" });
+  }
+  document.addEventListener("change", (event) => {
+    if (!event.target.name?.endsWith(".kind")) return;
+    for (const part of event.target.closest(".step")?.querySelectorAll("[data-for-work]") ?? []) {
+      if (part.dataset.forWork === event.target.value) part.open = true;
+    }
+  });
   for (const form of document.querySelectorAll("form[data-resubmit]")) {
     form.addEventListener("change", () => form.requestSubmit());
   }

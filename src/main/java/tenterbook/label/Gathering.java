@@ -52,6 +52,16 @@ public final class Gathering {
                 palette(piece));
     }
 
+    /** Characters that stand beside a colour on the narrowest tag. */
+    private static final int LONGEST_NAME = 19;
+
+    /** The maker's name where it is short enough to stand beside its colour, else its first phrase, else plain words. */
+    private static String shortName(ColourRegion region) {
+        String first = region.name().split("[,;(:]", 2)[0].strip();
+        String name = region.name().length() <= LONGEST_NAME ? region.name() : first;
+        return name.isEmpty() || name.length() > LONGEST_NAME ? ColourWords.of(region.colour()) : name;
+    }
+
     /** The colours a person named on photographs of the piece as it now is, each once. */
     private static List<PaletteColour> palette(Piece piece) {
         Map<String, PaletteColour> named = new LinkedHashMap<>();
@@ -59,7 +69,7 @@ public final class Gathering {
         photos.removeIf(photo -> photo.state() != piece.state());
         for (PiecePhoto photo : photos) {
             for (ColourRegion region : photo.regions()) {
-                String name = region.name().isEmpty() ? ColourWords.of(region.colour()) : region.name();
+                String name = shortName(region);
                 named.putIfAbsent(
                         region.role() + "/" + region.name(), new PaletteColour(region.colour(), region.share(), name));
             }

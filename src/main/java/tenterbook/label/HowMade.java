@@ -11,6 +11,7 @@ import tenterbook.board.BoardPair;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
 import tenterbook.measure.Quantity;
+import tenterbook.measure.QuantityWords;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.DipSeries;
@@ -122,9 +123,9 @@ public final class HowMade {
         return "number of dips not recorded";
     }
 
-    /** A count as entered, without a unit word of its own. */
+    /** A count as understood: a range stays a range, and words like ‘counted’ stay in the record. */
     private static String bare(Quantity count) {
-        return count.toString().replaceAll("(?i)\\s*(dips?|layers?|times|x)$", "");
+        return QuantityWords.value(count);
     }
 
     private Optional<String> named(Step step, Role role) {

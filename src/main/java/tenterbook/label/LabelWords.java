@@ -82,10 +82,8 @@ final class LabelWords {
         care();
         add(Part.CARE, studio.careLine());
         facts.palette().forEach(colour -> add(Part.COLOUR, colour.name()));
-        if (request.priceShown()) {
-            add(
-                    Part.PRICE,
-                    piece.price() == null ? "Price not recorded" : piece.price().toString());
+        if (request.priceShown() && piece.price() != null) {
+            add(Part.PRICE, piece.price().toString());
         }
     }
 

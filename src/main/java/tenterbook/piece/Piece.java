@@ -1,9 +1,11 @@
 package tenterbook.piece;
 
+import java.util.ArrayList;
 import java.util.List;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
+import tenterbook.recipe.ClampingId;
 
 /**
  * A finished piece. Only the number is required; everything else may come later or never.
@@ -64,6 +66,33 @@ public record Piece(
     /** The state the piece is in: 1, and one more for each time it was dyed again. */
     public int state() {
         return Math.max(1, made.size());
+    }
+
+    /** The same piece, come out of one more clamping; which layers it is, is not said. */
+    public Piece madeAlsoIn(ClampingId clamping) {
+        List<MadeIn> more = new ArrayList<>(made);
+        more.add(new MadeIn(clamping, Layers.UNRECORDED, ""));
+        return new Piece(
+                number,
+                title,
+                otherTitle,
+                category,
+                length,
+                width,
+                mass,
+                finished,
+                edition,
+                more,
+                status,
+                holder,
+                place,
+                price,
+                trims,
+                photos,
+                faults,
+                tests,
+                events,
+                notes);
     }
 
     public Piece withPhotos(List<PiecePhoto> others) {

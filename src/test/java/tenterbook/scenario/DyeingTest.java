@@ -208,4 +208,23 @@ class DyeingTest extends Scenario {
         assertThat(problem.words()).contains("5 parsecs");
         assertThat(wiring.archive().ledger().count(Kinds.CLAMPING)).isEqualTo(1);
     }
+
+    @Test
+    void aClampingToldForAPieceIsNamedByItOnceSaved() throws IOException {
+        saved("/pieces", "number", "V24-050", "title", "Garça");
+        assertThat(client.get("/clampings/new?for=V24-050").text()).contains("value=\"V24-050\"");
+
+        String made =
+                saved("/clampings", "id", "", "title", "Second try", "boards.0.use", "B01/I", "forPiece", "V24-050");
+
+        assertThat(made).startsWith("/clampings/C24-");
+        assertThat(wiring.archive().piece("V24-050").orElseThrow().made())
+                .singleElement()
+                .satisfies(
+                        passage -> assertThat(made).endsWith(passage.clamping().value()));
+        assertThat(client.post("/clampings", "id", "C24-099", "forPiece", "V24-404")
+                        .status())
+                .isEqualTo(404);
+        assertThat(wiring.archive().clamping("C24-099")).as("both or neither").isEmpty();
+    }
 }

@@ -136,7 +136,7 @@ class StoryTest {
 
         // The recipe, later: a clamping with its figures worked out beside the form.
         go("/clampings/new");
-        String clamping = page.getByLabel("Name").inputValue();
+        String clamping = page.getByLabel("Clamping number").inputValue();
         button("Add a board pair").click();
         page.getByLabel("Board pair and state").selectOption("B01/I");
         button("Add a cut").click();

@@ -31,6 +31,7 @@ public final class Form {
     private final Map<String, List<String>> values;
     private final Map<String, String> problems;
     private final String prefix;
+    private String added = "";
 
     private Form(Map<String, List<String>> values, Map<String, String> problems, String prefix) {
         this.values = values;
@@ -75,6 +76,11 @@ public final class Form {
 
     private static String encode(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    /** Start of the names of the row that {@link #rearrange} added; empty where it added none. */
+    public String added() {
+        return added;
     }
 
     // ---- what templates ask
@@ -206,6 +212,7 @@ public final class Form {
             List<Form> rows = rows(words[1]);
             int next = rows.isEmpty() ? 0 : lastIndex(rows) + 1;
             put(words[1] + "." + next + ".there", "1");
+            added = name(words[1] + "." + next + ".");
         } else if (words[0].equals("drop") && row) {
             values.keySet().removeIf(name -> name.startsWith(words[1] + "."));
         } else if (words[0].equals("up") && row) {

@@ -15,8 +15,8 @@ import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.material.Lot;
 import tenterbook.material.LotId;
-import tenterbook.measure.PartialDate;
 import tenterbook.piece.NumberScheme;
+import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.recipe.Cautions;
 import tenterbook.recipe.Clamping;
@@ -64,7 +64,7 @@ public final class ClampingPages {
     public void routes(RoutesConfig routes) {
         routes.get("/clampings", this::list);
         routes.get("/clampings/new", ctx -> editor.showNew(ctx, () -> start(ctx)));
-        routes.post("/clampings", ctx -> editor.save(ctx, ""));
+        routes.post("/clampings", this::saveNew);
         routes.post("/clampings/figures", this::figures);
         routes.get("/clampings/{id}", this::show);
         routes.get("/clampings/{id}/edit", ctx -> editor.showEdit(ctx, ctx.pathParam("id")));
@@ -80,8 +80,8 @@ public final class ClampingPages {
                 .value());
     }
 
-    /** A clamping to begin with: the recipe of another one under a new name, dated today, without its times. */
-    static Clamping copy(Clamping other, ClampingId id, PartialDate when) {
+    /** A clamping to begin with: the recipe of another one under a new name, without its dates, times and lessons. */
+    static Clamping copy(Clamping other, ClampingId id) {
         List<Step> steps = other.steps().stream()
                 .map(step -> new Step(
                         step.kind(),
@@ -104,7 +104,7 @@ public final class ClampingPages {
         return new Clamping(
                 id,
                 other.title(),
-                when,
+                null,
                 other.boards(),
                 other.fold(),
                 other.cuts(),
@@ -120,11 +120,34 @@ public final class ClampingPages {
     private Form start(Context ctx) {
         String from = ctx.queryParam("from");
         ClampingId id = next(site);
+        String piece = Optional.ofNullable(ctx.queryParam("for")).orElse("");
         if (from == null) {
-            return Form.empty().put("id", id);
+            return Form.empty().put("id", id).put("forPiece", piece);
         }
         Clamping other = site.archive().clamping(from).orElseThrow(() -> new NotHere("clamping “" + from + "”"));
-        return forms.filled(copy(other, id, PartialDate.of(site.today())));
+        return forms.filled(copy(other, id)).put("forPiece", piece);
+    }
+
+    /** Saves a new clamping and, where it was told for a piece, adds it to that piece in the same act. */
+    private void saveNew(Context ctx) {
+        Form form = Form.of(ctx.formParamMap());
+        if (!form.has("id")) {
+            form.put("id", next(site));
+        }
+        String number = form.text("forPiece");
+        editor.save(ctx, "", form, act -> {}, (act, clamping) -> {
+            if (!number.isEmpty()) {
+                Saved<Piece> saved = site.archive()
+                        .ledger()
+                        .find(Kinds.PIECE, number)
+                        .orElseThrow(() -> new NotHere("piece “" + number + "”"));
+                act.save(
+                        Kinds.PIECE,
+                        saved.record().madeAlsoIn(clamping.id()),
+                        saved.version(),
+                        "Its clamping was told");
+            }
+        });
     }
 
     private void list(Context ctx) {

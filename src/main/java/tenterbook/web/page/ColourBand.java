@@ -67,13 +67,15 @@ public record ColourBand(List<Swatch> swatches, boolean named, boolean calibrate
 
     /** The band kept in the index with a piece. */
     public static ColourBand of(PieceCard card) {
+        boolean named = card.band().stream().anyMatch(band -> !band.role().isEmpty());
         List<Part> parts = card.band().stream()
+                .filter(band -> !named || !band.role().isEmpty())
                 .map(band -> new Part(
                         band.colour(),
                         band.role().isEmpty() ? "" : band.name().isEmpty() ? band.role() : band.name(),
                         band.share() == null ? 0.1 : band.share()))
                 .toList();
-        return of(parts, card.band().stream().anyMatch(band -> !band.role().isEmpty()), false);
+        return of(parts, named, false);
     }
 
     public static ColourBand of(Photo photo) {

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -57,7 +58,12 @@ public final class Editor<T> {
             String draft,
             Instant draftFrom,
             List<Difference> theirs,
-            String trouble) {}
+            String trouble) {
+        /** Start of the names of the row that was just added; empty otherwise. */
+        public String added() {
+            return form.added();
+        }
+    }
 
     private final Site site;
     private final RecordForm<T> forms;
@@ -101,11 +107,18 @@ public final class Editor<T> {
     }
 
     void save(Context ctx, String id, Form form) {
-        save(ctx, id, form, act -> {});
+        save(ctx, id, form, act -> {}, (act, record) -> {});
     }
 
-    /** @param first what is written in the same act, before the record; undone with it */
     void save(Context ctx, String id, Form form, Consumer<Writing> first) {
+        save(ctx, id, form, first, (act, record) -> {});
+    }
+
+    /**
+     * @param first what is written in the same act, before the record; undone with it
+     * @param then what is written after it, likewise
+     */
+    void save(Context ctx, String id, Form form, Consumer<Writing> first, BiConsumer<Writing, T> then) {
         String order = form.text("order");
         form.put("order", "");
         int version = form.value("version").matches("\\d+") ? Integer.parseInt(form.value("version")) : 0;
@@ -124,7 +137,9 @@ public final class Editor<T> {
         try {
             Saved<T> saved = site.archive().ledger().write(site.author(), act -> {
                 first.accept(act);
-                return act.save(forms.kind(), record, id.isEmpty() ? 0 : version, "");
+                Saved<T> made = act.save(forms.kind(), record, id.isEmpty() ? 0 : version, "");
+                then.accept(act, record);
+                return made;
             });
             site.archive().ledger().drafts().discard(draftName(id));
             Said.andGo(ctx, sentence(id, saved, version), path.apply(saved.record()));

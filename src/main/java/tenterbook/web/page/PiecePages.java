@@ -113,8 +113,15 @@ public final class PiecePages {
                 .orElseThrow(() -> new NotHere("clamping “" + from.substring(5) + "”"));
         ClampingId id = ClampingPages.next(site);
         form.row("made", 0).put("clamping", id);
-        Clamping copy = ClampingPages.copy(other, id, PartialDate.of(site.today()));
+        Clamping copy = ClampingPages.copy(other, id);
         quick.save(ctx, "", form, act -> act.create(Kinds.CLAMPING, copy));
+        if (ctx.statusCode() == 303) {
+            Said.andGo(
+                    ctx,
+                    "Recorded piece %s. Its recipe %s is a copy of %s: change here what differs, or leave it."
+                            .formatted(form.text("number"), id, other.id()),
+                    "/clampings/" + id + "/edit");
+        }
     }
 
     /** Adds a row for each uploaded file; one that is refused becomes a problem beside the field. */
@@ -270,7 +277,7 @@ public final class PiecePages {
             Clamping fresh = before.isEmpty()
                     ? new Clamping(
                             id, "", PartialDate.of(site.today()), null, null, null, null, null, "", "", "", "", null)
-                    : ClampingPages.copy(before.get(before.size() - 1), id, PartialDate.of(site.today()));
+                    : ClampingPages.copy(before.get(before.size() - 1), id);
             act.create(Kinds.CLAMPING, fresh);
             form.row("made", saved.record().made().size()).put("clamping", id);
             return act.save(Kinds.PIECE, forms.read(form, saved.record()), saved.version(), "Dyed again");

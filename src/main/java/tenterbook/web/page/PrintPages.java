@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -41,6 +42,9 @@ public final class PrintPages {
     /** More labels than anyone prints for one fair; a guard against printing the whole archive by a slip. */
     private static final int MOST = 1000;
 
+    /** Up to so many labels are set in trial when the page is shown, so that what does not fit is told beforehand. */
+    private static final int MOST_TRIED = 60;
+
     private final Site site;
 
     public PrintPages(Site site, PhotoShelf shelf) {
@@ -77,6 +81,7 @@ public final class PrintPages {
             List<String> lines,
             String preview,
             String first,
+            String others,
             List<IssuedPaper> issued) {}
 
     /** A piece whose label is refused, with the reasons and what to do. */
@@ -151,7 +156,7 @@ public final class PrintPages {
         return pieces;
     }
 
-    private void show(Context ctx) {
+    private void show(Context ctx) throws IOException {
         Map<String, List<String>> parameters = ctx.queryParamMap();
         Map<String, String> asked = asked(parameters);
         LabelRequest request = request(asked);
@@ -162,6 +167,14 @@ public final class PrintPages {
         for (Saved<Piece> piece : pieces) {
             try {
                 LabelText text = LabelText.of(Gathering.of(site.archive(), piece.record()), request);
+                if (pieces.size() <= MOST_TRIED) {
+                    LabelPaper.print(
+                            List.of(text),
+                            request,
+                            OutputStream.nullOutputStream(),
+                            site.clock(),
+                            (done, total) -> true);
+                }
                 first = first == null ? text : first;
                 text.questions().forEach(question -> questions.add(text.number() + ": " + question));
             } catch (LabelBlocked e) {
@@ -199,12 +212,24 @@ public final class PrintPages {
                         : first.lines().stream().map(LabelText.Line::text).toList(),
                 preview,
                 first == null ? "" : first.number().value(),
+                others(pieces, blocked),
                 issued(pieces));
         Html.show(ctx, "print", Map.of("page", site.page(ctx, "Print", "print"), "view", view));
     }
 
     private static String encode(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    /** The numbers whose labels can be printed, with commas; empty where none is held back or none is left. */
+    private static String others(List<Saved<Piece>> pieces, List<Blocked> blocked) {
+        List<String> held = blocked.stream().map(Blocked::number).toList();
+        return held.isEmpty()
+                ? ""
+                : pieces.stream()
+                        .map(piece -> piece.record().number().value())
+                        .filter(number -> !held.contains(number))
+                        .collect(Collectors.joining(","));
     }
 
     private List<IssuedPaper> issued(List<Saved<Piece>> pieces) {
@@ -256,7 +281,15 @@ public final class PrintPages {
                     Issue.print(site.archive(), pieces, request, pdf, site.clock(), site.author(), Progress.UNWATCHED);
             send(ctx, pdf, paper);
         } catch (LabelBlocked | DoesNotFit | CannotBeSet e) {
-            Said.andGo(ctx, "Nothing was printed. The reasons stand below.", back);
+            Said.andGo(
+                    ctx,
+                    "Nothing was printed. "
+                            + e.getMessage()
+                                    .lines()
+                                    .skip(e instanceof LabelBlocked ? 1 : 0)
+                                    .findFirst()
+                                    .orElse(""),
+                    back);
         }
     }
 

@@ -1,0 +1,51 @@
+package tenterbook.label;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.exchange.Restore;
+import tenterbook.label.paper.LabelPaper;
+import tenterbook.label.rule.Market;
+import tenterbook.ledger.Progress;
+import tenterbook.piece.Piece;
+
+class GatheringTest {
+    @TempDir
+    Path folder;
+
+    /** The sample pieces name colours at length, as makers do; each must still have its tag where its cloth is known. */
+    @Test
+    void everySamplePieceHasATagInBothMarkets() throws Exception {
+        Path place = folder.resolve("studio");
+        new Restore(Clock.systemUTC()).restore(Path.of("sample-archive").toAbsolutePath(), place, Progress.UNWATCHED);
+        List<String> heldBack = new ArrayList<>();
+        try (Archive archive = Archive.open(place, Clock.systemUTC())) {
+            for (var saved : archive.ledger().all(Kinds.PIECE)) {
+                Piece piece = saved.record();
+                for (Market market : Market.values()) {
+                    LabelFacts facts = Gathering.of(archive, piece);
+                    assertThat(facts.palette()).as(piece.number().value()).isNotEmpty();
+                    try {
+                        LabelPaper.pdf(
+                                List.of(facts),
+                                LabelRequest.of(LabelKind.HANG_TAG, market).withPrice(),
+                                OutputStream.nullOutputStream(),
+                                Clock.systemUTC(),
+                                (done, total) -> true);
+                    } catch (RuntimeException e) {
+                        heldBack.add(piece.number() + " " + market + ": " + e.getMessage());
+                    }
+                }
+            }
+        }
+        assertThat(heldBack).isEmpty();
+    }
+}
