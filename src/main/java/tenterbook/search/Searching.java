@@ -74,11 +74,13 @@ final class Searching {
                         ? ordering.by(Order.NUMBER)
                         : ordering.byWords(
                                 TextQuery.scoring(text, searcher.getIndexReader(), respelt),
-                                !query.equals(PieceQuery.EVERYTHING
-                                        .withText(query.text())
-                                        .withSort(query.sort())
-                                        .withSize(query.size())
-                                        .withPage(query.page())));
+                                // Few hits are looked up by themselves, so that no phrase is compared twice everywhere.
+                                found.total() * 8 < searcher.getIndexReader().maxDoc()
+                                        || !query.equals(PieceQuery.EVERYTHING
+                                                .withText(query.text())
+                                                .withSort(query.sort())
+                                                .withSize(query.size())
+                                                .withPage(query.page())));
             default -> ordering.by(query.order());
         };
     }
