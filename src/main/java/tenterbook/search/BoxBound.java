@@ -29,6 +29,7 @@ package tenterbook.search;
  *   <li>With ρ in [ρlo, ρhi] for |RT|: where c·h is surely negative, the least is clo² + hlo² + ρlo·clo·hlo. Otherwise c² + h² −
  *       ρhi·|c||h| bounds from below; ρhi &lt; 2 makes it a convex form least at the origin, so over a rectangle of |c|, |h| it is
  *       least on one of the two sides nearest the origin, where it is a parabola. A convex form is greatest at a corner.
+ *   <li>Far from blue sin 2Δθ ≤ t := {@link #FAR_FROM_BLUE} and |RT| ≤ 2t; as 2|c||h| ≤ c² + h², |RT·c·h| ≤ t·(c² + h²).
  * </ol>
  *
  * <p>Rounding is far below {@link ColourBound#SLACK}, which callers leave.
@@ -272,6 +273,15 @@ final class BoxBound {
         double db = b2 - b1;
         double H2 = da * da + db * db - dC * dC;
         double c = Math.abs(dC) / (1 + 0.045 * meanC);
+        if (mostTurn == FAR_FROM_BLUE) {
+            double SC = 1 + 0.045 * meanC;
+            double mostSH = 1 + 0.015 * meanC * mostT;
+            double leastSH = 1 + 0.015 * meanC * leastT;
+            double c2 = dC * dC / (SC * SC);
+            least2 = l2 + (1 - FAR_FROM_BLUE) * (c2 + Math.max(0, H2 - CANCELLED) / (mostSH * mostSH));
+            most2 = l2 + (1 + FAR_FROM_BLUE) * (c2 + (Math.max(0, H2) + CANCELLED) / (leastSH * leastSH));
+            return;
+        }
         double hLo = H2 <= CANCELLED ? 0 : Math.sqrt(H2 - CANCELLED) / (1 + 0.015 * meanC * mostT);
         double hHi = Math.sqrt(Math.max(0, H2) + CANCELLED) / (1 + 0.015 * meanC * leastT);
         double R = 2 * rotation(meanC);

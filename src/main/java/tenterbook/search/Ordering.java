@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.ReaderUtil;
@@ -24,7 +25,7 @@ import org.apache.lucene.util.FixedBitSet;
 /** The first of the pieces found, in the order asked for; only as much is scored or compared as that takes. */
 final class Ordering {
     /** So few hits of a segment are compared one by one rather than looked for from near to far. */
-    private static final int FEW = 1500;
+    private static final int FEW = 300;
 
     private final IndexSearcher searcher;
     private final ColumnCache cache;
@@ -71,16 +72,31 @@ final class Ordering {
         return Arrays.stream(top).mapToInt(each -> each.doc).toArray();
     }
 
-    /** Best match of words first. */
-    int[] byWords(Query words, boolean narrowed) throws IOException {
-        Query query = !narrowed
-                ? words
+    /** Best match of words first; what has no weight at all last, by number. */
+    int[] byWords(TextQuery words) throws IOException {
+        Query weighing = words.weighing();
+        Query query = !words.comparesPlaces()
+                ? weighing
                 : new BooleanQuery.Builder()
-                        .add(words, Occur.MUST)
+                        .add(weighing, Occur.MUST)
                         .add(new BitsQuery(hits), Occur.FILTER)
                         .build();
-        var manager = new TopFieldCollectorManager(Sorts.of(Order.RELEVANCE), wanted, null, wanted);
-        return documents(searcher.search(query, manager).scoreDocs);
+        int[] top = documents(searcher.search(query, new OnlyHits(hits, wanted)).scoreDocs);
+        return top.length == wanted ? top : filled(top);
+    }
+
+    private int[] filled(int[] top) throws IOException {
+        List<LeafReaderContext> leaves = searcher.getIndexReader().leaves();
+        FixedBitSet[] others = new FixedBitSet[hits.length];
+        for (int i = 0; i < hits.length; i++) {
+            others[i] = hits[i] == null ? null : hits[i].clone();
+        }
+        for (int doc : top) {
+            LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(doc, leaves));
+            others[leaf.ord].clear(doc - leaf.docBase);
+        }
+        int[] rest = new Ordering(searcher, cache, others, wanted - top.length).by(Order.NUMBER);
+        return IntStream.concat(Arrays.stream(top), Arrays.stream(rest)).toArray();
     }
 
     private record Near(double distance, int doc) {}

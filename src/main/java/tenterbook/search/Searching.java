@@ -9,7 +9,6 @@ import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.index.StoredFields;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
-import org.apache.lucene.search.Query;
 import org.apache.lucene.search.ScoreDoc;
 import org.apache.lucene.search.TermQuery;
 
@@ -27,14 +26,17 @@ final class Searching {
     SearchResult run(PieceQuery query, long startedNanos, long behind) throws IOException {
         UserText text = UserText.read(query.text());
         ColourSearch colours = query.colours().any() ? ColourSearch.of(query.colours(), searcher, columns) : null;
-        Scan.Found found = scan(query, text, colours, false);
+        TextQuery words = text.empty() ? null : new TextQuery(text, searcher, false);
+        Scan.Found found = scan(query, words, colours);
         boolean respelt = false;
         if (found.total() == 0 && mayBeRespelt(text)) {
-            Scan.Found other = scan(query, text, colours, true);
+            TextQuery near = new TextQuery(text, searcher, true);
+            Scan.Found other = scan(query, near, colours);
             respelt = other.total() > 0;
             found = respelt ? other : found;
+            words = respelt ? near : words;
         }
-        int[] page = page(query, ordered(query, text, colours, found, respelt));
+        int[] page = page(query, ordered(query, words, colours, found));
         List<Hit> hits = hits(page, colours, text.empty() ? null : new Snippets(text, respelt));
         List<FacetGroup> facets = found.tally().groups(query);
         long micros = (System.nanoTime() - startedNanos) / 1000;
@@ -48,9 +50,8 @@ final class Searching {
                         .formatted(query.colours().like());
     }
 
-    private Scan.Found scan(PieceQuery query, UserText text, ColourSearch colours, boolean respelt) throws IOException {
-        Query words = text.empty() ? null : TextQuery.matching(text, searcher.getIndexReader(), respelt);
-        return Scan.of(query, words, colours, searcher, columns);
+    private Scan.Found scan(PieceQuery query, TextQuery words, ColourSearch colours) throws IOException {
+        return Scan.of(query, words == null ? null : words.matching(), colours, searcher, columns);
     }
 
     private static boolean mayBeRespelt(UserText text) {
@@ -60,7 +61,7 @@ final class Searching {
                         && part.words().stream().anyMatch(word -> TextQuery.edits(word) > 0));
     }
 
-    private int[] ordered(PieceQuery query, UserText text, ColourSearch colours, Scan.Found found, boolean respelt)
+    private int[] ordered(PieceQuery query, TextQuery words, ColourSearch colours, Scan.Found found)
             throws IOException {
         int wanted = (int) Math.min(found.total(), (long) query.page() * query.size());
         if (wanted == 0 || (long) (query.page() - 1) * query.size() >= found.total()) {
@@ -69,16 +70,7 @@ final class Searching {
         Ordering ordering = new Ordering(searcher, columns, found.hits(), wanted);
         return switch (query.order()) {
             case COLOUR -> ordering.byColour(colours);
-            case RELEVANCE ->
-                text.empty()
-                        ? ordering.by(Order.NUMBER)
-                        : ordering.byWords(
-                                TextQuery.scoring(text, searcher.getIndexReader(), respelt),
-                                !query.equals(PieceQuery.EVERYTHING
-                                        .withText(query.text())
-                                        .withSort(query.sort())
-                                        .withSize(query.size())
-                                        .withPage(query.page())));
+            case RELEVANCE -> words == null ? ordering.by(Order.NUMBER) : ordering.byWords(words);
             default -> ordering.by(query.order());
         };
     }

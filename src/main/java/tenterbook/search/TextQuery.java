@@ -2,7 +2,9 @@ package tenterbook.search;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.MultiTerms;
 import org.apache.lucene.index.Term;
@@ -13,6 +15,7 @@ import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.BoostQuery;
 import org.apache.lucene.search.ConstantScoreQuery;
 import org.apache.lucene.search.FuzzyQuery;
+import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.MatchAllDocsQuery;
 import org.apache.lucene.search.MultiPhraseQuery;
 import org.apache.lucene.search.PhraseQuery;
@@ -33,31 +36,26 @@ final class TextQuery {
     private static final float RESPELT = 0.2f;
     private static final int MOST_ENDINGS = 512;
 
+    private final UserText text;
+    private final IndexSearcher searcher;
     private final IndexReader reader;
     private final boolean respelt;
+    /** Words near one typed, by field and word: finding them is dear, and they are wanted for matching and for weighing. */
+    private final Map<String, Query> near = new HashMap<>();
     /** Whether clauses that find nothing more but weigh what is found are wanted. */
-    private final boolean weighing;
+    private boolean weighing;
 
-    private TextQuery(IndexReader reader, boolean respelt, boolean weighing) {
-        this.reader = reader;
+    /** @param respelt whether words one or two letters off count too */
+    TextQuery(UserText text, IndexSearcher searcher, boolean respelt) {
+        this.text = text;
+        this.searcher = searcher;
+        this.reader = searcher.getIndexReader();
         this.respelt = respelt;
-        this.weighing = weighing;
     }
 
-    /**
-     * Finds the same as {@link #scoring}, but leaves out what only weighs: every title, name and number stands among all words too.
-     *
-     * @param respelt whether words one or two letters off count too
-     */
-    static Query matching(UserText text, IndexReader reader, boolean respelt) throws IOException {
-        return new TextQuery(reader, respelt, false).of(text);
-    }
-
-    static Query scoring(UserText text, IndexReader reader, boolean respelt) throws IOException {
-        return new TextQuery(reader, respelt, true).of(text);
-    }
-
-    private Query of(UserText text) throws IOException {
+    /** Finds what was asked, without weighing it: every title, name and number stands among all words too. */
+    Query matching() throws IOException {
+        weighing = false;
         BooleanQuery.Builder all = new BooleanQuery.Builder();
         boolean wanted = false;
         for (UserText.Part part : text.parts()) {
@@ -68,6 +66,26 @@ final class TextQuery {
             all.add(new MatchAllDocsQuery(), Occur.MUST);
         }
         return all.build();
+    }
+
+    /**
+     * Weighs what {@link #matching} found; finds other pieces too, which whoever collects leaves out, and may miss some found, which
+     * then weigh nothing. Any of the words will do, which Lucene scores much quicker than all of them.
+     */
+    Query weighing() throws IOException {
+        weighing = true;
+        BooleanQuery.Builder any = new BooleanQuery.Builder();
+        for (UserText.Part part : text.parts()) {
+            if (!part.without()) {
+                any.add(part(part), Occur.SHOULD);
+            }
+        }
+        return any.build();
+    }
+
+    /** Whether words must be compared place by place, which is worth doing only for what was found. */
+    boolean comparesPlaces() {
+        return text.parts().stream().anyMatch(part -> part.words().size() > 1);
     }
 
     private Query part(UserText.Part part) throws IOException {
@@ -87,7 +105,10 @@ final class TextQuery {
         }
         any.add(new BoostQuery(new ConstantScoreQuery(term(PieceDocument.SQUASHED, word)), 4 * NUMBER), Occur.SHOULD);
         if (part.unfinished()) {
-            any.add(starting(PieceDocument.ALL, word, STARTS), Occur.SHOULD);
+            if (!weighing || respelt) {
+                // Where nothing is respelt every piece found starts so: the same weight for all orders nothing.
+                any.add(starting(PieceDocument.ALL, word, STARTS), Occur.SHOULD);
+            }
             if (weighing) {
                 any.add(starting(PieceDocument.TITLE, word, STARTS * TITLE), Occur.SHOULD);
             }
@@ -166,8 +187,13 @@ final class TextQuery {
         return letters < 4 || word.chars().allMatch(Character::isDigit) ? 0 : letters < 7 ? 1 : 2;
     }
 
-    private static Query near(String field, String word, int edits, float boost) {
-        return new BoostQuery(new FuzzyQuery(new Term(field, word), edits, 0, 40, true), boost);
+    private Query near(String field, String word, int edits, float boost) throws IOException {
+        Query found = near.get(field + ' ' + word);
+        if (found == null) {
+            found = searcher.rewrite(new FuzzyQuery(new Term(field, word), edits, 0, 40, true));
+            near.put(field + ' ' + word, found);
+        }
+        return new BoostQuery(found, boost);
     }
 
     private static Query starting(String field, String word, float boost) {

@@ -139,6 +139,25 @@ class LedgerTest {
     }
 
     @Test
+    void recordsReadTogetherAreTheNewestOnesInUse() {
+        opened.board("B01", "Fig");
+        save(new Board("B01", "Fig and wasp"), 1);
+        opened.board("B02 “é, 板", "Heron");
+        opened.board("B03", "Swift");
+        ledger.write("test", act -> {
+            act.withdraw(BOARD, "B03", 1, "");
+            return null;
+        });
+
+        assertThat(ledger.records(BOARD, List.of("B02 “é, 板", "B01", "B03", "B04")))
+                .containsOnly(
+                        java.util.Map.entry("B01", new Board("B01", "Fig and wasp")),
+                        java.util.Map.entry("B02 “é, 板", new Board("B02 “é, 板", "Heron")));
+        assertThat(ledger.records(PRINT, List.of("B01"))).isEmpty();
+        assertThat(ledger.records(BOARD, List.of())).isEmpty();
+    }
+
+    @Test
     void withdrawingWhatNeverWasSaysSo() {
         assertThatThrownBy(() -> ledger.write("test", act -> {
                     act.withdraw(BOARD, "B99", 1, "");

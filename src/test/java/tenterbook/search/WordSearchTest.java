@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static tenterbook.search.Demo.find;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -116,6 +117,25 @@ class WordSearchTest {
         assertThat(result.total()).isZero();
         Hit hit = index.search(PieceQuery.EVERYTHING.withText("seal")).hits().get(0);
         assertThat(hit.why()).containsExactly("lesson: seal the beak before the vat");
+    }
+
+    @Test
+    void everyPieceFoundIsShownOnceWhateverItsWeight() {
+        for (String typed : List.of(
+                "-hornet", "-leak", "w", "v", "heron w", "silk -leak", "\"heron weir\" s", "herno wier", "V24")) {
+            SearchResult result = index.search(PieceQuery.EVERYTHING.withText(typed));
+            assertThat(result.total()).as(typed).isPositive();
+            assertThat(Demo.numbers(result))
+                    .as(typed)
+                    .hasSize((int) result.total())
+                    .doesNotHaveDuplicates();
+            List<String> paged = new java.util.ArrayList<>();
+            for (int page = 1; page <= result.total(); page++) {
+                PieceQuery one = result.query().withSize(1).withPage(page);
+                paged.addAll(Demo.numbers(index.search(one)));
+            }
+            assertThat(paged).as(typed).isEqualTo(Demo.numbers(result));
+        }
     }
 
     @Test
