@@ -16,6 +16,12 @@ import tenterbook.web.form.Form;
 
 /** Board pairs: the rack, one pair with every piece made from it, and its form. */
 public final class BoardPages {
+    /** Pieces on a board's page; a search among them shows the others. */
+    private static final int SHOWN = 120;
+
+    /** Pieces that hang beside a board on the rack. */
+    private static final int NEWEST = 6;
+
     private final Site site;
     private final Editor<BoardPair> editor;
 
@@ -40,12 +46,17 @@ public final class BoardPages {
     }
 
     /** A pair on the rack, with its newest pieces. */
-    public record OnRack(BoardPair board, List<PieceCard> pieces) {}
+    public record OnRack(BoardPair board, List<PieceCard> pieces, int total) {}
+
+    private OnRack onRack(BoardPair board) {
+        int total = site.index().countByBoard(board.id().value());
+        return new OnRack(board, site.index().byBoard(board.id().value(), Math.max(0, total - NEWEST), NEWEST), total);
+    }
 
     private void list(Context ctx) {
         List<OnRack> rack = site.archive().ledger().all(Kinds.BOARD_PAIR).stream()
                 .map(Saved::record)
-                .map(board -> new OnRack(board, site.index().byBoard(board.id().value())))
+                .map(this::onRack)
                 .toList();
         Html.show(ctx, "boards", Map.of("page", site.page(ctx, "Boards", "boards"), "rack", rack));
     }
@@ -63,6 +74,7 @@ public final class BoardPages {
                         "page", site.page(ctx, saved.record().title(), "boards"),
                         "board", saved.record(),
                         "version", saved.version(),
-                        "pieces", site.index().byBoard(id)));
+                        "pieces", site.index().byBoard(id, 0, SHOWN),
+                        "total", site.index().countByBoard(id)));
     }
 }

@@ -11,9 +11,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
+import tenterbook.colour.ColourWords;
 import tenterbook.colour.DifferenceWords;
-import tenterbook.colour.Lab;
+import tenterbook.search.ColourChoice;
 import tenterbook.search.Facet;
 import tenterbook.search.FacetCount;
 import tenterbook.search.FacetGroup;
@@ -217,23 +219,32 @@ public final class PiecesPages {
                     "",
                     true));
         }
-        if (query.colour() != null) {
-            Lab lab = query.colour();
+        if (query.colours().any()) {
             links.add(new Link(
-                    "near " + ColourBand.swatch(lab, "", 1, 0).words(),
-                    address(
-                            "/",
-                            query.withColour(null, PieceQuery.USUAL_WITHIN, 0).withPage(1)),
+                    asked(query.colours()),
+                    address("/", query.withColours(ColourChoice.NONE).withPage(1)),
                     "",
                     true));
         }
         return links;
     }
 
+    /** The question of colours in words, as in 'near deep blue, ground near green' or 'like V24-003'. */
+    private static String asked(ColourChoice colours) {
+        if (!colours.like().isEmpty()) {
+            return "like " + colours.like();
+        }
+        return Stream.concat(
+                        colours.anywhere().stream().map(colour -> "near " + ColourWords.of(colour)),
+                        colours.regions().entrySet().stream()
+                                .map(part -> part.getKey() + " near " + ColourWords.of(part.getValue())))
+                .collect(Collectors.joining(", "));
+    }
+
     private static List<Link> orders(PieceQuery query) {
         List<Link> links = new ArrayList<>();
         for (Order order : Order.values()) {
-            if (order == Order.COLOUR && query.colour() == null
+            if (order == Order.COLOUR && !query.colours().any()
                     || order == Order.RELEVANCE && query.text().isEmpty()) {
                 continue;
             }
