@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -191,6 +192,16 @@ public final class Server implements AutoCloseable {
                 return;
             }
             LOG.error("{} {} failed", ctx.method(), ctx.path(), e);
+            if (e instanceof FileSystemException || noRoom(e)) {
+                tell(
+                        ctx,
+                        site,
+                        500,
+                        "The disk",
+                        "The disk that holds the archive, or the one for passing files, could not be written: %s. Look after it and try again; what was saved before is safe."
+                                .formatted(e.getMessage()));
+                return;
+            }
             tell(
                     ctx,
                     site,
@@ -231,6 +242,10 @@ public final class Server implements AutoCloseable {
             }
         }
         return false;
+    }
+
+    private static boolean noRoom(Exception e) {
+        return e instanceof IOException && String.valueOf(e.getMessage()).contains("space");
     }
 
     /** The form's own encoding is at fault, as when a connection breaks off in the middle of a file. */
