@@ -65,7 +65,7 @@ public final class Pack {
                     "the bag could not be written: %s. Check that the disk has room and that the folder is yours."
                             .formatted(e));
         } catch (ArchiveProblem e) {
-            throw new PackRefused(place.toString(), e.getMessage());
+            throw new PackRefused(place.toString(), "the bag could not be made. " + e.getMessage());
         } catch (JdbiException e) {
             throw new PackRefused(
                     "ledger.db",

@@ -17,6 +17,8 @@ import org.flywaydb.core.api.MigrationInfo;
 import org.flywaydb.core.api.MigrationState;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+import org.slf4j.LoggerFactory;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
@@ -31,12 +33,15 @@ final class Database implements AutoCloseable {
     private final ConcurrentLinkedDeque<Handle> idleReaders = new ConcurrentLinkedDeque<>();
     private final List<Handle> everyReader = new ArrayList<>();
     private final ReentrantLock writing = new ReentrantLock(true);
-    private final Handle writer;
+    private final SQLiteDataSource writeSource;
+    /** Used and replaced only under {@link #writing}. */
+    private Handle writer;
+
     private volatile boolean closed;
 
     Database(Path file) {
         refuseWhatIsNotOurs(file);
-        SQLiteDataSource writeSource = source(file, false);
+        this.writeSource = source(file, false);
         migrate(writeSource, file);
         this.readSource = source(file, true);
         this.writer = Jdbi.open(writeSource);
@@ -138,13 +143,41 @@ final class Database implements AutoCloseable {
         }
     }
 
-    /** Runs {@code work} in one transaction; what it throws undoes all of it. Waits for the writer before it. */
+    /**
+     * Runs {@code work} in one transaction; what it throws undoes all of it. Waits for the writer before it.
+     *
+     * @throws ArchiveProblem where the disk is full or fails; nothing is written
+     */
     <R> R write(Function<Handle, R> work) {
         writing.lock();
         try {
-            return writer.inTransaction(work::apply);
+            return sound().inTransaction(work::apply);
+        } catch (JdbiException e) {
+            throw DiskTrouble.told(e, "Nothing was saved", "the disk that holds the archive");
         } finally {
             writing.unlock();
+        }
+    }
+
+    /**
+     * The writer, outside any transaction. Where a full disk or a lock ends a transaction, or keeps it from beginning, the
+     * driver goes on believing that it is in one; what it wrote after that would no longer be all or nothing. Such a
+     * connection is not used again.
+     */
+    private Handle sound() {
+        if (writing.getHoldCount() == 1 && writer.isInTransaction()) {
+            Handle fresh = Jdbi.open(writeSource);
+            letGo(writer);
+            writer = fresh;
+        }
+        return writer;
+    }
+
+    private static void letGo(Handle handle) {
+        try {
+            handle.getConnection().close();
+        } catch (SQLException e) {
+            LoggerFactory.getLogger(Database.class).info("A connection to the ledger was not closed tidily", e);
         }
     }
 
@@ -152,7 +185,9 @@ final class Database implements AutoCloseable {
     void copyTo(Path target) {
         writing.lock();
         try {
-            writer.execute("VACUUM INTO ?", target.toAbsolutePath().toString());
+            sound().execute("VACUUM INTO ?", target.toAbsolutePath().toString());
+        } catch (JdbiException e) {
+            throw DiskTrouble.told(e, "The ledger was not copied", "the disk to which it goes");
         } finally {
             writing.unlock();
         }
@@ -167,7 +202,7 @@ final class Database implements AutoCloseable {
                 everyReader.forEach(Handle::close);
             }
             checkpoint();
-            writer.close();
+            letGo(writer);
         } finally {
             writing.unlock();
         }
@@ -179,7 +214,7 @@ final class Database implements AutoCloseable {
             statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
         } catch (SQLException e) {
             // The write-ahead log stays beside the file and is read at the next start; nothing is lost.
-            org.slf4j.LoggerFactory.getLogger(Database.class).info("Left the write-ahead log for the next start", e);
+            LoggerFactory.getLogger(Database.class).info("Left the write-ahead log for the next start", e);
         }
     }
 }

@@ -11,8 +11,8 @@ import tenterbook.colour.PaletteColour;
 /**
  * Takes a photograph in: keeps the original, reads its metadata, and decodes it once for its previews and its palette.
  *
- * <p>Safe for use from many threads; a JPEG photograph in work takes its file's length and about 50 MB, others up to 150 MB,
- * so a pool of two or three is plenty.
+ * <p>Safe for use from many threads. A JPEG photograph in work takes its file's length and about 50 MB, others up to 150 MB;
+ * as many are in work as fit into memory, and the others wait for their turn.
  */
 public final class PhotoIntake {
     private static final int LONGEST_NAME = 200;
@@ -41,6 +41,10 @@ public final class PhotoIntake {
      */
     public Photo take(InputStream bytes, String originalName, long limitBytes) throws IOException {
         Stored stored = originals.store(bytes, limitBytes);
+        return Turns.take(() -> described(stored, originalName));
+    }
+
+    private Photo described(Stored stored, String originalName) throws IOException {
         PhotoFacts facts = PhotoFactsReader.read(stored.path());
         PhotoReader.Reading reading =
                 reader.read(stored.path(), stored.mediaType(), facts, PreviewSize.LARGE.longEdge());

@@ -45,18 +45,22 @@ public final class PhotoMeasure {
             return Optional.empty();
         }
         Path path = original.get();
-        Optional<MediaType> type;
-        try (InputStream in = Files.newInputStream(path)) {
-            type = MediaType.of(in.readNBytes(MediaType.HEAD));
-        }
+        Optional<MediaType> type = typeOf(path);
         if (type.isEmpty()) {
             throw new IOException(
                     "The original " + path.getFileName() + " was not measured: it no longer begins like a "
                             + "picture. Check the archive before anything else.");
         }
-        PhotoReader.Reading reading = reader.read(path, type.get(), PhotoFactsReader.read(path), LONG_EDGE);
+        PhotoReader.Reading reading =
+                Turns.take(() -> reader.read(path, type.get(), PhotoFactsReader.read(path), LONG_EDGE));
         return reading.picture()
                 .map(picture ->
                         new Opened(new Pixels(picture.argb(), picture.width(), picture.height()), reading.notes()));
+    }
+
+    private static Optional<MediaType> typeOf(Path path) throws IOException {
+        try (InputStream in = Files.newInputStream(path)) {
+            return MediaType.of(in.readNBytes(MediaType.HEAD));
+        }
     }
 }

@@ -38,19 +38,23 @@ public final class Previews {
         if (isThere(path)) {
             return Optional.of(path);
         }
+        return Turns.take(() -> isThere(path) || made(digest) ? Optional.of(path) : Optional.empty());
+    }
+
+    private boolean made(Digest digest) throws IOException {
         Optional<Path> original = originals.find(digest);
         if (original.isEmpty()) {
-            return Optional.empty();
+            return false;
         }
         PhotoFacts facts = PhotoFactsReader.read(original.get());
         MediaType type = typeOf(original.get());
         Optional<Picture> picture = reader.read(original.get(), type, facts, PreviewSize.LARGE.longEdge())
                 .picture();
         if (picture.isEmpty()) {
-            return Optional.empty();
+            return false;
         }
         write(digest, sizes(picture.get()));
-        return Optional.of(path);
+        return true;
     }
 
     /** The three sizes, largest first, each from the one before. */

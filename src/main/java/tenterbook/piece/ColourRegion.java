@@ -39,6 +39,9 @@ public record ColourRegion(
     public ColourRegion {
         role = role == null ? ColourRole.OTHER : role;
         name = name == null ? "" : name.strip();
+        if (colour == null) {
+            throw new IllegalArgumentException("A named colour has its CIELAB values; none were given.");
+        }
         corners = corners == null ? List.of() : List.copyOf(corners);
         if (share != null && !(share >= 0 && share <= 1)) {
             throw new IllegalArgumentException("A share of area lies between 0 and 1; found " + share);

@@ -10,6 +10,9 @@ import tenterbook.recipe.ClampingId;
  */
 public record MadeIn(ClampingId clamping, Layers layers, String note) {
     public MadeIn {
+        if (clamping == null) {
+            throw new IllegalArgumentException("A dyeing names its clamping; none was named.");
+        }
         layers = layers == null ? Layers.UNRECORDED : layers;
         note = note == null ? "" : note.strip();
     }

@@ -20,6 +20,9 @@ public record PiecePhoto(
     }
 
     public PiecePhoto {
+        if (photo == null) {
+            throw new IllegalArgumentException("A photograph is named by the digest of its file; none was named.");
+        }
         if (layer != null && (layer < 1 || layer > 1024)) {
             throw new IllegalArgumentException("A layer is numbered from 1 at the first board; found " + layer);
         }

@@ -7,9 +7,13 @@ import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.staticfiles.Location;
+import jakarta.servlet.http.HttpServletResponse;
 import java.io.EOFException;
+import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -108,6 +112,7 @@ public final class Server implements AutoCloseable {
             http.setRequestHeaderSize(LONGEST_ADDRESS);
             http.setResponseHeaderSize(LONGEST_ADDRESS);
         });
+        config.router.javaLangErrorHandler(Server::tell);
         config.jetty.multipartConfig.maxFileSize(MOST_ARRIVING >> 20, SizeUnit.MB);
         config.jetty.multipartConfig.maxTotalRequestSize(MOST_UPLOADED >> 20, SizeUnit.MB);
         config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
@@ -187,6 +192,16 @@ public final class Server implements AutoCloseable {
                 return;
             }
             LOG.error("{} {} failed", ctx.method(), ctx.path(), e);
+            if (e instanceof FileSystemException || noRoom(e)) {
+                tell(
+                        ctx,
+                        site,
+                        500,
+                        "The disk",
+                        "The disk that holds the archive, or the one for passing files, could not be written: %s. Look after it and try again; what was saved before is safe."
+                                .formatted(e.getMessage()));
+                return;
+            }
             tell(
                     ctx,
                     site,
@@ -203,6 +218,22 @@ public final class Server implements AutoCloseable {
         });
     }
 
+    /** What Java itself gives up on, such as a photograph too large for the memory there is. */
+    private static void tell(HttpServletResponse answer, Error e) {
+        LOG.error("A request failed", e);
+        String what = e instanceof OutOfMemoryError
+                ? "There was not enough memory for this. Send fewer or smaller photographs at once, or start the program with more, as in java -Xmx2g."
+                : "The program made a mistake (%s). The details are in the program's log."
+                        .formatted(e.getClass().getSimpleName());
+        answer.setStatus(500);
+        answer.setContentType("text/plain; charset=utf-8");
+        try {
+            answer.getOutputStream().write((what + " What was saved before is safe.").getBytes(StandardCharsets.UTF_8));
+        } catch (IOException | IllegalStateException broken) {
+            LOG.info("The answer was not read", broken);
+        }
+    }
+
     private static boolean tooLarge(Throwable e) {
         for (Throwable cause = e; cause != null; cause = cause.getCause()) {
             String message = String.valueOf(cause.getMessage());
@@ -211,6 +242,10 @@ public final class Server implements AutoCloseable {
             }
         }
         return false;
+    }
+
+    private static boolean noRoom(Exception e) {
+        return e instanceof IOException && String.valueOf(e.getMessage()).contains("space");
     }
 
     /** The form's own encoding is at fault, as when a connection breaks off in the middle of a file. */

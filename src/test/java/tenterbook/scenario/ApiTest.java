@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -24,6 +25,8 @@ import tenterbook.measure.Digest;
 
 /** The archive for other programs. */
 class ApiTest extends Scenario {
+    private static final String DIGEST = "0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef";
+
     @BeforeEach
     void fill() throws IOException {
         studio();
@@ -44,6 +47,45 @@ class ApiTest extends Scenario {
         assertThat(piece.at("/finished/from").textValue()).isEqualTo("2024-03-01");
         assertThat(piece.at("/price/amount").textValue()).isEqualTo("180.00");
         assertThat(piece.has("place")).as("what was not sent is not there").isFalse();
+    }
+
+    @Test
+    void aPieceReadFromOneArchiveIsRecordedInAnotherAsItIs() throws IOException {
+        clamping();
+        saved(
+                "/pieces",
+                "number",
+                "V24-001",
+                "length",
+                "1 1/2 yd",
+                "width",
+                "about 40 to 45 cm",
+                "width.basis",
+                "remembered",
+                "mass",
+                "forgot",
+                "finished",
+                "spring 2021",
+                "price",
+                "180.50",
+                "made.0.clamping",
+                "C24-001",
+                "made.0.layers",
+                "1-4, 7",
+                "tests.0.kind",
+                "hand wash",
+                "tests.0.temperature",
+                "86 °F",
+                "events.0.kind",
+                "sold",
+                "events.0.when",
+                "about 2022");
+        JsonNode piece = client.get("/api/pieces/V24-001").json().get("piece");
+        ObjectNode copy = piece.deepCopy();
+        copy.put("number", "V24-002");
+        Answer answer = client.postJson("/api/pieces", copy.toString());
+        assertThat(answer.status()).as(answer.text()).isEqualTo(201);
+        assertThat(answer.json().get("piece")).isEqualTo(copy);
     }
 
     @Test
@@ -69,6 +111,22 @@ class ApiTest extends Scenario {
                 "{\"price\": \"3 XXXX\"}",
                 "{\"finished\": \"the day after never\"}",
                 "{\"made\": [{\"clamping\": \"C24-001\", \"layers\": \"some of them\"}]}",
+                "{\"length\": {\"low\": 5, \"high\": 5, \"unit\": \"gram\"}}",
+                "{\"mass\": {\"entered\": \"5 cm\", \"low\": 5, \"high\": 5, \"unit\": \"centimetre\"}}",
+                "{\"width\": {\"low\": 1e308, \"high\": 1e308, \"unit\": \"metre\"}}",
+                "{\"width\": {\"low\": -5, \"high\": -5, \"unit\": \"metre\"}}",
+                "{\"length\": {\"entered\": \"12 cm\", \"low\": 99, \"high\": 99, \"unit\": \"centimetre\"}}",
+                "{\"length\": {\"entered\": \"a lot\"}}",
+                "{\"finished\": {\"from\": \"2024-03-05\", \"to\": \"2024-03-05\"}}",
+                "{\"finished\": {\"entered\": \"2023\", \"from\": \"2024-01-01\", \"to\": \"2024-12-31\"}}",
+                "{\"made\": [{}]}",
+                "{\"made\": [{\"clamping\": \"C24-001\", \"layers\": {\"entered\": \"2\", \"layers\": [3]}}]}",
+                "{\"photos\": [{}]}",
+                "{\"photos\": [{\"photo\": \"" + DIGEST + "\", \"regions\": [{}]}]}",
+                "{\"photos\": [{\"photo\": \"" + DIGEST
+                        + "\", \"regions\": [{\"colour\": {\"lightness\": 1e9, \"a\": 0, \"b\": 0}}]}]}",
+                "{\"photos\": [{\"photo\": \"" + DIGEST
+                        + "\", \"regions\": [{\"colour\": {\"lightness\": 50, \"a\": 0, \"b\": 0}, \"corners\": [{\"across\": 7, \"down\": 0}]}]}]}",
                 "{\"title\": \"a\", \"title\": \"b\"}",
                 "{\"title\": \"a\"} and more",
                 "{\"title\": ",

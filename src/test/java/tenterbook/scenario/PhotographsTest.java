@@ -9,8 +9,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -147,6 +151,38 @@ class PhotographsTest extends Scenario {
         assertThat(form.words()).contains("50 MB");
 
         assertThat(upload(file("fine.jpg", Pictures.jpeg(1))).status()).isEqualTo(200);
+    }
+
+    @Test
+    void manyLargePhotographsAtOnceTakeTurnsInALittleMemory() throws Exception {
+        byte[] large = Pictures.largePng(5000, 4000);
+        try (ServedChild child = ServedChild.start(around.resolve("small"), 0)) {
+            Client other = child.client();
+            ExecutorService browsers = Executors.newFixedThreadPool(6);
+            List<Future<Answer>> answers = new ArrayList<>();
+            for (int i = 0; i < 6; i++) {
+                answers.add(browsers.submit(
+                        () -> other.postFiles("/photos", List.of(new Client.Part("files", "a.png", large)))));
+            }
+            for (Future<Answer> answer : answers) {
+                assertThat(answer.get().status()).as(answer.get().text()).isEqualTo(200);
+            }
+            browsers.shutdown();
+        }
+    }
+
+    @Test
+    void aPhotographThatExhaustsTheMemoryIsToldSoAndTheServerGoesOn() throws Exception {
+        try (ServedChild child = ServedChild.start(around.resolve("small"), 0)) {
+            Client other = child.client();
+            byte[] bomb = Pictures.pngWithCommentOf(400_000_000);
+            Answer answer = other.postFiles("/photos", List.of(new Client.Part("files", "a.png", bomb)));
+            assertThat(answer.status()).isEqualTo(500);
+            assertThat(answer.text()).contains("not enough memory").contains("safe");
+            assertThat(other.postFiles("/photos", List.of(new Client.Part("files", "a.jpg", Pictures.jpeg(1))))
+                            .status())
+                    .isEqualTo(200);
+        }
     }
 
     @Test

@@ -5,9 +5,12 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.util.zip.CRC32;
+import java.util.zip.DeflaterOutputStream;
 import javax.imageio.ImageIO;
 
-/** Small JPEGs, each with bytes of its own. */
+/** Pictures made for tests. */
 final class Pictures {
     private Pictures() {}
 
@@ -29,6 +32,36 @@ final class Pictures {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         ImageIO.write(image, "jpeg", bytes);
         return bytes.toByteArray();
+    }
+
+    /** Plain cloth of so many pixels, quickly made and small until it is decoded. */
+    static byte[] largePng(int width, int height) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ImageIO.write(new BufferedImage(width, height, BufferedImage.TYPE_3BYTE_BGR), "png", bytes);
+        return bytes.toByteArray();
+    }
+
+    /** A PNG whose compressed comment (ISO/IEC 15948, zTXt) fills {@code length} bytes once it is read. */
+    static byte[] pngWithCommentOf(int length) throws IOException {
+        ByteArrayOutputStream chunk = new ByteArrayOutputStream();
+        chunk.writeBytes(new byte[] {'z', 'T', 'X', 't', 'C', 'o', 'm', 'm', 'e', 'n', 't', 0, 0});
+        try (DeflaterOutputStream comment = new DeflaterOutputStream(chunk)) {
+            byte[] blank = new byte[1 << 20];
+            for (int left = length; left > 0; left -= blank.length) {
+                comment.write(blank, 0, Math.min(left, blank.length));
+            }
+        }
+        CRC32 sum = new CRC32();
+        sum.update(chunk.toByteArray());
+        byte[] plain = largePng(40, 20);
+        int header = 8 + 25;
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        png.write(plain, 0, header);
+        png.writeBytes(ByteBuffer.allocate(4).putInt(chunk.size() - 4).array());
+        png.writeBytes(chunk.toByteArray());
+        png.writeBytes(ByteBuffer.allocate(4).putInt((int) sum.getValue()).array());
+        png.write(plain, header, plain.length - header);
+        return png.toByteArray();
     }
 
     /**

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -339,6 +342,25 @@ class RecordingTest extends Scenario {
         assertThat(answer.words()).contains("C99-001");
         assertThat(answer.field("title")).isEqualTo("Maré");
         assertThat(wiring.archive().piece("V24-001")).isEmpty();
+    }
+
+    @Test
+    void whereTheLedgerCannotBeWrittenTheFormComesBackWithAllThatWasTyped() throws Exception {
+        String ledger = "jdbc:sqlite:" + wiring.archive().folder().ledger();
+        try (Connection other = DriverManager.getConnection(ledger);
+                Statement statement = other.createStatement()) {
+            statement.execute("BEGIN IMMEDIATE");
+            Answer answer = client.post("/pieces", "number", "V24-001", "title", "Maré alta");
+            assertThat(answer.status()).isEqualTo(500);
+            assertThat(answer.field("title")).isEqualTo("Maré alta");
+            assertThat(answer.words())
+                    .contains("Nothing was saved: another program holds the ledger")
+                    .doesNotContain("Exception");
+            statement.execute("ROLLBACK");
+        }
+        assertThat(client.post("/pieces", "number", "V24-001", "title", "Maré alta")
+                        .status())
+                .isEqualTo(303);
     }
 
     @Test

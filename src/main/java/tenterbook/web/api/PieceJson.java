@@ -68,7 +68,9 @@ final class PieceJson {
 
     static Piece piece(ObjectNode object) {
         try {
-            return STRICT.treeToValue(object, Piece.class);
+            Piece piece = STRICT.treeToValue(object, Piece.class);
+            PieceSense.check(piece);
+            return piece;
         } catch (JsonProcessingException e) {
             throw NotUnderstood.because(e);
         }

@@ -45,7 +45,8 @@ public final class Jobs implements AutoCloseable {
             job.end(outcome.findings().isEmpty() ? Job.State.DONE : Job.State.FOUND_FAULTS, outcome);
         } catch (Progress.Cancelled e) {
             job.end(Job.State.STOPPED, new Job.Outcome(e.getMessage(), List.of(), ""));
-        } catch (Exception e) {
+        } catch (Exception | Error e) {
+            // An Error too ends the work, or its page would wait for ever.
             LOG.error("{} failed", job.title(), e);
             job.end(Job.State.FAILED, new Job.Outcome(String.valueOf(e.getMessage()), List.of(), ""));
         }

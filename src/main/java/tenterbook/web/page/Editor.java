@@ -11,6 +11,9 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Drafts;
 import tenterbook.ledger.Saved;
@@ -64,6 +67,8 @@ public final class Editor<T> {
             return form.added();
         }
     }
+
+    private static final Logger LOG = LoggerFactory.getLogger(Editor.class);
 
     private final Site site;
     private final RecordForm<T> forms;
@@ -124,8 +129,7 @@ public final class Editor<T> {
         int version = form.value("version").matches("\\d+") ? Integer.parseInt(form.value("version")) : 0;
         if (!order.isEmpty()) {
             form.rearrange(order);
-            site.archive().ledger().drafts().keep(draftName(id), form.encoded());
-            show(ctx, 200, view(form, id, version, null, List.of(), ""));
+            show(ctx, 200, view(form, id, version, null, List.of(), kept(id, form)));
             return;
         }
         T old = id.isEmpty() ? null : found(id).record();
@@ -141,12 +145,34 @@ public final class Editor<T> {
                 then.accept(act, record);
                 return made;
             });
-            site.archive().ledger().drafts().discard(draftName(id));
+            discardDraft(id);
             Said.andGo(ctx, sentence(id, saved, version), path.apply(saved.record()));
         } catch (Conflict e) {
             conflict(ctx, id, form, record, e);
         } catch (StillNamed e) {
             show(ctx, 409, view(form, id, version, null, List.of(), e.getMessage()));
+        } catch (ArchiveProblem e) {
+            LOG.error("The {} was not saved", about.called(), e);
+            show(ctx, 500, view(form, id, version, null, List.of(), e.getMessage()));
+        }
+    }
+
+    /** Keeps the typing; gives a sentence where the disk does not take it. */
+    private String kept(String id, Form form) {
+        try {
+            site.archive().ledger().drafts().keep(draftName(id), form.encoded());
+            return "";
+        } catch (ArchiveProblem e) {
+            return e.getMessage();
+        }
+    }
+
+    /** What is saved is saved: a draft that stays behind is offered again and harms nothing. */
+    private void discardDraft(String id) {
+        try {
+            site.archive().ledger().drafts().discard(draftName(id));
+        } catch (ArchiveProblem e) {
+            LOG.warn("The draft {} stays behind", draftName(id), e);
         }
     }
 
@@ -167,7 +193,7 @@ public final class Editor<T> {
         // Both as records: a form leaves out what it does not show, and that is no difference.
         List<Difference> differences = Difference.between(forms.filled(theirs.record()), forms.filled(record));
         form.put("version", theirs.version());
-        site.archive().ledger().drafts().keep(draftName(id), form.encoded());
+        kept(id, form);
         show(ctx, 409, view(form, id, theirs.version(), null, differences, e.getMessage()));
     }
 

@@ -130,6 +130,8 @@ public final class StudioPages {
                     form,
                     Difference.between(forms.filled(theirs.record()), forms.filled(studio)),
                     e.getMessage());
+        } catch (ArchiveProblem e) {
+            show(ctx, 500, form, List.of(), e.getMessage());
         }
     }
 
