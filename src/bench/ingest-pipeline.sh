@@ -12,13 +12,13 @@
 set -euo pipefail
 export LC_ALL=C
 photos=$1
-out=$2
+# vipsthumbnail takes a relative name to be beside the photograph
+out=$(mkdir -p "$2" && cd "$2" && pwd)
 way=${3:-each}
 palette_tool=$(command -v convert-im6.q16 || command -v magick || command -v convert) || palette_tool=
 for tool in exiftool vipsthumbnail "$palette_tool"; do
   command -v "${tool:-convert}" >/dev/null || { echo "absent: ${tool:-convert}" >&2; exit 3; }
 done
-mkdir -p "$out"
 # Two jobs fill two processors; more threads inside them would only add work.
 export VIPS_CONCURRENCY=1 MAGICK_THREAD_LIMIT=1 out palette_tool
 
