@@ -16,6 +16,8 @@ import java.awt.image.WritableRaster;
  * @param argb width × height values, not to be changed
  */
 record Picture(int[] argb, int width, int height) {
+    private static final int STRIP = 32;
+
     /** This picture with its long edge reduced to {@code longEdge} pixels; itself if it is no longer than that. */
     Picture within(int longEdge) {
         return Reduction.within(new ArgbRows(argb, width, height), longEdge).orElse(this);
@@ -72,9 +74,13 @@ record Picture(int[] argb, int width, int height) {
         int stepX = sideways ? down : along;
         int stepY = sideways ? along : down;
         int[] out = new int[argb.length];
-        for (int y = 0, to = 0; y < h; y++) {
-            for (int x = 0, from = first + y * stepY; x < w; x++, from += stepX) {
-                out[to++] = argb[from];
+        // Strip by strip, so that a sideways picture is not fetched anew for each of its columns.
+        for (int strip = 0; strip < h; strip += STRIP) {
+            int end = Math.min(h, strip + STRIP);
+            for (int x = 0; x < w; x++) {
+                for (int y = strip, from = first + x * stepX + y * stepY; y < end; y++, from += stepY) {
+                    out[y * w + x] = argb[from];
+                }
             }
         }
         return new Picture(out, w, h);
