@@ -27,7 +27,7 @@ final class JpegStream {
     private JpegStream() {}
 
     /**
-     * @param sizes not yet turned upright
+     * @param sizes upright, the largest first
      * @param width of the whole picture, as stored
      * @param notes what a person should know
      */
@@ -38,7 +38,7 @@ final class JpegStream {
      *
      * @param longEdges the longest side of each size wanted, the largest first
      */
-    static Optional<Reduced> read(Path file, int[] longEdges, long mostPixels) throws IOException {
+    static Optional<Reduced> read(Path file, int orientation, int[] longEdges, long mostPixels) throws IOException {
         if (Files.size(file) > LONGEST) {
             return Optional.empty();
         }
@@ -51,7 +51,8 @@ final class JpegStream {
         if (whole.within(longEdges[0]).equals(whole) || (long) whole.width() * whole.height() > mostPixels) {
             return Optional.empty();
         }
-        OpaqueReduction reduction = OpaqueReduction.of(whole.width(), whole.height(), whole.within(longEdges));
+        OpaqueReduction reduction =
+                OpaqueReduction.of(whole.width(), whole.height(), whole.within(longEdges), orientation);
         List<String> notes = new ArrayList<>();
         try {
             if (!decode(jpeg, head.get(), reduction, notes)) {

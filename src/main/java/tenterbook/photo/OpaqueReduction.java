@@ -14,6 +14,7 @@ final class OpaqueReduction {
     private final int sourceHeight;
     private final int width;
     private final int height;
+    private final Turn turn;
     private final OpaqueReduction further;
     /** For each output column, the source column that its right border lies in, and how much of that is still its own. */
     private final int[] border;
@@ -35,10 +36,11 @@ final class OpaqueReduction {
     private float partAfter;
     private boolean completes;
 
-    private OpaqueReduction(int sourceWidth, int sourceHeight, Size to, OpaqueReduction further) {
+    private OpaqueReduction(int sourceWidth, int sourceHeight, Size to, int orientation, OpaqueReduction further) {
         this.sourceHeight = sourceHeight;
         this.width = to.width();
         this.height = to.height();
+        this.turn = Turn.of(orientation, width, height);
         this.further = further;
         border = new int[width];
         share = new float[width];
@@ -54,12 +56,21 @@ final class OpaqueReduction {
         out = new int[width * height];
     }
 
-    /** One reduction after the other, the largest first; each size must be no larger than the one before. */
-    static OpaqueReduction of(int sourceWidth, int sourceHeight, List<Size> sizes) {
+    /**
+     * One reduction after the other, the largest first.
+     *
+     * @param sizes as stored, each no larger than the one before
+     * @param orientation as in {@link Turn}; the pictures come out upright
+     */
+    static OpaqueReduction of(int sourceWidth, int sourceHeight, List<Size> sizes, int orientation) {
         Size first = sizes.get(0);
         List<Size> rest = sizes.subList(1, sizes.size());
         return new OpaqueReduction(
-                sourceWidth, sourceHeight, first, rest.isEmpty() ? null : of(first.width(), first.height(), rest));
+                sourceWidth,
+                sourceHeight,
+                first,
+                orientation,
+                rest.isEmpty() ? null : of(first.width(), first.height(), rest, orientation));
     }
 
     /** The next row, as red, green, blue, red, ... */
@@ -115,8 +126,9 @@ final class OpaqueReduction {
 
     private void finish() {
         average();
-        for (int x = 0, at = 0, to = filled * width; x < width; x++, at += 3) {
-            out[to++] = 0xff000000
+        int step = turn.along();
+        for (int x = 0, at = 0, to = turn.first() + filled * turn.down(); x < width; x++, at += 3, to += step) {
+            out[to] = 0xff000000
                     | LinearLight.level(across[at]) << 16
                     | LinearLight.level(across[at + 1]) << 8
                     | LinearLight.level(across[at + 2]);
@@ -156,14 +168,15 @@ final class OpaqueReduction {
         }
     }
 
-    /** After the last row: one picture for each size, in their order. */
+    /** After the last row: one upright picture for each size, in their order. */
     List<Picture> pictures() {
         List<Picture> pictures = new ArrayList<>();
         for (OpaqueReduction one = this; one != null; one = one.further) {
             if (one.filled != one.height) {
                 throw new IllegalStateException("Only " + one.taken + " of " + one.sourceHeight + " rows were given");
             }
-            pictures.add(new Picture(one.out, one.width, one.height));
+            Size upright = one.turn.size();
+            pictures.add(new Picture(one.out, upright.width(), upright.height()));
         }
         return pictures;
     }

@@ -50,12 +50,13 @@ public final class PhotoReader {
                     type.name() + " pictures are kept but cannot be shown here. To see this one and to "
                             + "measure its colours, add a JPEG copy.");
         }
-        Optional<JpegStream.Reduced> streamed =
-                type == MediaType.JPEG ? JpegStream.read(file, longEdges, MOST_PIXELS) : Optional.empty();
+        Optional<JpegStream.Reduced> streamed = type == MediaType.JPEG
+                ? JpegStream.read(file, facts.orientation(), longEdges, MOST_PIXELS)
+                : Optional.empty();
         if (streamed.isPresent()) {
             JpegStream.Reduced jpeg = streamed.get();
             return new Reading(
-                    upright(facts, jpeg.sizes()),
+                    jpeg.sizes(),
                     upright(facts, jpeg.width(), jpeg.height()),
                     upright(facts, jpeg.height(), jpeg.width()),
                     jpeg.notes());
@@ -119,13 +120,11 @@ public final class PhotoReader {
         for (int i = 1; i < longEdges.length; i++) {
             sizes.add(sizes.get(i - 1).within(longEdges[i]));
         }
-        return new Reading(upright(facts, sizes), upright(facts, width, height), upright(facts, height, width), notes);
-    }
-
-    private static List<Picture> upright(PhotoFacts facts, List<Picture> sizes) {
-        return sizes.stream()
-                .map(picture -> picture.upright(facts.orientation()))
-                .toList();
+        return new Reading(
+                sizes.stream().map(size -> size.upright(facts.orientation())).toList(),
+                upright(facts, width, height),
+                upright(facts, height, width),
+                notes);
     }
 
     private static Picture reduced(BufferedImage image, int longEdge) {

@@ -48,7 +48,7 @@ final class Reduction {
     }
 
     private static Picture opaque(Rows source, Size to) {
-        OpaqueReduction reduction = OpaqueReduction.of(source.width(), source.height(), List.of(to));
+        OpaqueReduction reduction = OpaqueReduction.of(source.width(), source.height(), List.of(to), 1);
         int[] row = new int[source.width()];
         float[] light = new float[3 * row.length];
         for (int y = 0; y < source.height(); y++) {

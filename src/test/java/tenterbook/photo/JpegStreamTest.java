@@ -79,6 +79,23 @@ class JpegStreamTest {
         }
     }
 
+    /** Against turning after reducing, which is checked by itself against the standard's table. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
+    void everyOrientationComesOutAsIfTurnedAfterwards(int orientation) throws IOException {
+        byte[] jpeg = Corners.jpeg(noise(500, 300));
+        Path file = Files.write(folder.resolve("b.jpg"), jpeg);
+        List<Picture> turned = JpegStream.read(file, orientation, new int[] {320, 90}, PhotoReader.MOST_PIXELS)
+                .orElseThrow()
+                .sizes();
+        List<Picture> stored = read(jpeg, 320, 90).orElseThrow().sizes();
+        for (int i = 0; i < 2; i++) {
+            Picture expected = stored.get(i).upright(orientation);
+            assertThat(turned.get(i).width()).isEqualTo(expected.width());
+            assertThat(turned.get(i).argb()).isEqualTo(expected.argb());
+        }
+    }
+
     /** Java draws it once for each of its scans, so its rows do not come once and in order. */
     @Test
     void aProgressiveFileIsLeftToTheOther() throws IOException {
@@ -131,7 +148,7 @@ class JpegStreamTest {
     }
 
     private Optional<JpegStream.Reduced> read(byte[] jpeg, int... longEdges) throws IOException {
-        return JpegStream.read(Files.write(folder.resolve("a.jpg"), jpeg), longEdges, PhotoReader.MOST_PIXELS);
+        return JpegStream.read(Files.write(folder.resolve("a.jpg"), jpeg), 1, longEdges, PhotoReader.MOST_PIXELS);
     }
 
     private static byte[] withPart(byte[] jpeg, byte[] profile, int number, int from, int to) {
