@@ -12,16 +12,13 @@
 set -euo pipefail
 export LC_ALL=C
 photos=$1
-out=$2
+# vipsthumbnail takes a relative name to be beside the photograph
+out=$(mkdir -p "$2" && cd "$2" && pwd)
 way=${3:-each}
 palette_tool=$(command -v convert-im6.q16 || command -v magick || command -v convert) || palette_tool=
 for tool in exiftool vipsthumbnail "$palette_tool"; do
   command -v "${tool:-convert}" >/dev/null || { echo "absent: ${tool:-convert}" >&2; exit 3; }
 done
-# vipsthumbnail takes a relative place as beside the photograph, so the folder is named in full.
-mkdir -p "$out"
-out=$(cd "$out" && pwd)
-photos=$(cd "$photos" && pwd)
 # Two jobs fill two processors; more threads inside them would only add work.
 export VIPS_CONCURRENCY=1 MAGICK_THREAD_LIMIT=1 out palette_tool
 
@@ -51,6 +48,6 @@ time {
   if [ "$way" = kind ]; then
     exiftool -json "$photos" >"$out/all.json" &
   fi
-  find "$photos" -name '*.jpg' -print0 | sort -z | xargs -0 -n 1 -P 2 bash -ec "$way \"\$1\"" _
+  find "$photos" -name '*.jpg' -print0 | sort -z | xargs -0 -n 1 -P 2 bash -c "$way \"\$1\"" _
   wait
 }

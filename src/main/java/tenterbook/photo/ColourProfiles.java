@@ -38,15 +38,19 @@ final class ColourProfiles {
     }
 
     /**
-     * The same picture in sRGB; unchanged if the profile is sRGB by any name, and unchanged, with a warning, if it cannot be
+     * The same pictures in sRGB; unchanged if the profile is sRGB by any name, and unchanged, with a warning, if it cannot be
      * applied. Opacity stays.
      */
-    static Picture toSrgb(Picture picture, ICC_Profile profile, List<String> warnings) {
+    static List<Picture> toSrgb(List<Picture> pictures, ICC_Profile profile, List<String> warnings) {
         try {
-            return changesNothing(profile) ? picture : converted(picture, profile);
+            return changesNothing(profile)
+                    ? pictures
+                    : pictures.stream()
+                            .map(picture -> converted(picture, profile))
+                            .toList();
         } catch (IllegalArgumentException | CMMException e) {
             warnings.add(broken(e));
-            return picture;
+            return pictures;
         }
     }
 

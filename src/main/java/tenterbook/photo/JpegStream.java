@@ -26,11 +26,19 @@ final class JpegStream {
 
     private JpegStream() {}
 
-    /** The reduced picture, not yet turned upright, and what a person should know. */
-    record Reduced(Picture picture, int width, int height, List<String> notes) {}
+    /**
+     * @param sizes upright, the largest first
+     * @param width of the whole picture, as stored
+     * @param notes what a person should know
+     */
+    record Reduced(List<Picture> sizes, int width, int height, List<String> notes) {}
 
-    /** Empty if this is no file for the quick way; then nothing is known of it yet. */
-    static Optional<Reduced> read(Path file, int longEdge, long mostPixels) throws IOException {
+    /**
+     * Empty if this is no file for the quick way; then nothing is known of it yet.
+     *
+     * @param longEdges the longest side of each size wanted, the largest first
+     */
+    static Optional<Reduced> read(Path file, int orientation, int[] longEdges, long mostPixels) throws IOException {
         if (Files.size(file) > LONGEST) {
             return Optional.empty();
         }
@@ -39,16 +47,12 @@ final class JpegStream {
         if (head.isEmpty() || !head.get().plain()) {
             return Optional.empty();
         }
-        int width = head.get().width();
-        int height = head.get().height();
-        Optional<Reduction.Size> size = Reduction.Size.within(width, height, longEdge);
-        if (size.isEmpty()
-                || (long) width * height > mostPixels
-                || (long) width > (long) OpaqueReduction.MOST * size.get().width()) {
+        Size whole = new Size(head.get().width(), head.get().height());
+        if (whole.within(longEdges[0]).equals(whole) || (long) whole.width() * whole.height() > mostPixels) {
             return Optional.empty();
         }
-        OpaqueReduction reduction = new OpaqueReduction(
-                width, height, size.get().width(), size.get().height());
+        OpaqueReduction reduction =
+                OpaqueReduction.of(whole.width(), whole.height(), whole.within(longEdges), orientation);
         List<String> notes = new ArrayList<>();
         try {
             if (!decode(jpeg, head.get(), reduction, notes)) {
@@ -58,12 +62,12 @@ final class JpegStream {
             // Whatever is wrong with it, the ordinary way finds again and tells.
             return Optional.empty();
         }
-        Picture picture = reduction.picture();
+        List<Picture> sizes = reduction.pictures();
         Optional<ICC_Profile> profile = head.get().profile().flatMap(bytes -> ColourProfiles.parse(bytes, notes));
         if (profile.isPresent()) {
-            picture = ColourProfiles.toSrgb(picture, profile.get(), notes);
+            sizes = ColourProfiles.toSrgb(sizes, profile.get(), notes);
         }
-        return Optional.of(new Reduced(picture, width, height, notes));
+        return Optional.of(new Reduced(sizes, whole.width(), whole.height(), notes));
     }
 
     private static boolean decode(byte[] jpeg, JpegHead head, OpaqueReduction reduction, List<String> notes)

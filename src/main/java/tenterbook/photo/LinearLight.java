@@ -4,17 +4,15 @@ import tenterbook.colour.SrgbCurve;
 
 /** The sRGB curve (IEC 61966-2-1) as tables, for work on millions of pixels. */
 final class LinearLight {
-    /** Light of level 0 to 255, as parts of {@link #FULL}. */
-    static final int[] OF_LEVEL = new int[256];
-
-    static final int FULL = 0xffff;
+    /** Light, 0 to 1, of level 0 to 255. */
+    static final float[] OF_LEVEL = new float[256];
 
     private static final int STEPS = 1 << 14;
     private static final byte[] LEVELS = new byte[STEPS + 1];
 
     static {
         for (int i = 0; i < 256; i++) {
-            OF_LEVEL[i] = (int) Math.round(SrgbCurve.linear(i) * FULL);
+            OF_LEVEL[i] = (float) SrgbCurve.linear(i);
         }
         for (int i = 0; i <= STEPS; i++) {
             LEVELS[i] = (byte) SrgbCurve.encoded((double) i / STEPS);

@@ -1,146 +1,183 @@
 package tenterbook.photo;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
- * Makes an opaque picture smaller by averaging areas, in linear light, row by row as the rows come: no more of the large
- * picture than one row need be held. Fine light and dark weave keeps its mean colour and makes no moiré.
+ * Makes an opaque picture smaller by averaging areas, in linear light, row by row as the rows come: of the large picture no
+ * more than a row need be held. Fine light and dark weave keeps its mean colour and makes no moiré.
  *
- * <p>Each row is averaged across first, in whole numbers, and the result then added to one or two output rows. A pixel on
- * the border of two output pixels is shared between them in parts of 1/512, and light is counted in 65,535 steps, so a sum
- * fits an {@code int} up to a reduction by 60; JPEG's longest side (65,535) to 2048 is one by 32.
+ * <p>Rows are first summed downwards, which goes quickly, and averaged across only once for each output row. A further
+ * reduction, if there is one, is fed with that row's light before it is rounded to levels.
  */
 final class OpaqueReduction {
-    static final int MOST = 60;
-
-    private static final int PARTS = 512;
-
+    private final int sourceHeight;
     private final int width;
     private final int height;
-    private final double scale;
+    private final Turn turn;
+    private final OpaqueReduction further;
     /** For each output column, the source column that its right border lies in, and how much of that is still its own. */
     private final int[] border;
 
-    private final int[] share;
-    /** Red, green and blue of one source row, averaged across; and of the output row being filled. */
-    private final float[] across;
-
-    private final float[] sums;
+    private final float[] share;
     private final float whole;
+    /** Light summed downwards, for the output row being filled and the one after: red, green, blue, red, ... */
+    private float[] sums;
+
+    private float[] sumsAfter;
+    private final float[] across;
     private final int[] out;
     private int taken;
     private int filled;
 
-    /** Neither side may be larger in the result, or more than {@link #MOST} times smaller. */
-    OpaqueReduction(int sourceWidth, int sourceHeight, int width, int height) {
-        this.width = width;
-        this.height = height;
-        scale = (double) height / sourceHeight;
+    /** Of the row to come: how much belongs to the output row being filled, and to the one after. */
+    private float part;
+
+    private float partAfter;
+    private boolean completes;
+
+    private OpaqueReduction(int sourceWidth, int sourceHeight, Size to, int orientation, OpaqueReduction further) {
+        this.sourceHeight = sourceHeight;
+        this.width = to.width();
+        this.height = to.height();
+        this.turn = Turn.of(orientation, width, height);
+        this.further = further;
         border = new int[width];
-        share = new int[width];
+        share = new float[width];
         for (int x = 0; x < width; x++) {
             double end = (double) (x + 1) * sourceWidth / width;
             border[x] = x == width - 1 ? sourceWidth - 1 : (int) Math.ceil(end - 1e-9) - 1;
-            share[x] = x == width - 1 ? PARTS : (int) Math.round((end - border[x]) * PARTS);
+            share[x] = x == width - 1 ? 1 : (float) (end - border[x]);
         }
+        whole = (float) ((double) width / sourceWidth);
+        sums = new float[3 * sourceWidth];
+        sumsAfter = new float[3 * sourceWidth];
         across = new float[3 * width];
-        sums = new float[3 * width];
-        whole = (float) ((double) width / sourceWidth / PARTS / LinearLight.FULL);
         out = new int[width * height];
+    }
+
+    /**
+     * One reduction after the other, the largest first.
+     *
+     * @param sizes as stored, each no larger than the one before
+     * @param orientation as in {@link Turn}; the pictures come out upright
+     */
+    static OpaqueReduction of(int sourceWidth, int sourceHeight, List<Size> sizes, int orientation) {
+        Size first = sizes.get(0);
+        List<Size> rest = sizes.subList(1, sizes.size());
+        return new OpaqueReduction(
+                sourceWidth,
+                sourceHeight,
+                first,
+                orientation,
+                rest.isEmpty() ? null : of(first.width(), first.height(), rest, orientation));
     }
 
     /** The next row, as red, green, blue, red, ... */
     void add(byte[] rgb) {
-        int[] light = LinearLight.OF_LEVEL;
-        int red = 0;
-        int green = 0;
-        int blue = 0;
-        int at = 0;
-        for (int x = 0; x < width; x++) {
-            for (int end = 3 * border[x]; at < end; at += 3) {
-                red += light[rgb[at] & 0xff] * PARTS;
-                green += light[rgb[at + 1] & 0xff] * PARTS;
-                blue += light[rgb[at + 2] & 0xff] * PARTS;
+        share();
+        float[] light = LinearLight.OF_LEVEL;
+        float[] into = sums;
+        if (!completes) {
+            float weight = part;
+            for (int i = 0; i < into.length; i++) {
+                into[i] += weight * light[rgb[i] & 0xff];
             }
-            int own = share[x];
-            int left = PARTS - own;
-            int r = light[rgb[at] & 0xff];
-            int g = light[rgb[at + 1] & 0xff];
-            int b = light[rgb[at + 2] & 0xff];
-            at += 3;
-            across[3 * x] = red + own * r;
-            across[3 * x + 1] = green + own * g;
-            across[3 * x + 2] = blue + own * b;
-            red = left * r;
-            green = left * g;
-            blue = left * b;
+            return;
         }
-        down();
+        float[] after = sumsAfter;
+        float weight = part;
+        float weightAfter = partAfter;
+        for (int i = 0; i < into.length; i++) {
+            float value = light[rgb[i] & 0xff];
+            into[i] += weight * value;
+            after[i] = weightAfter * value;
+        }
+        finish();
     }
 
-    /** The next row, as 0xAARRGGBB; opacity is not looked at. */
-    void add(int[] argb) {
-        int[] light = LinearLight.OF_LEVEL;
-        int red = 0;
-        int green = 0;
-        int blue = 0;
-        int at = 0;
-        for (int x = 0; x < width; x++) {
-            for (int end = border[x]; at < end; at++) {
-                int pixel = argb[at];
-                red += light[pixel >> 16 & 0xff] * PARTS;
-                green += light[pixel >> 8 & 0xff] * PARTS;
-                blue += light[pixel & 0xff] * PARTS;
+    /** The next row as light from 0 to 1. */
+    void add(float[] light) {
+        share();
+        float[] into = sums;
+        float weight = part;
+        for (int i = 0; i < into.length; i++) {
+            into[i] += weight * light[i];
+        }
+        if (completes) {
+            float[] after = sumsAfter;
+            float weightAfter = partAfter;
+            for (int i = 0; i < after.length; i++) {
+                after[i] = weightAfter * light[i];
             }
-            int own = share[x];
-            int left = PARTS - own;
-            int pixel = argb[at++];
-            int r = light[pixel >> 16 & 0xff];
-            int g = light[pixel >> 8 & 0xff];
-            int b = light[pixel & 0xff];
-            across[3 * x] = red + own * r;
-            across[3 * x + 1] = green + own * g;
-            across[3 * x + 2] = blue + own * b;
-            red = left * r;
-            green = left * g;
-            blue = left * b;
-        }
-        down();
-    }
-
-    /** A source row lies within one output row, or across the border of two. */
-    private void down() {
-        double start = taken++ * scale;
-        double end = start + scale;
-        float part = (float) ((filled == height - 1 ? end : Math.min(end, filled + 1)) - start) * whole;
-        for (int i = 0; i < sums.length; i++) {
-            sums[i] += part * across[i];
-        }
-        if (filled < height - 1 && end >= filled + 1 - 1e-9) {
             finish();
-            float rest = (float) (end - filled) * whole;
-            for (int i = 0; rest > 0 && i < sums.length; i++) {
-                sums[i] = rest * across[i];
-            }
         }
+    }
+
+    /** A source row lies within one output row, or across the border of two, since no side is enlarged. */
+    private void share() {
+        double scale = (double) height / sourceHeight;
+        double start = taken * scale;
+        double end = ++taken == sourceHeight ? height : taken * scale;
+        completes = end >= filled + 1 - 1e-9;
+        part = (float) ((completes ? filled + 1 : end) - start);
+        partAfter = completes ? (float) Math.max(0, end - filled - 1) : 0;
     }
 
     private void finish() {
-        for (int x = 0, at = 0, to = filled * width; x < width; x++, at += 3) {
-            out[to++] = 0xff000000
-                    | LinearLight.level(sums[at]) << 16
-                    | LinearLight.level(sums[at + 1]) << 8
-                    | LinearLight.level(sums[at + 2]);
+        average();
+        int step = turn.along();
+        for (int x = 0, at = 0, to = turn.first() + filled * turn.down(); x < width; x++, at += 3, to += step) {
+            out[to] = 0xff000000
+                    | LinearLight.level(across[at]) << 16
+                    | LinearLight.level(across[at + 1]) << 8
+                    | LinearLight.level(across[at + 2]);
         }
-        Arrays.fill(sums, 0);
+        if (further != null) {
+            further.add(across);
+        }
+        float[] next = sumsAfter;
+        sumsAfter = sums;
+        sums = next;
         filled++;
     }
 
-    /** After the last row. */
-    Picture picture() {
-        if (filled < height) {
-            finish();
+    private void average() {
+        float[] from = sums;
+        float red = 0;
+        float green = 0;
+        float blue = 0;
+        int at = 0;
+        for (int x = 0, to = 0; x < width; x++, to += 3) {
+            for (int end = 3 * border[x]; at < end; at += 3) {
+                red += from[at];
+                green += from[at + 1];
+                blue += from[at + 2];
+            }
+            float own = share[x];
+            float r = from[at];
+            float g = from[at + 1];
+            float b = from[at + 2];
+            at += 3;
+            across[to] = whole * (red + own * r);
+            across[to + 1] = whole * (green + own * g);
+            across[to + 2] = whole * (blue + own * b);
+            red = r - own * r;
+            green = g - own * g;
+            blue = b - own * b;
         }
-        return new Picture(out, width, height);
+    }
+
+    /** After the last row: one upright picture for each size, in their order. */
+    List<Picture> pictures() {
+        List<Picture> pictures = new ArrayList<>();
+        for (OpaqueReduction one = this; one != null; one = one.further) {
+            if (one.filled != one.height) {
+                throw new IllegalStateException("Only " + one.taken + " of " + one.sourceHeight + " rows were given");
+            }
+            Size upright = one.turn.size();
+            pictures.add(new Picture(one.out, upright.width(), upright.height()));
+        }
+        return pictures;
     }
 }

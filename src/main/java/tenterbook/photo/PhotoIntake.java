@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import tenterbook.colour.Palette;
 import tenterbook.colour.PaletteColour;
 
@@ -46,11 +45,9 @@ public final class PhotoIntake {
 
     private Photo described(Stored stored, String originalName) throws IOException {
         PhotoFacts facts = PhotoFactsReader.read(stored.path());
-        PhotoReader.Reading reading =
-                reader.read(stored.path(), stored.mediaType(), facts, PreviewSize.LARGE.longEdge());
-        Optional<Picture> picture = reading.picture();
-        List<Picture> sizes = picture.map(Previews::sizes).orElse(List.of());
-        if (picture.isPresent() && !(stored.alreadyThere() && previews.complete(stored.digest()))) {
+        PhotoReader.Reading reading = reader.read(stored.path(), stored.mediaType(), facts, Previews.EDGES);
+        List<Picture> sizes = reading.sizes();
+        if (!sizes.isEmpty() && !(stored.alreadyThere() && previews.complete(stored.digest()))) {
             previews.write(stored.digest(), sizes);
         }
         List<PaletteColour> palette = sizes.isEmpty() ? List.of() : palette(sizes.get(sizes.size() - 1));
@@ -69,7 +66,7 @@ public final class PhotoIntake {
                 facts.lens(),
                 facts.iccProfile(),
                 facts.hasGps(),
-                picture.isPresent(),
+                !sizes.isEmpty(),
                 notes,
                 palette,
                 Photo.UNCALIBRATED);

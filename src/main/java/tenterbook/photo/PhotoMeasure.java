@@ -53,7 +53,8 @@ public final class PhotoMeasure {
         }
         PhotoReader.Reading reading =
                 Turns.take(() -> reader.read(path, type.get(), PhotoFactsReader.read(path), LONG_EDGE));
-        return reading.picture()
+        return reading.sizes().stream()
+                .findFirst()
                 .map(picture ->
                         new Opened(new Pixels(picture.argb(), picture.width(), picture.height()), reading.notes()));
     }

@@ -30,32 +30,33 @@ public final class PhotoReader {
     /**
      * What came of decoding.
      *
-     * @param picture upright sRGB pixels; empty if the photograph cannot be shown
+     * @param sizes upright sRGB pixels, the largest first; empty if the photograph cannot be shown
      * @param width upright width of the whole original; null if unknown
      * @param height upright height of the whole original; null if unknown
      * @param notes what a person should know, each in a sentence
      */
-    record Reading(Optional<Picture> picture, Integer width, Integer height, List<String> notes) {}
+    record Reading(List<Picture> sizes, Integer width, Integer height, List<String> notes) {}
 
     /**
      * Reads the pixels once, or says why not; a picture that cannot be decoded is no error.
      *
-     * @param longEdge a larger picture is reduced to this long edge
+     * @param longEdges the longest side of each size wanted, the largest first; none is ever enlarged
      * @throws IOException if the file itself cannot be read
      */
-    Reading read(Path file, MediaType type, PhotoFacts facts, int longEdge) throws IOException {
+    Reading read(Path file, MediaType type, PhotoFacts facts, int... longEdges) throws IOException {
         if (!type.decodable()) {
             return unseen(
                     facts,
                     type.name() + " pictures are kept but cannot be shown here. To see this one and to "
                             + "measure its colours, add a JPEG copy.");
         }
-        Optional<JpegStream.Reduced> streamed =
-                type == MediaType.JPEG ? JpegStream.read(file, longEdge, MOST_PIXELS) : Optional.empty();
+        Optional<JpegStream.Reduced> streamed = type == MediaType.JPEG
+                ? JpegStream.read(file, facts.orientation(), longEdges, MOST_PIXELS)
+                : Optional.empty();
         if (streamed.isPresent()) {
             JpegStream.Reduced jpeg = streamed.get();
             return new Reading(
-                    Optional.of(jpeg.picture().upright(facts.orientation())),
+                    jpeg.sizes(),
                     upright(facts, jpeg.width(), jpeg.height()),
                     upright(facts, jpeg.height(), jpeg.width()),
                     jpeg.notes());
@@ -71,7 +72,7 @@ public final class PhotoReader {
             ImageReader reader = readers.next();
             try {
                 reader.setInput(in, true, type != MediaType.PNG);
-                return decode(reader, type, facts, longEdge);
+                return decode(reader, type, facts, longEdges);
             } catch (IOException | RuntimeException e) {
                 return unseen(facts, "The picture could not be decoded and is kept as it is (" + e.getMessage() + ").");
             } finally {
@@ -80,14 +81,14 @@ public final class PhotoReader {
         }
     }
 
-    private static Reading decode(ImageReader reader, MediaType type, PhotoFacts facts, int longEdge)
+    private static Reading decode(ImageReader reader, MediaType type, PhotoFacts facts, int[] longEdges)
             throws IOException {
         long width = reader.getWidth(0);
         long height = reader.getHeight(0);
         long most = type == MediaType.WEBP ? MOST_WEBP_PIXELS : MOST_PIXELS;
         if (width * height > most) {
             return new Reading(
-                    Optional.empty(),
+                    List.of(),
                     upright(facts, width, height),
                     upright(facts, height, width),
                     List.of(String.format(
@@ -111,12 +112,16 @@ public final class PhotoReader {
         if (profile.isEmpty() && type == MediaType.PNG) {
             profile = EmbeddedProfile.ofPng(reader, notes);
         }
-        Picture picture = reduced(image, longEdge);
+        List<Picture> first = List.of(reduced(image, longEdges[0]));
         if (profile.isPresent()) {
-            picture = ColourProfiles.toSrgb(picture, profile.get(), notes);
+            first = ColourProfiles.toSrgb(first, profile.get(), notes);
+        }
+        List<Picture> sizes = new ArrayList<>(first);
+        for (int i = 1; i < longEdges.length; i++) {
+            sizes.add(sizes.get(i - 1).within(longEdges[i]));
         }
         return new Reading(
-                Optional.of(picture.upright(facts.orientation())),
+                sizes.stream().map(size -> size.upright(facts.orientation())).toList(),
                 upright(facts, width, height),
                 upright(facts, height, width),
                 notes);
@@ -142,7 +147,7 @@ public final class PhotoReader {
     private static Reading unseen(PhotoFacts facts, String note) {
         boolean known = facts.width() != null && facts.height() != null;
         return new Reading(
-                Optional.empty(),
+                List.of(),
                 known ? upright(facts, facts.width(), facts.height()) : null,
                 known ? upright(facts, facts.height(), facts.width()) : null,
                 List.of(note));

@@ -49,34 +49,22 @@ record Picture(int[] argb, int width, int height) {
     }
 
     /**
-     * Turned and mirrored as an EXIF orientation asks (JEITA CP-3451, tag 274: where row 0 and column 0 of the stored
-     * picture belong).
+     * Turned and mirrored; see {@link Turn}.
      *
      * @param orientation 1 to 8
      */
     Picture upright(int orientation) {
-        if (orientation < 1 || orientation > 8) {
-            throw new IllegalArgumentException("An orientation is 1 to 8; found: " + orientation);
-        }
         if (orientation == 1) {
             return this;
         }
-        boolean sideways = orientation >= 5;
-        int w = sideways ? height : width;
-        int h = sideways ? width : height;
-        boolean fromRight = orientation == 2 || orientation == 3 || orientation == 7 || orientation == 8;
-        boolean fromBelow = orientation == 3 || orientation == 4 || orientation == 6 || orientation == 7;
-        int along = fromRight ? -1 : 1;
-        int down = fromBelow ? -width : width;
-        int first = (fromRight ? width - 1 : 0) + (fromBelow ? (height - 1) * width : 0);
-        int stepX = sideways ? down : along;
-        int stepY = sideways ? along : down;
+        Turn turn = Turn.of(orientation, width, height);
         int[] out = new int[argb.length];
-        for (int y = 0, to = 0; y < h; y++) {
-            for (int x = 0, from = first + y * stepY; x < w; x++, from += stepX) {
-                out[to++] = argb[from];
+        for (int y = 0, from = 0; y < height; y++) {
+            int to = turn.first() + y * turn.down();
+            for (int x = 0; x < width; x++, to += turn.along()) {
+                out[to] = argb[from++];
             }
         }
-        return new Picture(out, w, h);
+        return new Picture(out, turn.size().width(), turn.size().height());
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import tenterbook.measure.Digest;
 
 /**
@@ -17,6 +18,11 @@ import tenterbook.measure.Digest;
 public final class Previews {
     /** High, so that cloth stays cloth; common practice for large previews is 0.85 to 0.92. */
     static final float QUALITY = 0.86f;
+
+    private static final PreviewSize[] ORDER = {PreviewSize.LARGE, PreviewSize.MEDIUM, PreviewSize.SMALL};
+
+    /** The long edges to be read, the largest first. */
+    static final int[] EDGES = Stream.of(ORDER).mapToInt(PreviewSize::longEdge).toArray();
 
     private final Path folder;
     private final Originals originals;
@@ -48,27 +54,18 @@ public final class Previews {
         }
         PhotoFacts facts = PhotoFactsReader.read(original.get());
         MediaType type = typeOf(original.get());
-        Optional<Picture> picture = reader.read(original.get(), type, facts, PreviewSize.LARGE.longEdge())
-                .picture();
-        if (picture.isEmpty()) {
+        List<Picture> sizes = reader.read(original.get(), type, facts, EDGES).sizes();
+        if (sizes.isEmpty()) {
             return false;
         }
-        write(digest, sizes(picture.get()));
+        write(digest, sizes);
         return true;
     }
 
-    /** The three sizes, largest first, each from the one before. */
-    static List<Picture> sizes(Picture largest) {
-        Picture large = largest.within(PreviewSize.LARGE.longEdge());
-        Picture medium = large.within(PreviewSize.MEDIUM.longEdge());
-        return List.of(large, medium, medium.within(PreviewSize.SMALL.longEdge()));
-    }
-
-    /** Writes what {@link #sizes} made. */
+    /** Writes pixels that are at hand, one picture for each of {@link #EDGES}. */
     void write(Digest digest, List<Picture> sizes) throws IOException {
-        PreviewSize[] order = {PreviewSize.LARGE, PreviewSize.MEDIUM, PreviewSize.SMALL};
-        for (int i = 0; i < order.length; i++) {
-            place(pathOf(digest, order[i]), Jpeg.encode(sizes.get(i), QUALITY));
+        for (int i = 0; i < ORDER.length; i++) {
+            place(pathOf(digest, ORDER[i]), Jpeg.encode(sizes.get(i), QUALITY));
         }
     }
 

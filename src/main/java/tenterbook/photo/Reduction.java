@@ -1,21 +1,15 @@
 package tenterbook.photo;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
-import tenterbook.colour.SrgbCurve;
 
 /**
  * Makes a picture smaller by averaging areas, in linear light, so that fine light and dark weave keeps its mean colour
  * and makes no moiré. See-through pixels count by their opacity.
  */
 final class Reduction {
-    private static final float[] LINEAR = new float[256];
-
-    static {
-        for (int i = 0; i < 256; i++) {
-            LINEAR[i] = (float) SrgbCurve.linear(i);
-        }
-    }
+    private static final float[] LINEAR = LinearLight.OF_LEVEL;
 
     private final int width;
     private final int height;
@@ -42,36 +36,32 @@ final class Reduction {
 
     /** The reduced picture; empty if the source is no larger than asked. */
     static Optional<Picture> within(Rows source, int longEdge) {
-        Optional<Size> size = Size.within(source.width(), source.height(), longEdge);
-        return size.map(to -> source.opaque() && to.fits(source)
-                ? opaque(source, to)
-                : new Reduction(source.width(), to.width, to.height).of(source));
-    }
-
-    /** How large a picture becomes. */
-    record Size(int width, int height) {
-        static Optional<Size> within(int width, int height, int longEdge) {
-            int longest = Math.max(width, height);
-            return longest <= longEdge
-                    ? Optional.empty()
-                    : Optional.of(new Size(
-                            Math.max(1, Math.round((float) width * longEdge / longest)),
-                            Math.max(1, Math.round((float) height * longEdge / longest))));
+        Size from = new Size(source.width(), source.height());
+        Size to = from.within(longEdge);
+        if (to.equals(from)) {
+            return Optional.empty();
         }
-
-        private boolean fits(Rows source) {
-            return source.width() <= OpaqueReduction.MOST * width;
-        }
+        return Optional.of(
+                source.opaque()
+                        ? opaque(source, to)
+                        : new Reduction(source.width(), to.width(), to.height()).of(source));
     }
 
     private static Picture opaque(Rows source, Size to) {
-        OpaqueReduction reduction = new OpaqueReduction(source.width(), source.height(), to.width, to.height);
+        OpaqueReduction reduction = OpaqueReduction.of(source.width(), source.height(), List.of(to), 1);
         int[] row = new int[source.width()];
+        float[] light = new float[3 * row.length];
         for (int y = 0; y < source.height(); y++) {
             source.row(y, row);
-            reduction.add(row);
+            for (int x = 0, at = 0; x < row.length; x++, at += 3) {
+                int pixel = row[x];
+                light[at] = LinearLight.OF_LEVEL[pixel >> 16 & 0xff];
+                light[at + 1] = LinearLight.OF_LEVEL[pixel >> 8 & 0xff];
+                light[at + 2] = LinearLight.OF_LEVEL[pixel & 0xff];
+            }
+            reduction.add(light);
         }
-        return reduction.picture();
+        return reduction.pictures().get(0);
     }
 
     private Picture of(Rows source) {

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import javax.imageio.IIOImage;
@@ -35,7 +36,7 @@ class JpegStreamTest {
     @CsvSource({"700, 431, 320", "431, 700, 320", "641, 3, 320", "1000, 1000, 333", "321, 320, 320", "640, 480, 320"})
     void everyPixelIsTheMeanLightOfItsArea(int width, int height, int longEdge) throws IOException {
         byte[] jpeg = Corners.jpeg(noise(width, height));
-        Picture picture = read(jpeg, longEdge).orElseThrow().picture();
+        Picture picture = read(jpeg, longEdge).orElseThrow().sizes().get(0);
         BufferedImage whole = ImageIO.read(new ByteArrayInputStream(jpeg));
         Random random = new Random(3);
         for (int i = 0; i < 400; i++) {
@@ -63,6 +64,38 @@ class JpegStreamTest {
         return SrgbCurve.encoded(sum / wide / high);
     }
 
+    @Test
+    void smallerSizesAreThoseThatTheLargerWouldGive() throws IOException {
+        List<Picture> sizes =
+                read(Corners.jpeg(noise(1000, 700)), 640, 300, 90).orElseThrow().sizes();
+        for (int i = 1; i < sizes.size(); i++) {
+            Picture expected = sizes.get(i - 1).within(i == 1 ? 300 : 90);
+            assertThat(sizes.get(i).width()).isEqualTo(expected.width());
+            assertThat(sizes.get(i).height()).isEqualTo(expected.height());
+            for (int at = 0; at < expected.argb().length; at++) {
+                // The larger was rounded to levels before; noise in the dark makes that a level or so.
+                assertThat(sizes.get(i).argb()[at] >> 8 & 0xff).isCloseTo(expected.argb()[at] >> 8 & 0xff, within(1));
+            }
+        }
+    }
+
+    /** Against turning after reducing, which is checked by itself against the standard's table. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
+    void everyOrientationComesOutAsIfTurnedAfterwards(int orientation) throws IOException {
+        byte[] jpeg = Corners.jpeg(noise(500, 300));
+        Path file = Files.write(folder.resolve("b.jpg"), jpeg);
+        List<Picture> turned = JpegStream.read(file, orientation, new int[] {320, 90}, PhotoReader.MOST_PIXELS)
+                .orElseThrow()
+                .sizes();
+        List<Picture> stored = read(jpeg, 320, 90).orElseThrow().sizes();
+        for (int i = 0; i < 2; i++) {
+            Picture expected = stored.get(i).upright(orientation);
+            assertThat(turned.get(i).width()).isEqualTo(expected.width());
+            assertThat(turned.get(i).argb()).isEqualTo(expected.argb());
+        }
+    }
+
     /** Java draws it once for each of its scans, so its rows do not come once and in order. */
     @Test
     void aProgressiveFileIsLeftToTheOther() throws IOException {
@@ -85,8 +118,8 @@ class JpegStreamTest {
         JpegStream.Reduced reduced = read(jpeg, 320).orElseThrow();
         RGB expected =
                 new RGB(0x50 / 255f, 0x60 / 255f, 0xa0 / 255f, 1, RGBColorSpaces.INSTANCE.getAdobeRGB()).toSRGB();
-        assertThat(reduced.picture().argb()[0] >> 16 & 0xff).isCloseTo(expected.getRedInt(), within(2));
-        assertThat(reduced.picture().argb()[0] & 0xff).isCloseTo(expected.getBlueInt(), within(2));
+        assertThat(reduced.sizes().get(0).argb()[0] >> 16 & 0xff).isCloseTo(expected.getRedInt(), within(2));
+        assertThat(reduced.sizes().get(0).argb()[0] & 0xff).isCloseTo(expected.getBlueInt(), within(2));
         assertThat(reduced.notes()).isEmpty();
     }
 
@@ -114,8 +147,8 @@ class JpegStreamTest {
         assertThat(read(jpeg, 320)).isEmpty();
     }
 
-    private Optional<JpegStream.Reduced> read(byte[] jpeg, int longEdge) throws IOException {
-        return JpegStream.read(Files.write(folder.resolve("a.jpg"), jpeg), longEdge, PhotoReader.MOST_PIXELS);
+    private Optional<JpegStream.Reduced> read(byte[] jpeg, int... longEdges) throws IOException {
+        return JpegStream.read(Files.write(folder.resolve("a.jpg"), jpeg), 1, longEdges, PhotoReader.MOST_PIXELS);
     }
 
     private static byte[] withPart(byte[] jpeg, byte[] profile, int number, int from, int to) {

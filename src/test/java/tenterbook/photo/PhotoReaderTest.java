@@ -33,7 +33,7 @@ class PhotoReaderTest {
         byte[] jpeg = new ExifBytes().orientation(orientation).in(Corners.jpeg(64, 32));
         PhotoReader.Reading reading = read(jpeg, MediaType.JPEG, 2048);
 
-        Picture picture = reading.picture().orElseThrow();
+        Picture picture = reading.sizes().get(0);
         assertThat(picture.width()).isEqualTo(orientation < 5 ? 64 : 32).isEqualTo(reading.width());
         assertThat(picture.height()).isEqualTo(orientation < 5 ? 32 : 64).isEqualTo(reading.height());
         assertNear(corner(picture, upperLeftGoes), Corners.UPPER_LEFT, 3);
@@ -44,7 +44,7 @@ class PhotoReaderTest {
     @ValueSource(strings = {"corners-lossless.webp", "corners-lossy.webp"})
     void webpIsRead(String name) throws IOException {
         PhotoReader.Reading reading = read(Corners.fixture(name), MediaType.WEBP, 2048);
-        assertCorners(reading.picture().orElseThrow(), name.contains("lossless") ? 0.01 : 4);
+        assertCorners(reading.sizes().get(0), name.contains("lossless") ? 0.01 : 4);
         assertThat(reading.notes()).isEmpty();
     }
 
@@ -52,7 +52,7 @@ class PhotoReaderTest {
     @CsvSource({"png, 1, PNG", "png, 2, PNG", "png, 13, PNG", "tiff, 1, TIFF", "tiff, 6, TIFF"})
     void losslessFormatsAreReadExactly(String format, int imageType, MediaType type) throws IOException {
         byte[] bytes = Corners.encoded(Corners.image(40, 20, imageType), format);
-        Picture picture = read(bytes, type, 2048).picture().orElseThrow();
+        Picture picture = read(bytes, type, 2048).sizes().get(0);
         if (imageType == BufferedImage.TYPE_BYTE_INDEXED) {
             assertCorners(picture, 12);
         } else {
@@ -70,13 +70,13 @@ class PhotoReaderTest {
         }
         for (BufferedImage image : new BufferedImage[] {grey, deep}) {
             Picture picture = read(Corners.encoded(image, "png"), MediaType.PNG, 2048)
-                    .picture()
-                    .orElseThrow();
+                    .sizes()
+                    .get(0);
             assertThat(picture.argb()[0]).isEqualTo(0xff777777);
         }
         Picture jpeg = read(Corners.encoded(grey, "jpeg"), MediaType.JPEG, 2048)
-                .picture()
-                .orElseThrow();
+                .sizes()
+                .get(0);
         assertNear(jpeg.argb()[0], 0x777777, 1);
     }
 
@@ -101,8 +101,8 @@ class PhotoReaderTest {
         byte[] png = withChunk(Corners.encoded(flat, "png"), "iCCP", packed(ProfileBytes.likeAdobeRgb()));
         PhotoReader.Reading fromJpeg = read(jpeg, MediaType.JPEG, 2048);
         PhotoReader.Reading fromPng = read(png, MediaType.PNG, 2048);
-        assertNear(fromJpeg.picture().orElseThrow().argb()[0], rgb, 1.5);
-        assertNear(fromPng.picture().orElseThrow().argb()[0], rgb, 1);
+        assertNear(fromJpeg.sizes().get(0).argb()[0], rgb, 1.5);
+        assertNear(fromPng.sizes().get(0).argb()[0], rgb, 1);
         assertThat(fromJpeg.notes()).isEmpty();
         assertThat(fromPng.notes()).isEmpty();
     }
@@ -116,10 +116,10 @@ class PhotoReaderTest {
                 Corners.encoded(Corners.image(64, 32, BufferedImage.TYPE_INT_RGB), "png"), "iCCP", packed(garbled));
 
         PhotoReader.Reading fromJpeg = read(jpeg, MediaType.JPEG, 2048);
-        assertCorners(fromJpeg.picture().orElseThrow(), 3);
+        assertCorners(fromJpeg.sizes().get(0), 3);
         assertThat(fromJpeg.notes()).isNotEmpty();
         PhotoReader.Reading fromPng = read(png, MediaType.PNG, 2048);
-        assertCorners(fromPng.picture().orElseThrow(), 0.01);
+        assertCorners(fromPng.sizes().get(0), 0.01);
         assertThat(fromPng.notes()).anyMatch(note -> note.contains("profile is broken"));
     }
 
@@ -133,7 +133,7 @@ class PhotoReaderTest {
         heading.putInt(29, (int) crc.getValue());
 
         PhotoReader.Reading reading = read(png, MediaType.PNG, 2048);
-        assertThat(reading.picture()).isEmpty();
+        assertThat(reading.sizes()).isEmpty();
         assertThat(reading.width()).isEqualTo(60_000);
         assertThat(reading.notes())
                 .singleElement()
@@ -146,7 +146,7 @@ class PhotoReaderTest {
     @CsvSource({"corners.heic, HEIC", "corners.avif, AVIF"})
     void whatCannotBeShownIsMeasuredAllTheSame(String name, MediaType type) throws IOException {
         PhotoReader.Reading reading = read(Corners.fixture(name), type, 2048);
-        assertThat(reading.picture()).isEmpty();
+        assertThat(reading.sizes()).isEmpty();
         assertThat(reading.notes()).singleElement().asString().contains("add a JPEG copy");
         assertThat(reading.width()).isEqualTo(128);
         assertThat(reading.height()).isEqualTo(64);
@@ -157,7 +157,7 @@ class PhotoReaderTest {
         byte[] png = Corners.encoded(Corners.image(64, 64, BufferedImage.TYPE_INT_RGB), "png");
         java.util.Arrays.fill(png, 41, 60, (byte) 0);
         PhotoReader.Reading reading = read(png, MediaType.PNG, 2048);
-        assertThat(reading.picture()).isEmpty();
+        assertThat(reading.sizes()).isEmpty();
         assertThat(reading.notes()).singleElement().asString().contains("could not be decoded");
     }
 
