@@ -26,9 +26,10 @@ record Picture(int[] argb, int width, int height) {
      * encoder copies row by row; any other order it takes apart pixel by pixel.
      */
     BufferedImage opaque() {
+        boolean solid = new ArgbRows(argb, width, height).opaque();
         byte[] rgb = new byte[3 * argb.length];
         for (int i = 0, at = 0; i < argb.length; i++, at += 3) {
-            int pixel = argb[i] >>> 24 == 255 ? argb[i] : onWhite(argb[i], argb[i] >>> 24);
+            int pixel = solid ? argb[i] : onWhite(argb[i], argb[i] >>> 24);
             rgb[at] = (byte) (pixel >> 16);
             rgb[at + 1] = (byte) (pixel >> 8);
             rgb[at + 2] = (byte) pixel;

@@ -96,6 +96,23 @@ class JpegStreamTest {
         }
     }
 
+    @Test
+    void aJpegThatClaimsToBeHugeIsNotDecoded() throws IOException {
+        byte[] jpeg = Corners.jpeg(noise(16, 16));
+        int at = 2;
+        while ((jpeg[at + 1] & 0xff) != 0xc0) {
+            at += 2 + ((jpeg[at + 2] & 0xff) << 8 | jpeg[at + 3] & 0xff);
+        }
+        // 60,000 × 60,000, in the frame header (ITU-T T.81, B.2.2).
+        jpeg[at + 5] = jpeg[at + 7] = (byte) 0xea;
+        jpeg[at + 6] = jpeg[at + 8] = 0x60;
+        assertThat(read(jpeg, 2048)).isEmpty();
+        Path file = folder.resolve("a.jpg");
+        PhotoReader.Reading reading = new PhotoReader().read(file, MediaType.JPEG, PhotoFactsReader.read(file), 2048);
+        assertThat(reading.sizes()).isEmpty();
+        assertThat(reading.notes()).singleElement().asString().contains("exhaust memory");
+    }
+
     /** Java draws it once for each of its scans, so its rows do not come once and in order. */
     @Test
     void aProgressiveFileIsLeftToTheOther() throws IOException {
