@@ -42,24 +42,26 @@ const understandSoon = (input) => {
 function keepDrafts(form) {
   const told = form.querySelector("[data-kept]");
   let touched = false;
-  const keep = async () => {
+  // What is sent while the page goes away may hold 64 KB at most; browsers refuse more (Fetch, "keepalive").
+  const keep = async (leaving = false) => {
     const body = new URLSearchParams();
     for (const [name, value] of new FormData(form)) {
       if (typeof value === "string") body.append(name, value);
     }
     try {
-      const answer = await fetch(`/drafts/${form.dataset.draft}`.replace(/\/$/, ""), { method: "POST", body, keepalive: true });
+      const answer = await fetch(`/drafts/${form.dataset.draft}`.replace(/\/$/, ""), { method: "POST", body, keepalive: leaving });
       if (told) told.textContent = answer.ok ? "Typing kept, not saved yet" : "Typing could not be kept";
     } catch {
       if (told) told.textContent = "The program does not answer; typing is not kept";
     }
   };
-  const later = wait(700, keep);
-  form.addEventListener("input", () => { touched = true; later(); });
-  form.addEventListener("draft", () => { touched = true; keep(); });
   let sent = false;
+  // Once the form is sent, a draft arriving after the save would bring back what is saved already.
+  const later = wait(700, () => { if (!sent) keep(); });
+  form.addEventListener("input", () => { touched = true; sent = false; later(); });
+  form.addEventListener("draft", () => { touched = true; keep(); });
   form.addEventListener("submit", () => { sent = true; });
-  window.addEventListener("pagehide", () => { if (touched && !sent) keep(); });
+  window.addEventListener("pagehide", () => { if (touched && !sent) keep(true); });
 }
 
 /** Photographs: choose, drop, paste; each is sent by itself, and a bad one spoils no other. */

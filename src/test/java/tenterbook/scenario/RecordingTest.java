@@ -276,6 +276,49 @@ class RecordingTest extends Scenario {
     }
 
     @Test
+    void aDraftOfAWithdrawnRecordWaitsUntilItIsBroughtBack() throws IOException {
+        saved("/pieces", "number", "V24-001", "title", "Maré");
+        client.post("/drafts/piece/V24-001", "version", "1", "title", "Maré alta");
+        assertThat(client.get("/").words()).contains("Typed and not saved: piece V24-001");
+        saved("/pieces/V24-001/withdraw");
+        assertThat(client.get("/").words()).doesNotContain("Typed and not saved");
+        saved("/history/piece/V24-001/bring-back", "version", "1");
+        assertThat(client.get("/").words()).contains("Typed and not saved: piece V24-001");
+        assertThat(client.get("/pieces/V24-001/edit").field("title")).isEqualTo("Maré alta");
+    }
+
+    @Test
+    void aDraftWithAVersionThatIsNoNumberStillOpens() throws IOException {
+        saved("/pieces", "number", "V24-001", "title", "Maré");
+        client.post("/drafts/piece/V24-001", "version", "99999999999", "title", "Maré alta");
+        assertThat(client.get("/pieces/V24-001/edit").field("title")).isEqualTo("Maré alta");
+        Answer save = client.post("/pieces/V24-001/edit", "version", "99999999999", "title", "Maré alta");
+        assertThat(save.status()).isEqualTo(409);
+        assertThat(save.field("title")).isEqualTo("Maré alta");
+    }
+
+    @Test
+    void noRecordIsCalledAsTheEmptyFormIs() throws IOException {
+        for (String path : List.of("/pieces", "/boards", "/cloths", "/lots", "/people", "/clampings")) {
+            Answer answer = client.post(path, "number", "new", "id", "new", "name", "x", "image", "x");
+            assertThat(answer.status()).as(path).isEqualTo(422);
+            assertThat(answer.words()).as(path).contains("Choose another name");
+        }
+        assertThat(client.postJson("/api/pieces", "{\"number\": \"new\"}").status())
+                .isEqualTo(400);
+        assertThat(wiring.archive().ledger().lastSequence()).isZero();
+    }
+
+    @Test
+    void aFaultOfAnyWordsLeadsToThePiecesThatHaveIt() throws IOException {
+        saved("/pieces", "number", "V24-001", "faults.0.what", "bleed & halo #2, 50% +");
+        String page = client.get("/pieces/V24-001").text();
+        String link =
+                page.replaceAll("(?s).*href=\"(/\\?fault=[^\"]*)\".*", "$1").replace("&amp;", "&");
+        assertThat(client.get(link).words()).contains("V24-001");
+    }
+
+    @Test
     void aDraftOfAnOlderVersionMeetsTheNewerOneInsteadOfOverwritingIt() throws IOException {
         saved("/pieces", "number", "V24-001", "title", "Maré");
         client.post("/drafts/piece/V24-001", "title", "typed on the other screen", "version", "1");

@@ -254,6 +254,32 @@ class StoryTest {
     }
 
     @Test
+    void typingLongerThanAPageMaySendOnLeavingIsKeptToo() {
+        go("/pieces/new");
+        Locator title = page.getByLabel("Title", new Page.GetByLabelOptions().setExact(true));
+        title.fill("藍".repeat(12_000));
+        assertThat(page.locator("[data-kept]")).containsText("Typing kept");
+        page.reload();
+        assertThat(title).hasValue("藍".repeat(12_000));
+        button("Put it aside and start afresh").click();
+        assertThat(title).hasValue("");
+    }
+
+    @Test
+    void aFormSavedRightAfterTypingLeavesNoDraftHoweverSlowTheNextPage() {
+        page.route("**/pieces/V24-005", route -> {
+            page.waitForTimeout(1500);
+            route.resume();
+        });
+        go("/pieces/V24-005/edit");
+        page.getByLabel("Title", new Page.GetByLabelOptions().setExact(true)).fill("Saved in haste");
+        button("Save V24-005").click();
+        assertThat(page.locator("h1")).containsText("Saved in haste");
+        go("/");
+        assertThat(page.locator("main")).not().containsText("Typed and not saved");
+    }
+
+    @Test
     void aChangeIsUndoneFromItsHistory() {
         go("/pieces/V24-006/edit");
         page.getByLabel("Title", new Page.GetByLabelOptions().setExact(true)).fill("A slip of the hand");

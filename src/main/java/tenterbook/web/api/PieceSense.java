@@ -11,6 +11,7 @@ import tenterbook.measure.Unit;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.Layers;
 import tenterbook.piece.Piece;
+import tenterbook.web.page.RecordView;
 
 /**
  * Whether the numbers of a piece that another program wrote make sense: a length in grams cannot be searched or printed, and
@@ -24,6 +25,9 @@ final class PieceSense {
 
     /** @throws IllegalArgumentException with a sentence that names the field */
     static void check(Piece piece) {
+        if (piece.number() != null && piece.number().value().equals(RecordView.RESERVED)) {
+            throw refusal("number", "is “new”, which no piece can be called");
+        }
         quantity("length", piece.length(), Unit.CENTIMETRE);
         quantity("width", piece.width(), Unit.CENTIMETRE);
         quantity("mass", piece.mass(), Unit.GRAM);

@@ -100,10 +100,13 @@ public final class Editor<T> {
         Saved<T> saved = found(id);
         Optional<Drafts.Draft> draft = site.archive().ledger().drafts().find(draftName(id));
         Form form = draft.map(kept -> Form.decoded(kept.body())).orElseGet(() -> forms.filled(saved.record()));
-        int version = draft.isPresent() && form.value("version").matches("\\d+")
-                ? Integer.parseInt(form.value("version"))
-                : saved.version();
+        int version = draft.isPresent() ? version(form, saved.version()) : saved.version();
         show(ctx, 200, view(form, id, version, draft.map(Drafts.Draft::savedAt).orElse(null), List.of(), ""));
+    }
+
+    private static int version(Form form, int otherwise) {
+        String typed = form.value("version");
+        return typed.matches("\\d{1,9}") ? Integer.parseInt(typed) : otherwise;
     }
 
     /** Saves a new record ({@code id} empty) or a changed one. */
@@ -126,7 +129,7 @@ public final class Editor<T> {
     void save(Context ctx, String id, Form form, Consumer<Writing> first, BiConsumer<Writing, T> then) {
         String order = form.text("order");
         form.put("order", "");
-        int version = form.value("version").matches("\\d+") ? Integer.parseInt(form.value("version")) : 0;
+        int version = version(form, 0);
         if (!order.isEmpty()) {
             form.rearrange(order);
             show(ctx, 200, view(form, id, version, null, List.of(), kept(id, form)));
@@ -134,7 +137,14 @@ public final class Editor<T> {
         }
         T old = id.isEmpty() ? null : found(id).record();
         T record = forms.read(form, old);
-        if (record == null) {
+        if (record != null
+                && id.isEmpty()
+                && RecordView.RESERVED.equals(forms.kind().id().apply(record))) {
+            form.problem(
+                    numberField(form),
+                    "“%s” is the address of the empty form. Choose another name.".formatted(RecordView.RESERVED));
+        }
+        if (record == null || form.hasProblems()) {
             show(ctx, 422, view(form, id, version, null, List.of(), ""));
             return;
         }
@@ -183,9 +193,13 @@ public final class Editor<T> {
         return "Saved %s %s.".formatted(about.called(), forms.kind().id().apply(saved.record()));
     }
 
+    private String numberField(Form form) {
+        return form.has("number") || about.base().equals("/pieces") ? "number" : "id";
+    }
+
     private void conflict(Context ctx, String id, Form form, T record, Conflict e) {
         if (id.isEmpty()) {
-            form.problem(form.has("number") || about.base().equals("/pieces") ? "number" : "id", e.getMessage());
+            form.problem(numberField(form), e.getMessage());
             show(ctx, 409, view(form, id, 0, null, List.of(), ""));
             return;
         }

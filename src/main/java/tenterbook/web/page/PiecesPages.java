@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.ColourWords;
 import tenterbook.colour.DifferenceWords;
+import tenterbook.ledger.Drafts;
 import tenterbook.search.ColourChoice;
 import tenterbook.search.Facet;
 import tenterbook.search.FacetCount;
@@ -267,8 +268,20 @@ public final class PiecesPages {
         return new Hung(hit.card(), ColourBand.of(hit.card()), distance, hit.why());
     }
 
+    /** The form of a withdrawn record is not there; its draft waits until the record is brought back. */
+    private boolean reachable(Drafts.Draft draft) {
+        String[] name = draft.name().split("/", 2);
+        return name.length < 2
+                || name[1].isEmpty()
+                || Kinds.ALL.stream()
+                        .filter(kind -> kind.name().equals(name[0]))
+                        .anyMatch(kind ->
+                                site.archive().ledger().find(kind, name[1]).isPresent());
+    }
+
     private List<Draft> drafts() {
         return site.archive().ledger().drafts().all().stream()
+                .filter(this::reachable)
                 .limit(5)
                 .map(draft -> {
                     String[] name = draft.name().split("/", 2);

@@ -21,6 +21,9 @@ public record RecordView(
         List<Fact> facts,
         String search,
         List<RecordKey> namedBy) {
+    /** The address of a new record's form stands where a record's name would; no record may have it. */
+    public static final String RESERVED = "new";
+
     /** The address of a record's page. */
     public static String pathOf(RecordKey key) {
         return switch (key.kind()) {
