@@ -1,19 +1,28 @@
 package tenterbook.archive;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import tenterbook.colour.Lab;
 import tenterbook.piece.PieceNumber;
 
 /**
- * Labels as they were printed, so that what a buyer was told can be shown later.
+ * Paper as it was printed, so that what a buyer or a borrower was told can be shown later and printed again, word for word,
+ * without asking the records or the rules anew.
  *
  * @param id as in {@code paper-20240305-101500-1}
- * @param kind of label, as in {@code hang-tag}
- * @param market whose rules were followed, as in {@code us}
+ * @param kind of paper, as in {@code hang-tag} or {@code condition-report}
+ * @param market whose rules were followed, as in {@code us}; empty where none bear on it
  * @param sheet the paper it was set on
- * @param template name and version of the layout
+ * @param template name and version of the words and layout
  * @param rules name and version of each rule table
  * @param pieces the pieces, each with the version of its record and the exact lines
+ * @param setting every choice of the person who printed, by name, as in {@code widthMm} and {@code 55}
+ * @param words what the whole paper says beside its pieces, as a schedule's parties and terms
+ * @param copies of each; 0 in papers of the first form, which did not keep it
+ * @param replaces the paper this one was printed in place of; empty where none
  */
 public record IssuedPaper(
         String id,
@@ -23,16 +32,75 @@ public record IssuedPaper(
         String template,
         List<String> rules,
         Instant issuedAt,
-        List<Issued> pieces) {
-    /** One piece's label: the version of the record it was printed from, and its text line by line. */
-    public record Issued(PieceNumber piece, int version, List<String> lines) {
+        List<Issued> pieces,
+        Map<String, String> setting,
+        List<Line> words,
+        int copies,
+        String replaces) {
+    /**
+     * One piece on the paper.
+     *
+     * @param version of the piece's record it was printed from
+     * @param lines its text in order
+     * @param code what its square code says; empty where it has none
+     * @param colours those of its band; empty where it has none
+     */
+    public record Issued(PieceNumber piece, int version, List<Line> lines, String code, List<Colour> colours) {
         public Issued {
-            lines = List.copyOf(lines);
+            lines = lines == null ? List.of() : List.copyOf(lines);
+            code = code == null ? "" : code;
+            colours = colours == null ? List.of() : List.copyOf(colours);
+        }
+
+        public List<String> text() {
+            return lines.stream().map(Line::text).toList();
+        }
+    }
+
+    /**
+     * One line exactly as printed. Papers of the first form kept the text alone.
+     *
+     * @param part of the layout it stands in; empty where not kept
+     * @param basis the citation or the record it rests on; empty for a plain fact
+     */
+    public record Line(String part, String text, String basis) {
+        public Line {
+            part = part == null ? "" : part;
+            text = text == null ? "" : text;
+            basis = basis == null ? "" : basis;
+        }
+
+        @JsonCreator
+        static Line of(
+                @JsonProperty("part") String part,
+                @JsonProperty("text") String text,
+                @JsonProperty("basis") String basis) {
+            return new Line(part, text, basis);
+        }
+
+        @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
+        static Line of(String text) {
+            return new Line("", text, "");
+        }
+    }
+
+    /** A colour of the band: CIELAB, D65, 2° observer; share of the area, null where not measured; its printed name. */
+    public record Colour(Lab colour, Double share, String name) {
+        public Colour {
+            name = name == null ? "" : name;
         }
     }
 
     public IssuedPaper {
         rules = rules == null ? List.of() : List.copyOf(rules);
         pieces = pieces == null ? List.of() : List.copyOf(pieces);
+        setting = setting == null ? Map.of() : Map.copyOf(setting);
+        words = words == null ? List.of() : List.copyOf(words);
+        replaces = replaces == null ? "" : replaces;
+    }
+
+    /** Whether it keeps enough to be laid out again as it was. */
+    public boolean canBeSetAgain() {
+        return !setting.isEmpty();
     }
 }

@@ -10,6 +10,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
@@ -67,7 +68,11 @@ public final class Issue {
             issued.add(new IssuedPaper.Issued(
                     texts.get(i).number(),
                     pieces.get(i).version(),
-                    texts.get(i).lines().stream().map(LabelText.Line::text).toList()));
+                    texts.get(i).lines().stream().map(Issue::line).toList(),
+                    texts.get(i).code(),
+                    texts.get(i).colours().stream()
+                            .map(c -> new IssuedPaper.Colour(c.colour(), c.share(), c.name()))
+                            .toList()));
         }
         return new IssuedPaper(
                 "paper-" + STAMP.format(at),
@@ -77,6 +82,23 @@ public final class Issue {
                 texts.get(0).template(),
                 texts.get(0).rules(),
                 at,
-                issued);
+                issued,
+                setting(request),
+                List.of(),
+                1,
+                "");
+    }
+
+    private static IssuedPaper.Line line(LabelText.Line line) {
+        return new IssuedPaper.Line(word(line.part()), line.text(), line.basis());
+    }
+
+    private static Map<String, String> setting(LabelRequest request) {
+        return Map.of(
+                "widthMm", Double.toString(request.widthMm()),
+                "heightMm", Double.toString(request.heightMm()),
+                "priceShown", Boolean.toString(request.priceShown()),
+                "blackOnly", Boolean.toString(request.blackOnly()),
+                "fullContent", Boolean.toString(request.fullContent()));
     }
 }

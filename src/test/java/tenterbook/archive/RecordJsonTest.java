@@ -2,15 +2,19 @@ package tenterbook.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
+import tenterbook.colour.Lab;
 import tenterbook.measure.DateText;
 import tenterbook.measure.Money;
 import tenterbook.measure.QuantityText;
@@ -115,5 +119,38 @@ class RecordJsonTest {
             assertThat(archive.ledger().check().run(tenterbook.ledger.Progress.UNWATCHED))
                     .isEmpty();
         }
+    }
+
+    @Test
+    void paperOfTheFirstFormKeepsItsWordsAndPaperOfTheSecondAllOfIt() throws IOException {
+        var mapper = RecordJson.mapper();
+        IssuedPaper first = mapper.readValue("""
+                {"id": "paper-1", "kind": "hang-tag", "issuedAt": "2024-03-05T10:15:00Z",
+                 "pieces": [{"piece": "V24-001", "version": 2, "lines": ["Maré", "100 % silk"]}]}
+                """, IssuedPaper.class);
+        assertThat(first.pieces().get(0).text()).containsExactly("Maré", "100 % silk");
+        assertThat(first.canBeSetAgain()).isFalse();
+
+        IssuedPaper second = new IssuedPaper(
+                "paper-2",
+                "hang-tag",
+                "eu",
+                "single",
+                "tag 1",
+                List.of("eu 2026-1"),
+                Instant.parse("2026-11-25T10:00:00Z"),
+                List.of(new IssuedPaper.Issued(
+                        new PieceNumber("V24-001"),
+                        3,
+                        List.of(new IssuedPaper.Line("content", "100 % silk", "Art. 9(1)")),
+                        "V24-001",
+                        List.of(new IssuedPaper.Colour(new Lab(34, -2, -25), null, "blue")))),
+                Map.of("widthMm", "55.0"),
+                List.of(new IssuedPaper.Line("lender", "The studio", "")),
+                30,
+                "paper-1");
+        assertThat(mapper.readValue(mapper.writeValueAsString(second), IssuedPaper.class))
+                .isEqualTo(second);
+        assertThat(second.canBeSetAgain()).isTrue();
     }
 }

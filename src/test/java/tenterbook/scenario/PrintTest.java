@@ -85,7 +85,7 @@ class PrintTest extends Scenario {
             assertThat(paper.kind()).isEqualTo("hang-tag");
             assertThat(paper.market()).isEqualTo("us");
             assertThat(paper.pieces().get(0).version()).isEqualTo(1);
-            assertThat(String.join("\n", paper.pieces().get(0).lines())).contains("Figueira");
+            assertThat(String.join("\n", paper.pieces().get(0).text())).contains("Figueira");
             assertThat(wiring.archive().ledger().namedBy(Kinds.PIECE.key("V24-001")))
                     .contains(Kinds.ISSUED_PAPER.key(paper.id()));
             assertThat(client.get("/print/issued/" + paper.id()).words()).contains("Figueira");

@@ -192,7 +192,7 @@ class StoryTest {
                 .toList();
         assertThat(kept).hasSize(1);
         assertThat(kept.get(0).pieces().get(0).piece().value()).isEqualTo("V24-003");
-        assertThat(String.join(" ", kept.get(0).pieces().get(0).lines())).containsIgnoringCase("silk");
+        assertThat(String.join(" ", kept.get(0).pieces().get(0).text())).containsIgnoringCase("silk");
 
         APIResponse again = page.request()
                 .post(

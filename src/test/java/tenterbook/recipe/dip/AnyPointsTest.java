@@ -64,10 +64,11 @@ class AnyPointsTest {
     }
 
     private static void inOrder(FittedDips fit) {
-        double before = -1;
+        double before = 0;
         for (double n = 0; n <= 20; n += 4) {
             DipEstimate mean = fit.curveAt(n);
-            assertThat(mean.value()).isGreaterThan(before);
+            // Where a vat is exhausted within a few dips, neighbouring values may be the same double.
+            assertThat(mean.value()).isGreaterThanOrEqualTo(before);
             before = mean.value();
             assertThat(fit.pieceAt(n).plausible().low()).isLessThanOrEqualTo(mean.value());
             assertThat(fit.pieceAt(n).plausible().high()).isGreaterThanOrEqualTo(mean.value());
