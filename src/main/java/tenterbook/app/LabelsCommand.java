@@ -51,7 +51,11 @@ final class LabelsCommand implements Callable<Integer> {
             description = "Numbers of the pieces, with commas.")
     private List<String> pieces;
 
-    @Option(names = "--market", required = true, paramLabel = "MARKET", description = "Where it is sold: us or eu.")
+    @Option(
+            names = "--market",
+            required = true,
+            paramLabel = "MARKET",
+            description = "Where it is sold: us, eu, uk, ni, ca or jp.")
     private String market;
 
     @Option(

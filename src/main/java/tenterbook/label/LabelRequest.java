@@ -12,6 +12,7 @@ import tenterbook.label.rule.Market;
  * @param blackOnly whether everything is black, for a one-colour printer or tape
  * @param fullContent whether a hang tag states the whole fibre content; otherwise it is not the required label, and says so
  *     where the market asks
+ * @param careSymbols whether care is shown in drawn symbols too, as far as the evidence carries them
  */
 public record LabelRequest(
         LabelKind kind,
@@ -21,7 +22,8 @@ public record LabelRequest(
         double heightMm,
         boolean priceShown,
         boolean blackOnly,
-        boolean fullContent) {
+        boolean fullContent,
+        boolean careSymbols) {
     public LabelRequest {
         Objects.requireNonNull(kind, "A label request names the kind of label");
         Objects.requireNonNull(market, "A label request names the market");
@@ -34,26 +36,32 @@ public record LabelRequest(
 
     /** A label of the usual size on its own page, in colour, without a price. */
     public static LabelRequest of(LabelKind kind, Market market) {
-        return new LabelRequest(kind, market, SheetSize.SINGLE, kind.widthMm(), kind.heightMm(), false, false, true);
+        return new LabelRequest(
+                kind, market, SheetSize.SINGLE, kind.widthMm(), kind.heightMm(), false, false, true, false);
     }
 
     public LabelRequest on(SheetSize other) {
-        return new LabelRequest(kind, market, other, widthMm, heightMm, priceShown, blackOnly, fullContent);
+        return new LabelRequest(
+                kind, market, other, widthMm, heightMm, priceShown, blackOnly, fullContent, careSymbols);
     }
 
     public LabelRequest sized(double width, double height) {
-        return new LabelRequest(kind, market, sheet, width, height, priceShown, blackOnly, fullContent);
+        return new LabelRequest(kind, market, sheet, width, height, priceShown, blackOnly, fullContent, careSymbols);
     }
 
     public LabelRequest withPrice() {
-        return new LabelRequest(kind, market, sheet, widthMm, heightMm, true, blackOnly, fullContent);
+        return new LabelRequest(kind, market, sheet, widthMm, heightMm, true, blackOnly, fullContent, careSymbols);
     }
 
     public LabelRequest inBlack() {
-        return new LabelRequest(kind, market, sheet, widthMm, heightMm, priceShown, true, fullContent);
+        return new LabelRequest(kind, market, sheet, widthMm, heightMm, priceShown, true, fullContent, careSymbols);
     }
 
     public LabelRequest withoutContent() {
-        return new LabelRequest(kind, market, sheet, widthMm, heightMm, priceShown, blackOnly, false);
+        return new LabelRequest(kind, market, sheet, widthMm, heightMm, priceShown, blackOnly, false, careSymbols);
+    }
+
+    public LabelRequest withCareSymbols() {
+        return new LabelRequest(kind, market, sheet, widthMm, heightMm, priceShown, blackOnly, fullContent, true);
     }
 }

@@ -37,7 +37,9 @@ public record LabelText(
         MATERIAL,
         CONTENT,
         ORIGIN,
+        PARTICULARS,
         MADE,
+        CARE_SYMBOL,
         CARE,
         COLOUR,
         PRICE

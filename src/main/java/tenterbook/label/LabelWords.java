@@ -7,6 +7,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenterbook.label.LabelText.Line;
 import tenterbook.label.LabelText.Part;
+import tenterbook.label.rule.Article;
+import tenterbook.label.rule.CareCase;
+import tenterbook.label.rule.CareSymbols;
 import tenterbook.label.rule.CareWords;
 import tenterbook.label.rule.FibreLine;
 import tenterbook.label.rule.FibreMentions;
@@ -117,25 +120,46 @@ final class LabelWords {
     }
 
     private void statement() {
+        String words = Stream.concat(
+                        Stream.of(piece.title(), piece.otherTitle(), studio.careLine()),
+                        lines.stream().map(Line::text))
+                .collect(Collectors.joining(" "));
         FibreStatement statement = FibreStatement.of(
-                request.market(), piece.category(), facts.components(), studio.dyedIn(), piece.trims());
+                request.market(),
+                new Article(piece.category(), facts.components(), studio.dyedIn(), piece.trims(), studio, words));
         refusals.addAll(statement.refusals());
         questions.addAll(statement.questions());
         questions.addAll(FibreMentions.questions(
                 request.market(), facts.components(), piece.title() + " " + piece.otherTitle()));
-        statement.lines().forEach(this::add);
-        if (rules.businessName() && studio.name().isEmpty()) {
-            refusals.add(new Refusal(
-                    "The studio has no name", rules.rule("business"), "Enter the studio's name in the settings"));
-        }
+        statement.lines().stream()
+                .filter(line -> line.kind() != FibreLine.Kind.MAKER)
+                .filter(line -> line.kind() != FibreLine.Kind.PARTICULARS
+                        || request.kind() == LabelKind.HANG_TAG
+                        || rules.makerOnLabel())
+                .forEach(this::add);
     }
 
     private void care() {
-        CareWords care = CareWords.of(piece.tests(), request.market());
+        CareCase about = CareFacts.of(facts);
+        CareWords care = CareWords.of(about, request.market());
+        if (request.careSymbols() && request.kind() == LabelKind.CARE_LABEL) {
+            CareSymbols symbols = CareSymbols.of(about, request.market());
+            symbols.marks()
+                    .forEach(mark ->
+                            lines.add(new Line(Part.CARE_SYMBOL, mark.symbol().words(), mark.evidence())));
+            questions.addAll(symbols.questions());
+        }
         care.lines().forEach(line -> lines.add(new Line(Part.CARE, line.text(), line.evidence())));
         questions.addAll(care.questions());
         if (request.kind() == LabelKind.HANG_TAG) {
             questions.add(new Question("Does the piece also carry a sewn label?", rules.rule("carePermanent")));
+            care.missing()
+                    .ifPresent(missing -> questions.add(new Question(
+                            "How is it cared for? %s; the sewn label cannot be made without it"
+                                    .formatted(missing.found()),
+                            missing.rule())));
+        } else {
+            care.missing().ifPresent(refusals::add);
         }
     }
 
@@ -173,8 +197,13 @@ final class LabelWords {
     }
 
     private void add(FibreLine line) {
-        Part part = line.kind() == FibreLine.Kind.ORIGIN ? Part.ORIGIN : Part.CONTENT;
-        lines.add(new Line(part, line.text(), line.rule().citation()));
+        Part part = switch (line.kind()) {
+            case CONTENT, ANIMAL_PARTS -> Part.CONTENT;
+            case ORIGIN -> Part.ORIGIN;
+            case MAKER -> Part.MAKER;
+            case PARTICULARS -> Part.PARTICULARS;
+        };
+        lines.add(new Line(part, line.text(), line.basis()));
     }
 
     private void add(Part part, String text) {

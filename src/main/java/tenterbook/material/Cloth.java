@@ -17,6 +17,7 @@ import tenterbook.measure.Quantity;
  * @param wovenIn country of origin of the cloth, as told
  * @param bought how much was bought, as a length
  * @param price paid for the whole bolt; null where not recorded
+ * @param finish what was done to it before dyeing, as in 'mercerised' or 'sized'; empty where not recorded
  */
 public record Cloth(
         ClothId id,
@@ -32,7 +33,8 @@ public record Cloth(
         PartialDate boughtOn,
         Quantity bought,
         Money price,
-        String notes) {
+        String notes,
+        String finish) {
     public Cloth {
         name = name == null ? "" : name.strip();
         content = content == null ? List.of() : List.copyOf(content);
@@ -46,6 +48,41 @@ public record Cloth(
         boughtOn = boughtOn == null ? PartialDate.UNRECORDED : boughtOn;
         bought = bought == null ? Quantity.UNRECORDED : bought;
         notes = notes == null ? "" : notes.strip();
+        finish = finish == null ? "" : finish.strip();
+    }
+
+    /** A bolt of whose finish nothing is told. */
+    public Cloth(
+            ClothId id,
+            String name,
+            List<FibreShare> content,
+            String contentEvidence,
+            Quantity arealWeight,
+            Quantity width,
+            String weave,
+            String lot,
+            String supplier,
+            String wovenIn,
+            PartialDate boughtOn,
+            Quantity bought,
+            Money price,
+            String notes) {
+        this(
+                id,
+                name,
+                content,
+                contentEvidence,
+                arealWeight,
+                width,
+                weave,
+                lot,
+                supplier,
+                wovenIn,
+                boughtOn,
+                bought,
+                price,
+                notes,
+                null);
     }
 
     /** The bolt's name in full, as in 'SH silk habotai'. */

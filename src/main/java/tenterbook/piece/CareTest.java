@@ -1,5 +1,6 @@
 package tenterbook.piece;
 
+import java.util.Optional;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
 
@@ -12,13 +13,29 @@ import tenterbook.measure.Quantity;
  * @param temperature of the water, for a wash test
  * @param result what was seen
  * @param passed whether the maker accepts the result; null where not judged
+ * @param standard the published method, or the maker's own; null where not said
+ * @param grade on the grey scale, the worst one given for change or for staining, 1 to 5 in half steps; null where not graded
+ * @param specimen what it was made on; null where not said
  */
 public record CareTest(
-        Kind kind, PartialDate when, String method, Quantity temperature, String result, Boolean passed) {
+        Kind kind,
+        PartialDate when,
+        String method,
+        Quantity temperature,
+        String result,
+        Boolean passed,
+        TestStandard standard,
+        Double grade,
+        Specimen specimen) {
     /** What a care test tests. */
     public enum Kind {
         HAND_WASH("hand wash"),
         MACHINE_WASH("machine wash"),
+        CHLORINE_BLEACH("chlorine bleach"),
+        OTHER_BLEACH("non-chlorine bleach"),
+        TUMBLE_DRY("tumble dry"),
+        LINE_DRY("line dry"),
+        FLAT_DRY("flat dry"),
         DRY_CLEAN("dry clean"),
         IRON("iron"),
         RUB("rub"),
@@ -44,5 +61,45 @@ public record CareTest(
         method = method == null ? "" : method.strip();
         temperature = temperature == null ? Quantity.UNRECORDED : temperature;
         result = result == null ? "" : result.strip();
+        if (grade != null && !(grade >= 1 && grade <= 5 && grade * 2 == Math.rint(grade * 2))) {
+            throw new IllegalArgumentException(
+                    "A grade of the grey scale is 1 to 5 in half steps, as in 4 or 4-5; found %s.".formatted(grade));
+        }
+    }
+
+    /** A test of which no standard, grade or specimen is told. */
+    public CareTest(Kind kind, PartialDate when, String method, Quantity temperature, String result, Boolean passed) {
+        this(kind, when, method, temperature, result, passed, null, null, null);
+    }
+
+    /** The standard followed: as told, else as the method's words name it; empty where neither says. */
+    public Optional<TestStandard> followed() {
+        return standard != null ? Optional.of(standard) : TestStandard.namedIn(method);
+    }
+
+    /**
+     * Reads '4', '4-5' or '4.5'.
+     *
+     * @throws IllegalArgumentException where it is no grade of the grey scale
+     */
+    public static double readGrade(String text) {
+        String plain = text.strip().replace('–', '-').replace(',', '.');
+        if (plain.matches("[1-4] ?[-/] ?[2-5]") && plain.charAt(plain.length() - 1) == plain.charAt(0) + 1) {
+            return plain.charAt(0) - '0' + 0.5;
+        }
+        if (plain.matches("[1-5](\\.0)?|[1-4]\\.5")) {
+            return Double.parseDouble(plain);
+        }
+        throw new IllegalArgumentException(
+                "“%s” is no grade of the grey scale. Expected 1 to 5 in half steps, as in 4 or 4-5.".formatted(text));
+    }
+
+    /** As grades are written: '4' or '4-5'; empty where none was given. */
+    public String gradeWords() {
+        if (grade == null) {
+            return "";
+        }
+        int whole = (int) Math.floor(grade);
+        return grade == whole ? Integer.toString(whole) : whole + "-" + (whole + 1);
     }
 }

@@ -1,6 +1,7 @@
 package tenterbook.piece;
 
 import java.util.Currency;
+import java.util.List;
 
 /**
  * The studio itself: what stands on paper, and how pieces are numbered.
@@ -9,11 +10,18 @@ import java.util.Currency;
  * @param maker the maker's name as on labels
  * @param place town and country as on labels
  * @param dyedIn country where the dyeing is done
- * @param contact what a label must say about the responsible person; printed only where a rule asks for it
+ * @param contact how the studio is reached, in the maker's own words; kept, not printed
  * @param careLine what the care pointer on a tag says beyond the recorded tests, or empty
  * @param numbers how new pieces are numbered
  * @param currency meant where a price names none
  * @param notice shown at the head of every page, as in 'Sample archive: all invented'; empty for none
+ * @param postalAddress street, place and country where post arrives; printed only where a market's rule asks for it
+ * @param online e-mail or web address; likewise
+ * @param phone likewise
+ * @param rn registered number of the United States, digits alone
+ * @param caNumber identification number of Canada, digits alone
+ * @param responsible who answers in the European Union for a maker outside it: name, postal and electronic address
+ * @param names words that labels need in other languages, as entered
  */
 public record Studio(
         String name,
@@ -24,7 +32,14 @@ public record Studio(
         String careLine,
         NumberScheme numbers,
         Currency currency,
-        String notice) {
+        String notice,
+        String postalAddress,
+        String online,
+        String phone,
+        String rn,
+        String caNumber,
+        String responsible,
+        List<LocalName> names) {
     public static final Studio UNNAMED = new Studio(null, null, null, null, null, null, null, null, null);
 
     public Studio {
@@ -37,5 +52,54 @@ public record Studio(
         numbers = numbers == null ? new NumberScheme("") : numbers;
         currency = currency == null ? Currency.getInstance("EUR") : currency;
         notice = notice == null ? "" : notice.strip();
+        postalAddress = postalAddress == null ? "" : postalAddress.strip();
+        online = online == null ? "" : online.strip();
+        phone = phone == null ? "" : phone.strip();
+        rn = rn(rn);
+        caNumber = caNumber(caNumber);
+        responsible = responsible == null ? "" : responsible.strip();
+        names = names == null ? List.of() : List.copyOf(names);
+    }
+
+    /** A studio of which no particulars for labels are told. */
+    public Studio(
+            String name,
+            String maker,
+            String place,
+            String dyedIn,
+            String contact,
+            String careLine,
+            NumberScheme numbers,
+            Currency currency,
+            String notice) {
+        this(
+                name, maker, place, dyedIn, contact, careLine, numbers, currency, notice, null, null, null, null, null,
+                null, null);
+    }
+
+    /**
+     * The digits of a registered number, with or without its letters.
+     *
+     * @throws IllegalArgumentException where there is more than digits
+     */
+    public static String rn(String text) {
+        return digits(text, "RN", "A registered number (RN)");
+    }
+
+    /** The digits of a Canadian identification number; otherwise as {@link #rn}. */
+    public static String caNumber(String text) {
+        return digits(text, "CA", "A Canadian identification number (CA)");
+    }
+
+    private static String digits(String text, String letters, String what) {
+        String plain = text == null
+                ? ""
+                : text.strip()
+                        .replaceFirst("(?i)^" + letters + "\\s*#?\\s*", "")
+                        .replaceAll("\\s", "");
+        if (!plain.matches("\\d{0,9}")) {
+            throw new IllegalArgumentException("%s is a row of digits; found “%s”.".formatted(what, text));
+        }
+        return plain;
     }
 }

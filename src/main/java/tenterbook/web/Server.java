@@ -28,6 +28,7 @@ import tenterbook.ledger.StillNamed;
 import tenterbook.photo.Originals;
 import tenterbook.photo.PhotoRefused;
 import tenterbook.web.api.ColourApi;
+import tenterbook.web.api.LabelApi;
 import tenterbook.web.api.PieceApi;
 import tenterbook.web.page.BoardPages;
 import tenterbook.web.page.CalibrationPages;
@@ -148,6 +149,7 @@ public final class Server implements AutoCloseable {
         new WorkPages(site).routes(routes);
         new DraftPages(site).routes(routes);
         new PieceApi(site, shelf).routes(routes);
+        new LabelApi(site).routes(routes);
         new ColourApi().routes(routes);
         failures(routes, site);
     }

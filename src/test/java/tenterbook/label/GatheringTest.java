@@ -23,14 +23,14 @@ class GatheringTest {
 
     /** The sample pieces name colours at length, as makers do; each must still have its tag where its cloth is known. */
     @Test
-    void everySamplePieceHasATagInBothMarkets() throws Exception {
+    void everySamplePieceHasATagWhereItsNamesAreKnown() throws Exception {
         Path place = folder.resolve("studio");
         new Restore(Clock.systemUTC()).restore(Path.of("sample-archive").toAbsolutePath(), place, Progress.UNWATCHED);
         List<String> heldBack = new ArrayList<>();
         try (Archive archive = Archive.open(place, Clock.systemUTC())) {
             for (var saved : archive.ledger().all(Kinds.PIECE)) {
                 Piece piece = saved.record();
-                for (Market market : Market.values()) {
+                for (Market market : List.of(Market.US, Market.EU, Market.UK, Market.NI)) {
                     LabelFacts facts = Gathering.of(archive, piece);
                     assertThat(facts.palette()).as(piece.number().value()).isNotEmpty();
                     try {

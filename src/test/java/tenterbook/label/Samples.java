@@ -23,6 +23,7 @@ import tenterbook.measure.Quantity;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.Category;
+import tenterbook.piece.LocalName;
 import tenterbook.piece.NumberScheme;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
@@ -49,7 +50,37 @@ public final class Samples {
             Currency.getInstance("EUR"),
             "");
 
+    /**
+     * The same studio with particulars and names in other languages. The names show what is done with a maker's entries; they
+     * are no check of any language.
+     */
+    public static final Studio PARTICULAR = new Studio(
+            "Oficina Valderim",
+            "Inês Valderim",
+            "Porto Sarelho, Portugal",
+            "Portugal",
+            "",
+            "",
+            new NumberScheme("V"),
+            Currency.getInstance("EUR"),
+            "",
+            "Porto Sarelho\nPortugal",
+            "oficina@valderim.example",
+            "",
+            "",
+            "",
+            "",
+            List.of(
+                    name("silk", "fr-CA", "soie"),
+                    name("Elastane", "fr-CA", "élasthanne"),
+                    name("silk", "ja", "絹"),
+                    name("cotton", "ja", "綿")));
+
     private Samples() {}
+
+    public static LocalName name(String term, String language, String name) {
+        return new LocalName(term, language, name, "Inês Valderim");
+    }
 
     public static Cloth cloth(String name, String wovenIn, FibreShare... content) {
         return new Cloth(

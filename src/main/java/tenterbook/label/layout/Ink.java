@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 
 /**
@@ -113,6 +114,45 @@ public final class Ink {
             page.curveTo(x(x + k), y(y - radius), x(x + radius), y(y - k), x(x + radius), y(y));
             page.closeAndStroke();
         });
+    }
+
+    /** A drawn figure, stroked with round ends; see {@link Figure}. */
+    public void figure(double weight, Tone tone, Consumer<Figure> drawing) {
+        drawn("a figure", () -> {
+            stroke(tone, weight);
+            page.setLineCapStyle(1);
+            page.setLineJoinStyle(1);
+            drawing.accept(new Figure());
+            page.stroke();
+            page.setLineCapStyle(0);
+            page.setLineJoinStyle(0);
+        });
+    }
+
+    /** The pen of a figure, in millimetres as everything here. */
+    public final class Figure {
+        private Figure() {}
+
+        public Figure move(double toX, double toY) {
+            drawn("a figure", () -> page.moveTo(x(toX), y(toY)));
+            return this;
+        }
+
+        public Figure line(double toX, double toY) {
+            drawn("a figure", () -> page.lineTo(x(toX), y(toY)));
+            return this;
+        }
+
+        /** A cubic curve by two control points. */
+        public Figure curve(double x1, double y1, double x2, double y2, double toX, double toY) {
+            drawn("a figure", () -> page.curveTo(x(x1), y(y1), x(x2), y(y2), x(toX), y(toY)));
+            return this;
+        }
+
+        public Figure close() {
+            drawn("a figure", page::closePath);
+            return this;
+        }
     }
 
     private void fill(Tone tone) throws IOException {

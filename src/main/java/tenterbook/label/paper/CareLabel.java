@@ -1,5 +1,6 @@
 package tenterbook.label.paper;
 
+import java.util.List;
 import tenterbook.label.LabelText;
 import tenterbook.label.LabelText.Part;
 import tenterbook.label.layout.Column;
@@ -8,9 +9,11 @@ import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Mm;
 import tenterbook.label.layout.Style;
 import tenterbook.label.layout.Tone;
+import tenterbook.label.rule.CareSymbol;
 
 /**
- * The sewn label: words only, in one colour of ink. The head is left blank for the seam. Fibre names are all of one size and
+ * The sewn label: words in one colour of ink, and below them, where asked for, the care symbols that the
+ * evidence carries. The head is left blank for the seam. Fibre names are all of one size and
  * face.
  */
 final class CareLabel implements LabelDrawing {
@@ -33,13 +36,19 @@ final class CareLabel implements LabelDrawing {
                 .addAll(text.of(Part.NUMBER), NUMBER, 0)
                 .set(ink.setter(), measure, 5);
         double foot = height - MARGIN - Mm.of(number.height());
+        List<CareSymbol> symbols = text.of(Part.CARE_SYMBOL).stream()
+                .flatMap(words -> CareSymbol.of(words).stream())
+                .toList();
+        double row = foot - (symbols.isEmpty() ? 0 : CareSymbolRow.heightMm(symbols.size(), measure) + 1);
         Column.SetColumn words = new Column(LabelDrawing.what(text, "text"))
                 .addAll(text.of(Part.MAKER), MAKER, 0)
                 .addAll(LabelDrawing.bound(text, Part.CONTENT), CONTENT, 6)
                 .addAll(text.of(Part.ORIGIN), ORIGIN, 3)
+                .addAll(text.of(Part.PARTICULARS), ORIGIN, 0)
                 .addAll(text.of(Part.CARE), CARE, 4.5)
-                .set(ink.setter(), measure, foot - SEAM - 1);
+                .set(ink.setter(), measure, row - SEAM - 1);
         ink.column(words, MARGIN, SEAM, Tone.BLACK);
+        CareSymbolRow.draw(symbols, ink, MARGIN, row, measure, Tone.BLACK);
         ink.column(number, MARGIN, foot, Tone.BLACK);
     }
 }

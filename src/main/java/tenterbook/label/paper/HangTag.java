@@ -92,6 +92,7 @@ final class HangTag implements LabelDrawing {
                 .addAll(text.of(Part.MATERIAL), REQUIRED, 0)
                 .addAll(LabelDrawing.bound(text, Part.CONTENT), REQUIRED, 0)
                 .addAll(text.of(Part.ORIGIN), REQUIRED, 0)
+                .addAll(text.of(Part.PARTICULARS), BODY, 0)
                 .addAll(text.of(Part.SIZE), BODY, 0)
                 .add(String.join(" ", text.of(Part.MADE)), BODY, 3)
                 .add(String.join(" ", text.of(Part.CARE)), BODY, 3)

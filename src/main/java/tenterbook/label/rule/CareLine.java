@@ -3,6 +3,17 @@ package tenterbook.label.rule;
 /**
  * One care instruction or warning, exactly as printed.
  *
+ * @param about the treatment it speaks of
  * @param evidence the test or tests it rests on, in words; says so where there is none
  */
-public record CareLine(String text, String evidence, Rule rule) {}
+public record CareLine(About about, String text, String evidence, Rule rule) {
+    /** What a line speaks of, in the order of ISO 3758; words that name no treatment last. */
+    public enum About {
+        WASHING,
+        BLEACHING,
+        DRYING,
+        IRONING,
+        PROFESSIONAL_CARE,
+        WARNING
+    }
+}

@@ -1,21 +1,25 @@
 package tenterbook.label.rule;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import tenterbook.label.rule.CareLine.About;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.CareTest.Kind;
 
 /**
  * Care in words, from recorded tests alone. A treatment is offered only where a test of it passed, and forbidden only where
- * a test of it failed; nothing is inferred from one to the other. Temperatures are the test's own and greatest ones.
+ * a test of it failed; nothing is inferred from one to the other. Temperatures are the test's own and greatest ones. What is
+ * commonly held of the materials is asked about and never printed.
  *
- * @param lines as printed, in order; never empty
+ * @param lines as printed, in the order of ISO 3758, warnings last; never empty
  * @param questions what the tests leave open
+ * @param missing why a label that must state care cannot; empty where it need not or does
  */
-public record CareWords(List<CareLine> lines, List<Question> questions) {
+public record CareWords(List<CareLine> lines, List<Question> questions, Optional<Refusal> missing) {
     /** What stands on paper where no judged test is on record. */
     public static final String NO_TEST = "No care test is on record. Ask the maker before washing.";
 
@@ -24,173 +28,213 @@ public record CareWords(List<CareLine> lines, List<Question> questions) {
         questions = List.copyOf(questions);
     }
 
+    /** As {@link #of(CareCase, Market)}, of tests alone. */
     public static CareWords of(List<CareTest> tests, Market market) {
-        return new Writing(tests, market.rules()).words();
+        return of(CareCase.of(tests), market);
+    }
+
+    public static CareWords of(CareCase about, Market market) {
+        return new Writing(about, market.rules()).words();
     }
 
     private static final class Writing {
-        private final List<CareTest> tests;
+        private final CareCase about;
         private final RuleTable rules;
         private final Rule rule;
+        private final CareEvidence evidence;
         private final List<CareLine> lines = new ArrayList<>();
         private final List<Question> questions = new ArrayList<>();
 
-        Writing(List<CareTest> tests, RuleTable rules) {
-            this.tests = tests;
+        Writing(CareCase about, RuleTable rules) {
+            this.about = about;
             this.rules = rules;
             this.rule = rules.rule("care");
+            this.evidence = new CareEvidence(about, rules);
         }
 
         CareWords words() {
             wash();
-            dryClean();
+            bleach();
+            dry();
             iron();
+            dryClean();
             warnings();
-            tests.stream()
-                    .filter(t -> t.passed() == null)
-                    .map(t -> new Question(
-                            "Did the %s pass? It is not judged, so nothing is printed from it".formatted(evidence(t)),
-                            rule))
-                    .forEach(questions::add);
-            boolean spoken = tests.stream().anyMatch(t -> t.passed() != null && treats(t.kind()));
-            if (!spoken) {
+            questions.addAll(evidence.questions());
+            if (lines.stream().allMatch(l -> l.about() == About.WARNING)) {
                 lines.add(
                         0,
-                        new CareLine(NO_TEST, "no judged test of washing, dry cleaning or ironing is on record", rule));
+                        new CareLine(
+                                About.WARNING,
+                                NO_TEST,
+                                "no judged test of washing, bleaching, drying, ironing or dry cleaning is on record",
+                                rule));
                 questions.add(new Question(
                         "Is there a wash test of a strip dyed with this piece? No care words can be printed without one",
                         rule));
             }
-            return new CareWords(lines, questions);
+            questions.addAll(CarePractice.questions(about, evidence, rules.rule("practice")));
+            lines.sort(Comparator.comparing(CareLine::about));
+            return new CareWords(lines, questions, missing());
+        }
+
+        private Optional<Refusal> missing() {
+            if (!rules.careNeeds().categories().contains(about.category())) {
+                return Optional.empty();
+            }
+            boolean stated = !evidence.wash().equals(CareEvidence.Verdict.UNKNOWN)
+                    || !rules.careNeeds().washing()
+                            && !evidence.plain(Kind.DRY_CLEAN).equals(CareEvidence.Verdict.UNKNOWN);
+            return stated
+                    ? Optional.empty()
+                    : Optional.of(new Refusal(
+                            "No fitting test says how this %s is washed%s"
+                                    .formatted(
+                                            about.category(), rules.careNeeds().washing() ? "" : " or dry-cleaned"),
+                            rules.rule("careNeeded"),
+                            rules.careNeeds().fix()));
         }
 
         private void wash() {
-            List<CareTest> machine = judged(Kind.MACHINE_WASH, true);
-            List<CareTest> hand = judged(Kind.HAND_WASH, true);
-            List<CareTest> machineFailed = judged(Kind.MACHINE_WASH, false);
-            List<CareTest> handFailed = judged(Kind.HAND_WASH, false);
-            Optional<CareTest> byHand = highest(hand, handFailed);
-            Optional<CareTest> byMachine = handFailed.isEmpty() ? highest(machine, machineFailed) : Optional.empty();
-            if (byMachine.isPresent()) {
-                lines.add(washLine("Machine wash", byMachine.get()));
-            } else if (byHand.isPresent()) {
-                lines.add(washLine("Hand wash", byHand.get()));
-                if (!machineFailed.isEmpty()) {
-                    lines.add(line("Do not machine wash.", machineFailed.get(0)));
+            CareEvidence.Verdict wash = evidence.wash();
+            List<CareTest> machineFailed = evidence.judged(Kind.MACHINE_WASH, false);
+            if (wash.allowed()) {
+                boolean machine = wash.test().kind() == Kind.MACHINE_WASH;
+                lines.add(washLine(machine ? "Machine wash" : "Hand wash", wash.test()));
+                if (!machine && !machineFailed.isEmpty()) {
+                    add(About.WASHING, "Do not machine wash.", machineFailed.get(0));
                 }
-            } else if (!handFailed.isEmpty()) {
-                lines.add(line("Do not wash.", handFailed.get(0)));
+            } else if (wash.forbidden()) {
+                add(About.WASHING, "Do not wash.", wash.test());
             } else if (!machineFailed.isEmpty()) {
-                lines.add(line("Do not machine wash.", machineFailed.get(0)));
+                add(About.WASHING, "Do not machine wash.", machineFailed.get(0));
             }
-            boolean contradiction = byHand.isEmpty() && !hand.isEmpty() || byMachine.isEmpty() && !machine.isEmpty();
-            if (contradiction) {
+            if (evidence.washContradicted()) {
                 questions.add(new Question(
                         "A wash test passed and another failed at the same or a lower temperature; which one holds? Until that is said the warning is printed",
                         rule));
             }
         }
 
-        /** The passed test at the highest temperature below every failed one; one of unknown temperature only where none failed. */
-        private Optional<CareTest> highest(List<CareTest> passed, List<CareTest> failed) {
-            double limit = failed.stream()
-                    .mapToDouble(t -> measured(t) ? proven(t) : Double.NEGATIVE_INFINITY)
-                    .min()
-                    .orElse(Double.POSITIVE_INFINITY);
-            Optional<CareTest> known = passed.stream()
-                    .filter(t -> measured(t) && proven(t) < limit)
-                    .reduce((a, b) -> proven(b) > proven(a) ? b : a);
-            return known.or(() -> failed.isEmpty() ? passed.stream().findFirst() : Optional.empty());
-        }
-
         private CareLine washLine(String how, CareTest test) {
-            if (!measured(test)) {
+            if (!CareEvidence.measured(test)) {
                 questions.add(new Question(
                         "At what temperature was the %s made? Without it no temperature can be printed"
-                                .formatted(evidence(test)),
+                                .formatted(CareEvidence.words(test)),
                         rules.rule("careWords")));
-                return line(how + ". Tested temperature not recorded.", test);
+                return new CareLine(
+                        About.WASHING, how + ". Tested temperature not recorded.", CareEvidence.words(test), rule);
             }
-            double celsius = proven(test);
+            double celsius = CareEvidence.proven(test);
             String warmth = celsius <= 30 ? "cold" : celsius < 45 ? "warm" : "hot";
             if (celsius > 63) {
                 questions.add(new Question(
                         "The test was made above 63 °C, the end of 'hot'; is the temperature right?",
                         rules.rule("careWords")));
             }
-            String first = rules.fahrenheitFirst() ? fahrenheit(celsius) : whole(celsius) + "\u00a0°C";
-            String second = rules.fahrenheitFirst() ? whole(celsius) + "\u00a0°C" : fahrenheit(celsius);
             return new CareLine(
-                    "%s %s, at most %s (%s).".formatted(how, warmth, first, second),
-                    evidence(test),
+                    About.WASHING,
+                    "%s %s, at most %s.".formatted(how, warmth, degrees(celsius)),
+                    CareEvidence.words(test),
                     rules.rule("careWords"));
+        }
+
+        private void bleach() {
+            CareEvidence.Verdict chlorine = evidence.plain(Kind.CHLORINE_BLEACH);
+            CareEvidence.Verdict other = evidence.plain(Kind.OTHER_BLEACH);
+            if (other.forbidden()) {
+                add(About.BLEACHING, "Do not bleach.", other.test());
+            } else if (other.allowed() && !chlorine.allowed()) {
+                add(About.BLEACHING, "Only non-chlorine bleach, when needed.", other.test());
+            } else if (chlorine.forbidden()) {
+                add(About.BLEACHING, "Do not use chlorine bleach.", chlorine.test());
+            } else if (other.allowed()) {
+                add(About.BLEACHING, "Bleach when needed.", chlorine.test());
+            }
+        }
+
+        private void dry() {
+            CareEvidence.Verdict tumble = evidence.heated(Kind.TUMBLE_DRY);
+            if (tumble.forbidden()) {
+                add(About.DRYING, "Do not tumble dry.", tumble.test());
+            } else if (tumble.allowed()) {
+                add(About.DRYING, "Tumble dry" + atMost(tumble.test()) + ".", tumble.test());
+            }
+            said(About.DRYING, Kind.LINE_DRY, "Line dry.", "Do not line dry.");
+            said(About.DRYING, Kind.FLAT_DRY, "Dry flat.", "Do not dry flat.");
+        }
+
+        private void iron() {
+            CareEvidence.Verdict iron = evidence.heated(Kind.IRON);
+            if (iron.forbidden()) {
+                add(About.IRONING, "Do not iron.", iron.test());
+            } else if (iron.allowed() && rules.ironWords() && CareEvidence.measured(iron.test())) {
+                double celsius = CareEvidence.proven(iron.test());
+                String word = celsius < 150 ? "Cool iron" : celsius < 200 ? "Warm iron" : "Iron";
+                lines.add(new CareLine(
+                        About.IRONING,
+                        word + atMost(iron.test()) + ".",
+                        CareEvidence.words(iron.test()),
+                        rules.rule("careIron")));
+            } else if (iron.allowed()) {
+                add(About.IRONING, "Iron" + atMost(iron.test()) + ".", iron.test());
+            }
         }
 
         private void dryClean() {
             String word = rules.dryClean();
-            one(Kind.DRY_CLEAN, word + ".", "Do not %s.".formatted(word.toLowerCase(Locale.ROOT)));
-        }
-
-        private void iron() {
-            List<CareTest> failed = judged(Kind.IRON, false);
-            if (failed.isEmpty()) {
-                judged(Kind.IRON, true).stream()
-                        .reduce((a, b) -> measured(b) && (!measured(a) || proven(b) > proven(a)) ? b : a)
-                        .ifPresent(t -> lines.add(line(
-                                measured(t) ? "Iron, at most %s.".formatted(whole(proven(t)) + "\u00a0°C") : "Iron.",
-                                t)));
+            CareEvidence.Verdict dryClean = evidence.plain(Kind.DRY_CLEAN);
+            boolean neither = dryClean.forbidden() && evidence.wash().forbidden();
+            if (neither && !rules.cannotBeCleaned().isEmpty()) {
+                lines.removeIf(l -> l.about() == About.WASHING);
+                lines.add(new CareLine(
+                        About.WASHING,
+                        rules.cannotBeCleaned(),
+                        CareEvidence.words(evidence.wash().test()) + "; " + CareEvidence.words(dryClean.test()),
+                        rules.rule("careNeeded")));
             } else {
-                Optional<CareTest> cooler = highest(judged(Kind.IRON, true), failed);
-                lines.add(cooler.filter(Writing::measured)
-                        .map(t -> line("Iron, at most %s.".formatted(whole(proven(t)) + "\u00a0°C"), t))
-                        .orElseGet(() -> line("Do not iron.", failed.get(0))));
+                said(
+                        About.PROFESSIONAL_CARE,
+                        Kind.DRY_CLEAN,
+                        word + ".",
+                        "Do not %s.".formatted(word.toLowerCase(Locale.ROOT)));
             }
         }
 
         private void warnings() {
             String colour = rules.language().equals("en-US") ? "Color" : "Colour";
-            judged(Kind.RUB, false).stream().findFirst().ifPresent(t -> lines.add(line(colour + " may rub off.", t)));
-            judged(Kind.WATER, false).stream().findFirst().ifPresent(t -> lines.add(line("Water may mark it.", t)));
-            judged(Kind.LIGHT, false).stream()
-                    .findFirst()
-                    .ifPresent(t -> lines.add(line("Keep out of strong light.", t)));
+            warning(Kind.RUB, colour + " may rub off.");
+            warning(Kind.WATER, "Water may mark it.");
+            warning(Kind.LIGHT, "Keep out of strong light.");
         }
 
-        private void one(Kind kind, String passed, String failed) {
-            List<CareTest> bad = judged(kind, false);
-            if (!bad.isEmpty()) {
-                lines.add(line(failed, bad.get(0)));
-            } else {
-                judged(kind, true).stream().findFirst().ifPresent(t -> lines.add(line(passed, t)));
+        private void warning(Kind kind, String text) {
+            evidence.judged(kind, false).stream().findFirst().ifPresent(t -> add(About.WARNING, text, t));
+        }
+
+        private void said(About of, Kind kind, String allowed, String forbidden) {
+            CareEvidence.Verdict verdict = evidence.plain(kind);
+            if (verdict.way() != CareEvidence.Way.UNKNOWN) {
+                add(of, verdict.allowed() ? allowed : forbidden, verdict.test());
             }
         }
 
-        private List<CareTest> judged(Kind kind, boolean passed) {
-            return tests.stream()
-                    .filter(t -> t.kind() == kind && t.passed() != null && t.passed() == passed)
-                    .toList();
+        private void add(About of, String text, CareTest test) {
+            lines.add(new CareLine(of, text, CareEvidence.words(test), rule));
         }
 
-        /** 'Up to 40' does not say that 40 was reached, so it proves no temperature. */
-        private static boolean measured(CareTest test) {
-            return test.temperature().low() != null;
+        private String atMost(CareTest test) {
+            if (!CareEvidence.measured(test)) {
+                return "";
+            }
+            double celsius = CareEvidence.proven(test);
+            return ", at most " + (rules.fahrenheitFirst() ? degrees(celsius) : whole(celsius) + "\u00a0°C");
         }
 
-        private CareLine line(String text, CareTest test) {
-            return new CareLine(text, evidence(test), rule);
+        private String degrees(double celsius) {
+            String first = rules.fahrenheitFirst() ? fahrenheit(celsius) : whole(celsius) + "\u00a0°C";
+            String second = rules.fahrenheitFirst() ? whole(celsius) + "\u00a0°C" : fahrenheit(celsius);
+            return "%s (%s)".formatted(first, second);
         }
-    }
-
-    private static boolean treats(Kind kind) {
-        return switch (kind) {
-            case HAND_WASH, MACHINE_WASH, DRY_CLEAN, IRON -> true;
-            case RUB, WATER, LIGHT, OTHER -> false;
-        };
-    }
-
-    /** What a test has shown to be safe: the lower end of a range, in °C. */
-    private static double proven(CareTest test) {
-        return test.temperature().in(Unit.CELSIUS).low();
     }
 
     /** Downwards: what is printed as the most is never more than was tested. The small addend undoes a unit's rounding. */
@@ -200,22 +244,5 @@ public record CareWords(List<CareLine> lines, List<Question> questions) {
 
     private static String fahrenheit(double celsius) {
         return whole(Unit.CELSIUS.convert(celsius, Unit.FAHRENHEIT)) + "\u00a0°F";
-    }
-
-    private static String evidence(CareTest test) {
-        StringBuilder words = new StringBuilder(test.kind() + " test");
-        if (test.when().recorded()) {
-            words.append(" of ").append(test.when());
-        }
-        if (test.temperature().recorded()) {
-            words.append(" at ").append(test.temperature());
-        }
-        if (!test.method().isEmpty()) {
-            words.append(" (").append(test.method()).append(')');
-        }
-        if (!test.result().isEmpty()) {
-            words.append(": ").append(test.result());
-        }
-        return words.toString();
     }
 }

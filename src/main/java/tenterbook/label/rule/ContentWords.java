@@ -5,54 +5,64 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import tenterbook.material.FibreShare;
+import tenterbook.piece.Studio;
 
 /** The fibre content of one component in one market's words. */
 final class ContentWords {
     /** Sums nearer to 100 than this are 100; a label states whole or tenth percents. */
     private static final double SLACK = 0.005;
 
+    /** @param name in English; empty where the market prints none */
     private record Share(FibreNames.Fibre fibre, String name, double percent, String purpose) {}
+
+    /** What stands in a list of shares: a fibre, or 'other fibre' where {@code share} is null. */
+    private record Part(Share share, double percent, String english) {}
 
     private final RuleTable rules;
     private final Component component;
+    private final Studio studio;
     private final List<Refusal> refusals;
     private final List<Question> questions;
     private boolean refused;
 
-    ContentWords(RuleTable rules, Component component, List<Refusal> refusals, List<Question> questions) {
+    ContentWords(
+            RuleTable rules, Component component, Studio studio, List<Refusal> refusals, List<Question> questions) {
         this.rules = rules;
         this.component = component;
+        this.studio = studio;
         this.refusals = refusals;
         this.questions = questions;
     }
 
-    /** Empty where it was refused; the reasons are then in the list of refusals. */
-    Optional<FibreLine> line() {
+    /** The required line, and below it one for each further language; empty where it was refused, with the reasons noted. */
+    List<FibreLine> lines() {
         if (component.content().isEmpty()) {
             refuse(
                     "Fibre content not recorded for the cloth “%s”",
                     "missing", "Record its fibres and their percentages");
-            return Optional.empty();
+            return List.of();
         }
         List<Share> shares = named();
         checkPercents();
         if (refused) {
-            return Optional.empty();
+            return List.of();
         }
         List<Share> decoration = shares.stream().filter(this::decorative).toList();
         List<Share> ground =
                 shares.stream().filter(s -> !decoration.contains(s)).toList();
         if (!decoration.isEmpty() && ground.size() == 1) {
             String text = written(100, ground.get(0).name) + " " + rules.decorationPhrase();
-            return Optional.of(new FibreLine(FibreLine.Kind.CONTENT, text, rules.rule("decoration")));
+            return List.of(new FibreLine(FibreLine.Kind.CONTENT, text, rules.rule("decoration")));
         }
-        return Optional.of(ordered(shares));
+        return languages(parts(shares), contentRule(shares));
     }
 
     private List<Share> named() {
@@ -60,12 +70,15 @@ final class ContentWords {
         for (FibreShare share : component.content()) {
             String entry = share.fibre().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
             Optional<FibreNames.Fibre> fibre = FibreNames.entered(entry);
-            Optional<String> name = fibre.flatMap(f -> f.printed(rules.market(), entry));
-            if (name.isEmpty()) {
+            boolean english = rules.otherUse() != Language.Use.INSTEAD;
+            Optional<String> name = english
+                    ? fibre.flatMap(f -> f.printed(rules.market(), entry))
+                    : fibre.filter(f -> !f.fibre().equals(FibreNames.UNKNOWN)).map(f -> "");
+            if (fibre.isEmpty() || name.isEmpty()) {
                 refuseName(share.fibre(), entry);
                 continue;
             }
-            if (!fibre.get().read(rules.market())) {
+            if (english && !fibre.get().read(rules.market())) {
                 questions.add(new Question(
                         "The name “%s” for %s is from memory; was it checked in the rule's own list?"
                                 .formatted(name.get(), rules.name()),
@@ -73,7 +86,7 @@ final class ContentWords {
             }
             double percent = share.percent() == null ? 0 : share.percent();
             byName.merge(
-                    name.get(),
+                    english ? name.get() : fibre.get().fibre(),
                     new Share(fibre.get(), name.get(), percent, share.purpose()),
                     (a, b) -> new Share(
                             a.fibre, a.name, a.percent + b.percent, a.purpose.isEmpty() ? b.purpose : a.purpose));
@@ -92,11 +105,19 @@ final class ContentWords {
                 return;
             }
         }
+        Optional<FibreNames.Fibre> known = FibreNames.entered(entry);
+        if (known.isPresent() && known.get().fibre().equals(FibreNames.UNKNOWN)) {
+            refuse(
+                    "“" + written + "” may not stand on a label here, for the cloth “%s”",
+                    "missing",
+                    "Find out what it is: the supplier's word, a burn test, a laboratory");
+            return;
+        }
         Optional<String> root = FibreNames.all().stream()
                 .flatMap(f -> f.entries().stream())
-                .filter(name -> entry.contains(name) && !entry.equals(name))
+                .filter(name -> known.isEmpty() && entry.contains(name))
                 .max(Comparator.comparingInt(String::length));
-        if (entry.contains(".") || entry.contains("*") || entry.equals("\"")) {
+        if (FibreNames.abbreviated(entry)) {
             refuse(
                     "“" + written + "” is an abbreviation, in the cloth “%s”",
                     "abbreviation",
@@ -168,32 +189,113 @@ final class ContentWords {
         return false;
     }
 
-    private FibreLine ordered(List<Share> shares) {
+    /** Falling by percentage, what is not named last. */
+    private List<Part> parts(List<Share> shares) {
         List<Share> falling = new ArrayList<>(shares);
         falling.sort(Comparator.comparingDouble(Share::percent).reversed());
-        List<String> words = new ArrayList<>();
+        List<Part> parts = new ArrayList<>();
         double other = 0;
         int others = 0;
         for (Share share : falling) {
             if (stated(share)) {
-                words.add(written(share.percent, share.name));
+                parts.add(new Part(share, share.percent, share.name));
             } else {
                 other += share.percent;
                 others++;
             }
         }
         if (others > 0) {
-            words.add(written(other, others == 1 ? rules.otherOne() : rules.otherMany()));
+            parts.add(new Part(null, other, others == 1 ? rules.otherOne() : rules.otherMany()));
         }
+        if (others > 1 && rules.otherOne().equals(rules.otherMany())) {
+            questions.add(new Question(
+                    "Is “%s” right for %d fibres together? Its plural was not read, so the singular is printed"
+                            .formatted(rules.otherOne(), others),
+                    rules.rule("small")));
+        }
+        return parts;
+    }
+
+    private Rule contentRule(List<Share> shares) {
+        boolean small = shares.stream().anyMatch(s -> s.percent < rules.otherBelow());
         boolean wool = shares.stream()
                 .anyMatch(s -> rules.alwaysNamed().contains(s.fibre.fibre()) && s.percent < rules.otherBelow());
-        String rule = others > 0 ? "small" : wool ? "wool" : shares.size() == 1 ? "whole" : "order";
-        return new FibreLine(FibreLine.Kind.CONTENT, String.join(" ", words), rules.rule(rule));
+        boolean allNamed = shares.stream()
+                .allMatch(s -> s.percent >= rules.otherBelow()
+                        || rules.alwaysNamed().contains(s.fibre.fibre())
+                        || rules.functional().contains(s.purpose.toLowerCase(Locale.ROOT)));
+        return rules.rule(small && !allNamed ? "small" : wool ? "wool" : shares.size() == 1 ? "whole" : "order");
+    }
+
+    private List<FibreLine> languages(List<Part> parts, Rule rule) {
+        List<FibreLine> lines = new ArrayList<>();
+        switch (rules.otherUse()) {
+            case NONE -> lines.add(english(parts, rule));
+            case BESIDE -> {
+                lines.add(english(parts, rule));
+                for (Language language : rules.otherLanguages()) {
+                    OtherNames names = new OtherNames(rules, language, studio);
+                    if (names.begun()) {
+                        translated(parts, names, rule, false).ifPresent(lines::add);
+                    }
+                }
+            }
+            case JOINED, INSTEAD ->
+                translated(parts, new OtherNames(rules, rules.otherLanguages().get(0), studio), rule, true)
+                        .ifPresent(lines::add);
+        }
+        return lines;
+    }
+
+    private FibreLine english(List<Part> parts, Rule rule) {
+        String text = parts.stream().map(p -> written(p.percent, p.english)).collect(Collectors.joining(" "));
+        return new FibreLine(FibreLine.Kind.CONTENT, text, rule);
+    }
+
+    /** The line in another language, with the English where the market joins them; what is missing is refused or asked for. */
+    private Optional<FibreLine> translated(List<Part> parts, OtherNames names, Rule rule, boolean needed) {
+        List<String> words = new ArrayList<>();
+        List<String> missing = new ArrayList<>();
+        Set<String> notes = new LinkedHashSet<>();
+        boolean joined = rules.otherUse() == Language.Use.JOINED;
+        for (Part part : parts) {
+            Optional<OtherNames.Name> name = part.share == null ? names.otherFibre() : names.of(part.share.fibre);
+            if (name.isEmpty()) {
+                missing.add(part.share == null ? OtherNames.OTHER_FIBRE : part.share.fibre.fibre());
+                continue;
+            }
+            notes.add(name.get().by());
+            String other = name.get().text();
+            words.add(written(part.percent, joined ? part.english + "/" + capital(other) : other));
+        }
+        if (missing.isEmpty()) {
+            return Optional.of(
+                    new FibreLine(FibreLine.Kind.CONTENT, String.join(" ", words), rule, String.join("; ", notes)));
+        }
+        String what = String.join(", ", missing);
+        String fix = "Enter it, and who says so, under names in other languages in the studio's particulars; "
+                + "this program translates nothing";
+        if (needed) {
+            refuse(
+                    "The name in %s of %s is not entered"
+                            .formatted(names.language().name(), what),
+                    "language",
+                    fix);
+        } else {
+            questions.add(new Question(
+                    "What is %s in %s? Other names in that language are entered, this one is not, so no line in it is printed"
+                            .formatted(what, names.language().name()),
+                    rules.rule("language")));
+        }
+        return Optional.empty();
     }
 
     private String written(double percent, String name) {
-        String printed = rules.capitals() ? FibreStatement.capital(name) : name;
-        return rules.percent().formatted(number(percent), printed);
+        return rules.percent().formatted(number(percent), capital(name));
+    }
+
+    private String capital(String name) {
+        return rules.capitals() ? FibreStatement.capital(name) : name;
     }
 
     static String number(double value) {

@@ -1,49 +1,64 @@
 package tenterbook.label.rule;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVRecord;
 
-/** The table of fibre names, {@code /label/fibres.csv}. */
+/** The tables of fibre names: {@code /label/fibres.csv}, what a maker writes, and {@code /label/fibre-names.csv}, what is printed. */
 final class FibreNames {
-    /**
-     * One fibre.
-     *
-     * @param fibre its key
-     * @param entries what a maker may write, lower case
-     * @param us names printed in the United States, the first unless the maker wrote another; empty where there is none
-     * @param eu names printed in the European Union, likewise
-     */
-    record Fibre(String fibre, List<String> entries, List<String> us, boolean usRead, List<String> eu, boolean euRead) {
-        List<String> names(Market market) {
-            return market == Market.US ? us : eu;
-        }
+    /** What one market prints for one fibre in one language. */
+    record Printed(List<String> names, String source, boolean read) {
+        static final Printed NONE = new Printed(List.of(), "", false);
 
-        boolean read(Market market) {
-            return market == Market.US ? usRead : euRead;
-        }
-
-        Optional<String> printed(Market market, String entry) {
-            List<String> names = names(market);
+        Optional<String> chosen(String entry) {
             return names.stream()
-                    .filter(entry::equals)
+                    .filter(name -> name.equalsIgnoreCase(entry))
                     .findFirst()
                     .or(() -> names.stream().findFirst());
         }
     }
 
+    /**
+     * One fibre.
+     *
+     * @param fibre its key
+     * @param entries what a maker may write, lower case
+     */
+    record Fibre(String fibre, List<String> entries) {
+        /** Names printed, the first unless the maker wrote another; none where the market has no name for it. */
+        Printed names(Market market, String language) {
+            return PRINTED.getOrDefault(key(market.rules().namesOf(), language, fibre), Printed.NONE);
+        }
+
+        Optional<String> printed(Market market, String entry) {
+            return names(market, "en").chosen(entry);
+        }
+
+        boolean read(Market market) {
+            return names(market, "en").read;
+        }
+    }
+
+    /** The key of what is not known, which only some markets let stand. */
+    static final String UNKNOWN = "unknown fibres";
+
     /** Salts of the mordant shelf that share a fibre's name. */
     private static final Pattern SALT =
             Pattern.compile("\\b(alumini?um|alum|iron|ferrous|copper|calcium|sodium) acetate\\b");
 
-    private static final List<Fibre> FIBRES = read();
+    private static final List<Fibre> FIBRES = Tables.rows("fibres.csv").stream()
+            .map(row -> new Fibre(row.get("fibre"), cell(row, "entries")))
+            .toList();
+    private static final List<String> ABBREVIATIONS = Tables.rows("fibre-abbreviations.csv").stream()
+            .map(row -> row.get("abbreviation"))
+            .toList();
+    private static final Map<String, Printed> PRINTED = printed();
 
     private FibreNames() {}
 
@@ -55,6 +70,10 @@ final class FibreNames {
         return FIBRES.stream().filter(f -> f.entries.contains(entry)).findFirst();
     }
 
+    static boolean abbreviated(String entry) {
+        return entry.contains(".") || entry.contains("*") || entry.equals("\"") || ABBREVIATIONS.contains(entry);
+    }
+
     /** Fibres named as words of a text, as in a title or the name of a cloth. */
     static List<Fibre> namedIn(String text) {
         String words = text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]+", " ");
@@ -64,22 +83,21 @@ final class FibreNames {
                 .toList();
     }
 
-    private static List<Fibre> read() {
-        List<Fibre> fibres = new ArrayList<>();
-        try (var in = new BufferedReader(new InputStreamReader(
-                FibreNames.class.getResourceAsStream("/label/fibres.csv"), StandardCharsets.UTF_8))) {
-            in.lines()
-                    .filter(line -> !line.startsWith("#") && !line.startsWith("fibre,"))
-                    .map(line -> line.split(",", -1))
-                    .forEach(c -> fibres.add(new Fibre(
-                            c[0], names(c[1]), names(c[2]), c[3].equals("read"), names(c[4]), c[6].equals("read"))));
-        } catch (IOException e) {
-            throw new UncheckedIOException("The table of fibre names cannot be read", e);
+    private static Map<String, Printed> printed() {
+        Map<String, Printed> all = new LinkedHashMap<>();
+        for (CSVRecord row : Tables.rows("fibre-names.csv")) {
+            String key = key(Market.valueOf(row.get("market")), row.get("language"), row.get("fibre"));
+            all.put(key, new Printed(cell(row, "names"), row.get("source"), "read".equals(row.get("status"))));
         }
-        return List.copyOf(fibres);
+        return all;
     }
 
-    private static List<String> names(String cell) {
-        return cell.isEmpty() ? List.of() : List.of(cell.split("\\|"));
+    private static String key(Market market, String language, String fibre) {
+        return market + "/" + language + "/" + fibre;
+    }
+
+    private static List<String> cell(CSVRecord row, String column) {
+        return new ArrayList<>(Arrays.asList(row.get(column).split("\\|")))
+                .stream().filter(name -> !name.isEmpty()).toList();
     }
 }

@@ -3,13 +3,11 @@ package tenterbook.label.rule;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import tenterbook.piece.Category;
 
 /**
- * Fibre content and origin in the exact words of one market.
+ * Fibre content, origin and maker in the exact words of one market.
  *
  * <p>With a refusal there are no content lines: half a statement is none. A question does not stop the label.
  *
@@ -32,34 +30,31 @@ public record FibreStatement(
         questions = List.copyOf(questions);
     }
 
-    /**
-     * The statement for a piece.
-     *
-     * @param components its cloths; empty where none is recorded
-     * @param dyedIn country of the dyeing; empty where not recorded
-     * @param trims what is on it besides cloth, in the maker's words
-     */
-    public static FibreStatement of(
-            Market market, Category category, List<Component> components, String dyedIn, String trims) {
+    /** The statement for an article. */
+    public static FibreStatement of(Market market, Article article) {
         RuleTable rules = market.rules();
         List<Refusal> refusals = new ArrayList<>();
         List<Question> questions = new ArrayList<>();
-        List<FibreLine> lines = new ArrayList<>(content(rules, components, refusals, questions));
+        List<FibreLine> lines = new ArrayList<>(content(rules, article, refusals, questions));
         if (!refusals.isEmpty()) {
             lines.clear();
         }
-        String plainTrims = " " + trims.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}-]+", " ") + " ";
-        if (rules.animalWords().stream()
-                .anyMatch(word -> plainTrims.contains(" " + word + " ") || plainTrims.contains(" " + word + "s "))) {
-            lines.add(new FibreLine(FibreLine.Kind.ANIMAL_PARTS, rules.animalPhrase() + ".", rules.rule("animal")));
-        }
-        lines.addAll(OriginWords.lines(rules, components, dyedIn, questions));
-        Optional<Rule> coverage = Optional.ofNullable(rules.coverage().get(category));
+        AnimalParts.line(rules, article.trims(), questions).ifPresent(line -> {
+            lines.add(line);
+            lines.addAll(besides(rules, article, line, questions));
+        });
+        lines.addAll(OriginWords.lines(rules, article, refusals, questions));
+        lines.addAll(MakerLines.lines(rules, article, refusals, questions));
+        rules.standing().stream()
+                .map(s -> new Question(s.asks(), rules.rule(s.rule())))
+                .forEach(questions::add);
+        Optional<Rule> coverage = Optional.ofNullable(rules.coverage().get(article.category()));
         return new FibreStatement(market, rules.version(), lines, refusals, questions, coverage, rules.notice());
     }
 
     private static List<FibreLine> content(
-            RuleTable rules, List<Component> components, List<Refusal> refusals, List<Question> questions) {
+            RuleTable rules, Article article, List<Refusal> refusals, List<Question> questions) {
+        List<Component> components = article.components();
         if (components.isEmpty()) {
             refusals.add(new Refusal(
                     "Fibre content not recorded: no cloth is told for this piece",
@@ -67,16 +62,17 @@ public record FibreStatement(
                     "Name the cloth in the clamping, and its fibres on the cloth's page"));
             return List.of();
         }
-        Map<String, FibreLine> byContent = new LinkedHashMap<>();
+        Map<String, List<FibreLine>> byContent = new LinkedHashMap<>();
         Map<String, String> partsByContent = new LinkedHashMap<>();
         for (Component component : components) {
-            new ContentWords(rules, component, refusals, questions).line().ifPresent(line -> {
-                byContent.putIfAbsent(line.text(), line);
-                partsByContent.merge(line.text(), component.label(), (a, b) -> a.equals(b) ? a : a + ", " + b);
-            });
+            List<FibreLine> lines = new ContentWords(rules, component, article.studio(), refusals, questions).lines();
+            if (!lines.isEmpty()) {
+                byContent.putIfAbsent(lines.get(0).text(), lines);
+                partsByContent.merge(lines.get(0).text(), component.label(), (a, b) -> a.equals(b) ? a : a + ", " + b);
+            }
         }
         if (byContent.size() < 2) {
-            return List.copyOf(byContent.values());
+            return byContent.values().stream().flatMap(List::stream).toList();
         }
         components.stream()
                 .filter(c -> c.part().isEmpty())
@@ -85,18 +81,46 @@ public record FibreStatement(
                                 .formatted(c.cloth()),
                         rules.rule("components")))
                 .forEach(questions::add);
-        return byContent.values().stream()
-                .map(line -> new FibreLine(
-                        FibreLine.Kind.CONTENT,
-                        capital(partsByContent.get(line.text())) + ": " + line.text(),
-                        rules.rule("components")))
-                .toList();
+        if (byContent.values().stream()
+                .flatMap(List::stream)
+                .anyMatch(line -> !line.note().isEmpty())) {
+            questions.add(new Question(
+                    "The names of the parts stand in one language alone; may they? This program translates nothing",
+                    rules.rule("language")));
+        }
+        List<FibreLine> labelled = new ArrayList<>();
+        byContent.forEach((first, lines) -> lines.forEach(line -> labelled.add(new FibreLine(
+                FibreLine.Kind.CONTENT,
+                capital(partsByContent.get(first)) + ": " + line.text(),
+                rules.rule("components"),
+                line.note()))));
+        return labelled;
+    }
+
+    /** A line again in each language that the maker entered words in. */
+    private static List<FibreLine> besides(RuleTable rules, Article article, FibreLine line, List<Question> questions) {
+        List<FibreLine> lines = new ArrayList<>();
+        if (rules.otherUse() != Language.Use.BESIDE) {
+            return lines;
+        }
+        for (Language language : rules.otherLanguages()) {
+            OtherNames names = new OtherNames(rules, language, article.studio());
+            Optional<OtherNames.Name> phrase = names.phrase(rules.animalPhrase());
+            phrase.ifPresent(p -> lines.add(new FibreLine(line.kind(), p.text(), line.rule(), p.by())));
+            if (names.begun() && phrase.isEmpty()) {
+                questions.add(new Question(
+                        "What is “%s” in %s? It is not entered under names in other languages"
+                                .formatted(rules.animalPhrase(), language.name()),
+                        rules.rule("language")));
+            }
+        }
+        return lines;
     }
 
     static String capital(String text) {
         return text.isEmpty()
                 ? text
-                : text.substring(0, text.offsetByCodePoints(0, 1)).toUpperCase(Locale.ROOT)
+                : text.substring(0, text.offsetByCodePoints(0, 1)).toUpperCase(java.util.Locale.ROOT)
                         + text.substring(text.offsetByCodePoints(0, 1));
     }
 

@@ -6,9 +6,36 @@ import java.util.stream.Collectors;
 
 /** Where the cloth was woven and the piece dyed, in one statement. */
 final class OriginWords {
+    /** When a market's label states origin. */
+    enum When {
+        /** Always; what is not recorded is asked for. */
+        REQUIRED,
+        /** As a fact, where recorded. */
+        FACT,
+        /** Only where the piece is said to be imported; then it must. */
+        IF_SAID_IMPORTED
+    }
+
     private OriginWords() {}
 
-    static List<FibreLine> lines(RuleTable rules, List<Component> components, String dyedIn, List<Question> questions) {
+    static List<FibreLine> lines(RuleTable rules, Article article, List<Refusal> refusals, List<Question> questions) {
+        if (rules.originWhen() == When.IF_SAID_IMPORTED) {
+            if (!article.saidToBeImported()) {
+                return List.of();
+            }
+            if (article.dyedIn().isEmpty()) {
+                refusals.add(new Refusal(
+                        "The label's words say that it is imported, and the country is not recorded",
+                        rules.rule("origin"),
+                        "Record where it was dyed, or take the word off the label"));
+                return List.of();
+            }
+        }
+        return stated(rules, article.components(), article.dyedIn(), questions);
+    }
+
+    private static List<FibreLine> stated(
+            RuleTable rules, List<Component> components, String dyedIn, List<Question> questions) {
         Rule rule = rules.rule("origin");
         List<String> woven = components.stream()
                 .map(Component::wovenIn)

@@ -33,7 +33,10 @@ public final class ClothForm implements RecordForm<Cloth> {
         form.put("arealWeight", cloth.arealWeight());
         form.put("width", cloth.width());
         form.put("weave", cloth.weave()).put("lot", cloth.lot()).put("supplier", cloth.supplier());
-        form.put("wovenIn", cloth.wovenIn()).put("price", cloth.price()).put("notes", cloth.notes());
+        form.put("wovenIn", cloth.wovenIn())
+                .put("price", cloth.price())
+                .put("notes", cloth.notes())
+                .put("finish", cloth.finish());
         form.put("boughtOn", cloth.boughtOn());
         form.put("bought", cloth.bought());
         for (int i = 0; i < cloth.content().size(); i++) {
@@ -73,7 +76,8 @@ public final class ClothForm implements RecordForm<Cloth> {
                         form.date("boughtOn"),
                         form.quantity("bought", METRE),
                         form.money("price", currency.get()),
-                        form.text("notes")));
+                        form.text("notes"),
+                        form.text("finish")));
         return form.hasProblems() ? null : cloth;
     }
 }

@@ -23,7 +23,9 @@ import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
+import tenterbook.piece.Specimen;
 import tenterbook.piece.Status;
+import tenterbook.piece.TestStandard;
 import tenterbook.recipe.ClampingId;
 
 /** A piece. Colours named on a photograph are not in this form; they stay with their photograph. */
@@ -80,6 +82,7 @@ public final class PieceForm implements RecordForm<Piece> {
             Form row = form.row("tests", i);
             row.put("kind", test.kind()).put("method", test.method()).put("result", test.result());
             row.put("passed", test.passed() == null ? "" : test.passed() ? "yes" : "no");
+            row.put("standard", test.standard()).put("grade", test.gradeWords()).put("specimen", test.specimen());
             row.put("when", test.when());
             row.put("temperature", test.temperature());
         }
@@ -119,7 +122,10 @@ public final class PieceForm implements RecordForm<Piece> {
                         row.text("method"),
                         row.quantity("temperature", CELSIUS),
                         row.text("result"),
-                        row.text("passed").isEmpty() ? null : row.text("passed").equals("yes")));
+                        row.text("passed").isEmpty() ? null : row.text("passed").equals("yes"),
+                        row.choice("standard", TestStandard.values()),
+                        row.read("grade", null, CareTest::readGrade),
+                        row.choice("specimen", Specimen.values())));
         List<Event> events = form.each(
                 "events",
                 row -> new Event(

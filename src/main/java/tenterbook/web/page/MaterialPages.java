@@ -93,6 +93,7 @@ public final class MaterialPages {
         facts.add(Fact.of("Areal weight", cloth.arealWeight()));
         facts.add(Fact.of("Width", cloth.width()));
         facts.add(new Fact("Weave", Fact.or(cloth.weave())));
+        facts.add(new Fact("Finish", Fact.or(cloth.finish())));
         facts.add(new Fact("Woven in", Fact.or(cloth.wovenIn())));
         facts.add(new Fact("Supplier and lot", Fact.or((cloth.supplier() + " " + cloth.lot()).strip())));
         facts.add(new Fact("Bought", cloth.boughtOn().toString()));

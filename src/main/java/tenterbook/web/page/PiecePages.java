@@ -22,7 +22,9 @@ import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
+import tenterbook.piece.Specimen;
 import tenterbook.piece.Status;
+import tenterbook.piece.TestStandard;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
 import tenterbook.web.Html;
@@ -78,6 +80,8 @@ public final class PiecePages {
                 "statuses", Choices.words(Status.values()),
                 "roles", Choices.words(PhotoRole.values()),
                 "testKinds", Choices.words(CareTest.Kind.values()),
+                "testStandards", Choices.words(TestStandard.values()),
+                "specimens", Choices.words(Specimen.values()),
                 "eventKinds", Choices.words(EventKind.values()),
                 "parties", Choices.parties(site),
                 "clampings", Choices.clampings(site));

@@ -10,6 +10,7 @@ import java.util.Map;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.ArchiveCheck;
 import tenterbook.exchange.Pack;
+import tenterbook.label.rule.Language;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Finding;
@@ -103,6 +104,16 @@ public final class StudioPages {
         values.put(
                 "folder",
                 site.archive().folder().root().toAbsolutePath().normalize().toString());
+        values.put(
+                "languages",
+                Language.all().stream()
+                        .map(language -> new Choices.Choice(language.tag(), language.name()))
+                        .toList());
+        values.put(
+                "terms",
+                Language.terms().stream()
+                        .map(term -> new Choices.Choice(term, ""))
+                        .toList());
         values.put("revisions", site.archive().ledger().lastSequence());
         values.put("lastHash", site.archive().ledger().lastHash().hex());
         ctx.status(status);
@@ -111,6 +122,13 @@ public final class StudioPages {
 
     private void save(Context ctx) {
         Form form = Form.of(ctx.formParamMap());
+        String order = form.text("order");
+        form.put("order", "");
+        if (!order.isEmpty()) {
+            form.rearrange(order);
+            show(ctx, 200, form, List.of(), "");
+            return;
+        }
         Studio studio = forms.read(form, null);
         if (studio == null) {
             show(ctx, 422, form, List.of(), "");

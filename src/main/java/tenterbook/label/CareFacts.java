@@ -1,0 +1,52 @@
+package tenterbook.label;
+
+import java.util.List;
+import java.util.stream.Stream;
+import tenterbook.label.rule.CareCase;
+import tenterbook.label.rule.CareCase.Of;
+import tenterbook.material.Cloth;
+import tenterbook.material.FibreShare;
+import tenterbook.material.Lot;
+import tenterbook.material.Role;
+import tenterbook.measure.PartialDate;
+import tenterbook.piece.Piece;
+import tenterbook.recipe.Clamping;
+
+/** What bears on the care of a piece, as the archive has it. */
+final class CareFacts {
+    private CareFacts() {}
+
+    static CareCase of(LabelFacts facts) {
+        Piece piece = facts.piece();
+        List<Cloth> cloths =
+                facts.cloths().stream().map(LabelFacts.ClothPart::cloth).toList();
+        PartialDate lastDyed = facts.clampings().stream()
+                .map(Clamping::when)
+                .reduce((earlier, later) -> later)
+                .orElse(PartialDate.UNRECORDED);
+        return new CareCase(piece.category(), piece.tests(), null, lastDyed)
+                .with(
+                        Of.FIBRE,
+                        cloths.stream()
+                                .flatMap(c -> c.content().stream())
+                                .map(FibreShare::fibre)
+                                .toList())
+                .with(Of.DYE, lots(facts, Role.DYE))
+                .with(Of.MORDANT, lots(facts, Role.MORDANT))
+                .with(
+                        Of.FINISH,
+                        Stream.concat(cloths.stream().map(Cloth::finish), lots(facts, Role.ASSISTANT).stream())
+                                .toList())
+                .with(
+                        Of.CONSTRUCTION,
+                        cloths.stream().map(c -> c.name() + " " + c.weave()).toList())
+                .with(Of.TRIM, List.of(piece.trims()));
+    }
+
+    private static List<String> lots(LabelFacts facts, Role role) {
+        return facts.lots().stream()
+                .filter(lot -> lot.role() == role)
+                .map(Lot::name)
+                .toList();
+    }
+}

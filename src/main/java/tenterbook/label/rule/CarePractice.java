@@ -1,0 +1,91 @@
+package tenterbook.label.rule;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import tenterbook.measure.Unit;
+import tenterbook.piece.CareTest;
+
+/** What dyers commonly hold, {@code /label/care-practice.csv}: questions to the maker, never words on a label. */
+final class CarePractice {
+    /**
+     * One row.
+     *
+     * @param answeredBy words of the kinds of test that answer it
+     * @param most the warmest wash usually dared, in °C; null for none
+     */
+    private record Row(
+            CareCase.Of of, Pattern words, String says, List<String> answeredBy, Double most, String source) {}
+
+    private static final List<Row> ROWS = Tables.rows("care-practice.csv").stream()
+            .map(row -> new Row(
+                    CareCase.Of.valueOf(row.get("of").toUpperCase(Locale.ROOT)),
+                    words(row.get("words")),
+                    row.get("says"),
+                    List.of(row.get("answered_by").split("\\|")),
+                    row.get("most").isEmpty() ? null : Double.valueOf(row.get("most")),
+                    row.get("source")))
+            .toList();
+
+    private CarePractice() {}
+
+    private static Pattern words(String cell) {
+        return Pattern.compile("(?<![\\p{L}])("
+                + Arrays.stream(cell.split("\\|")).map(Pattern::quote).collect(Collectors.joining("|"))
+                + ")(?![\\p{L}])");
+    }
+
+    static List<Question> questions(CareCase about, CareEvidence evidence, Rule rule) {
+        Set<String> asked = new LinkedHashSet<>();
+        for (Row row : ROWS) {
+            List<String> named = about.materials().stream()
+                    .filter(m -> m.of() == row.of
+                            && row.words.matcher(plain(m.name())).find())
+                    .map(CareCase.Material::name)
+                    .distinct()
+                    .toList();
+            if (!named.isEmpty()) {
+                asked.addAll(asked(row, String.join(", ", named), evidence));
+            }
+        }
+        return asked.stream().map(text -> new Question(text, rule)).toList();
+    }
+
+    private static List<String> asked(Row row, String named, CareEvidence evidence) {
+        List<String> asked = new ArrayList<>();
+        boolean answered = evidence.judged().stream()
+                .anyMatch(t -> row.answeredBy.contains(t.kind().toString()));
+        if (!answered) {
+            asked.add("Is there a test of %s? %s (%s; here: %s)"
+                    .formatted(String.join(" or ", row.answeredBy), row.says, row.source, named));
+        }
+        CareTest wash = evidence.wash().test();
+        if (row.most != null && evidence.wash().allowed() && CareEvidence.measured(wash)) {
+            double celsius = CareEvidence.proven(wash);
+            if (celsius > row.most + 1e-6) {
+                asked.add(
+                        "Did the wash at %s hold on this very cloth and dye? %s; usually not warmer than %.0f %s (%s; here: %s)"
+                                .formatted(
+                                        wash.temperature(),
+                                        row.says,
+                                        row.most,
+                                        Unit.CELSIUS.symbol(),
+                                        row.source,
+                                        named));
+            }
+        }
+        return asked;
+    }
+
+    private static String plain(String text) {
+        return text.toLowerCase(Locale.ROOT)
+                .replace("sulf", "sulph")
+                .replace("aluminum", "aluminium")
+                .replaceAll("[\\s\\p{Z}_-]+", " ");
+    }
+}

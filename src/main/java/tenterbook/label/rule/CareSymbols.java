@@ -1,0 +1,190 @@
+package tenterbook.label.rule;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenterbook.piece.CareTest;
+import tenterbook.piece.CareTest.Kind;
+
+/**
+ * The symbols that the evidence carries. A symbol that allows more than was tested is not drawn, so a wash by hand that was
+ * tested at 30 °C has none: the symbol allows 40 °C.
+ *
+ * @param marks in the order of ISO 3758, each with the test it rests on
+ * @param questions what is missing and what follows, the trade mark, and what the market says of symbols
+ */
+public record CareSymbols(List<Mark> marks, List<Question> questions) {
+    /** The caution to show where symbols are chosen. */
+    public static final String CAUTION =
+            "Care symbols are registered trademarks of GINETEX in many countries, and their use there needs a licence. These are drawings of our own after the standard’s geometry, partly from memory; the words stand beside them.";
+
+    /** A symbol with what it rests on. */
+    public record Mark(CareSymbol symbol, String evidence) {}
+
+    public CareSymbols {
+        marks = List.copyOf(marks);
+        questions = List.copyOf(questions);
+    }
+
+    public static CareSymbols of(CareCase about, Market market) {
+        RuleTable rules = market.rules();
+        CareEvidence evidence = new CareEvidence(about, rules);
+        Choosing choosing = new Choosing(evidence, rules);
+        return choosing.symbols();
+    }
+
+    private static final class Choosing {
+        private final CareEvidence evidence;
+        private final RuleTable rules;
+        private final List<Mark> marks = new ArrayList<>();
+        private final Map<CareLine.About, String> why = new EnumMap<>(CareLine.About.class);
+        private final List<Question> questions = new ArrayList<>();
+
+        Choosing(CareEvidence evidence, RuleTable rules) {
+            this.evidence = evidence;
+            this.rules = rules;
+        }
+
+        CareSymbols symbols() {
+            wash(evidence.wash());
+            bleach();
+            dry();
+            iron(evidence.heated(Kind.IRON));
+            dryClean(evidence.plain(Kind.DRY_CLEAN));
+            missing();
+            questions.add(new Question(
+                    "Have you leave to use care symbols where this is sold? They are registered trademarks in many countries",
+                    rules.rule("careSymbolMarks")));
+            if (!rules.symbolsNote().isEmpty()) {
+                questions.add(new Question(
+                        "Were the symbols compared with the standard? " + rules.symbolsNote(),
+                        rules.rule("careSymbolShapes")));
+            }
+            return new CareSymbols(marks, questions);
+        }
+
+        private void wash(CareEvidence.Verdict wash) {
+            if (wash.forbidden()) {
+                mark(CareSymbol.NO_WASH, wash.test());
+            } else if (wash.allowed() && !CareEvidence.measured(wash.test())) {
+                why.put(CareLine.About.WASHING, "the test's temperature is not recorded");
+            } else if (wash.allowed() && wash.test().kind() == Kind.HAND_WASH) {
+                if (CareEvidence.proven(wash.test()) >= 40 - 1e-6) {
+                    mark(CareSymbol.HAND_WASH, wash.test());
+                } else {
+                    why.put(
+                            CareLine.About.WASHING,
+                            "the symbol of washing by hand allows 40 °C, and the test was made at %s"
+                                    .formatted(wash.test().temperature()));
+                }
+            } else if (wash.allowed()) {
+                machine(wash.test());
+            }
+        }
+
+        private void machine(CareTest test) {
+            double celsius = CareEvidence.proven(test);
+            String how = (test.method() + " " + test.result()).toLowerCase(Locale.ROOT);
+            String bars = how.matches(".*\\b(very gentle|very mild|wool programme|hand programme)\\b.*")
+                    ? "_VERY_MILD"
+                    : how.matches(".*\\b(gentle|mild|delicate|delicates)\\b.*") ? "_MILD" : "";
+            Optional<String> degrees = Stream.of(95, 70, 60, 50, 40, 30)
+                    .filter(d -> d <= celsius + 1e-6 && (bars.isEmpty() || d <= 40))
+                    .findFirst()
+                    .map(d -> "WASH_" + d + bars);
+            if (degrees.isPresent()) {
+                mark(CareSymbol.valueOf(degrees.get()), test);
+            } else {
+                why.put(CareLine.About.WASHING, "the least temperature a symbol has is 30 °C");
+            }
+        }
+
+        private void bleach() {
+            CareEvidence.Verdict chlorine = evidence.plain(Kind.CHLORINE_BLEACH);
+            CareEvidence.Verdict other = evidence.plain(Kind.OTHER_BLEACH);
+            if (other.forbidden()) {
+                mark(CareSymbol.NO_BLEACH, other.test());
+            } else if (other.allowed() && chlorine.allowed()) {
+                mark(CareSymbol.BLEACH, chlorine.test());
+            } else if (other.allowed()) {
+                mark(CareSymbol.OXYGEN_BLEACH, other.test());
+            }
+        }
+
+        private void dry() {
+            CareEvidence.Verdict tumble = evidence.heated(Kind.TUMBLE_DRY);
+            if (tumble.forbidden()) {
+                mark(CareSymbol.NO_TUMBLE_DRY, tumble.test());
+            } else if (tumble.allowed() && CareEvidence.measured(tumble.test())) {
+                double celsius = CareEvidence.proven(tumble.test());
+                if (celsius >= 80 - 1e-6) {
+                    mark(CareSymbol.TUMBLE_DRY, tumble.test());
+                } else if (celsius >= 60 - 1e-6) {
+                    mark(CareSymbol.TUMBLE_DRY_LOW, tumble.test());
+                }
+            }
+            if (evidence.plain(Kind.LINE_DRY).allowed()) {
+                mark(CareSymbol.LINE_DRY, evidence.plain(Kind.LINE_DRY).test());
+            } else if (evidence.plain(Kind.FLAT_DRY).allowed()) {
+                mark(CareSymbol.FLAT_DRY, evidence.plain(Kind.FLAT_DRY).test());
+            }
+        }
+
+        private void iron(CareEvidence.Verdict iron) {
+            if (iron.forbidden()) {
+                mark(CareSymbol.NO_IRON, iron.test());
+            } else if (iron.allowed() && CareEvidence.measured(iron.test())) {
+                double celsius = CareEvidence.proven(iron.test());
+                Stream.of(200, 150, 110)
+                        .filter(d -> d <= celsius + 1e-6)
+                        .findFirst()
+                        .ifPresentOrElse(
+                                d -> mark(CareSymbol.valueOf("IRON_" + d), iron.test()),
+                                () -> why.put(CareLine.About.IRONING, "the coolest iron a symbol has is 110 °C"));
+            } else if (iron.allowed()) {
+                why.put(CareLine.About.IRONING, "the test's temperature is not recorded");
+            }
+        }
+
+        private void dryClean(CareEvidence.Verdict dryClean) {
+            if (dryClean.forbidden()) {
+                mark(CareSymbol.NO_DRY_CLEAN, dryClean.test());
+            } else if (dryClean.allowed()) {
+                String how = (dryClean.test().method() + " " + dryClean.test().result()).toLowerCase(Locale.ROOT);
+                if (how.contains("perchlor")) {
+                    mark(CareSymbol.DRY_CLEAN_P, dryClean.test());
+                } else if (how.contains("hydrocarbon")) {
+                    mark(CareSymbol.DRY_CLEAN_F, dryClean.test());
+                } else {
+                    why.put(
+                            CareLine.About.PROFESSIONAL_CARE,
+                            "the test's solvent, perchloroethylene or hydrocarbon, is not recorded");
+                }
+            }
+        }
+
+        private void mark(CareSymbol symbol, CareTest test) {
+            marks.add(new Mark(symbol, CareEvidence.words(test)));
+        }
+
+        private void missing() {
+            List<String> gaps = Stream.of(CareLine.About.values())
+                    .filter(a -> a != CareLine.About.WARNING)
+                    .filter(a -> marks.stream().noneMatch(m -> m.symbol().about() == a))
+                    .map(a -> a.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ": "
+                            + why.getOrDefault(a, "no fitting test"))
+                    .toList();
+            if (!gaps.isEmpty()) {
+                questions.add(new Question(
+                        ("May the row of symbols go out with gaps? %s. A buyer may take a gap for leave to do as they like, and a row of fewer than five is not the standard's full row")
+                                .formatted(gaps.stream().collect(Collectors.joining("; "))),
+                        rules.rule("careSymbols")));
+            }
+        }
+    }
+}

@@ -1,0 +1,80 @@
+package tenterbook.label.rule;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import tenterbook.piece.LocalName;
+import tenterbook.piece.Studio;
+
+/** Words in another language: the few whose source was read, else those that the maker entered. Nothing is translated. */
+final class OtherNames {
+    /**
+     * A word in another language.
+     *
+     * @param by who answers for it, as a part of a sentence
+     */
+    record Name(String text, String by) {}
+
+    /** What the list of names calls the fibres under the least share. */
+    static final String OTHER_FIBRE = "other fibre";
+
+    private final RuleTable rules;
+    private final Language language;
+    private final List<LocalName> entered;
+
+    OtherNames(RuleTable rules, Language language, Studio studio) {
+        this.rules = rules;
+        this.language = language;
+        this.entered = studio.names().stream()
+                .filter(name -> language.servedBy(name.language()))
+                .toList();
+    }
+
+    Language language() {
+        return language;
+    }
+
+    /** Whether the maker entered anything in this language. */
+    boolean begun() {
+        return !entered.isEmpty();
+    }
+
+    Optional<Name> of(FibreNames.Fibre fibre) {
+        FibreNames.Printed own = fibre.names(rules.market(), language.tag());
+        if (own.read() && !own.names().isEmpty()) {
+            return Optional.of(new Name(own.names().get(0), said(fibre.fibre()) + " read in " + own.source()));
+        }
+        Set<String> terms = new TreeSet<>(fibre.entries());
+        terms.add(fibre.fibre());
+        return entered(terms, fibre.fibre());
+    }
+
+    Optional<Name> otherFibre() {
+        String own = rules.otherLocal().get(language.tag());
+        return own != null
+                ? Optional.of(new Name(
+                        own,
+                        said(OTHER_FIBRE) + " read in " + rules.rule("small").citation()))
+                : entered(Set.of(OTHER_FIBRE, "other fiber", "other fibres", "other fibers"), OTHER_FIBRE);
+    }
+
+    Optional<Name> phrase(String english) {
+        return entered(Set.of(english.toLowerCase(Locale.ROOT)), english);
+    }
+
+    private Optional<Name> entered(Set<String> terms, String what) {
+        return entered.stream()
+                .filter(name -> terms.contains(name.term()
+                        .toLowerCase(Locale.ROOT)
+                        .replaceAll("[\\s.]+", " ")
+                        .strip()))
+                .findFirst()
+                .map(name -> new Name(name.name(), said(what) + " entered by " + name.enteredBy()));
+    }
+
+    private String said(String what) {
+        return "%s for %s".formatted(language.name(), what);
+    }
+}

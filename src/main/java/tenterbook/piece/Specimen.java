@@ -1,0 +1,20 @@
+package tenterbook.piece;
+
+/** What a care test was made on. */
+public enum Specimen {
+    PIECE("the piece itself"),
+    STRIP("a strip dyed with it"),
+    /** Says nothing of this piece by itself: the maker is asked. */
+    OTHER("another cloth or dye");
+
+    private final String word;
+
+    Specimen(String word) {
+        this.word = word;
+    }
+
+    @Override
+    public String toString() {
+        return word;
+    }
+}

@@ -1,0 +1,151 @@
+package tenterbook.web.api;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenterbook.label.Issue;
+import tenterbook.label.rule.Article;
+import tenterbook.label.rule.Component;
+import tenterbook.label.rule.FibreStatement;
+import tenterbook.label.rule.Market;
+import tenterbook.label.rule.Rule;
+import tenterbook.material.FibreShare;
+import tenterbook.piece.Category;
+import tenterbook.piece.Studio;
+import tenterbook.web.Site;
+
+/** The rules of labels over HTTP. The maker's particulars are the archive's own. No legal advice. */
+public final class LabelApi {
+    private final Site site;
+
+    public LabelApi(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/api/labels/fibre-statement", this::statement);
+    }
+
+    /** What the rules say; every field always there. */
+    @JsonInclude(JsonInclude.Include.ALWAYS)
+    record Answer(
+            String market,
+            String name,
+            String version,
+            List<Said> lines,
+            List<Refused> refusals,
+            List<Asked> questions,
+            List<Rule> coverage,
+            String notice) {}
+
+    /** @param basis the citation, and who answers for a word in another language */
+    @JsonInclude(JsonInclude.Include.ALWAYS)
+    record Said(String kind, String text, String basis, Rule rule) {}
+
+    @JsonInclude(JsonInclude.Include.ALWAYS)
+    record Refused(String found, Rule rule, String fix) {}
+
+    @JsonInclude(JsonInclude.Include.ALWAYS)
+    record Asked(String asks, Rule rule) {}
+
+    private void statement(Context ctx) {
+        Market market = market(ctx.queryParam("market"));
+        String origin = given(ctx, "origin");
+        Studio studio = site.archive().studio();
+        List<Component> components = new ArrayList<>();
+        for (String content : ctx.queryParams("content")) {
+            if (!content.isBlank()) {
+                components.add(component(content, origin));
+            }
+        }
+        FibreStatement statement = FibreStatement.of(
+                market,
+                new Article(
+                        category(given(ctx, "category")),
+                        components,
+                        ctx.queryParam("dyedIn") == null ? studio.dyedIn() : given(ctx, "dyedIn"),
+                        given(ctx, "trims"),
+                        studio,
+                        given(ctx, "words")));
+        ctx.json(new Answer(
+                Issue.word(market),
+                market.place(),
+                statement.version(),
+                statement.lines().stream()
+                        .map(line -> new Said(Issue.word(line.kind()), line.text(), line.basis(), line.rule()))
+                        .toList(),
+                statement.refusals().stream()
+                        .map(refusal -> new Refused(refusal.found(), refusal.rule(), refusal.fix()))
+                        .toList(),
+                statement.questions().stream()
+                        .map(question -> new Asked(question.asks(), question.rule()))
+                        .distinct()
+                        .toList(),
+                statement.coverage().stream().toList(),
+                statement.notice()));
+    }
+
+    private static String given(Context ctx, String name) {
+        return Optional.ofNullable(ctx.queryParam(name)).orElse("");
+    }
+
+    private static Market market(String word) {
+        return Stream.of(Market.values())
+                .filter(market -> Issue.word(market).equals(word))
+                .findFirst()
+                .orElseThrow(() ->
+                        new IllegalArgumentException("The parameter ‘market’ should be one of %s; found “%s”."
+                                .formatted(
+                                        Stream.of(Market.values())
+                                                .map(Issue::word)
+                                                .collect(Collectors.joining(", ")),
+                                        word == null ? "" : word)));
+    }
+
+    private static Category category(String word) {
+        if (word.isBlank()) {
+            return Category.NOT_SAID;
+        }
+        return Stream.of(Category.values())
+                .filter(category ->
+                        category.toString().equals(word) || Issue.word(category).equals(word))
+                .findFirst()
+                .orElseThrow(
+                        () -> new IllegalArgumentException("The parameter ‘category’ should be one of %s; found “%s”."
+                                .formatted(Arrays.toString(Category.values()), word)));
+    }
+
+    /** As in {@code silk:70,cotton:30}, {@code cotton:96,spandex:4:stretch} or {@code lining=silk:100}. */
+    private static Component component(String content, String wovenIn) {
+        int equals = content.indexOf('=');
+        String part = equals < 0 ? "" : content.substring(0, equals);
+        List<FibreShare> shares = Arrays.stream(content.substring(equals + 1).split(","))
+                .filter(share -> !share.isBlank())
+                .map(LabelApi::share)
+                .toList();
+        return new Component(part, part.isBlank() ? "cloth" : part, shares, wovenIn);
+    }
+
+    private static FibreShare share(String text) {
+        String[] parts = text.strip().split(":", 3);
+        try {
+            String percent = parts.length < 2 ? "" : parts[1].strip();
+            return new FibreShare(
+                    parts[0],
+                    percent.isEmpty() ? null : new BigDecimal(percent).doubleValue(),
+                    parts.length < 3 ? "" : parts[2]);
+        } catch (NumberFormatException e) {
+            throw new IllegalArgumentException(
+                    "The parameter ‘content’ was not understood at “%s”. Expected fibres with percentages and, where a small share has one, its purpose, as in silk:70,cotton:30 or cotton:96,spandex:4:stretch."
+                            .formatted(text),
+                    e);
+        }
+    }
+}
