@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,8 +16,6 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.label.document.set.DocumentPaper;
-import tenterbook.ledger.Saved;
-import tenterbook.piece.Piece;
 
 /** Issues documents: prints them and keeps their exact words in the ledger, both or neither; and prints them again. */
 public final class IssueDocument {
@@ -28,41 +27,37 @@ public final class IssueDocument {
     private IssueDocument() {}
 
     /**
-     * On what and for whom a document is printed.
+     * Writes one PDF of all drafts to {@code out} and a paper of each to the ledger, in one act.
      *
-     * @param choices of the person who printed, by name, kept with the paper
-     * @param replaces the paper it is printed in place of; empty for none
-     */
-    public record Order(PageSize page, Dress dress, Map<String, String> choices, String replaces) {
-        public Order {
-            choices = choices == null ? Map.of() : Map.copyOf(choices);
-            replaces = replaces == null ? "" : replaces;
-        }
-    }
-
-    /**
-     * Writes the PDF to {@code out} and the paper to the ledger.
-     *
-     * @param pieces all that the document speaks of, each in the version it was composed from
+     * @param replaces the paper they are printed in place of; empty for none
      * @param out should be memory: what it got is worth nothing until this returns
      * @throws tenterbook.label.layout.DoesNotFit where words have no room; nothing is kept
      * @throws tenterbook.label.layout.CannotBeSet where a character cannot be set; nothing is kept
      */
-    public static IssuedPaper print(
+    public static List<IssuedPaper> print(
             Archive archive,
-            DocumentText text,
-            List<Saved<Piece>> pieces,
-            Order order,
+            List<DocumentDraft> drafts,
+            PageSize page,
+            Dress dress,
+            String replaces,
             Photographs photographs,
             OutputStream out,
             Clock clock,
             String author)
             throws IOException {
         Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-        IssuedPaper paper = paper(text, pieces, order, at);
-        again(paper, photographs, out);
-        archive.ledger().write(author, act -> act.create(Kinds.ISSUED_PAPER, paper));
-        return paper;
+        List<IssuedPaper> papers = new ArrayList<>();
+        for (DocumentDraft draft : drafts) {
+            String id = "paper-" + STAMP.format(at) + (drafts.size() == 1 ? "" : "-" + (papers.size() + 1));
+            papers.add(paper(draft, id, page, dress, replaces, at));
+        }
+        // What is printed is what the papers keep, so that a later reprint cannot differ.
+        DocumentPaper.pdf(papers.stream().map(DocumentLines::read).toList(), page, dress, photographs, out, as(at));
+        archive.ledger().write(author, act -> {
+            papers.forEach(paper -> act.create(Kinds.ISSUED_PAPER, paper));
+            return papers;
+        });
+        return papers;
     }
 
     /** Whether the paper is a document that can be laid out again from its lines. */
@@ -82,29 +77,34 @@ public final class IssueDocument {
         }
         DocumentText text = DocumentLines.read(paper);
         DocumentPaper.pdf(
-                text,
+                List.of(text),
                 PageSize.valueOf(constant(paper.setting().get(PAGE))),
                 Dress.valueOf(constant(paper.setting().get(DRESS))),
                 photographs,
                 out,
-                Clock.fixed(paper.issuedAt(), ZoneOffset.UTC));
+                as(paper.issuedAt()));
         return text;
     }
 
-    private static IssuedPaper paper(DocumentText text, List<Saved<Piece>> pieces, Order order, Instant at) {
-        DocumentLines lines = DocumentLines.of(text);
-        Map<String, String> setting = new TreeMap<>(order.choices);
-        setting.put(PAGE, word(order.page));
-        setting.put(DRESS, word(order.dress));
+    private static Clock as(Instant instant) {
+        return Clock.fixed(instant, ZoneOffset.UTC);
+    }
+
+    private static IssuedPaper paper(
+            DocumentDraft draft, String id, PageSize page, Dress dress, String replaces, Instant at) {
+        DocumentLines lines = DocumentLines.of(draft.text());
+        Map<String, String> setting = new TreeMap<>(draft.choices());
+        setting.put(PAGE, word(page));
+        setting.put(DRESS, word(dress));
         return new IssuedPaper(
-                "paper-" + STAMP.format(at),
-                text.kind(),
+                id,
+                draft.text().kind(),
                 "",
-                word(order.page),
-                text.template(),
+                word(page),
+                draft.text().template(),
                 List.of(),
                 at,
-                pieces.stream()
+                draft.pieces().stream()
                         .map(piece -> new IssuedPaper.Issued(
                                 piece.record().number(),
                                 piece.version(),
@@ -115,7 +115,7 @@ public final class IssueDocument {
                 setting,
                 lines.words(),
                 1,
-                order.replaces);
+                replaces);
     }
 
     private static String word(Enum<?> choice) {

@@ -31,48 +31,65 @@ public final class DocumentPaper {
     private DocumentPaper() {}
 
     /**
-     * Writes the document; nothing is written unless all of it has room.
+     * Writes documents one after another, each with pages numbered by itself; nothing is written unless all have room.
      *
      * @throws DoesNotFit naming the words that have no room
      * @throws tenterbook.label.layout.CannotBeSet where a character cannot be set
-     * @return the number of pages
+     * @return the number of pages in all
      */
     public static int pdf(
-            DocumentText text, PageSize page, Dress dress, Photographs photographs, OutputStream out, Clock clock)
+            List<DocumentText> texts,
+            PageSize page,
+            Dress dress,
+            Photographs photographs,
+            OutputStream out,
+            Clock clock)
             throws IOException {
+        if (texts.isEmpty()) {
+            throw new IllegalArgumentException("A document was asked for no piece; choose at least one");
+        }
         try (Paper paper = Paper.tagged(clock);
                 Faces faces = Faces.open()) {
             Words words = new Words(new Setter(faces));
             Shots shots = new Shots(photographs);
-            double scale = 1;
-            List<List<Pages.Placed>> pages;
-            Type type;
-            Tag document;
-            do {
-                document = Tag.document();
-                type = Type.of(dress, page, scale);
-                pages = Pages.of(new Blocks(new Desk(type, words, shots, document)).of(text), type);
-                scale -= 0.03;
-            } while (dress == Dress.WALL && pages.size() > 1 && scale >= LEAST_SCALE);
-            if (dress == Dress.WALL && pages.size() > 1) {
-                throw tooMuch(text, page, pages);
+            Tag whole = Tag.document();
+            int count = 0;
+            for (DocumentText text : texts) {
+                count += draw(paper, text, page, dress, words, shots, whole);
             }
-            for (int i = 0; i < pages.size(); i++) {
-                List<Pages.Placed> placed = pages.get(i);
-                Furniture furniture = new Furniture(text, type, words, i + 1, pages.size());
-                paper.page(page.widthMm(), page.heightMm(), null, ink -> {
-                    if (dress != Dress.WALL) {
-                        furniture.head(ink);
-                    }
-                    placed.forEach(each -> each.slab().drawing().draw(ink, each.y()));
-                    if (dress != Dress.WALL) {
-                        furniture.foot(ink);
-                    }
-                });
-            }
-            paper.save(name(text), LANGUAGE, out);
-            return pages.size();
+            paper.save(name(texts), LANGUAGE, out);
+            return count;
         }
+    }
+
+    private static int draw(
+            Paper paper, DocumentText text, PageSize page, Dress dress, Words words, Shots shots, Tag whole)
+            throws IOException {
+        double scale = 1;
+        List<List<Pages.Placed>> pages;
+        Type type;
+        do {
+            type = Type.of(dress, page, scale);
+            pages = Pages.of(new Blocks(new Desk(type, words, shots, whole.child("Part"))).of(text), type);
+            scale -= 0.03;
+        } while (dress == Dress.WALL && pages.size() > 1 && scale >= LEAST_SCALE);
+        if (dress == Dress.WALL && pages.size() > 1) {
+            throw tooMuch(text, page, pages);
+        }
+        for (int i = 0; i < pages.size(); i++) {
+            List<Pages.Placed> placed = pages.get(i);
+            Furniture furniture = new Furniture(text, type, words, i + 1, pages.size());
+            paper.page(page.widthMm(), page.heightMm(), null, ink -> {
+                if (dress != Dress.WALL) {
+                    furniture.head(ink);
+                }
+                placed.forEach(each -> each.slab().drawing().draw(ink, each.y()));
+                if (dress != Dress.WALL) {
+                    furniture.foot(ink);
+                }
+            });
+        }
+        return pages.size();
     }
 
     private static DoesNotFit tooMuch(DocumentText text, PageSize page, List<List<Pages.Placed>> pages) {
@@ -84,7 +101,13 @@ public final class DocumentPaper {
         return new DoesNotFit("The text “" + text.title() + "”", page.widthMm(), page.heightMm(), left);
     }
 
-    /** Its title and whom it is about, once each. */
+    /** Its title and whom it is about, once each; of several the first and how many. */
+    private static String name(List<DocumentText> texts) {
+        return texts.size() == 1
+                ? name(texts.get(0))
+                : "%s, and %d more".formatted(name(texts.get(0)), texts.size() - 1);
+    }
+
     private static String name(DocumentText text) {
         return text.running().isEmpty() || text.running().contains(text.title())
                 ? text.running().isEmpty() ? text.title() : text.running()

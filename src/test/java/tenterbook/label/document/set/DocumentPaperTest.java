@@ -32,7 +32,7 @@ class DocumentPaperTest {
 
     static byte[] pdf(DocumentText text, PageSize page, Dress dress) throws Exception {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        DocumentPaper.pdf(text, page, dress, DocumentSamples.PHOTOGRAPHS, out, CLOCK);
+        DocumentPaper.pdf(java.util.List.of(text), page, dress, DocumentSamples.PHOTOGRAPHS, out, CLOCK);
         return out.toByteArray();
     }
 
