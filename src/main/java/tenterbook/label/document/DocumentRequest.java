@@ -17,7 +17,8 @@ import java.util.TreeMap;
  * @param terms as typed; an empty line parts paragraphs
  * @param text words of the maker for a wall or a certificate, as typed
  * @param valued whether prices and values are printed; an insurance list always has them
- * @param named whether people and places where a piece is or was are named
+ * @param named whether galleries, museums and places where a piece is or was are named
+ * @param buyers whether buyers are named as well; otherwise they are private owners
  * @param today the day it is made, printed as its date
  */
 public record DocumentRequest(
@@ -32,6 +33,7 @@ public record DocumentRequest(
         String text,
         boolean valued,
         boolean named,
+        boolean buyers,
         LocalDate today) {
     public DocumentRequest {
         Objects.requireNonNull(kind, "A request names the kind of document");
@@ -51,27 +53,28 @@ public record DocumentRequest(
 
     /** Nothing chosen and nothing typed, on the usual paper. */
     public static DocumentRequest of(DocumentKind kind, LocalDate today) {
-        return new DocumentRequest(kind, null, "", false, "", "", "", "", "", false, false, today);
+        return new DocumentRequest(kind, null, "", false, "", "", "", "", "", false, false, false, today);
     }
 
     public DocumentRequest on(PageSize other) {
         return new DocumentRequest(
-                kind, other, party, contact, from, until, insurer, terms, text, valued, named, today);
+                kind, other, party, contact, from, until, insurer, terms, text, valued, named, buyers, today);
     }
 
     public DocumentRequest showing(boolean values, boolean names) {
-        return new DocumentRequest(kind, page, party, contact, from, until, insurer, terms, text, values, names, today);
+        return new DocumentRequest(
+                kind, page, party, contact, from, until, insurer, terms, text, values, names, buyers, today);
     }
 
     public DocumentRequest agreed(
             String with, boolean withContact, String begin, String end, String insures, String conditions) {
         return new DocumentRequest(
-                kind, page, with, withContact, begin, end, insures, conditions, text, valued, named, today);
+                kind, page, with, withContact, begin, end, insures, conditions, text, valued, named, buyers, today);
     }
 
     public DocumentRequest saying(String words) {
         return new DocumentRequest(
-                kind, page, party, contact, from, until, insurer, terms, words, valued, named, today);
+                kind, page, party, contact, from, until, insurer, terms, words, valued, named, buyers, today);
     }
 
     /** The choices by name, kept with the paper. */
@@ -80,6 +83,7 @@ public record DocumentRequest(
         choices.put("contact", Boolean.toString(contact));
         choices.put("valued", Boolean.toString(valued));
         choices.put("named", Boolean.toString(named));
+        choices.put("buyers", Boolean.toString(buyers));
         return choices;
     }
 

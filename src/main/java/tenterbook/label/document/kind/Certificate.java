@@ -23,8 +23,8 @@ final class Certificate {
         blocks.add(new Block.Heading(1, told.number() + "  " + told.title()));
         told.photos().stream()
                 .limit(1)
-                .forEach(photo -> blocks.add(new Block.Photograph(
-                        photo.photo(), Block.Extent.WHOLE, photo.caption(), photo.caption(), List.of())));
+                .forEach(photo -> blocks.add(
+                        new Block.Photograph(photo.photo(), Block.Extent.HALF, photo.caption(), "", List.of())));
         blocks.add(new Block.Facts(facts(told, piece)));
         blocks.add(new Block.Heading(2, "Where it has been"));
         List<Block.Fact> events = piece.events().stream()
@@ -66,13 +66,16 @@ final class Certificate {
         facts.add(Say.fact(
                 "Boards", told.facts().boards().stream().map(BoardPair::title).collect(Collectors.joining(", "))));
         facts.add(Say.fact("How it was made", HowMade.words(told.facts())));
+        facts.add(Say.fact(
+                "Code of this record", VerificationCode.of(told.newest().hash())));
         return facts;
     }
 
     /** People are named only where that was chosen; prices and notes never. */
     private static Block.Fact event(Told told, Event event, DocumentRequest request) {
         String until = event.until().recorded() ? " until " + event.until() : "";
-        String with = event.party() == null ? "" : request.named() ? ", " + told.named(event.party()) : "";
+        String with =
+                event.party() == null ? "" : request.named() ? ", " + told.named(event.party(), request.buyers()) : "";
         String label = event.when().recorded() ? event.when().toString() : "date not recorded";
         return new Block.Fact(label, Say.capital(event.kind().toString()) + with + until);
     }
@@ -80,6 +83,7 @@ final class Certificate {
     private static List<Block> verifying(Told told) {
         VerificationCode code = VerificationCode.of(told.newest().hash());
         List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.NewPage());
         blocks.add(new Block.Heading(2, "How to verify this"));
         blocks.add(new Block.Code(
                 Say.joined(

@@ -23,7 +23,7 @@ final class InsuranceList {
                 Say.fact("Owner", told.get(0).maker()),
                 Say.fact("Insured by", request.insurer()),
                 Say.fact("Pieces", told.size()),
-                Say.fact("As recorded on", request.today()))));
+                Say.fact("As recorded on", Say.day(request.today())))));
         blocks.add(new Block.Table(
                 List.of(
                         new Block.Column("Piece", 2.6, false),
@@ -65,8 +65,8 @@ final class InsuranceList {
         if (!request.named()) {
             return status.isEmpty() ? Say.NOT_RECORDED : status;
         }
-        String where =
-                Say.joined(", ", status, piece.holder() == null ? "" : each.named(piece.holder()), piece.place());
+        String holder = piece.holder() == null ? "" : each.named(piece.holder(), request.buyers());
+        String where = Say.joined(", ", status, piece.place().startsWith(holder) ? "" : holder, piece.place());
         return where.isEmpty() ? Say.NOT_RECORDED : where;
     }
 

@@ -9,7 +9,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
@@ -66,30 +68,53 @@ final class Light {
         return Pattern.compile("(?<!\\p{L})(" + words + ")(?!\\p{L})");
     }
 
-    /** The caution in full, with the status of each figure. */
+    /** The degree, the dyes that decide it and the limits; {@link #sources} tells the status of each figure. */
     static String caution(LabelFacts facts) {
-        List<String> dyes = facts.lots().stream()
-                .filter(lot -> lot.role() == Role.DYE && !lot.name().isEmpty())
-                .map(Lot::name)
-                .distinct()
-                .toList();
-        if (dyes.isEmpty()) {
-            return "The dyes are not recorded. Plan as for high sensitivity: " + limit(Degree.HIGH);
+        List<Judged> judged = judged(facts);
+        if (judged.isEmpty()) {
+            return "The dyes are not recorded; plan as for high sensitivity: " + limit(Degree.HIGH);
         }
+        Degree worst = worst(judged);
+        String dyes = judged.stream()
+                .filter(each -> each.degree == worst)
+                .map(Judged::dye)
+                .collect(Collectors.joining(", "));
+        return "%s sensitivity (%s): %s".formatted(Say.capital(word(worst)), dyes, limit(worst));
+    }
+
+    /** Whence the degrees and limits of these pieces come, and whether each was read or is from memory. */
+    static String sources(List<LabelFacts> pieces) {
+        Map<String, String> dyes = new TreeMap<>();
+        pieces.forEach(facts -> {
+            List<Judged> judged = judged(facts);
+            Degree worst = judged.isEmpty() ? Degree.HIGH : worst(judged);
+            judged.stream().filter(each -> each.degree == worst).forEach(each -> dyes.put(each.dye, each.status));
+        });
+        String named = dyes.entrySet().stream()
+                .map(each -> each.getKey() + " " + each.getValue())
+                .collect(Collectors.joining("; "));
+        return "Light limits are for planning, after CIE 157:2004: 15,000 lux hours a year for high sensitivity as cited by Ishii, Kohmoto and Saito 2006; 50 lux and 150,000 lux hours from memory."
+                + (named.isEmpty() ? "" : " Sensitivities: " + named + ".");
+    }
+
+    private static Degree worst(List<Judged> judged) {
+        return judged.stream()
+                .map(Judged::degree)
+                .max(Comparator.naturalOrder())
+                .orElse(Degree.HIGH);
+    }
+
+    private static List<Judged> judged(LabelFacts facts) {
         String fibres = facts.cloths().stream()
                 .flatMap(part -> part.cloth().content().stream())
                 .map(share -> share.fibre().toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(" "));
-        List<Judged> judged = dyes.stream().map(dye -> judged(dye, fibres)).toList();
-        Degree worst = judged.stream()
-                .map(Judged::degree)
-                .max(Comparator.naturalOrder())
-                .orElse(Degree.HIGH);
-        String why = judged.stream()
-                .filter(each -> each.degree == worst)
-                .map(each -> each.dye + ": " + each.status)
-                .collect(Collectors.joining("; "));
-        return "%s sensitivity (%s). %s".formatted(Say.capital(word(worst)), why, Say.capital(limit(worst)));
+        return facts.lots().stream()
+                .filter(lot -> lot.role() == Role.DYE && !lot.name().isEmpty())
+                .map(Lot::name)
+                .distinct()
+                .map(dye -> judged(dye, fibres))
+                .toList();
     }
 
     /** The row of the dye and the fibre; without a recorded fibre the most sensitive row of the dye. */
@@ -106,7 +131,7 @@ final class Light {
                         new Judged(
                                 dye,
                                 Degree.HIGH,
-                                "not in this program’s table; most plant extracts are of high sensitivity, read second hand, Canadian Conservation Institute"));
+                                "not in this program’s table, so taken as high like most plant extracts (read second hand, Canadian Conservation Institute)"));
     }
 
     private static String word(Degree degree) {
@@ -118,15 +143,10 @@ final class Light {
     }
 
     private static String limit(Degree degree) {
-        String lux = "at most 50 lux (CIE 157:2004, from memory)";
         return switch (degree) {
-            case MEDIUM -> lux + " and 150,000 lux hours a year (the same, from memory).";
-            case HIGH ->
-                lux
-                        + " and 15,000 lux hours a year (CIE 157:2004 as cited by Ishii, Kohmoto and Saito 2006): 300 hours at 50 lux.";
-            case EXTREME ->
-                lux
-                        + " and well under 15,000 lux hours a year, which is too much for such dyes (Ishii, Kohmoto and Saito 2006).";
+            case MEDIUM -> "at most 50 lux, 150,000 lux hours a year.";
+            case HIGH -> "at most 50 lux, 15,000 lux hours a year, which is 300 hours at 50 lux.";
+            case EXTREME -> "at most 50 lux, and well under 15,000 lux hours a year, which is too much for such dyes.";
         };
     }
 }

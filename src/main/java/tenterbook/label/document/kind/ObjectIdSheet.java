@@ -49,9 +49,7 @@ final class ObjectIdSheet {
         photos.stream().limit(2).forEach(photo -> blocks.add(shown(photo, Block.Extent.HALF)));
         blocks.add(new Block.Heading(2, "Nine categories"));
         blocks.add(new Block.Facts(categories()));
-        blocks.add(new Block.Heading(2, "Short description"));
-        blocks.add(new Block.Paragraph(description()));
-        blocks.add(new Block.Heading(2, "Further particulars"));
+        blocks.add(new Block.Heading(2, "Description and particulars"));
         blocks.add(new Block.Facts(particulars(request)));
         if (photos.size() > 2) {
             blocks.add(new Block.Heading(2, "More photographs"));
@@ -150,18 +148,23 @@ final class ObjectIdSheet {
 
     private List<Block.Fact> particulars(DocumentRequest request) {
         List<Block.Fact> facts = new ArrayList<>();
+        facts.add(Say.fact("Short description", description()));
         facts.add(Say.fact("Inventory number", told.number()));
         if (!piece.edition().isEmpty()) {
             facts.add(Say.fact("Edition", piece.edition()));
         }
         facts.add(Say.fact("Place of origin", told.facts().studio().place()));
         facts.add(Say.fact(
-                "Related objects", told.kin().stream().map(Object::toString).collect(Collectors.joining(", "))));
+                "Related objects",
+                told.kin().isEmpty()
+                        ? "no other piece of the same clamping is recorded"
+                        : "of the same clamping: "
+                                + told.kin().stream().map(Object::toString).collect(Collectors.joining(", "))));
         facts.add(Say.fact(
                 "Written material",
                 "record of this piece in the maker’s archive, version "
                         + told.saved().version()));
-        facts.add(Say.fact("Date documented", request.today()));
+        facts.add(Say.fact("Date documented", Say.day(request.today())));
         return facts;
     }
 }

@@ -1,5 +1,7 @@
 package tenterbook.label.document.kind;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -100,6 +102,10 @@ final class Say {
             return "no fault and no examination is recorded; examine it before it leaves";
         }
         return joined(" ", faults.isEmpty() ? "No fault is recorded." : stop(capital(faults)), examined);
+    }
+
+    static String day(LocalDate day) {
+        return DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK).format(day);
     }
 
     static String stop(String text) {

@@ -32,7 +32,7 @@ final class Schedule {
     static DocumentText of(List<Told> told, Parties parties, DocumentRequest request) {
         Schedule schedule = new Schedule(told, parties, request);
         String running = Say.joined(
-                "  ",
+                "  ·  ",
                 told.size() == 1 ? told.get(0).number().value() : told.size() + " pieces",
                 parties.name().length() <= 40 ? parties.name() : "");
         return new DocumentText(
@@ -58,6 +58,7 @@ final class Schedule {
         blocks.add(
                 Say.note(
                         "These are common practice, not a promise of safety; the borrower’s own rules and a conservator’s advice go before them."));
+        blocks.add(Say.note(Light.sources(told.stream().map(Told::facts).toList())));
         blocks.add(new Block.Heading(2, "Terms"));
         List<Block> terms = Say.paragraphs(request.terms());
         blocks.addAll(terms.isEmpty() ? List.of(new Block.Paragraph("No terms were entered.")) : terms);
@@ -84,7 +85,7 @@ final class Schedule {
         facts.add(Say.fact("From", request.from()));
         facts.add(Say.fact("Until", request.until()));
         facts.add(Say.fact("Insured by", request.insurer()));
-        facts.add(Say.fact("Date of this schedule", request.today()));
+        facts.add(Say.fact("Date of this schedule", Say.day(request.today())));
         return facts;
     }
 

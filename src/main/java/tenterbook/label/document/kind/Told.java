@@ -2,6 +2,7 @@ package tenterbook.label.document.kind;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -69,8 +70,11 @@ record Told(Saved<Piece> saved, LabelFacts facts, Revision newest, Map<PartyId, 
         return whole.length() <= 60 ? whole.strip() : number().value();
     }
 
-    String named(PartyId id) {
-        return parties.containsKey(id) ? parties.get(id).title() : id.value();
+    /** @param buyers whether a buyer is named too; otherwise it is a private owner */
+    String named(PartyId id, boolean buyers) {
+        Party party = parties.get(id);
+        boolean told = party != null && !party.kind().toLowerCase(Locale.ROOT).contains("buyer");
+        return told || buyers ? party == null ? id.value() : party.title() : "a private owner";
     }
 
     /** Photographs of the piece as it now is, best first; those of work, paper and places are left out. */

@@ -73,6 +73,11 @@ final class Blocks {
             } else {
                 more = of(block);
             }
+            boolean byHand = block instanceof Block.Blank || block instanceof Block.Signatures;
+            if (byHand && !newPage && !slabs.isEmpty()) {
+                // Room to write or sign is nothing without what it belongs to.
+                slabs.set(slabs.size() - 1, slabs.get(slabs.size() - 1).tied());
+            }
             if (newPage && !more.isEmpty()) {
                 slabs.add(more.get(0).onNewPage());
                 slabs.addAll(more.subList(1, more.size()));

@@ -25,8 +25,15 @@ import tenterbook.label.layout.Tag;
 public final class DocumentPaper {
     private static final String LANGUAGE = "en-GB";
 
-    /** To which type shrinks on a wall, so that all has room on one page. */
-    private static final double LEAST_SCALE = 0.76;
+    /** Of type on a wall: as large as has room on one page, and not larger than becomes the page. */
+    private static final double MOST_ON_WALL = 1.3;
+
+    private static final double LEAST_ON_WALL = 0.76;
+
+    /** Type on a card shrinks so far to keep it one card; where that is not enough there are two. */
+    private static final double LEAST_ON_CARD = 0.84;
+
+    private static final double STEP = 0.03;
 
     private DocumentPaper() {}
 
@@ -65,20 +72,26 @@ public final class DocumentPaper {
     private static int draw(
             Paper paper, DocumentText text, PageSize page, Dress dress, Words words, Shots shots, Tag whole)
             throws IOException {
-        double scale = 1;
-        List<List<Pages.Placed>> pages;
-        Type type;
-        do {
+        double least = dress == Dress.WALL ? LEAST_ON_WALL : dress == Dress.CARD ? LEAST_ON_CARD : 1;
+        Type type = null;
+        List<List<Pages.Placed>> pages = List.of();
+        for (double scale = dress == Dress.WALL ? MOST_ON_WALL : 1;
+                scale >= least && pages.size() != 1;
+                scale -= STEP) {
             type = Type.of(dress, page, scale);
-            pages = Pages.of(new Blocks(new Desk(type, words, shots, whole.child("Part"))).of(text), type);
-            scale -= 0.03;
-        } while (dress == Dress.WALL && pages.size() > 1 && scale >= LEAST_SCALE);
+            pages = set(text, type, words, shots, whole);
+        }
+        if (dress == Dress.CARD && pages.size() > 1) {
+            type = Type.of(dress, page, 1);
+            pages = set(text, type, words, shots, whole);
+        }
+        Type chosen = type;
         if (dress == Dress.WALL && pages.size() > 1) {
             throw tooMuch(text, page, pages);
         }
         for (int i = 0; i < pages.size(); i++) {
             List<Pages.Placed> placed = pages.get(i);
-            Furniture furniture = new Furniture(text, type, words, i + 1, pages.size());
+            Furniture furniture = new Furniture(text, chosen, words, i + 1, pages.size());
             paper.page(page.widthMm(), page.heightMm(), null, ink -> {
                 if (dress != Dress.WALL) {
                     furniture.head(ink);
@@ -90,6 +103,10 @@ public final class DocumentPaper {
             });
         }
         return pages.size();
+    }
+
+    private static List<List<Pages.Placed>> set(DocumentText text, Type type, Words words, Shots shots, Tag whole) {
+        return Pages.of(new Blocks(new Desk(type, words, shots, whole.child("Part"))).of(text), type);
     }
 
     private static DoesNotFit tooMuch(DocumentText text, PageSize page, List<List<Pages.Placed>> pages) {

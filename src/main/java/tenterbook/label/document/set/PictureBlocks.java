@@ -36,7 +36,7 @@ final class PictureBlocks {
         };
         boolean marked = across == 1 && !row.get(0).marks().isEmpty();
         double width = marked ? type.measure() * 0.62 : (type.measure() - GUTTER * (across - 1)) / across;
-        double most = type.pageHeight() * (across == 1 ? 0.42 : across == 2 ? 0.33 : 0.26);
+        double most = type.pageHeight() * (across == 1 ? type.wholeHeight() : across == 2 ? 0.235 : 0.2);
         List<Framed> framed = new ArrayList<>();
         for (Block.Photograph photo : row) {
             framed.add(framed(photo, width, most));
@@ -60,7 +60,7 @@ final class PictureBlocks {
         slabs.add(Slab.of(whole, type.space(0.8), words, (ink, y) -> {
                     double x = type.left();
                     for (Framed each : framed) {
-                        each.draw(ink, x, y, tallest);
+                        each.draw(ink, x, y);
                         x += Math.max(width, 0) + GUTTER;
                     }
                     if (fits) {
@@ -123,7 +123,7 @@ final class PictureBlocks {
                 desk.document().child("Caption"));
     }
 
-    /** A photograph with its caption below; the captions of neighbours begin level. */
+    /** A photograph with its caption below; neighbours begin level. */
     private final class Framed {
         private final Block.Photograph photo;
         private final Optional<Shots.Shot> shot;
@@ -150,8 +150,8 @@ final class PictureBlocks {
             this.below = below;
         }
 
-        void draw(Ink ink, double x, double y, double tallest) {
-            double top = y + tallest - height;
+        void draw(Ink ink, double x, double y) {
+            double top = y;
             if (shot.isPresent()) {
                 ink.tagged(figure, () -> {
                     ink.jpeg(shot.get().jpeg(), x, top, width, height);
@@ -166,7 +166,7 @@ final class PictureBlocks {
                 });
             }
             if (!caption.empty()) {
-                ink.tagged(below, () -> caption.draw(ink, x, y + tallest + 1.2, Type.QUIET));
+                ink.tagged(below, () -> caption.draw(ink, x, y + height + 1.2, Type.QUIET));
             }
         }
     }

@@ -9,6 +9,7 @@ import tenterbook.label.layout.Tone;
 /**
  * Margins, columns and type of one dress on one page. Millimetres; type in points.
  *
+ * @param wholeHeight the tallest a photograph over the whole measure may be, as a part of the page's height
  * @param labels width of the narrow column for names of facts; 0 where there is none
  * @param gutter between the two columns
  * @param first where the first page begins, and {@code top} the others
@@ -16,6 +17,7 @@ import tenterbook.label.layout.Tone;
 record Type(
         double pageWidth,
         double pageHeight,
+        double wholeHeight,
         double left,
         double right,
         double first,
@@ -42,7 +44,7 @@ record Type(
 
     static final double HAIRLINE = 0.35;
 
-    /** @param scale of all type, 1 or less */
+    /** @param scale of all type */
     static Type of(Dress dress, PageSize page, double scale) {
         double w = page.widthMm();
         double h = page.heightMm();
@@ -50,19 +52,20 @@ record Type(
             case SHEET -> {
                 double s = w < 180 ? 0.9 * scale : scale;
                 double side = w < 180 ? 14 : 22;
-                yield made(w, h, side, side - 2, side - 3, 24, 22, w < 180 ? 26 : 38, 5, s, 26, 16, 10.2, 9.6);
+                yield made(dress, w, h, side, side - 2, side - 3, 24, 22, w < 180 ? 26 : 38, 5, s, 26, 16, 10.2, 9.6);
             }
-            case BENCH -> made(w, h, 18, 16, 15, 22, 20, 38, 5, scale, 28, 22, 14.5, 14.5);
+            case BENCH -> made(dress, w, h, 18, 16, 15, 22, 20, 38, 5, scale, 28, 22, 14.5, 14.5);
             case WALL -> {
                 double s = scale * (w < 180 ? 0.8 : 1);
                 double side = w < 180 ? 17 : 27;
-                yield made(w, h, side, side, side, side, side - 3, 0, 0, s, Math.max(18 / s, 34), 20, 16, 15);
+                yield made(dress, w, h, side, side, side, side, side - 3, 0, 0, s, Math.max(18 / s, 34), 20, 16, 15);
             }
-            case CARD -> made(w, h, 8, 8, 8, 13, 11, 19, 3, scale, 15, 11, 8, 7.8);
+            case CARD -> made(dress, w, h, 8, 8, 8, 13, 11, 19, 3, scale, 15, 11, 8, 7.8);
         };
     }
 
     private static Type made(
+            Dress dress,
             double w,
             double h,
             double left,
@@ -81,6 +84,7 @@ record Type(
         return new Type(
                 w,
                 h,
+                dress == Dress.CARD ? 0.36 : 0.42,
                 left,
                 right,
                 first,
@@ -92,7 +96,9 @@ record Type(
                 fixed(Face.TITLE, title * s, 1.14).even(),
                 fixed(Face.TITLE, h1 * s, 1.22).even(),
                 fixed(Face.SMALL_CAPS, value * 1.12 * s, 1.3).tracked(0.06),
-                fixed(Face.TEXT_MEDIUM, value * 1.04 * s, 1.32),
+                dress == Dress.WALL
+                        ? fixed(Face.TITLE_ITALIC, h1 * s, 1.2)
+                        : fixed(Face.TEXT_MEDIUM, value * 1.04 * s, 1.32),
                 fixed(Face.TITLE, body * s, 1.4),
                 fixed(Face.TEXT, value * s, 1.36),
                 fixed(Face.TEXT, value * 0.94 * s, 1.36 / 0.94),
