@@ -40,7 +40,9 @@ public record LabelText(
         MADE,
         CARE,
         COLOUR,
-        PRICE
+        PRICE,
+        /** Where the piece is kept. */
+        STORED
     }
 
     /**
