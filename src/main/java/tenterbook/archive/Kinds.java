@@ -48,8 +48,12 @@ public final class Kinds {
     public static final Kind<IssuedPaper> ISSUED_PAPER =
             new Kind<>("issued-paper", "issued paper", IssuedPaper.class, IssuedPaper::id, Kinds::namedByPaper);
 
-    public static final List<Kind<?>> ALL =
-            List.of(STUDIO, BOARD_PAIR, CLOTH, LOT, PARTY, PHOTO, CLAMPING, PIECE, ISSUED_PAPER, CALIBRATION);
+    /** A sheet of labels by its name. */
+    public static final Kind<LabelSheet> LABEL_SHEET =
+            new Kind<>("label-sheet", "sheet of labels", LabelSheet.class, LabelSheet::name, sheet -> List.of());
+
+    public static final List<Kind<?>> ALL = List.of(
+            STUDIO, BOARD_PAIR, CLOTH, LOT, PARTY, PHOTO, CLAMPING, PIECE, ISSUED_PAPER, CALIBRATION, LABEL_SHEET);
 
     private Kinds() {}
 

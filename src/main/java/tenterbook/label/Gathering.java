@@ -1,17 +1,22 @@
 package tenterbook.label;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import tenterbook.archive.Archive;
+import tenterbook.board.BoardPair;
 import tenterbook.colour.ColourWords;
 import tenterbook.material.Cloth;
+import tenterbook.material.Lot;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
+import tenterbook.piece.Studio;
 import tenterbook.recipe.Clamping;
 
 /** Gathers from an archive what a label may say of a piece. What is not recorded is left out, never filled in. */
@@ -19,7 +24,47 @@ public final class Gathering {
     private Gathering() {}
 
     public static LabelFacts of(Archive archive, Piece piece) {
-        List<Clamping> clampings = archive.clampingsOf(piece);
+        return all(archive, List.of(piece)).get(0);
+    }
+
+    /** Of several pieces; what they share is read once. */
+    public static List<LabelFacts> all(Archive archive, List<Piece> pieces) {
+        Studio studio = archive.studio();
+        Function<String, Optional<Clamping>> clampings = once(archive::clamping);
+        Function<String, Optional<Cloth>> cloths = once(archive::cloth);
+        Function<String, Optional<Lot>> lots = once(archive::lot);
+        Function<String, Optional<BoardPair>> boards = once(archive::board);
+        return pieces.stream()
+                .map(piece -> of(
+                        studio,
+                        piece,
+                        piece.made().stream()
+                                .map(made -> clampings.apply(made.clamping().value()))
+                                .flatMap(Optional::stream)
+                                .toList(),
+                        cloths,
+                        lots,
+                        boards))
+                .toList();
+    }
+
+    private static <T> Function<String, Optional<T>> once(Function<String, Optional<T>> reading) {
+        Map<String, Optional<T>> read = new HashMap<>();
+        return id -> read.computeIfAbsent(id, reading);
+    }
+
+    /**
+     * From records that were read already.
+     *
+     * @param clampings those the piece passed through, in order of time
+     */
+    public static LabelFacts of(
+            Studio studio,
+            Piece piece,
+            List<Clamping> clampings,
+            Function<String, Optional<Cloth>> clothOf,
+            Function<String, Optional<Lot>> lotOf,
+            Function<String, Optional<BoardPair>> boardOf) {
         Map<String, Cloth> cloths = new LinkedHashMap<>();
         // A piece that is dyed again stays the cloth it was cut from, so the first clamping tells the cloth.
         clampings.stream()
@@ -27,9 +72,9 @@ public final class Gathering {
                 .flatMap(clamping -> clamping.cuts().stream())
                 .map(cut -> cut.cloth())
                 .filter(Objects::nonNull)
-                .forEach(id -> archive.cloth(id.value()).ifPresent(cloth -> cloths.put(id.value(), cloth)));
+                .forEach(id -> clothOf.apply(id.value()).ifPresent(cloth -> cloths.put(id.value(), cloth)));
         return new LabelFacts(
-                archive.studio(),
+                studio,
                 piece,
                 cloths.values().stream()
                         .map(cloth -> new LabelFacts.ClothPart(cloth, ""))
@@ -38,14 +83,14 @@ public final class Gathering {
                         .flatMap(Clamping::lots)
                         .filter(Objects::nonNull)
                         .distinct()
-                        .map(id -> archive.lot(id.value()))
+                        .map(id -> lotOf.apply(id.value()))
                         .flatMap(Optional::stream)
                         .toList(),
                 clampings.stream()
                         .flatMap(clamping -> clamping.boards().stream())
                         .map(use -> use.board())
                         .distinct()
-                        .map(id -> archive.board(id.value()))
+                        .map(id -> boardOf.apply(id.value()))
                         .flatMap(Optional::stream)
                         .toList(),
                 clampings,

@@ -8,16 +8,21 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.label.LabelText.Part;
 import tenterbook.label.paper.LabelPaper;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
+import tenterbook.piece.PieceNumber;
 
 /** Issues labels: prints them and keeps their exact text in the ledger, in that order and both or neither. */
 public final class Issue {
@@ -32,7 +37,8 @@ public final class Issue {
     }
 
     /**
-     * Writes the PDF to {@code out} and the paper to the ledger.
+     * Writes the PDF to {@code out} and the paper to the ledger. It replaces the newest paper of the same kind and market
+     * whose pieces are all among these.
      *
      * @param out should be memory: what it got is worth nothing until this returns
      * @throws LabelBlocked where a rule forbids a label; nothing is kept
@@ -48,31 +54,97 @@ public final class Issue {
             Progress progress)
             throws IOException {
         List<LabelText> texts = LabelText.of(
-                pieces.stream()
-                        .map(piece -> Gathering.of(archive, piece.record()))
-                        .toList(),
-                request);
-        LabelPaper.print(texts, request, out, clock, (done, total) -> {
-            progress.at(done, total, "setting labels");
-            return !progress.cancelled();
-        });
-        IssuedPaper paper = paper(request, pieces, texts, clock.instant().truncatedTo(ChronoUnit.MILLIS));
+                Gathering.all(archive, pieces.stream().map(Saved::record).toList()), request);
+        LabelPaper.print(texts, request, out, clock, watched(progress));
+        progress.orStop();
+        Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        IssuedPaper paper = paper(request, pieces, texts, at, replaced(archive, request, pieces));
         archive.ledger().write(author, act -> act.create(Kinds.ISSUED_PAPER, paper));
         return paper;
     }
 
+    private static tenterbook.label.paper.Progress watched(Progress progress) {
+        return (done, total) -> {
+            progress.at(done, total, "setting labels");
+            return !progress.cancelled();
+        };
+    }
+
+    /** What was asked when a paper was issued; empty where it is no label or kept too little. */
+    public static Optional<LabelRequest> request(IssuedPaper paper) {
+        return Choices.request(paper);
+    }
+
+    /** The words of an issued paper, from the paper alone; empty where {@link #request} is. */
+    public static List<LabelText> texts(IssuedPaper paper) {
+        return Choices.request(paper)
+                .map(request -> paper.pieces().stream()
+                        .map(issued -> text(paper, issued, request))
+                        .toList())
+                .orElse(List.of());
+    }
+
+    /**
+     * Prints a paper again, word for word, from the ledger alone; at the instant of its issue, so that the same paper on the
+     * same sheet is the same file. Keeps nothing.
+     *
+     * @param laying copies and place to begin at; as it was where null
+     * @throws IllegalArgumentException if the paper cannot be set again, with the reason
+     */
+    public static void reprint(IssuedPaper paper, Laying laying, OutputStream out, Progress progress)
+            throws IOException {
+        LabelRequest request = Choices.request(paper)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "The paper %s cannot be printed again: it was kept without its choices, or is no label. Its words stand on its page."
+                                .formatted(paper.id())));
+        LabelRequest asked = laying == null ? request : request.laid(laying);
+        List<LabelText> texts = paper.pieces().stream()
+                .map(issued -> text(paper, issued, asked))
+                .toList();
+        LabelPaper.print(texts, asked, out, Clock.fixed(paper.issuedAt(), ZoneOffset.UTC), watched(progress));
+    }
+
+    private static LabelText text(IssuedPaper paper, IssuedPaper.Issued issued, LabelRequest request) {
+        return new LabelText(
+                issued.piece(),
+                request,
+                paper.rules(),
+                paper.template(),
+                issued.lines().stream()
+                        .map(line -> new LabelText.Line(
+                                Choices.named(Part.values(), line.part()).orElse(Part.MADE), line.text(), line.basis()))
+                        .toList(),
+                issued.code(),
+                issued.colours().stream()
+                        .map(c -> new PaletteColour(c.colour(), c.share(), c.name()))
+                        .toList(),
+                List.of());
+    }
+
+    /** The newest paper of the kind and market that says nothing of other pieces. */
+    private static String replaced(Archive archive, LabelRequest request, List<Saved<Piece>> pieces) {
+        Set<PieceNumber> numbers =
+                pieces.stream().map(piece -> piece.record().number()).collect(Collectors.toSet());
+        return archive
+                .ledger()
+                .namedBy(Kinds.PIECE.key(pieces.get(0).record().number().value()))
+                .stream()
+                .filter(key -> key.kind().equals(Kinds.ISSUED_PAPER.name()))
+                .flatMap(key -> archive.ledger().find(Kinds.ISSUED_PAPER, key.id()).stream())
+                .map(Saved::record)
+                .filter(paper -> paper.kind().equals(word(request.kind()))
+                        && paper.market().equals(word(request.market()))
+                        && paper.pieces().stream().allMatch(issued -> numbers.contains(issued.piece())))
+                .max(Comparator.comparing(IssuedPaper::issuedAt).thenComparing(IssuedPaper::id))
+                .map(IssuedPaper::id)
+                .orElse("");
+    }
+
     private static IssuedPaper paper(
-            LabelRequest request, List<Saved<Piece>> pieces, List<LabelText> texts, Instant at) {
+            LabelRequest request, List<Saved<Piece>> pieces, List<LabelText> texts, Instant at, String replaces) {
         List<IssuedPaper.Issued> issued = new ArrayList<>();
         for (int i = 0; i < texts.size(); i++) {
-            issued.add(new IssuedPaper.Issued(
-                    texts.get(i).number(),
-                    pieces.get(i).version(),
-                    texts.get(i).lines().stream().map(Issue::line).toList(),
-                    texts.get(i).code(),
-                    texts.get(i).colours().stream()
-                            .map(c -> new IssuedPaper.Colour(c.colour(), c.share(), c.name()))
-                            .toList()));
+            issued.add(issued(texts.get(i), pieces.get(i).version()));
         }
         return new IssuedPaper(
                 "paper-" + STAMP.format(at),
@@ -83,22 +155,43 @@ public final class Issue {
                 texts.get(0).rules(),
                 at,
                 issued,
-                setting(request),
+                Choices.of(request),
                 List.of(),
-                1,
-                "");
+                request.laying().copies(),
+                replaces);
     }
 
-    private static IssuedPaper.Line line(LabelText.Line line) {
-        return new IssuedPaper.Line(word(line.part()), line.text(), line.basis());
+    static IssuedPaper.Issued issued(LabelText text, int version) {
+        return new IssuedPaper.Issued(
+                text.number(),
+                version,
+                text.lines().stream()
+                        .map(line -> new IssuedPaper.Line(word(line.part()), line.text(), line.basis()))
+                        .toList(),
+                text.code(),
+                colours(text));
     }
 
-    private static Map<String, String> setting(LabelRequest request) {
-        return Map.of(
-                "widthMm", Double.toString(request.widthMm()),
-                "heightMm", Double.toString(request.heightMm()),
-                "priceShown", Boolean.toString(request.priceShown()),
-                "blackOnly", Boolean.toString(request.blackOnly()),
-                "fullContent", Boolean.toString(request.fullContent()));
+    static List<IssuedPaper.Colour> colours(LabelText text) {
+        return text.colours().stream()
+                .map(c -> new IssuedPaper.Colour(c.colour(), c.share(), c.name()))
+                .toList();
+    }
+
+    /** The choices of a paper without the words. */
+    static IssuedPaper withoutPieces(IssuedPaper paper) {
+        return new IssuedPaper(
+                paper.id(),
+                paper.kind(),
+                paper.market(),
+                paper.sheet(),
+                paper.template(),
+                paper.rules(),
+                paper.issuedAt(),
+                List.of(),
+                paper.setting(),
+                List.of(),
+                paper.copies(),
+                paper.replaces());
     }
 }

@@ -1,23 +1,62 @@
 package tenterbook.label;
 
-/** What a label is for. */
+import java.util.List;
+import java.util.Locale;
+
+/** What a label is for, and how large it may be. */
 public enum LabelKind {
-    HANG_TAG("hang tag", "tag 1", 55, 90, true),
-    CARE_LABEL("care label", "care 1", 30, 60, true),
-    EXHIBITION_LABEL("exhibition label", "exhibition 1", 150, 100, false);
+    HANG_TAG(
+            "hang tag",
+            "tag 2",
+            55,
+            90,
+            new Limits(45, 120, 70, 200),
+            true,
+            Arrangement.COLUMN,
+            Arrangement.HEM,
+            Arrangement.SELVEDGE),
+    /** Sewn in: words on tape. */
+    CARE_LABEL("care label", "care 1", 30, 60, new Limits(25, 40, 30, 200), true, Arrangement.COLUMN),
+    EXHIBITION_LABEL(
+            "exhibition label",
+            "exhibition 2",
+            150,
+            100,
+            new Limits(90, 297, 60, 210),
+            false,
+            Arrangement.COLUMN,
+            Arrangement.TWO_COLUMNS),
+    /** On the edge of a shelf or the lid of a box. */
+    SHELF_TAG("shelf tag", "shelf 1", 90, 38, new Limits(60, 150, 30, 80), false, Arrangement.COLUMN),
+    /** Along the tube on which a piece is rolled. */
+    TUBE_TAG("tube tag", "tube 1", 170, 28, new Limits(110, 280, 20, 50), false, Arrangement.COLUMN);
+
+    /** Least and greatest sides, in millimetres. */
+    private record Limits(double leastWidth, double mostWidth, double leastHeight, double mostHeight) {}
 
     private final String word;
     private final String template;
     private final double widthMm;
     private final double heightMm;
+    private final Limits limits;
     private final boolean statesFibres;
+    private final List<Arrangement> arrangements;
 
-    LabelKind(String word, String template, double widthMm, double heightMm, boolean statesFibres) {
+    LabelKind(
+            String word,
+            String template,
+            double widthMm,
+            double heightMm,
+            Limits limits,
+            boolean statesFibres,
+            Arrangement... arrangements) {
         this.word = word;
         this.template = template;
         this.widthMm = widthMm;
         this.heightMm = heightMm;
+        this.limits = limits;
         this.statesFibres = statesFibres;
+        this.arrangements = List.of(arrangements);
     }
 
     /** The version of its words and layout, kept with each label issued. */
@@ -38,6 +77,34 @@ public enum LabelKind {
     /** Whether the rules of fibre content bear on it; one that does can be blocked. */
     public boolean statesFibres() {
         return statesFibres;
+    }
+
+    /** How its parts can be arranged, the usual way first. */
+    public List<Arrangement> arrangements() {
+        return arrangements;
+    }
+
+    /** Whether it carries the colours and, to be tied, a hole. */
+    public boolean hung() {
+        return this == HANG_TAG;
+    }
+
+    void check(double width, double height) {
+        if (!(width >= limits.leastWidth
+                && width <= limits.mostWidth
+                && height >= limits.leastHeight
+                && height <= limits.mostHeight)) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "A %s is %.0f to %.0f mm wide and %.0f to %.0f mm high; found %s by %s mm. Choose another size or sheet.",
+                    word,
+                    limits.leastWidth,
+                    limits.mostWidth,
+                    limits.leastHeight,
+                    limits.mostHeight,
+                    width,
+                    height));
+        }
     }
 
     @Override

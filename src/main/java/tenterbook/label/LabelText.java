@@ -42,7 +42,9 @@ public record LabelText(
         CARE_SYMBOL,
         CARE,
         COLOUR,
-        PRICE
+        PRICE,
+        /** Where the piece is kept. */
+        STORED
     }
 
     /**

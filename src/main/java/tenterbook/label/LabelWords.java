@@ -48,19 +48,20 @@ final class LabelWords {
             case HANG_TAG -> hangTag();
             case CARE_LABEL -> careLabel();
             case EXHIBITION_LABEL -> exhibitionLabel();
+            case SHELF_TAG, TUBE_TAG -> storeTag();
         }
         if (!refusals.isEmpty()) {
             throw new LabelBlocked(List.of(new LabelBlocked.Piece(piece.number(), refusals)));
         }
-        boolean tag = request.kind() == LabelKind.HANG_TAG;
+        boolean coded = request.kind().hung() || stored();
         return new LabelText(
                 piece.number(),
                 request,
                 request.kind().statesFibres() ? List.of(rules.version()) : List.of(),
                 request.kind().template(),
                 lines,
-                tag ? code() : "",
-                tag ? facts.palette() : List.of(),
+                coded ? code() : "",
+                request.kind().hung() ? facts.palette() : List.of(),
                 questions.stream().distinct().toList());
     }
 
@@ -119,6 +120,21 @@ final class LabelWords {
                         .collect(Collectors.joining(", ")));
     }
 
+    private boolean stored() {
+        return request.kind() == LabelKind.SHELF_TAG || request.kind() == LabelKind.TUBE_TAG;
+    }
+
+    /** For the maker's own shelves: nothing here is said to a buyer. */
+    private void storeTag() {
+        add(Part.NUMBER, piece.number().value());
+        add(Part.TITLE, piece.title().isEmpty() ? "untitled" : piece.title());
+        add(Part.OTHER_TITLE, piece.otherTitle());
+        List<String> cloths = clothNames();
+        add(Part.MATERIAL, cloths.isEmpty() ? "" : Wording.capital(Wording.listed(cloths)));
+        add(Part.SIZE, SizeWords.of(piece, request.market()).orElse(""));
+        add(Part.STORED, piece.place());
+    }
+
     private void statement() {
         String words = Stream.concat(
                         Stream.of(piece.title(), piece.otherTitle(), studio.careLine()),
@@ -151,7 +167,7 @@ final class LabelWords {
         }
         care.lines().forEach(line -> lines.add(new Line(Part.CARE, line.text(), line.evidence())));
         questions.addAll(care.questions());
-        if (request.kind() == LabelKind.HANG_TAG) {
+        if (request.kind().hung()) {
             questions.add(new Question("Does the piece also carry a sewn label?", rules.rule("carePermanent")));
             care.missing()
                     .ifPresent(missing -> questions.add(new Question(

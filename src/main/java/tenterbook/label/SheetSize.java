@@ -6,7 +6,11 @@ public enum SheetSize {
     SINGLE("single label", 0, 0),
     A4("A4", 210, 297),
     /** 8.5 by 11 inches. */
-    LETTER("US Letter", 215.9, 279.4);
+    LETTER("US Letter", 215.9, 279.4),
+    /** A roll of a printer that cuts after each label; as wide as {@link Laying#rollMm}. */
+    ROLL("roll", 0, 0),
+    /** A kept sheet of labels, {@link Laying#own}. */
+    OWN("own sheet", 0, 0);
 
     private final String word;
     private final double widthMm;
@@ -18,12 +22,12 @@ public enum SheetSize {
         this.heightMm = heightMm;
     }
 
-    /** The shorter side, in millimetres; 0 for a page made to the label. */
+    /** The shorter side, in millimetres; 0 where the label or the kept sheet decides. */
     public double widthMm() {
         return widthMm;
     }
 
-    /** The longer side, in millimetres; 0 for a page made to the label. */
+    /** The longer side, in millimetres; 0 where the label or the kept sheet decides. */
     public double heightMm() {
         return heightMm;
     }

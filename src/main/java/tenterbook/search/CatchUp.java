@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
 import tenterbook.ledger.Revision;
 
 /** Brings a generation up to the end of the ledger, batch by batch. One thread at a time for each generation. */
@@ -13,6 +14,12 @@ final class CatchUp {
     private static final int TOGETHER = 50;
 
     private CatchUp() {}
+
+    /** Whether the next batch holds a change that every piece shows. */
+    static boolean touchesAll(Archive archive, Generation generation) {
+        return archive.ledger().after(generation.seen(), BATCH).stream()
+                .anyMatch(revision -> revision.key().kind().equals(Kinds.STUDIO.name()));
+    }
 
     /** @param stop asked between two batches and now and then within one */
     static void run(Archive archive, Generation generation, java.util.function.BooleanSupplier stop)

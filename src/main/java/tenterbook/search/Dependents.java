@@ -10,7 +10,10 @@ import tenterbook.archive.Kinds;
 import tenterbook.ledger.Ledger;
 import tenterbook.ledger.RecordKey;
 
-/** The pieces whose entries change when records change: those that name them, at once or through a clamping. */
+/**
+ * The pieces whose entries change when records change: those that name them, at once or through a clamping; those on an issued
+ * paper; and, since every tag names the studio, all of them when its particulars change.
+ */
 final class Dependents {
     private Dependents() {}
 
@@ -23,6 +26,16 @@ final class Dependents {
             RecordKey key = open.poll();
             if (is(key, Kinds.PIECE)) {
                 pieces.add(key.id());
+                continue;
+            }
+            if (is(key, Kinds.STUDIO)) {
+                pieces.addAll(ledger.everGiven(Kinds.PIECE));
+                continue;
+            }
+            if (is(key, Kinds.ISSUED_PAPER)) {
+                ledger.names(key).stream()
+                        .filter(named -> is(named, Kinds.PIECE))
+                        .forEach(named -> pieces.add(named.id()));
                 continue;
             }
             for (RecordKey user : ledger.namedBy(key)) {

@@ -13,6 +13,11 @@ public enum Facet {
     DYE("Dye"),
     MORDANT("Mordant"),
     STATUS("Status"),
+    /**
+     * The hang tag by market, as in {@code us:current}, {@code us:out-of-date}, {@code us:none-printed} and
+     * {@code us:cannot-be-made}; {@code us:lacking} is all but the first.
+     */
+    TAG("Hang tag"),
     CATEGORY("Kind of piece"),
     HOLDER("Holder"),
     YEAR("Year"),

@@ -5,6 +5,8 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.lucene.analysis.icu.ICUFoldingFilter;
+import tenterbook.label.TagStanding;
+import tenterbook.label.rule.Market;
 import tenterbook.piece.Category;
 import tenterbook.piece.Status;
 
@@ -26,12 +28,29 @@ final class FacetValues {
                 return choice(facet, value, Stream.of(Status.values()).map(FacetValues::word));
             case CATEGORY:
                 return choice(facet, value, Stream.of(Category.values()).map(FacetValues::word));
+            case TAG:
+                return choice(facet, value, tags());
             case YEAR:
                 QueryParameters.check(value.matches("\\d{4}"), facet.parameter(), "a year of four digits", value);
                 return value;
             default:
                 return value;
         }
+    }
+
+    /** For a piece whose tag is not current, whyever. */
+    static final String LACKING = "lacking";
+
+    /** As in {@code out-of-date}. */
+    static String tag(TagStanding.State state) {
+        return state.toString().replace(' ', '-');
+    }
+
+    private static Stream<String> tags() {
+        return Stream.of(Market.values())
+                .flatMap(market -> Stream.concat(
+                                Stream.of(TagStanding.State.values()).map(FacetValues::tag), Stream.of(LACKING))
+                        .map(word -> word(market) + ":" + word));
     }
 
     private static String choice(Facet facet, String value, Stream<String> words) {

@@ -15,15 +15,25 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.board.BoardId;
+import tenterbook.board.BoardPair;
+import tenterbook.label.Gathering;
+import tenterbook.label.LabelFacts;
+import tenterbook.label.TagStanding;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.Saved;
+import tenterbook.material.Cloth;
+import tenterbook.material.ClothId;
+import tenterbook.material.Lot;
+import tenterbook.material.LotId;
 import tenterbook.measure.Digest;
 import tenterbook.measure.Identifier;
 import tenterbook.photo.Photo;
 import tenterbook.piece.Event;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
+import tenterbook.piece.Studio;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Cut;
 
@@ -45,8 +55,22 @@ final class Gatherer {
         }
     };
 
+    private final Studio studio;
+    private final TagStanding tags;
+
     Gatherer(Archive archive) {
+        this(archive, TagStanding.ofFew(archive));
+    }
+
+    private Gatherer(Archive archive, TagStanding tags) {
         this.archive = archive;
+        this.studio = archive.studio();
+        this.tags = tags;
+    }
+
+    /** For reading every piece. */
+    static Gatherer ofAll(Archive archive) {
+        return new Gatherer(archive, TagStanding.ofAll(archive));
     }
 
     /** Empty where the piece is withdrawn or never was. */
@@ -144,26 +168,33 @@ final class Gatherer {
                 photos.put(photo.photo(), found);
             }
         }
+        Map<BoardId, BoardPair> boards = found(
+                Kinds.BOARD_PAIR,
+                made.stream().flatMap(clamping -> clamping.boards().stream()).map(use -> use.board()));
+        Map<ClothId, Cloth> cloths = found(
+                Kinds.CLOTH,
+                made.stream().flatMap(clamping -> clamping.cuts().stream()).map(Cut::cloth));
+        Map<LotId, Lot> lots = found(Kinds.LOT, made.stream().flatMap(Clamping::lots));
+        LabelFacts label = Gathering.of(
+                studio,
+                piece,
+                made,
+                id -> Optional.ofNullable(cloths.get(new ClothId(id))),
+                id -> Optional.ofNullable(lots.get(new LotId(id))),
+                id -> Optional.ofNullable(boards.get(new BoardId(id))));
         return new PieceFacts(
                 piece,
                 made,
-                found(
-                        Kinds.BOARD_PAIR,
-                        made.stream()
-                                .flatMap(clamping -> clamping.boards().stream())
-                                .map(use -> use.board())),
-                found(
-                        Kinds.CLOTH,
-                        made.stream()
-                                .flatMap(clamping -> clamping.cuts().stream())
-                                .map(Cut::cloth)),
-                found(Kinds.LOT, made.stream().flatMap(Clamping::lots)),
+                boards,
+                cloths,
+                lots,
                 found(
                         Kinds.PARTY,
                         Stream.concat(
                                 Stream.ofNullable(piece.holder()),
                                 piece.events().stream().map(Event::party))),
-                photos);
+                photos,
+                tags.of(label));
     }
 
     private Map<String, Clamping> clampings(List<String> ids) {

@@ -25,7 +25,7 @@ final class IndexCheck {
     static Map<String, Finding> run(Archive archive, IndexSearcher searcher, Progress progress) throws IOException {
         Map<String, Finding> findings = new LinkedHashMap<>();
         Map<String, String> prints = prints(searcher, findings);
-        Gatherer gatherer = new Gatherer(archive);
+        Gatherer gatherer = Gatherer.ofAll(archive);
         List<String> numbers = archive.ledger().everGiven(Kinds.PIECE);
         int done = 0;
         for (String number : numbers) {

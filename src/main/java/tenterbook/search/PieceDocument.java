@@ -5,6 +5,7 @@ import java.security.MessageDigest;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.lucene.document.BinaryDocValuesField;
 import org.apache.lucene.document.Document;
@@ -18,14 +19,19 @@ import org.apache.lucene.document.StringField;
 import org.apache.lucene.document.TextField;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.util.BytesRef;
+import tenterbook.label.rule.Market;
 import tenterbook.measure.Digest;
 import tenterbook.piece.Piece;
 import tenterbook.recipe.BoardUse;
 
 /** The index entry of one piece. */
 final class PieceDocument {
-    /** What the index holds and how; an index of another format is thrown away and rebuilt. */
-    static final String FORMAT = "3";
+    /**
+     * What the index holds and how; an index of another format is thrown away and rebuilt. What a tag says hangs on the rules,
+     * so their versions are part of it.
+     */
+    static final String FORMAT = "4, "
+            + Stream.of(Market.values()).map(market -> market.rules().version()).collect(Collectors.joining(", "));
 
     static final String NUMBER = "number";
     static final String SQUASHED = "number.squashed";

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import tenterbook.label.TagStanding;
 import tenterbook.material.FibreShare;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
@@ -55,6 +56,14 @@ final class PieceFacets {
                 Facet.STATUS,
                 FacetValues.word(piece.status()),
                 piece.status().toString());
+        for (TagStanding.Standing tag : facts.tags()) {
+            String market = FacetValues.word(tag.market());
+            String name = tag.market().name() + ", ";
+            put(values, Facet.TAG, market + ":" + FacetValues.tag(tag.state()), name + tag.state());
+            if (tag.state() != TagStanding.State.CURRENT) {
+                put(values, Facet.TAG, market + ":" + FacetValues.LACKING, name + FacetValues.LACKING);
+            }
+        }
         put(
                 values,
                 Facet.CATEGORY,

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
+import tenterbook.label.TagStanding;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.material.Lot;
@@ -28,7 +29,8 @@ record PieceFacts(
         Map<ClothId, Cloth> cloths,
         Map<LotId, Lot> lots,
         Map<PartyId, Party> parties,
-        Map<Digest, Photo> photos) {
+        Map<Digest, Photo> photos,
+        List<TagStanding.Standing> tags) {
 
     /** Board states used, each once, in order. */
     List<BoardUse> boardUses() {

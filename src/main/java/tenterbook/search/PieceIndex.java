@@ -10,6 +10,7 @@ import org.apache.lucene.store.AlreadyClosedException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
@@ -20,7 +21,7 @@ import tenterbook.ledger.Progress;
  * <p>A write only leaves word that there is something new, so that writers never wait for the index and an import of many
  * acts is indexed in batches. One thread of our own indexes. A search that begins after a write has returned waits until
  * that write is in the index, usually a few milliseconds. Only when the index is {@value #FAR} revisions or more behind
- * (just opened on an old index, a great import, a rename of a board with thousands of pieces) does it answer at once from
+ * (just opened on an old index, a great import), or when a change of the studio touches thousands of pieces, does it answer at once from
  * what there is, and {@link SearchResult#behind} says so.
  *
  * <p>A killed process loses nothing: each commit of the index holds the sequence it is good for, and opening goes on from
@@ -31,6 +32,8 @@ public final class PieceIndex implements AutoCloseable {
     static final int FAR = 1000;
     /** So far behind, building anew on all processors is quicker than following. */
     private static final int REBUILD_WHEN_BEHIND = 20_000;
+    /** From so many pieces on, a change of the studio, which touches them all, is no matter of a moment. */
+    private static final int MANY_PIECES = 2000;
 
     private static final Duration LONGEST_WAIT = Duration.ofSeconds(20);
     private static final long COMMIT_AFTER_IDLE_MILLIS = 2000;
@@ -46,6 +49,9 @@ public final class PieceIndex implements AutoCloseable {
     private volatile long announced;
     /** The sequence at which indexing last failed; searches do not wait for it again. */
     private volatile long gaveUpAt = -1;
+
+    /** Whether every piece is being indexed anew though few revisions are behind; searches do not wait for that. */
+    private volatile boolean allAnew;
 
     private volatile boolean closed;
 
@@ -123,6 +129,16 @@ public final class PieceIndex implements AutoCloseable {
             reindex(new UntilClosed());
             return;
         }
+        if (CatchUp.touchesAll(archive, live) && archive.ledger().count(Kinds.PIECE) >= MANY_PIECES) {
+            allAnew = true;
+            wake();
+            try {
+                reindex(new UntilClosed());
+            } finally {
+                allAnew = false;
+            }
+            return;
+        }
         indexing.lock();
         try {
             CatchUp.run(archive, live, () -> closed);
@@ -191,10 +207,14 @@ public final class PieceIndex implements AutoCloseable {
      * @return false if that took longer than {@code longest}
      */
     public boolean await(Duration longest) {
+        return await(longest, false);
+    }
+
+    private boolean await(Duration longest, boolean unlessAllAnew) {
         long wanted = announced;
         long end = System.nanoTime() + longest.toNanos();
         synchronized (news) {
-            while (live.seen() < wanted && !closed && gaveUpAt < wanted) {
+            while (live.seen() < wanted && !closed && gaveUpAt < wanted && !(unlessAllAnew && allAnew)) {
                 long millis = (end - System.nanoTime()) / 1_000_000;
                 if (millis <= 0) {
                     return false;
@@ -216,7 +236,7 @@ public final class PieceIndex implements AutoCloseable {
 
     private <R> R read(Work<R> work) {
         if (announced - live.seen() < FAR) {
-            await(LONGEST_WAIT);
+            await(LONGEST_WAIT, true);
         }
         while (true) {
             Generation generation = live;

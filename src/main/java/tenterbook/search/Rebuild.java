@@ -29,7 +29,7 @@ final class Rebuild {
     static void fill(Archive archive, Generation generation, Progress progress) throws IOException {
         long sequence = archive.ledger().lastSequence();
         List<String> numbers = archive.ledger().everGiven(Kinds.PIECE);
-        Gatherer gatherer = new Gatherer(archive);
+        Gatherer gatherer = Gatherer.ofAll(archive);
         AtomicInteger next = new AtomicInteger();
         int threads = Math.max(1, Math.min(8, Runtime.getRuntime().availableProcessors()));
         ExecutorService workers = Executors.newFixedThreadPool(threads);

@@ -174,6 +174,31 @@ public final class Samples {
                 "");
     }
 
+    /** The same piece, kept somewhere. */
+    public static Piece placed(Piece piece, String place) {
+        return new Piece(
+                piece.number(),
+                piece.title(),
+                piece.otherTitle(),
+                piece.category(),
+                piece.length(),
+                piece.width(),
+                piece.mass(),
+                piece.finished(),
+                piece.edition(),
+                piece.made(),
+                piece.status(),
+                piece.holder(),
+                place,
+                piece.price(),
+                piece.trims(),
+                piece.photos(),
+                piece.faults(),
+                piece.tests(),
+                piece.events(),
+                piece.notes());
+    }
+
     static Clamping clamping(FoldScheme fold, List<BoardUse> boards, Step... steps) {
         return new Clamping(
                 new ClampingId("C24-004"), "", null, boards, fold, null, List.of(steps), null, "", "", "", "", null);

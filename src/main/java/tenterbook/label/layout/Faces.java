@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Supplier;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -35,7 +37,20 @@ public final class Faces implements AutoCloseable {
         }
     }
 
+    /** As many texts as one label and its neighbours hold, several times over. */
+    private static final int KEPT = 400;
+
+    private record Key(String text, Face face, double tracking) {}
+
     private final Map<Face, Read> read;
+    private final Map<Key, Measured> measured = new LinkedHashMap<>(64, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Key, Measured> eldest) {
+            return size() > KEPT;
+        }
+    };
 
     private Faces(Map<Face, Read> read) {
         this.read = read;
@@ -48,6 +63,17 @@ public final class Faces implements AutoCloseable {
 
     Read get(Face face) {
         return read.computeIfAbsent(face, Faces::read);
+    }
+
+    /** A text as measured before, or measured now. */
+    Measured measured(String text, Style style, Supplier<Measured> measuring) {
+        Key key = new Key(text, style.face(), style.tracking());
+        Measured known = measured.get(key);
+        if (known == null) {
+            known = measuring.get();
+            measured.put(key, known);
+        }
+        return known;
     }
 
     private static Read read(Face face) {

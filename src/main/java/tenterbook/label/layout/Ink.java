@@ -1,5 +1,6 @@
 package tenterbook.label.layout;
 
+import java.awt.geom.AffineTransform;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.util.Matrix;
 
 /**
  * Draws on one page. Lengths are millimetres from the upper left corner of the current origin; line weights are points.
@@ -78,6 +80,10 @@ public final class Ink {
     /** A line of text with its first letter at {@code x} and its baseline at {@code y}. */
     public void text(Line line, double x, double y, Tone tone) {
         drawn("text", () -> {
+            boolean says = line.style().tracking() != 0 || line.text().endsWith("\u00ad");
+            if (says) {
+                says(line.text());
+            }
             page.beginText();
             fill(tone);
             page.setCharacterSpacing(
@@ -88,7 +94,45 @@ public final class Ink {
                 page.showTextWithPositioning(positioned(run));
             }
             page.endText();
+            if (says) {
+                page.endMarkedContent();
+            }
         });
+    }
+
+    /**
+     * What the next text says, for readers that would take letterspacing for blanks or a hyphen for a letter (ISO 32000-1,
+     * 14.9.4). The properties stand in the content itself, which PDFBox offers no other way to write.
+     */
+    @SuppressWarnings("deprecation")
+    private void says(String text) throws IOException {
+        StringBuilder hex = new StringBuilder("/Span <</ActualText <FEFF");
+        text.chars().forEach(unit -> hex.append(String.format("%04X", unit)));
+        page.appendRawCommands(hex.append(">>> BDC\n").toString());
+    }
+
+    /**
+     * Draws something turned, scaled or moved on the whole page, in millimetres from the page's upper left corner.
+     *
+     * @param transform as with y downwards
+     */
+    public void through(AffineTransform transform, Consumer<Ink> drawing) {
+        double h = Mm.points(pageHeightMm);
+        AffineTransform points = new AffineTransform(1, 0, 0, -1, 0, h);
+        points.concatenate(new AffineTransform(
+                transform.getScaleX(),
+                transform.getShearY(),
+                transform.getShearX(),
+                transform.getScaleY(),
+                Mm.points(transform.getTranslateX()),
+                Mm.points(transform.getTranslateY())));
+        points.concatenate(new AffineTransform(1, 0, 0, -1, 0, h));
+        drawn("through a transformation", () -> {
+            page.saveGraphicsState();
+            page.transform(new Matrix(points));
+        });
+        drawing.accept(this);
+        drawn("through a transformation", page::restoreGraphicsState);
     }
 
     /** Each line flush left at {@code x}; the top of the column at {@code y}. */
@@ -124,15 +168,33 @@ public final class Ink {
         });
     }
 
-    /** Many rectangles as one path, so that neighbours show no seam. Each is x, y, width, height. */
-    public void rectangles(List<double[]> all, Tone tone) {
-        drawn("rectangles", () -> {
+    /**
+     * Many runs of square cells as one path, so that neighbours show no seam.
+     *
+     * @param x of the grid's left side
+     * @param y of the grid's lower side
+     * @param cell side of one cell, in mm
+     * @param runs column, row from below, and length of each
+     */
+    public void cells(double x, double y, double cell, List<int[]> runs, Tone tone) {
+        drawn("cells", () -> {
+            page.saveGraphicsState();
             fill(tone);
-            for (double[] r : all) {
-                page.addRect(x(r[0]), y(r[1] + r[3]), (float) Mm.points(r[2]), (float) Mm.points(r[3]));
+            float side = (float) Mm.points(cell);
+            page.transform(new Matrix(side, 0, 0, side, x(x), y(y)));
+            for (int[] run : runs) {
+                page.addRect(run[0], run[1], run[2], 1);
             }
             page.fill();
+            page.restoreGraphicsState();
         });
+    }
+
+    /** The same spot seen with the text running upwards: lengths along y become lengths upwards along x. */
+    public void upwards(double x, double y, Consumer<Ink> drawing) {
+        AffineTransform turned = AffineTransform.getTranslateInstance(left + x, top + y);
+        turned.rotate(-Math.PI / 2);
+        through(turned, ink -> drawing.accept(new Ink(page, faces, marks, pageHeightMm, 0, 0)));
     }
 
     public void line(double x1, double y1, double x2, double y2, double weight, Tone tone) {

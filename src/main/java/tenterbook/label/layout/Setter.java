@@ -1,20 +1,23 @@
 package tenterbook.label.layout;
 
-import java.text.BreakIterator;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Measures and breaks text. */
 public final class Setter {
+    /** A line left shorter than its measure by more than this part takes the beginning of a hyphenated word. */
+    private static final double LOOSE = 0.2;
+
     private final Faces faces;
 
     public Setter(Faces faces) {
         this.faces = faces;
     }
+
+    /** A stretch of a text that makes a line. */
+    private record Stretch(int from, int to, boolean hyphen) {}
 
     /**
      * Text on one line, however long.
@@ -22,40 +25,19 @@ public final class Setter {
      * @throws CannotBeSet if a character has no glyph, or the text would need to run from right to left
      */
     public Line line(String text, Style style) {
-        int[] points = checked(text).codePoints().toArray();
-        List<Line.Run> runs = new ArrayList<>();
-        double width = 0;
-        int start = 0;
-        while (start < points.length) {
-            Face face = faceOf(text, points[start], style.face());
-            int end = start + 1;
-            while (end < points.length && faceOf(text, points[end], style.face()) == face) {
-                end++;
-            }
-            Line.Run run = run(points, start, end, face, style);
-            runs.add(run);
-            width += run.width();
-            start = end;
-        }
-        double trailing = points.length == 0 ? 0 : style.tracking() * style.size();
-        String set = new String(points, 0, points.length);
-        return new Line(set, style, List.copyOf(runs), width - trailing);
+        Measured measured = measured(text, style);
+        return measured.line(0, measured.length(), style, false);
     }
 
-    private Line.Run run(int[] points, int start, int end, Face face, Style style) {
-        Faces.Read read = faces.get(face);
-        int[] kerns = new int[end - start];
-        double width = 0;
-        for (int i = start; i < end; i++) {
-            int glyph = read.glyph(points[i]);
-            width += read.advance(glyph) + style.tracking();
-            if (i + 1 < end && face != Face.FALLBACK) {
-                int kern = read.kerning().between(glyph, read.glyph(points[i + 1]));
-                kerns[i - start] = (int) Math.round(kern * 1000 / read.unitsPerEm());
-                width += kerns[i - start] / 1000.0;
+    private Measured measured(String text, Style style) {
+        return faces.measured(text, style, () -> {
+            int[] points = checked(text).codePoints().toArray();
+            Face[] each = new Face[points.length];
+            for (int i = 0; i < points.length; i++) {
+                each[i] = faceOf(text, points[i], style.face());
             }
-        }
-        return new Line.Run(face, new String(points, start, end - start), kerns, width * style.size());
+            return new Measured(points, each, faces, style.tracking(), style.face());
+        });
     }
 
     private static String checked(String text) {
@@ -91,37 +73,45 @@ public final class Setter {
 
     /** Lines no wider than {@code width} points; empty where a word alone is wider. */
     Optional<List<Line>> wrapped(String text, Style style, double width) {
-        Optional<List<Line>> lines = broken(text, style, width);
-        if (lines.isEmpty() || lines.get().size() < 2) {
-            return lines;
+        Measured measured = measured(text, style);
+        // Shrunk type meets its measure again and again: a hair's breadth is no reason to break.
+        double ems = width / style.size() + 1e-9;
+        Optional<List<Stretch>> stretches = broken(measured, style, ems);
+        if (stretches.isPresent() && stretches.get().size() > 1) {
+            List<Stretch> lines = stretches.get();
+            stretches = Optional.of(
+                    style.balanced()
+                            ? even(measured, style, ems, lines)
+                            : withoutLoneWord(measured, style, ems, lines));
         }
-        return style.balanced()
-                ? Optional.of(even(text, style, width, lines.get()))
-                : Optional.of(withoutLoneWord(text, style, width, lines.get()));
+        return stretches.map(all -> all.stream()
+                .map(each -> measured.line(each.from, each.to, style, each.hyphen))
+                .toList());
     }
 
     /** A last line of one word takes company, where a slightly narrower measure gives it and needs no further line. */
-    private List<Line> withoutLoneWord(String text, Style style, double width, List<Line> lines) {
+    private static List<Stretch> withoutLoneWord(Measured measured, Style style, double ems, List<Stretch> lines) {
         for (double part = 1; part > 0.87; part -= 0.02) {
-            Optional<List<Line>> narrower = broken(text, style, width * part);
+            Optional<List<Stretch>> narrower = broken(measured, style, ems * part);
             if (narrower.isEmpty() || narrower.get().size() > lines.size()) {
                 break;
             }
-            if (narrower.get().get(lines.size() - 1).text().contains(" ")) {
+            Stretch last = narrower.get().get(lines.size() - 1);
+            if (measured.text(last.from, last.to).contains(" ")) {
                 return narrower.get();
             }
         }
         return lines;
     }
 
-    private List<Line> even(String text, Style style, double width, List<Line> widest) {
-        List<Line> lines = widest;
+    private static List<Stretch> even(Measured measured, Style style, double ems, List<Stretch> widest) {
+        List<Stretch> lines = widest;
         // Evenly long lines: the narrowest measure that needs no further line.
-        double low = width / 2;
-        double high = width;
-        while (high - low > 1) {
+        double low = ems / 2;
+        double high = ems;
+        while (high - low > 0.05) {
             double middle = (low + high) / 2;
-            Optional<List<Line>> narrower = broken(text, style, middle);
+            Optional<List<Stretch>> narrower = broken(measured, style, middle);
             if (narrower.isPresent() && narrower.get().size() <= lines.size()) {
                 high = middle;
                 lines = narrower.get();
@@ -132,45 +122,68 @@ public final class Setter {
         return lines;
     }
 
-    private Optional<List<Line>> broken(String text, Style style, double width) {
-        List<Line> lines = new ArrayList<>();
-        String rest = checked(text).strip();
-        while (!rest.isEmpty()) {
-            BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
-            breaks.setText(rest);
-            Line best = null;
-            int end = 0;
-            for (int at = breaks.next(); at != BreakIterator.DONE; at = breaks.next()) {
-                Line line = line(rest.substring(0, at).stripTrailing(), style);
-                if (line.width() > width) {
+    private static Optional<List<Stretch>> broken(Measured measured, Style style, double ems) {
+        List<Stretch> lines = new ArrayList<>();
+        int end = measured.trimmed(0, measured.length());
+        int at = 0;
+        while (at < end && measured.text(at, at + 1).equals(" ")) {
+            at++;
+        }
+        while (at < end) {
+            int best = -1;
+            int next = end;
+            for (int place : measured.breaks()) {
+                if (place <= at) {
+                    continue;
+                }
+                if (measured.width(at, measured.trimmed(at, place)) > ems) {
+                    next = place;
                     break;
                 }
-                best = line;
-                end = at;
+                best = place;
+                if (place >= end) {
+                    break;
+                }
             }
-            if (best == null) {
+            Stretch line = best < 0 ? null : new Stretch(at, Math.min(end, measured.trimmed(at, best)), false);
+            if (style.hyphenated() && best < end) {
+                line = hyphenated(measured, ems, at, next, line);
+            }
+            if (line == null) {
                 return Optional.empty();
             }
-            lines.add(best);
-            rest = rest.substring(end).stripLeading();
+            lines.add(line);
+            at = line.hyphen ? line.to : best;
+            while (at < end && measured.text(at, at + 1).equals(" ")) {
+                at++;
+            }
         }
         return Optional.of(lines);
     }
 
+    /** The line with as much of the next word as a hyphen lets in, where it would else be loose or hold nothing. */
+    private static Stretch hyphenated(Measured measured, double ems, int at, int next, Stretch plain) {
+        if (plain != null && measured.width(plain.from, plain.to) > ems * (1 - LOOSE)) {
+            return plain;
+        }
+        Stretch best = plain;
+        for (int place : measured.hyphens()) {
+            if (place > (plain == null ? at : plain.to) && place < next && measured.hyphenated(at, place) <= ems) {
+                best = new Stretch(at, place, true);
+            }
+        }
+        return best;
+    }
+
     /** The parts between allowed breaks that are wider than {@code width} points. */
     List<String> tooWide(String text, Style style, double width) {
-        BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
-        String plain = checked(text);
-        breaks.setText(plain);
-        int[] ends = IntStream.generate(breaks::next)
-                .takeWhile(at -> at != BreakIterator.DONE)
-                .toArray();
+        Measured measured = measured(text, style);
         List<String> wide = new ArrayList<>();
         int start = 0;
-        for (int end : ends) {
-            String part = plain.substring(start, end).strip();
-            if (line(part, style).width() > width) {
-                wide.add(part);
+        for (int end : measured.breaks()) {
+            int trimmed = measured.trimmed(start, end);
+            if (measured.width(start, trimmed) * style.size() > width) {
+                wide.add(measured.text(start, trimmed).strip());
             }
             start = end;
         }

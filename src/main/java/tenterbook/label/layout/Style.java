@@ -8,8 +8,16 @@ package tenterbook.label.layout;
  * @param tracking added after every letter, in parts of the size
  * @param smallest to which the size may shrink; above 0 and at most {@code size}
  * @param balanced whether lines are made of even length, as for a title
+ * @param hyphenated whether plain English words may be hyphenated; for running text alone, never for names or required words
  */
-public record Style(Face face, double size, double leading, double tracking, double smallest, boolean balanced) {
+public record Style(
+        Face face,
+        double size,
+        double leading,
+        double tracking,
+        double smallest,
+        boolean balanced,
+        boolean hyphenated) {
     public Style {
         if (!(smallest > 0 && smallest <= size && leading >= size * 0.8)) {
             throw new IllegalArgumentException(
@@ -19,20 +27,24 @@ public record Style(Face face, double size, double leading, double tracking, dou
     }
 
     public static Style of(Face face, double size, double leading, double smallest) {
-        return new Style(face, size, leading, 0, smallest, false);
+        return new Style(face, size, leading, 0, smallest, false, false);
     }
 
     public Style tracked(double parts) {
-        return new Style(face, size, leading, parts, smallest, balanced);
+        return new Style(face, size, leading, parts, smallest, balanced, hyphenated);
     }
 
     public Style even() {
-        return new Style(face, size, leading, tracking, smallest, true);
+        return new Style(face, size, leading, tracking, smallest, true, hyphenated);
+    }
+
+    public Style running() {
+        return new Style(face, size, leading, tracking, smallest, balanced, true);
     }
 
     /** The style at a part of its size, yet never under its smallest. */
     Style shrunk(double scale) {
         double to = Math.max(smallest, size * scale);
-        return new Style(face, to, leading * to / size, tracking, Math.min(smallest, to), balanced);
+        return new Style(face, to, leading * to / size, tracking, Math.min(smallest, to), balanced, hyphenated);
     }
 }

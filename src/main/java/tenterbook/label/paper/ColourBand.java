@@ -1,7 +1,6 @@
 package tenterbook.label.paper;
 
 import java.util.List;
-import tenterbook.colour.Srgb;
 import tenterbook.label.LabelText;
 import tenterbook.label.PaletteColour;
 import tenterbook.label.layout.Column;
@@ -13,63 +12,155 @@ import tenterbook.label.layout.Style;
 import tenterbook.label.layout.Tone;
 
 /**
- * The measured colours of a piece as a strip like a selvedge, each as tall as its share, with its name beside it. Where a share
- * was not measured all are equal and stand apart.
+ * The measured colours of a piece as a strip, each as long as its share, with its name beside it. Where a share was not
+ * measured all are equal and stand apart.
  */
 final class ColourBand {
     private static final double WIDTH = 5;
     private static final double LEADER = 3.2;
+    private static final double KEY = 2.1;
     private static final Style NAME = Style.of(Face.TEXT, 6.8, 8, 6);
 
     private final List<PaletteColour> colours;
     private final LabelText text;
+    private final boolean shares;
+    private final double sum;
 
     ColourBand(LabelText text) {
         this.text = text;
         this.colours = text.colours();
+        this.shares = colours.stream().allMatch(c -> c.share() != null)
+                && colours.stream().anyMatch(c -> c.share() > 0);
+        this.sum = shares ? colours.stream().mapToDouble(PaletteColour::share).sum() : colours.size();
     }
 
-    /** Draws the band in a box; names are set to the right of the strip within {@code width} mm. */
-    void draw(Ink ink, double x, double y, double width, double height) {
-        boolean shares = colours.stream().allMatch(c -> c.share() != null)
-                && colours.stream().anyMatch(c -> c.share() > 0);
-        double sum = shares ? colours.stream().mapToDouble(PaletteColour::share).sum() : colours.size();
-        double gap = shares ? 0 : 0.6;
+    boolean empty() {
+        return colours.isEmpty();
+    }
+
+    private double part(PaletteColour colour) {
+        return (shares ? colour.share() : 1) / sum;
+    }
+
+    private double gap() {
+        return shares ? 0 : 0.6;
+    }
+
+    private long named() {
+        return colours.stream().filter(c -> !c.name().isEmpty()).count();
+    }
+
+    private Line name(Ink ink, PaletteColour colour, double widthMm) {
+        return new Column(LabelDrawing.what(text, "name of a colour"))
+                .add(colour.name(), NAME, 0)
+                .set(ink.setter(), widthMm, Mm.of(NAME.leading()))
+                .lines()
+                .get(0)
+                .line();
+    }
+
+    private static double raised(Line line) {
+        return Mm.of(line.style().size() * 0.46) / 2;
+    }
+
+    private Tone quiet() {
+        return LabelDrawing.tone(LabelDrawing.QUIET, text);
+    }
+
+    private Tone hair() {
+        return LabelDrawing.tone(LabelDrawing.HAIR, text);
+    }
+
+    /** Upright in a box; names are set to the right of the strip within {@code width} mm. */
+    void upright(Ink ink, double x, double y, double width, double height) {
         double leading = Mm.of(NAME.leading());
         double top = y;
         double least = y;
-        long namesLeft = colours.stream().filter(c -> !c.name().isEmpty()).count();
-        for (PaletteColour colour : colours) {
-            double tall = height * (shares ? colour.share() : 1) / sum;
-            Srgb screen = colour.colour().srgb();
-            Tone tone = new Tone(screen.red(), screen.green(), screen.blue());
-            ink.rectangle(x, top, WIDTH, tall - gap, text.request().blackOnly() ? tone.grey() : tone);
+        long namesLeft = named();
+        for (int i = 0; i < colours.size(); i++) {
+            PaletteColour colour = colours.get(i);
+            double tall = height * part(colour);
+            Swatch.draw(ink, text, i, x, top, WIDTH, tall - gap());
             if (!colour.name().isEmpty()) {
-                double middle = top + (tall - gap) / 2;
+                double middle = top + (tall - gap()) / 2;
                 double latest = y + height - namesLeft * leading;
-                double at = Math.max(least, Math.min(middle - leading / 2, latest));
-                name(ink, colour.name(), x, middle, at + leading / 2, width);
-                least = at + leading;
+                double at = Math.max(least, Math.min(middle - leading / 2, latest)) + leading / 2;
+                double from = x + WIDTH + 0.5;
+                ink.line(from, middle, from + LEADER - 1, at, LabelDrawing.HAIRLINE, hair());
+                Line line = name(ink, colour, width - WIDTH - LEADER - 0.3);
+                ink.text(line, x + WIDTH + LEADER + 0.3, at + raised(line), quiet());
+                least = at + leading / 2;
                 namesLeft--;
             }
             top += tall;
         }
     }
 
-    /** The least height for all names, in mm. */
+    /** The least height of {@link #upright} for all names, in mm. */
     double leastHeight() {
-        return colours.stream().filter(c -> !c.name().isEmpty()).count() * Mm.of(NAME.leading());
+        return named() * Mm.of(NAME.leading());
     }
 
-    private void name(Ink ink, String name, double x, double middle, double nameMiddle, double width) {
-        double from = x + WIDTH + 0.5;
-        Tone hair = LabelDrawing.tone(LabelDrawing.HAIR, text);
-        ink.line(from, middle, from + LEADER - 1, nameMiddle, LabelDrawing.HAIRLINE, hair);
-        Column.SetColumn set = new Column(LabelDrawing.what(text, "name of a colour"))
-                .add(name, NAME, 0)
-                .set(ink.setter(), width - WIDTH - LEADER - 0.3, Mm.of(NAME.leading()));
-        Line line = set.lines().get(0).line();
-        double baseline = nameMiddle + Mm.of(line.style().size() * 0.46) / 2;
-        ink.text(line, x + WIDTH + LEADER + 0.3, baseline, LabelDrawing.tone(LabelDrawing.QUIET, text));
+    /** Down the left side from above to below, names running upwards beside it; returns the right side of the names. */
+    double selvedge(Ink ink, double x, double y, double width, double height, double namesFrom, double namesTo) {
+        double top = y;
+        double gapOfNames = 2.5;
+        List<Line> names = colours.stream()
+                .map(c -> c.name().isEmpty() ? null : name(ink, c, namesTo - namesFrom))
+                .toList();
+        double left = names.stream()
+                .filter(n -> n != null)
+                .mapToDouble(n -> Mm.of(n.width()) + gapOfNames)
+                .sum();
+        if (left - gapOfNames > namesTo - namesFrom) {
+            throw new IllegalArgumentException(
+                    "%s: the names of its colours have no room beside them in %.0f mm. Shorten them or take another arrangement."
+                            .formatted(LabelDrawing.what(text, "band"), namesTo - namesFrom));
+        }
+        double least = namesFrom;
+        for (int i = 0; i < colours.size(); i++) {
+            double tall = height * part(colours.get(i));
+            Swatch.draw(ink, text, i, x, top, width, tall - gap());
+            Line name = names.get(i);
+            if (name != null) {
+                double length = Mm.of(name.width());
+                double middle = top + tall / 2;
+                double at = Math.max(least, Math.min(middle - length / 2, namesTo - left + gapOfNames));
+                ink.upwards(x + width + 2.6, at + length, up -> up.text(name, 0, 0, quiet()));
+                least = at + length + gapOfNames;
+                left -= length + gapOfNames;
+            }
+            top += tall;
+        }
+        return x + width + 3.2;
+    }
+
+    /** Across; its key is set apart with {@link #key}. */
+    void across(Ink ink, double x, double y, double width, double height) {
+        double left = x;
+        for (int i = 0; i < colours.size(); i++) {
+            double wide = width * part(colours.get(i));
+            Swatch.draw(ink, text, i, left, y, wide - gap(), height);
+            left += wide;
+        }
+    }
+
+    /** Small squares with names, one under another; the height in mm, drawn or not. */
+    double key(Ink ink, double x, double y, double width, boolean draw) {
+        double row = Mm.of(NAME.leading()) + 0.4;
+        double down = 0;
+        for (int i = 0; i < colours.size(); i++) {
+            if (colours.get(i).name().isEmpty()) {
+                continue;
+            }
+            if (draw) {
+                Line name = name(ink, colours.get(i), width - KEY - 1.2);
+                double middle = y + down + KEY / 2;
+                Swatch.draw(ink, text, i, x, middle - KEY / 2, KEY, KEY);
+                ink.text(name, x + KEY + 1.4, middle + raised(name), quiet());
+            }
+            down += row;
+        }
+        return down;
     }
 }

@@ -2,6 +2,7 @@ package tenterbook.label.paper;
 
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenterbook.label.Arrangement;
 import tenterbook.label.LabelText;
 import tenterbook.label.LabelText.Part;
 import tenterbook.label.layout.Column;
@@ -20,6 +21,11 @@ final class ExhibitionLabel implements LabelDrawing {
     private static final Style FACTS = Style.of(Face.TEXT, 13, 18, 11);
     private static final Style FOOT = Style.of(Face.TEXT, 11, 12, 11);
 
+    private static final double GUTTER = 10;
+
+    /** A longer line is hard to follow while standing. */
+    private static final double LONGEST_LINE = 130;
+
     @Override
     public void draw(LabelText text, Ink ink) {
         double width = text.request().widthMm();
@@ -30,16 +36,36 @@ final class ExhibitionLabel implements LabelDrawing {
         Column.SetColumn foot =
                 new Column(LabelDrawing.what(text, "foot")).add(where, FOOT, 0).set(ink.setter(), measure, 12);
         double footAt = height - MARGIN + 2 - Mm.of(foot.height());
-        Column.SetColumn body = new Column(LabelDrawing.what(text, "text"))
-                .addAll(text.of(Part.MAKER), MAKER, 0)
+        double room = footAt - MARGIN - 2;
+        if (text.request().arrangement() == Arrangement.TWO_COLUMNS) {
+            double first = Math.round((measure - GUTTER) * 0.52);
+            Column.SetColumn name =
+                    named(new Column(LabelDrawing.what(text, "title")), text).set(ink.setter(), first, room);
+            double second = measure - GUTTER - first;
+            Column.SetColumn facts =
+                    facts(new Column(LabelDrawing.what(text, "text")), text).set(ink.setter(), second, room);
+            double left = MARGIN + first + GUTTER;
+            ink.column(name, MARGIN, MARGIN - 2, LabelDrawing.tone(TEXT, text));
+            ink.line(left - GUTTER / 2, MARGIN, left - GUTTER / 2, footAt - 4, HAIRLINE, LabelDrawing.tone(HAIR, text));
+            ink.column(facts, left, MARGIN - 2, LabelDrawing.tone(TEXT, text));
+        } else {
+            Column.SetColumn body = facts(named(new Column(LabelDrawing.what(text, "text")), text), text)
+                    .set(ink.setter(), Math.min(measure, LONGEST_LINE), room);
+            ink.column(body, MARGIN, MARGIN - 2, LabelDrawing.tone(TEXT, text));
+        }
+        ink.column(foot, MARGIN, footAt, LabelDrawing.tone(QUIET, text));
+    }
+
+    private static Column named(Column column, LabelText text) {
+        return column.addAll(text.of(Part.MAKER), MAKER, 0)
                 .addAll(text.of(Part.TITLE), TITLE, 6)
                 .addAll(text.of(Part.OTHER_TITLE), OTHER, 0)
-                .addAll(text.of(Part.DATE), FACTS, 0)
-                .addAll(text.of(Part.MATERIAL), FACTS, 9)
+                .addAll(text.of(Part.DATE), FACTS, 0);
+    }
+
+    private static Column facts(Column column, LabelText text) {
+        return column.addAll(text.of(Part.MATERIAL), FACTS, 9)
                 .addAll(text.of(Part.SIZE), FACTS, 0)
-                .addAll(text.of(Part.MADE), FACTS, 9)
-                .set(ink.setter(), measure, footAt - MARGIN - 2);
-        ink.column(body, MARGIN, MARGIN - 2, LabelDrawing.tone(TEXT, text));
-        ink.column(foot, MARGIN, footAt, LabelDrawing.tone(QUIET, text));
+                .addAll(text.of(Part.MADE), FACTS.running(), 9);
     }
 }

@@ -20,6 +20,7 @@ interface LabelDrawing {
             case HANG_TAG -> new HangTag();
             case CARE_LABEL -> new CareLabel();
             case EXHIBITION_LABEL -> new ExhibitionLabel();
+            case SHELF_TAG, TUBE_TAG -> new StoreTag();
         };
     }
 

@@ -56,27 +56,58 @@ public final class LabelPaper {
             throw new IllegalArgumentException("Printing labels was asked for no piece; choose at least one");
         }
         Sheet sheet = Sheet.of(request);
-        int each = sheet.boxes().size();
+        int copies = request.laying().copies();
+        int all = texts.size() * copies;
         try (Paper paper = new Paper(clock)) {
-            for (int first = 0; first < texts.size(); first += each) {
-                List<LabelText> onPage = texts.subList(first, Math.min(first + each, texts.size()));
-                int before = first;
-                Paper.Box trim = each == 1 ? sheet.boxes().get(0) : null;
-                paper.page(sheet.widthMm(), sheet.heightMm(), trim, ink -> {
-                    sheet.furnish(ink, onPage.size());
-                    for (int i = 0; i < onPage.size(); i++) {
-                        Paper.Box box = sheet.boxes().get(i);
-                        draw(onPage.get(i), ink.from(box.x(), box.y()));
-                        if (!progress.goOn(before + i + 1, texts.size())) {
-                            throw new CancellationException(
-                                    "Printing was stopped after %d of %d labels; nothing was written"
-                                            .formatted(before + i + 1, texts.size()));
-                        }
-                    }
-                });
+            int next = 0;
+            int place = sheet.first();
+            while (next < all) {
+                int count = Math.min(all - next, sheet.boxes().size() - place);
+                page(paper, sheet, request, sheet.boxes().subList(place, place + count), next, texts, progress);
+                next += count;
+                place = 0;
             }
             paper.save(title(texts, request), request.market().rules().language(), out);
         }
+    }
+
+    private static void page(
+            Paper paper,
+            Sheet sheet,
+            LabelRequest request,
+            List<Paper.Box> boxes,
+            int before,
+            List<LabelText> texts,
+            Progress progress)
+            throws IOException {
+        int copies = request.laying().copies();
+        int all = texts.size() * copies;
+        Paper.Box trim = sheet.boxes().size() == 1 && sheet.correction().isIdentity() ? boxes.get(0) : null;
+        paper.page(sheet.widthMm(), sheet.heightMm(), trim, ink -> {
+            sheet.furnish(ink, boxes, request.laying().cutMarks());
+            for (int i = 0; i < boxes.size(); i++) {
+                LabelText text = texts.get((before + i) / copies);
+                Paper.Box box = boxes.get(i);
+                if (sheet.straight()) {
+                    draw(text, ink.from(box.x(), box.y()));
+                } else {
+                    ink.through(sheet.lying(box), lying -> draw(text, lying));
+                }
+                if (!progress.goOn(before + i + 1, all)) {
+                    throw new CancellationException("Printing was stopped after %d of %d labels; nothing was written"
+                            .formatted(before + i + 1, all));
+                }
+            }
+        });
+    }
+
+    /**
+     * How many labels one sheet of the request holds; 1 for a roll.
+     *
+     * @throws IllegalArgumentException where the label has no room on it, or it is begun beyond its last place
+     */
+    public static int places(LabelRequest request) {
+        return Sheet.of(request).boxes().size();
     }
 
     /** Why labels cannot be printed though no rule forbids them, by piece; empty where all can. Prints nothing. */
@@ -129,7 +160,7 @@ public final class LabelPaper {
 
     /** A picture of the label alone, cut as it will be, PNG. */
     public static byte[] face(LabelFacts facts, LabelRequest request, double dpi) throws IOException {
-        return picture(facts, request.on(null), dpi, true);
+        return picture(facts, request.on(SheetSize.SINGLE).laid(request.laying().times(1)), dpi, true);
     }
 
     private static byte[] picture(LabelFacts facts, LabelRequest request, double dpi, boolean cut) throws IOException {

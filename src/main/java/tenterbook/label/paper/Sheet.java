@@ -1,7 +1,9 @@
 package tenterbook.label.paper;
 
+import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
+import tenterbook.archive.LabelSheet;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.SheetSize;
 import tenterbook.label.layout.Ink;
@@ -10,62 +12,189 @@ import tenterbook.label.layout.Tone;
 
 /**
  * Where labels lie on a page, and the marks to cut by. Marks stand 1 mm off the label, in the gutter, so that no ink stays on
- * a label cut a little wide.
+ * a label cut a little wide; farther off where colour bleeds.
  *
- * @param boxes of the labels, in millimetres from the page's upper left corner, in order of filling
+ * @param boxes of the labels as they lie, in millimetres from the page's upper left corner, in order of filling
+ * @param first how many boxes of the first page are passed over
+ * @param turned whether labels lie on their side, their head to the right
+ * @param marked whether there is room for marks and the test bar, and cutting to do
+ * @param correction of the printer's straying, of the whole page
  */
-record Sheet(double widthMm, double heightMm, List<Box> boxes) {
+record Sheet(
+        double widthMm,
+        double heightMm,
+        List<Box> boxes,
+        int first,
+        boolean turned,
+        boolean marked,
+        double bleedMm,
+        AffineTransform correction) {
     private static final double EDGE = 9;
     private static final double GUTTER = 7;
     private static final double BAR_ROOM = 14;
     private static final double OFF = 1;
     private static final double MARK = 2.3;
+    /** Blank paper that a roll's printer needs at the sides, and what follows each label. */
+    private static final double ROLL_SIDE = 1.5;
+
+    private static final double ROLL_FEED = 3;
     private static final Tone MARKS = new Tone(110, 110, 110);
 
     /** @throws IllegalArgumentException if not one label has room on the paper */
     static Sheet of(LabelRequest request) {
+        Sheet sheet = switch (request.sheet()) {
+            case SINGLE -> single(request);
+            case A4, LETTER -> cut(request);
+            case ROLL -> roll(request);
+            case OWN -> own(request);
+        };
+        if (sheet.first >= sheet.boxes.size()) {
+            throw new IllegalArgumentException("This sheet holds %d labels; it cannot be filled from place %d."
+                    .formatted(sheet.boxes.size(), sheet.first + 1));
+        }
+        return sheet;
+    }
+
+    private static Sheet single(LabelRequest request) {
+        double edge = EDGE + request.laying().bleedMm();
         double w = request.widthMm();
         double h = request.heightMm();
+        double width = Math.max(w, TestBar.LENGTH + 4) + 2 * edge;
+        Box box = new Box((width - w) / 2, edge, w, h);
+        return plain(request, width, edge + h + edge + BAR_ROOM, List.of(box), 0, false, true);
+    }
+
+    private static Sheet plain(
+            LabelRequest request,
+            double width,
+            double height,
+            List<Box> boxes,
+            int first,
+            boolean turned,
+            boolean marked) {
+        double bleed = marked ? request.laying().bleedMm() : 0;
+        return new Sheet(width, height, List.copyOf(boxes), first, turned, marked, bleed, new AffineTransform());
+    }
+
+    private static Sheet cut(LabelRequest request) {
         SheetSize size = request.sheet();
-        if (size == SheetSize.SINGLE) {
-            double width = Math.max(w, TestBar.LENGTH + 4) + 2 * EDGE;
-            return new Sheet(width, EDGE + h + EDGE + BAR_ROOM, List.of(new Box((width - w) / 2, EDGE, w, h)));
-        }
-        Sheet upright = filled(size.widthMm(), size.heightMm(), w, h);
-        Sheet across = filled(size.heightMm(), size.widthMm(), w, h);
+        Sheet upright = filled(request, size.widthMm(), size.heightMm());
+        Sheet across = filled(request, size.heightMm(), size.widthMm());
         Sheet better = across.boxes.size() > upright.boxes.size() ? across : upright;
         if (better.boxes.isEmpty()) {
             throw new IllegalArgumentException(
                     "A label of %.0f by %.0f mm has no room on %s with its margins and test bar; take a page of its own"
-                            .formatted(w, h, size));
+                            .formatted(request.widthMm(), request.heightMm(), size));
         }
         return better;
     }
 
-    private static Sheet filled(double pageWidth, double pageHeight, double w, double h) {
-        int columns = (int) ((pageWidth - 2 * EDGE + GUTTER) / (w + GUTTER));
-        int rows = (int) ((pageHeight - 2 * EDGE - BAR_ROOM + GUTTER) / (h + GUTTER));
-        double left = (pageWidth - columns * w - (columns - 1) * GUTTER) / 2;
-        double top = (pageHeight - BAR_ROOM - rows * h - (rows - 1) * GUTTER) / 2;
+    private static Sheet filled(LabelRequest request, double pageWidth, double pageHeight) {
+        double w = request.widthMm();
+        double h = request.heightMm();
+        double gutter = GUTTER + 2 * request.laying().bleedMm();
+        double edge = EDGE + request.laying().bleedMm();
+        int columns = (int) ((pageWidth - 2 * edge + gutter) / (w + gutter));
+        int rows = (int) ((pageHeight - 2 * edge - BAR_ROOM + gutter) / (h + gutter));
+        double left = (pageWidth - columns * w - (columns - 1) * gutter) / 2;
+        double top = (pageHeight - BAR_ROOM - rows * h - (rows - 1) * gutter) / 2;
+        List<Box> boxes = grid(columns, rows, left, top, w, h, gutter, gutter);
+        return plain(request, pageWidth, pageHeight, boxes, request.laying().from() - 1, false, true);
+    }
+
+    private static List<Box> grid(
+            int columns, int rows, double left, double top, double w, double h, double across, double down) {
         List<Box> boxes = new ArrayList<>();
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns; column++) {
-                boxes.add(new Box(left + column * (w + GUTTER), top + row * (h + GUTTER), w, h));
+                boxes.add(new Box(left + column * (w + across), top + row * (h + down), w, h));
             }
         }
-        return new Sheet(pageWidth, pageHeight, List.copyOf(boxes));
+        return boxes;
     }
 
-    /** Cut marks of the first {@code labels} boxes, and the test bar. */
-    void furnish(Ink ink, int labels) {
-        for (Box box : boxes.subList(0, labels)) {
+    /** Upright where its width allows, else on its side. */
+    private static Sheet roll(LabelRequest request) {
+        double roll = request.laying().rollMm();
+        double w = request.widthMm();
+        double h = request.heightMm();
+        boolean turned = w + 2 * ROLL_SIDE > roll;
+        double across = turned ? h : w;
+        double along = turned ? w : h;
+        if (across + 2 * ROLL_SIDE > roll) {
+            throw new IllegalArgumentException(
+                    "A label of %.0f by %.0f mm has no room on a roll %.0f mm wide, of which %.1f mm at each side stay blank; take a smaller label or a wider roll."
+                            .formatted(w, h, roll, ROLL_SIDE));
+        }
+        Box box = new Box((roll - across) / 2, ROLL_FEED, across, along);
+        return plain(request, roll, along + 2 * ROLL_FEED, List.of(box), 0, turned, false);
+    }
+
+    private static Sheet own(LabelRequest request) {
+        LabelSheet own = request.laying().own();
+        double height = own.roll() ? own.topMm() * 2 + own.labelHeightMm() : own.heightMm();
+        List<Box> boxes = grid(
+                own.columns(),
+                own.rows(),
+                own.leftMm(),
+                own.topMm(),
+                own.labelWidthMm(),
+                own.labelHeightMm(),
+                own.columnGapMm(),
+                own.rowGapMm());
+        return new Sheet(
+                own.widthMm(),
+                height,
+                List.copyOf(boxes),
+                request.laying().from() - 1,
+                false,
+                false,
+                0,
+                correction(own));
+    }
+
+    /** What turns the place wanted into the place to send, from the page's upper left corner. */
+    static AffineTransform correction(LabelSheet own) {
+        return new AffineTransform(
+                1 + own.acrossPerMille() / 1000,
+                0,
+                0,
+                1 + own.downPerMille() / 1000,
+                own.shiftRightMm(),
+                own.shiftDownMm());
+    }
+
+    /** How the box of a label, as it is drawn upright at the origin, comes to lie on the page. */
+    AffineTransform lying(Box box) {
+        AffineTransform lie = new AffineTransform(correction);
+        if (turned) {
+            lie.translate(box.x() + box.width(), box.y());
+            lie.rotate(Math.PI / 2);
+        } else {
+            lie.translate(box.x(), box.y());
+        }
+        return lie;
+    }
+
+    /** Whether a label drawn at its box's corner needs nothing else. */
+    boolean straight() {
+        return !turned && correction.isIdentity();
+    }
+
+    /** Cut marks of the boxes used, and the test bar. */
+    void furnish(Ink ink, List<Box> used, boolean cutMarks) {
+        if (!marked) {
+            return;
+        }
+        double off = OFF + bleedMm;
+        for (Box box : cutMarks ? used : List.<Box>of()) {
             for (double x : new double[] {box.x(), box.x() + box.width()}) {
-                ink.line(x, box.y() - OFF, x, box.y() - OFF - MARK, 0.25, MARKS);
-                ink.line(x, box.y() + box.height() + OFF, x, box.y() + box.height() + OFF + MARK, 0.25, MARKS);
+                ink.line(x, box.y() - off, x, box.y() - off - MARK, 0.25, MARKS);
+                ink.line(x, box.y() + box.height() + off, x, box.y() + box.height() + off + MARK, 0.25, MARKS);
             }
             for (double y : new double[] {box.y(), box.y() + box.height()}) {
-                ink.line(box.x() - OFF, y, box.x() - OFF - MARK, y, 0.25, MARKS);
-                ink.line(box.x() + box.width() + OFF, y, box.x() + box.width() + OFF + MARK, y, 0.25, MARKS);
+                ink.line(box.x() - off, y, box.x() - off - MARK, y, 0.25, MARKS);
+                ink.line(box.x() + box.width() + off, y, box.x() + box.width() + off + MARK, y, 0.25, MARKS);
             }
         }
         TestBar.draw(ink, widthMm / 2, heightMm - EDGE - TestBar.HEIGHT);

@@ -43,7 +43,7 @@ public final class SquareCode {
                     "A square code of %d modules needs %.1f mm; there are %.1f mm. Shorten the title or take a larger label."
                             .formatted(modules.getWidth(), modules.getWidth() * SMALLEST_MODULE_MM, side));
         }
-        List<double[]> dark = new ArrayList<>();
+        List<int[]> dark = new ArrayList<>();
         for (int row = 0; row < modules.getHeight(); row++) {
             for (int column = 0; column < modules.getWidth(); column++) {
                 int start = column;
@@ -51,11 +51,11 @@ public final class SquareCode {
                     column++;
                 }
                 if (column > start) {
-                    dark.add(new double[] {x + start * module, y + row * module, (column - start) * module, module});
+                    dark.add(new int[] {start, modules.getHeight() - 1 - row, column - start});
                 }
             }
         }
-        ink.rectangles(dark, Tone.BLACK);
+        ink.cells(x, y + side, module, dark, Tone.BLACK);
     }
 
     public double quietMm(double side) {

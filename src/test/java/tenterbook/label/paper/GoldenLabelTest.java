@@ -9,10 +9,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import tenterbook.label.Arrangement;
+import tenterbook.label.LabelFacts;
 import tenterbook.label.LabelKind;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.Samples;
@@ -23,14 +27,28 @@ import tenterbook.label.rule.Market;
  * at the new pictures, and keep them.
  */
 class GoldenLabelTest {
-    private static final double DPI = 120;
+    private static final int DPI = 120;
+
+    private static final LabelFacts PLACED = Samples.with(
+            Samples.kasuri(),
+            Samples.placed(Samples.kasuri().piece(), "drawer 3, second from the top"),
+            Samples.kasuri().cloths());
+
+    static Stream<Arguments> everyKindAndArrangement() {
+        return Stream.of(LabelKind.values())
+                .flatMap(kind -> kind.arrangements().stream()
+                        .flatMap(arrangement ->
+                                Stream.of(false, true).map(black -> Arguments.of(kind, arrangement, black))));
+    }
 
     @ParameterizedTest
-    @EnumSource(LabelKind.class)
-    void theLabelLooksAsItWasApproved(LabelKind kind) throws Exception {
-        byte[] png = LabelPaper.face(
-                Samples.kasuri(), LabelRequest.of(kind, Market.EU).withPrice(), DPI);
-        String name = kind.name().toLowerCase(Locale.ROOT) + ".png";
+    @MethodSource("everyKindAndArrangement")
+    void theLabelLooksAsItWasApproved(LabelKind kind, Arrangement arrangement, boolean black) throws Exception {
+        LabelRequest request = LabelRequest.of(kind, Market.EU).withPrice().arranged(arrangement);
+        byte[] png = LabelPaper.face(PLACED, black ? request.inBlack() : request, DPI);
+        String name = (kind + "-" + arrangement.name() + (black ? "-black" : "") + ".png")
+                .replace(' ', '_')
+                .toLowerCase(Locale.ROOT);
         Optional<String> folder = Optional.ofNullable(System.getProperty("labels.write"));
         if (folder.isPresent()) {
             Files.write(Path.of(folder.get(), name), png);

@@ -53,7 +53,9 @@ class LabelPaperTest {
             rest = rest.replaceFirst(Pattern.quote(plain), "");
         }
         assertThat(rest).isEqualTo(TestBar.WORDS.replace(" ", ""));
-        assertThat(printed).contains("Oficina Valderim");
+        if (kind.statesFibres()) {
+            assertThat(printed).contains("Oficina Valderim");
+        }
     }
 
     @ParameterizedTest
@@ -271,7 +273,7 @@ class LabelPaperTest {
     void wordsKeptWhenIssuedPrintTheSameLabelAgain() throws Exception {
         LabelText kept = LabelText.of(Samples.kasuri(), TAG);
         assertThat(kept.rules()).containsExactly(Market.EU.rules().version());
-        assertThat(kept.template()).isEqualTo("tag 1");
+        assertThat(kept.template()).isEqualTo("tag 2");
         ByteArrayOutputStream again = new ByteArrayOutputStream();
         LabelPaper.print(List.of(kept), TAG, again, Printed.CLOCK, Progress.NONE);
         assertThat(again.toByteArray())
@@ -296,10 +298,10 @@ class LabelPaperTest {
 
     @Test
     void aTapeNarrowerThanItsWordsIsRefused() throws Exception {
-        LabelRequest narrow = LabelRequest.of(LabelKind.CARE_LABEL, Market.EU).sized(20, 40);
+        LabelRequest narrow = LabelRequest.of(LabelKind.CARE_LABEL, Market.EU).sized(25, 30);
         assertThatThrownBy(() -> Printed.of(narrow, Samples.kasuri())).isInstanceOf(DoesNotFit.class);
-        assertThatThrownBy(() -> narrow.sized(10, 40)).isInstanceOf(IllegalArgumentException.class);
-        assertThat(Printed.of(narrow.sized(25, 70), Samples.kasuri()).text()).contains("100 % linen");
+        assertThatThrownBy(() -> narrow.sized(20, 40)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(Printed.of(narrow.sized(25, 80), Samples.kasuri()).text()).contains("100 % linen");
     }
 
     @Test

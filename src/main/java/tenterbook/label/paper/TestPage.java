@@ -1,0 +1,107 @@
+package tenterbook.label.paper;
+
+import java.awt.geom.AffineTransform;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.Clock;
+import java.util.List;
+import java.util.Locale;
+import tenterbook.archive.LabelSheet;
+import tenterbook.label.layout.Column;
+import tenterbook.label.layout.Face;
+import tenterbook.label.layout.Ink;
+import tenterbook.label.layout.Paper;
+import tenterbook.label.layout.Style;
+import tenterbook.label.layout.Tone;
+
+/**
+ * A page to print on plain paper and measure: the outline of every label, a cross at a known place, and a bar across and one
+ * down. Printed with the correction now kept, so that printing it again shows whether it was right.
+ */
+public final class TestPage {
+    /** Length of each bar, in millimetres. */
+    public static final double BAR = 50;
+
+    private static final double ROLL_LENGTH = 90;
+    private static final double LEAST_LENGTH = 60;
+    private static final Style WORDS = Style.of(Face.TEXT, 8, 10.5, 5).running();
+    private static final Tone OUTLINE = new Tone(150, 150, 150);
+
+    private TestPage() {}
+
+    /** How far the cross should stand from the paper's left and upper edges, in millimetres. */
+    public static double crossMm(LabelSheet sheet) {
+        return sheet.widthMm() < 80 ? 5 : 20;
+    }
+
+    /** Writes the page, PDF/A-2b. */
+    public static void print(LabelSheet sheet, OutputStream out, Clock clock) throws IOException {
+        double height = sheet.roll()
+                ? Math.max(ROLL_LENGTH, 2 * sheet.topMm() + sheet.labelHeightMm())
+                : Math.max(sheet.heightMm(), LEAST_LENGTH);
+        AffineTransform correction = Sheet.correction(sheet);
+        try (Paper paper = new Paper(clock)) {
+            paper.page(sheet.widthMm(), height, null, ink -> ink.through(correction, c -> draw(sheet, c, height)));
+            paper.save("Test page for " + sheet.name(), "en-GB", out);
+        }
+    }
+
+    private static void draw(LabelSheet sheet, Ink ink, double height) {
+        for (int row = 0; row < sheet.rows(); row++) {
+            for (int column = 0; column < sheet.columns(); column++) {
+                outline(
+                        ink,
+                        sheet.leftMm() + column * (sheet.labelWidthMm() + sheet.columnGapMm()),
+                        sheet.topMm() + row * (sheet.labelHeightMm() + sheet.rowGapMm()),
+                        sheet.labelWidthMm(),
+                        sheet.labelHeightMm());
+            }
+        }
+        double cross = crossMm(sheet);
+        ink.line(cross - 4, cross, cross + 4, cross, 0.3, Tone.BLACK);
+        ink.line(cross, cross - 4, cross, cross + 4, 0.3, Tone.BLACK);
+        // On a narrow roll the bar takes what there is and says so by its ticks.
+        double bar = Math.min(BAR, Math.floor((sheet.widthMm() - cross - 2) / 10) * 10);
+        double down = Math.min(BAR, Math.floor((height - cross - 8) / 10) * 10);
+        scale(ink, cross, cross + 6, bar, true);
+        scale(ink, cross + 6, cross + 8, down, false);
+        String words = String.format(
+                Locale.ROOT,
+                "%s. Print at 100 %%. The cross should stand %.1f mm from the left and %.1f mm from the upper edge of the paper; the bars should measure %.0f mm across and %.0f mm down. Correction in this print: %.2f mm right, %.2f mm down, %.1f ‰ across, %.1f ‰ down.",
+                sheet.name(),
+                cross,
+                cross,
+                bar,
+                down,
+                sheet.shiftRightMm(),
+                sheet.shiftDownMm(),
+                sheet.acrossPerMille(),
+                sheet.downPerMille());
+        Column.SetColumn set = new Column("The words of the test page")
+                .add(words, WORDS, 0)
+                .set(ink.setter(), Math.min(110, sheet.widthMm() - cross - 13), height - cross - 12);
+        ink.column(set, cross + 11, cross + 10, Tone.BLACK);
+    }
+
+    private static void outline(Ink ink, double x, double y, double width, double height) {
+        for (double[] side : List.of(
+                new double[] {x, y, x + width, y},
+                new double[] {x, y + height, x + width, y + height},
+                new double[] {x, y, x, y + height},
+                new double[] {x + width, y, x + width, y + height})) {
+            ink.line(side[0], side[1], side[2], side[3], 0.25, OUTLINE);
+        }
+    }
+
+    private static void scale(Ink ink, double x, double y, double length, boolean across) {
+        ink.line(x, y, across ? x + length : x, across ? y : y + length, 0.4, Tone.BLACK);
+        for (int mm = 0; mm <= length; mm += 5) {
+            double tick = mm % 10 == 0 ? 2 : 1.2;
+            if (across) {
+                ink.line(x + mm, y - tick, x + mm, y, 0.25, Tone.BLACK);
+            } else {
+                ink.line(x - tick, y + mm, x, y + mm, 0.25, Tone.BLACK);
+            }
+        }
+    }
+}
