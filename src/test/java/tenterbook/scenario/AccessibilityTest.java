@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Kinds;
+import tenterbook.piece.PhotoRole;
 
 /** Every page by axe-core's rules (WCAG 2.2 A and AA, and its best practices), on a desk and on a phone, light and dark. */
 class AccessibilityTest {
@@ -72,6 +73,11 @@ class AccessibilityTest {
                 "/colours",
                 "/dips?cloth=SH&target=36,-3,-26&from=V24-001",
                 "/pieces/V24-004/photos/" + photo + "?propose=1",
+                "/pieces/V24-002/change",
+                "/pieces/V24-002/change?before=" + front(2) + "&after=" + front(2),
+                "/pieces/V24-002/change?before=" + front(1) + "&after=" + front(2),
+                "/clampings/C24-002/layers",
+                "/clampings/C24-001/layers",
                 "/compare?first=V24-002+state+1&second=V24-002",
                 "/boards",
                 "/boards/B02",
@@ -90,6 +96,16 @@ class AccessibilityTest {
                 "/print",
                 "/studio",
                 "/not-a-page");
+    }
+
+    /** The front of V24-002 in its first state or its second. */
+    private static String front(int state) {
+        return studio.wiring().archive().piece("V24-002").orElseThrow().photos().stream()
+                .filter(photo -> photo.role() == PhotoRole.FRONT && photo.state() == state)
+                .findFirst()
+                .orElseThrow()
+                .photo()
+                .hex();
     }
 
     private static List<String> violations(int width, ColorScheme scheme) {
