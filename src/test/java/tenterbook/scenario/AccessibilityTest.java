@@ -8,6 +8,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -28,9 +29,16 @@ class AccessibilityTest {
     private static SampleStudio studio;
 
     @BeforeAll
-    static void open() {
+    static void open() throws IOException {
         chromium = Chromium.start();
         studio = SampleStudio.open(folder, Clock.systemUTC());
+        Client client = new Client(studio.wiring().port());
+        client.postFiles(
+                "/photos",
+                List.of(
+                        new Client.Part("files", "V24-003 and V24-004.jpg", Pictures.jpeg(1)),
+                        new Client.Part("files", "V24-005.jpg", Pictures.jpeg(2)),
+                        new Client.Part("files", "unnamed.jpg", Pictures.jpeg(3))));
     }
 
     @AfterAll
@@ -78,6 +86,8 @@ class AccessibilityTest {
                 "/pieces/V24-002/change?before=" + front(1) + "&after=" + front(2),
                 "/clampings/C24-002/layers",
                 "/clampings/C24-001/layers",
+                "/photos/folder",
+                "/photos/waiting",
                 "/compare?first=V24-002+state+1&second=V24-002",
                 "/boards",
                 "/boards/B02",
