@@ -27,12 +27,12 @@ import tenterbook.search.Span;
  *
  * <pre>MAVEN_OPTS=-Xmx1g mvn -q -Pbench compile exec:java</pre>
  *
- * <p>{@code -Druns=150} makes fewer runs; {@code -Dparts=words,colours} only these of reindex, words, colours, suggestions and pieces. Queries are drawn with a fixed seed and differ from run to run of the loop; each kind is warmed up before it is timed.
+ * <p>{@code -Druns=150} makes fewer runs; {@code -Dparts=words,colours} only these of reindex, words, colours, alike, suggestions and pieces. Queries are drawn with a fixed seed and differ from run to run of the loop; each kind is warmed up before it is timed.
  */
 public final class ArchiveBench {
     private static final int RUNS = Integer.getInteger("runs", 1000);
     private static final List<String> PARTS =
-            List.of(System.getProperty("parts", "reindex,words,colours,suggestions,pieces")
+            List.of(System.getProperty("parts", "reindex,words,colours,alike,suggestions,pieces")
                     .split(","));
     private static final int WARM = Math.min(300, RUNS);
     private final Random random = new Random(9);
@@ -68,6 +68,7 @@ public final class ArchiveBench {
                 part("reindex", bench::reindex);
                 part("words", bench::words);
                 part("colours", () -> new ColourBench(archive, index, Math.max(20, RUNS / 5)).run());
+                part("alike", () -> new ColourBench(archive, index, Math.max(20, RUNS / 5)).alike());
                 part("suggestions", bench::suggestions);
                 part("pieces", bench::pieces);
             }

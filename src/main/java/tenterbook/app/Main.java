@@ -31,6 +31,7 @@ import tenterbook.ledger.Progress;
             PackCommand.class,
             RestoreCommand.class,
             ReindexCommand.class,
+            PhotosCommand.class,
             LabelsCommand.class,
             SampleCommand.class
         })

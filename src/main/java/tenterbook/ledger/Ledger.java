@@ -138,6 +138,13 @@ public final class Ledger implements AutoCloseable {
         return database.read(handle -> Rows.names(handle, key));
     }
 
+    /** Records of one kind in use that no record of another kind names, in order of identifier. */
+    public <T> List<Saved<T>> unnamed(Kind<T> kind, Kind<?> by) {
+        return database.read(handle -> Rows.unnamed(handle, kind.name(), by.name())).stream()
+                .map(revision -> saved(kind, revision))
+                .toList();
+    }
+
     public int count(Kind<?> kind) {
         return database.read(handle -> Rows.count(handle, kind.name()));
     }

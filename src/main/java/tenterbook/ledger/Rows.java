@@ -84,6 +84,23 @@ final class Rows {
                 .list();
     }
 
+    static List<Revision> unnamed(Handle handle, String kind, String by) {
+        return handle.createQuery("SELECT " + COLUMNS + """
+                                 FROM current AS c
+                                JOIN revisions AS r ON r.sequence = c.sequence
+                                WHERE c.kind = :kind
+                                AND NOT EXISTS (
+                                    SELECT 1 FROM reference AS n
+                                    WHERE n.to_kind = c.kind AND n.to_id = c.id AND n.from_kind = :by)
+                                AND r.act = 'save'
+                                ORDER BY c.id
+                                """)
+                .bind("kind", kind)
+                .bind("by", by)
+                .map(Rows::revision)
+                .list();
+    }
+
     static List<Revision> latestOfKind(Handle handle, String kind, int limit) {
         return handle.createQuery("SELECT " + COLUMNS + """
                                  FROM current AS c

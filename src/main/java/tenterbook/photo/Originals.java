@@ -56,6 +56,11 @@ public final class Originals {
         }
     }
 
+    /** A name for bytes on their way in, not there yet; what is left under such names is cleared at the next opening. */
+    public Path arriving() {
+        return arriving.resolve(UUID.randomUUID() + ".part");
+    }
+
     /**
      * Takes a photograph in. The same bytes a second time change nothing; a kept file that no longer matches its name is
      * replaced by the good bytes.
@@ -65,7 +70,7 @@ public final class Originals {
      * @throws IOException if the stream or the disk fails; nothing is kept
      */
     public Stored store(InputStream bytes, long limitBytes) throws IOException {
-        Path part = arriving.resolve(UUID.randomUUID() + ".part");
+        Path part = arriving();
         try {
             Arrived arrived = receive(bytes, part, limitBytes);
             MediaType type = kindOf(part, arrived);

@@ -85,7 +85,7 @@ final class BoxBound {
     }
 
     /**
-     * Bounds the box; where it is surely farther than {@code limit2} by lightness alone, only {@link #least2} is set.
+     * Bounds the box; where it is surely farther than {@code limit2} without an angle, only {@link #least2} is set.
      *
      * @param box Llo, Lhi, alo, ahi, blo, bhi from index {@code at}
      * @param corners the corners of least and greatest hue as {@link #corners} gives them
@@ -136,6 +136,20 @@ final class BoxBound {
         double H2lo = Math.max(0, daNear * daNear + dbNear * dbNear - dCfar * dCfar - CANCELLED);
         double H2hi = Math.max(0, daFar * daFar + dbFar * dbFar - dCnear * dCnear + CANCELLED);
         H2hi = Math.min(H2hi, 4 * C1hi * C2hi);
+        double early = leastL2
+                + least(
+                        cLo,
+                        Math.sqrt(H2lo) / (1 + 0.015 * meanChi * 1.93),
+                        cHi,
+                        Double.POSITIVE_INFINITY,
+                        0,
+                        2 * rotation(meanChi) * SIN_60,
+                        0);
+        if (early > limit2) {
+            // With the greatest T and turn there are: no angle is needed to tell that it is farther.
+            least2 = early;
+            return;
+        }
         int sign = 0;
         leastT = 0.07;
         mostT = 1.93;

@@ -130,6 +130,15 @@ final class ColourSearch {
         return new NearestFirst(ask.tree(columns), ask.colour(), choice.limit(), documents);
     }
 
+    /** Whether a whole palette is asked for, and there is one. */
+    boolean palette() {
+        return palette != null;
+    }
+
+    NearestPalettes nearestPalettes(Columns columns) {
+        return new NearestPalettes(columns.colours, palette);
+    }
+
     /** The distance of the palette, or the greatest of those of the colours asked for; infinite where surely above the limit. */
     double distance(Columns columns, int doc, double limit) {
         if (!likeNumber.isEmpty()) {

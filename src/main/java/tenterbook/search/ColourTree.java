@@ -29,6 +29,8 @@ final class ColourTree {
     /** Parts from this number on are not halved. */
     final int firstLeaf;
 
+    private volatile PaletteColumns palettes;
+
     /**
      * @param packed L, a, b, share of each colour, document after document
      * @param start first colour of each document, and the count at the end
@@ -71,6 +73,16 @@ final class ColourTree {
 
     int size() {
         return doc.length;
+    }
+
+    /** Laid out when first asked for. */
+    PaletteColumns palettes() {
+        PaletteColumns made = palettes;
+        if (made == null) {
+            made = new PaletteColumns(this);
+            palettes = made;
+        }
+        return made;
     }
 
     private void halve(double[] packed, int[] order, int part, int from, int to) {

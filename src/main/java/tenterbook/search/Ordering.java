@@ -118,6 +118,14 @@ final class Ordering {
                 }
                 continue;
             }
+            if (colours.palette() && documents.cardinality() > FEW) {
+                colours.nearestPalettes(columns)
+                        .compare(
+                                documents,
+                                nearest,
+                                (doc, distance) -> found.add(new Near(distance, leaf.docBase + doc)));
+                continue;
+            }
             for (int doc = ColourSearch.next(documents, 0); doc >= 0; doc = ColourSearch.next(documents, doc + 1)) {
                 double distance = colours.distance(columns, doc, nearest.worst());
                 if (distance < Double.POSITIVE_INFINITY && nearest.takes(distance)) {

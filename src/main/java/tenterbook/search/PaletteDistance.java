@@ -31,6 +31,23 @@ final class PaletteDistance {
                 .toArray(BoxBound[]::new);
     }
 
+    int size() {
+        return bounds.length;
+    }
+
+    /** For boxes: one of its own, since a bound of a box narrows those of single colours that follow. */
+    BoxBound bound(int colour) {
+        return new BoxBound(asked[4 * colour], asked[4 * colour + 1], asked[4 * colour + 2]);
+    }
+
+    CloseBound close(int colour) {
+        return new CloseBound(asked[4 * colour], asked[4 * colour + 1], asked[4 * colour + 2]);
+    }
+
+    float weight(int colour) {
+        return (float) asked[4 * colour + 3];
+    }
+
     /** L, a, b, weight of each colour of a document that counts, greatest weight first; empty where it has no colour. */
     static double[] of(ColourTree tree, int doc) {
         boolean known = false;

@@ -30,6 +30,7 @@ import tenterbook.photo.PhotoRefused;
 import tenterbook.web.api.ColourApi;
 import tenterbook.web.api.LabelApi;
 import tenterbook.web.api.PieceApi;
+import tenterbook.web.page.ArrivalPages;
 import tenterbook.web.page.BoardPages;
 import tenterbook.web.page.CalibrationPages;
 import tenterbook.web.page.ClampingPages;
@@ -50,6 +51,7 @@ import tenterbook.web.page.PiecesPages;
 import tenterbook.web.page.PrintPages;
 import tenterbook.web.page.StudioPages;
 import tenterbook.web.page.VerifyPages;
+import tenterbook.web.page.WaitingPages;
 import tenterbook.web.page.WorkPages;
 
 /** The server: on loopback alone, guarded, with its routes and its answers to what goes wrong. */
@@ -136,6 +138,8 @@ public final class Server implements AutoCloseable {
         new PiecePages(site, shelf).routes(routes);
         Measuring measuring = new Measuring(site);
         new PhotoPages(site, shelf, measuring).routes(routes);
+        new ArrivalPages(site).routes(routes);
+        new WaitingPages(site).routes(routes);
         new CalibrationPages(site, measuring).routes(routes);
         new FadingPages(site, measuring).routes(routes);
         new LayerPages(site, measuring).routes(routes);

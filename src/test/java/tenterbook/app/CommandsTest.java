@@ -421,4 +421,28 @@ class CommandsTest {
         }
         assertThat(run("--version").out()).contains("Tenterbook");
     }
+
+    @Test
+    void photographsOfAFolderAreTakenInAndWhatIsNoneIsTold() throws IOException {
+        Path from = Files.createDirectories(around.resolve("camera"));
+        Path cloth = Path.of("sample-archive", "data", "photos");
+        try (Stream<Path> files = Files.walk(cloth)) {
+            List<Path> some = files.filter(file -> file.toString().endsWith(".jpg"))
+                    .sorted()
+                    .limit(2)
+                    .toList();
+            Files.copy(some.get(0), from.resolve("one.jpg"));
+            Files.copy(some.get(1), from.resolve("two.jpg"));
+        }
+        Ran good = run("photos", "--archive", studio, "--from", from);
+        assertThat(good.code()).as(good.err()).isZero();
+        assertThat(good.out()).contains("2 new photographs were taken in.");
+        Files.writeString(from.resolve("notes.txt"), "four dips");
+        Ran bad = run("photos", "--archive", studio, "--from", from);
+        assertThat(bad.code()).isEqualTo(1);
+        assertThat(bad.out()).contains("notes.txt:", "2 were there already; 1 was not taken.");
+        Ran nowhere = run("photos", "--archive", studio, "--from", around.resolve("not there"));
+        assertThat(nowhere.code()).isEqualTo(1);
+        assertThat(nowhere.err()).contains("Expected a folder that is there");
+    }
 }

@@ -8,6 +8,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Kinds;
+import tenterbook.piece.PhotoRole;
 
 /** Every page by axe-core's rules (WCAG 2.2 A and AA, and its best practices), on a desk and on a phone, light and dark. */
 class AccessibilityTest {
@@ -27,9 +29,16 @@ class AccessibilityTest {
     private static SampleStudio studio;
 
     @BeforeAll
-    static void open() {
+    static void open() throws IOException {
         chromium = Chromium.start();
         studio = SampleStudio.open(folder, Clock.systemUTC());
+        Client client = new Client(studio.wiring().port());
+        client.postFiles(
+                "/photos",
+                List.of(
+                        new Client.Part("files", "V24-003 and V24-004.jpg", Pictures.jpeg(1)),
+                        new Client.Part("files", "V24-005.jpg", Pictures.jpeg(2)),
+                        new Client.Part("files", "unnamed.jpg", Pictures.jpeg(3))));
     }
 
     @AfterAll
@@ -72,6 +81,13 @@ class AccessibilityTest {
                 "/colours",
                 "/dips?cloth=SH&target=36,-3,-26&from=V24-001",
                 "/pieces/V24-004/photos/" + photo + "?propose=1",
+                "/pieces/V24-002/change",
+                "/pieces/V24-002/change?before=" + front(2) + "&after=" + front(2),
+                "/pieces/V24-002/change?before=" + front(1) + "&after=" + front(2),
+                "/clampings/C24-002/layers",
+                "/clampings/C24-001/layers",
+                "/photos/folder",
+                "/photos/waiting",
                 "/compare?first=V24-002+state+1&second=V24-002",
                 "/boards",
                 "/boards/B02",
@@ -90,6 +106,16 @@ class AccessibilityTest {
                 "/print",
                 "/studio",
                 "/not-a-page");
+    }
+
+    /** The front of V24-002 in its first state or its second. */
+    private static String front(int state) {
+        return studio.wiring().archive().piece("V24-002").orElseThrow().photos().stream()
+                .filter(photo -> photo.role() == PhotoRole.FRONT && photo.state() == state)
+                .findFirst()
+                .orElseThrow()
+                .photo()
+                .hex();
     }
 
     private static List<String> violations(int width, ColorScheme scheme) {

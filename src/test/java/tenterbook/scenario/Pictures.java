@@ -6,6 +6,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.util.SplittableRandom;
 import java.util.zip.CRC32;
 import java.util.zip.DeflaterOutputStream;
 import javax.imageio.ImageIO;
@@ -31,6 +32,41 @@ final class Pictures {
         }
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         ImageIO.write(image, "jpeg", bytes);
+        return bytes.toByteArray();
+    }
+
+    /**
+     * Cloth of 400 × 300 pixels with soft pale blots, always the same ones for one {@code seed}, on a ground; moved to the right
+     * and down by so many pixels, as a camera that stood elsewhere sees it.
+     */
+    static byte[] cloth(long seed, Color ground, int right, int down) throws IOException {
+        SplittableRandom random = new SplittableRandom(seed);
+        double[][] blots = new double[60][];
+        for (int i = 0; i < blots.length; i++) {
+            blots[i] = new double[] {
+                random.nextDouble() * 440 - 20, random.nextDouble() * 340 - 20, 8 + random.nextDouble() * 20
+            };
+        }
+        BufferedImage image = new BufferedImage(400, 300, BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < 300; y++) {
+            for (int x = 0; x < 400; x++) {
+                double left = 1;
+                for (double[] blot : blots) {
+                    double across = x - right - blot[0];
+                    double deep = y - down - blot[1];
+                    left *= 1 - 0.8 * Math.exp(-(across * across + deep * deep) / (blot[2] * blot[2]));
+                }
+                int grain = random.nextInt(5) - 2;
+                int rgb = 0;
+                for (int level : new int[] {ground.getRed(), ground.getGreen(), ground.getBlue()}) {
+                    int mixed = (int) Math.round(level * left + 222 * (1 - left)) + grain;
+                    rgb = rgb << 8 | Math.max(0, Math.min(255, mixed));
+                }
+                image.setRGB(x, y, rgb);
+            }
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ImageIO.write(image, "png", bytes);
         return bytes.toByteArray();
     }
 

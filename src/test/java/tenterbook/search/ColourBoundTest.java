@@ -35,6 +35,50 @@ class ColourBoundTest {
         }
     }
 
+    private static double close(double L1, double a1, double b1, double L2, double a2, double b2) {
+        double difference = Ciede2000.difference(L1, a1, b1, L2, a2, b2);
+        double least = new CloseBound(L1, a1, b1).least(L2, a2, b2);
+        if (least > difference) {
+            throw new AssertionError("close bound %s above ΔE00 %s for %s,%s,%s and %s,%s,%s"
+                    .formatted(least, difference, L1, a1, b1, L2, a2, b2));
+        }
+        return difference - least;
+    }
+
+    @Property(tries = 20_000)
+    void theCloseBoundIsNeverAboveTheDifference(
+            @ForAll @DoubleRange(min = 0, max = 100) double L1,
+            @ForAll @DoubleRange(min = -128, max = 128) double a1,
+            @ForAll @DoubleRange(min = -128, max = 128) double b1,
+            @ForAll @DoubleRange(min = 0, max = 100) double L2,
+            @ForAll @DoubleRange(min = -128, max = 128) double a2,
+            @ForAll @DoubleRange(min = -128, max = 128) double b2) {
+        close(L1, a1, b1, L2, a2, b2);
+    }
+
+    /** Near and far pairs, a third of them blue, some of them grey; and for cloth-like pairs it is as close as promised. */
+    @Test
+    void theCloseBoundHoldsForAMillionPairsAndIsWithinAThousandthForAlmostAll() {
+        Random random = new Random(275);
+        int loose = 0;
+        for (int i = 0; i < 1_000_000; i++) {
+            double spread = i % 4 == 0 ? 120 : i % 4 == 1 ? 30 : i % 4 == 2 ? 3 : 0.01;
+            double L1 = random.nextDouble() * 100;
+            double a1 = (random.nextDouble() * 2 - 1) * 60;
+            double b1 = i % 3 == 0 ? -20 - random.nextDouble() * 60 : (random.nextDouble() * 2 - 1) * 60;
+            if (i % 11 == 0) {
+                a1 *= 0.001;
+                b1 *= 0.001;
+            }
+            double L2 = Math.max(0, Math.min(100, L1 + random.nextGaussian() * spread));
+            double a2 = i % 13 == 0 ? -a1 : a1 + random.nextGaussian() * spread;
+            double b2 = i % 13 == 0 ? -b1 : b1 + random.nextGaussian() * spread;
+            double difference = Ciede2000.difference(L1, a1, b1, L2, a2, b2);
+            loose += close(L1, a1, b1, L2, a2, b2) > difference / 1000 + 1e-3 ? 1 : 0;
+        }
+        assertThat(loose).isLessThan(100_000);
+    }
+
     @Property(tries = 20_000)
     void theBoundIsNeverAboveTheDifference(
             @ForAll @DoubleRange(min = 0, max = 100) double L1,
@@ -80,5 +124,19 @@ class ColourBoundTest {
             }
         }
         assertThat((double) leftOut / far).isGreaterThan(0.9);
+    }
+
+    @Test
+    void theSmallerOfFourPlacesIsTakenInEach() {
+        Random random = new Random(4);
+        for (int i = 0; i < 100_000; i++) {
+            long one = random.nextLong() & 0x7fff7fff7fff7fffL;
+            long other = i % 5 == 0 ? one : random.nextLong() & 0x7fff7fff7fff7fffL;
+            long expected = 0;
+            for (int shift = 0; shift < 64; shift += 16) {
+                expected |= Math.min(one >>> shift & 0x7fff, other >>> shift & 0x7fff) << shift;
+            }
+            assertThat(NearestPalettes.smaller(one, other)).isEqualTo(expected);
+        }
     }
 }

@@ -20,9 +20,9 @@ public final class Job implements Progress {
      *
      * @param summary one sentence
      * @param findings what is wrong, empty where nothing is
-     * @param download path of a file to fetch, or empty
+     * @param next address of the page to go on with, or empty
      */
-    public record Outcome(String summary, List<String> findings, String download) {}
+    public record Outcome(String summary, List<String> findings, String next) {}
 
     private final String id;
     private final String title;

@@ -31,25 +31,40 @@ public final class Jobs implements AutoCloseable {
     });
 
     public Job start(String title, Work work) {
+        return start(title, work, () -> {});
+    }
+
+    /** @param afterwards runs when the work is over, also where that was stopped before its turn */
+    public Job start(String title, Work work, Runnable afterwards) {
         Job job = new Job(Integer.toString(numbers.incrementAndGet()), title);
         jobs.put(job.id(), job);
-        thread.execute(() -> run(job, work));
+        thread.execute(() -> run(job, work, afterwards));
         return job;
     }
 
-    private static void run(Job job, Work work) {
+    private static void run(Job job, Work work, Runnable afterwards) {
         job.running();
+        Job.State state;
+        Job.Outcome outcome;
         try {
             job.orStop();
-            Job.Outcome outcome = work.run(job);
-            job.end(outcome.findings().isEmpty() ? Job.State.DONE : Job.State.FOUND_FAULTS, outcome);
+            outcome = work.run(job);
+            state = outcome.findings().isEmpty() ? Job.State.DONE : Job.State.FOUND_FAULTS;
         } catch (Progress.Cancelled e) {
-            job.end(Job.State.STOPPED, new Job.Outcome(e.getMessage(), List.of(), ""));
+            state = Job.State.STOPPED;
+            outcome = new Job.Outcome(e.getMessage(), List.of(), "");
         } catch (Exception | Error e) {
             // An Error too ends the work, or its page would wait for ever.
             LOG.error("{} failed", job.title(), e);
-            job.end(Job.State.FAILED, new Job.Outcome(String.valueOf(e.getMessage()), List.of(), ""));
+            state = Job.State.FAILED;
+            outcome = new Job.Outcome(String.valueOf(e.getMessage()), List.of(), "");
         }
+        try {
+            afterwards.run();
+        } catch (RuntimeException e) {
+            LOG.warn("{} was not tidied up after", job.title(), e);
+        }
+        job.end(state, outcome);
     }
 
     public Optional<Job> find(String id) {

@@ -91,8 +91,14 @@ public final class Editor<T> {
 
     /** The empty form, or the draft of one; {@code start} gives what is offered beforehand. */
     void showNew(Context ctx, Supplier<Form> start) {
+        showNew(ctx, start, form -> {});
+    }
+
+    /** @param then what the address adds, to an empty form as to a draft */
+    void showNew(Context ctx, Supplier<Form> start, Consumer<Form> then) {
         Optional<Drafts.Draft> draft = site.archive().ledger().drafts().find(draftName(""));
         Form form = draft.map(kept -> Form.decoded(kept.body())).orElseGet(start);
+        then.accept(form);
         show(ctx, 200, view(form, "", 0, draft.map(Drafts.Draft::savedAt).orElse(null), List.of(), ""));
     }
 

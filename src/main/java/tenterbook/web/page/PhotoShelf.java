@@ -8,6 +8,7 @@ import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.photo.Photo;
 import tenterbook.web.Site;
+import tenterbook.web.arrival.Arrivals;
 
 /** Takes photographs in: the file first, safely on the disk, then the record that names it. */
 public final class PhotoShelf {
@@ -27,12 +28,7 @@ public final class PhotoShelf {
         if (known.isPresent()) {
             return known.get();
         }
-        return site.archive()
-                .ledger()
-                .write(
-                        site.author(),
-                        act -> act.find(Kinds.PHOTO, taken.digest().hex())
-                                .orElseGet(() -> act.create(Kinds.PHOTO, taken).record()));
+        return site.archive().ledger().write(site.author(), act -> Arrivals.name(site.archive(), act, taken));
     }
 
     public Optional<Photo> find(Digest digest) {

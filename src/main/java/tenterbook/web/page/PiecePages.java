@@ -61,7 +61,7 @@ public final class PiecePages {
     }
 
     public void routes(RoutesConfig routes) {
-        routes.get("/pieces/new", ctx -> quick.showNew(ctx, this::start));
+        routes.get("/pieces/new", ctx -> quick.showNew(ctx, this::start, form -> begin(ctx, form)));
         routes.post("/pieces", this::record);
         routes.get("/pieces/{number}", this::show);
         routes.get("/pieces/{number}/edit", ctx -> editor.showEdit(ctx, ctx.pathParam("number")));
@@ -98,6 +98,14 @@ public final class PiecePages {
 
     private Form start() {
         return Form.empty().put("number", nextNumber());
+    }
+
+    /** Adds the photograph that the address names, also to a draft. */
+    private void begin(Context ctx, Form form) {
+        String named = ctx.queryParam("photo");
+        if (named != null && named.matches("[0-9a-f]{64}")) {
+            shelf.find(new Digest(named)).ifPresent(photo -> addRow(form, photo.digest(), PhotoRole.FRONT));
+        }
     }
 
     /** Saves a new piece, taking in files sent without scripts and, where asked, starting from the last clamping. */

@@ -1,0 +1,62 @@
+package tenterbook.app;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import tenterbook.archive.Archive;
+import tenterbook.photo.IntakePool.Incoming;
+import tenterbook.photo.Originals;
+import tenterbook.photo.PhotoIntake;
+import tenterbook.photo.Previews;
+import tenterbook.web.arrival.Arrivals;
+import tenterbook.web.arrival.Folder;
+import tenterbook.web.arrival.Report;
+
+@Command(
+        name = "photos",
+        mixinStandardHelpOptions = true,
+        description =
+                "Takes the photographs of a folder in; they wait in the archive until you say which piece each shows. The folder is not changed. Files that are no photograph are told one by one; exits 1 on any.")
+final class PhotosCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private ArchiveOption folder;
+
+    @Option(names = "--from", required = true, paramLabel = "DIR", description = "Folder of the photographs.")
+    private Path from;
+
+    @Option(names = "--within", description = "With the folders inside it.")
+    private boolean within;
+
+    @Override
+    public Integer call() throws IOException {
+        PrintWriter out = spec.commandLine().getOut();
+        try (Archive archive = folder.existing(Clock.systemUTC())) {
+            List<Path> files = Folder.files(
+                    from.toAbsolutePath().toString(), within, archive.folder().root());
+            Originals originals = new Originals(archive.folder().photos());
+            PhotoIntake intake =
+                    new PhotoIntake(originals, new Previews(archive.folder().previews(), originals));
+            String maker = archive.studio().maker();
+            Report report;
+            try (Terminal terminal = new Terminal(out)) {
+                report = new Arrivals(archive, intake, maker.isEmpty() ? "maker" : maker)
+                        .take(files.stream().map(Incoming::file).toList(), terminal);
+            }
+            report.findings().forEach(out::println);
+            out.println(report.summary());
+            out.flush();
+            return report.stopped() > 0 ? Main.STOPPED : report.refused().isEmpty() ? 0 : Main.FOUND_WRONG;
+        }
+    }
+}

@@ -1,0 +1,213 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.Saved;
+import tenterbook.ledger.Writing;
+import tenterbook.measure.Digest;
+import tenterbook.photo.Photo;
+import tenterbook.piece.PhotoRole;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.web.Html;
+import tenterbook.web.Said;
+import tenterbook.web.Site;
+import tenterbook.web.arrival.FileNames;
+import tenterbook.web.form.Form;
+
+/** Photographs that no piece shows yet, and giving them to pieces: only as the maker says. */
+public final class WaitingPages {
+    private static final int EACH_PAGE = 40;
+
+    private final Site site;
+
+    public WaitingPages(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/photos/waiting", ctx -> show(ctx, 200, Form.empty(), number(ctx.queryParam("page"))));
+        routes.post("/photos/waiting", this::give);
+    }
+
+    /**
+     * One photograph.
+     *
+     * @param form of its row: what was typed, and what is wrong with it
+     * @param day it was taken, or words that this is not known
+     * @param firstOfDay whether the day is said above it
+     * @param proposals numbers of pieces that stand in its file name
+     */
+    public record Row(Form form, Photo photo, String day, boolean firstOfDay, String time, List<String> proposals) {}
+
+    /** @param ticked whether proposals are ticked beforehand, because the maker asked for that */
+    public record View(List<Row> rows, int total, int number, int pages, boolean ticked, boolean troubled) {}
+
+    private static int number(String text) {
+        return text != null && text.matches("\\d{1,6}") ? Math.max(1, Integer.parseInt(text)) : 1;
+    }
+
+    private List<Photo> waiting() {
+        return site.archive().ledger().unnamed(Kinds.PHOTO, Kinds.PIECE).stream()
+                .map(Saved::record)
+                .sorted(Comparator.comparing(Photo::taken, Comparator.nullsLast(Comparator.naturalOrder()))
+                        .thenComparing(Photo::originalName, Comparator.nullsLast(Comparator.naturalOrder()))
+                        .thenComparing(photo -> photo.digest().hex()))
+                .toList();
+    }
+
+    private void show(Context ctx, int status, Form typed, int page) {
+        List<Photo> all = waiting();
+        int pages = Math.max(1, (all.size() + EACH_PAGE - 1) / EACH_PAGE);
+        int number = Math.min(page, pages);
+        List<Photo> some = all.stream()
+                .skip((long) (number - 1) * EACH_PAGE)
+                .limit(EACH_PAGE)
+                .toList();
+        Map<String, Form> before = typed.rows("photos").stream()
+                .collect(Collectors.toMap(row -> row.text("digest"), row -> row, (one, twin) -> one));
+        Map<String, List<String>> numbers = FileNames.numbers(
+                site.archive().ledger(),
+                some.stream().map(WaitingPages::name).distinct().toList());
+        boolean ticked = ctx.queryParam("ticked") != null;
+        List<Row> rows = new ArrayList<>();
+        String last = "";
+        for (int i = 0; i < some.size(); i++) {
+            Photo photo = some.get(i);
+            Form row = Optional.ofNullable(before.get(photo.digest().hex()))
+                    .orElseGet(() -> Form.empty().row("photos", rows.size()));
+            String day =
+                    photo.taken() == null ? "Not known when" : photo.taken().substring(0, 10);
+            String time =
+                    photo.taken() == null ? "" : photo.taken().substring(11).replaceAll("^(\\d\\d:\\d\\d).*", "$1");
+            rows.add(new Row(row, photo, day, !day.equals(last), time, numbers.get(name(photo))));
+            last = day;
+        }
+        Map<String, Object> values = new HashMap<>();
+        values.put("page", site.page(ctx, "Waiting for a piece", "record"));
+        values.put("view", new View(rows, all.size(), number, pages, ticked, typed.hasProblems()));
+        values.put("roles", Choices.words(PhotoRole.values()));
+        ctx.status(status);
+        Html.show(ctx, "waiting", values);
+    }
+
+    private static String name(Photo photo) {
+        return photo.originalName() == null ? "" : photo.originalName();
+    }
+
+    /** A photograph, the piece the maker gives it to, and how. */
+    private record Gift(Digest photo, String piece, PhotoRole role, int state) {}
+
+    private void give(Context ctx) {
+        Form form = Form.of(ctx.formParamMap());
+        List<Gift> gifts = new ArrayList<>();
+        List<Digest> aside = new ArrayList<>();
+        for (Form row : form.rows("photos")) {
+            read(row, gifts, aside);
+        }
+        if (form.hasProblems()) {
+            show(ctx, 422, form, number(ctx.formParam("page")));
+            return;
+        }
+        if (gifts.isEmpty() && aside.isEmpty()) {
+            Said.andGo(ctx, "Nothing was chosen, so nothing was written.", "/photos/waiting");
+            return;
+        }
+        Map<String, List<Gift>> byPiece =
+                gifts.stream().collect(Collectors.groupingBy(Gift::piece, LinkedHashMap::new, Collectors.toList()));
+        site.archive().ledger().write(site.author(), act -> {
+            byPiece.forEach((piece, its) -> add(act, piece, its));
+            for (Digest photo : aside) {
+                site.archive()
+                        .ledger()
+                        .find(Kinds.PHOTO, photo.hex())
+                        .ifPresent(found -> act.withdraw(
+                                Kinds.PHOTO, photo.hex(), found.version(), "Set aside: it belongs to no piece"));
+            }
+            return null;
+        });
+        Said.andGo(ctx, sentence(byPiece, gifts.size(), aside.size()), "/photos/waiting");
+    }
+
+    private static String sentence(Map<String, List<Gift>> byPiece, int given, int aside) {
+        List<String> parts = new ArrayList<>();
+        if (given > 0) {
+            parts.add("Gave %d %s to %s."
+                    .formatted(
+                            given,
+                            given == 1 ? "photograph" : "photographs",
+                            byPiece.size() > 8 ? byPiece.size() + " pieces" : String.join(", ", byPiece.keySet())));
+        }
+        if (aside > 0) {
+            parts.add("Set %d aside; the %s, and taking the same file in again brings it back."
+                    .formatted(aside, aside == 1 ? "original stays" : "originals stay"));
+        }
+        return String.join(" ", parts);
+    }
+
+    private void read(Form row, List<Gift> gifts, List<Digest> aside) {
+        String typed = row.text("number");
+        String proposed = row.text("proposed");
+        boolean putAside = row.checked("aside");
+        if (typed.isEmpty() && proposed.isEmpty() && !putAside) {
+            return;
+        }
+        Digest digest;
+        try {
+            digest = new Digest(row.text("digest"));
+        } catch (IllegalArgumentException e) {
+            row.problem("number", "Which photograph this is was not sent. Load the page again.");
+            return;
+        }
+        if (putAside) {
+            if (typed.isEmpty() && proposed.isEmpty()) {
+                aside.add(digest);
+            } else {
+                row.problem("number", "Either give it to a piece or set it aside, not both.");
+            }
+            return;
+        }
+        if (!typed.isEmpty() && !proposed.isEmpty() && !typed.equals(proposed)) {
+            row.problem(
+                    "number", "Its file name says %s and you typed %s. Clear one of them.".formatted(proposed, typed));
+            return;
+        }
+        String number = typed.isEmpty() ? proposed : typed;
+        Optional<Saved<Piece>> piece = site.archive().ledger().find(Kinds.PIECE, number);
+        if (piece.isEmpty()) {
+            row.problem("number", "There is no piece “%s” in this archive.".formatted(number));
+            return;
+        }
+        int states = Math.max(1, piece.get().record().state());
+        Integer state = row.wholeNumber("state");
+        if (state == null && states > 1) {
+            row.problem("state", "%s has %d states; say which one it shows.".formatted(number, states));
+        } else if (state != null && (state < 1 || state > states)) {
+            row.problem("state", "%s has %s.".formatted(number, states == 1 ? "one state" : "states 1 to " + states));
+        } else {
+            PhotoRole role = row.choice("role", PhotoRole.values());
+            gifts.add(new Gift(digest, number, role, state == null ? 1 : state));
+        }
+    }
+
+    private void add(Writing act, String number, List<Gift> gifts) {
+        Saved<Piece> saved = site.archive().ledger().find(Kinds.PIECE, number).orElseThrow();
+        List<PiecePhoto> photos = new ArrayList<>(saved.record().photos());
+        for (Gift gift : gifts) {
+            boolean there = photos.stream().anyMatch(photo -> photo.photo().equals(gift.photo()));
+            if (!there) {
+                photos.add(new PiecePhoto(gift.photo(), gift.role(), "", gift.state(), List.of()));
+            }
+        }
+        act.save(Kinds.PIECE, saved.record().withPhotos(photos), saved.version(), "Photographs given to it");
+    }
+}

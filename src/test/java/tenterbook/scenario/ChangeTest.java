@@ -1,0 +1,140 @@
+package tenterbook.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import tenterbook.colour.Ciede2000;
+import tenterbook.colour.Lab;
+import tenterbook.colour.Srgb;
+
+/** Whether a piece has changed, told from two of its photographs over HTTP. */
+class ChangeTest extends Scenario {
+    private static final Color BLUE = new Color(0x2f4a6d);
+    private static final Color FADED = new Color(0x546c8c);
+
+    private String early;
+    private String faded;
+    private String moved;
+    private String other;
+
+    @BeforeEach
+    void hang() throws IOException {
+        studio();
+        early = taken("early.png", Pictures.cloth(5, BLUE, 0, 0));
+        faded = taken("faded.png", Pictures.cloth(5, FADED, 6, -4));
+        moved = taken("moved.png", Pictures.cloth(5, BLUE, -9, 7));
+        other = taken("other.png", Pictures.cloth(99, BLUE, 0, 0));
+        String[] photos = {early, faded, moved, other};
+        String[] captions = {"in spring", "in autumn", "in spring, from the left", "another cloth"};
+        String[] form = new String[4 + 6 * photos.length];
+        form[0] = "number";
+        form[1] = "V24-001";
+        form[2] = "title";
+        form[3] = "Figueira";
+        for (int i = 0; i < photos.length; i++) {
+            form[4 + 6 * i] = "photos." + i + ".digest";
+            form[5 + 6 * i] = photos[i];
+            form[6 + 6 * i] = "photos." + i + ".state";
+            form[7 + 6 * i] = "1";
+            form[8 + 6 * i] = "photos." + i + ".caption";
+            form[9 + 6 * i] = captions[i];
+        }
+        saved("/pieces", form);
+        saved(
+                "/pieces/V24-001/photos/" + early + "/colours",
+                "left",
+                "10",
+                "top",
+                "10",
+                "right",
+                "90",
+                "bottom",
+                "90",
+                "role",
+                "ground",
+                "name",
+                "woad");
+    }
+
+    private String taken(String name, byte[] picture) throws IOException {
+        return client.postFiles("/photos", List.of(new Client.Part("files", name, picture)))
+                .json()
+                .get(0)
+                .get("digest")
+                .textValue();
+    }
+
+    private static String change(String before, String after) {
+        return "/pieces/V24-001/change?before=" + before + "&after=" + after;
+    }
+
+    @Test
+    void thePageOffersEveryPhotographAndComparesNothingUnasked() throws IOException {
+        Answer page = client.get("/pieces/V24-001/change");
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(page.words())
+                .contains("in spring", "in autumn", "another cloth")
+                .doesNotContain("ΔE00");
+        assertThat(client.get("/pieces/V24-001").text()).contains("/pieces/V24-001/change");
+    }
+
+    /** The whole of the named part becomes lighter by what the two grounds differ in, less where the blots are. */
+    @Test
+    void aFadedGroundIsToldWithItsIntervalAndTheWarningThatNoCardWasThere() throws IOException {
+        Lab before = new Srgb(BLUE.getRed(), BLUE.getGreen(), BLUE.getBlue()).lab();
+        Lab after = new Srgb(FADED.getRed(), FADED.getGreen(), FADED.getBlue()).lab();
+        double grounds = Ciede2000.difference(before, after);
+        String words = client.get(change(early, faded)).words();
+        assertThat(words).contains("ground, woad", "not calibrated", "no grade by ISO 105", "95 % intervals");
+        double told = Double.parseDouble(words.replaceAll("(?s).*?ΔE00 ([0-9.]+) \\(.*", "$1"));
+        assertThat(told).isBetween(grounds * 0.5, grounds);
+        double lighter = Double.parseDouble(words.replaceAll("(?s).*?ΔL\\* ([+-][0-9.]+).*", "$1"));
+        assertThat(lighter).isBetween(3.0, after.lightness() - before.lightness());
+    }
+
+    @Test
+    void aCameraThatMerelyStoodElsewhereIsNoChange() throws IOException {
+        assertThat(client.get(change(early, moved)).words()).contains("no change that can be told from scatter");
+    }
+
+    @Test
+    void twoClothsAreRefusedWithTheReason() throws IOException {
+        Answer page = client.get(change(early, other));
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(page.words()).contains("Not measurable").doesNotContain("ΔE00");
+        assertThat(client.get("/pieces/V24-001/change/aligned.jpg?before=" + early + "&after=" + other)
+                        .status())
+                .isEqualTo(404);
+    }
+
+    /** Where both show the cloth, the later photograph laid over the earlier one agrees with it pixel by pixel. */
+    @Test
+    void theLaterPhotographIsSentLaidOverTheEarlier() throws IOException {
+        Answer laid = client.get("/pieces/V24-001/change/aligned.jpg?before=" + early + "&after=" + moved);
+        assertThat(laid.header("Content-Type")).isEqualTo("image/jpeg");
+        BufferedImage over = ImageIO.read(new ByteArrayInputStream(laid.body()));
+        BufferedImage under = ImageIO.read(new ByteArrayInputStream(Pictures.cloth(5, BLUE, 0, 0)));
+        assertThat(over.getWidth()).isEqualTo(400);
+        double off = 0;
+        for (int y = 30; y < 270; y++) {
+            for (int x = 30; x < 370; x++) {
+                off += Math.abs((over.getRGB(x, y) >> 8 & 0xff) - (under.getRGB(x, y) >> 8 & 0xff));
+            }
+        }
+        assertThat(off / (240 * 340)).isLessThan(6);
+    }
+
+    @Test
+    void aPhotographOfAnotherPieceIsNotFound() throws IOException {
+        assertThat(client.get(change(early, "0".repeat(64))).status()).isEqualTo(404);
+        assertThat(client.get("/pieces/V24-001/change/aligned.jpg").status()).isEqualTo(404);
+        assertThat(client.get("/pieces/V24-009/change").status()).isEqualTo(404);
+    }
+}
