@@ -33,6 +33,7 @@ import tenterbook.web.page.BoardPages;
 import tenterbook.web.page.CalibrationPages;
 import tenterbook.web.page.ClampingPages;
 import tenterbook.web.page.ColourPages;
+import tenterbook.web.page.ConditionPages;
 import tenterbook.web.page.DipPages;
 import tenterbook.web.page.DraftPages;
 import tenterbook.web.page.FadingPages;
@@ -142,6 +143,7 @@ public final class Server implements AutoCloseable {
         new ClampingPages(site).routes(routes);
         new MaterialPages(site).routes(routes);
         new PeoplePages(site).routes(routes);
+        new ConditionPages(site, shelf).routes(routes);
         new PrintPages(site, shelf).routes(routes);
         new StudioPages(site).routes(routes);
         new HistoryPages(site).routes(routes);

@@ -1,6 +1,8 @@
 package tenterbook.piece.condition;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tenterbook.measure.Quantity;
 
 /**
@@ -48,6 +50,29 @@ public record Observation(
         stability = stability == null ? Stability.NOT_SAID : stability;
         note = note == null ? "" : note.strip();
         marks = marks == null ? List.of() : List.copyOf(marks);
+    }
+
+    /** As in 'front, beside the beak'; empty where not said. */
+    public String where() {
+        return zone.isEmpty() ? place : place.isEmpty() ? zone : zone + ", " + place;
+    }
+
+    /** As in '12 mm × 8 mm'; empty where not recorded. */
+    public String size() {
+        String longer = extent.recorded() ? extent.toString() : "";
+        return across.recorded() ? (longer.isEmpty() ? "?" : longer) + " × " + across : longer;
+    }
+
+    /** Where, how large, how bad and whether it will grow, as in 'front; 12 mm; moderate, may get worse'. */
+    public String inWords() {
+        String judged = Stream.of(
+                        severity == Severity.NOT_SAID ? "" : severity.toString(),
+                        stability == Stability.NOT_SAID ? "" : stability.toString())
+                .filter(word -> !word.isEmpty())
+                .collect(Collectors.joining(", "));
+        return Stream.of(where(), size(), judged)
+                .filter(word -> !word.isEmpty())
+                .collect(Collectors.joining("; "));
     }
 
     public boolean gone() {
