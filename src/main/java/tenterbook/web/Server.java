@@ -28,6 +28,7 @@ import tenterbook.ledger.StillNamed;
 import tenterbook.photo.Originals;
 import tenterbook.photo.PhotoRefused;
 import tenterbook.web.api.ColourApi;
+import tenterbook.web.api.ConditionApi;
 import tenterbook.web.api.PieceApi;
 import tenterbook.web.page.BoardPages;
 import tenterbook.web.page.CalibrationPages;
@@ -150,6 +151,7 @@ public final class Server implements AutoCloseable {
         new WorkPages(site).routes(routes);
         new DraftPages(site).routes(routes);
         new PieceApi(site, shelf).routes(routes);
+        new ConditionApi(site).routes(routes);
         new ColourApi().routes(routes);
         failures(routes, site);
     }

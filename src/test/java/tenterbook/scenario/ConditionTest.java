@@ -2,6 +2,7 @@ package tenterbook.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -342,5 +343,60 @@ class ConditionTest extends Scenario {
         assertThat(unknown.status()).isEqualTo(409);
         assertThat(unknown.words()).contains("nobody-known");
         assertThat(unknown.field("observations.0.what")).isEqualTo("stain");
+    }
+
+    @Test
+    void programsRecordAndReadExaminationsWithWhatChanged() throws IOException {
+        Answer first = client.postJson("/api/pieces/V24-013/examinations", """
+                {"when": "2024-03-14", "reason": "before a loan",
+                 "photos": [{"photo": "%s", "view": "front"}],
+                 "observations": [{"what": "stain", "extent": "8 mm", "marks": [{"photo": "%s", "left": 0.42, "top": 0.31}]},
+                                  {"what": "crease"}]}
+                """.formatted(front, front));
+        assertThat(first.status()).as(first.text()).isEqualTo(201);
+        assertThat(first.header("Location")).isEqualTo("/examinations/E24-001");
+        assertThat(first.json().at("/examination/observations/1/number").intValue())
+                .isEqualTo(2);
+        Answer second = client.postJson("/api/pieces/V24-013/examinations", """
+                {"when": "2024-09-27", "earlier": "E24-001",
+                 "observations": [{"number": 1, "what": "stain", "extent": "12 mm", "standing": "still there"},
+                                  {"what": "snag"}]}
+                """);
+        assertThat(second.status()).as(second.text()).isEqualTo(201);
+
+        Answer all = client.get("/api/pieces/V24-013/examinations");
+        assertThat(all.json().get("next").intValue()).isEqualTo(4);
+        JsonNode changes = all.json().at("/examinations/1/changes");
+        assertThat(changes.findValuesAsText("number")).containsExactly("1", "2", "3");
+        assertThat(changes.findValuesAsText("became")).containsExactly("still there", "not checked", "new");
+        assertThat(changes.at("/0/differs/0").textValue()).isEqualTo("extent 12 mm, was 8 mm");
+        assertThat(changes.at("/0/doubt").textValue()).contains("from 8 mm to 12 mm");
+        assertThat(client.get("/api/pieces/V24-099/examinations").status()).isEqualTo(404);
+    }
+
+    @Test
+    void whatAProgramWritesWronglyIsRefusedWithItsPlace() throws IOException {
+        for (String[] each : new String[][] {
+            {"{\"when\": \"the 3rd\"}", "“the 3rd” was not understood as a date"},
+            {"{\"weather\": \"wet\"}", "‘weather’ is no field there"},
+            {"{\"id\": \"E24-009\"}", "leave out ‘id’ and ‘piece’"},
+            {"{\"observations\": [{\"number\": 1}]}", "does not say what was seen"},
+            {
+                "{\"observations\": [{\"what\": \"hole\", \"marks\": [{\"photo\": \"%s\", \"left\": 0.5, \"top\": 0.5}]}]}"
+                        .formatted(front),
+                "not in this examination"
+            },
+            {"{\"observations\": [{\"what\": \"hole\", \"extent\": \"3 kg\"}]}", "3 kg"},
+            {
+                "{\"observations\": [{\"what\": \"hole\", \"extent\": {\"entered\": \"3 mm\", \"low\": 4, \"high\": 4, \"unit\": \"millimetre\"}}]}",
+                "which its numbers do not say"
+            },
+            {"[]", "An examination is a JSON object"}
+        }) {
+            Answer answer = client.postJson("/api/pieces/V24-013/examinations", each[0]);
+            assertThat(answer.status()).as(each[0]).isEqualTo(400);
+            assertThat(answer.json().get("error").textValue()).contains(each[1]).contains("Nothing was changed");
+        }
+        assertThat(wiring.archive().ledger().count(Kinds.EXAMINATION)).isZero();
     }
 }

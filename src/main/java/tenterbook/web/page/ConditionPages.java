@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -52,12 +53,14 @@ public final class ConditionPages {
         });
     }
 
-    /** The next free name for an examination of this year. */
-    public static ExaminationId next(Site site) {
-        return new ExaminationId(NUMBERS.next(
-                        site.archive().ledger().everGiven(Kinds.EXAMINATION).stream(),
-                        site.today().getYear())
-                .value());
+    /**
+     * The next free name for an examination of this year.
+     *
+     * @param everGiven all names ever given
+     */
+    public static ExaminationId next(List<String> everGiven, LocalDate today) {
+        return new ExaminationId(
+                NUMBERS.next(everGiven.stream(), today.getYear()).value());
     }
 
     private Piece piece(String number) {
@@ -110,7 +113,8 @@ public final class ConditionPages {
     private void saveNew(Context ctx) {
         Piece piece = piece(ctx.pathParam("number"));
         Form form = typed(ctx, piece);
-        form.put("piece", piece.number()).put("id", next(site));
+        form.put("piece", piece.number())
+                .put("id", next(site.archive().ledger().everGiven(Kinds.EXAMINATION), site.today()));
         editor(piece, true).save(ctx, "", form);
     }
 
