@@ -3,6 +3,7 @@ package tenterbook.search;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
@@ -16,11 +17,16 @@ import tenterbook.photo.Photo;
 import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
+import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Cut;
 
-/** A piece and everything its index entry is made from. What a record names and the ledger lacks is left out. */
+/**
+ * A piece and everything its index entry is made from. What a record names and the ledger lacks is left out.
+ *
+ * @param examinations earliest first
+ */
 record PieceFacts(
         Piece piece,
         List<Clamping> clampings,
@@ -28,7 +34,19 @@ record PieceFacts(
         Map<ClothId, Cloth> cloths,
         Map<LotId, Lot> lots,
         Map<PartyId, Party> parties,
-        Map<Digest, Photo> photos) {
+        Map<Digest, Photo> photos,
+        List<Examination> examinations) {
+    /** A piece that was never examined. */
+    PieceFacts(
+            Piece piece,
+            List<Clamping> clampings,
+            Map<BoardId, BoardPair> boards,
+            Map<ClothId, Cloth> cloths,
+            Map<LotId, Lot> lots,
+            Map<PartyId, Party> parties,
+            Map<Digest, Photo> photos) {
+        this(piece, clampings, boards, cloths, lots, parties, photos, List.of());
+    }
 
     /** Board states used, each once, in order. */
     List<BoardUse> boardUses() {
@@ -63,6 +81,11 @@ record PieceFacts(
 
     Stream<Lot> lotsUsed(Role role) {
         return lotsUsed().filter(lot -> lot.role() == role);
+    }
+
+    /** The latest examination. */
+    Optional<Examination> examined() {
+        return examinations.stream().max(Examination.IN_TIME);
     }
 
     Party holder() {
