@@ -8,6 +8,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -25,11 +26,38 @@ class AccessibilityTest {
 
     private static Chromium chromium;
     private static SampleStudio studio;
+    private static String second;
 
     @BeforeAll
-    static void open() {
+    static void open() throws IOException {
         chromium = Chromium.start();
         studio = SampleStudio.open(folder, Clock.systemUTC());
+        String first = examine(
+                "{\"when\": \"2024-03-14\", \"photos\": [{\"photo\": \"%1$s\", \"view\": \"front\"}], \"observations\": ["
+                        + "{\"what\": \"stain\", \"zone\": \"front\", \"extent\": \"8 mm\", \"marks\": [{\"photo\": \"%1$s\", \"left\": 0.4, \"top\": 0.3}]}, {\"what\": \"dust\"}]}");
+        second = examine("{\"when\": \"2024-09-27\", \"earlier\": \"" + first
+                + "\", \"photos\": [{\"photo\": \"%1$s\"}], \"observations\": ["
+                + "{\"number\": 1, \"what\": \"stain\", \"standing\": \"still there\", \"extent\": \"12 mm\", \"marks\": [{\"photo\": \"%1$s\", \"left\": 0.4, \"top\": 0.3, \"right\": 0.5, \"bottom\": 0.4}]},"
+                + "{\"number\": 2, \"what\": \"dust\", \"standing\": \"gone\"}, {\"what\": \"snag\"}]}");
+    }
+
+    private static String photo() {
+        return studio.wiring()
+                .archive()
+                .piece("V24-004")
+                .orElseThrow()
+                .photos()
+                .get(0)
+                .photo()
+                .hex();
+    }
+
+    /** Records an examination of V24-004 and gives its name. */
+    private static String examine(String json) throws IOException {
+        Answer answer = new Client(studio.wiring().port())
+                .postJson("/api/pieces/V24-004/examinations", json.formatted(photo()));
+        assertThat(answer.status()).as(answer.text()).isEqualTo(201);
+        return answer.json().get("id").textValue();
     }
 
     @AfterAll
@@ -43,14 +71,7 @@ class AccessibilityTest {
     }
 
     private static List<String> pages() {
-        String photo = studio.wiring()
-                .archive()
-                .piece("V24-004")
-                .orElseThrow()
-                .photos()
-                .get(0)
-                .photo()
-                .hex();
+        String photo = photo();
         String clamping = studio.wiring()
                 .archive()
                 .ledger()
@@ -68,6 +89,12 @@ class AccessibilityTest {
                 "/pieces/V24-002",
                 "/pieces/V24-004/edit",
                 "/pieces/V24-004/photos/" + photo,
+                "/pieces/V24-004/condition",
+                "/pieces/V24-005/condition",
+                "/pieces/V24-004/condition/new",
+                "/examinations/" + second,
+                "/examinations/" + second + "/edit",
+                "/history/examination/" + second,
                 "/history/piece/V24-003",
                 "/colours",
                 "/dips?cloth=SH&target=36,-3,-26&from=V24-001",
