@@ -36,6 +36,7 @@ import tenterbook.web.page.ClampingPages;
 import tenterbook.web.page.ColourPages;
 import tenterbook.web.page.ConditionPages;
 import tenterbook.web.page.DipPages;
+import tenterbook.web.page.DocumentPages;
 import tenterbook.web.page.DraftPages;
 import tenterbook.web.page.FadingPages;
 import tenterbook.web.page.HistoryPages;
@@ -49,6 +50,7 @@ import tenterbook.web.page.PiecePages;
 import tenterbook.web.page.PiecesPages;
 import tenterbook.web.page.PrintPages;
 import tenterbook.web.page.StudioPages;
+import tenterbook.web.page.VerifyPages;
 import tenterbook.web.page.WorkPages;
 
 /** The server: on loopback alone, guarded, with its routes and its answers to what goes wrong. */
@@ -146,6 +148,8 @@ public final class Server implements AutoCloseable {
         new PeoplePages(site).routes(routes);
         new ConditionPages(site, shelf).routes(routes);
         new PrintPages(site, shelf).routes(routes);
+        new DocumentPages(site).routes(routes);
+        new VerifyPages(site).routes(routes);
         new StudioPages(site).routes(routes);
         new HistoryPages(site).routes(routes);
         new WorkPages(site).routes(routes);

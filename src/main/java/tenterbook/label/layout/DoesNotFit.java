@@ -7,7 +7,7 @@ public final class DoesNotFit extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
     private final transient List<String> words;
 
-    DoesNotFit(String what, double widthMm, double heightMm, List<String> words) {
+    public DoesNotFit(String what, double widthMm, double heightMm, List<String> words) {
         super(
                 "%s has no room in %.1f by %.1f mm, even at the smallest size. Left over: “%s”. Shorten the text or take a larger label."
                         .formatted(what, widthMm, heightMm, String.join(" / ", words)));

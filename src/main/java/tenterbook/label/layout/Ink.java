@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 
 /**
@@ -12,13 +13,15 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 public final class Ink {
     private final PDPageContentStream page;
     private final DocumentFaces faces;
+    private final PageMarks marks;
     private final double pageHeightMm;
     private final double left;
     private final double top;
 
-    Ink(PDPageContentStream page, DocumentFaces faces, double pageHeightMm, double left, double top) {
+    Ink(PDPageContentStream page, DocumentFaces faces, PageMarks marks, double pageHeightMm, double left, double top) {
         this.page = page;
         this.faces = faces;
+        this.marks = marks;
         this.pageHeightMm = pageHeightMm;
         this.left = left;
         this.top = top;
@@ -26,11 +29,49 @@ public final class Ink {
 
     /** The same page seen from another corner. */
     public Ink from(double x, double y) {
-        return new Ink(page, faces, pageHeightMm, left + x, top + y);
+        return new Ink(page, faces, marks, pageHeightMm, left + x, top + y);
     }
 
     public Setter setter() {
         return faces.setter();
+    }
+
+    /** What {@code drawing} draws belongs to {@code tag}. On paper that is not tagged this only draws. */
+    public void tagged(Tag tag, Runnable drawing) {
+        marked(() -> page.beginMarkedContent(COSName.getPDFName(tag.type()), marks.mark(tag)), drawing);
+    }
+
+    /** What {@code drawing} draws is no part of the text: a rule, a running head. */
+    public void artifact(Runnable drawing) {
+        marked(() -> page.beginMarkedContent(COSName.ARTIFACT), drawing);
+    }
+
+    private void marked(Drawing begin, Runnable drawing) {
+        if (!marks.tagged()) {
+            drawing.run();
+            return;
+        }
+        drawn("marked content", begin);
+        drawing.run();
+        drawn("marked content", page::endMarkedContent);
+    }
+
+    /**
+     * Names this place in the document's outline.
+     *
+     * @param level 1 for the outermost
+     * @param y where it stands on the page
+     */
+    public void bookmark(int level, String title, double y) {
+        marks.bookmark(level, title, y(y));
+    }
+
+    /** A whole picture as it is, drawn to the box. The same array drawn again is embedded once. */
+    public void jpeg(byte[] jpeg, double x, double y, double width, double height) {
+        drawn(
+                "a photograph",
+                () -> page.drawImage(
+                        marks.picture(jpeg), x(x), y(y + height), (float) Mm.points(width), (float) Mm.points(height)));
     }
 
     /** A line of text with its first letter at {@code x} and its baseline at {@code y}. */
@@ -112,6 +153,20 @@ public final class Ink {
             page.curveTo(x(x - radius), y(y - k), x(x - k), y(y - radius), x(x), y(y - radius));
             page.curveTo(x(x + k), y(y - radius), x(x + radius), y(y - k), x(x + radius), y(y));
             page.closeAndStroke();
+        });
+    }
+
+    /** A filled circle. */
+    public void disc(double x, double y, double radius, Tone tone) {
+        double k = 0.5522847498 * radius;
+        drawn("a disc", () -> {
+            fill(tone);
+            page.moveTo(x(x + radius), y(y));
+            page.curveTo(x(x + radius), y(y + k), x(x + k), y(y + radius), x(x), y(y + radius));
+            page.curveTo(x(x - k), y(y + radius), x(x - radius), y(y + k), x(x - radius), y(y));
+            page.curveTo(x(x - radius), y(y - k), x(x - k), y(y - radius), x(x), y(y - radius));
+            page.curveTo(x(x + k), y(y - radius), x(x + radius), y(y - k), x(x + radius), y(y));
+            page.fill();
         });
     }
 

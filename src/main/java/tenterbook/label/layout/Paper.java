@@ -24,7 +24,7 @@ import org.apache.xmpbox.type.BadFieldValueException;
 import org.apache.xmpbox.xml.XmpSerializer;
 
 /**
- * A PDF/A-2b document (ISO 19005-2) being made: pages in true millimetres, fonts embedded, sRGB output intent. The same pages
+ * A PDF/A-2b document (ISO 19005-2), or PDF/A-2a where it is tagged, being made: pages in true millimetres, fonts embedded, sRGB output intent. The same pages
  * at the same instant of the clock give the same bytes, on the same version of Java (which supplies the sRGB profile).
  */
 public final class Paper implements AutoCloseable {
@@ -36,9 +36,25 @@ public final class Paper implements AutoCloseable {
     private final Faces faces = Faces.open();
     private final DocumentFaces embedded = new DocumentFaces(document, faces);
     private final Clock clock;
+    private final Pictures pictures = new Pictures(document);
+    private final Outline outline = new Outline();
+    private final Structure structure;
 
     public Paper(Clock clock) {
+        this(clock, null);
+    }
+
+    private Paper(Clock clock, Structure structure) {
         this.clock = clock;
+        this.structure = structure;
+    }
+
+    /**
+     * Paper whose every mark is told as part of the text or as none, so that it can be PDF/A-2a: all that is drawn must be
+     * drawn by {@link Ink#tagged} or {@link Ink#artifact}.
+     */
+    public static Paper tagged(Clock clock) {
+        return new Paper(clock, new Structure());
     }
 
     /**
@@ -61,7 +77,8 @@ public final class Paper implements AutoCloseable {
         }
         document.addPage(page);
         try (PDPageContentStream content = new PDPageContentStream(document, page)) {
-            drawing.accept(new Ink(content, embedded, heightMm, 0, 0));
+            PageMarks marks = new PageMarks(page, structure, outline, pictures);
+            drawing.accept(new Ink(content, embedded, marks, heightMm, 0, 0));
         }
     }
 
@@ -81,7 +98,7 @@ public final class Paper implements AutoCloseable {
         about.setModificationDate(now);
         document.getDocumentCatalog().setLanguage(language);
         PDMetadata metadata = new PDMetadata(document);
-        metadata.importXMPMetadata(xmp(title, language, now));
+        metadata.importXMPMetadata(xmp(title, language, now, structure == null ? "B" : "A"));
         document.getDocumentCatalog().setMetadata(metadata);
         PDOutputIntent intent = new PDOutputIntent(document, new ByteArrayInputStream(SRGB));
         intent.setInfo("sRGB IEC61966-2.1");
@@ -89,16 +106,20 @@ public final class Paper implements AutoCloseable {
         intent.setOutputConditionIdentifier("sRGB IEC61966-2.1");
         intent.setRegistryName("http://www.color.org");
         document.getDocumentCatalog().addOutputIntent(intent);
+        outline.close(document);
+        if (structure != null) {
+            structure.close(document);
+        }
         document.setDocumentId(clock.millis());
         document.save(out);
     }
 
-    private static byte[] xmp(String title, String language, GregorianCalendar now) throws IOException {
+    private static byte[] xmp(String title, String language, GregorianCalendar now, String level) throws IOException {
         try {
             XMPMetadata xmp = XMPMetadata.createXMPMetadata();
             PDFAIdentificationSchema identification = xmp.createAndAddPDFAIdentificationSchema();
             identification.setPart(2);
-            identification.setConformance("B");
+            identification.setConformance(level);
             var core = xmp.createAndAddDublinCoreSchema();
             core.setTitle(title);
             core.addLanguage(language);

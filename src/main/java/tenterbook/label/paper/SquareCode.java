@@ -14,7 +14,7 @@ import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Tone;
 
 /** A QR code (ISO/IEC 18004) as vector squares. It speaks plain text, so that it is read without a network. */
-final class SquareCode {
+public final class SquareCode {
     /** Modules that must stay blank all round, by the standard. */
     static final int QUIET = 4;
 
@@ -23,7 +23,7 @@ final class SquareCode {
 
     private final ByteMatrix modules;
 
-    SquareCode(String text) {
+    public SquareCode(String text) {
         try {
             Map<EncodeHintType, Object> hints = new EnumMap<>(EncodeHintType.class);
             if (!StandardCharsets.US_ASCII.newEncoder().canEncode(text)) {
@@ -36,7 +36,7 @@ final class SquareCode {
     }
 
     /** Draws the modules in a square of {@code side} mm. The blank zone lies outside it: {@link #quietMm}. */
-    void draw(Ink ink, double x, double y, double side) {
+    public void draw(Ink ink, double x, double y, double side) {
         double module = side / modules.getWidth();
         if (module < SMALLEST_MODULE_MM) {
             throw new IllegalArgumentException(
@@ -58,7 +58,7 @@ final class SquareCode {
         ink.rectangles(dark, Tone.BLACK);
     }
 
-    double quietMm(double side) {
+    public double quietMm(double side) {
         return QUIET * side / modules.getWidth();
     }
 }

@@ -64,6 +64,7 @@ public final class PiecesPages {
             String earlier,
             String later,
             String printAll,
+            String documentsAll,
             int inArchive,
             List<Link> orders,
             List<Draft> drafts) {}
@@ -122,6 +123,7 @@ public final class PiecesPages {
                 asked.page() > 1 ? address("/", asked.withPage(asked.page() - 1)) : "",
                 asked.page() < pages ? address("/", asked.withPage(asked.page() + 1)) : "",
                 address("/print", asked.withPage(1)),
+                address("/documents", asked.withPage(1)),
                 site.archive().ledger().count(Kinds.PIECE),
                 orders(asked),
                 drafts());

@@ -1,0 +1,219 @@
+package tenterbook.label.document;
+
+import java.util.List;
+import java.util.Objects;
+import tenterbook.colour.Lab;
+import tenterbook.measure.Digest;
+
+/** One block of a document: exact words, and no more of its looks than the words need. Texts are one paragraph each. */
+public sealed interface Block {
+    /** @param level 1 for a part of the document, which is bookmarked, as are those of level 2; to 3 */
+    record Heading(int level, String text) implements Block {
+        public Heading {
+            text = Block.line(text);
+            if (level < 1 || level > 3) {
+                throw new IllegalArgumentException("A heading is of level 1 to 3; found " + level);
+            }
+        }
+    }
+
+    /** Running text. */
+    record Paragraph(String text) implements Block {
+        public Paragraph {
+            text = Block.line(text);
+        }
+    }
+
+    /** What a note is for. */
+    enum Manner {
+        /** A quiet remark. */
+        NOTE,
+        /** Where the work or the handling can hurt someone or the piece. */
+        CAUTION,
+        /** Something that the document ought to say and cannot. */
+        MISSING
+    }
+
+    record Note(Manner manner, String text) implements Block {
+        public Note {
+            manner = manner == null ? Manner.NOTE : manner;
+            text = Block.line(text);
+        }
+    }
+
+    /** A list, each item a paragraph. */
+    record Items(boolean numbered, List<String> items) implements Block {
+        public Items {
+            items = items.stream().map(Block::line).toList();
+        }
+    }
+
+    /** What is known, under its name. */
+    record Fact(String label, String value) {
+        public Fact {
+            label = Block.line(label);
+            value = Block.line(value);
+        }
+    }
+
+    record Facts(List<Fact> facts) implements Block {
+        public Facts {
+            facts = List.copyOf(facts);
+        }
+    }
+
+    /**
+     * A column of a table.
+     *
+     * @param share of the table's width, weighed against the others; above 0
+     * @param figures whether its cells are numbers, set flush right
+     */
+    record Column(String head, double share, boolean figures) {
+        public Column {
+            head = Block.line(head);
+            if (!(share > 0)) {
+                throw new IllegalArgumentException("A column has a share above 0 of the width; found " + share);
+            }
+        }
+    }
+
+    /**
+     * A row of a table.
+     *
+     * @param photo shown small before the cells; null for none
+     * @param cells one for each column
+     */
+    record Row(Digest photo, List<String> cells) {
+        public Row {
+            cells = cells.stream().map(Block::line).toList();
+        }
+    }
+
+    record Table(List<Column> columns, List<Row> rows) implements Block {
+        public Table {
+            columns = List.copyOf(columns);
+            rows = List.copyOf(rows);
+            for (Row row : rows) {
+                if (row.cells.size() != columns.size()) {
+                    throw new IllegalArgumentException("A row has a cell for each of its table's %d columns; found %d"
+                            .formatted(columns.size(), row.cells.size()));
+                }
+            }
+        }
+    }
+
+    /** How much of the page a photograph takes. Neighbours that are halves or thirds stand side by side. */
+    enum Extent {
+        WHOLE,
+        HALF,
+        THIRD
+    }
+
+    /**
+     * A numbered mark on a photograph.
+     *
+     * @param number as shown in the mark
+     * @param across from the left, as a part of the picture's width, 0 to 1
+     * @param down from the top, as a part of its height, 0 to 1
+     * @param words what is there; stands beside the picture
+     */
+    record Mark(int number, double across, double down, String words) {
+        public Mark {
+            words = Block.line(words);
+            if (!(across >= 0 && across <= 1 && down >= 0 && down <= 1)) {
+                throw new IllegalArgumentException("Mark %d stands at 0 to 1 of the picture's sides; found %s, %s"
+                        .formatted(number, across, down));
+            }
+        }
+    }
+
+    /**
+     * A photograph.
+     *
+     * @param instead what it shows, for someone who cannot see it
+     * @param caption below it; may be empty
+     */
+    record Photograph(Digest photo, Extent extent, String instead, String caption, List<Mark> marks) implements Block {
+        public Photograph {
+            Objects.requireNonNull(photo, "A photograph is named by the digest of its file");
+            extent = extent == null ? Extent.WHOLE : extent;
+            instead = Block.line(instead);
+            caption = Block.line(caption);
+            marks = marks == null ? List.of() : List.copyOf(marks);
+        }
+    }
+
+    /**
+     * A piece in a list of pieces: its photograph small at the left, its facts at the right.
+     *
+     * @param photo null where there is none
+     * @param heading its number and title
+     */
+    record Entry(Digest photo, String instead, String heading, List<Fact> facts) implements Block {
+        public Entry {
+            instead = Block.line(instead);
+            heading = Block.line(heading);
+            facts = List.copyOf(facts);
+        }
+    }
+
+    /**
+     * A colour of a band.
+     *
+     * @param colour CIELAB, D65, 2° observer
+     * @param share of the area, 0 to 1; null where not measured
+     */
+    record Swatch(Lab colour, Double share, String name) {
+        public Swatch {
+            name = Block.line(name);
+        }
+    }
+
+    record Palette(List<Swatch> colours) implements Block {
+        public Palette {
+            colours = List.copyOf(colours);
+        }
+    }
+
+    /** Lines to sign, each with who signs below. */
+    record Signatures(List<String> who) implements Block {
+        public Signatures {
+            who = who.stream().map(Block::line).toList();
+        }
+    }
+
+    /**
+     * Room to write by hand.
+     *
+     * @param lines how many, 1 or more
+     */
+    record Blank(String label, int lines) implements Block {
+        public Blank {
+            label = Block.line(label);
+            if (lines < 1 || lines > 40) {
+                throw new IllegalArgumentException("Room to write is 1 to 40 lines; found " + lines);
+            }
+        }
+    }
+
+    /**
+     * A square code.
+     *
+     * @param content what it says, in plain text of one or more lines
+     * @param shown a short code for people, set large beside it; may be empty
+     * @param words what it is good for, beside it
+     */
+    record Code(String content, String shown, String words) implements Block {
+        public Code {
+            shown = Block.line(shown);
+            words = Block.line(words);
+        }
+    }
+
+    /** What follows begins a new page. */
+    record NewPage() implements Block {}
+
+    private static String line(String text) {
+        return text == null ? "" : text.strip().replaceAll("[\\s&&[^\u00a0]]+", " ");
+    }
+}

@@ -1,0 +1,128 @@
+package tenterbook.label.document;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import tenterbook.archive.Archive;
+import tenterbook.archive.IssuedPaper;
+import tenterbook.archive.Kinds;
+import tenterbook.label.document.set.DocumentPaper;
+
+/** Issues documents: prints them and keeps their exact words in the ledger, both or neither; and prints them again. */
+public final class IssueDocument {
+    private static final DateTimeFormatter STAMP =
+            DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS").withZone(ZoneOffset.UTC);
+    private static final String PAGE = "page";
+    private static final String DRESS = "dress";
+
+    private IssueDocument() {}
+
+    /**
+     * Writes one PDF of all drafts to {@code out} and a paper of each to the ledger, in one act.
+     *
+     * @param replaces the paper they are printed in place of; empty for none
+     * @param out should be memory: what it got is worth nothing until this returns
+     * @throws tenterbook.label.layout.DoesNotFit where words have no room; nothing is kept
+     * @throws tenterbook.label.layout.CannotBeSet where a character cannot be set; nothing is kept
+     */
+    public static List<IssuedPaper> print(
+            Archive archive,
+            List<DocumentDraft> drafts,
+            PageSize page,
+            Dress dress,
+            String replaces,
+            Photographs photographs,
+            OutputStream out,
+            Clock clock,
+            String author)
+            throws IOException {
+        Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        List<IssuedPaper> papers = new ArrayList<>();
+        for (DocumentDraft draft : drafts) {
+            String id = "paper-" + STAMP.format(at) + (drafts.size() == 1 ? "" : "-" + (papers.size() + 1));
+            papers.add(paper(draft, id, page, dress, replaces, at));
+        }
+        // What is printed is what the papers keep, so that a later reprint cannot differ.
+        DocumentPaper.pdf(papers.stream().map(DocumentLines::read).toList(), page, dress, photographs, out, as(at));
+        archive.ledger().write(author, act -> {
+            papers.forEach(paper -> act.create(Kinds.ISSUED_PAPER, paper));
+            return papers;
+        });
+        return papers;
+    }
+
+    /** Whether the paper is a document that can be laid out again from its lines. */
+    public static boolean canBeSetAgain(IssuedPaper paper) {
+        return paper.setting().containsKey(DRESS) && !paper.words().isEmpty();
+    }
+
+    /**
+     * Lays an issued document out again, from the paper alone and as of the time it was issued.
+     *
+     * @throws IllegalArgumentException where it keeps no document
+     */
+    public static DocumentText again(IssuedPaper paper, Photographs photographs, OutputStream out) throws IOException {
+        if (!canBeSetAgain(paper)) {
+            throw new IllegalArgumentException(
+                    "The paper %s keeps no document that could be laid out again".formatted(paper.id()));
+        }
+        DocumentText text = DocumentLines.read(paper);
+        DocumentPaper.pdf(
+                List.of(text),
+                PageSize.valueOf(constant(paper.setting().get(PAGE))),
+                Dress.valueOf(constant(paper.setting().get(DRESS))),
+                photographs,
+                out,
+                as(paper.issuedAt()));
+        return text;
+    }
+
+    private static Clock as(Instant instant) {
+        return Clock.fixed(instant, ZoneOffset.UTC);
+    }
+
+    private static IssuedPaper paper(
+            DocumentDraft draft, String id, PageSize page, Dress dress, String replaces, Instant at) {
+        DocumentLines lines = DocumentLines.of(draft.text());
+        Map<String, String> setting = new TreeMap<>(draft.choices());
+        setting.put(PAGE, word(page));
+        setting.put(DRESS, word(dress));
+        return new IssuedPaper(
+                id,
+                draft.text().kind(),
+                "",
+                word(page),
+                draft.text().template(),
+                List.of(),
+                at,
+                draft.pieces().stream()
+                        .map(piece -> new IssuedPaper.Issued(
+                                piece.record().number(),
+                                piece.version(),
+                                lines.pieces().getOrDefault(piece.record().number(), List.of()),
+                                "",
+                                List.of()))
+                        .toList(),
+                setting,
+                lines.words(),
+                1,
+                replaces);
+    }
+
+    private static String word(Enum<?> choice) {
+        return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static String constant(String word) {
+        return word.toUpperCase(Locale.ROOT).replace('-', '_');
+    }
+}

@@ -1,0 +1,63 @@
+package tenterbook.label.document.kind;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import tenterbook.board.BoardId;
+import tenterbook.board.BoardPair;
+import tenterbook.label.HowMade;
+import tenterbook.label.document.Block;
+import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentText;
+import tenterbook.piece.Piece;
+
+/** One piece on one card: what it looks like, its number, how it was made in brief, its colours. */
+final class ArchiveCard {
+    private ArchiveCard() {}
+
+    static DocumentText of(Told told, DocumentRequest request) {
+        Piece piece = told.piece();
+        List<Block> blocks = new ArrayList<>();
+        if (told.photo().isEmpty()) {
+            blocks.add(Say.note("No photograph is recorded."));
+        } else {
+            blocks.add(new Block.Photograph(told.photo().get(), Block.Extent.WHOLE, told.seen(), "", List.of()));
+        }
+        if (!told.facts().palette().isEmpty()) {
+            blocks.add(new Block.Palette(told.facts().palette().stream()
+                    .map(colour -> new Block.Swatch(colour.colour(), colour.share(), colour.name()))
+                    .toList()));
+        }
+        List<Block.Fact> facts = new ArrayList<>();
+        facts.add(Say.fact("Number", Say.joined(", edition ", told.number().value(), piece.edition())));
+        facts.add(Say.fact("Finished", piece.finished()));
+        facts.add(Say.fact(
+                "Size",
+                piece.length().recorded() || piece.width().recorded()
+                        ? Say.side(piece.length()) + " × " + Say.side(piece.width())
+                        : ""));
+        facts.add(Say.fact("Cloth", told.cloths()));
+        facts.add(Say.fact("Boards", boards(told)));
+        facts.add(Say.fact("Recipe", HowMade.words(told.facts())));
+        blocks.add(new Block.Facts(facts));
+        return new DocumentText(
+                request.kind().code(),
+                request.kind().template(),
+                told.title(),
+                told.number().value(),
+                told.facts().studio().name(),
+                List.of(new DocumentText.Part(told.number(), blocks)));
+    }
+
+    private static String boards(Told told) {
+        Map<BoardId, String> titles = told.facts().boards().stream()
+                .collect(Collectors.toMap(BoardPair::id, BoardPair::title, (first, second) -> first));
+        return told.facts().clampings().stream()
+                .flatMap(clamping -> clamping.boards().stream())
+                .map(use -> titles.getOrDefault(use.board(), use.board().value())
+                        + (use.state().isEmpty() ? "" : ", state " + use.state()))
+                .distinct()
+                .collect(Collectors.joining("; "));
+    }
+}

@@ -1,0 +1,246 @@
+package tenterbook.label.document.kind;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import tenterbook.board.BoardPair;
+import tenterbook.label.document.Block;
+import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentText;
+import tenterbook.material.Cloth;
+import tenterbook.material.ClothId;
+import tenterbook.material.Lot;
+import tenterbook.measure.Quantity;
+import tenterbook.measure.QuantityWords;
+import tenterbook.recipe.BoardUse;
+import tenterbook.recipe.Cautions;
+import tenterbook.recipe.Charge;
+import tenterbook.recipe.Clamping;
+import tenterbook.recipe.Cut;
+import tenterbook.recipe.RecipeFigures;
+import tenterbook.recipe.Step;
+
+/** How a piece was made, set out so that it can be made again at the bench, with room to write what is done this time. */
+final class BenchSheet {
+    private static final int MOST_DIPS = 24;
+    private static final int DIPS_WHERE_UNKNOWN = 8;
+
+    private final Told told;
+
+    private BenchSheet(Told told) {
+        this.told = told;
+    }
+
+    static DocumentText of(Told told, DocumentRequest request) {
+        BenchSheet sheet = new BenchSheet(told);
+        List<Block> blocks = new ArrayList<>();
+        List<Clamping> clampings = told.facts().clampings();
+        if (clampings.isEmpty()) {
+            blocks.add(Say.missing("How it was made is not recorded; there is nothing to repeat yet."));
+        }
+        for (int i = 0; i < clampings.size(); i++) {
+            if (i > 0) {
+                blocks.add(new Block.NewPage());
+            }
+            sheet.clamping(blocks, clampings.get(i), clampings.size() > 1);
+        }
+        return new DocumentText(
+                request.kind().code(),
+                request.kind().template(),
+                told.number() + "  " + told.title(),
+                told.number().value(),
+                request.kind().toString(),
+                List.of(new DocumentText.Part(told.number(), blocks)));
+    }
+
+    private void clamping(List<Block> blocks, Clamping clamping, boolean several) {
+        if (several) {
+            blocks.add(new Block.Heading(1, Say.joined(", ", "Clamping " + clamping.id(), clamping.title())));
+        }
+        RecipeFigures figures = RecipeFigures.of(clamping, cloths());
+        blocks.add(new Block.Heading(2, "Fold and clamp"));
+        List<Block.Fact> facts = new ArrayList<>();
+        facts.add(Say.fact("Boards", clamping.boards().stream().map(this::board).collect(Collectors.joining("; "))));
+        facts.add(Say.fact("Cloth", clamping.cuts().stream().map(this::cut).collect(Collectors.joining("; "))));
+        facts.add(Say.fact(
+                "Fold",
+                Say.joined(". ", clamping.fold().inWords(), clamping.fold().note())));
+        facts.add(Say.fact(
+                "Layers",
+                figures.layers().refused()
+                        ? ""
+                        : QuantityWords.value(figures.layers().value())));
+        facts.add(Say.fact("Clamp", Say.joined(", ", clamping.pressure(), entered(clamping.clamped()))));
+        facts.add(Say.fact("Water", clamping.water()));
+        if (!clamping.lesson().isEmpty()) {
+            facts.add(Say.fact("Lesson", clamping.lesson()));
+        }
+        blocks.add(new Block.Facts(facts));
+        cautions(blocks, Cautions.ofClamping());
+        blocks.add(new Block.Blank("Today, cloth dry", 1));
+        if (clamping.steps().isEmpty()) {
+            blocks.add(Say.missing("No step is recorded."));
+        }
+        for (int i = 0; i < clamping.steps().size(); i++) {
+            step(blocks, clamping.steps().get(i), figures.steps().get(i), i + 1);
+        }
+        blocks.add(Say.note(Cautions.DEFERS));
+    }
+
+    private Map<ClothId, Cloth> cloths() {
+        Map<ClothId, Cloth> cloths = new HashMap<>();
+        told.facts().cloths().forEach(part -> cloths.put(part.cloth().id(), part.cloth()));
+        return cloths;
+    }
+
+    private String board(BoardUse use) {
+        Optional<BoardPair> board = told.facts().boards().stream()
+                .filter(each -> each.id().equals(use.board()))
+                .findFirst();
+        String title = board.map(BoardPair::title).orElse(use.board().value());
+        String state = use.state().isEmpty() ? ", state not recorded" : ", state\u00a0" + use.state();
+        boolean recut = board.isPresent()
+                && !use.state().isEmpty()
+                && !board.get().newest().name().equals(use.state());
+        return title
+                + state
+                + (recut
+                        ? " (since recarved: now state\u00a0"
+                                + board.get().newest().name() + ")"
+                        : "");
+    }
+
+    private String cut(Cut cut) {
+        Cloth cloth = cut.cloth() == null ? null : cloths().get(cut.cloth());
+        String name = cloth == null
+                ? cut.cloth() == null ? "cloth not recorded" : cut.cloth().value()
+                : cloth.title();
+        return Say.joined(
+                ", ",
+                name,
+                cut.count().recorded() ? entered(cut.count()) + " cuts" : "",
+                Say.side(cut.length()) + " × " + Say.side(cut.width()),
+                entered(cut.weighed()));
+    }
+
+    private void step(List<Block> blocks, Step step, RecipeFigures.StepFigures figures, int number) {
+        blocks.add(new Block.Heading(
+                2,
+                number + "  " + Say.capital(step.kind().toString())
+                        + (step.vat().isEmpty() ? "" : " in " + step.vat())));
+        List<Block.Fact> facts = new ArrayList<>();
+        for (int i = 0; i < step.charges().size(); i++) {
+            facts.add(charge(step.charges().get(i), figures.charges().get(i)));
+        }
+        add(facts, "Holes", String.join(", ", step.holes()));
+        add(
+                facts,
+                "Liquor",
+                Say.joined(
+                        ", ",
+                        figures.liquor().refused()
+                                ? ""
+                                : QuantityWords.value(figures.liquor().value()),
+                        step.liquorRatio().recorded() ? "ratio " + entered(step.liquorRatio()) : ""));
+        add(facts, "Heat", entered(step.temperature()));
+        add(facts, "pH", entered(step.ph()).replaceFirst("(?i)^ph\\s*", ""));
+        add(facts, "Time", entered(step.duration()));
+        add(facts, "Dips", dips(step));
+        add(facts, "Notes", step.notes());
+        if (facts.isEmpty()) {
+            facts.add(Say.fact("Particulars", ""));
+        }
+        blocks.add(new Block.Facts(facts));
+        cautions(blocks, Cautions.of(step, lots(step)));
+        if (step.dips().recorded()) {
+            blocks.add(dipTable(step));
+        }
+        blocks.add(new Block.Blank("Done today", 2));
+    }
+
+    private List<Lot> lots(Step step) {
+        return step.charges().stream()
+                .map(Charge::lot)
+                .filter(Objects::nonNull)
+                .flatMap(id ->
+                        told.facts().lots().stream().filter(lot -> lot.id().equals(id)))
+                .distinct()
+                .toList();
+    }
+
+    private Block.Fact charge(Charge charge, RecipeFigures.ChargeFigures figures) {
+        Optional<Lot> lot = told.facts().lots().stream()
+                .filter(each -> each.id().equals(charge.lot()))
+                .findFirst();
+        String name = lot.map(Lot::title)
+                .orElse(charge.lot() == null ? "lot not recorded" : charge.lot().value());
+        String grams = charge.weighed().recorded()
+                ? entered(charge.weighed())
+                : figures.grams().refused()
+                        ? ""
+                        : QuantityWords.value(figures.grams().value()) + " (computed)";
+        String wof = charge.wof().recorded()
+                ? entered(charge.wof())
+                        + (entered(charge.wof()).contains("%") || !charge.wof().known() ? "" : "\u00a0%")
+                        + " of the weight of fibre"
+                : "";
+        return Say.fact(Say.capital(name), Say.joined(", ", grams, wof));
+    }
+
+    private static String dips(Step step) {
+        if (!step.dips().recorded()) {
+            return "";
+        }
+        String count = step.dips().count().recorded()
+                ? entered(step.dips().count())
+                : step.dips().dips().isEmpty()
+                        ? "number not recorded"
+                        : step.dips().dips().size() + " timed";
+        return Say.joined(
+                ", ",
+                count,
+                step.dips().each().recorded() ? "each " + entered(step.dips().each()) : "",
+                step.dips().airing().recorded()
+                        ? "airing " + entered(step.dips().airing())
+                        : "");
+    }
+
+    /** A row for each dip; where their number is not known, some rows without numbers. */
+    private static Block dipTable(Step step) {
+        Quantity count = step.dips().count();
+        boolean known = count.known() && count.high() != null && count.high() >= 1 && count.high() <= MOST_DIPS;
+        int timed = step.dips().dips().size();
+        int rows = known ? (int) Math.ceil(count.high()) : timed > 0 ? Math.min(timed, MOST_DIPS) : DIPS_WHERE_UNKNOWN;
+        boolean numbered = known || timed > 0;
+        List<Block.Row> dips = new ArrayList<>();
+        for (int i = 1; i <= rows; i++) {
+            dips.add(new Block.Row(null, List.of(numbered ? Integer.toString(i) : " ", "", "", "")));
+        }
+        return new Block.Table(
+                List.of(
+                        new Block.Column("Dip", 0.6, false),
+                        new Block.Column("Under", 1.4, false),
+                        new Block.Column("Up", 1.4, false),
+                        new Block.Column("Seen", 2.6, false)),
+                dips);
+    }
+
+    private static void add(List<Block.Fact> facts, String label, String value) {
+        if (!value.isBlank()) {
+            facts.add(Say.fact(label, value));
+        }
+    }
+
+    /** The closing words stand once, at the end. */
+    private static void cautions(List<Block> blocks, List<String> cautions) {
+        cautions.stream().filter(text -> !text.equals(Cautions.DEFERS)).forEach(text -> blocks.add(Say.caution(text)));
+    }
+
+    private static String entered(Quantity quantity) {
+        return quantity.recorded() ? QuantityWords.entered(quantity).replace(" ", "\u00a0") : "";
+    }
+}

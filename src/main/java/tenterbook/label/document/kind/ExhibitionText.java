@@ -1,0 +1,48 @@
+package tenterbook.label.document.kind;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import tenterbook.label.HowMade;
+import tenterbook.label.document.Block;
+import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentText;
+import tenterbook.piece.Piece;
+
+/** The longer text beside a piece on a wall: what it is, the maker's words, how it was made. */
+final class ExhibitionText {
+    private ExhibitionText() {}
+
+    static DocumentText of(Told told, DocumentRequest request) {
+        Piece piece = told.piece();
+        String maker = told.facts().studio().maker();
+        List<Block> blocks = new ArrayList<>();
+        if (!piece.otherTitle().isEmpty()) {
+            blocks.add(new Block.Heading(3, piece.otherTitle()));
+        }
+        Say.paragraphs(request.text()).forEach(blocks::add);
+        blocks.add(new Block.Paragraph(HowMade.words(told.facts())));
+        String cloths = told.facts().cloths().stream()
+                .map(part -> part.cloth().name())
+                .filter(name -> !name.isEmpty())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        blocks.add(Say.note(Say.joined(
+                "  ·  ",
+                cloths.isEmpty() ? "Cloth not recorded" : Say.capital(cloths),
+                Say.size(piece).equals(Say.NOT_RECORDED)
+                        ? "size not recorded"
+                        : Say.side(piece.length()) + " × " + Say.side(piece.width()),
+                piece.finished().year() == null
+                        ? piece.finished().recorded() ? piece.finished().toString() : "date not recorded"
+                        : piece.finished().year().toString(),
+                told.number().value())));
+        return new DocumentText(
+                request.kind().code(),
+                request.kind().template(),
+                piece.title().isEmpty() ? "Title not recorded" : piece.title(),
+                "",
+                maker.isEmpty() ? Say.maker(told.facts().studio()) : maker,
+                List.of(new DocumentText.Part(told.number(), blocks)));
+    }
+}

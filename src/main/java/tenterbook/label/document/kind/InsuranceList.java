@@ -1,0 +1,100 @@
+package tenterbook.label.document.kind;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import tenterbook.label.document.Block;
+import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentText;
+import tenterbook.measure.Money;
+import tenterbook.piece.Piece;
+import tenterbook.piece.Status;
+
+/** Pieces with their values and where they are, for an insurer. What has no value recorded is in no sum. */
+final class InsuranceList {
+    private InsuranceList() {}
+
+    static DocumentText of(List<Told> told, DocumentRequest request) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Facts(List.of(
+                Say.fact("Owner", told.get(0).maker()),
+                Say.fact("Insured by", request.insurer()),
+                Say.fact("Pieces", told.size()),
+                Say.fact("As recorded on", Say.day(request.today())))));
+        blocks.add(new Block.Table(
+                List.of(
+                        new Block.Column("Piece", 2.6, false),
+                        new Block.Column("Size and materials", 3.4, false),
+                        new Block.Column("Where it is", 2.2, false),
+                        new Block.Column("Value", 1.3, true)),
+                told.stream().map(each -> row(each, request)).toList()));
+        blocks.add(new Block.Heading(2, "Totals"));
+        blocks.add(new Block.Facts(totals(told)));
+        blocks.add(
+                Say.note(
+                        "Values are the asking prices in the maker’s records, not appraisals. Where none is recorded the value is unknown, not nothing."));
+        Say.paragraphs(request.text()).forEach(blocks::add);
+        blocks.add(new Block.Signatures(List.of("For the owner: name, place, date")));
+        return new DocumentText(
+                request.kind().code(),
+                request.kind().template(),
+                request.kind().toString(),
+                told.size() == 1 ? told.get(0).running() : told.size() + " pieces",
+                Say.maker(told.get(0).facts().studio()),
+                List.of(new DocumentText.Part(null, blocks)));
+    }
+
+    private static Block.Row row(Told each, DocumentRequest request) {
+        Piece piece = each.piece();
+        return new Block.Row(
+                each.photo().orElse(null),
+                List.of(
+                        each.number() + " " + each.title(),
+                        Say.capital(Say.size(piece)) + ". " + Say.capital(each.cloths()),
+                        where(each, request),
+                        piece.price() == null ? Say.NOT_RECORDED : piece.price().toString()));
+    }
+
+    /** Its status; the place and the holder are named only where that was chosen. */
+    private static String where(Told each, DocumentRequest request) {
+        Piece piece = each.piece();
+        String status = piece.status() == Status.NOT_SAID ? "" : piece.status().toString();
+        if (!request.named()) {
+            return status.isEmpty() ? Say.NOT_RECORDED : status;
+        }
+        String holder = piece.holder() == null ? "" : each.named(piece.holder(), request.buyers());
+        String where = Say.joined(", ", status, piece.place().startsWith(holder) ? "" : holder, piece.place());
+        return where.isEmpty() ? Say.NOT_RECORDED : where;
+    }
+
+    private static List<Block.Fact> totals(List<Told> told) {
+        Map<String, BigDecimal> sums = new TreeMap<>();
+        Map<String, Integer> counts = new TreeMap<>();
+        long unknown = 0;
+        for (Told each : told) {
+            Money price = each.piece().price();
+            if (price == null) {
+                unknown++;
+            } else {
+                sums.merge(price.currency().getCurrencyCode(), price.amount(), BigDecimal::add);
+                counts.merge(price.currency().getCurrencyCode(), 1, Integer::sum);
+            }
+        }
+        List<Block.Fact> facts = new ArrayList<>();
+        sums.forEach((code, sum) -> facts.add(Say.fact(
+                "Total in " + code,
+                new Money(sum, Currency.getInstance(code)) + " for "
+                        + (counts.get(code) == 1 ? "1 piece" : counts.get(code) + " pieces"))));
+        if (unknown > 0) {
+            facts.add(Say.fact(
+                    "In no total",
+                    unknown == 1
+                            ? "1 piece, whose value is not recorded"
+                            : unknown + " pieces, whose value is not recorded"));
+        }
+        return facts;
+    }
+}

@@ -1,0 +1,152 @@
+package tenterbook.label.document.kind;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import tenterbook.label.LabelFacts;
+import tenterbook.material.Lot;
+import tenterbook.material.Role;
+
+/**
+ * How much light a piece should get, from the dyes and fibres its records name: the most sensitive dye decides. A dye that no
+ * row knows counts as one of high sensitivity. For planning, with the status of each figure in its words; no measurement.
+ */
+final class Light {
+    private static final List<Row> ROWS = read();
+
+    private Light() {}
+
+    /** Degrees of sensitivity, the least first. */
+    private enum Degree {
+        MEDIUM,
+        HIGH,
+        EXTREME
+    }
+
+    private record Row(Pattern words, Pattern fibres, Degree degree, String status) {}
+
+    private record Judged(String dye, Degree degree, String status) {}
+
+    private static List<Row> read() {
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setCommentMarker('#')
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
+        try (Reader reader = new InputStreamReader(
+                Objects.requireNonNull(Light.class.getResourceAsStream("/label/light.csv"), "light.csv"),
+                StandardCharsets.UTF_8)) {
+            List<Row> rows = new ArrayList<>();
+            for (CSVRecord row : format.parse(reader)) {
+                rows.add(new Row(
+                        anyOf(row.get("words")),
+                        row.get("fibres").equals("any") ? null : anyOf(row.get("fibres")),
+                        Degree.valueOf(row.get("degree").toUpperCase(Locale.ROOT)),
+                        row.get("status")));
+            }
+            return List.copyOf(rows);
+        } catch (IOException e) {
+            throw new UncheckedIOException("The program's own table light.csv cannot be read", e);
+        }
+    }
+
+    private static Pattern anyOf(String words) {
+        return Pattern.compile("(?<!\\p{L})(" + words + ")(?!\\p{L})");
+    }
+
+    /** The degree, the dyes that decide it and the limits; {@link #sources} tells the status of each figure. */
+    static String caution(LabelFacts facts) {
+        List<Judged> judged = judged(facts);
+        if (judged.isEmpty()) {
+            return "The dyes are not recorded; plan as for high sensitivity: " + limit(Degree.HIGH);
+        }
+        Degree worst = worst(judged);
+        String dyes = judged.stream()
+                .filter(each -> each.degree == worst)
+                .map(Judged::dye)
+                .collect(Collectors.joining(", "));
+        return "%s sensitivity (%s): %s".formatted(Say.capital(word(worst)), dyes, limit(worst));
+    }
+
+    /** Whence the degrees and limits of these pieces come, and whether each was read or is from memory. */
+    static String sources(List<LabelFacts> pieces) {
+        Map<String, String> dyes = new TreeMap<>();
+        pieces.forEach(facts -> {
+            List<Judged> judged = judged(facts);
+            Degree worst = judged.isEmpty() ? Degree.HIGH : worst(judged);
+            judged.stream().filter(each -> each.degree == worst).forEach(each -> dyes.put(each.dye, each.status));
+        });
+        String named = dyes.entrySet().stream()
+                .map(each -> each.getKey() + " " + each.getValue())
+                .collect(Collectors.joining("; "));
+        return "Light limits are for planning, after CIE 157:2004: 15,000 lux hours a year for high sensitivity as cited by Ishii, Kohmoto and Saito 2006; 50 lux and 150,000 lux hours from memory."
+                + (named.isEmpty() ? "" : " Sensitivities: " + named + ".");
+    }
+
+    private static Degree worst(List<Judged> judged) {
+        return judged.stream()
+                .map(Judged::degree)
+                .max(Comparator.naturalOrder())
+                .orElse(Degree.HIGH);
+    }
+
+    private static List<Judged> judged(LabelFacts facts) {
+        String fibres = facts.cloths().stream()
+                .flatMap(part -> part.cloth().content().stream())
+                .map(share -> share.fibre().toLowerCase(Locale.ROOT))
+                .collect(Collectors.joining(" "));
+        return facts.lots().stream()
+                .filter(lot -> lot.role() == Role.DYE && !lot.name().isEmpty())
+                .map(Lot::name)
+                .distinct()
+                .map(dye -> judged(dye, fibres))
+                .toList();
+    }
+
+    /** The row of the dye and the fibre; without a recorded fibre the most sensitive row of the dye. */
+    private static Judged judged(String dye, String fibres) {
+        String plain = dye.toLowerCase(Locale.ROOT);
+        return ROWS.stream()
+                .filter(row -> row.words.matcher(plain).find())
+                .filter(row -> row.fibres == null
+                        || fibres.isBlank()
+                        || row.fibres.matcher(fibres).find())
+                .max(Comparator.comparing(Row::degree))
+                .map(row -> new Judged(dye, row.degree, row.status))
+                .orElse(
+                        new Judged(
+                                dye,
+                                Degree.HIGH,
+                                "not in this program’s table, so taken as high like most plant extracts (read second hand, Canadian Conservation Institute)"));
+    }
+
+    private static String word(Degree degree) {
+        return switch (degree) {
+            case MEDIUM -> "medium";
+            case HIGH -> "high";
+            case EXTREME -> "extreme";
+        };
+    }
+
+    private static String limit(Degree degree) {
+        return switch (degree) {
+            case MEDIUM -> "at most 50 lux, 150,000 lux hours a year.";
+            case HIGH -> "at most 50 lux, 15,000 lux hours a year, which is 300 hours at 50 lux.";
+            case EXTREME -> "at most 50 lux, and well under 15,000 lux hours a year, which is too much for such dyes.";
+        };
+    }
+}

@@ -1,0 +1,170 @@
+package tenterbook.label.document.kind;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import tenterbook.board.BoardPair;
+import tenterbook.label.HowMade;
+import tenterbook.label.PaletteColour;
+import tenterbook.label.document.Block;
+import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentText;
+import tenterbook.piece.Category;
+import tenterbook.piece.PhotoRole;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
+
+/**
+ * A description by which a piece can be recognised when it was stolen or lost.
+ *
+ * @see "Object ID, International Council of Museums, 1997: photographs, nine categories, a short description"
+ */
+final class ObjectIdSheet {
+    private static final int MOST_PHOTOGRAPHS = 6;
+
+    private final Told told;
+    private final Piece piece;
+
+    private ObjectIdSheet(Told told) {
+        this.told = told;
+        this.piece = told.piece();
+    }
+
+    static DocumentText of(Told told, DocumentRequest request) {
+        ObjectIdSheet sheet = new ObjectIdSheet(told);
+        return new DocumentText(
+                request.kind().code(),
+                request.kind().template(),
+                request.kind().toString(),
+                told.running(),
+                Say.maker(told.facts().studio()),
+                List.of(new DocumentText.Part(told.number(), sheet.blocks(request))));
+    }
+
+    private List<Block> blocks(DocumentRequest request) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(1, told.number() + "  " + told.title()));
+        lacking().forEach(lack -> blocks.add(Say.missing(lack)));
+        List<PiecePhoto> photos = told.photos().stream().limit(MOST_PHOTOGRAPHS).toList();
+        photos.stream().limit(2).forEach(photo -> blocks.add(shown(photo, Block.Extent.HALF)));
+        blocks.add(new Block.Heading(2, "Nine categories"));
+        blocks.add(new Block.Facts(categories()));
+        blocks.add(new Block.Heading(2, "Description and particulars"));
+        blocks.add(new Block.Facts(particulars(request)));
+        if (photos.size() > 2) {
+            blocks.add(new Block.Heading(2, "More photographs"));
+            photos.stream().skip(2).forEach(photo -> blocks.add(shown(photo, Block.Extent.HALF)));
+        }
+        blocks.add(
+                Say.note(
+                        "The order is that of Object ID (International Council of Museums, 1997). Keep this sheet safe and away from the piece itself; give it to the police and the insurer if the piece is lost."));
+        return blocks;
+    }
+
+    private static Block.Photograph shown(PiecePhoto photo, Block.Extent extent) {
+        String caption =
+                Say.capital(photo.role().toString()) + (photo.caption().isEmpty() ? "" : ". " + photo.caption());
+        return new Block.Photograph(
+                photo.photo(),
+                extent,
+                photo.caption().isEmpty() ? photo.role() + " of the piece" : photo.caption(),
+                caption,
+                List.of());
+    }
+
+    /** What the sheet ought to have and has not: without these a piece is hardly recognised. */
+    private List<String> lacking() {
+        List<String> lacking = new ArrayList<>();
+        if (told.photos().isEmpty()) {
+            lacking.add(
+                    "Missing: a photograph. Take the whole front, then close views of marks, faults and mends, with a scale in the picture.");
+        }
+        if (!piece.length().known() || !piece.width().known()) {
+            lacking.add("Missing: a measurement with its unit of "
+                    + (piece.length().known() ? "the width" : piece.width().known() ? "the length" : "length and width")
+                    + ".");
+        }
+        if (piece.faults().isEmpty()) {
+            lacking.add(
+                    "Missing: distinguishing features. Look for a leak, a mend, a slub, a line that is in no other piece, and record it.");
+        }
+        return lacking;
+    }
+
+    private List<Block.Fact> categories() {
+        List<Block.Fact> facts = new ArrayList<>();
+        facts.add(Say.fact(
+                "Type of object",
+                "Textile; "
+                        + (piece.category() == Category.NOT_SAID ? "what kind is not recorded" : piece.category())));
+        facts.add(
+                Say.fact("Materials and techniques", Say.capital(told.cloths()) + ". " + HowMade.words(told.facts())));
+        facts.add(Say.fact(
+                "Measurements",
+                Say.capital(Say.size(piece)) + (piece.mass().recorded() ? ", mass " + Say.side(piece.mass()) : "")));
+        facts.add(Say.fact("Inscriptions and markings", inscriptions()));
+        facts.add(Say.fact(
+                "Distinguishing features",
+                Say.capital(piece.faults().stream().map(Say::fault).collect(Collectors.joining("; ")))));
+        facts.add(Say.fact("Title", Say.joined(" / ", piece.title(), piece.otherTitle())));
+        facts.add(Say.fact(
+                "Subject",
+                told.facts().boards().stream()
+                        .filter(board -> !board.image().isEmpty())
+                        .map(BoardPair::image)
+                        .distinct()
+                        .collect(Collectors.joining(", "))));
+        facts.add(Say.fact("Date or period", piece.finished()));
+        facts.add(Say.fact("Maker", told.maker()));
+        return facts;
+    }
+
+    /** No record of the archive tells them; a photograph of the label is named where there is one. */
+    private String inscriptions() {
+        return piece.photos().stream()
+                .filter(photo ->
+                        photo.role() == PhotoRole.PAPER && !photo.caption().isEmpty())
+                .map(photo -> "As photographed: " + photo.caption())
+                .collect(Collectors.joining(" "));
+    }
+
+    private String description() {
+        String kind = piece.category() == Category.NOT_SAID
+                ? "piece"
+                : piece.category().toString();
+        List<String> colours = told.facts().palette().stream()
+                .map(PaletteColour::name)
+                .filter(name -> !name.isEmpty())
+                .distinct()
+                .toList();
+        String place = told.facts().studio().place();
+        return Say.capital(kind) + " of "
+                + told.cloths() + ", "
+                + Say.size(piece) + ". "
+                + (colours.isEmpty() ? "Colours not recorded." : "Colours: " + String.join(", ", colours) + ".")
+                + " Made "
+                + (place.isEmpty() ? "in a place that is not recorded" : "in " + place) + ".";
+    }
+
+    private List<Block.Fact> particulars(DocumentRequest request) {
+        List<Block.Fact> facts = new ArrayList<>();
+        facts.add(Say.fact("Short description", description()));
+        facts.add(Say.fact("Inventory number", told.number()));
+        if (!piece.edition().isEmpty()) {
+            facts.add(Say.fact("Edition", piece.edition()));
+        }
+        facts.add(Say.fact("Place of origin", told.facts().studio().place()));
+        facts.add(Say.fact(
+                "Related objects",
+                told.kin().isEmpty()
+                        ? "no other piece of the same clamping is recorded"
+                        : "of the same clamping: "
+                                + told.kin().stream().map(Object::toString).collect(Collectors.joining(", "))));
+        facts.add(Say.fact(
+                "Written material",
+                "record of this piece in the maker’s archive, version "
+                        + told.saved().version()));
+        facts.add(Say.fact("Date documented", Say.day(request.today())));
+        return facts;
+    }
+}

@@ -1,0 +1,136 @@
+package tenterbook.label.document.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import tenterbook.label.document.Block;
+import tenterbook.label.document.DocumentText;
+import tenterbook.label.layout.CannotBeSet;
+import tenterbook.label.layout.Tag;
+
+/** A document's blocks as slabs, in order. */
+final class Blocks {
+    private final Desk desk;
+    private final Type type;
+    private final TextBlocks text;
+    private final FactBlocks facts;
+    private final TableBlocks tables;
+    private final PictureBlocks pictures;
+    private final HandBlocks hand;
+
+    Blocks(Desk desk) {
+        this.desk = desk;
+        this.type = desk.type();
+        this.text = new TextBlocks(desk);
+        this.facts = new FactBlocks(desk);
+        this.tables = new TableBlocks(desk);
+        this.pictures = new PictureBlocks(desk);
+        this.hand = new HandBlocks(desk);
+    }
+
+    /** @throws CannotBeSet naming the piece where there is one */
+    List<Slab> of(DocumentText document) {
+        List<Slab> slabs = new ArrayList<>(title(document));
+        for (DocumentText.Part part : document.parts()) {
+            try {
+                slabs.addAll(of(part.blocks()));
+            } catch (CannotBeSet e) {
+                throw part.piece() == null ? e : new CannotBeSet("Piece " + part.piece(), e);
+            }
+        }
+        return slabs;
+    }
+
+    private List<Slab> title(DocumentText document) {
+        List<Slab> slabs = new ArrayList<>();
+        if (!document.maker().isEmpty()) {
+            Tag tag = desk.document().child("P");
+            desk.paragraph(slabs, document.maker(), type.overline(), type.left(), type.measure(), 0, Type.QUIET, tag);
+        }
+        Words.Set set = desk.set(document.title(), type.title(), type.measure());
+        Tag tag = desk.document().child("H1");
+        slabs.add(Slab.of(
+                set.height() + type.space(0.2),
+                type.space(0.25),
+                document.title(),
+                (ink, y) -> ink.tagged(tag, () -> set.draw(ink, type.left(), y, Type.INK))));
+        return slabs.stream().map(Slab::tied).toList();
+    }
+
+    private List<Slab> of(List<Block> blocks) {
+        List<Slab> slabs = new ArrayList<>();
+        boolean newPage = false;
+        for (int i = 0; i < blocks.size(); i++) {
+            Block block = blocks.get(i);
+            if (block instanceof Block.NewPage) {
+                newPage = true;
+                continue;
+            }
+            List<Slab> more;
+            if (block instanceof Block.Photograph photo) {
+                List<Block.Photograph> row = row(blocks, i, photo);
+                i += row.size() - 1;
+                more = pictures.photographs(row);
+            } else {
+                more = of(block);
+            }
+            boolean byHand = block instanceof Block.Blank || block instanceof Block.Signatures;
+            if (byHand && !newPage && !slabs.isEmpty()) {
+                // Room to write or sign is nothing without what it belongs to.
+                slabs.set(slabs.size() - 1, slabs.get(slabs.size() - 1).tied());
+            }
+            if (newPage && !more.isEmpty()) {
+                slabs.add(more.get(0).onNewPage());
+                slabs.addAll(more.subList(1, more.size()));
+                newPage = false;
+            } else {
+                slabs.addAll(more);
+            }
+        }
+        return slabs;
+    }
+
+    /** The photograph and those that stand beside it. */
+    private static List<Block.Photograph> row(List<Block> blocks, int first, Block.Photograph photo) {
+        int most = switch (photo.extent()) {
+            case WHOLE -> 1;
+            case HALF -> 2;
+            case THIRD -> 3;
+        };
+        List<Block.Photograph> row = new ArrayList<>();
+        for (int i = first; i < blocks.size() && row.size() < most; i++) {
+            if (blocks.get(i) instanceof Block.Photograph next && next.extent() == photo.extent()) {
+                row.add(next);
+            } else {
+                break;
+            }
+        }
+        return row;
+    }
+
+    private List<Slab> of(Block block) {
+        if (block instanceof Block.Heading heading) {
+            return text.heading(heading);
+        } else if (block instanceof Block.Paragraph paragraph) {
+            return text.paragraph(paragraph);
+        } else if (block instanceof Block.Note note) {
+            return text.note(note);
+        } else if (block instanceof Block.Items items) {
+            return text.items(items);
+        } else if (block instanceof Block.Facts these) {
+            return facts.facts(these);
+        } else if (block instanceof Block.Entry entry) {
+            return facts.entry(entry);
+        } else if (block instanceof Block.Table table) {
+            return tables.table(table);
+        } else if (block instanceof Block.Palette palette) {
+            return pictures.palette(palette);
+        } else if (block instanceof Block.Code code) {
+            return pictures.code(code);
+        } else if (block instanceof Block.Signatures signatures) {
+            return hand.signatures(signatures);
+        } else if (block instanceof Block.Blank blank) {
+            return hand.blank(blank);
+        }
+        throw new IllegalStateException("No setter for " + block.getClass().getSimpleName());
+    }
+}

@@ -1,0 +1,151 @@
+package tenterbook.label.document.set;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.Clock;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import tenterbook.label.document.DocumentText;
+import tenterbook.label.document.Dress;
+import tenterbook.label.document.PageSize;
+import tenterbook.label.document.Photographs;
+import tenterbook.label.layout.DoesNotFit;
+import tenterbook.label.layout.Faces;
+import tenterbook.label.layout.Paper;
+import tenterbook.label.layout.Setter;
+import tenterbook.label.layout.Tag;
+
+/** Lays documents on pages as tagged PDF/A-2a with an outline, and shows them as pictures. */
+public final class DocumentPaper {
+    private static final String LANGUAGE = "en-GB";
+
+    /** Of type on a wall: as large as has room on one page, and not larger than becomes the page. */
+    private static final double MOST_ON_WALL = 1.3;
+
+    private static final double LEAST_ON_WALL = 0.76;
+
+    /** Type on a card shrinks so far to keep it one card; where that is not enough there are two. */
+    private static final double LEAST_ON_CARD = 0.84;
+
+    private static final double STEP = 0.03;
+
+    private DocumentPaper() {}
+
+    /**
+     * Writes documents one after another, each with pages numbered by itself; nothing is written unless all have room.
+     *
+     * @throws DoesNotFit naming the words that have no room
+     * @throws tenterbook.label.layout.CannotBeSet where a character cannot be set
+     * @return the number of pages in all
+     */
+    public static int pdf(
+            List<DocumentText> texts,
+            PageSize page,
+            Dress dress,
+            Photographs photographs,
+            OutputStream out,
+            Clock clock)
+            throws IOException {
+        if (texts.isEmpty()) {
+            throw new IllegalArgumentException("A document was asked for no piece; choose at least one");
+        }
+        try (Paper paper = Paper.tagged(clock);
+                Faces faces = Faces.open()) {
+            Words words = new Words(new Setter(faces));
+            Shots shots = new Shots(photographs);
+            Tag whole = Tag.document();
+            int count = 0;
+            for (DocumentText text : texts) {
+                count += draw(paper, text, page, dress, words, shots, whole);
+            }
+            paper.save(name(texts), LANGUAGE, out);
+            return count;
+        }
+    }
+
+    private static int draw(
+            Paper paper, DocumentText text, PageSize page, Dress dress, Words words, Shots shots, Tag whole)
+            throws IOException {
+        double least = dress == Dress.WALL ? LEAST_ON_WALL : dress == Dress.CARD ? LEAST_ON_CARD : 1;
+        Type type = null;
+        List<List<Pages.Placed>> pages = List.of();
+        for (double scale = dress == Dress.WALL ? MOST_ON_WALL : 1;
+                scale >= least && pages.size() != 1;
+                scale -= STEP) {
+            type = Type.of(dress, page, scale);
+            pages = set(text, type, words, shots, whole);
+        }
+        if (dress == Dress.CARD && pages.size() > 1) {
+            type = Type.of(dress, page, 1);
+            pages = set(text, type, words, shots, whole);
+        }
+        Type chosen = type;
+        if (dress == Dress.WALL && pages.size() > 1) {
+            throw tooMuch(text, page, pages);
+        }
+        for (int i = 0; i < pages.size(); i++) {
+            List<Pages.Placed> placed = pages.get(i);
+            Furniture furniture = new Furniture(text, chosen, words, i + 1, pages.size());
+            paper.page(page.widthMm(), page.heightMm(), null, ink -> {
+                if (dress != Dress.WALL) {
+                    furniture.head(ink);
+                }
+                placed.forEach(each -> each.slab().drawing().draw(ink, each.y()));
+                if (dress != Dress.WALL) {
+                    furniture.foot(ink);
+                }
+            });
+        }
+        return pages.size();
+    }
+
+    private static List<List<Pages.Placed>> set(DocumentText text, Type type, Words words, Shots shots, Tag whole) {
+        return Pages.of(new Blocks(new Desk(type, words, shots, whole.child("Part"))).of(text), type);
+    }
+
+    private static DoesNotFit tooMuch(DocumentText text, PageSize page, List<List<Pages.Placed>> pages) {
+        List<String> left = pages.subList(1, pages.size()).stream()
+                .flatMap(List::stream)
+                .map(placed -> placed.slab().words())
+                .filter(words -> !words.isEmpty())
+                .toList();
+        return new DoesNotFit("The text “" + text.title() + "”", page.widthMm(), page.heightMm(), left);
+    }
+
+    /** Its title and whom it is about, once each; of several the first and how many. */
+    private static String name(List<DocumentText> texts) {
+        return texts.size() == 1
+                ? name(texts.get(0))
+                : "%s, and %d more".formatted(name(texts.get(0)), texts.size() - 1);
+    }
+
+    private static String name(DocumentText text) {
+        return text.running().isEmpty() || text.running().contains(text.title())
+                ? text.running().isEmpty() ? text.title() : text.running()
+                : text.title() + ", " + text.running();
+    }
+
+    /**
+     * A picture of one page, PNG.
+     *
+     * @param number of the page, from 1
+     * @param dpi dots per inch, 36 to 300
+     */
+    public static byte[] png(byte[] pdf, int number, double dpi) throws IOException {
+        if (!(dpi >= 36 && dpi <= 300)) {
+            throw new IllegalArgumentException("A picture of a page has 36 to 300 dots per inch; found " + dpi);
+        }
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            BufferedImage image = new PDFRenderer(document).renderImageWithDPI(number - 1, (float) dpi, ImageType.RGB);
+            ByteArrayOutputStream png = new ByteArrayOutputStream();
+            ImageIO.write(image, "png", png);
+            return png.toByteArray();
+        }
+    }
+}

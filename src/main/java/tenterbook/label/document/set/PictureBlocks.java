@@ -1,0 +1,263 @@
+package tenterbook.label.document.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import tenterbook.colour.Srgb;
+import tenterbook.label.document.Block;
+import tenterbook.label.layout.Ink;
+import tenterbook.label.layout.Line;
+import tenterbook.label.layout.Mm;
+import tenterbook.label.layout.Style;
+import tenterbook.label.layout.Tag;
+import tenterbook.label.layout.Tone;
+import tenterbook.label.paper.SquareCode;
+
+/** Photographs with their marks, bands of colour, square codes. */
+final class PictureBlocks {
+    private static final double GUTTER = 5;
+    private static final Tone WHITE = new Tone(255, 255, 255);
+
+    private final Desk desk;
+    private final Type type;
+
+    PictureBlocks(Desk desk) {
+        this.desk = desk;
+        this.type = desk.type();
+    }
+
+    /** Photographs that stand side by side, as one slab; a marked one has its legend beside or below it. */
+    List<Slab> photographs(List<Block.Photograph> row) {
+        int across = switch (row.get(0).extent()) {
+            case WHOLE -> 1;
+            case HALF -> 2;
+            case THIRD -> 3;
+        };
+        boolean marked = across == 1 && !row.get(0).marks().isEmpty();
+        double width = marked ? type.measure() * 0.62 : (type.measure() - GUTTER * (across - 1)) / across;
+        double most = type.pageHeight() * (across == 1 ? type.wholeHeight() : across == 2 ? 0.235 : 0.2);
+        List<Framed> framed = new ArrayList<>();
+        for (Block.Photograph photo : row) {
+            framed.add(framed(photo, width, most));
+        }
+        double tallest = framed.stream().mapToDouble(f -> f.height).max().orElse(0);
+        double whole = framed.stream()
+                .mapToDouble(f -> f.height + f.caption.height() + 1.2)
+                .max()
+                .orElse(0);
+        List<Slab> slabs = new ArrayList<>();
+        List<Block.Mark> marks =
+                row.stream().flatMap(photo -> photo.marks().stream()).toList();
+        double beside = marked ? framed.get(0).width + GUTTER : 0;
+        List<Slab> legend = legend(marks, marked ? type.left() + beside : type.left(), type.measure() - beside);
+        double legendHeight = legend.stream()
+                .mapToDouble(slab -> slab.before() + slab.height())
+                .sum();
+        boolean fits = marked && legendHeight <= tallest;
+        String words =
+                String.join(" / ", row.stream().map(Block.Photograph::caption).toList());
+        slabs.add(Slab.of(whole, type.space(0.8), words, (ink, y) -> {
+                    double x = type.left();
+                    for (Framed each : framed) {
+                        each.draw(ink, x, y);
+                        x += Math.max(width, 0) + GUTTER;
+                    }
+                    if (fits) {
+                        double at = y;
+                        for (Slab slab : legend) {
+                            at += slab.before();
+                            slab.drawing().draw(ink, at);
+                            at += slab.height();
+                        }
+                    }
+                })
+                .tied(!fits && !legend.isEmpty()));
+        if (!fits) {
+            slabs.addAll(marked ? legend(marks, type.main(), type.mainMeasure()) : legend);
+        }
+        return slabs;
+    }
+
+    private List<Slab> legend(List<Block.Mark> marks, double x, double width) {
+        List<Slab> slabs = new ArrayList<>();
+        double inset = 6.5;
+        Tag list = desk.document().child("L");
+        for (Block.Mark mark : marks) {
+            Tag item = list.child("LI");
+            Tag label = item.child("Lbl");
+            Words.Set set = desk.set(mark.words(), type.cell(), width - inset);
+            Tag body = item.child("LBody");
+            slabs.add(Slab.of(Math.max(set.height(), 4.6), 1, mark.words(), (ink, y) -> {
+                ink.tagged(label, () -> number(ink, mark.number(), x + 2.1, y + 2.2));
+                ink.tagged(body, () -> set.draw(ink, x + inset, y, Type.INK));
+            }));
+        }
+        return slabs;
+    }
+
+    private void number(Ink ink, int number, double x, double y) {
+        ink.disc(x, y, 2.3, WHITE);
+        ink.disc(x, y, 2.05, Type.HEED);
+        Style style = Style.of(type.h3().face(), 7.6, 9, 7.6);
+        Line line = desk.words().line(Integer.toString(number), style);
+        ink.text(line, x - Mm.of(line.width()) / 2, y + Mm.of(7.6 * 0.66) / 2, WHITE);
+    }
+
+    private Framed framed(Block.Photograph photo, double width, double most) {
+        Optional<Shots.Shot> shot = desk.shots().in(photo.photo(), width, most);
+        double high = shot.map(Shots.Shot::height).orElse(Math.min(most, width * 0.4));
+        double wide = shot.map(Shots.Shot::width).orElse(width);
+        String caption = shot.isPresent()
+                ? photo.caption()
+                : (photo.caption() + " (photograph " + photo.photo().hex().substring(0, 12)
+                                + "…, kept but not shown: its file is missing or of a kind that cannot be printed)")
+                        .strip();
+        return new Framed(
+                photo,
+                shot,
+                wide,
+                high,
+                desk.set(caption, type.small(), width),
+                desk.document().figure(photo.instead().isEmpty() ? "Photograph" : photo.instead()),
+                desk.document().child("Caption"));
+    }
+
+    /** A photograph with its caption below; neighbours begin level. */
+    private final class Framed {
+        private final Block.Photograph photo;
+        private final Optional<Shots.Shot> shot;
+        private final double width;
+        private final double height;
+        private final Words.Set caption;
+        private final Tag figure;
+        private final Tag below;
+
+        Framed(
+                Block.Photograph photo,
+                Optional<Shots.Shot> shot,
+                double width,
+                double height,
+                Words.Set caption,
+                Tag figure,
+                Tag below) {
+            this.photo = photo;
+            this.shot = shot;
+            this.width = width;
+            this.height = height;
+            this.caption = caption;
+            this.figure = figure;
+            this.below = below;
+        }
+
+        void draw(Ink ink, double x, double y) {
+            double top = y;
+            if (shot.isPresent()) {
+                ink.tagged(figure, () -> {
+                    ink.jpeg(shot.get().jpeg(), x, top, width, height);
+                    photo.marks()
+                            .forEach(mark ->
+                                    number(ink, mark.number(), x + mark.across() * width, top + mark.down() * height));
+                });
+            } else {
+                ink.artifact(() -> {
+                    ink.line(x, top, x + width, top, Type.HAIRLINE, Type.HAIR);
+                    ink.line(x, top + height, x + width, top + height, Type.HAIRLINE, Type.HAIR);
+                });
+            }
+            if (!caption.empty()) {
+                ink.tagged(below, () -> caption.draw(ink, x, y + height + 1.2, Type.QUIET));
+            }
+        }
+    }
+
+    /** The colours as one strip, each as wide as its share, and below it their names. */
+    List<Slab> palette(Block.Palette palette) {
+        List<Block.Swatch> colours = palette.colours();
+        double x = type.main();
+        double width = type.mainMeasure();
+        boolean shares = colours.stream().allMatch(c -> c.share() != null)
+                && colours.stream().anyMatch(c -> c.share() > 0);
+        double sum = shares ? colours.stream().mapToDouble(Block.Swatch::share).sum() : colours.size();
+        double high = type.space(1.5);
+        int across = Math.max(1, Math.min(3, (int) (width / 38)));
+        double cell = (width - 4 * (across - 1)) / across;
+        double box = Mm.of(type.small().size()) * 0.8;
+        List<Words.Set> names = colours.stream()
+                .map(c -> desk.set(named(c, shares), type.small(), cell - box - 1.6))
+                .toList();
+        int rows = (colours.size() + across - 1) / across;
+        double[] tops = new double[rows + 1];
+        tops[0] = high + 1.4;
+        for (int r = 0; r < rows; r++) {
+            double tall = 0;
+            for (int i = r * across; i < Math.min(colours.size(), (r + 1) * across); i++) {
+                tall = Math.max(tall, names.get(i).height());
+            }
+            tops[r + 1] = tops[r] + tall;
+        }
+        Tag list = desk.document().child("L");
+        List<Tag> bodies =
+                colours.stream().map(c -> list.child("LI").child("LBody")).toList();
+        return List.of(Slab.of(tops[rows], type.space(0.6), "", (ink, y) -> {
+            ink.artifact(() -> {
+                double from = x;
+                for (Block.Swatch colour : colours) {
+                    double wide = width * (shares ? colour.share() : 1) / sum;
+                    ink.rectangle(from, y, shares ? wide : wide - 0.6, high, tone(colour));
+                    from += wide;
+                }
+            });
+            for (int i = 0; i < colours.size(); i++) {
+                double left = x + (i % across) * (cell + 4);
+                double top = y + tops[i / across];
+                Words.Set name = names.get(i);
+                Tone tone = tone(colours.get(i));
+                ink.artifact(() -> ink.rectangle(left, top + name.baseline() - box, box, box, tone));
+                ink.tagged(bodies.get(i), () -> name.draw(ink, left + box + 1.6, top, Type.INK));
+            }
+        }));
+    }
+
+    private static String named(Block.Swatch colour, boolean shares) {
+        return shares
+                ? String.format(Locale.ROOT, "%s\u00a0%.0f%%", colour.name(), colour.share() * 100)
+                : colour.name();
+    }
+
+    private static Tone tone(Block.Swatch colour) {
+        Srgb screen = colour.colour().srgb();
+        return new Tone(screen.red(), screen.green(), screen.blue());
+    }
+
+    /** The square at the left, its words at the right. */
+    List<Slab> code(Block.Code code) {
+        SquareCode square = new SquareCode(code.content());
+        double side = Math.min(30, Math.max(type.labels() > 0 ? type.labels() - 6 : 24, 16));
+        double quiet = square.quietMm(side);
+        double x = type.labels() > 0 ? type.main() : type.left() + side + quiet;
+        double width = type.left() + type.measure() - x;
+        Words.Set shown = desk.set(
+                code.shown(),
+                Style.of(
+                                type.h3().face(),
+                                type.value().size() * 1.75,
+                                type.value().size() * 2.4,
+                                type.value().size())
+                        .tracked(0.06),
+                width);
+        Words.Set words = desk.set(code.words(), type.small(), width);
+        Tag figure = desk.document().figure("Square code that says: " + code.content());
+        Tag p = desk.document().child("P");
+        double height = Math.max(side + quiet, shown.height() + words.height());
+        return List.of(Slab.of(height, type.space(1), code.shown() + " " + code.words(), (ink, y) -> {
+            ink.tagged(figure, () -> square.draw(ink, type.left(), y, side));
+            if (!shown.empty()) {
+                ink.tagged(p, () -> shown.draw(ink, x, y - 1, Type.INK));
+            }
+            if (!words.empty()) {
+                ink.tagged(p, () -> words.draw(ink, x, y - 1 + shown.height(), Type.QUIET));
+            }
+        }));
+    }
+}

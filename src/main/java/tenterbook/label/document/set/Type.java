@@ -1,0 +1,137 @@
+package tenterbook.label.document.set;
+
+import tenterbook.label.document.Dress;
+import tenterbook.label.document.PageSize;
+import tenterbook.label.layout.Face;
+import tenterbook.label.layout.Style;
+import tenterbook.label.layout.Tone;
+
+/**
+ * Margins, columns and type of one dress on one page. Millimetres; type in points.
+ *
+ * @param wholeHeight the tallest a photograph over the whole measure may be, as a part of the page's height
+ * @param labels width of the narrow column for names of facts; 0 where there is none
+ * @param gutter between the two columns
+ * @param first where the first page begins, and {@code top} the others
+ */
+record Type(
+        double pageWidth,
+        double pageHeight,
+        double wholeHeight,
+        double left,
+        double right,
+        double first,
+        double top,
+        double bottom,
+        double labels,
+        double gutter,
+        Style overline,
+        Style title,
+        Style h1,
+        Style h2,
+        Style h3,
+        Style body,
+        Style value,
+        Style label,
+        Style cell,
+        Style small,
+        Style foot) {
+    static final Tone INK = new Tone(28, 26, 24);
+    static final Tone QUIET = new Tone(92, 86, 80);
+    static final Tone HAIR = new Tone(178, 171, 162);
+    /** For what must not be overlooked; 7 : 1 on white. */
+    static final Tone HEED = new Tone(134, 44, 30);
+
+    static final double HAIRLINE = 0.35;
+
+    /** @param scale of all type */
+    static Type of(Dress dress, PageSize page, double scale) {
+        double w = page.widthMm();
+        double h = page.heightMm();
+        return switch (dress) {
+            case SHEET -> {
+                double s = w < 180 ? 0.9 * scale : scale;
+                double side = w < 180 ? 14 : 22;
+                yield made(dress, w, h, side, side - 2, side - 3, 24, 22, w < 180 ? 26 : 38, 5, s, 26, 16, 10.2, 9.6);
+            }
+            case BENCH -> made(dress, w, h, 18, 16, 15, 22, 20, 38, 5, scale, 28, 22, 14.5, 14.5);
+            case WALL -> {
+                double s = scale * (w < 180 ? 0.8 : 1);
+                double side = w < 180 ? 17 : 27;
+                yield made(dress, w, h, side, side, side, side, side - 3, 0, 0, s, Math.max(18 / s, 34), 20, 16, 15);
+            }
+            case CARD -> made(dress, w, h, 8, 8, 8, 13, 11, 19, 3, scale, 15, 11, 8, 7.8);
+        };
+    }
+
+    private static Type made(
+            Dress dress,
+            double w,
+            double h,
+            double left,
+            double right,
+            double first,
+            double top,
+            double bottom,
+            double labels,
+            double gutter,
+            double s,
+            double title,
+            double h1,
+            double body,
+            double value) {
+        double small = value * 0.86;
+        return new Type(
+                w,
+                h,
+                dress == Dress.CARD ? 0.36 : 0.42,
+                left,
+                right,
+                first,
+                top,
+                bottom,
+                labels,
+                gutter,
+                fixed(Face.SMALL_CAPS, value * 1.08 * s, 1.3).tracked(0.08),
+                fixed(Face.TITLE, title * s, 1.14).even(),
+                fixed(Face.TITLE, h1 * s, 1.22).even(),
+                fixed(Face.SMALL_CAPS, value * 1.12 * s, 1.3).tracked(0.06),
+                dress == Dress.WALL
+                        ? fixed(Face.TITLE_ITALIC, h1 * s, 1.2)
+                        : fixed(Face.TEXT_MEDIUM, value * 1.04 * s, 1.32),
+                fixed(Face.TITLE, body * s, 1.4),
+                fixed(Face.TEXT, value * s, 1.36),
+                fixed(Face.TEXT, value * 0.94 * s, 1.36 / 0.94),
+                fixed(Face.TEXT, value * 0.93 * s, 1.32),
+                fixed(Face.TEXT, small * s, 1.32),
+                fixed(Face.TEXT, Math.min(small, 8.4) * s, 1.3));
+    }
+
+    private static Style fixed(Face face, double size, double leading) {
+        return Style.of(face, size, size * leading, size);
+    }
+
+    /** Of all text, both columns. */
+    double measure() {
+        return pageWidth - left - right;
+    }
+
+    /** The left side of the wide column. */
+    double main() {
+        return left + labels + gutter;
+    }
+
+    double mainMeasure() {
+        return measure() - labels - gutter;
+    }
+
+    /** The lowest that text may reach. */
+    double floor() {
+        return pageHeight - bottom;
+    }
+
+    /** A usual space between blocks, as a part of the leading of text. */
+    double space(double parts) {
+        return tenterbook.label.layout.Mm.of(value.leading()) * parts;
+    }
+}

@@ -1,0 +1,118 @@
+package tenterbook.label.document.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import tenterbook.label.layout.Column;
+import tenterbook.label.layout.DoesNotFit;
+import tenterbook.label.layout.Ink;
+import tenterbook.label.layout.Line;
+import tenterbook.label.layout.Mm;
+import tenterbook.label.layout.Setter;
+import tenterbook.label.layout.Style;
+import tenterbook.label.layout.Tone;
+
+/** Text set in lines of one width. A word wider than a line is broken where the line ends, since it cannot be set otherwise. */
+final class Words {
+    private static final double NO_END = 1e7;
+
+    private final Setter setter;
+
+    Words(Setter setter) {
+        this.setter = setter;
+    }
+
+    /** Lines of one style, with where each stands. */
+    record Set(List<Line> lines, Style style) {
+        double height() {
+            return lines.size() * Mm.of(style.leading());
+        }
+
+        boolean empty() {
+            return lines.isEmpty();
+        }
+
+        /** Draws all lines; their top at {@code y}. */
+        void draw(Ink ink, double x, double y, Tone tone) {
+            for (int i = 0; i < lines.size(); i++) {
+                line(ink, i, x, y + i * Mm.of(style.leading()), tone);
+            }
+        }
+
+        /** Draws all lines flush right at {@code x}. */
+        void drawToRight(Ink ink, double x, double y, Tone tone) {
+            for (int i = 0; i < lines.size(); i++) {
+                line(ink, i, x - Mm.of(lines.get(i).width()), y + i * Mm.of(style.leading()), tone);
+            }
+        }
+
+        void line(Ink ink, int i, double x, double y, Tone tone) {
+            ink.text(lines.get(i), x, y + baseline(), tone);
+        }
+
+        /** From the top of a line's leading. */
+        double baseline() {
+            return Mm.of(style.leading() - (style.leading() - style.size() * 0.7) / 2);
+        }
+    }
+
+    Set set(String text, Style style, double widthMm) {
+        List<Line> lines = new ArrayList<>();
+        try {
+            wrap(text, style, widthMm, lines::add);
+        } catch (DoesNotFit tooWide) {
+            lines.clear();
+            for (String stretch : broken(text, style, widthMm)) {
+                wrap(stretch, style, widthMm, lines::add);
+            }
+        }
+        return new Set(List.copyOf(lines), style);
+    }
+
+    /** On one line, whatever its width. */
+    Line line(String text, Style style) {
+        return setter.line(text, style);
+    }
+
+    private void wrap(String text, Style style, double widthMm, Consumer<Line> lines) {
+        new Column("“" + text + "”")
+                .add(text, style, 0)
+                .set(setter, widthMm, NO_END)
+                .lines()
+                .forEach(placed -> lines.accept(placed.line()));
+    }
+
+    /** The text in stretches that can each be wrapped: words too wide are cut where a line is full. */
+    private List<String> broken(String text, Style style, double widthMm) {
+        double width = Mm.points(widthMm);
+        List<String> stretches = new ArrayList<>();
+        StringBuilder open = new StringBuilder();
+        for (String word : text.split("[\\s&&[^\u00a0]]+")) {
+            String rest = word;
+            while (setter.line(rest, style).width() > width) {
+                int fits = fitting(rest, style, width);
+                stretches.add(open.append(open.length() == 0 ? "" : " ")
+                        .append(rest, 0, fits)
+                        .toString());
+                open.setLength(0);
+                rest = rest.substring(fits);
+            }
+            open.append(open.length() == 0 ? "" : " ").append(rest);
+        }
+        stretches.add(open.toString());
+        return stretches;
+    }
+
+    /** How much of a word's beginning has room, at least one letter; a pair of code units is not parted. */
+    private int fitting(String word, Style style, double width) {
+        int end = word.offsetByCodePoints(0, 1);
+        while (end < word.length()) {
+            int next = word.offsetByCodePoints(end, 1);
+            if (setter.line(word.substring(0, next), style).width() > width) {
+                break;
+            }
+            end = next;
+        }
+        return end;
+    }
+}

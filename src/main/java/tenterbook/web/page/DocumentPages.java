@@ -1,0 +1,305 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenterbook.archive.IssuedPaper;
+import tenterbook.archive.Kinds;
+import tenterbook.label.document.DocumentDraft;
+import tenterbook.label.document.DocumentKind;
+import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentText;
+import tenterbook.label.document.IssueDocument;
+import tenterbook.label.document.PageSize;
+import tenterbook.label.document.Photographs;
+import tenterbook.label.document.kind.Composition;
+import tenterbook.label.document.set.DocumentPaper;
+import tenterbook.ledger.Saved;
+import tenterbook.piece.Party;
+import tenterbook.piece.Piece;
+import tenterbook.web.Html;
+import tenterbook.web.NotHere;
+import tenterbook.web.Site;
+import tenterbook.web.form.Form;
+
+/** Documents: choosing, a preview of the first page and the words, the PDF, and papers issued before laid out again. */
+public final class DocumentPages {
+    /** As many pieces as a list is read with patience; each is set with its photographs while one waits. */
+    private static final int MOST = 200;
+
+    private static final double PREVIEW_DPI = 90;
+
+    private static final Set<String> OURS = Set.of(
+            "kind", "sheet", "party", "contact", "from", "until", "insurer", "terms", "text", "valued", "named",
+            "buyers", "chosen");
+
+    private final Site site;
+
+    public DocumentPages(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/documents", this::show);
+        routes.get("/documents/preview.png", this::preview);
+        routes.post("/documents/issue", this::issue);
+        routes.get("/documents/issued/{id}", this::issued);
+        routes.get("/documents/issued/{id}/pdf", this::again);
+    }
+
+    /**
+     * The page.
+     *
+     * @param form what was chosen and typed
+     * @param problem why no document can be made; empty where it can
+     * @param words of the first document, in order
+     * @param papers how many documents there will be
+     * @param preview address of the picture of the first page; empty where there is none
+     * @param parties names to choose from
+     * @param issued documents issued before for these pieces, newest first
+     */
+    public record View(
+            Form form,
+            DocumentKind kind,
+            PageSize page,
+            String numbers,
+            int pieces,
+            String problem,
+            List<String> words,
+            int papers,
+            String preview,
+            List<String> parties,
+            List<IssuedPaper> issued) {}
+
+    private void show(Context ctx) throws IOException {
+        show(ctx, ctx.queryParamMap(), "");
+    }
+
+    private void show(Context ctx, Map<String, List<String>> parameters, String said) throws IOException {
+        List<String> asked = ChosenPieces.numbers(site, parameters, OURS, MOST);
+        List<Saved<Piece>> pieces =
+                ChosenPieces.saved(site, asked.stream().limit(MOST).toList());
+        DocumentRequest request = request(parameters);
+        String numbers =
+                pieces.stream().map(piece -> piece.record().number().value()).collect(Collectors.joining(", "));
+        String problem = asked.size() > MOST
+                ? "A document holds at most " + MOST + " pieces; these are the first of them. Narrow the search."
+                : said;
+        List<DocumentDraft> drafts = List.of();
+        if (!pieces.isEmpty()) {
+            try {
+                drafts = Composition.of(site.archive(), pieces, request);
+                set(drafts, request);
+            } catch (IllegalArgumentException e) {
+                problem = e.getMessage();
+            }
+        }
+        View view = new View(
+                Form.of(parameters),
+                request.kind(),
+                request.page(),
+                numbers,
+                pieces.size(),
+                problem,
+                drafts.isEmpty() ? List.of() : drafts.get(0).text().words(),
+                drafts.size(),
+                drafts.isEmpty() || !problem.isEmpty() && asked.size() <= MOST ? "" : preview(parameters, pieces),
+                parties(),
+                before(pieces));
+        Html.show(ctx, "documents", Map.of("page", site.page(ctx, "Documents", "print"), "view", view));
+    }
+
+    private byte[] set(List<DocumentDraft> drafts, DocumentRequest request) throws IOException {
+        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+        DocumentPaper.pdf(
+                drafts.stream().map(DocumentDraft::text).toList(),
+                request.page(),
+                request.kind().dress(),
+                photographs(),
+                pdf,
+                site.clock());
+        return pdf.toByteArray();
+    }
+
+    private Photographs photographs() {
+        return Photographs.of(site.previews());
+    }
+
+    private DocumentRequest request(Map<String, List<String>> parameters) {
+        DocumentKind kind = Stream.of(DocumentKind.values())
+                .filter(each -> each.code().equals(one(parameters, "kind")))
+                .findFirst()
+                .orElse(DocumentKind.OBJECT_ID);
+        PageSize page = kind.pages().stream()
+                .filter(each -> each.name().equalsIgnoreCase(one(parameters, "sheet")))
+                .findFirst()
+                .orElse(null);
+        return new DocumentRequest(
+                kind,
+                page,
+                one(parameters, "party"),
+                !one(parameters, "contact").isEmpty(),
+                one(parameters, "from"),
+                one(parameters, "until"),
+                one(parameters, "insurer"),
+                one(parameters, "terms"),
+                one(parameters, "text"),
+                !one(parameters, "valued").isEmpty(),
+                !one(parameters, "named").isEmpty(),
+                !one(parameters, "buyers").isEmpty(),
+                site.today());
+    }
+
+    private static String one(Map<String, List<String>> parameters, String name) {
+        List<String> values = parameters.getOrDefault(name, List.of());
+        return values.isEmpty() ? "" : values.get(0);
+    }
+
+    private List<String> parties() {
+        return site.archive().ledger().all(Kinds.PARTY).stream()
+                .map(Saved::record)
+                .map(Party::title)
+                .sorted()
+                .toList();
+    }
+
+    /** The first page needs the first piece alone, unless all stand in one document. */
+    private String preview(Map<String, List<String>> parameters, List<Saved<Piece>> pieces) {
+        DocumentRequest request = request(parameters);
+        String numbers = pieces.stream()
+                .limit(request.kind().each() ? 1 : MOST)
+                .map(piece -> piece.record().number().value())
+                .collect(Collectors.joining(","));
+        return "/documents/preview.png?pieces=" + encode(numbers)
+                + OURS.stream()
+                        .sorted()
+                        .filter(name -> !one(parameters, name).isEmpty())
+                        .map(name -> "&" + name + "=" + encode(one(parameters, name)))
+                        .collect(Collectors.joining());
+    }
+
+    private static String encode(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    private void preview(Context ctx) throws IOException {
+        Map<String, List<String>> parameters = ctx.queryParamMap();
+        DocumentRequest request = request(parameters);
+        List<Saved<Piece>> pieces = ChosenPieces.saved(site, ChosenPieces.numbers(site, parameters, OURS, MOST));
+        byte[] pdf = set(Composition.of(site.archive(), pieces, request), request);
+        ctx.contentType("image/png");
+        ctx.header("Cache-Control", "no-store");
+        ctx.result(DocumentPaper.png(pdf, 1, request.page().widthMm() < 160 ? PREVIEW_DPI * 1.4 : PREVIEW_DPI));
+    }
+
+    /** Prints, and keeps what was printed: the papers are in the ledger before the PDF is sent. */
+    private void issue(Context ctx) throws IOException {
+        Map<String, List<String>> parameters = ctx.formParamMap();
+        DocumentRequest request = request(parameters);
+        List<String> numbers = ChosenPieces.numbers(site, parameters, OURS, MOST);
+        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+        try {
+            if (numbers.size() > MOST) {
+                throw new IllegalArgumentException("A document holds at most %d pieces.".formatted(MOST));
+            }
+            List<DocumentDraft> drafts = Composition.of(site.archive(), ChosenPieces.saved(site, numbers), request);
+            List<IssuedPaper> papers = IssueDocument.print(
+                    site.archive(),
+                    drafts,
+                    request.page(),
+                    request.kind().dress(),
+                    "",
+                    photographs(),
+                    pdf,
+                    site.clock(),
+                    site.author());
+            send(ctx, pdf, papers.get(0));
+        } catch (IllegalArgumentException e) {
+            ctx.status(422);
+            show(ctx, parameters, "Nothing was issued: " + e.getMessage());
+        }
+    }
+
+    private static void send(Context ctx, ByteArrayOutputStream pdf, IssuedPaper paper) {
+        ctx.contentType("application/pdf");
+        ctx.header("Cache-Control", "no-store");
+        ctx.header("Content-Disposition", "inline; filename=\"" + paper.kind() + "-" + paper.id() + ".pdf\"");
+        ctx.result(pdf.toByteArray());
+    }
+
+    private List<IssuedPaper> before(List<Saved<Piece>> pieces) {
+        return pieces.stream()
+                .limit(20)
+                .flatMap(piece ->
+                        site
+                                .archive()
+                                .ledger()
+                                .namedBy(Kinds.PIECE.key(piece.record().number().value()))
+                                .stream())
+                .filter(key -> key.kind().equals(Kinds.ISSUED_PAPER.name()))
+                .distinct()
+                .flatMap(key -> site.archive().ledger().find(Kinds.ISSUED_PAPER, key.id()).stream())
+                .map(Saved::record)
+                .filter(IssueDocument::canBeSetAgain)
+                .sorted(java.util.Comparator.comparing(IssuedPaper::issuedAt).reversed())
+                .limit(10)
+                .toList();
+    }
+
+    private IssuedPaper paper(Context ctx) {
+        String id = ctx.pathParam("id");
+        return site.archive()
+                .ledger()
+                .find(Kinds.ISSUED_PAPER, id)
+                .map(Saved::record)
+                .filter(IssueDocument::canBeSetAgain)
+                .orElseThrow(() -> new NotHere("issued document “" + id + "”"));
+    }
+
+    /** What was issued, word for word, and which records have changed since. */
+    private void issued(Context ctx) {
+        IssuedPaper paper = paper(ctx);
+        Map<String, Boolean> changed = new HashMap<>();
+        paper.pieces()
+                .forEach(each -> changed.put(
+                        each.piece().value(),
+                        site.archive()
+                                .ledger()
+                                .find(Kinds.PIECE, each.piece().value())
+                                .map(now -> now.version() != each.version())
+                                .orElse(true)));
+        DocumentText text = tenterbook.label.document.DocumentLines.read(paper);
+        List<String> words = new ArrayList<>(text.words());
+        Html.show(
+                ctx,
+                "document-issued",
+                Map.of(
+                        "page",
+                        site.page(ctx, text.title(), "print"),
+                        "paper",
+                        paper,
+                        "title",
+                        text.title(),
+                        "words",
+                        words,
+                        "changed",
+                        changed));
+    }
+
+    private void again(Context ctx) throws IOException {
+        IssuedPaper paper = paper(ctx);
+        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+        IssueDocument.again(paper, photographs(), pdf);
+        send(ctx, pdf, paper);
+    }
+}

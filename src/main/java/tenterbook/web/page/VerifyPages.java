@@ -1,0 +1,51 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import tenterbook.label.document.Verification;
+import tenterbook.label.document.VerificationCode;
+import tenterbook.web.Html;
+import tenterbook.web.Site;
+
+/** Compares a certificate's code with this archive, and says what that shows and what not. */
+public final class VerifyPages {
+    private final Site site;
+
+    public VerifyPages(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/verify", this::verify);
+    }
+
+    /**
+     * The page.
+     *
+     * @param typed as it was asked for
+     * @param code in groups of four; empty where none was asked for or it was not understood
+     * @param problem why it was not understood; empty where it was
+     * @param found every revision of a piece that the code fits
+     */
+    public record View(String typed, String code, String problem, List<Verification> found) {}
+
+    private void verify(Context ctx) {
+        String typed =
+                ctx.queryParam("code") == null ? "" : ctx.queryParam("code").strip();
+        View view;
+        if (typed.isEmpty()) {
+            view = new View("", "", "", List.of());
+        } else {
+            try {
+                VerificationCode code = VerificationCode.read(typed);
+                view = new View(typed, code.toString(), "", Verification.of(site.archive(), code));
+            } catch (IllegalArgumentException e) {
+                ctx.status(400);
+                view = new View(typed, "", e.getMessage(), List.of());
+            }
+        }
+        Html.show(ctx, "verify", Map.of("page", site.page(ctx, "Verify a certificate", "print"), "view", view));
+    }
+}

@@ -1,0 +1,134 @@
+package tenterbook.label.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+import tenterbook.archive.IssuedPaper;
+import tenterbook.archive.RecordJson;
+import tenterbook.piece.PieceNumber;
+
+class DocumentLinesTest {
+    private static IssuedPaper paper(DocumentText text) {
+        DocumentLines lines = DocumentLines.of(text);
+        return new IssuedPaper(
+                "paper-1",
+                text.kind(),
+                "",
+                "a4",
+                text.template(),
+                List.of(),
+                Instant.EPOCH,
+                lines.pieces().entrySet().stream()
+                        .map(each -> new IssuedPaper.Issued(each.getKey(), 1, each.getValue(), "", List.of()))
+                        .toList(),
+                Map.of("page", "a4", "dress", "sheet"),
+                lines.words(),
+                1,
+                "");
+    }
+
+    @Test
+    void everyBlockComesBackFromTheLedgersJsonAsItWas() throws Exception {
+        ObjectMapper json = RecordJson.mapper();
+        DocumentText text = DocumentSamples.everyBlock();
+        IssuedPaper kept = json.readValue(json.writeValueAsString(paper(text)), IssuedPaper.class);
+        assertThat(DocumentLines.read(kept)).isEqualTo(text);
+    }
+
+    @Test
+    void theWordsOfOnePieceStandWithThatPiece() {
+        IssuedPaper paper = paper(DocumentSamples.everyBlock());
+        assertThat(paper.pieces()).hasSize(1);
+        assertThat(paper.pieces().get(0).text()).contains("hem slightly frayed").doesNotContain("€450");
+        assertThat(paper.words())
+                .extracting(IssuedPaper.Line::text)
+                .contains("€450")
+                .doesNotContain("hem slightly frayed");
+    }
+
+    @Test
+    void aLineOfAnUnknownKindIsRefusedByName() {
+        IssuedPaper good = paper(DocumentSamples.everyBlock());
+        List<IssuedPaper.Line> words = new java.util.ArrayList<>(good.words());
+        words.add(new IssuedPaper.Line("hologram", "?", ""));
+        IssuedPaper odd = new IssuedPaper(
+                good.id(),
+                good.kind(),
+                "",
+                "a4",
+                "",
+                List.of(),
+                good.issuedAt(),
+                good.pieces(),
+                good.setting(),
+                words,
+                1,
+                "");
+        assertThatThrownBy(() -> DocumentLines.read(odd)).hasMessageContaining("hologram");
+    }
+
+    @Test
+    void aPieceIsToldInOnePartOnly() {
+        DocumentText.Part part = new DocumentText.Part(new PieceNumber("V24-001"), List.of());
+        assertThatThrownBy(() -> new DocumentText("k", "k 1", "t", "", "", List.of(part, part)))
+                .hasMessageContaining("V24-001");
+    }
+
+    @Property(tries = 200)
+    void anyTextsInAnyBlocksComeBack(@ForAll("blocks") List<Block> blocks) throws Exception {
+        ObjectMapper json = RecordJson.mapper();
+        DocumentText text = new DocumentText(
+                "trial",
+                "trial 1",
+                "Title",
+                "",
+                "",
+                List.of(
+                        new DocumentText.Part(null, blocks),
+                        new DocumentText.Part(new PieceNumber("V24-001"), blocks),
+                        new DocumentText.Part(null, blocks)));
+        IssuedPaper kept = json.readValue(json.writeValueAsString(paper(text)), IssuedPaper.class);
+        assertThat(DocumentLines.read(kept)).isEqualTo(text);
+    }
+
+    @Provide
+    Arbitrary<List<Block>> blocks() {
+        Arbitrary<String> text = Arbitraries.strings().ofMaxLength(40);
+        Arbitrary<List<Block.Fact>> facts =
+                Combinators.combine(text, text).as(Block.Fact::new).list().ofMaxSize(4);
+        return Arbitraries.<Block>oneOf(
+                        Combinators.combine(Arbitraries.integers().between(1, 3), text)
+                                .as(Block.Heading::new),
+                        text.map(Block.Paragraph::new),
+                        Combinators.combine(Arbitraries.of(Block.Manner.values()), text)
+                                .as(Block.Note::new),
+                        Combinators.combine(
+                                        Arbitraries.of(true, false), text.list().ofMaxSize(4))
+                                .as(Block.Items::new),
+                        facts.map(Block.Facts::new),
+                        Combinators.combine(text, text, facts)
+                                .as((a, b, c) -> new Block.Entry(DocumentSamples.ACROSS, a, b, c)),
+                        Combinators.combine(text, text, Arbitraries.doubles().between(0, 1))
+                                .as((a, b, d) -> new Block.Photograph(
+                                        DocumentSamples.UPRIGHT,
+                                        Block.Extent.THIRD,
+                                        a,
+                                        b,
+                                        List.of(new Block.Mark(3, d, d, a)))),
+                        text.map(t -> new Block.Code(t, t, t)),
+                        text.list().ofMaxSize(3).map(Block.Signatures::new))
+                .list()
+                .ofMaxSize(6);
+    }
+}
