@@ -153,7 +153,7 @@ function takePhotographs(form) {
       return box;
     };
     const role = document.createElement("select");
-    for (const word of ["front", "back", "detail", "layer", "fault", "in place", "at work", "paper", "other"]) {
+    for (const word of rows.dataset.roles?.split("|") ?? ["front", "back", "detail", "layer", "fault", "in place", "at work", "paper", "other"]) {
       role.append(new Option(word, word, false, word === (index === 0 ? "front" : "detail")));
     }
     const caption = document.createElement("input");
@@ -178,6 +178,7 @@ function takePhotographs(form) {
     for (let i = 0; i < pictures.length; i += 2) {
       await Promise.all(pictures.slice(i, i + 2).map(send));
     }
+    form.querySelector("[data-show-photos]")?.click();
   };
   input.addEventListener("change", async () => {
     const files = [...input.files];

@@ -16,6 +16,7 @@ import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.Studio;
+import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
 
 /** An open archive: the folder held, its ledger and its records by kind. */
@@ -85,6 +86,17 @@ public final class Archive implements AutoCloseable {
         return piece.made().stream()
                 .map(made -> clamping(made.clamping().value()))
                 .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** The examinations of a piece, earliest first. */
+    public List<Examination> examinationsOf(PieceNumber piece) {
+        List<String> ids = ledger.namedBy(Kinds.PIECE.key(piece.value())).stream()
+                .filter(key -> key.kind().equals(Kinds.EXAMINATION.name()))
+                .map(RecordKey::id)
+                .toList();
+        return ledger.records(Kinds.EXAMINATION, ids).values().stream()
+                .sorted(Examination.IN_TIME)
                 .toList();
     }
 

@@ -14,6 +14,7 @@ import tenterbook.photo.PhotoCalibration;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Studio;
+import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
 
 /** Every kind of record, and which others each names. The names stand in the ledger for ever. */
@@ -52,8 +53,26 @@ public final class Kinds {
     public static final Kind<LabelSheet> LABEL_SHEET =
             new Kind<>("label-sheet", "sheet of labels", LabelSheet.class, LabelSheet::name, sheet -> List.of());
 
+    public static final Kind<Examination> EXAMINATION = new Kind<>(
+            "examination",
+            "examination",
+            Examination.class,
+            examination -> examination.id().value(),
+            Kinds::namedByExamination);
+
     public static final List<Kind<?>> ALL = List.of(
-            STUDIO, BOARD_PAIR, CLOTH, LOT, PARTY, PHOTO, CLAMPING, PIECE, ISSUED_PAPER, CALIBRATION, LABEL_SHEET);
+            STUDIO,
+            BOARD_PAIR,
+            CLOTH,
+            LOT,
+            PARTY,
+            PHOTO,
+            CLAMPING,
+            PIECE,
+            EXAMINATION,
+            ISSUED_PAPER,
+            CALIBRATION,
+            LABEL_SHEET);
 
     private Kinds() {}
 
@@ -83,6 +102,24 @@ public final class Kinds {
                                 .filter(Objects::nonNull)
                                 .map(party -> PARTY.key(party.value())),
                         Stream.ofNullable(piece.holder()).map(party -> PARTY.key(party.value())))
+                .flatMap(keys -> keys)
+                .distinct()
+                .collect(Collectors.toList());
+    }
+
+    private static List<RecordKey> namedByExamination(Examination examination) {
+        return Stream.of(
+                        Stream.of(PIECE.key(examination.piece().value())),
+                        examination.photos().stream()
+                                .map(photo -> PHOTO.key(photo.photo().hex())),
+                        Stream.of(
+                                        examination.party(),
+                                        examination.handedOver().party(),
+                                        examination.received().party())
+                                .filter(Objects::nonNull)
+                                .map(party -> PARTY.key(party.value())),
+                        Stream.ofNullable(examination.earlier())
+                                .map(other -> new RecordKey("examination", other.value())))
                 .flatMap(keys -> keys)
                 .distinct()
                 .collect(Collectors.toList());

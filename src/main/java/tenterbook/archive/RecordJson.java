@@ -34,6 +34,8 @@ import tenterbook.piece.Layers;
 import tenterbook.piece.NumberScheme;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.PieceNumber;
+import tenterbook.piece.condition.ExaminationId;
+import tenterbook.piece.condition.Signatory;
 import tenterbook.recipe.ClampingId;
 import tenterbook.recipe.DipSeries;
 import tenterbook.recipe.FoldScheme;
@@ -56,6 +58,7 @@ public final class RecordJson {
         text(module, ClampingId.class, ClampingId::value, ClampingId::new);
         text(module, PieceNumber.class, PieceNumber::value, PieceNumber::new);
         text(module, PartyId.class, PartyId::value, PartyId::new);
+        text(module, ExaminationId.class, ExaminationId::value, ExaminationId::new);
         text(module, Digest.class, Digest::hex, Digest::new);
         text(module, NumberScheme.class, NumberScheme::prefix, NumberScheme::new);
         text(module, Currency.class, Currency::getCurrencyCode, Currency::getInstance);
@@ -124,6 +127,9 @@ public final class RecordJson {
             }
             if (type == PartialDate.class) {
                 return leavingOut(serializer, value -> !((PartialDate) value).recorded());
+            }
+            if (type == Signatory.class) {
+                return leavingOut(serializer, value -> !((Signatory) value).named());
             }
             if (type == Layers.class || type == DipSeries.class || type == FoldScheme.class) {
                 return leavingOut(

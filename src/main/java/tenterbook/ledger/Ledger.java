@@ -133,6 +133,11 @@ public final class Ledger implements AutoCloseable {
         return database.read(handle -> Rows.namedBy(handle, key));
     }
 
+    /** The identifiers of records of kind {@code by} in use that name those of kind {@code of}, by the latter; read together. */
+    public Map<String, List<String>> namedBy(Kind<?> by, Kind<?> of, Collection<String> ids) {
+        return ids.isEmpty() ? Map.of() : database.read(handle -> Rows.namedBy(handle, by.name(), of.name(), ids));
+    }
+
     /** Records that {@code key} names. */
     public List<RecordKey> names(RecordKey key) {
         return database.read(handle -> Rows.names(handle, key));

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -70,6 +71,30 @@ final class Rows {
                 .map((row, context) -> Map.entry(row.getString(1), row.getString(2)))
                 .forEach(row -> records.put(row.getKey(), row.getValue()));
         return records;
+    }
+
+    /** Names of the records of kind {@code by} that name each of those of kind {@code of}; only those that are named. */
+    static Map<String, List<String>> namedBy(Handle handle, String by, String of, Collection<String> ids) {
+        Map<String, List<String>> users = new LinkedHashMap<>();
+        handle.createQuery("""
+                        SELECT r.to_id, r.from_id
+                        FROM json_each(:ids) AS wanted
+                        CROSS JOIN reference AS r ON r.to_kind = :of AND r.to_id = wanted.value
+                        WHERE r.from_kind = :by
+                        ORDER BY r.from_id
+                        """)
+                .bind(
+                        "ids",
+                        JsonNodeFactory.instance
+                                .arrayNode()
+                                .addAll(ids.stream().map(TextNode::new).toList())
+                                .toString())
+                .bind("of", of)
+                .bind("by", by)
+                .map((row, context) -> Map.entry(row.getString(1), row.getString(2)))
+                .forEach(row -> users.computeIfAbsent(row.getKey(), id -> new ArrayList<>())
+                        .add(row.getValue()));
+        return users;
     }
 
     static List<Revision> newestOfKind(Handle handle, String kind) {

@@ -5,10 +5,12 @@ import java.util.Collection;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Ledger;
 import tenterbook.ledger.RecordKey;
+import tenterbook.ledger.Revision;
 
 /**
  * The pieces whose entries change when records change: those that name them, at once or through a clamping; those on an issued
@@ -38,6 +40,10 @@ final class Dependents {
                         .forEach(named -> pieces.add(named.id()));
                 continue;
             }
+            if (is(key, Kinds.EXAMINATION)) {
+                // Of a withdrawn one too, which names nothing any more.
+                pieces.addAll(examined(ledger, key));
+            }
             for (RecordKey user : ledger.namedBy(key)) {
                 // A clamping that was copied from another holds nothing of it afterwards.
                 boolean copy = is(key, Kinds.CLAMPING) && is(user, Kinds.CLAMPING);
@@ -47,6 +53,16 @@ final class Dependents {
             }
         }
         return pieces;
+    }
+
+    private static List<String> examined(Ledger ledger, RecordKey examination) {
+        List<Revision> history = ledger.history(examination);
+        return history.isEmpty()
+                ? List.of()
+                : List.of(ledger.saved(Kinds.EXAMINATION, history.get(history.size() - 1))
+                        .record()
+                        .piece()
+                        .value());
     }
 
     private static boolean is(RecordKey key, tenterbook.ledger.Kind<?> kind) {

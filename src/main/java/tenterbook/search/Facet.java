@@ -21,7 +21,9 @@ public enum Facet {
     CATEGORY("Kind of piece"),
     HOLDER("Holder"),
     YEAR("Year"),
-    FAULT("Fault");
+    FAULT("Fault"),
+    /** The year of the latest examination, as in {@code 2024}, or {@code never}. */
+    EXAMINED("Last examined");
 
     private final String label;
 

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -34,6 +35,7 @@ import tenterbook.piece.Event;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.Studio;
+import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Cut;
 
@@ -153,10 +155,30 @@ final class Gatherer {
                                 .map(photo -> photo.photo().hex())
                                 .distinct()
                                 .toList());
-        return pieces.stream().map(piece -> facts(piece, made, photos)).toList();
+        Map<String, List<Examination>> examined = examinations(numbers);
+        return pieces.stream()
+                .map(piece -> facts(
+                        piece,
+                        made,
+                        photos,
+                        examined.getOrDefault(piece.number().value(), List.of())))
+                .toList();
     }
 
-    private PieceFacts facts(Piece piece, Map<String, Clamping> clampingsById, Map<String, Photo> photosByDigest) {
+    /** By the number of the piece, earliest first. */
+    private Map<String, List<Examination>> examinations(List<String> numbers) {
+        Map<String, List<String>> named = archive.ledger().namedBy(Kinds.EXAMINATION, Kinds.PIECE, numbers);
+        List<String> ids = named.values().stream().flatMap(List::stream).toList();
+        return archive.ledger().records(Kinds.EXAMINATION, ids).values().stream()
+                .sorted(Examination.IN_TIME)
+                .collect(Collectors.groupingBy(each -> each.piece().value()));
+    }
+
+    private PieceFacts facts(
+            Piece piece,
+            Map<String, Clamping> clampingsById,
+            Map<String, Photo> photosByDigest,
+            List<Examination> examinations) {
         List<Clamping> made = piece.made().stream()
                 .map(in -> clampingsById.get(in.clamping().value()))
                 .filter(Objects::nonNull)
@@ -194,6 +216,7 @@ final class Gatherer {
                                 Stream.ofNullable(piece.holder()),
                                 piece.events().stream().map(Event::party))),
                 photos,
+                examinations,
                 tags.of(label));
     }
 

@@ -15,6 +15,8 @@ public enum Order {
     SIZE,
     /** Lowest amount first, currencies not converted. */
     PRICE,
+    /** Longest ago examined first; pieces never examined, as all that lack a value, last. */
+    EXAMINED,
     /** Nearest colour first; only with a colour asked for. */
     COLOUR;
 

@@ -21,7 +21,9 @@ import org.apache.lucene.index.Term;
 import org.apache.lucene.util.BytesRef;
 import tenterbook.label.rule.Market;
 import tenterbook.measure.Digest;
+import tenterbook.measure.PartialDate;
 import tenterbook.piece.Piece;
+import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.BoardUse;
 
 /** The index entry of one piece. */
@@ -30,7 +32,7 @@ final class PieceDocument {
      * What the index holds and how; an index of another format is thrown away and rebuilt. What a tag says hangs on the rules,
      * so their versions are part of it.
      */
-    static final String FORMAT = "4, "
+    static final String FORMAT = "5, "
             + Stream.of(Market.values()).map(market -> market.rules().version()).collect(Collectors.joining(", "));
 
     static final String NUMBER = "number";
@@ -48,6 +50,7 @@ final class PieceDocument {
     static final String SORT_NUMBER = "sort.number";
     static final String SORT_TITLE = "sort.title";
     static final String SORT_DAY = "sort.day";
+    static final String SORT_EXAMINED = "sort.examined";
     static final String SORT_DIPS = "sort.dips";
     static final String SORT_SIZE = "sort.size";
     static final String SORT_PRICE = "sort.price";
@@ -63,6 +66,7 @@ final class PieceDocument {
         words(facts, colours);
         facets(PieceFacets.of(facts));
         numbers(facts.piece(), PieceNumbers.of(facts.piece(), dips, colours));
+        facts.examined().map(Examination::when).ifPresent(when -> sortDay(SORT_EXAMINED, when));
         byte[] card = CardBytes.written(Cards.of(facts, dips, colours));
         print.update(card);
         document.add(new BinaryDocValuesField(CARD, new BytesRef(card)));
@@ -129,11 +133,7 @@ final class PieceDocument {
         if (!piece.title().isEmpty()) {
             sortText(SORT_TITLE, FacetValues.folded(piece.title()));
         }
-        var finished = piece.finished();
-        if (finished.known()) {
-            document.add(new NumericDocValuesField(
-                    SORT_DAY, (finished.from() == null ? finished.to() : finished.from()).toEpochDay()));
-        }
+        sortDay(SORT_DAY, piece.finished());
         sortNumber(SORT_DIPS, numbers.low(PieceNumbers.DIPS));
         sortNumber(SORT_SIZE, numbers.middle(PieceNumbers.LENGTH) * numbers.middle(PieceNumbers.WIDTH));
         sortNumber(SORT_PRICE, numbers.low(PieceNumbers.PRICE));
@@ -149,6 +149,14 @@ final class PieceDocument {
     private void sortText(String field, String text) {
         String brief = text.length() > 200 ? text.substring(0, 200) : text;
         document.add(new SortedDocValuesField(field, new BytesRef(brief)));
+    }
+
+    private void sortDay(String field, PartialDate when) {
+        if (when.known()) {
+            long day = (when.from() == null ? when.to() : when.from()).toEpochDay();
+            seen(field, Long.toString(day));
+            document.add(new NumericDocValuesField(field, day));
+        }
     }
 
     private void sortNumber(String field, double value) {

@@ -11,6 +11,7 @@ import tenterbook.material.Lot;
 import tenterbook.material.Role;
 import tenterbook.piece.Fault;
 import tenterbook.piece.Piece;
+import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.BoardUse;
 
 /** Under which values of each facet a piece stands. */
@@ -81,7 +82,14 @@ final class PieceFacets {
             put(values, Facet.YEAR, year, year);
         }
         piece.faults().stream().map(Fault::kind).forEach(kind -> name(values, Facet.FAULT, kind));
+        String examined = facts.examined().map(PieceFacets::year).orElse("never");
+        put(values, Facet.EXAMINED, examined.replace(' ', '-'), examined);
         return values;
+    }
+
+    private static String year(Examination examination) {
+        Integer year = examination.when().year();
+        return year == null ? "year not known" : String.format(Locale.ROOT, "%04d", year);
     }
 
     static String nameOf(Lot lot) {

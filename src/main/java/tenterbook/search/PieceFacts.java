@@ -3,6 +3,7 @@ package tenterbook.search;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
@@ -17,11 +18,16 @@ import tenterbook.photo.Photo;
 import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
+import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Cut;
 
-/** A piece and everything its index entry is made from. What a record names and the ledger lacks is left out. */
+/**
+ * A piece and everything its index entry is made from. What a record names and the ledger lacks is left out.
+ *
+ * @param examinations earliest first
+ */
 record PieceFacts(
         Piece piece,
         List<Clamping> clampings,
@@ -30,8 +36,8 @@ record PieceFacts(
         Map<LotId, Lot> lots,
         Map<PartyId, Party> parties,
         Map<Digest, Photo> photos,
+        List<Examination> examinations,
         List<TagStanding.Standing> tags) {
-
     /** Board states used, each once, in order. */
     List<BoardUse> boardUses() {
         return clampings.stream()
@@ -65,6 +71,11 @@ record PieceFacts(
 
     Stream<Lot> lotsUsed(Role role) {
         return lotsUsed().filter(lot -> lot.role() == role);
+    }
+
+    /** The latest examination. */
+    Optional<Examination> examined() {
+        return examinations.stream().max(Examination.IN_TIME);
     }
 
     Party holder() {

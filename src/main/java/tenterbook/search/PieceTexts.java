@@ -13,6 +13,8 @@ import tenterbook.piece.CareTest;
 import tenterbook.piece.Event;
 import tenterbook.piece.Fault;
 import tenterbook.piece.Piece;
+import tenterbook.piece.condition.Examination;
+import tenterbook.piece.condition.Observation;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Step;
 
@@ -37,6 +39,7 @@ final class PieceTexts {
         for (Fault fault : piece.faults()) {
             add(texts, "fault", fault.kind(), fault.where(), fault.note());
         }
+        facts.examinations().forEach(examination -> examination(texts, examination));
         for (Event event : piece.events()) {
             String party = event.party() != null && facts.parties().containsKey(event.party())
                     ? facts.parties().get(event.party()).title()
@@ -64,6 +67,16 @@ final class PieceTexts {
             add(texts, "kind of piece", piece.category().toString());
         }
         return texts.stream().distinct().toList();
+    }
+
+    /** What was seen, with what is gone said to be so. */
+    private static void examination(List<Passage> texts, Examination examination) {
+        String label = "examined " + (examination.when().recorded() ? examination.when() : examination.id());
+        add(texts, label, examination.summary());
+        for (Observation seen : examination.observations()) {
+            add(texts, label, seen.what() + (seen.gone() ? " (gone)" : ""), seen.where(), seen.note());
+        }
+        add(texts, label, examination.notes());
     }
 
     private static void clamping(List<Passage> texts, Clamping clamping) {

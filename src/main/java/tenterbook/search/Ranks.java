@@ -25,6 +25,7 @@ final class Ranks {
         long[] day = numbers(reader, PieceDocument.SORT_DAY, false);
         made.put(Order.OLDEST, day, number);
         made.put(Order.NEWEST, reversed(day), number);
+        made.put(Order.EXAMINED, numbers(reader, PieceDocument.SORT_EXAMINED, false), number);
         made.put(Order.DIPS, numbers(reader, PieceDocument.SORT_DIPS, true), number);
         made.put(Order.SIZE, reversed(numbers(reader, PieceDocument.SORT_SIZE, true)), number);
         made.put(Order.PRICE, numbers(reader, PieceDocument.SORT_PRICE, true), number);

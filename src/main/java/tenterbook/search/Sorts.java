@@ -12,8 +12,9 @@ final class Sorts {
     static Sort of(Order order) {
         return switch (order) {
             case RELEVANCE, COLOUR -> new Sort(SortField.FIELD_SCORE, BY_NUMBER);
-            case NEWEST -> new Sort(day(true), BY_NUMBER);
-            case OLDEST -> new Sort(day(false), BY_NUMBER);
+            case NEWEST -> new Sort(day(PieceDocument.SORT_DAY, true), BY_NUMBER);
+            case OLDEST -> new Sort(day(PieceDocument.SORT_DAY, false), BY_NUMBER);
+            case EXAMINED -> new Sort(day(PieceDocument.SORT_EXAMINED, false), BY_NUMBER);
             case NUMBER -> new Sort(BY_NUMBER);
             case TITLE -> new Sort(title(), BY_NUMBER);
             case DIPS -> new Sort(number(PieceDocument.SORT_DIPS, false), BY_NUMBER);
@@ -22,8 +23,8 @@ final class Sorts {
         };
     }
 
-    private static SortField day(boolean newest) {
-        SortField field = new SortField(PieceDocument.SORT_DAY, SortField.Type.LONG, newest);
+    private static SortField day(String name, boolean newest) {
+        SortField field = new SortField(name, SortField.Type.LONG, newest);
         field.setMissingValue(newest ? Long.MIN_VALUE : Long.MAX_VALUE);
         return field;
     }

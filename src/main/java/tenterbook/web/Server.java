@@ -28,6 +28,7 @@ import tenterbook.ledger.StillNamed;
 import tenterbook.photo.Originals;
 import tenterbook.photo.PhotoRefused;
 import tenterbook.web.api.ColourApi;
+import tenterbook.web.api.ConditionApi;
 import tenterbook.web.api.LabelApi;
 import tenterbook.web.api.PieceApi;
 import tenterbook.web.page.ArrivalPages;
@@ -35,6 +36,7 @@ import tenterbook.web.page.BoardPages;
 import tenterbook.web.page.CalibrationPages;
 import tenterbook.web.page.ClampingPages;
 import tenterbook.web.page.ColourPages;
+import tenterbook.web.page.ConditionPages;
 import tenterbook.web.page.DipPages;
 import tenterbook.web.page.DocumentPages;
 import tenterbook.web.page.DraftPages;
@@ -149,6 +151,7 @@ public final class Server implements AutoCloseable {
         new ClampingPages(site).routes(routes);
         new MaterialPages(site).routes(routes);
         new PeoplePages(site).routes(routes);
+        new ConditionPages(site, shelf).routes(routes);
         new PrintPages(site, shelf).routes(routes);
         new DocumentPages(site).routes(routes);
         new VerifyPages(site).routes(routes);
@@ -158,6 +161,7 @@ public final class Server implements AutoCloseable {
         new DraftPages(site).routes(routes);
         new PieceApi(site, shelf).routes(routes);
         new LabelApi(site).routes(routes);
+        new ConditionApi(site).routes(routes);
         new ColourApi().routes(routes);
         failures(routes, site);
     }

@@ -27,6 +27,7 @@ class AccessibilityTest {
 
     private static Chromium chromium;
     private static SampleStudio studio;
+    private static String second;
 
     @BeforeAll
     static void open() throws IOException {
@@ -39,6 +40,32 @@ class AccessibilityTest {
                         new Client.Part("files", "V24-003 and V24-004.jpg", Pictures.jpeg(1)),
                         new Client.Part("files", "V24-005.jpg", Pictures.jpeg(2)),
                         new Client.Part("files", "unnamed.jpg", Pictures.jpeg(3))));
+        String first = examine(
+                "{\"when\": \"2024-03-14\", \"photos\": [{\"photo\": \"%1$s\", \"view\": \"front\"}], \"observations\": ["
+                        + "{\"what\": \"stain\", \"zone\": \"front\", \"extent\": \"8 mm\", \"marks\": [{\"photo\": \"%1$s\", \"left\": 0.4, \"top\": 0.3}]}, {\"what\": \"dust\"}]}");
+        second = examine("{\"when\": \"2024-09-27\", \"earlier\": \"" + first
+                + "\", \"photos\": [{\"photo\": \"%1$s\"}], \"observations\": ["
+                + "{\"number\": 1, \"what\": \"stain\", \"standing\": \"still there\", \"extent\": \"12 mm\", \"marks\": [{\"photo\": \"%1$s\", \"left\": 0.4, \"top\": 0.3, \"right\": 0.5, \"bottom\": 0.4}]},"
+                + "{\"number\": 2, \"what\": \"dust\", \"standing\": \"gone\"}, {\"what\": \"snag\"}]}");
+    }
+
+    private static String photo() {
+        return studio.wiring()
+                .archive()
+                .piece("V24-004")
+                .orElseThrow()
+                .photos()
+                .get(0)
+                .photo()
+                .hex();
+    }
+
+    /** Records an examination of V24-004 and gives its name. */
+    private static String examine(String json) throws IOException {
+        Answer answer = new Client(studio.wiring().port())
+                .postJson("/api/pieces/V24-004/examinations", json.formatted(photo()));
+        assertThat(answer.status()).as(answer.text()).isEqualTo(201);
+        return answer.json().get("id").textValue();
     }
 
     @AfterAll
@@ -52,14 +79,7 @@ class AccessibilityTest {
     }
 
     private static List<String> pages() {
-        String photo = studio.wiring()
-                .archive()
-                .piece("V24-004")
-                .orElseThrow()
-                .photos()
-                .get(0)
-                .photo()
-                .hex();
+        String photo = photo();
         String clamping = studio.wiring()
                 .archive()
                 .ledger()
@@ -77,6 +97,12 @@ class AccessibilityTest {
                 "/pieces/V24-002",
                 "/pieces/V24-004/edit",
                 "/pieces/V24-004/photos/" + photo,
+                "/pieces/V24-004/condition",
+                "/pieces/V24-005/condition",
+                "/pieces/V24-004/condition/new",
+                "/examinations/" + second,
+                "/examinations/" + second + "/edit",
+                "/history/examination/" + second,
                 "/history/piece/V24-003",
                 "/colours",
                 "/dips?cloth=SH&target=36,-3,-26&from=V24-001",

@@ -24,6 +24,18 @@ import tenterbook.piece.EventKind;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Status;
+import tenterbook.piece.condition.Change;
+import tenterbook.piece.condition.Examination;
+import tenterbook.piece.condition.Observation;
+import tenterbook.piece.condition.Overall;
+import tenterbook.piece.condition.PhotoMark;
+import tenterbook.piece.condition.PhotoView;
+import tenterbook.piece.condition.Reason;
+import tenterbook.piece.condition.Seen;
+import tenterbook.piece.condition.Severity;
+import tenterbook.piece.condition.Signatory;
+import tenterbook.piece.condition.Stability;
+import tenterbook.piece.condition.Standing;
 import tenterbook.search.Facet;
 import tenterbook.search.Order;
 
@@ -172,6 +184,20 @@ class OpenApiTest extends Scenario {
     @Test
     void theChoicesDescribedAreThoseOfTheProgram() {
         for (Map.Entry<String, Object[]> each : Map.<String, Object[]>of(
+                        "/components/schemas/Examination/properties/reason", Reason.values(),
+                        "/components/schemas/Examination/properties/overall", Overall.values(),
+                        "/components/schemas/ExaminedPhoto/properties/view", PhotoView.values(),
+                        "/components/schemas/ZoneSeen/properties/seen", Seen.values(),
+                        "/components/schemas/Observation/properties/severity", Severity.values(),
+                        "/components/schemas/Observation/properties/stability", Stability.values(),
+                        "/components/schemas/Observation/properties/standing", Standing.values(),
+                        "/components/schemas/Change/properties/became", Change.Kind.values())
+                .entrySet()) {
+            assertThat(texts(description.at(each.getKey()).get("enum")))
+                    .as(each.getKey())
+                    .isEqualTo(Stream.of(each.getValue()).map(Object::toString).toList());
+        }
+        for (Map.Entry<String, Object[]> each : Map.<String, Object[]>of(
                         "/components/schemas/Piece/properties/category", Category.values(),
                         "/components/schemas/Piece/properties/status", Status.values(),
                         "/components/schemas/PiecePhoto/properties/role", PhotoRole.values(),
@@ -190,12 +216,19 @@ class OpenApiTest extends Scenario {
         }
         assertThat(texts(sort.at("/schema/enum")))
                 .isEqualTo(Stream.of(Order.values()).map(Order::word).toList());
-        Set<String> fields = new TreeSet<>();
-        description.at("/components/schemas/Piece/properties").fieldNames().forEachRemaining(fields::add);
-        assertThat(fields)
-                .isEqualTo(Stream.of(Piece.class.getRecordComponents())
-                        .map(component -> component.getName())
-                        .collect(Collectors.toCollection(TreeSet::new)));
+        for (Class<? extends Record> record :
+                List.of(Piece.class, Examination.class, Observation.class, PhotoMark.class, Signatory.class)) {
+            Set<String> fields = new TreeSet<>();
+            description
+                    .at("/components/schemas/" + record.getSimpleName() + "/properties")
+                    .fieldNames()
+                    .forEachRemaining(fields::add);
+            assertThat(fields)
+                    .as(record.getSimpleName())
+                    .isEqualTo(Stream.of(record.getRecordComponents())
+                            .map(component -> component.getName())
+                            .collect(Collectors.toCollection(TreeSet::new)));
+        }
     }
 
     private static List<String> texts(JsonNode array) {

@@ -238,6 +238,7 @@ class FollowingTest {
                     java.util.Map.of(),
                     java.util.Map.of(),
                     java.util.Map.of(),
+                    List.of(),
                     List.of()));
             PieceDocument extra = PieceDocument.of(new PieceFacts(
                     Demo.piece("Z99-001", "Never was", null, Status.LOST, "2024"),
@@ -247,6 +248,7 @@ class FollowingTest {
                     java.util.Map.of(),
                     java.util.Map.of(),
                     java.util.Map.of(),
+                    List.of(),
                     List.of()));
             try (Generation generation =
                     Generation.newest(archive.folder().index()).orElseThrow()) {

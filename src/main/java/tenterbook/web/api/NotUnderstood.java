@@ -12,7 +12,13 @@ final class NotUnderstood {
     private NotUnderstood() {}
 
     static IllegalArgumentException because(JsonProcessingException e) {
-        return new IllegalArgumentException("The piece was not understood: " + reason(e) + " Nothing was changed.", e);
+        return because("piece", e);
+    }
+
+    /** @param what was sent, as in 'piece' */
+    static IllegalArgumentException because(String what, JsonProcessingException e) {
+        return new IllegalArgumentException(
+                "The %s was not understood: %s Nothing was changed.".formatted(what, reason(e)), e);
     }
 
     private static String reason(JsonProcessingException e) {

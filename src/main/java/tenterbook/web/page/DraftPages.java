@@ -4,7 +4,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.RecordKey;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
@@ -37,10 +36,6 @@ public final class DraftPages {
     private void discard(Context ctx) {
         String name = Optional.ofNullable(ctx.formParam("draft")).orElse("");
         site.archive().ledger().drafts().discard(name);
-        String[] parts = name.split("/", 2);
-        String path = parts.length == 2 && !parts[0].isBlank()
-                ? RecordView.pathOf(new RecordKey(parts[0], parts[1].isBlank() ? "-" : parts[1]))
-                : "/";
-        Said.andGo(ctx, "The unsaved typing was put aside.", path.replaceAll("/-$", "/new"));
+        Said.andGo(ctx, "The unsaved typing was put aside.", DraftPlace.of(name).record());
     }
 }

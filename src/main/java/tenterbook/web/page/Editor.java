@@ -39,8 +39,13 @@ public final class Editor<T> {
      * @param section of the menu
      * @param base path of the list of this kind, as in {@code /boards}
      * @param called what a person calls one
+     * @param fresh name under which the typing of a new one is kept; empty where there is one such form of its kind
      */
-    public record About(String template, String section, String base, String called) {}
+    public record About(String template, String section, String base, String called, String fresh) {
+        About(String template, String section, String base, String called) {
+            this(template, section, base, called, "");
+        }
+    }
 
     /**
      * What a form's template shows.
@@ -244,7 +249,7 @@ public final class Editor<T> {
     }
 
     private String draftName(String id) {
-        return forms.kind().name() + "/" + id;
+        return forms.kind().name() + "/" + (id.isEmpty() ? about.fresh() : id);
     }
 
     private View view(Form form, String id, int version, Instant draftFrom, List<Difference> theirs, String trouble) {

@@ -20,6 +20,7 @@ import tenterbook.web.form.BoardForm;
 import tenterbook.web.form.ClampingForm;
 import tenterbook.web.form.ClothForm;
 import tenterbook.web.form.Difference;
+import tenterbook.web.form.ExaminationForm;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.LotForm;
 import tenterbook.web.form.PartyForm;
@@ -41,6 +42,7 @@ public final class HistoryPages {
                 Kinds.CLOTH.name(), new ClothForm(site::currency),
                 Kinds.LOT.name(), new LotForm(site::currency),
                 Kinds.PARTY.name(), new PartyForm(),
+                Kinds.EXAMINATION.name(), new ExaminationForm(),
                 Kinds.STUDIO.name(), new StudioForm());
     }
 

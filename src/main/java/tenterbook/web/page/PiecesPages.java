@@ -15,7 +15,6 @@ import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.ColourWords;
 import tenterbook.colour.DifferenceWords;
-import tenterbook.ledger.Drafts;
 import tenterbook.search.ColourChoice;
 import tenterbook.search.Facet;
 import tenterbook.search.FacetCount;
@@ -271,28 +270,22 @@ public final class PiecesPages {
     }
 
     /** The form of a withdrawn record is not there; its draft waits until the record is brought back. */
-    private boolean reachable(Drafts.Draft draft) {
-        String[] name = draft.name().split("/", 2);
-        return name.length < 2
-                || name[1].isEmpty()
+    private boolean reachable(DraftPlace place) {
+        return place.needs() == null
                 || Kinds.ALL.stream()
-                        .filter(kind -> kind.name().equals(name[0]))
-                        .anyMatch(kind ->
-                                site.archive().ledger().find(kind, name[1]).isPresent());
+                        .filter(kind -> kind.name().equals(place.needs().kind()))
+                        .anyMatch(kind -> site.archive()
+                                .ledger()
+                                .find(kind, place.needs().id())
+                                .isPresent());
     }
 
     private List<Draft> drafts() {
         return site.archive().ledger().drafts().all().stream()
+                .map(draft -> DraftPlace.of(draft.name()))
                 .filter(this::reachable)
                 .limit(5)
-                .map(draft -> {
-                    String[] name = draft.name().split("/", 2);
-                    String id = name.length > 1 ? name[1] : "";
-                    String base = RecordView.pathOf(new tenterbook.ledger.RecordKey(name[0], id.isEmpty() ? "-" : id));
-                    return id.isEmpty()
-                            ? new Draft("a new " + name[0].replace('-', ' '), base.replaceAll("/-$", "/new"))
-                            : new Draft(name[0].replace('-', ' ') + " " + id, base + "/edit");
-                })
+                .map(place -> new Draft(place.label(), place.form()))
                 .toList();
     }
 

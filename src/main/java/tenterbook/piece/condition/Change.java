@@ -1,0 +1,43 @@
+package tenterbook.piece.condition;
+
+import java.util.List;
+
+/**
+ * One thing in two examinations.
+ *
+ * @param before null where the earlier one had not seen it
+ * @param after null where the later one says nothing of it
+ * @param differs what is written otherwise, each in words, as in 'extent 12 mm, was 8 mm'
+ * @param doubt where what was said and what was written do not go together; empty otherwise
+ */
+public record Change(int number, Kind kind, Observation before, Observation after, List<String> differs, String doubt) {
+    /** What became of a thing. */
+    public enum Kind {
+        NEW("new"),
+        WORSE("worse"),
+        BETTER("better"),
+        GONE("gone"),
+        UNCHANGED("still there"),
+        NOT_CHECKED("not checked");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        @Override
+        public String toString() {
+            return word;
+        }
+    }
+
+    public Change {
+        differs = List.copyOf(differs);
+    }
+
+    /** The thing as it was seen last. */
+    public Observation last() {
+        return after == null ? before : after;
+    }
+}

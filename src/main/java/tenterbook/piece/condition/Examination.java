@@ -1,0 +1,129 @@
+package tenterbook.piece.condition;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import tenterbook.measure.Digest;
+import tenterbook.measure.PartialDate;
+import tenterbook.measure.Quantity;
+import tenterbook.piece.PartyId;
+import tenterbook.piece.PieceNumber;
+
+/**
+ * How a piece was found to be on one day.
+ *
+ * @param place where it was looked at
+ * @param party who examined it, from the archive's people; null where it was the maker or nobody recorded
+ * @param examiner the person's name
+ * @param means as in 'by eye, raking light, 10× magnifier'
+ * @param summary the whole in a sentence or two
+ * @param length as measured then, as a length; cloth shrinks and stretches
+ * @param width likewise
+ * @param zones parts of the piece and how far each was looked at
+ * @param handling what is recommended for handling
+ * @param light for light and for showing
+ * @param packing for packing and carrying
+ * @param earlier the examination this one was made against; null where there was none
+ * @param handedOver who handed it over; {@link Signatory#NOBODY} where it stayed
+ */
+public record Examination(
+        ExaminationId id,
+        PieceNumber piece,
+        PartialDate when,
+        String place,
+        PartyId party,
+        String examiner,
+        Reason reason,
+        String means,
+        Overall overall,
+        String summary,
+        Quantity length,
+        Quantity width,
+        List<ExaminedPhoto> photos,
+        List<ZoneSeen> zones,
+        List<Observation> observations,
+        String handling,
+        String light,
+        String packing,
+        ExaminationId earlier,
+        Signatory handedOver,
+        Signatory received,
+        String notes) {
+    /** Earliest first; one whose day is not known stands before all others, and ties go by name. */
+    public static final Comparator<Examination> IN_TIME = Comparator.comparing((Examination each) -> each.when.known()
+                    ? (each.when.from() == null ? each.when.to() : each.when.from())
+                    : java.time.LocalDate.MIN)
+            .thenComparing(each -> each.id.value());
+
+    /**
+     * @throws IllegalArgumentException if it names no piece, two observations or two photographs are the same, or a mark
+     *     stands on a photograph that is not among {@code photos}
+     */
+    public Examination {
+        if (id == null || piece == null) {
+            throw new IllegalArgumentException("An examination has its name and the number of its piece.");
+        }
+        when = when == null ? PartialDate.UNRECORDED : when;
+        place = place == null ? "" : place.strip();
+        examiner = examiner == null ? "" : examiner.strip();
+        reason = reason == null ? Reason.NOT_SAID : reason;
+        means = means == null ? "" : means.strip();
+        overall = overall == null ? Overall.NOT_SAID : overall;
+        summary = summary == null ? "" : summary.strip();
+        length = length == null ? Quantity.UNRECORDED : length;
+        width = width == null ? Quantity.UNRECORDED : width;
+        photos = photos == null ? List.of() : List.copyOf(photos);
+        zones = zones == null ? List.of() : List.copyOf(zones);
+        observations = observations == null
+                ? List.of()
+                : observations.stream()
+                        .sorted(Comparator.comparingInt(Observation::number))
+                        .toList();
+        handling = handling == null ? "" : handling.strip();
+        light = light == null ? "" : light.strip();
+        packing = packing == null ? "" : packing.strip();
+        handedOver = handedOver == null ? Signatory.NOBODY : handedOver;
+        received = received == null ? Signatory.NOBODY : received;
+        notes = notes == null ? "" : notes.strip();
+        if (id.equals(earlier)) {
+            throw new IllegalArgumentException("An examination is compared with another one, not with itself.");
+        }
+        fit(photos, observations);
+    }
+
+    private static void fit(List<ExaminedPhoto> photos, List<Observation> observations) {
+        Set<Digest> there = new HashSet<>();
+        for (ExaminedPhoto photo : photos) {
+            if (!there.add(photo.photo())) {
+                throw new IllegalArgumentException("The photograph %s stands in the examination twice."
+                        .formatted(photo.photo().brief()));
+            }
+        }
+        Set<Integer> numbers = new TreeSet<>();
+        for (Observation observation : observations) {
+            if (!numbers.add(observation.number())) {
+                throw new IllegalArgumentException(
+                        "Two observations have the number %d; each has its own.".formatted(observation.number()));
+            }
+            for (PhotoMark mark : observation.marks()) {
+                if (!there.contains(mark.photo())) {
+                    throw new IllegalArgumentException(
+                            "Observation %d is marked on a photograph that is not in this examination. Keep the photograph, or take the mark away."
+                                    .formatted(observation.number()));
+                }
+            }
+        }
+    }
+
+    /** What was seen and not found gone. */
+    public List<Observation> present() {
+        return observations.stream().filter(each -> !each.gone()).toList();
+    }
+
+    /** The greatest number of an observation; 0 where there is none. */
+    public int greatestNumber() {
+        return observations.stream().mapToInt(Observation::number).max().orElse(0);
+    }
+}

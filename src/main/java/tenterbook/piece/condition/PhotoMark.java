@@ -1,0 +1,119 @@
+package tenterbook.piece.condition;
+
+import java.math.BigDecimal;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import tenterbook.measure.Digest;
+
+/**
+ * A point or a rectangle on a photograph, as fractions of the upright picture's width and height, each 0 to 1 from the upper
+ * left.
+ *
+ * @param photo digest of the original file
+ * @param right null, with {@code bottom}, for a point
+ */
+public record PhotoMark(Digest photo, double left, double top, Double right, Double bottom) {
+    private static final String NUMBER = "(\\d{1,3}(?:\\.\\d{1,6})?)\\s*%?";
+    private static final String PLACE = NUMBER + "\\s*[,; ]\\s*" + NUMBER;
+    private static final Pattern WRITTEN = Pattern.compile(PLACE + "(?:\\s*[;,]?(?:\\s+|\\s*to\\s+)" + PLACE + ")?");
+    private static final int LONGEST = 100;
+
+    /** @throws IllegalArgumentException if a part lies outside the picture, or one corner is given by half */
+    public PhotoMark {
+        if (photo == null) {
+            throw new IllegalArgumentException("A mark stands on a photograph; none was named.");
+        }
+        if ((right == null) != (bottom == null)) {
+            throw new IllegalArgumentException(
+                    "A marked area has both its right and its bottom side; only one was given.");
+        }
+        boolean within = inside(left) && inside(top) && (right == null || inside(right) && inside(bottom));
+        if (!within) {
+            throw new IllegalArgumentException("A mark lies within the picture, each part 0 to 1; found %s, %s%s."
+                    .formatted(left, top, right == null ? "" : " to " + right + ", " + bottom));
+        }
+        if (right != null && (right < left || bottom < top)) {
+            throw new IllegalArgumentException(
+                    "A marked area runs from its upper left to its lower right corner; found %s, %s to %s, %s."
+                            .formatted(left, top, right, bottom));
+        }
+    }
+
+    private static boolean inside(double part) {
+        return part >= 0 && part <= 1;
+    }
+
+    public static PhotoMark point(Digest photo, double left, double top) {
+        return new PhotoMark(photo, left, top, null, null);
+    }
+
+    /**
+     * Reads '42,31', '42.5 % 31 %' or '40,30 55,44': percent across and down, for a point or two opposite corners.
+     *
+     * @throws IllegalArgumentException with a sentence for the person who typed it
+     */
+    public static PhotoMark read(Digest photo, String text) {
+        String entered = text == null ? "" : text.strip();
+        Matcher written = WRITTEN.matcher(entered.length() > LONGEST ? "" : entered);
+        if (!written.matches()) {
+            throw refusal(entered);
+        }
+        double across = fraction(written.group(1), entered);
+        double down = fraction(written.group(2), entered);
+        if (written.group(3) == null) {
+            return point(photo, across, down);
+        }
+        double toAcross = fraction(written.group(3), entered);
+        double toDown = fraction(written.group(4), entered);
+        return new PhotoMark(
+                photo,
+                Math.min(across, toAcross),
+                Math.min(down, toDown),
+                Math.max(across, toAcross),
+                Math.max(down, toDown));
+    }
+
+    private static double fraction(String percent, String entered) {
+        BigDecimal value = new BigDecimal(percent).movePointLeft(2);
+        if (value.compareTo(BigDecimal.ONE) > 0) {
+            throw refusal(entered);
+        }
+        return value.doubleValue();
+    }
+
+    private static IllegalArgumentException refusal(String entered) {
+        String brief = entered.length() > LONGEST ? entered.substring(0, LONGEST) + "…" : entered;
+        return new IllegalArgumentException(
+                "“%s” was not understood as a place on a photograph. Expected percent across and down from the upper left, each 0 to 100, as in ‘42,31’ for a point or ‘40,30 55,44’ for an area."
+                        .formatted(brief));
+    }
+
+    public boolean area() {
+        return right != null;
+    }
+
+    /** As {@link #read} takes it, as in '42,31' or '40,30 55,44'. */
+    public String percent() {
+        return written(left) + "," + written(top) + (area() ? " " + written(right) + "," + written(bottom) : "");
+    }
+
+    /** For people, as in '42 % across, 31 % down'. */
+    public String inWords() {
+        return area()
+                ? "%d to %d %% across, %d to %d %% down"
+                        .formatted(rounded(left), rounded(right), rounded(top), rounded(bottom))
+                : "%d %% across, %d %% down".formatted(rounded(left), rounded(top));
+    }
+
+    private static long rounded(double fraction) {
+        return Math.round(100 * fraction);
+    }
+
+    private static String written(double fraction) {
+        BigDecimal percent = BigDecimal.valueOf(fraction)
+                .movePointRight(2)
+                .setScale(4, java.math.RoundingMode.HALF_UP)
+                .stripTrailingZeros();
+        return percent.scale() < 0 ? percent.setScale(0).toPlainString() : percent.toPlainString();
+    }
+}

@@ -1,0 +1,20 @@
+package tenterbook.piece.condition;
+
+/** How far a part of the piece was looked at. */
+public enum Seen {
+    WHOLE("examined"),
+    PART("in part"),
+    NOT("not examined"),
+    NOT_SAID("not said");
+
+    private final String word;
+
+    Seen(String word) {
+        this.word = word;
+    }
+
+    @Override
+    public String toString() {
+        return word;
+    }
+}

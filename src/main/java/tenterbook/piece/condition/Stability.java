@@ -1,0 +1,20 @@
+package tenterbook.piece.condition;
+
+/** Whether one thing is likely to grow. */
+public enum Stability {
+    STABLE("stable"),
+    AT_RISK("may get worse"),
+    ACTIVE("getting worse"),
+    NOT_SAID("not said");
+
+    private final String word;
+
+    Stability(String word) {
+        this.word = word;
+    }
+
+    @Override
+    public String toString() {
+        return word;
+    }
+}

@@ -1,0 +1,297 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.Saved;
+import tenterbook.photo.Photo;
+import tenterbook.photo.PhotoRefused;
+import tenterbook.piece.NumberScheme;
+import tenterbook.piece.PartyId;
+import tenterbook.piece.Piece;
+import tenterbook.piece.condition.Comparison;
+import tenterbook.piece.condition.Examination;
+import tenterbook.piece.condition.ExaminationId;
+import tenterbook.web.Html;
+import tenterbook.web.NotHere;
+import tenterbook.web.Site;
+import tenterbook.web.form.ExaminationForm;
+import tenterbook.web.form.Form;
+
+/** The condition of a piece: its examinations, one of them with its photographs and marks, and examining it again. */
+public final class ConditionPages {
+    private static final NumberScheme NUMBERS = new NumberScheme("E");
+    private final Site site;
+    private final PhotoShelf shelf;
+    private final ExaminationForm forms = new ExaminationForm();
+
+    public ConditionPages(Site site, PhotoShelf shelf) {
+        this.site = site;
+        this.shelf = shelf;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/pieces/{number}/condition", this::list);
+        routes.get("/pieces/{number}/condition/new", this::showNew);
+        routes.post("/pieces/{number}/condition", this::saveNew);
+        routes.get("/examinations/{id}", this::show);
+        routes.get("/examinations/{id}/edit", this::showEdit);
+        routes.post("/examinations/{id}/edit", this::saveEdit);
+        routes.post("/examinations/{id}/withdraw", ctx -> {
+            Saved<Examination> saved = saved(ctx);
+            editor(piece(saved.record().piece().value()), false).withdraw(ctx, ctx.pathParam("id"));
+        });
+    }
+
+    /**
+     * The next free name for an examination of this year.
+     *
+     * @param everGiven all names ever given
+     */
+    public static ExaminationId next(List<String> everGiven, LocalDate today) {
+        return new ExaminationId(
+                NUMBERS.next(everGiven.stream(), today.getYear()).value());
+    }
+
+    private Piece piece(String number) {
+        return site.archive().piece(number).orElseThrow(() -> new NotHere("piece “" + number + "”"));
+    }
+
+    private Saved<Examination> saved(Context ctx) {
+        String id = ctx.pathParam("id");
+        return site.archive()
+                .ledger()
+                .find(Kinds.EXAMINATION, id)
+                .orElseThrow(() -> new NotHere("examination “" + id + "”"));
+    }
+
+    /** The form of one piece: its choices and its draft are the piece's own. */
+    private Editor<Examination> editor(Piece piece, boolean fresh) {
+        String number = piece.number().value();
+        return new Editor<>(
+                site,
+                forms,
+                new Editor.About(
+                        "examination-form",
+                        "pieces",
+                        fresh ? "/pieces/" + number + "/condition" : "/examinations",
+                        "examination",
+                        DraftPlace.OF + number),
+                examination -> "/examinations/" + examination.id(),
+                () -> Map.of("desk", new ConditionDesk(site, shelf, piece)));
+    }
+
+    // ---- recording
+
+    private void showNew(Context ctx) {
+        Piece piece = piece(ctx.pathParam("number"));
+        editor(piece, true).showNew(ctx, () -> start(piece, ctx.queryParam("from")));
+    }
+
+    /** Begins with what the last examination saw, or the one named; nothing of it is taken for checked. */
+    private Form start(Piece piece, String from) {
+        List<Examination> all = site.archive().examinationsOf(piece.number());
+        Optional<Examination> last = from == null
+                ? all.stream().reduce((earlier, later) -> later)
+                : Optional.of(all.stream()
+                        .filter(each -> each.id().value().equals(from))
+                        .findFirst()
+                        .orElseThrow(() -> new NotHere("examination “" + from + "” of piece " + piece.number())));
+        return Beginning.of(piece, last, site.today(), site.archive().studio().maker());
+    }
+
+    private void saveNew(Context ctx) {
+        Piece piece = piece(ctx.pathParam("number"));
+        Form form = typed(ctx, piece);
+        form.put("piece", piece.number())
+                .put("id", next(site.archive().ledger().everGiven(Kinds.EXAMINATION), site.today()));
+        editor(piece, true).save(ctx, "", form);
+    }
+
+    private void showEdit(Context ctx) {
+        Piece piece = piece(saved(ctx).record().piece().value());
+        editor(piece, false).showEdit(ctx, ctx.pathParam("id"));
+    }
+
+    private void saveEdit(Context ctx) {
+        Piece piece = piece(saved(ctx).record().piece().value());
+        editor(piece, false).save(ctx, ctx.pathParam("id"), typed(ctx, piece));
+    }
+
+    /** What was sent, with the files that came with it and the piece's own photographs that were ticked, as rows. */
+    private Form typed(Context ctx, Piece piece) {
+        Form form = Form.of(ctx.formParamMap());
+        for (UploadedFile file : Editor.files(ctx, "files")) {
+            try (InputStream bytes = file.content()) {
+                Photo photo = shelf.take(bytes, file.filename());
+                Beginning.addPhoto(form, photo.digest(), "", "");
+            } catch (PhotoRefused | IOException e) {
+                form.problem("files", e.getMessage());
+            }
+        }
+        piece.photos().forEach(photo -> {
+            String tick = "take." + photo.photo().hex();
+            if (form.checked(tick)) {
+                form.put(tick, "");
+                Beginning.addPhoto(form, photo.photo(), Beginning.view(photo.role()), photo.caption());
+            }
+        });
+        return form;
+    }
+
+    // ---- showing
+
+    /**
+     * An examination in the list of a piece.
+     *
+     * @param by who examined
+     * @param changes since the one it was made against, in words; empty where there was none
+     */
+    public record Line(Examination examination, String by, String changes) {}
+
+    private void list(Context ctx) {
+        Piece piece = piece(ctx.pathParam("number"));
+        List<Examination> all = site.archive().examinationsOf(piece.number());
+        List<Line> lines = new ArrayList<>();
+        for (Examination each : all) {
+            lines.add(
+                    0,
+                    new Line(
+                            each,
+                            person(each.examiner(), each.party()),
+                            comparison(each, all).map(Comparison::inWords).orElse("")));
+        }
+        Html.show(
+                ctx,
+                "condition",
+                Map.of(
+                        "page", site.page(ctx, "Condition of " + piece.number(), "pieces"),
+                        "piece", piece,
+                        "lines", lines));
+    }
+
+    private static Optional<Comparison> comparison(Examination examination, List<Examination> all) {
+        return Optional.ofNullable(examination.earlier())
+                .flatMap(id ->
+                        all.stream().filter(other -> other.id().equals(id)).findFirst())
+                .map(before -> Comparison.of(before, examination));
+    }
+
+    /** As in 'Tomé Quarral, Museu do Sarelho'. */
+    private String person(String name, PartyId party) {
+        String title = party == null
+                ? ""
+                : site.archive().party(party.value()).map(of -> of.title()).orElse(party.value());
+        return name.isEmpty() ? title : title.isEmpty() || title.equals(name) ? name : name + ", " + title;
+    }
+
+    /**
+     * An examination as its page shows it.
+     *
+     * @param comparison with the examination chosen, else with the one it was made against; null where there is none
+     * @param others of the piece that it can be compared with
+     */
+    public record View(
+            Piece piece,
+            Saved<Examination> saved,
+            List<Plate> plates,
+            List<Fact> facts,
+            List<Fact> advice,
+            List<Fact> hands,
+            Comparison comparison,
+            List<Examination> others) {
+        public Examination examination() {
+            return saved.record();
+        }
+
+        /** Where an observation is marked, as in 'front, 42 % across, 31 % down'. */
+        public String marked(tenterbook.piece.condition.Observation observation) {
+            return observation.marks().stream()
+                    .map(mark -> plates.stream()
+                                    .filter(plate ->
+                                            plate.digest().equals(mark.photo().hex()))
+                                    .findFirst()
+                                    .map(Plate::label)
+                                    .orElse("a photograph")
+                            + ", " + mark.inWords())
+                    .collect(java.util.stream.Collectors.joining("; "));
+        }
+    }
+
+    private void show(Context ctx) {
+        Saved<Examination> saved = saved(ctx);
+        Examination examination = saved.record();
+        Piece piece = piece(examination.piece().value());
+        List<Examination> all = site.archive().examinationsOf(piece.number());
+        String against = Optional.ofNullable(ctx.queryParam("against")).orElse("");
+        Optional<Comparison> comparison = against.isEmpty()
+                ? comparison(examination, all)
+                : Optional.of(Comparison.of(
+                        all.stream()
+                                .filter(other -> other.id().value().equals(against))
+                                .findFirst()
+                                .orElseThrow(
+                                        () -> new NotHere("examination “" + against + "” of piece " + piece.number())),
+                        examination));
+        Map<String, Object> values = new HashMap<>();
+        values.put("page", site.page(ctx, "Examination " + examination.id() + " of " + piece.number(), "pieces"));
+        values.put(
+                "view",
+                new View(
+                        piece,
+                        saved,
+                        Plate.of(examination, shelf::find),
+                        facts(examination),
+                        advice(examination),
+                        Stream.of(
+                                        hand("Handed over by", examination.handedOver()),
+                                        hand("Received by", examination.received()))
+                                .flatMap(Optional::stream)
+                                .toList(),
+                        comparison.orElse(null),
+                        all.stream()
+                                .filter(other -> !other.id().equals(examination.id()))
+                                .toList()));
+        Html.show(ctx, "examination", values);
+    }
+
+    private List<Fact> facts(Examination examination) {
+        return List.of(
+                new Fact("When", examination.when().toString()),
+                new Fact("Why", unlessNotSaid(examination.reason())),
+                new Fact("Where", Fact.or(examination.place())),
+                new Fact("Examined by", Fact.or(person(examination.examiner(), examination.party()))),
+                new Fact("How", Fact.or(examination.means())),
+                Fact.of("Length then", examination.length()),
+                Fact.of("Width then", examination.width()));
+    }
+
+    static String unlessNotSaid(Enum<?> word) {
+        return word.name().equals("NOT_SAID") ? Fact.NOT_RECORDED : word.toString();
+    }
+
+    private static List<Fact> advice(Examination examination) {
+        return List.of(
+                new Fact("Handling", Fact.or(examination.handling())),
+                new Fact("Light and showing", Fact.or(examination.light())),
+                new Fact("Packing", Fact.or(examination.packing())));
+    }
+
+    private Optional<Fact> hand(String label, tenterbook.piece.condition.Signatory signatory) {
+        if (!signatory.named()) {
+            return Optional.empty();
+        }
+        String when = signatory.when().recorded() ? signatory.when().toString() : "";
+        return Optional.of(new Fact(label, Fact.or(person(signatory.name(), signatory.party())), when));
+    }
+}

@@ -1,0 +1,41 @@
+package tenterbook.web.page;
+
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.RecordKey;
+
+/**
+ * Where unsaved typing belongs.
+ *
+ * @param label as in 'piece V24-001' or 'a new board pair'
+ * @param form address of the form it was typed in
+ * @param record address to go to when it is put aside
+ * @param needs the record without which that form is not there; null for none
+ */
+record DraftPlace(String label, String form, String record, RecordKey needs) {
+    /** Before the number of the piece that a new record is to be of; no record's own name begins with it. */
+    static final String OF = "@";
+
+    /** @param name a kind, a slash and the record's name; nothing after it for a new one */
+    static DraftPlace of(String name) {
+        String[] parts = name.split("/", 2);
+        String kind = parts[0];
+        String id = parts.length > 1 ? parts[1] : "";
+        String called = kind.replace('-', ' ');
+        if (kind.isBlank()) {
+            return new DraftPlace(name, "/", "/", null);
+        }
+        if (id.startsWith(OF)) {
+            String piece = id.substring(OF.length());
+            String list = "/pieces/" + piece + "/condition";
+            return new DraftPlace(
+                    "a new %s of %s".formatted(called, piece), list + "/new", list, Kinds.PIECE.key(piece));
+        }
+        if (id.isBlank()) {
+            String form = RecordView.pathOf(new RecordKey(kind, "-")).replaceAll("/-$", "/new");
+            return new DraftPlace("a new " + called, form, form, null);
+        }
+        RecordKey key = new RecordKey(kind, id);
+        String path = RecordView.pathOf(key);
+        return new DraftPlace(called + " " + id, path + "/edit", path, key);
+    }
+}

@@ -1,0 +1,120 @@
+package tenterbook.piece.condition;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import tenterbook.piece.PieceNumber;
+
+class ComparisonTest {
+    private final Examination before = Reports.of(
+            "E24-001",
+            "2024-03-01",
+            "",
+            Reports.seen(1, "stain", "8 mm", null),
+            Reports.seen(2, "loose thread", "3 cm", null),
+            Reports.seen(3, "crease", "", null),
+            Reports.seen(4, "soiling", "", null),
+            Reports.seen(5, "dust", "", Standing.GONE));
+
+    private static Change.Kind kind(Comparison comparison, int number) {
+        return comparison.changes().stream()
+                .filter(change -> change.number() == number)
+                .findFirst()
+                .orElseThrow()
+                .kind();
+    }
+
+    @Test
+    void everyThingOfEitherIsToldAndSilenceIsNeverTakenForGone() {
+        Examination after = Reports.of(
+                "E24-002",
+                "2024-09-30",
+                "E24-001",
+                Reports.seen(1, "stain", "12 mm", Standing.WORSE),
+                Reports.seen(2, "loose thread", "3 cm", Standing.STILL_THERE),
+                Reports.seen(3, "crease", "", Standing.GONE),
+                Reports.seen(6, "hole", "2 mm", null));
+
+        Comparison comparison = Comparison.of(before, after);
+
+        assertThat(comparison.changes()).extracting(Change::number).containsExactly(1, 2, 3, 4, 6);
+        assertThat(kind(comparison, 1)).isEqualTo(Change.Kind.WORSE);
+        assertThat(kind(comparison, 2)).isEqualTo(Change.Kind.UNCHANGED);
+        assertThat(kind(comparison, 3)).isEqualTo(Change.Kind.GONE);
+        assertThat(kind(comparison, 4)).isEqualTo(Change.Kind.NOT_CHECKED);
+        assertThat(kind(comparison, 6)).isEqualTo(Change.Kind.NEW);
+        assertThat(comparison.changes().get(0).differs()).containsExactly("extent 12 mm, was 8 mm");
+        assertThat(comparison.inWords()).isEqualTo("1 new, 1 worse, 1 gone, 1 still there, 1 not checked");
+        assertThat(comparison.changes()).allMatch(change -> change.doubt().isEmpty());
+    }
+
+    @Test
+    void whatWasGoneBeforeAndIsSilentNowIsNotToldAgain() {
+        assertThat(Comparison.of(before, Reports.of("E24-002", "2024-09-30", "E24-001"))
+                        .changes())
+                .extracting(Change::number)
+                .containsExactly(1, 2, 3, 4);
+    }
+
+    @Test
+    void whatDoesNotGoTogetherIsDoubtedAndNotMended() {
+        Examination after = Reports.of(
+                "E24-002",
+                "2024-09-30",
+                "E24-001",
+                Reports.seen(1, "stain", "12 mm", Standing.STILL_THERE),
+                Reports.seen(2, "loose thread", "1 cm", Standing.WORSE),
+                Reports.seen(6, "hole", "2 mm", Standing.STILL_THERE));
+
+        List<Change> changes = Comparison.of(before, after).changes();
+
+        assertThat(changes.get(0).doubt())
+                .isEqualTo("Said to be ‘still there’, yet its extent went from 8 mm to 12 mm.");
+        assertThat(changes.get(0).kind()).isEqualTo(Change.Kind.UNCHANGED);
+        assertThat(changes.get(1).doubt()).contains("‘worse’", "3 cm to 1 cm");
+        assertThat(changes.get(4).doubt()).contains("the earlier examination does not have it");
+    }
+
+    @Test
+    void lengthsThatMayBeTheSameLeaveNoDoubt() {
+        Examination roughly = Reports.of(
+                "E24-002",
+                "2024-09-30",
+                "E24-001",
+                Reports.seen(1, "stain", "6 to 10 mm", Standing.STILL_THERE),
+                Reports.seen(2, "loose thread", "about 2 cm", Standing.STILL_THERE),
+                Reports.seen(3, "crease", "forgot", Standing.STILL_THERE));
+        assertThat(Comparison.of(before, roughly).changes())
+                .allMatch(change -> change.doubt().isEmpty());
+    }
+
+    @Test
+    void examinationsOfTwoPiecesAreNotCompared() {
+        Examination other = new Examination(
+                new ExaminationId("E24-009"),
+                new PieceNumber("V24-001"),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null);
+        assertThatThrownBy(() -> Comparison.of(before, other)).hasMessageContaining("V24-013 and V24-001");
+    }
+}
