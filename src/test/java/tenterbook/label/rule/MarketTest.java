@@ -200,7 +200,7 @@ class MarketTest {
         assertThat(outside.refusals())
                 .as("from memory, so asked and not refused")
                 .isEmpty();
-        assertThat(outside.questions().toString()).contains("2023/988", "responsible person");
+        assertThat(outside.questions().toString()).contains("2023/988 Art. 9", "responsible person");
         assertThat(of(Market.UK, plain(), "Ohio, USA", "", "").questions().toString())
                 .doesNotContain("responsible person");
     }
