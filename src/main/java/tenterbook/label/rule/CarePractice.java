@@ -20,7 +20,12 @@ final class CarePractice {
      * @param most the warmest wash usually dared, in °C; null for none
      */
     private record Row(
-            CareCase.Of of, Pattern words, String says, List<String> answeredBy, Double most, String source) {}
+            CareCase.Of of, Pattern words, String says, List<String> answeredBy, Double most, String source) {
+        /** What the source adds to common practice; empty for nothing. */
+        String further() {
+            return source.replaceFirst("^common practice", "");
+        }
+    }
 
     private static final List<Row> ROWS = Tables.rows("care-practice.csv").stream()
             .map(row -> new Row(
@@ -61,22 +66,22 @@ final class CarePractice {
         boolean answered = evidence.judged().stream()
                 .anyMatch(t -> row.answeredBy.contains(t.kind().toString()));
         if (!answered) {
-            asked.add("Is there a test of %s? %s (%s; here: %s)"
-                    .formatted(String.join(" or ", row.answeredBy), row.says, row.source, named));
+            asked.add("Is there a %s test? %s (here: %s%s)"
+                    .formatted(String.join(" or ", row.answeredBy), row.says, named, row.further()));
         }
         CareTest wash = evidence.wash().test();
         if (row.most != null && evidence.wash().allowed() && CareEvidence.measured(wash)) {
             double celsius = CareEvidence.proven(wash);
             if (celsius > row.most + 1e-6) {
                 asked.add(
-                        "Did the wash at %s hold on this very cloth and dye? %s; usually not warmer than %.0f %s (%s; here: %s)"
+                        "Did the wash at %s hold on this very cloth and dye? %s; usually not warmer than %.0f %s (here: %s%s)"
                                 .formatted(
                                         wash.temperature(),
                                         row.says,
                                         row.most,
                                         Unit.CELSIUS.symbol(),
-                                        row.source,
-                                        named));
+                                        named,
+                                        row.further()));
             }
         }
         return asked;

@@ -57,13 +57,17 @@ public record CareSymbols(List<Mark> marks, List<Question> questions) {
             iron(evidence.heated(Kind.IRON));
             dryClean(evidence.plain(Kind.DRY_CLEAN));
             missing();
-            questions.add(new Question(
-                    "Have you leave to use care symbols where this is sold? They are registered trademarks in many countries",
-                    rules.rule("careSymbolMarks")));
+            if (!marks.isEmpty()) {
+                questions.add(new Question(
+                        "Were the symbols compared with the standard? They are drawings of our own, partly from memory",
+                        rules.rule("careSymbolShapes")));
+                questions.add(new Question(
+                        "Have you leave to use care symbols where this is sold? They are registered trademarks in many countries",
+                        rules.rule("careSymbolMarks")));
+            }
             if (!rules.symbolsNote().isEmpty()) {
                 questions.add(new Question(
-                        "Were the symbols compared with the standard? " + rules.symbolsNote(),
-                        rules.rule("careSymbolShapes")));
+                        "Are symbols wanted on this label? " + rules.symbolsNote(), rules.rule("careSymbols")));
             }
             return new CareSymbols(marks, questions);
         }

@@ -185,12 +185,12 @@ class CareEvidenceTest {
     })
     void whatIsCommonlyHeldIsAskedUntilAFittingTestAnswers(Of of, String name, String says, Kind answer) {
         CareCase open = tested().with(of, List.of(name));
-        assertThat(asks(open)).contains("Is there a test of", says, "common practice");
+        assertThat(asks(open)).contains("Is there a ", " test?", says, "common practice");
         assertThat(words(open, Market.EU)).containsExactly(CareWords.NO_TEST);
         CareCase answered = tested(test(answer, 30.0, true)).with(of, List.of(name));
         assertThat(CareWords.of(answered, Market.EU).questions().stream()
                         .map(Question::asks)
-                        .filter(q -> q.contains(says) && q.startsWith("Is there a test of")))
+                        .filter(q -> q.contains(says) && q.startsWith("Is there a ")))
                 .isEmpty();
     }
 

@@ -194,7 +194,7 @@ class MarketTest {
         FibreStatement inside = of(
                 Market.EU, studio("Porto Sarelho, Portugal", "a@valderim.example", "", "", "", ""), "Portugal", "", "");
         assertThat(texts(inside, FibreLine.Kind.PARTICULARS))
-                .containsExactly("Porto Sarelho, Portugal; a@valderim.example");
+                .containsExactly("Porto Sarelho, Portugal", "a@valderim.example");
         assertThat(inside.questions().toString()).doesNotContain("2023/988");
         FibreStatement outside = of(Market.EU, plain(), "Ohio, USA", "", "");
         assertThat(outside.refusals())
