@@ -2,9 +2,11 @@ package tenterbook.label.rule;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -59,6 +61,24 @@ final class CarePractice {
             }
         }
         return asked.stream().map(text -> new Question(text, rule)).toList();
+    }
+
+    /**
+     * A limit from what is commonly held of a material.
+     *
+     * @param celsius the warmest wash usually dared
+     */
+    record Limit(double celsius, String why) {}
+
+    /** The least of the limits of all materials; empty where none has one. */
+    static Optional<Limit> limit(CareCase about) {
+        return ROWS.stream()
+                .filter(row -> row.most != null
+                        && about.materials().stream()
+                                .anyMatch(m -> m.of() == row.of
+                                        && row.words.matcher(plain(m.name())).find()))
+                .map(row -> new Limit(row.most, row.says))
+                .min(Comparator.comparingDouble(Limit::celsius));
     }
 
     private static List<String> asked(Row row, String named, CareEvidence evidence) {

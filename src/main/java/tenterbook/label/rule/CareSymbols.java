@@ -78,7 +78,7 @@ public record CareSymbols(List<Mark> marks, List<Question> questions) {
             } else if (wash.allowed() && !CareEvidence.measured(wash.test())) {
                 why.put(CareLine.About.WASHING, "the test's temperature is not recorded");
             } else if (wash.allowed() && wash.test().kind() == Kind.HAND_WASH) {
-                if (CareEvidence.proven(wash.test()) >= 40 - 1e-6) {
+                if (evidence.washCelsius(wash.test()) >= 40 - 1e-6) {
                     mark(CareSymbol.HAND_WASH, wash.test());
                 } else {
                     why.put(
@@ -92,7 +92,7 @@ public record CareSymbols(List<Mark> marks, List<Question> questions) {
         }
 
         private void machine(CareTest test) {
-            double celsius = CareEvidence.proven(test);
+            double celsius = evidence.washCelsius(test);
             String how = (test.method() + " " + test.result()).toLowerCase(Locale.ROOT);
             String bars = how.matches(".*\\b(very gentle|very mild|wool programme|hand programme)\\b.*")
                     ? "_VERY_MILD"
