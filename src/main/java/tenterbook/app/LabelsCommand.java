@@ -71,6 +71,12 @@ final class LabelsCommand implements Callable<Integer> {
     @Option(names = "--black", description = "Print in black alone.")
     private boolean black;
 
+    @Option(
+            names = "--symbols",
+            description =
+                    "Show care symbols beside the words of a care label, as far as tests carry them. They are registered trademarks in many countries, and their use there needs a licence.")
+    private boolean symbols;
+
     @Option(names = "--out", required = true, paramLabel = "FILE.pdf", description = "The PDF to write.")
     private Path out;
 
@@ -82,6 +88,7 @@ final class LabelsCommand implements Callable<Integer> {
         refuseUnwritable();
         request = price ? request.withPrice() : request;
         request = black ? request.inBlack() : request;
+        request = symbols ? request.withCareSymbols() : request;
         try (Archive archive = folder.existing(Clock.systemUTC());
                 Terminal terminal = new Terminal(spec.commandLine().getOut())) {
             List<Saved<Piece>> found = new ArrayList<>();

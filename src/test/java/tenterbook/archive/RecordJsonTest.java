@@ -19,12 +19,16 @@ import tenterbook.measure.DateText;
 import tenterbook.measure.Money;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
+import tenterbook.piece.CareTest;
 import tenterbook.piece.Category;
 import tenterbook.piece.Layers;
 import tenterbook.piece.MadeIn;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
+import tenterbook.piece.Specimen;
 import tenterbook.piece.Status;
+import tenterbook.piece.Studio;
+import tenterbook.piece.TestStandard;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
@@ -37,6 +41,28 @@ import tenterbook.recipe.StepKind;
 class RecordJsonTest {
     @TempDir
     Path folder;
+
+    @Test
+    void recordsFromBeforeAFieldWasThereOpenAsNotRecorded() throws IOException {
+        var mapper = RecordJson.mapper();
+        Studio studio = mapper.readValue("{\"name\": \"Oficina Valderim\", \"currency\": \"EUR\"}", Studio.class);
+        assertThat(studio.names()).isEmpty();
+        assertThat(studio.postalAddress()).isEmpty();
+        assertThat(mapper.writeValueAsString(studio)).doesNotContain("names", "postalAddress", "rn", "responsible");
+        CareTest test = mapper.readValue("{\"kind\": \"rub\", \"method\": \"ISO 105-X12\"}", CareTest.class);
+        assertThat(test.standard()).isNull();
+        assertThat(mapper.writeValueAsString(test)).doesNotContain("standard", "grade", "specimen", "followed");
+        CareTest graded = new CareTest(
+                CareTest.Kind.RUB, null, "", null, "", true, TestStandard.ISO_105_X12, 4.5, Specimen.STRIP);
+        assertThat(mapper.readValue(mapper.writeValueAsString(graded), CareTest.class))
+                .isEqualTo(graded);
+        Studio named = mapper.readValue(
+                "{\"rn\": \"RN 123\", \"names\": [{\"term\": \"silk\", \"language\": \"ja\", \"name\": \"絹\", \"enteredBy\": \"Inês\"}]}",
+                Studio.class);
+        assertThat(named.rn()).isEqualTo("123");
+        assertThat(mapper.readValue(mapper.writeValueAsString(named), Studio.class))
+                .isEqualTo(named);
+    }
 
     @Test
     void aRecordComesBackAsItWasAndUnrecordedFieldsAreLeftOut() {

@@ -39,7 +39,7 @@ final class CareLabel implements LabelDrawing {
         List<CareSymbol> symbols = text.of(Part.CARE_SYMBOL).stream()
                 .flatMap(words -> CareSymbol.of(words).stream())
                 .toList();
-        double row = foot - (symbols.isEmpty() ? 0 : CareSymbolRow.heightMm(symbols.size(), measure) + 1);
+        double row = foot - (symbols.isEmpty() ? 0 : CareSymbolRow.heightMm(symbols.size(), measure) + 1.6);
         Column.SetColumn words = new Column(LabelDrawing.what(text, "text"))
                 .addAll(text.of(Part.MAKER), MAKER, 0)
                 .addAll(LabelDrawing.bound(text, Part.CONTENT), CONTENT, 6)

@@ -26,7 +26,7 @@ final class CareSymbolDrawing {
     CareSymbolDrawing(Ink ink, double size, Tone tone) {
         this.ink = ink;
         this.unit = size / 10;
-        this.weight = Mm.points(size) * 0.055;
+        this.weight = Mm.points(size) * 0.05;
         this.tone = tone;
     }
 
@@ -51,34 +51,35 @@ final class CareSymbolDrawing {
     }
 
     private void tub(CareSymbol symbol) {
-        figure(f -> f.path(0.3, 0.7)
-                .to(1.8, 8.1)
-                .to(8.2, 8.1)
-                .to(9.7, 0.7)
-                .path(0.55, 1.9)
+        figure(f -> f.path(0.3, 0.7).to(1.8, 8.1).to(8.2, 8.1).to(9.7, 0.7));
+        if (symbol == CareSymbol.HAND_WASH) {
+            hand();
+            return;
+        }
+        figure(f -> f.path(0.55, 1.9)
                 .bend(1.5, 1, 2.4, 1, 3.5, 1.9)
                 .bend(4.4, 2.7, 5.6, 2.7, 6.5, 1.9)
                 .bend(7.6, 1, 8.5, 1, 9.45, 1.9));
-        if (symbol == CareSymbol.HAND_WASH) {
-            hand();
-        } else if (symbol != CareSymbol.NO_WASH) {
+        if (symbol != CareSymbol.NO_WASH) {
             letters(symbol.name().replaceAll("\\D", ""), 5, 6.9, 4.9);
         }
     }
 
-    /** An arm from the upper left, fingers down in the water. */
+    /** An arm from above, thumb and fingers down in the water, which parts around it. */
     private void hand() {
-        figure(f -> f.path(2.6, 0.2)
-                .to(4.1, 3)
-                .bend(3.6, 3.7, 3.3, 4.4, 3.5, 5)
-                .bend(3.7, 5.5, 4.3, 5.4, 4.4, 4.9)
-                .bend(4.5, 5.5, 4.9, 6.3, 5.4, 6.7)
-                .bend(5.8, 7, 6.2, 6.7, 6, 6.2)
-                .bend(6.4, 6.7, 7, 6.4, 6.7, 5.8)
-                .bend(7.1, 6.1, 7.6, 5.7, 7.3, 5.1)
-                .bend(7.7, 5.2, 7.9, 4.7, 7.6, 4.2)
-                .bend(7, 3.2, 6.3, 2.6, 5.7, 2.2)
-                .to(4.7, 0.2));
+        figure(f -> f.path(0.55, 1.9).bend(1.4, 1.1, 2.2, 1.1, 3.1, 1.7));
+        figure(f -> f.path(6.9, 1.7).bend(7.8, 1.1, 8.6, 1.1, 9.45, 1.9));
+        figure(f -> f.path(4.1, 0.3)
+                .to(4.1, 2.4)
+                .bend(3.2, 3.1, 2.8, 4, 2.7, 4.9)
+                .bend(2.7, 5.7, 3.5, 5.7, 3.6, 5)
+                .to(3.9, 4.4)
+                .to(3.9, 6.2)
+                .bend(3.9, 7.2, 6.9, 7.2, 6.9, 6)
+                .to(6.9, 4)
+                .bend(6.9, 3.1, 6.1, 3, 6.1, 2.2)
+                .to(6.1, 0.3));
+        figure(f -> f.line(5.4, 5, 5.4, 6.7));
     }
 
     private void triangle(CareSymbol symbol) {

@@ -38,10 +38,12 @@ final class CareEvidence {
         }
     }
 
+    private final Optional<CarePractice.Limit> limit;
     private final List<CareTest> judged = new ArrayList<>();
     private final List<Question> questions = new ArrayList<>();
 
     CareEvidence(CareCase about, RuleTable rules) {
+        this.limit = CarePractice.limit(about);
         Rule method = rules.rule("careMethod");
         Rule care = rules.rule("care");
         for (CareTest test : about.tests()) {
@@ -167,6 +169,31 @@ final class CareEvidence {
     /** What a test has shown to be safe: the lower end of a range, in °C. */
     static double proven(CareTest test) {
         return test.temperature().in(Unit.CELSIUS).low();
+    }
+
+    /**
+     * The warmest wash that a test carries, in °C. A method that shows colour alone says nothing of shrinkage, so what is
+     * commonly held of the materials then limits it.
+     */
+    double washCelsius(CareTest test) {
+        return limited(test) ? limit.orElseThrow().celsius() : proven(test);
+    }
+
+    /** What a wash rests on: the test, and the limit that goes before it. */
+    String washWords(CareTest test) {
+        return limited(test)
+                ? "%s; kept to %.0f °C, for the method shows colour alone: %s (common practice)"
+                        .formatted(
+                                words(test),
+                                limit.orElseThrow().celsius(),
+                                limit.orElseThrow().why())
+                : words(test);
+    }
+
+    private boolean limited(CareTest test) {
+        return measured(test)
+                && CareMethods.colourAlone(test)
+                && limit.filter(l -> l.celsius() < proven(test)).isPresent();
     }
 
     /** A test in words, for the record of what a line rests on. */

@@ -16,7 +16,7 @@ final class CareMethods {
      * @param fits words of the kinds of test it is one of; empty for any
      * @param least the grade usually asked of it; null for none
      */
-    private record Method(String shows, List<String> fits, Double least, String limits) {}
+    private record Method(String shows, List<String> fits, Double least, boolean colourAlone, String limits) {}
 
     private static final Map<String, Method> METHODS = Tables.rows("care-methods.csv").stream()
             .collect(Collectors.toMap(
@@ -27,6 +27,7 @@ final class CareMethods {
                                     .filter(s -> !s.isEmpty())
                                     .toList(),
                             row.get("least").isEmpty() ? null : Double.valueOf(row.get("least")),
+                            row.get("colour_alone").equals("yes"),
                             row.get("limits"))));
 
     private CareMethods() {}
@@ -41,6 +42,11 @@ final class CareMethods {
                 .filter(m -> !m.fits.isEmpty() && !m.fits.contains(test.kind().toString()))
                 .map(m -> "%s tests %s and is no test of ‘%s’"
                         .formatted(test.followed().orElseThrow(), m.shows, test.kind()));
+    }
+
+    /** Whether a pass says nothing of shrinkage and handle. */
+    static boolean colourAlone(CareTest test) {
+        return method(test).map(Method::colourAlone).orElse(false);
     }
 
     /** What a judged test leaves open, as questions. */

@@ -2,9 +2,11 @@ package tenterbook.label.rule;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -20,7 +22,12 @@ final class CarePractice {
      * @param most the warmest wash usually dared, in °C; null for none
      */
     private record Row(
-            CareCase.Of of, Pattern words, String says, List<String> answeredBy, Double most, String source) {}
+            CareCase.Of of, Pattern words, String says, List<String> answeredBy, Double most, String source) {
+        /** What the source adds to common practice; empty for nothing. */
+        String further() {
+            return source.replaceFirst("^common practice", "");
+        }
+    }
 
     private static final List<Row> ROWS = Tables.rows("care-practice.csv").stream()
             .map(row -> new Row(
@@ -56,27 +63,45 @@ final class CarePractice {
         return asked.stream().map(text -> new Question(text, rule)).toList();
     }
 
+    /**
+     * A limit from what is commonly held of a material.
+     *
+     * @param celsius the warmest wash usually dared
+     */
+    record Limit(double celsius, String why) {}
+
+    /** The least of the limits of all materials; empty where none has one. */
+    static Optional<Limit> limit(CareCase about) {
+        return ROWS.stream()
+                .filter(row -> row.most != null
+                        && about.materials().stream()
+                                .anyMatch(m -> m.of() == row.of
+                                        && row.words.matcher(plain(m.name())).find()))
+                .map(row -> new Limit(row.most, row.says))
+                .min(Comparator.comparingDouble(Limit::celsius));
+    }
+
     private static List<String> asked(Row row, String named, CareEvidence evidence) {
         List<String> asked = new ArrayList<>();
         boolean answered = evidence.judged().stream()
                 .anyMatch(t -> row.answeredBy.contains(t.kind().toString()));
         if (!answered) {
-            asked.add("Is there a test of %s? %s (%s; here: %s)"
-                    .formatted(String.join(" or ", row.answeredBy), row.says, row.source, named));
+            asked.add("Is there a %s test? %s (here: %s%s)"
+                    .formatted(String.join(" or ", row.answeredBy), row.says, named, row.further()));
         }
         CareTest wash = evidence.wash().test();
         if (row.most != null && evidence.wash().allowed() && CareEvidence.measured(wash)) {
             double celsius = CareEvidence.proven(wash);
             if (celsius > row.most + 1e-6) {
                 asked.add(
-                        "Did the wash at %s hold on this very cloth and dye? %s; usually not warmer than %.0f %s (%s; here: %s)"
+                        "Did the wash at %s hold on this very cloth and dye? %s; usually not warmer than %.0f %s (here: %s%s)"
                                 .formatted(
                                         wash.temperature(),
                                         row.says,
                                         row.most,
                                         Unit.CELSIUS.symbol(),
-                                        row.source,
-                                        named));
+                                        named,
+                                        row.further()));
             }
         }
         return asked;

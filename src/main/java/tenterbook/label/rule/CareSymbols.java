@@ -57,13 +57,17 @@ public record CareSymbols(List<Mark> marks, List<Question> questions) {
             iron(evidence.heated(Kind.IRON));
             dryClean(evidence.plain(Kind.DRY_CLEAN));
             missing();
-            questions.add(new Question(
-                    "Have you leave to use care symbols where this is sold? They are registered trademarks in many countries",
-                    rules.rule("careSymbolMarks")));
+            if (!marks.isEmpty()) {
+                questions.add(new Question(
+                        "Were the symbols compared with the standard? They are drawings of our own, partly from memory",
+                        rules.rule("careSymbolShapes")));
+                questions.add(new Question(
+                        "Have you leave to use care symbols where this is sold? They are registered trademarks in many countries",
+                        rules.rule("careSymbolMarks")));
+            }
             if (!rules.symbolsNote().isEmpty()) {
                 questions.add(new Question(
-                        "Were the symbols compared with the standard? " + rules.symbolsNote(),
-                        rules.rule("careSymbolShapes")));
+                        "Are symbols wanted on this label? " + rules.symbolsNote(), rules.rule("careSymbols")));
             }
             return new CareSymbols(marks, questions);
         }
@@ -74,7 +78,7 @@ public record CareSymbols(List<Mark> marks, List<Question> questions) {
             } else if (wash.allowed() && !CareEvidence.measured(wash.test())) {
                 why.put(CareLine.About.WASHING, "the test's temperature is not recorded");
             } else if (wash.allowed() && wash.test().kind() == Kind.HAND_WASH) {
-                if (CareEvidence.proven(wash.test()) >= 40 - 1e-6) {
+                if (evidence.washCelsius(wash.test()) >= 40 - 1e-6) {
                     mark(CareSymbol.HAND_WASH, wash.test());
                 } else {
                     why.put(
@@ -88,7 +92,7 @@ public record CareSymbols(List<Mark> marks, List<Question> questions) {
         }
 
         private void machine(CareTest test) {
-            double celsius = CareEvidence.proven(test);
+            double celsius = evidence.washCelsius(test);
             String how = (test.method() + " " + test.result()).toLowerCase(Locale.ROOT);
             String bars = how.matches(".*\\b(very gentle|very mild|wool programme|hand programme)\\b.*")
                     ? "_VERY_MILD"

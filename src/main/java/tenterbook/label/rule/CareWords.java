@@ -124,7 +124,7 @@ public record CareWords(List<CareLine> lines, List<Question> questions, Optional
                 return new CareLine(
                         About.WASHING, how + ". Tested temperature not recorded.", CareEvidence.words(test), rule);
             }
-            double celsius = CareEvidence.proven(test);
+            double celsius = evidence.washCelsius(test);
             String warmth = celsius <= 30 ? "cold" : celsius < 45 ? "warm" : "hot";
             if (celsius > 63) {
                 questions.add(new Question(
@@ -134,7 +134,7 @@ public record CareWords(List<CareLine> lines, List<Question> questions, Optional
             return new CareLine(
                     About.WASHING,
                     "%s %s, at most %s.".formatted(how, warmth, degrees(celsius)),
-                    CareEvidence.words(test),
+                    evidence.washWords(test),
                     rules.rule("careWords"));
         }
 

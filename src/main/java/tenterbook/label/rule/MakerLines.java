@@ -64,13 +64,11 @@ final class MakerLines {
         List<Particular> printed = new ArrayList<>(way.orElse(List.of()));
         needs.always().stream().filter(p -> !printed.contains(p)).forEach(printed::add);
         printed.remove(Particular.NAME);
-        String text = printed.stream()
+        printed.stream()
                 .map(p -> p.of(studio))
-                .filter(t -> !t.isEmpty())
-                .collect(Collectors.joining("; "));
-        if (!text.isEmpty()) {
-            lines.add(new FibreLine(FibreLine.Kind.PARTICULARS, text, rule));
-        }
+                .filter(text -> !text.isEmpty())
+                .map(text -> new FibreLine(FibreLine.Kind.PARTICULARS, text, rule))
+                .forEach(lines::add);
         return lines;
     }
 

@@ -57,6 +57,7 @@ public final class PrintPages {
      * The print page.
      *
      * @param numbers the pieces chosen, as numbers with commas
+     * @param symbols whether a care label shows care symbols too
      * @param blocked why labels cannot be printed, by piece
      * @param questions doubts that do not stop a label
      * @param lines the exact text of the first label
@@ -71,6 +72,7 @@ public final class PrintPages {
             String sheet,
             boolean price,
             boolean black,
+            boolean symbols,
             List<Blocked> blocked,
             List<String> questions,
             List<String> lines,
@@ -108,6 +110,7 @@ public final class PrintPages {
                         kind(asked.getOrDefault("kind", "")), market(asked.getOrDefault("market", "")))
                 .on(sheet(asked.getOrDefault("sheet", "")));
         request = asked.getOrDefault("price", "").isEmpty() ? request : request.withPrice();
+        request = asked.getOrDefault("symbols", "").isEmpty() ? request : request.withCareSymbols();
         return asked.getOrDefault("black", "").isEmpty() ? request : request.inBlack();
     }
 
@@ -126,7 +129,8 @@ public final class PrintPages {
         }
         if (numbers.isEmpty()) {
             Map<String, List<String>> search = new HashMap<>(parameters);
-            search.keySet().removeAll(List.of("kind", "market", "sheet", "price", "black", "pieces", "chosen"));
+            search.keySet()
+                    .removeAll(List.of("kind", "market", "sheet", "price", "black", "symbols", "pieces", "chosen"));
             PieceQuery query = PieceQuery.of(search);
             if (!query.narrows() && !parameters.containsKey("page")) {
                 return List.of();
@@ -188,13 +192,14 @@ public final class PrintPages {
                 pieces.stream().map(piece -> piece.record().number().value()).collect(Collectors.joining(","));
         String preview = first == null
                 ? ""
-                : "/print/preview.png?pieces=%s&kind=%s&market=%s&price=%s&black=%s"
+                : "/print/preview.png?pieces=%s&kind=%s&market=%s&price=%s&black=%s&symbols=%s"
                         .formatted(
                                 encode(first.number().value()),
                                 Issue.word(request.kind()),
                                 Issue.word(request.market()),
                                 request.priceShown() ? "1" : "",
-                                request.blackOnly() ? "1" : "");
+                                request.blackOnly() ? "1" : "",
+                                request.careSymbols() ? "1" : "");
         View view = new View(
                 numbers,
                 pieces.size(),
@@ -203,16 +208,22 @@ public final class PrintPages {
                 Issue.word(request.sheet()),
                 request.priceShown(),
                 request.blackOnly(),
+                request.careSymbols(),
                 blocked,
                 questions.stream().distinct().limit(30).toList(),
                 first == null
                         ? List.of()
-                        : first.lines().stream().map(LabelText.Line::text).toList(),
+                        : first.lines().stream().map(PrintPages::withBasis).toList(),
                 preview,
                 first == null ? "" : first.number().value(),
                 others(pieces, blocked),
                 issued(pieces));
         Html.show(ctx, "print", Map.of("page", site.page(ctx, "Print", "print"), "view", view));
+    }
+
+    /** A line, and in brackets the rule or the evidence it rests on. */
+    private static String withBasis(LabelText.Line line) {
+        return line.basis().isEmpty() ? line.text() : "%s [%s]".formatted(line.text(), line.basis());
     }
 
     private static String encode(String text) {

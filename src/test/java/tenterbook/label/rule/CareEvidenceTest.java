@@ -185,12 +185,12 @@ class CareEvidenceTest {
     })
     void whatIsCommonlyHeldIsAskedUntilAFittingTestAnswers(Of of, String name, String says, Kind answer) {
         CareCase open = tested().with(of, List.of(name));
-        assertThat(asks(open)).contains("Is there a test of", says, "common practice");
+        assertThat(asks(open)).contains("Is there a ", " test?", says, "common practice");
         assertThat(words(open, Market.EU)).containsExactly(CareWords.NO_TEST);
         CareCase answered = tested(test(answer, 30.0, true)).with(of, List.of(name));
         assertThat(CareWords.of(answered, Market.EU).questions().stream()
                         .map(Question::asks)
-                        .filter(q -> q.contains(says) && q.startsWith("Is there a test of")))
+                        .filter(q -> q.contains(says) && q.startsWith("Is there a ")))
                 .isEmpty();
     }
 
@@ -201,6 +201,24 @@ class CareEvidenceTest {
         assertThat(asks(wool)).contains("Did the wash at", "not warmer than 30 °C");
         CareCase cool = tested(test(Kind.HAND_WASH, 30.0, true)).with(Of.FIBRE, List.of("wool"));
         assertThat(asks(cool)).doesNotContain("Did the wash at");
+    }
+
+    /** A laundering test of colour (ISO 105-C06) says nothing of felting, so the stricter of the two is printed. */
+    @Test
+    void aTestOfColourAloneIsLimitedByTheMostSensitiveMaterial() {
+        CareTest colour = test(Kind.MACHINE_WASH, 60.0, true, TestStandard.ISO_105_C06, 4.5, Specimen.STRIP);
+        CareCase wool = tested(colour).with(Of.FIBRE, List.of("wool")).with(Of.DYE, List.of("madder"));
+        assertThat(words(wool, Market.EU)).containsExactly("Machine wash cold, at most 30 °C (86 °F).");
+        assertThat(CareWords.of(wool, Market.EU).lines().get(0).evidence())
+                .contains("at 60", "kept to 30 °C", "felts", "common practice");
+        assertThat(CareSymbols.of(wool, Market.EU).marks())
+                .extracting(CareSymbols.Mark::symbol)
+                .containsExactly(CareSymbol.WASH_30);
+        CareCase madder = tested(colour).with(Of.FIBRE, List.of("linen")).with(Of.DYE, List.of("madder"));
+        assertThat(words(madder, Market.EU)).containsExactly("Machine wash warm, at most 40 °C (104 °F).");
+        CareCase own = tested(test(Kind.MACHINE_WASH, 60.0, true, TestStandard.OWN, null, Specimen.PIECE))
+                .with(Of.FIBRE, List.of("wool"));
+        assertThat(words(own, Market.EU)).containsExactly("Machine wash hot, at most 60 °C (140 °F).");
     }
 
     /** Source: guidance on Japan, washing care on scarves and shawls since 1 April 2017; 16 CFR 423.6 for clothing. */

@@ -194,13 +194,13 @@ class MarketTest {
         FibreStatement inside = of(
                 Market.EU, studio("Porto Sarelho, Portugal", "a@valderim.example", "", "", "", ""), "Portugal", "", "");
         assertThat(texts(inside, FibreLine.Kind.PARTICULARS))
-                .containsExactly("Porto Sarelho, Portugal; a@valderim.example");
+                .containsExactly("Porto Sarelho, Portugal", "a@valderim.example");
         assertThat(inside.questions().toString()).doesNotContain("2023/988");
         FibreStatement outside = of(Market.EU, plain(), "Ohio, USA", "", "");
         assertThat(outside.refusals())
                 .as("from memory, so asked and not refused")
                 .isEmpty();
-        assertThat(outside.questions().toString()).contains("2023/988", "responsible person");
+        assertThat(outside.questions().toString()).contains("2023/988 Art. 9", "responsible person");
         assertThat(of(Market.UK, plain(), "Ohio, USA", "", "").questions().toString())
                 .doesNotContain("responsible person");
     }
