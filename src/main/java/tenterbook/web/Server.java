@@ -37,6 +37,7 @@ import tenterbook.web.page.DipPages;
 import tenterbook.web.page.DraftPages;
 import tenterbook.web.page.FadingPages;
 import tenterbook.web.page.HistoryPages;
+import tenterbook.web.page.IssuedPages;
 import tenterbook.web.page.LayerPages;
 import tenterbook.web.page.MaterialPages;
 import tenterbook.web.page.Measuring;
@@ -46,6 +47,7 @@ import tenterbook.web.page.PhotoShelf;
 import tenterbook.web.page.PiecePages;
 import tenterbook.web.page.PiecesPages;
 import tenterbook.web.page.PrintPages;
+import tenterbook.web.page.SheetPages;
 import tenterbook.web.page.StudioPages;
 import tenterbook.web.page.WorkPages;
 
@@ -143,6 +145,8 @@ public final class Server implements AutoCloseable {
         new MaterialPages(site).routes(routes);
         new PeoplePages(site).routes(routes);
         new PrintPages(site, shelf).routes(routes);
+        new IssuedPages(site).routes(routes);
+        new SheetPages(site).routes(routes);
         new StudioPages(site).routes(routes);
         new HistoryPages(site).routes(routes);
         new WorkPages(site).routes(routes);
