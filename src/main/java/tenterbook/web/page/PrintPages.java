@@ -31,6 +31,7 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.search.Hit;
 import tenterbook.search.PieceQuery;
+import tenterbook.search.SearchResult;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
@@ -121,25 +122,37 @@ public final class PrintPages {
     /** A piece whose label is refused, with the reasons and what to do. */
     public record Blocked(String number, List<String> reasons) {}
 
+    /** @param behind changes that the search did not see yet, so that pieces may be missing */
+    private record Found(List<String> numbers, long behind) {
+        String trouble() {
+            return behind == 0
+                    ? ""
+                    : "The search is still catching up with %d changes, so pieces may be missing. Look again in a moment."
+                            .formatted(behind);
+        }
+    }
+
     /** The numbers named, or of all that the search finds; where that is more than {@link #MOST}, one too many. */
-    private List<String> numbers(Map<String, List<String>> parameters, PrintChoices choices) {
+    private Found numbers(Map<String, List<String>> parameters, PrintChoices choices) {
         List<String> numbers = named(parameters);
+        long behind = 0;
         if (numbers.isEmpty()) {
             PieceQuery query = PieceQuery.of(choices.search());
             if (!query.narrows() && !parameters.containsKey("page")) {
-                return List.of();
+                return new Found(List.of(), 0);
             }
             int size = PieceQuery.MOST_SIZE;
             for (int page = 1; numbers.size() <= MOST; page++) {
-                List<Hit> hits =
-                        site.index().search(query.withSize(size).withPage(page)).hits();
+                SearchResult result = site.index().search(query.withSize(size).withPage(page));
+                behind = Math.max(behind, result.behind());
+                List<Hit> hits = result.hits();
                 hits.forEach(hit -> numbers.add(hit.card().number()));
                 if (hits.size() < size) {
                     break;
                 }
             }
         }
-        return numbers.stream().distinct().limit(MOST + 1L).toList();
+        return new Found(numbers.stream().distinct().limit(MOST + 1L).toList(), behind);
     }
 
     private static List<String> named(Map<String, List<String>> parameters) {
@@ -163,9 +176,10 @@ public final class PrintPages {
     private void show(Context ctx) throws IOException {
         Map<String, List<String>> parameters = ctx.queryParamMap();
         PrintChoices choices = new PrintChoices(parameters);
-        List<String> asking = numbers(parameters, choices);
+        Found found = numbers(parameters, choices);
+        List<String> asking = found.numbers();
         List<Saved<Piece>> pieces = pieces(asking);
-        String problem = "";
+        String problem = found.trouble();
         LabelRequest request;
         int places = 1;
         try {
@@ -307,7 +321,12 @@ public final class PrintPages {
                 + parameters.entrySet().stream()
                         .flatMap(entry -> entry.getValue().stream().map(value -> entry.getKey() + "=" + encode(value)))
                         .collect(Collectors.joining("&"));
-        List<Saved<Piece>> pieces = pieces(numbers(parameters, choices));
+        Found found = numbers(parameters, choices);
+        List<Saved<Piece>> pieces = pieces(found.numbers());
+        if (!found.trouble().isEmpty()) {
+            Said.andGo(ctx, "Nothing was printed. " + found.trouble(), back);
+            return;
+        }
         if (pieces.isEmpty()) {
             Said.andGo(ctx, "Choose at least one piece to print.", back);
             return;
