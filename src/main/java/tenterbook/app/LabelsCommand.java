@@ -16,6 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.label.Arrangement;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelKind;
 import tenterbook.label.LabelRequest;
@@ -40,7 +41,7 @@ final class LabelsCommand implements Callable<Integer> {
             names = "--kind",
             required = true,
             paramLabel = "KIND",
-            description = "hang-tag, care-label or exhibition-label.")
+            description = "hang-tag, care-label, exhibition-label, shelf-tag or tube-tag.")
     private String kind;
 
     @Option(
@@ -62,7 +63,8 @@ final class LabelsCommand implements Callable<Integer> {
             names = "--sheet",
             defaultValue = "single",
             paramLabel = "SHEET",
-            description = "single, a4 or letter (default: ${DEFAULT-VALUE}).")
+            description =
+                    "single, a4, letter or roll (default: ${DEFAULT-VALUE}). Sheets of one's own are chosen on the print page.")
     private String sheet;
 
     @Option(names = "--price", description = "Show the price on a hang tag.")
@@ -77,6 +79,15 @@ final class LabelsCommand implements Callable<Integer> {
                     "Show care symbols beside the words of a care label, as far as tests carry them. They are registered trademarks in many countries, and their use there needs a licence.")
     private boolean symbols;
 
+    @Option(
+            names = "--arrangement",
+            paramLabel = "ARRANGEMENT",
+            description = "column, hem or selvedge for a hang tag; column or two-columns for an exhibition label.")
+    private String arrangement;
+
+    @Option(names = "--copies", defaultValue = "1", paramLabel = "N", description = "Copies of each label.")
+    private int copies;
+
     @Option(names = "--out", required = true, paramLabel = "FILE.pdf", description = "The PDF to write.")
     private Path out;
 
@@ -85,6 +96,10 @@ final class LabelsCommand implements Callable<Integer> {
         LabelRequest request = LabelRequest.of(
                         chosen("kind", kind, LabelKind.values()), chosen("market", market, Market.values()))
                 .on(chosen("sheet", sheet, SheetSize.values()));
+        if (arrangement != null) {
+            request = request.arranged(chosen("arrangement", arrangement, Arrangement.values()));
+        }
+        request = request.laid(request.laying().times(copies));
         refuseUnwritable();
         request = price ? request.withPrice() : request;
         request = black ? request.inBlack() : request;

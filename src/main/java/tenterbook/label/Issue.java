@@ -58,9 +58,16 @@ public final class Issue {
         LabelPaper.print(texts, request, out, clock, watched(progress));
         progress.orStop();
         Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-        IssuedPaper paper = paper(request, pieces, texts, at, replaced(archive, request, pieces));
-        archive.ledger().write(author, act -> act.create(Kinds.ISSUED_PAPER, paper));
-        return paper;
+        String replaces = replaced(archive, request, pieces);
+        return archive.ledger().write(author, act -> {
+            String stamp = "paper-" + STAMP.format(at);
+            String id = stamp;
+            for (int next = 2; act.find(Kinds.ISSUED_PAPER, id).isPresent(); next++) {
+                id = stamp + "-" + next;
+            }
+            return act.create(Kinds.ISSUED_PAPER, paper(id, request, pieces, texts, at, replaces))
+                    .record();
+        });
     }
 
     private static tenterbook.label.paper.Progress watched(Progress progress) {
@@ -141,13 +148,18 @@ public final class Issue {
     }
 
     private static IssuedPaper paper(
-            LabelRequest request, List<Saved<Piece>> pieces, List<LabelText> texts, Instant at, String replaces) {
+            String id,
+            LabelRequest request,
+            List<Saved<Piece>> pieces,
+            List<LabelText> texts,
+            Instant at,
+            String replaces) {
         List<IssuedPaper.Issued> issued = new ArrayList<>();
         for (int i = 0; i < texts.size(); i++) {
             issued.add(issued(texts.get(i), pieces.get(i).version()));
         }
         return new IssuedPaper(
-                "paper-" + STAMP.format(at),
+                id,
                 word(request.kind()),
                 word(request.market()),
                 word(request.sheet()),

@@ -9,6 +9,8 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -18,6 +20,13 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.LabelSheet;
+import tenterbook.label.Issue;
+import tenterbook.label.LabelKind;
+import tenterbook.label.LabelRequest;
+import tenterbook.label.rule.Market;
+import tenterbook.ledger.Progress;
+import tenterbook.material.Cloth;
 import tenterbook.piece.PhotoRole;
 
 /** Every page by axe-core's rules (WCAG 2.2 A and AA, and its best practices), on a desk and on a phone, light and dark. */
@@ -47,6 +56,7 @@ class AccessibilityTest {
                 + "\", \"photos\": [{\"photo\": \"%1$s\"}], \"observations\": ["
                 + "{\"number\": 1, \"what\": \"stain\", \"standing\": \"still there\", \"extent\": \"12 mm\", \"marks\": [{\"photo\": \"%1$s\", \"left\": 0.4, \"top\": 0.3, \"right\": 0.5, \"bottom\": 0.4}]},"
                 + "{\"number\": 2, \"what\": \"dust\", \"standing\": \"gone\"}, {\"what\": \"snag\"}]}");
+        printed();
     }
 
     private static String photo() {
@@ -66,6 +76,43 @@ class AccessibilityTest {
                 .postJson("/api/pieces/V24-004/examinations", json.formatted(photo()));
         assertThat(answer.status()).as(answer.text()).isEqualTo(201);
         return answer.json().get("id").textValue();
+    }
+
+    /** A kept sheet, and a tag that is out of date. */
+    private static void printed() {
+        var archive = studio.wiring().archive();
+        var sheet = new LabelSheet("Market tags", 210, 297, 3, 3, 55, 90, 10, 8, 5, 2, 0, 0, 0, 0);
+        archive.ledger().write("maker", act -> act.create(Kinds.LABEL_SHEET, sheet));
+        var piece = archive.ledger().find(Kinds.PIECE, "V24-003").orElseThrow();
+        try {
+            Issue.print(
+                    archive,
+                    List.of(piece),
+                    LabelRequest.of(LabelKind.HANG_TAG, Market.EU),
+                    OutputStream.nullOutputStream(),
+                    Clock.systemUTC(),
+                    "maker",
+                    Progress.UNWATCHED);
+        } catch (IOException e) {
+            throw new UncheckedIOException("printing a tag of the sample studio", e);
+        }
+        var cloth = archive.ledger().find(Kinds.CLOTH, "SH").orElseThrow();
+        var elsewhere = new Cloth(
+                cloth.record().id(),
+                "silk twill",
+                cloth.record().content(),
+                "",
+                null,
+                null,
+                "",
+                "",
+                "",
+                "Italy",
+                null,
+                null,
+                null,
+                "");
+        archive.ledger().write("maker", act -> act.save(Kinds.CLOTH, elsewhere, cloth.version(), ""));
     }
 
     @AfterAll
@@ -88,6 +135,13 @@ class AccessibilityTest {
                 .record()
                 .id()
                 .value();
+        String paper = studio.wiring()
+                .archive()
+                .ledger()
+                .latest(Kinds.ISSUED_PAPER, 1)
+                .get(0)
+                .record()
+                .id();
         return List.of(
                 "/",
                 "/?colour=48,-5,-24&within=12",
@@ -134,7 +188,14 @@ class AccessibilityTest {
                 "/people",
                 "/people/new",
                 "/print?pieces=V24-003",
+                "/print?pieces=V24-003&kind=hang-tag&sheet=a4&arrangement=selvedge&bleed=2",
+                "/print?tag=us:lacking",
                 "/print",
+                "/print/sheets",
+                "/print/sheets?name=Market+tags",
+                "/print/issued/" + paper,
+                "/pieces/V24-003",
+                "/?tag=eu:lacking",
                 "/studio",
                 "/not-a-page");
     }

@@ -33,18 +33,6 @@ class ArrivalsTest extends Scenario {
         return Files.write(photographs.resolve(name), bytes);
     }
 
-    /** Looks at work until it is over, as its page does. */
-    private String over(String work) throws IOException {
-        long until = System.nanoTime() + 60_000_000_000L;
-        while (System.nanoTime() < until) {
-            Answer answer = client.get(work, "HX-Request", "true");
-            if (!answer.text().contains("<progress")) {
-                return answer.words();
-            }
-        }
-        throw new AssertionError("The work " + work + " did not end in a minute");
-    }
-
     private String taken() throws IOException {
         return over(saved("/photos/folder/path", "path", photographs.toString()));
     }

@@ -40,6 +40,23 @@ abstract class Scenario {
         return answer.location();
     }
 
+    /** Looks at long work until it is over, as its page does, and gives the words it ends with. */
+    String over(String work) throws IOException {
+        return ended(work).words();
+    }
+
+    Answer ended(String work) throws IOException {
+        long until = System.nanoTime() + 60_000_000_000L;
+        while (System.nanoTime() < until) {
+            Answer answer = client.get(work, "HX-Request", "true");
+            assertThat(answer.status()).isEqualTo(200);
+            if (!answer.text().contains("<progress")) {
+                return answer;
+            }
+        }
+        throw new AssertionError("The work " + work + " did not end in a minute");
+    }
+
     /** The maker, so that labels have a name. */
     void studio() throws IOException {
         saved(

@@ -166,6 +166,7 @@ public final class PiecePages {
      *
      * @param holder name of who has it, or empty
      * @param dyeings the clampings it went through, in order
+     * @param papers that were printed for it, newest first
      * @param gps whether a photograph holds coordinates, which never leave the archive by themselves
      */
     public record View(
@@ -177,7 +178,8 @@ public final class PiecePages {
             String holder,
             List<Fact> facts,
             boolean gps,
-            Saved<Piece> saved) {
+            Saved<Piece> saved,
+            List<PaperView> papers) {
         public Optional<Shot> first() {
             return photos.stream().findFirst();
         }
@@ -231,7 +233,8 @@ public final class PiecePages {
                 holder,
                 facts(piece, holder),
                 photos.stream().anyMatch(shot -> shot.photo().gps()),
-                saved);
+                saved,
+                PaperView.of(site, piece));
         String title = piece.title().isEmpty() ? number : number + " " + piece.title();
         Html.show(
                 ctx,

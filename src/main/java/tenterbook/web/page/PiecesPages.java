@@ -117,7 +117,7 @@ public final class PiecesPages {
                 groups(asked, result.facets()),
                 asked.colour() == null ? null : ColourBand.swatch(asked.colour(), "", 1, 0),
                 chosen(asked),
-                result.hits().stream().map(PiecesPages::hung).toList(),
+                hung(asked, result.hits()),
                 asked.page(),
                 pages,
                 asked.page() > 1 ? address("/", asked.withPage(asked.page() - 1)) : "",
@@ -254,6 +254,21 @@ public final class PiecesPages {
                     order.word(), address("/", query.withSort(order).withPage(1)), "", query.order() == order));
         }
         return links;
+    }
+
+    private List<Hung> hung(PieceQuery query, List<Hit> hits) {
+        List<Hung> hung = new ArrayList<>();
+        for (Hit hit : hits) {
+            Hung each = hung(hit);
+            List<String> why = new ArrayList<>(each.why());
+            for (String tag : query.chosen(Facet.TAG)) {
+                site.archive()
+                        .piece(hit.card().number())
+                        .ifPresent(piece -> why.addAll(TagReasons.of(site, piece, tag)));
+            }
+            hung.add(new Hung(each.card(), each.band(), each.distance(), why));
+        }
+        return hung;
     }
 
     private static Hung hung(Hit hit) {

@@ -2,43 +2,52 @@ package tenterbook.web.page;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.LabelSheet;
+import tenterbook.label.Arrangement;
 import tenterbook.label.Gathering;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelBlocked;
 import tenterbook.label.LabelFacts;
-import tenterbook.label.LabelKind;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
 import tenterbook.label.SheetSize;
 import tenterbook.label.paper.LabelPaper;
-import tenterbook.label.rule.Market;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.search.Hit;
 import tenterbook.search.PieceQuery;
+import tenterbook.search.SearchResult;
 import tenterbook.web.Html;
+import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
+import tenterbook.web.job.Job;
 
 /** Labels: choosing, a live preview, and the PDF, whose text is kept when it is issued. */
 public final class PrintPages {
     /** More labels than anyone prints for one fair; a guard against printing the whole archive by a slip. */
-    private static final int MOST = 1000;
+    static final int MOST = 5000;
+
+    /** More than these are printed as work that can be watched and stopped. */
+    static final int MOST_AT_ONCE = 50;
+
+    /** So many are laid out for the page; whether the others have room is told when they are printed. */
+    private static final int MOST_LAID_OUT = 200;
 
     private final Site site;
 
@@ -50,102 +59,107 @@ public final class PrintPages {
         routes.get("/print", this::show);
         routes.get("/print/preview.png", this::preview);
         routes.post("/print/issue", this::issue);
-        routes.get("/print/issued/{id}", this::reprint);
     }
 
     /**
      * The print page.
      *
-     * @param numbers the pieces chosen, as numbers with commas
-     * @param symbols whether a care label shows care symbols too
+     * @param problem a choice that cannot be, in a sentence; empty where all can
+     * @param numbers the pieces chosen one by one, with commas; empty where a search chose them
+     * @param request what will be printed; of the usual kind where there is a problem
+     * @param asked what was typed, by parameter
+     * @param choices the choices for hidden fields
+     * @param search the search that chose the pieces, for hidden fields; empty where none did
+     * @param sheets kept sheets
+     * @param places labels on one sheet
      * @param blocked why labels cannot be printed, by piece
      * @param questions doubts that do not stop a label
      * @param lines the exact text of the first label
      * @param preview address of the picture of the first label; empty where there is none
-     * @param issued labels printed before for these pieces, newest first
+     * @param others the numbers whose labels can be printed where some cannot, with commas
+     * @param issued labels printed before, newest first
      */
     public record View(
+            String problem,
             String numbers,
             int pieces,
-            String kind,
-            String market,
-            String sheet,
-            boolean price,
-            boolean black,
-            boolean symbols,
+            LabelRequest request,
+            Map<String, String> asked,
+            List<Map.Entry<String, String>> choices,
+            List<Map.Entry<String, String>> search,
+            List<LabelSheet> sheets,
+            int places,
             List<Blocked> blocked,
             List<String> questions,
             List<String> lines,
             String preview,
             String first,
             String others,
-            List<IssuedPaper> issued) {}
+            List<IssuedPaper> issued) {
+        /** What was typed, or nothing. */
+        public String typed(String name) {
+            return asked.getOrDefault(name, "");
+        }
+
+        /** How the parts of this kind can be arranged. */
+        public List<Arrangement> arrangements() {
+            return request.kind().arrangements();
+        }
+
+        /** Labels in all, copies included. */
+        public int labels() {
+            return pieces * request.laying().copies();
+        }
+
+        /** The choices as a query, for a link that goes on with {@code &}. */
+        public String query() {
+            return choices.stream()
+                    .map(each -> each.getKey() + "=" + encode(each.getValue()))
+                    .collect(Collectors.joining("&"));
+        }
+    }
 
     /** A piece whose label is refused, with the reasons and what to do. */
     public record Blocked(String number, List<String> reasons) {}
 
-    private static LabelKind kind(String text) {
-        return Stream.of(LabelKind.values())
-                .filter(kind -> Issue.word(kind).equals(text))
-                .findFirst()
-                .orElse(LabelKind.HANG_TAG);
-    }
-
-    private Market market(String text) {
-        return Stream.of(Market.values())
-                .filter(market -> Issue.word(market).equals(text))
-                .findFirst()
-                .orElse(site.currency().getCurrencyCode().equals("USD") ? Market.US : Market.EU);
-    }
-
-    private static SheetSize sheet(String text) {
-        return Stream.of(SheetSize.values())
-                .filter(sheet -> Issue.word(sheet).equals(text))
-                .findFirst()
-                .orElse(SheetSize.SINGLE);
-    }
-
-    private LabelRequest request(Map<String, String> asked) {
-        LabelRequest request = LabelRequest.of(
-                        kind(asked.getOrDefault("kind", "")), market(asked.getOrDefault("market", "")))
-                .on(sheet(asked.getOrDefault("sheet", "")));
-        request = asked.getOrDefault("price", "").isEmpty() ? request : request.withPrice();
-        request = asked.getOrDefault("symbols", "").isEmpty() ? request : request.withCareSymbols();
-        return asked.getOrDefault("black", "").isEmpty() ? request : request.inBlack();
-    }
-
-    private static Map<String, String> asked(Map<String, List<String>> parameters) {
-        return parameters.entrySet().stream()
-                .collect(Collectors.toMap(Map.Entry::getKey, entry -> String.join(",", entry.getValue())));
-    }
-
-    /** The numbers asked for, or of all that a search finds; where that is more than {@link #MOST}, not all of them. */
-    private List<String> numbers(Map<String, List<String>> parameters) {
-        List<String> numbers = new ArrayList<>();
-        for (String list : parameters.getOrDefault("pieces", List.of())) {
-            numbers.addAll(Arrays.stream(list.split("[,\\s]+"))
-                    .filter(n -> !n.isBlank())
-                    .toList());
+    /** @param behind changes that the search did not see yet, so that pieces may be missing */
+    private record Found(List<String> numbers, long behind) {
+        String trouble() {
+            return behind == 0
+                    ? ""
+                    : "The search is still catching up with %d changes, so pieces may be missing. Look again in a moment."
+                            .formatted(behind);
         }
+    }
+
+    /** The numbers named, or of all that the search finds; where that is more than {@link #MOST}, one too many. */
+    private Found numbers(Map<String, List<String>> parameters, PrintChoices choices) {
+        List<String> numbers = named(parameters);
+        long behind = 0;
         if (numbers.isEmpty()) {
-            Map<String, List<String>> search = new HashMap<>(parameters);
-            search.keySet()
-                    .removeAll(List.of("kind", "market", "sheet", "price", "black", "symbols", "pieces", "chosen"));
-            PieceQuery query = PieceQuery.of(search);
+            PieceQuery query = PieceQuery.of(choices.search());
             if (!query.narrows() && !parameters.containsKey("page")) {
-                return List.of();
+                return new Found(List.of(), 0);
             }
             int size = PieceQuery.MOST_SIZE;
             for (int page = 1; numbers.size() <= MOST; page++) {
-                List<Hit> hits =
-                        site.index().search(query.withSize(size).withPage(page)).hits();
+                SearchResult result = site.index().search(query.withSize(size).withPage(page));
+                behind = Math.max(behind, result.behind());
+                List<Hit> hits = result.hits();
                 hits.forEach(hit -> numbers.add(hit.card().number()));
                 if (hits.size() < size) {
                     break;
                 }
             }
         }
-        return numbers.stream().distinct().toList();
+        return new Found(numbers.stream().distinct().limit(MOST + 1L).toList(), behind);
+    }
+
+    private static List<String> named(Map<String, List<String>> parameters) {
+        return parameters.getOrDefault("pieces", List.of()).stream()
+                .flatMap(list -> Arrays.stream(list.split("[,\\s]+")))
+                .filter(number -> !number.isBlank())
+                .collect(Collectors.toCollection(ArrayList::new));
     }
 
     private List<Saved<Piece>> pieces(List<String> numbers) {
@@ -154,79 +168,115 @@ public final class PrintPages {
             pieces.add(site.archive()
                     .ledger()
                     .find(Kinds.PIECE, number)
-                    .orElseThrow(() -> new tenterbook.web.NotHere("piece “" + number + "”")));
+                    .orElseThrow(() -> new NotHere("piece “" + number + "”")));
         }
         return pieces;
     }
 
     private void show(Context ctx) throws IOException {
         Map<String, List<String>> parameters = ctx.queryParamMap();
-        Map<String, String> asked = asked(parameters);
-        LabelRequest request = request(asked);
-        List<String> asking = numbers(parameters);
+        PrintChoices choices = new PrintChoices(parameters);
+        Found found = numbers(parameters, choices);
+        List<String> asking = found.numbers();
         List<Saved<Piece>> pieces = pieces(asking);
+        String problem = found.trouble();
+        LabelRequest request;
+        int places = 1;
+        try {
+            request = choices.request(site);
+            places = LabelPaper.places(request);
+        } catch (IllegalArgumentException e) {
+            problem = e.getMessage();
+            request = LabelRequest.of(choices.kind(), choices.market(site));
+            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        }
         List<Blocked> blocked = new ArrayList<>();
-        List<String> questions = new ArrayList<>();
-        if (asking.size() > MOST) {
-            questions.add(
-                    "At most " + MOST
-                            + " labels are printed at once. These are the first of them; narrow the search and print the others after them.");
-        }
-        List<LabelText> texts = new ArrayList<>();
-        for (Saved<Piece> piece : pieces) {
-            try {
-                texts.add(LabelText.of(Gathering.of(site.archive(), piece.record()), request));
-            } catch (LabelBlocked e) {
-                e.pieces()
-                        .forEach(each -> blocked.add(new Blocked(
-                                each.number().value(),
-                                each.refusals().stream().map(Object::toString).toList())));
-            }
-        }
-        Map<PieceNumber, String> unprintable = LabelPaper.unprintable(texts, request);
+        List<LabelText> texts = texts(pieces, request, blocked);
+        Map<PieceNumber, String> unprintable =
+                LabelPaper.unprintable(texts.subList(0, Math.min(MOST_LAID_OUT, texts.size())), request);
         unprintable.forEach((number, reason) -> blocked.add(new Blocked(number.value(), List.of(reason))));
         texts.removeIf(text -> unprintable.containsKey(text.number()));
-        texts.forEach(text -> text.questions().forEach(question -> questions.add(text.number() + ": " + question)));
         LabelText first = texts.isEmpty() ? null : texts.get(0);
-        String numbers =
-                pieces.stream().map(piece -> piece.record().number().value()).collect(Collectors.joining(","));
-        String preview = first == null
-                ? ""
-                : "/print/preview.png?pieces=%s&kind=%s&market=%s&price=%s&black=%s&symbols=%s"
-                        .formatted(
-                                encode(first.number().value()),
-                                Issue.word(request.kind()),
-                                Issue.word(request.market()),
-                                request.priceShown() ? "1" : "",
-                                request.blackOnly() ? "1" : "",
-                                request.careSymbols() ? "1" : "");
-        View view = new View(
-                numbers,
-                pieces.size(),
-                Issue.word(request.kind()),
-                Issue.word(request.market()),
-                Issue.word(request.sheet()),
-                request.priceShown(),
-                request.blackOnly(),
-                request.careSymbols(),
-                blocked,
-                questions.stream().distinct().limit(30).toList(),
-                first == null
-                        ? List.of()
-                        : first.lines().stream().map(PrintPages::withBasis).toList(),
-                preview,
-                first == null ? "" : first.number().value(),
-                others(pieces, blocked),
-                issued(pieces));
-        Html.show(ctx, "print", Map.of("page", site.page(ctx, "Print", "print"), "view", view));
+        boolean searched = named(parameters).isEmpty();
+        Html.show(
+                ctx,
+                "print",
+                Map.of(
+                        "page",
+                        site.page(ctx, "Print", "print"),
+                        "view",
+                        new View(
+                                problem,
+                                searched ? "" : numbers(pieces),
+                                pieces.size(),
+                                request,
+                                choices.asked(),
+                                choices.fields(),
+                                searched && !pieces.isEmpty() ? choices.searchFields() : List.of(),
+                                site.archive().ledger().all(Kinds.LABEL_SHEET).stream()
+                                        .map(Saved::record)
+                                        .toList(),
+                                places,
+                                blocked,
+                                questions(asking, texts),
+                                first == null
+                                        ? List.of()
+                                        : first.lines().stream()
+                                                .map(LabelText.Line::text)
+                                                .toList(),
+                                first == null || !problem.isEmpty() ? "" : picture(first, choices),
+                                first == null ? "" : first.number().value(),
+                                others(pieces, blocked),
+                                issued(pieces))));
     }
 
-    /** A line, and in brackets the rule or the evidence it rests on. */
-    private static String withBasis(LabelText.Line line) {
-        return line.basis().isEmpty() ? line.text() : "%s [%s]".formatted(line.text(), line.basis());
+    private List<LabelText> texts(List<Saved<Piece>> pieces, LabelRequest request, List<Blocked> blocked) {
+        List<LabelText> texts = new ArrayList<>();
+        for (LabelFacts facts :
+                Gathering.all(site.archive(), pieces.stream().map(Saved::record).toList())) {
+            try {
+                texts.add(LabelText.of(facts, request));
+            } catch (LabelBlocked e) {
+                e.pieces().forEach(each -> blocked.add(blocked(each)));
+            }
+        }
+        return texts;
     }
 
-    private static String encode(String text) {
+    private static Blocked blocked(LabelBlocked.Piece piece) {
+        return new Blocked(
+                piece.number().value(),
+                piece.refusals().stream().map(Object::toString).toList());
+    }
+
+    private static List<String> questions(List<String> asking, List<LabelText> texts) {
+        Stream<String> first = asking.size() > MOST
+                ? Stream.of(
+                        "At most " + MOST
+                                + " labels are printed at once. These are the first of them; narrow the search and print the others after them.")
+                : Stream.empty();
+        return Stream.concat(
+                        first,
+                        texts.stream()
+                                .flatMap(text ->
+                                        text.questions().stream().map(question -> text.number() + ": " + question)))
+                .distinct()
+                .limit(30)
+                .toList();
+    }
+
+    private static String picture(LabelText first, PrintChoices choices) {
+        return "/print/preview.png?pieces=" + encode(first.number().value())
+                + choices.fields().stream()
+                        .map(each -> "&" + each.getKey() + "=" + encode(each.getValue()))
+                        .collect(Collectors.joining());
+    }
+
+    private static String numbers(List<Saved<Piece>> pieces) {
+        return pieces.stream().map(piece -> piece.record().number().value()).collect(Collectors.joining(","));
+    }
+
+    static String encode(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 
@@ -247,86 +297,103 @@ public final class PrintPages {
                     .map(Saved::record)
                     .toList();
         }
-        return site
-                .archive()
-                .ledger()
-                .namedBy(Kinds.PIECE.key(pieces.get(0).record().number().value()))
-                .stream()
-                .filter(key -> key.kind().equals(Kinds.ISSUED_PAPER.name()))
-                .flatMap(key -> site.archive().ledger().find(Kinds.ISSUED_PAPER, key.id()).stream())
-                .map(Saved::record)
-                .sorted(java.util.Comparator.comparing(IssuedPaper::issuedAt).reversed())
+        return PaperView.papers(site, pieces.get(0).record().number().value()).stream()
                 .limit(10)
                 .toList();
     }
 
     private void preview(Context ctx) throws IOException {
-        List<Saved<Piece>> pieces = pieces(numbers(ctx.queryParamMap()));
+        List<Saved<Piece>> pieces = pieces(named(ctx.queryParamMap()));
         if (pieces.isEmpty()) {
             throw new IllegalArgumentException("A preview needs a piece; none was named.");
         }
         LabelFacts facts = Gathering.of(site.archive(), pieces.get(0).record());
         ctx.contentType("image/png");
         ctx.header("Cache-Control", "no-store");
-        ctx.result(LabelPaper.face(facts, request(asked(ctx.queryParamMap())), 220));
+        ctx.result(LabelPaper.face(facts, new PrintChoices(ctx.queryParamMap()).request(site), 220));
     }
 
     /** Prints, and keeps what was printed: the paper is in the ledger before the PDF is sent. */
     private void issue(Context ctx) throws IOException {
         Map<String, List<String>> parameters = ctx.formParamMap();
-        LabelRequest request = request(asked(parameters));
-        List<Saved<Piece>> pieces = pieces(numbers(parameters));
+        PrintChoices choices = new PrintChoices(parameters);
         String back = "/print?"
                 + parameters.entrySet().stream()
-                        .map(entry -> entry.getKey() + "=" + encode(String.join(",", entry.getValue())))
+                        .flatMap(entry -> entry.getValue().stream().map(value -> entry.getKey() + "=" + encode(value)))
                         .collect(Collectors.joining("&"));
+        Found found = numbers(parameters, choices);
+        List<Saved<Piece>> pieces = pieces(found.numbers());
+        if (!found.trouble().isEmpty()) {
+            Said.andGo(ctx, "Nothing was printed. " + found.trouble(), back);
+            return;
+        }
         if (pieces.isEmpty()) {
             Said.andGo(ctx, "Choose at least one piece to print.", back);
+            return;
+        }
+        LabelRequest request;
+        try {
+            request = choices.request(site);
+            LabelPaper.places(request);
+        } catch (IllegalArgumentException e) {
+            Said.andGo(ctx, "Nothing was printed. The reason stands below.", back);
+            return;
+        }
+        if (pieces.size() * request.laying().copies() > MOST_AT_ONCE) {
+            Job job = site.jobs().start("Printing labels", progress -> print(pieces, request, progress));
+            ctx.redirect("/work/" + job.id(), HttpStatus.SEE_OTHER);
             return;
         }
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         try {
             IssuedPaper paper =
                     Issue.print(site.archive(), pieces, request, pdf, site.clock(), site.author(), Progress.UNWATCHED);
-            send(ctx, pdf, paper);
+            IssuedPages.send(ctx, pdf, paper);
         } catch (LabelBlocked | IllegalArgumentException e) {
             Said.andGo(ctx, "Nothing was printed. The reasons stand below.", back);
         }
     }
 
-    private static void send(Context ctx, ByteArrayOutputStream pdf, IssuedPaper paper) {
-        ctx.contentType("application/pdf");
-        ctx.header("Cache-Control", "no-store");
-        ctx.header("Content-Disposition", "inline; filename=\"" + paper.kind() + "-" + paper.id() + ".pdf\"");
-        ctx.result(pdf.toByteArray());
+    /** The file is not kept: it is set again from the ledger whenever it is fetched. */
+    private Job.Outcome print(List<Saved<Piece>> pieces, LabelRequest request, Progress progress) throws IOException {
+        try {
+            IssuedPaper paper = Issue.print(
+                    site.archive(),
+                    pieces,
+                    request,
+                    new ByteArrayOutputStream(),
+                    site.clock(),
+                    site.author(),
+                    progress);
+            return new Job.Outcome(
+                    "Labels for %d pieces are laid out, and their words are kept in the archive. Print at 100 %%: the bar must measure 50 mm."
+                            .formatted(pieces.size()),
+                    List.of(),
+                    "/print/issued/" + paper.id() + ".pdf");
+        } catch (LabelBlocked e) {
+            return new Job.Outcome(
+                    e.pieces().size() == 1
+                            ? "Nothing was printed: one label is held back."
+                            : "Nothing was printed: %d labels are held back."
+                                    .formatted(e.pieces().size()),
+                    e.pieces().stream()
+                            .map(piece -> piece.number() + ": "
+                                    + piece.refusals().stream()
+                                            .map(Object::toString)
+                                            .collect(Collectors.joining(" ")))
+                            .limit(200)
+                            .toList(),
+                    "");
+        } catch (IllegalArgumentException e) {
+            return new Job.Outcome(
+                    "Nothing was printed: a label has no room for its words.", List.of(e.getMessage()), "");
+        }
     }
 
-    /** What was printed, word for word, as the ledger keeps it. */
-    private void reprint(Context ctx) {
-        String id = ctx.pathParam("id");
-        IssuedPaper paper = site.archive()
-                .ledger()
-                .find(Kinds.ISSUED_PAPER, id)
-                .orElseThrow(() -> new tenterbook.web.NotHere("issued paper “" + id + "”"))
-                .record();
-        Map<String, Boolean> changed = new HashMap<>();
-        paper.pieces()
-                .forEach(issued -> changed.put(
-                        issued.piece().value(),
-                        site.archive()
-                                .ledger()
-                                .find(Kinds.PIECE, issued.piece().value())
-                                .map(now -> now.version() != issued.version())
-                                .orElse(true)));
-        Html.show(
-                ctx,
-                "issued",
-                Map.of(
-                        "page",
-                        site.page(ctx, "Printed on " + paper.issuedAt(), "print"),
-                        "paper",
-                        paper,
-                        "changed",
-                        changed));
+    /** The sheets of paper a label can be put on, without those of one's own. */
+    public static List<SheetSize> papers() {
+        return Stream.of(SheetSize.values())
+                .filter(size -> size != SheetSize.OWN)
+                .toList();
     }
 }

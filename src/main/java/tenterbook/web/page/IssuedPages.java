@@ -1,0 +1,160 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tenterbook.archive.IssuedPaper;
+import tenterbook.archive.Kinds;
+import tenterbook.label.Gathering;
+import tenterbook.label.Issue;
+import tenterbook.label.LabelRequest;
+import tenterbook.label.Laying;
+import tenterbook.label.Today;
+import tenterbook.ledger.Progress;
+import tenterbook.piece.Piece;
+import tenterbook.web.Html;
+import tenterbook.web.NotHere;
+import tenterbook.web.Site;
+
+/** Paper that was printed: what it said, how that stands today, and the same again. */
+public final class IssuedPages {
+    private static final String PDF = ".pdf";
+    /** Pieces shown word for word; those in doubt come first. */
+    private static final int MOST_SHOWN = 200;
+
+    private final Site site;
+
+    public IssuedPages(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/print/issued/{id}", this::show);
+    }
+
+    /**
+     * An issued paper.
+     *
+     * @param request what was asked; null where it cannot be set again
+     * @param choices parameters that ask for the same again
+     * @param pieces those in doubt first, at most {@value #MOST_SHOWN}
+     * @param numbers every piece, with commas
+     * @param replacedBy the papers that were issued in its place
+     */
+    public record View(
+            IssuedPaper paper,
+            LabelRequest request,
+            Map<String, String> choices,
+            List<PaperView> pieces,
+            String numbers,
+            int inDoubt,
+            List<IssuedPaper> replacedBy) {}
+
+    private void show(Context ctx) throws IOException {
+        String id = ctx.pathParam("id");
+        boolean pdf = id.endsWith(PDF);
+        String name = pdf ? id.substring(0, id.length() - PDF.length()) : id;
+        IssuedPaper paper = site.archive()
+                .ledger()
+                .find(Kinds.ISSUED_PAPER, name)
+                .orElseThrow(() -> new NotHere("issued paper “" + name + "”"))
+                .record();
+        if (pdf) {
+            reprint(ctx, paper);
+            return;
+        }
+        List<PaperView> pieces = pieces(paper);
+        LabelRequest request = Issue.request(paper).orElse(null);
+        Map<String, Object> values = new HashMap<>();
+        values.put("page", site.page(ctx, "Printed on " + paper.issuedAt(), "print"));
+        values.put(
+                "view",
+                new View(
+                        paper,
+                        request,
+                        request == null ? Map.of() : PrintChoices.of(request),
+                        pieces.stream().limit(MOST_SHOWN).toList(),
+                        String.join(
+                                ",",
+                                paper.pieces().stream()
+                                        .map(issued -> issued.piece().value())
+                                        .toList()),
+                        (int) pieces.stream().filter(PaperView::inDoubt).count(),
+                        replacedBy(paper)));
+        Html.show(ctx, "issued", values);
+    }
+
+    private List<PaperView> pieces(IssuedPaper paper) {
+        Map<String, Piece> now = site.archive()
+                .ledger()
+                .records(
+                        Kinds.PIECE,
+                        paper.pieces().stream()
+                                .map(issued -> issued.piece().value())
+                                .toList());
+        List<Piece> there = List.copyOf(now.values());
+        Map<String, Today> today = new HashMap<>();
+        var facts = Gathering.all(site.archive(), there);
+        for (IssuedPaper.Issued issued : paper.pieces()) {
+            int at = there.indexOf(now.get(issued.piece().value()));
+            if (at >= 0) {
+                today.put(issued.piece().value(), Today.of(paper, issued, facts.get(at)));
+            }
+        }
+        List<PaperView> views = new ArrayList<>();
+        for (IssuedPaper.Issued issued : paper.pieces()) {
+            String number = issued.piece().value();
+            boolean newer =
+                    paper.pieces().size() <= MOST_SHOWN && PaperView.superseded(paper, PaperView.papers(site, number));
+            views.add(new PaperView(paper, issued, Optional.ofNullable(today.get(number)), newer));
+        }
+        views.sort(java.util.Comparator.comparing(view -> !view.inDoubt()));
+        return views;
+    }
+
+    private List<IssuedPaper> replacedBy(IssuedPaper paper) {
+        return paper.pieces().stream()
+                .limit(1)
+                .flatMap(issued -> PaperView.papers(site, issued.piece().value()).stream())
+                .filter(other -> other.replaces().equals(paper.id()))
+                .toList();
+    }
+
+    private void reprint(Context ctx, IssuedPaper paper) throws IOException {
+        LabelRequest request = Issue.request(paper).orElse(null);
+        Laying laying = null;
+        if (request != null && (ctx.queryParam("copies") != null || ctx.queryParam("from") != null)) {
+            laying = request.laying()
+                    .times(whole(ctx, "copies", request.laying().copies()))
+                    .startingAt(whole(ctx, "from", 1));
+        }
+        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+        Issue.reprint(paper, laying, pdf, Progress.UNWATCHED);
+        send(ctx, pdf, paper);
+    }
+
+    private static int whole(Context ctx, String name, int absent) {
+        String text = ctx.queryParam(name);
+        if (text == null || text.isBlank()) {
+            return absent;
+        }
+        if (!text.strip().matches("\\d{1,5}")) {
+            throw new IllegalArgumentException(
+                    "Nothing was printed: “%s” should be a whole number from 1; found “%s”.".formatted(name, text));
+        }
+        return Integer.parseInt(text.strip());
+    }
+
+    static void send(Context ctx, ByteArrayOutputStream pdf, IssuedPaper paper) {
+        ctx.contentType("application/pdf");
+        ctx.header("Cache-Control", "no-store");
+        ctx.header("Content-Disposition", "inline; filename=\"" + paper.kind() + "-" + paper.id() + ".pdf\"");
+        ctx.result(pdf.toByteArray());
+    }
+}

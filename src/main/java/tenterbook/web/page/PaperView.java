@@ -1,0 +1,84 @@
+package tenterbook.web.page;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import tenterbook.archive.IssuedPaper;
+import tenterbook.archive.Kinds;
+import tenterbook.label.Gathering;
+import tenterbook.label.Today;
+import tenterbook.ledger.Saved;
+import tenterbook.piece.Piece;
+import tenterbook.web.Site;
+
+/**
+ * One piece on an issued paper, and how that stands today.
+ *
+ * @param today empty where the piece is withdrawn
+ * @param newer whether a newer paper of its kind and market was issued for the piece
+ */
+public record PaperView(IssuedPaper paper, IssuedPaper.Issued issued, Optional<Today> today, boolean newer) {
+    /** As in 'hang tag, US'. */
+    public String called() {
+        return paper.kind().replace('-', ' ')
+                + (paper.market().isEmpty() ? "" : ", " + paper.market().toUpperCase(java.util.Locale.ROOT));
+    }
+
+    /** A word for how it stands. */
+    public String state() {
+        if (newer) {
+            return "replaced by a newer one";
+        }
+        return today.map(found -> switch (found.state()) {
+                    case CURRENT -> "says what it would say today";
+                    case OUT_OF_DATE -> "out of date";
+                    case REFUSED -> "could not be issued today";
+                    case NOT_COMPARED -> "kept";
+                })
+                .orElse("the piece is withdrawn");
+    }
+
+    /** Whether it should be looked at. */
+    public boolean inDoubt() {
+        return !newer
+                && today.filter(found ->
+                                found.state() == Today.State.OUT_OF_DATE || found.state() == Today.State.REFUSED)
+                        .isPresent();
+    }
+
+    /** Every paper a piece stands on, newest first. */
+    static List<IssuedPaper> papers(Site site, String number) {
+        return site.archive().ledger().namedBy(Kinds.PIECE.key(number)).stream()
+                .filter(key -> key.kind().equals(Kinds.ISSUED_PAPER.name()))
+                .flatMap(key -> site.archive().ledger().find(Kinds.ISSUED_PAPER, key.id()).stream())
+                .map(Saved::record)
+                .sorted(Comparator.comparing(IssuedPaper::issuedAt)
+                        .thenComparing(IssuedPaper::id)
+                        .reversed())
+                .toList();
+    }
+
+    /** Every paper a piece stands on, newest first, each compared with today. */
+    static List<PaperView> of(Site site, Piece piece) {
+        List<IssuedPaper> papers = papers(site, piece.number().value());
+        if (papers.isEmpty()) {
+            return List.of();
+        }
+        var facts = Gathering.of(site.archive(), piece);
+        return papers.stream()
+                .flatMap(paper -> paper.pieces().stream()
+                        .filter(issued -> issued.piece().equals(piece.number()))
+                        .limit(1)
+                        .map(issued -> new PaperView(
+                                paper, issued, Optional.of(Today.of(paper, issued, facts)), superseded(paper, papers))))
+                .toList();
+    }
+
+    /** @param papers newest first */
+    static boolean superseded(IssuedPaper paper, List<IssuedPaper> papers) {
+        return papers.stream()
+                .takeWhile(other -> !other.id().equals(paper.id()))
+                .anyMatch(other ->
+                        other.kind().equals(paper.kind()) && other.market().equals(paper.market()));
+    }
+}
