@@ -28,6 +28,7 @@ import tenterbook.ledger.StillNamed;
 import tenterbook.photo.Originals;
 import tenterbook.photo.PhotoRefused;
 import tenterbook.web.api.ColourApi;
+import tenterbook.web.api.PhotoColourApi;
 import tenterbook.web.api.PieceApi;
 import tenterbook.web.page.ArrivalPages;
 import tenterbook.web.page.BoardPages;
@@ -153,6 +154,7 @@ public final class Server implements AutoCloseable {
         new DraftPages(site).routes(routes);
         new PieceApi(site, shelf).routes(routes);
         new ColourApi().routes(routes);
+        new PhotoColourApi(site).routes(routes);
         failures(routes, site);
     }
 

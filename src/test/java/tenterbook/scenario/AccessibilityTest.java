@@ -77,6 +77,7 @@ class AccessibilityTest {
                 "/pieces/V24-002",
                 "/pieces/V24-004/edit",
                 "/pieces/V24-004/photos/" + photo,
+                "/pieces/V24-004/photos/" + photo + "?illuminant=D50",
                 "/history/piece/V24-003",
                 "/colours",
                 "/dips?cloth=SH&target=36,-3,-26&from=V24-001",
