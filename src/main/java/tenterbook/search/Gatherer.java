@@ -1,5 +1,6 @@
 package tenterbook.search;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -129,10 +130,21 @@ final class Gatherer {
                                 .map(photo -> photo.photo().hex())
                                 .distinct()
                                 .toList());
-        return pieces.stream().map(piece -> facts(piece, made, photos)).toList();
+        Map<String, Instant> recorded = archive.ledger()
+                .recorded(
+                        Kinds.PIECE,
+                        pieces.stream()
+                                .filter(piece -> !piece.finished().known())
+                                .map(piece -> piece.number().value())
+                                .toList());
+        return pieces.stream()
+                .map(piece ->
+                        facts(piece, made, photos, recorded.get(piece.number().value())))
+                .toList();
     }
 
-    private PieceFacts facts(Piece piece, Map<String, Clamping> clampingsById, Map<String, Photo> photosByDigest) {
+    private PieceFacts facts(
+            Piece piece, Map<String, Clamping> clampingsById, Map<String, Photo> photosByDigest, Instant recorded) {
         List<Clamping> made = piece.made().stream()
                 .map(in -> clampingsById.get(in.clamping().value()))
                 .filter(Objects::nonNull)
@@ -163,7 +175,8 @@ final class Gatherer {
                         Stream.concat(
                                 Stream.ofNullable(piece.holder()),
                                 piece.events().stream().map(Event::party))),
-                photos);
+                photos,
+                recorded);
     }
 
     private Map<String, Clamping> clampings(List<String> ids) {

@@ -2,6 +2,9 @@ package tenterbook.search;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,7 +28,7 @@ import tenterbook.recipe.BoardUse;
 /** The index entry of one piece. */
 final class PieceDocument {
     /** What the index holds and how; an index of another format is thrown away and rebuilt. */
-    static final String FORMAT = "3";
+    static final String FORMAT = "4";
 
     static final String NUMBER = "number";
     static final String SQUASHED = "number.squashed";
@@ -56,7 +59,7 @@ final class PieceDocument {
         DipTotal dips = DipTotal.of(facts.clampings());
         words(facts, colours);
         facets(PieceFacets.of(facts));
-        numbers(facts.piece(), PieceNumbers.of(facts.piece(), dips, colours));
+        numbers(facts.piece(), PieceNumbers.of(facts.piece(), dips, colours), facts.recorded());
         byte[] card = CardBytes.written(Cards.of(facts, dips, colours));
         print.update(card);
         document.add(new BinaryDocValuesField(CARD, new BytesRef(card)));
@@ -115,7 +118,7 @@ final class PieceDocument {
         }));
     }
 
-    private void numbers(Piece piece, PieceNumbers numbers) {
+    private void numbers(Piece piece, PieceNumbers numbers, Instant recorded) {
         BytesRef packed = numbers.packed();
         print.update(packed.bytes);
         document.add(new BinaryDocValuesField(NUMBERS, packed));
@@ -127,6 +130,10 @@ final class PieceDocument {
         if (finished.known()) {
             document.add(new NumericDocValuesField(
                     SORT_DAY, (finished.from() == null ? finished.to() : finished.from()).toEpochDay()));
+        } else if (recorded != null) {
+            // For the order alone: it is shown and found as of an unknown date.
+            document.add(new NumericDocValuesField(
+                    SORT_DAY, LocalDate.ofInstant(recorded, ZoneOffset.UTC).toEpochDay()));
         }
         sortNumber(SORT_DIPS, numbers.low(PieceNumbers.DIPS));
         sortNumber(SORT_SIZE, numbers.middle(PieceNumbers.LENGTH) * numbers.middle(PieceNumbers.WIDTH));

@@ -1,5 +1,6 @@
 package tenterbook.search;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -20,7 +21,11 @@ import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Cut;
 
-/** A piece and everything its index entry is made from. What a record names and the ledger lacks is left out. */
+/**
+ * A piece and everything its index entry is made from. What a record names and the ledger lacks is left out.
+ *
+ * @param recorded when its first revision was written; null where that was not asked for, because it has a date of its own
+ */
 record PieceFacts(
         Piece piece,
         List<Clamping> clampings,
@@ -28,7 +33,8 @@ record PieceFacts(
         Map<ClothId, Cloth> cloths,
         Map<LotId, Lot> lots,
         Map<PartyId, Party> parties,
-        Map<Digest, Photo> photos) {
+        Map<Digest, Photo> photos,
+        Instant recorded) {
 
     /** Board states used, each once, in order. */
     List<BoardUse> boardUses() {

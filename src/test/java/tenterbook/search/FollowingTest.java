@@ -237,7 +237,8 @@ class FollowingTest {
                     java.util.Map.of(),
                     java.util.Map.of(),
                     java.util.Map.of(),
-                    java.util.Map.of()));
+                    java.util.Map.of(),
+                    null));
             PieceDocument extra = PieceDocument.of(new PieceFacts(
                     Demo.piece("Z99-001", "Never was", null, Status.LOST, "2024"),
                     List.of(),
@@ -245,7 +246,8 @@ class FollowingTest {
                     java.util.Map.of(),
                     java.util.Map.of(),
                     java.util.Map.of(),
-                    java.util.Map.of()));
+                    java.util.Map.of(),
+                    null));
             try (Generation generation =
                     Generation.newest(archive.folder().index()).orElseThrow()) {
                 generation.remove("V24-001");
