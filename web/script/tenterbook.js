@@ -41,6 +41,7 @@ const understandSoon = (input) => {
 /** Unsaved typing is kept on this computer as it is typed, so that a reload loses nothing. */
 function keepDrafts(form) {
   const told = form.querySelector("[data-kept]");
+  const leave = form.querySelector("[data-leave]");
   let touched = false;
   // What is sent while the page goes away may hold 64 KB at most; browsers refuse more (Fetch, "keepalive").
   const keep = async (leaving = false) => {
@@ -50,6 +51,8 @@ function keepDrafts(form) {
     }
     try {
       const answer = await fetch(`/drafts/${form.dataset.draft}`.replace(/\/$/, ""), { method: "POST", body, keepalive: leaving });
+      // Leaving loses nothing from now on, and the way out says so.
+      if (leave && answer.ok) leave.textContent = "Leave it for now: typing is kept and offered again";
       if (told) told.textContent = answer.ok ? "Typing kept, not saved yet" : "Typing could not be kept";
     } catch {
       if (told) told.textContent = "The program does not answer; typing is not kept";

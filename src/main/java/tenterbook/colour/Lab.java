@@ -1,7 +1,5 @@
 package tenterbook.colour;
 
-import java.util.Locale;
-
 /**
  * A colour as an eye compares it: CIELAB (CIE 15), illuminant D65, 2° observer. A number measured under D50 (as many
  * instruments and print tables give it) is not the same number: it must be adapted before it comes here, and what holds one
@@ -88,7 +86,13 @@ public record Lab(double lightness, double a, double b) {
 
     /** For reading, one decimal: {@code 34.0, -2.0, -25.0}; {@link #parse} takes it back. */
     public String text() {
-        return String.format(Locale.ROOT, "%.1f, %.1f, %.1f", lightness, a, b);
+        return text(1);
+    }
+
+    /** The same with as many decimals as asked; every page and paper rounds here, so that one colour reads the same everywhere. */
+    public String text(int decimals) {
+        return Decimals.plain(lightness, decimals) + ", " + Decimals.plain(a, decimals) + ", "
+                + Decimals.plain(b, decimals);
     }
 
     private static void finite(String name, double value) {

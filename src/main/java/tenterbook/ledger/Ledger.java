@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -80,6 +81,11 @@ public final class Ledger implements AutoCloseable {
                     .forEach((id, text) -> records.put(id, record(kind, id, text)));
         }
         return records;
+    }
+
+    /** When the first revision of each of these was written; those that never were are left out. */
+    public Map<String, Instant> recorded(Kind<?> kind, Collection<String> ids) {
+        return ids.isEmpty() ? Map.of() : database.read(handle -> Rows.recorded(handle, kind.name(), ids));
     }
 
     /** All records of a kind that are in use, in order of identifier. */

@@ -61,12 +61,7 @@ final class Rows {
                         JOIN revisions AS r ON r.sequence = c.sequence
                         WHERE r.act = 'save'
                         """)
-                .bind(
-                        "ids",
-                        JsonNodeFactory.instance
-                                .arrayNode()
-                                .addAll(ids.stream().map(TextNode::new).toList())
-                                .toString())
+                .bind("ids", list(ids))
                 .bind("kind", kind)
                 .map((row, context) -> Map.entry(row.getString(1), row.getString(2)))
                 .forEach(row -> records.put(row.getKey(), row.getValue()));
@@ -83,18 +78,34 @@ final class Rows {
                         WHERE r.from_kind = :by
                         ORDER BY r.from_id
                         """)
-                .bind(
-                        "ids",
-                        JsonNodeFactory.instance
-                                .arrayNode()
-                                .addAll(ids.stream().map(TextNode::new).toList())
-                                .toString())
+                .bind("ids", list(ids))
                 .bind("of", of)
                 .bind("by", by)
                 .map((row, context) -> Map.entry(row.getString(1), row.getString(2)))
                 .forEach(row -> users.computeIfAbsent(row.getKey(), id -> new ArrayList<>())
                         .add(row.getValue()));
         return users;
+    }
+
+    private static String list(Collection<String> ids) {
+        return JsonNodeFactory.instance
+                .arrayNode()
+                .addAll(ids.stream().map(TextNode::new).toList())
+                .toString();
+    }
+
+    static Map<String, Instant> recorded(Handle handle, String kind, Collection<String> ids) {
+        Map<String, Instant> recorded = new LinkedHashMap<>();
+        handle.createQuery("""
+                        SELECT r.id, r.written_at
+                        FROM json_each(:ids) AS wanted
+                        CROSS JOIN revisions AS r ON r.kind = :kind AND r.id = wanted.value AND r.version = 1
+                        """)
+                .bind("ids", list(ids))
+                .bind("kind", kind)
+                .map((row, context) -> Map.entry(row.getString(1), Instant.parse(row.getString(2))))
+                .forEach(row -> recorded.put(row.getKey(), row.getValue()));
+        return recorded;
     }
 
     static List<Revision> newestOfKind(Handle handle, String kind) {

@@ -1,5 +1,6 @@
 package tenterbook.search;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -156,12 +157,20 @@ final class Gatherer {
                                 .distinct()
                                 .toList());
         Map<String, List<Examination>> examined = examinations(numbers);
+        Map<String, Instant> recorded = archive.ledger()
+                .recorded(
+                        Kinds.PIECE,
+                        pieces.stream()
+                                .filter(piece -> !piece.finished().known())
+                                .map(piece -> piece.number().value())
+                                .toList());
         return pieces.stream()
                 .map(piece -> facts(
                         piece,
                         made,
                         photos,
-                        examined.getOrDefault(piece.number().value(), List.of())))
+                        examined.getOrDefault(piece.number().value(), List.of()),
+                        recorded.get(piece.number().value())))
                 .toList();
     }
 
@@ -178,7 +187,8 @@ final class Gatherer {
             Piece piece,
             Map<String, Clamping> clampingsById,
             Map<String, Photo> photosByDigest,
-            List<Examination> examinations) {
+            List<Examination> examinations,
+            Instant recorded) {
         List<Clamping> made = piece.made().stream()
                 .map(in -> clampingsById.get(in.clamping().value()))
                 .filter(Objects::nonNull)
@@ -217,7 +227,8 @@ final class Gatherer {
                                 piece.events().stream().map(Event::party))),
                 photos,
                 examinations,
-                tags.of(label));
+                tags.of(label),
+                recorded);
     }
 
     private Map<String, Clamping> clampings(List<String> ids) {

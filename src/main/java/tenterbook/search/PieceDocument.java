@@ -2,6 +2,9 @@ package tenterbook.search;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -32,7 +35,7 @@ final class PieceDocument {
      * What the index holds and how; an index of another format is thrown away and rebuilt. What a tag says hangs on the rules,
      * so their versions are part of it.
      */
-    static final String FORMAT = "5, "
+    static final String FORMAT = "6, "
             + Stream.of(Market.values()).map(market -> market.rules().version()).collect(Collectors.joining(", "));
 
     static final String NUMBER = "number";
@@ -65,7 +68,7 @@ final class PieceDocument {
         DipTotal dips = DipTotal.of(facts.clampings());
         words(facts, colours);
         facets(PieceFacets.of(facts));
-        numbers(facts.piece(), PieceNumbers.of(facts.piece(), dips, colours));
+        numbers(facts.piece(), PieceNumbers.of(facts.piece(), dips, colours), facts.recorded());
         facts.examined().map(Examination::when).ifPresent(when -> sortDay(SORT_EXAMINED, when));
         byte[] card = CardBytes.written(Cards.of(facts, dips, colours));
         print.update(card);
@@ -125,7 +128,7 @@ final class PieceDocument {
         }));
     }
 
-    private void numbers(Piece piece, PieceNumbers numbers) {
+    private void numbers(Piece piece, PieceNumbers numbers, Instant recorded) {
         BytesRef packed = numbers.packed();
         print.update(packed.bytes);
         document.add(new BinaryDocValuesField(NUMBERS, packed));
@@ -133,7 +136,13 @@ final class PieceDocument {
         if (!piece.title().isEmpty()) {
             sortText(SORT_TITLE, FacetValues.folded(piece.title()));
         }
-        sortDay(SORT_DAY, piece.finished());
+        if (piece.finished().known()) {
+            sortDay(SORT_DAY, piece.finished());
+        } else if (recorded != null) {
+            // For the order alone: it is shown and found as of an unknown date.
+            document.add(new NumericDocValuesField(
+                    SORT_DAY, LocalDate.ofInstant(recorded, ZoneOffset.UTC).toEpochDay()));
+        }
         sortNumber(SORT_DIPS, numbers.low(PieceNumbers.DIPS));
         sortNumber(SORT_SIZE, numbers.middle(PieceNumbers.LENGTH) * numbers.middle(PieceNumbers.WIDTH));
         sortNumber(SORT_PRICE, numbers.low(PieceNumbers.PRICE));

@@ -1,5 +1,6 @@
 package tenterbook.search;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -27,6 +28,7 @@ import tenterbook.recipe.Cut;
  * A piece and everything its index entry is made from. What a record names and the ledger lacks is left out.
  *
  * @param examinations earliest first
+ * @param recorded when its first revision was written; null where that was not asked for, because it has a date of its own
  */
 record PieceFacts(
         Piece piece,
@@ -37,7 +39,8 @@ record PieceFacts(
         Map<PartyId, Party> parties,
         Map<Digest, Photo> photos,
         List<Examination> examinations,
-        List<TagStanding.Standing> tags) {
+        List<TagStanding.Standing> tags,
+        Instant recorded) {
     /** Board states used, each once, in order. */
     List<BoardUse> boardUses() {
         return clampings.stream()

@@ -30,6 +30,7 @@ import tenterbook.photo.PhotoRefused;
 import tenterbook.web.api.ColourApi;
 import tenterbook.web.api.ConditionApi;
 import tenterbook.web.api.LabelApi;
+import tenterbook.web.api.PhotoColourApi;
 import tenterbook.web.api.PieceApi;
 import tenterbook.web.page.ArrivalPages;
 import tenterbook.web.page.BoardPages;
@@ -167,6 +168,7 @@ public final class Server implements AutoCloseable {
         new LabelApi(site).routes(routes);
         new ConditionApi(site).routes(routes);
         new ColourApi().routes(routes);
+        new PhotoColourApi(site).routes(routes);
         failures(routes, site);
     }
 

@@ -108,4 +108,13 @@ class LabTest {
                 .hasMessageContaining("green")
                 .hasMessageContaining("256");
     }
+
+    @Test
+    void aRoundedNoughtHasNoMinusAndHalvesGoUp() {
+        assertThat(new Lab(50, -0.04, -0.05).text()).isEqualTo("50.0, 0.0, -0.1");
+        assertThat(new Lab(49.5, -0.4, -0.5).text(0)).isEqualTo("50, 0, -1");
+        assertThat(Decimals.signed(-0.04, 1)).isEqualTo("0.0");
+        assertThat(Decimals.signed(0.05, 1)).isEqualTo("+0.1");
+        assertThat(Decimals.signed(-3.25, 1)).isEqualTo("-3.3");
+    }
 }

@@ -157,6 +157,7 @@ class AccessibilityTest {
                 "/examinations/" + second,
                 "/examinations/" + second + "/edit",
                 "/history/examination/" + second,
+                "/pieces/V24-004/photos/" + photo + "?illuminant=D50",
                 "/history/piece/V24-003",
                 "/colours",
                 "/dips?cloth=SH&target=36,-3,-26&from=V24-001",

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -15,6 +17,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Collectors;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -310,9 +313,11 @@ class ApiTest extends Scenario {
                 "/api/pieces?dips=1&dips=2",
                 "/api/colour/lab",
                 "/api/colour/lab?srgb=blue",
+                "/api/colour/difference?from=48,-5,-24",
                 "/api/colour/difference?first=48,-5,-24",
-                "/api/colour/difference?first=48,-5,-24&second=1,2",
-                "/api/colour/difference?first=48,-5,-24&second=NaN,0,0",
+                "/api/colour/difference?from=48,-5,-24&to=1,2",
+                "/api/colour/difference?from=48,-5,-24&to=NaN,0,0",
+                "/api/colour/photos/0000000000000000000000000000000000000000000000000000000000000000?illuminant=F2",
                 "/api/understood?text=3&unit=cubit"
             })
     void aBadParameterIsToldInASentence(String path) throws IOException {
@@ -343,10 +348,74 @@ class ApiTest extends Scenario {
         "'50.0000,0.0000,0.0000','50.0000,-1.0000,2.0000',2.3669",
         "'50.0000,2.5000,0.0000','73.0000,25.0000,-18.0000',27.1492"
     })
-    void differencesAreThoseOfThePublishedTable(String first, String second, double published) throws IOException {
-        JsonNode answer = client.get("/api/colour/difference?first=" + first + "&second=" + second)
-                .json();
+    void differencesAreThoseOfThePublishedTable(String from, String to, double published) throws IOException {
+        JsonNode answer =
+                client.get("/api/colour/difference?from=" + from + "&to=" + to).json();
         assertThat(answer.get("difference").doubleValue()).isCloseTo(published, within(1e-4));
+        assertThat(client.get("/api/colour/difference?first=" + from + "&second=" + to)
+                        .json())
+                .isEqualTo(answer);
+    }
+
+    /**
+     * A plain red picture, IEC 61966-2-1 255,0,0: culori65 and d50 of src/test/resources/colour/srgb_to_lab.csv (the latter
+     * adapted by the linear Bradford transform), within the 0.05 it allows.
+     */
+    @Test
+    void aPhotographsColoursAreToldAgainstEitherWhiteAndSayWhich() throws IOException {
+        BufferedImage red = new BufferedImage(60, 40, BufferedImage.TYPE_INT_RGB);
+        for (int i = 0; i < 60 * 40; i++) {
+            red.setRGB(i % 60, i / 60, 0xff0000);
+        }
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        ImageIO.write(red, "png", png);
+        String digest = client.postFiles("/photos", List.of(new Client.Part("files", "red.png", png.toByteArray())))
+                .json()
+                .get(0)
+                .get("digest")
+                .textValue();
+        saved("/pieces", "number", "V24-001", "photos.0.digest", digest, "photos.0.state", "1");
+        saved(
+                "/pieces/V24-001/photos/" + digest + "/colours",
+                "left",
+                "10",
+                "top",
+                "10",
+                "right",
+                "90",
+                "bottom",
+                "90",
+                "role",
+                "ground");
+        for (String[] expected : new String[][] {
+            {"", "D65", "53.24", "80.09", "67.20"}, {"?illuminant=d50", "D50", "54.29", "80.80", "69.89"}
+        }) {
+            JsonNode answer =
+                    client.get("/api/colour/photos/" + digest + expected[0]).json();
+            assertThat(answer.get("calibrated").booleanValue()).isFalse();
+            assertThat(answer.has("calibration")).isFalse();
+            JsonNode region = answer.get("regions").get(0);
+            assertThat(region.get("piece").textValue()).isEqualTo("V24-001");
+            assertThat(region.get("pixels").intValue()).isGreaterThan(1000);
+            assertThat(region.has("likelyError"))
+                    .as("nothing is known of an uncalibrated error")
+                    .isFalse();
+            for (JsonNode each : List.of(region, answer.get("palette").get(0))) {
+                JsonNode colour = each.get("colour");
+                assertThat(colour.get("illuminant").textValue()).isEqualTo(expected[1]);
+                assertThat(colour.get("observer").textValue()).isEqualTo("2°");
+                assertThat(colour.get("lightness").doubleValue())
+                        .isCloseTo(Double.parseDouble(expected[2]), within(0.05));
+                assertThat(colour.get("a").doubleValue()).isCloseTo(Double.parseDouble(expected[3]), within(0.05));
+                assertThat(colour.get("b").doubleValue()).isCloseTo(Double.parseDouble(expected[4]), within(0.05));
+            }
+        }
+        String page = "/pieces/V24-001/photos/" + digest;
+        assertThat(client.get(page).words()).contains("L*a*b* 53, 80, 67 (D65, 2°)");
+        assertThat(client.get(page + "?illuminant=D50").words())
+                .contains("L*a*b* 54, 81, 70 (D50, 2°)")
+                .doesNotContain("(D65, 2°)");
+        assertThat(client.get("/api/colour/photos/" + "0".repeat(64)).status()).isEqualTo(404);
     }
 
     @Test

@@ -42,6 +42,7 @@ import tenterbook.search.Order;
 /** The description of the JSON interface (OpenAPI 3.1.0, sections 4.8.8 to 4.8.24) against the server it describes. */
 class OpenApiTest extends Scenario {
     private JsonNode description;
+    private String photograph;
 
     @BeforeEach
     void fill() throws IOException {
@@ -58,11 +59,36 @@ class OpenApiTest extends Scenario {
                 "width",
                 "6 in",
                 "made.0.clamping",
-                "C24-001");
+                "C24-001",
+                "photos.0.digest",
+                photograph(),
+                "photos.0.state",
+                "1");
+        saved(
+                "/pieces/V24-002/photos/" + photograph + "/colours",
+                "left",
+                "5",
+                "top",
+                "20",
+                "right",
+                "45",
+                "bottom",
+                "90",
+                "role",
+                "ground");
         Answer answer = client.get("/api/openapi.json");
         assertThat(answer.status()).isEqualTo(200);
         assertThat(answer.header("Content-Type")).startsWith("application/json");
         description = answer.json();
+    }
+
+    private String photograph() throws IOException {
+        photograph = client.postFiles("/photos", List.of(new Client.Part("files", "a.jpg", Pictures.jpeg(1))))
+                .json()
+                .get(0)
+                .get("digest")
+                .textValue();
+        return photograph;
     }
 
     private record Operation(String path, String method, JsonNode node) {
@@ -124,7 +150,9 @@ class OpenApiTest extends Scenario {
                     .as("an example of %s in %s", parameter.get("name"), operation)
                     .isNotNull();
             String value = example.isArray() ? example.get(0).asText() : example.asText();
-            if (parameter.get("in").textValue().equals("path")) {
+            if (parameter.get("name").textValue().equals("digest")) {
+                path = path.replace("{digest}", photograph);
+            } else if (parameter.get("in").textValue().equals("path")) {
                 path = path.replace("{" + parameter.get("name").textValue() + "}", value);
             } else {
                 query.add(parameter.get("name").textValue() + "=" + URLEncoder.encode(value, StandardCharsets.UTF_8));

@@ -61,7 +61,7 @@ class FacetSearchTest {
                 .containsExactly("V24-004");
         assertThat(numbers(index.search(
                         PieceQuery.EVERYTHING.with(Facet.BOARD, "B02/II").with(Facet.BOARD, "b03"))))
-                .containsExactly("V24-010", "V24-004");
+                .containsExactly("V24-004", "V24-010");
     }
 
     @Test
@@ -104,9 +104,9 @@ class FacetSearchTest {
     }
 
     @Test
-    void theUndatedComeLastInBothDirections() {
+    void theUndatedStandByTheDayTheyWereRecordedAndTheUntitledLast() {
         assertThat(numbers(index.search(PieceQuery.EVERYTHING)))
-                .containsExactly("V24-010", "V24-002", "V24-001", "V24-003", "V24-004");
+                .containsExactly("V24-004", "V24-010", "V24-002", "V24-001", "V24-003");
         assertThat(numbers(index.search(PieceQuery.EVERYTHING.withSort(Order.OLDEST))))
                 .containsExactly("V24-003", "V24-001", "V24-002", "V24-010", "V24-004");
         assertThat(numbers(index.search(PieceQuery.EVERYTHING.withSort(Order.TITLE))))

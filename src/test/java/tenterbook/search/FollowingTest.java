@@ -239,7 +239,8 @@ class FollowingTest {
                     java.util.Map.of(),
                     java.util.Map.of(),
                     List.of(),
-                    List.of()));
+                    List.of(),
+                    null));
             PieceDocument extra = PieceDocument.of(new PieceFacts(
                     Demo.piece("Z99-001", "Never was", null, Status.LOST, "2024"),
                     List.of(),
@@ -249,7 +250,8 @@ class FollowingTest {
                     java.util.Map.of(),
                     java.util.Map.of(),
                     List.of(),
-                    List.of()));
+                    List.of(),
+                    null));
             try (Generation generation =
                     Generation.newest(archive.folder().index()).orElseThrow()) {
                 generation.remove("V24-001");

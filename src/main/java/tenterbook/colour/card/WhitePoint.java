@@ -1,5 +1,6 @@
 package tenterbook.colour.card;
 
+import java.util.Locale;
 import tenterbook.colour.Lab;
 
 /**
@@ -26,6 +27,25 @@ public enum WhitePoint {
     WhitePoint(double x, double z) {
         this.x = x;
         this.z = z;
+    }
+
+    /**
+     * Reads {@code D65} or {@code D50}; nothing typed means D65.
+     *
+     * @throws IllegalArgumentException if it is neither, saying what was found
+     */
+    public static WhitePoint parse(String text) {
+        String word = text == null ? "" : text.strip().toUpperCase(Locale.ROOT);
+        if (word.isEmpty()) {
+            return D65;
+        }
+        for (WhitePoint each : values()) {
+            if (each.name().equals(word)) {
+                return each;
+            }
+        }
+        throw new IllegalArgumentException(
+                "The illuminant was not understood: expected D65 or D50; found “%s”.".formatted(text.strip()));
     }
 
     /** X, Y, Z of this white, Y = 1. */

@@ -36,13 +36,14 @@ public final class ColourApi {
         ctx.json(answer);
     }
 
+    /** The two colours are called ‘from’ and ‘to’; ‘first’ and ‘second’ are understood as well. */
     private void difference(Context ctx) {
-        Lab first = Lab.parse(needed(ctx, "first", "first=48,-5,-24"));
-        Lab second = Lab.parse(needed(ctx, "second", "second=36,-3,-26"));
-        double difference = Ciede2000.difference(first, second);
+        Lab from = Lab.parse(needed(ctx, ctx.queryParam("first") == null ? "from" : "first", "from=48,-5,-24"));
+        Lab to = Lab.parse(needed(ctx, ctx.queryParam("second") == null ? "to" : "second", "to=36,-3,-26"));
+        double difference = Ciede2000.difference(from, to);
         Map<String, Object> answer = new LinkedHashMap<>();
-        answer.put("first", first);
-        answer.put("second", second);
+        answer.put("from", from);
+        answer.put("to", to);
         answer.put("formula", "CIEDE2000, kL = kC = kH = 1");
         answer.put("difference", difference);
         answer.put("words", DifferenceWords.of(difference));

@@ -3,11 +3,12 @@ package tenterbook.web.page;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import tenterbook.colour.ColourWords;
 import tenterbook.colour.Lab;
+import tenterbook.colour.card.MeasuredColour;
+import tenterbook.colour.card.WhitePoint;
 import tenterbook.measure.Digest;
 import tenterbook.photo.Photo;
 import tenterbook.piece.ColourRegion;
@@ -30,11 +31,17 @@ public record ColourBand(List<Swatch> swatches, boolean named, boolean calibrate
      * @param lab CIELAB, D65, 2° observer, in text
      * @param share of the band, 0 to 1
      * @param left where it begins, 0 to 1
+     * @param colour as measured
      */
-    public record Swatch(String fill, String words, String name, String lab, double share, double left) {
-        /** The colour's value for the address of a search, as in {@code 48,-5,-24}. */
+    public record Swatch(String fill, String words, String name, String lab, double share, double left, Lab colour) {
+        /** The colour's value for the address of a search or a form, as measured: {@code 48.13,-5.02,-24.40}. */
         public String query() {
-            return lab.replace('\u2212', '-').replace(" ", "");
+            return colour.text(2).replace(" ", "");
+        }
+
+        /** For reading, told against {@code white}, which it names with the observer. */
+        public String told(WhitePoint white) {
+            return WhitePoint.D65.adapt(colour, white).text(0) + " (" + white + ", " + MeasuredColour.TWO_DEGREES + ")";
         }
     }
 
@@ -110,9 +117,9 @@ public record ColourBand(List<Swatch> swatches, boolean named, boolean calibrate
                 colour.srgb().hex(),
                 ColourWords.of(colour),
                 name,
-                String.format(
-                        Locale.ROOT, "%.0f,%.0f,%.0f", colour.lightness() + 0.0, colour.a() + 0.0, colour.b() + 0.0),
+                colour.text(0).replace(" ", ""),
                 share,
-                left);
+                left,
+                colour);
     }
 }

@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.Ciede2000;
 import tenterbook.colour.ColourWords;
+import tenterbook.colour.Decimals;
 import tenterbook.colour.DifferenceWords;
 import tenterbook.colour.Lab;
 import tenterbook.ledger.Saved;
@@ -271,12 +272,11 @@ public final class ColourPages {
                         ColourBand.swatch(other, part, 1, 0),
                         String.format(Locale.ROOT, "ΔE00 %.1f", difference),
                         DifferenceWords.of(difference),
-                        String.format(
-                                Locale.ROOT,
-                                "ΔL* %+.1f, Δa* %+.1f, Δb* %+.1f",
-                                other.lightness() - colour.lightness(),
-                                other.a() - colour.a(),
-                                other.b() - colour.b())));
+                        "ΔL* %s, Δa* %s, Δb* %s"
+                                .formatted(
+                                        Decimals.signed(other.lightness() - colour.lightness(), 1),
+                                        Decimals.signed(other.a() - colour.a(), 1),
+                                        Decimals.signed(other.b() - colour.b(), 1))));
             }
         });
         return new Comparison(one.side(), two.side(), rows);

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import tenterbook.archive.Kinds;
+import tenterbook.colour.Decimals;
 import tenterbook.colour.DifferenceWords;
 import tenterbook.colour.Finding;
 import tenterbook.colour.Interval;
@@ -184,8 +185,8 @@ public final class FadingPages {
         }
         String laid = String.format(
                 Locale.ROOT,
-                "turned %.1f°, scaled %.2f, agreement %.2f",
-                alignment.value().get().degrees(),
+                "turned %s°, scaled %.2f, agreement %.2f",
+                Decimals.plain(alignment.value().get().degrees(), 1),
                 alignment.value().get().scale(),
                 alignment.value().get().correlation());
         return new View(piece, before.photo().hex(), after.photo().hex(), rows, "", laid, allowance, caution);
@@ -203,13 +204,12 @@ public final class FadingPages {
                 ColourBand.swatch(change.after(), name, 1, 0),
                 change.changed() ? DifferenceWords.of(difference) : "no change that can be told from scatter",
                 String.format(Locale.ROOT, "ΔE00 %.1f (%s)", difference, span(change.ciede2000())),
-                String.format(
-                        Locale.ROOT,
-                        "ΔL* %+.1f, Δa* %+.1f, Δb* %+.1f, ΔC* %+.1f",
-                        change.change().lightness(),
-                        change.change().a(),
-                        change.change().b(),
-                        change.change().chroma()),
+                "ΔL* %s, Δa* %s, Δb* %s, ΔC* %s"
+                        .formatted(
+                                Decimals.signed(change.change().lightness(), 1),
+                                Decimals.signed(change.change().a(), 1),
+                                Decimals.signed(change.change().b(), 1),
+                                Decimals.signed(change.change().chroma(), 1)),
                 change.grade().sentence(),
                 "");
     }

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.Lab;
 import tenterbook.colour.Region;
+import tenterbook.colour.card.WhitePoint;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.photo.Originals;
@@ -127,7 +128,11 @@ public final class PhotoPages {
         ctx.result(Files.newInputStream(file));
     }
 
-    /** A photograph of a piece with its palette and the colours named on it. */
+    /**
+     * A photograph of a piece with its palette and the colours named on it.
+     *
+     * @param white that the values shown are told against
+     */
     public record View(
             Piece piece,
             int version,
@@ -138,7 +143,8 @@ public final class PhotoPages {
             PhotoCalibration calibration,
             String corners,
             boolean proposed,
-            List<Proposal> proposals) {
+            List<Proposal> proposals,
+            WhitePoint white) {
         /** A colour area the picture suggests, with the part to measure it on as corners in percent. */
         public record Proposal(String role, ColourBand.Swatch swatch, double share, String outline, String drawn) {}
 
@@ -200,7 +206,8 @@ public final class PhotoPages {
                                         measuring.calibration(digest).orElse(null),
                                         corners(ctx),
                                         propose,
-                                        propose ? proposals(digest, shot) : List.of()),
+                                        propose ? proposals(digest, shot) : List.of(),
+                                        WhitePoint.parse(ctx.queryParam("illuminant"))),
                         "colourRoles", Choices.words(ColourRole.values())));
     }
 
