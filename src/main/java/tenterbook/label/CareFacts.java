@@ -2,8 +2,8 @@ package tenterbook.label;
 
 import java.util.List;
 import java.util.stream.Stream;
-import tenterbook.label.rule.CareCase;
-import tenterbook.label.rule.CareCase.Of;
+import tenterbook.label.care.CareCase;
+import tenterbook.label.care.CareCase.Of;
 import tenterbook.material.Cloth;
 import tenterbook.material.FibreShare;
 import tenterbook.material.Lot;

@@ -3,13 +3,13 @@ package tenterbook.label.paper;
 import java.util.List;
 import tenterbook.label.LabelText;
 import tenterbook.label.LabelText.Part;
+import tenterbook.label.care.CareSymbol;
 import tenterbook.label.layout.Column;
 import tenterbook.label.layout.Face;
 import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Mm;
 import tenterbook.label.layout.Style;
 import tenterbook.label.layout.Tone;
-import tenterbook.label.rule.CareSymbol;
 
 /**
  * The sewn label: words in one colour of ink, and below them, where asked for, the care symbols that the

@@ -1,13 +1,13 @@
 package tenterbook.label.paper;
 
 import java.util.function.Consumer;
+import tenterbook.label.care.CareSymbol;
 import tenterbook.label.layout.Face;
 import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Line;
 import tenterbook.label.layout.Mm;
 import tenterbook.label.layout.Style;
 import tenterbook.label.layout.Tone;
-import tenterbook.label.rule.CareSymbol;
 
 /**
  * One care symbol in shapes of our own after the plain geometry of the standard: tub, triangle, square, iron, circle; a cross

@@ -1,9 +1,9 @@
 package tenterbook.label.paper;
 
 import java.util.List;
+import tenterbook.label.care.CareSymbol;
 import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Tone;
-import tenterbook.label.rule.CareSymbol;
 
 /** Care symbols side by side, in the order of ISO 3758. */
 final class CareSymbolRow {

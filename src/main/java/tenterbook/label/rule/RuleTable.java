@@ -101,7 +101,7 @@ public record RuleTable(
      *
      * @param washing whether a washing instruction is needed; otherwise dry cleaning does as well
      */
-    record CareNeeds(List<Category> categories, boolean washing, String fix) {}
+    public record CareNeeds(List<Category> categories, boolean washing, String fix) {}
 
     private static final Map<Market, RuleTable> READ = new EnumMap<>(Market.class);
     private static final ObjectMapper MAPPER = new ObjectMapper()

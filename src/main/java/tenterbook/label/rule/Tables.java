@@ -10,11 +10,12 @@ import java.util.Objects;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
-/** Reads the tables of this room, under {@code /label}. */
-final class Tables {
+/** Reads the tables of rules and of care, under {@code /label}. */
+public final class Tables {
     private Tables() {}
 
-    static List<CSVRecord> rows(String name) {
+    /** The rows of a table by its file name; a missing or damaged one is a fault of the program's own. */
+    public static List<CSVRecord> rows(String name) {
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
                 .setCommentMarker('#')

@@ -1,4 +1,4 @@
-package tenterbook.label.rule;
+package tenterbook.label.care;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package tenterbook.label.rule;
+package tenterbook.label.care;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,6 +10,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import tenterbook.label.rule.Question;
+import tenterbook.label.rule.Rule;
+import tenterbook.label.rule.Tables;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
 

@@ -1,11 +1,16 @@
-package tenterbook.label.rule;
+package tenterbook.label.care;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import tenterbook.label.rule.CareLine.About;
+import tenterbook.label.care.CareLine.About;
+import tenterbook.label.rule.Market;
+import tenterbook.label.rule.Question;
+import tenterbook.label.rule.Refusal;
+import tenterbook.label.rule.Rule;
+import tenterbook.label.rule.RuleTable;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.CareTest.Kind;

@@ -1,4 +1,4 @@
-package tenterbook.label.rule;
+package tenterbook.label.care;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static tenterbook.label.Samples.test;
@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tenterbook.label.rule.Market;
 import tenterbook.measure.Basis;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.Unit;

@@ -1,4 +1,4 @@
-package tenterbook.label.rule;
+package tenterbook.label.care;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -8,6 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenterbook.label.rule.Market;
+import tenterbook.label.rule.Question;
+import tenterbook.label.rule.RuleTable;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.CareTest.Kind;
 

@@ -1,8 +1,11 @@
-package tenterbook.label.rule;
+package tenterbook.label.care;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tenterbook.label.rule.Question;
+import tenterbook.label.rule.Rule;
+import tenterbook.label.rule.RuleTable;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.CareTest.Kind;

@@ -1,8 +1,8 @@
-package tenterbook.label.rule;
+package tenterbook.label.care;
 
 import java.util.Optional;
 import java.util.stream.Stream;
-import tenterbook.label.rule.CareLine.About;
+import tenterbook.label.care.CareLine.About;
 
 /**
  * A care symbol, by what it says. Meanings after published tables of ISO 3758; the order is the standard's.

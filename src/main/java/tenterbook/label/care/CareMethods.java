@@ -1,10 +1,12 @@
-package tenterbook.label.rule;
+package tenterbook.label.care;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import tenterbook.label.rule.Tables;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.TestStandard;
 
@@ -80,8 +82,10 @@ final class CareMethods {
                 ? Optional.empty()
                 : Optional.of("Was the rest looked at too? %s by %s: %s"
                         .formatted(
-                                FibreStatement.capital(test.kind().toString()),
-                                test.followed().orElseThrow(),
-                                method.limits));
+                                capital(test.kind().toString()), test.followed().orElseThrow(), method.limits));
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

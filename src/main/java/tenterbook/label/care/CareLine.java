@@ -1,4 +1,6 @@
-package tenterbook.label.rule;
+package tenterbook.label.care;
+
+import tenterbook.label.rule.Rule;
 
 /**
  * One care instruction or warning, exactly as printed.

@@ -1,4 +1,4 @@
-package tenterbook.label.rule;
+package tenterbook.label.care;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,7 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import tenterbook.label.rule.CareCase.Of;
+import tenterbook.label.care.CareCase.Of;
+import tenterbook.label.rule.Market;
+import tenterbook.label.rule.Question;
+import tenterbook.label.rule.Tables;
 import tenterbook.measure.Basis;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
