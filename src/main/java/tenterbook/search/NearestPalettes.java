@@ -253,8 +253,8 @@ final class NearestPalettes {
     private double compared(int i, int at, int from) {
         int place = (at - from) * n + i;
         if (compared[place] < 0) {
-            int colour = tree.at[at];
-            double bound = close[i].least(tree.lightness[colour], tree.a[colour], tree.b[colour]);
+            double[] lab = palettes.lab;
+            double bound = close[i].least(lab[3 * at], lab[3 * at + 1], lab[3 * at + 2]);
             compared[place] = Math.max(bound, (double) least(palettes.leaf[at], i) / UNIT);
         }
         return compared[place];
