@@ -37,7 +37,12 @@ final class Hyphens {
             return NONE;
         }
         Hyphenation found = Tree.ENGLISH.hyphenate(word, BEFORE, AFTER);
-        return found == null ? NONE : found.getHyphenationPoints();
+        // The tree counts both ends of the word among its places.
+        return found == null
+                ? NONE
+                : IntStream.of(found.getHyphenationPoints())
+                        .filter(at -> at >= BEFORE && at <= word.length() - AFTER)
+                        .toArray();
     }
 
     /** The tree reads patterns only as XML of its own form, so the plain list is dressed as such. */

@@ -180,6 +180,14 @@ public final class PiecesPages {
         throw new IllegalStateException("The index counts a facet of no known name: " + name);
     }
 
+    private static String shown(Facet facet, String value) {
+        int colon = value.indexOf(':');
+        return facet == Facet.TAG && colon > 0
+                ? value.substring(0, colon).toUpperCase(Locale.ROOT) + ", "
+                        + value.substring(colon + 1).replace('-', ' ')
+                : value;
+    }
+
     private static List<Link> chosen(PieceQuery query) {
         List<Link> links = new ArrayList<>();
         if (!query.text().isEmpty()) {
@@ -188,7 +196,7 @@ public final class PiecesPages {
         }
         query.chosen()
                 .forEach((facet, values) -> values.forEach(value -> links.add(new Link(
-                        facet.label() + ": " + value,
+                        facet.label() + ": " + shown(facet, value),
                         address("/", query.without(facet, value).withPage(1)),
                         "",
                         true))));

@@ -1,0 +1,93 @@
+package tenterbook.label.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+import tenterbook.label.LabelFacts;
+import tenterbook.label.LabelKind;
+import tenterbook.label.LabelRequest;
+import tenterbook.label.Samples;
+import tenterbook.label.SheetSize;
+import tenterbook.label.rule.Market;
+import tenterbook.piece.Category;
+
+/** A thousand tags at once; how quickly is measured by the benchmark, not here. */
+class BatchTest {
+    private static final LabelRequest TAG =
+            LabelRequest.of(LabelKind.HANG_TAG, Market.EU).on(SheetSize.A4);
+
+    private static List<LabelFacts> pieces(int count) {
+        return IntStream.range(0, count)
+                .mapToObj(i -> Samples.facts(Samples.piece(
+                        "V24-%04d".formatted(i), "Heron weir, cutting " + i, "板締め絞り", Category.SCARF, List.of())))
+                .toList();
+    }
+
+    @Test
+    void aThousandTagsAreUnderTwoMegabytesWithEachFontOnce() throws Exception {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        LabelPaper.pdf(pieces(1000), TAG, out, Printed.CLOCK, Progress.NONE);
+        assertThat(out.size()).isBetween(200_000, 2_000_000);
+        try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
+            assertThat(document.getNumberOfPages()).isEqualTo((1000 + 5) / 6);
+            Set<Object> files = new HashSet<>();
+            document.getPages()
+                    .forEach(page -> page.getResources().getFontNames().forEach(name -> {
+                        try {
+                            files.add(page.getResources()
+                                    .getFont(name)
+                                    .getFontDescriptor()
+                                    .getCOSObject()
+                                    .getDictionaryObject(COSName.FONT_FILE2));
+                        } catch (IOException e) {
+                            throw new java.io.UncheckedIOException("reading a font", e);
+                        }
+                    }));
+            assertThat(files).hasSizeBetween(4, 7);
+        }
+    }
+
+    /** Three thousand in a process of 112 MB, in which their facts, words, fonts and the file must all find room. */
+    @Test
+    void threeThousandTagsArePrintedInASmallHeap() throws Exception {
+        Process child = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xmx112m",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Child.class.getName())
+                .redirectErrorStream(true)
+                .start();
+        String said = new String(child.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(child.waitFor(5, TimeUnit.MINUTES)).isTrue();
+        assertThat(child.exitValue()).as(said).isZero();
+        assertThat(said).contains("printed 3000");
+    }
+
+    /** Prints in a process of its own. */
+    static final class Child {
+        private Child() {}
+
+        public static void main(String[] args) throws IOException {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            int[] printed = {0};
+            LabelPaper.pdf(pieces(3000), TAG, out, Printed.CLOCK, (done, total) -> {
+                printed[0] = done;
+                return true;
+            });
+            System.out.println("printed " + printed[0] + " in " + out.size());
+        }
+    }
+}

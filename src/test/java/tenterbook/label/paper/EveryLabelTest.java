@@ -1,0 +1,147 @@
+package tenterbook.label.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.client.j2se.BufferedImageLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.contentstream.operator.Operator;
+import org.apache.pdfbox.cos.COSNumber;
+import org.apache.pdfbox.pdfparser.PDFStreamParser;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import tenterbook.archive.LabelSheet;
+import tenterbook.label.Arrangement;
+import tenterbook.label.LabelKind;
+import tenterbook.label.LabelRequest;
+import tenterbook.label.Laying;
+import tenterbook.label.Samples;
+import tenterbook.label.SheetSize;
+import tenterbook.label.rule.Market;
+
+/** What holds for every kind of label in every arrangement, in colour and in black, on every paper. */
+class EveryLabelTest {
+    @BeforeAll
+    static void begin() {
+        VeraGreenfieldFoundryProvider.initialise();
+    }
+
+    static Stream<LabelRequest> everyFace() {
+        return Stream.of(LabelKind.values())
+                .flatMap(kind -> kind.arrangements().stream()
+                        .map(arrangement -> LabelRequest.of(kind, Market.EU).arranged(arrangement))
+                        .flatMap(request -> Stream.of(request, request.inBlack())));
+    }
+
+    static Stream<LabelRequest> everyPaper() {
+        return everyFace()
+                .flatMap(request -> Stream.of(
+                        request,
+                        request.on(SheetSize.A4).laid(Laying.USUAL.bleeding(2)),
+                        request.laid(Laying.USUAL.onRollOf(110)).on(SheetSize.ROLL),
+                        request.on(own(request))));
+    }
+
+    private static LabelSheet own(LabelRequest request) {
+        return new LabelSheet(
+                "as large as it", 300, 297, 1, 1, request.widthMm(), request.heightMm(), 7, 9, 0, 0, 0.4, -0.7, 3, -2);
+    }
+
+    static Stream<LabelRequest> everyCoded() {
+        return everyPaper()
+                .filter(request ->
+                        request.kind() != LabelKind.CARE_LABEL && request.kind() != LabelKind.EXHIBITION_LABEL);
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyCoded")
+    void itsSquareCodeIsReadFromAThreeHundredDpiPrint(LabelRequest request) throws Exception {
+        // Held over the one label, as a telephone is.
+        var page = Printed.of(request, Samples.kasuri()).image(1, 300);
+        var box = Sheet.of(request).boxes().get(0);
+        double dots = 300 / 25.4;
+        var image = page.getSubimage((int) (box.x() * dots), (int) (box.y() * dots), (int) (box.width() * dots), (int)
+                (box.height() * dots));
+        assertThat(new QRCodeReader()
+                        .decode(new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(image))))
+                        .getText())
+                .isEqualTo("V24-005\nHeron weir\nOficina Valderim");
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyPaper")
+    void itIsArchivalPdf(LabelRequest request) throws Exception {
+        byte[] pdf = Printed.of(request, Samples.kasuri()).bytes();
+        try (var parser =
+                        Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), PDFAFlavour.PDFA_2_B);
+                var validator = Foundries.defaultInstance().createValidator(PDFAFlavour.PDFA_2_B, false)) {
+            var result = validator.validate(parser);
+            assertThat(result.isCompliant())
+                    .as(result.getTestAssertions().toString())
+                    .isTrue();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyFace")
+    void inBlackNothingButBlackIsPrinted(LabelRequest request) throws Exception {
+        Set<Float> greys = new TreeSet<>();
+        Set<String> others = new TreeSet<>();
+        try (PDDocument document =
+                Loader.loadPDF(Printed.of(request.laid(Laying.USUAL.marked(false, true)), Samples.kasuri())
+                        .bytes())) {
+            Object before = null;
+            for (Object token : new PDFStreamParser(document.getPage(0)).parse()) {
+                if (token instanceof Operator operator) {
+                    switch (operator.getName()) {
+                        case "g", "G" -> greys.add(((COSNumber) before).floatValue());
+                        case "rg", "RG" -> others.add(operator.getName());
+                        default -> {}
+                    }
+                }
+                before = token;
+            }
+        }
+        if (request.blackOnly()) {
+            assertThat(greys).containsOnly(0f);
+            assertThat(others).isEmpty();
+        } else if (request.kind() == LabelKind.HANG_TAG) {
+            assertThat(others).isNotEmpty();
+        }
+    }
+
+    @Test
+    void theLetterspacedNameIsReadAsItIsSpelt(@TempDir Path folder) throws Exception {
+        Path tool = Stream.of("/usr/bin/pdftotext", "/usr/local/bin/pdftotext", "/opt/homebrew/bin/pdftotext")
+                .map(Path::of)
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElse(null);
+        Printed printed =
+                Printed.of(LabelRequest.of(LabelKind.HANG_TAG, Market.EU).arranged(Arrangement.HEM), Samples.kasuri());
+        assertThat(printed.text()).contains("Oficina Valderim").contains("V24-005");
+        Assumptions.assumeTrue(tool != null, "poppler's pdftotext is not here; PDFBox alone was asked");
+        Path pdf = Files.write(folder.resolve("tag.pdf"), printed.bytes());
+        Process process = new ProcessBuilder(tool.toString(), pdf.toString(), "-").start();
+        String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).isZero();
+        assertThat(text).contains("Oficina Valderim").contains("V24-005");
+    }
+}
