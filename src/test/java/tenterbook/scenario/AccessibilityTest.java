@@ -94,6 +94,7 @@ class AccessibilityTest {
                 "/pieces/V24-004/condition/new",
                 "/examinations/" + second,
                 "/examinations/" + second + "/edit",
+                "/examinations/" + second + "/report",
                 "/history/examination/" + second,
                 "/history/piece/V24-003",
                 "/colours",
