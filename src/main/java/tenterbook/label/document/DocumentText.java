@@ -53,6 +53,7 @@ public record DocumentText(String kind, String template, String title, String ru
     /** Every text that is printed, in order, for reading on a page. */
     public List<String> words() {
         return DocumentLines.of(this).all().stream()
+                .filter(line -> !line.part().equals("instead"))
                 .map(line -> line.text())
                 .filter(text -> !text.isEmpty())
                 .toList();

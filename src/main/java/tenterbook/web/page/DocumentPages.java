@@ -101,7 +101,7 @@ public final class DocumentPages {
                 drafts = Composition.of(site.archive(), pieces, request);
                 set(drafts, request);
             } catch (IllegalArgumentException e) {
-                problem = e.getMessage();
+                problem = said.isEmpty() ? e.getMessage() : said;
             }
         }
         View view = new View(

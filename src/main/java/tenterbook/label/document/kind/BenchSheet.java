@@ -63,6 +63,7 @@ final class BenchSheet {
         }
         RecipeFigures figures = RecipeFigures.of(clamping, cloths());
         blocks.add(new Block.Heading(2, "Fold and clamp"));
+        cautions(blocks, Cautions.ofClamping());
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(Say.fact("Boards", clamping.boards().stream().map(this::board).collect(Collectors.joining("; "))));
         facts.add(Say.fact("Cloth", clamping.cuts().stream().map(this::cut).collect(Collectors.joining("; "))));
@@ -80,7 +81,6 @@ final class BenchSheet {
             facts.add(Say.fact("Lesson", clamping.lesson()));
         }
         blocks.add(new Block.Facts(facts));
-        cautions(blocks, Cautions.ofClamping());
         blocks.add(new Block.Blank("Today, cloth dry", 1));
         if (clamping.steps().isEmpty()) {
             blocks.add(Say.missing("No step is recorded."));
@@ -132,6 +132,7 @@ final class BenchSheet {
                 2,
                 number + "  " + Say.capital(step.kind().toString())
                         + (step.vat().isEmpty() ? "" : " in " + step.vat())));
+        cautions(blocks, Cautions.of(step, lots(step)));
         List<Block.Fact> facts = new ArrayList<>();
         for (int i = 0; i < step.charges().size(); i++) {
             facts.add(charge(step.charges().get(i), figures.charges().get(i)));
@@ -155,7 +156,6 @@ final class BenchSheet {
             facts.add(Say.fact("Particulars", ""));
         }
         blocks.add(new Block.Facts(facts));
-        cautions(blocks, Cautions.of(step, lots(step)));
         if (step.dips().recorded()) {
             blocks.add(dipTable(step));
         }

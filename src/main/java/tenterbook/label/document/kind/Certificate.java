@@ -22,7 +22,7 @@ final class Certificate {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, told.number() + "  " + told.title()));
         told.photos().stream()
-                .limit(1)
+                .limit(2)
                 .forEach(photo -> blocks.add(
                         new Block.Photograph(photo.photo(), Block.Extent.HALF, photo.caption(), "", List.of())));
         blocks.add(new Block.Facts(facts(told, piece)));

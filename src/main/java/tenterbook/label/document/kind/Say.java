@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenterbook.label.document.Block;
@@ -82,7 +83,7 @@ final class Say {
         }
         Optional<String> metric = QuantityWords.metric(side);
         String symbol = side.unit().symbol();
-        boolean already = symbol.equals("cm") || symbol.equals("mm") || symbol.equals("m");
+        boolean already = Set.of("mm", "cm", "m", "g", "kg").contains(symbol);
         return already || metric.isEmpty() ? entered.replace(" ", "\u00a0") : entered + " (" + metric.get() + ")";
     }
 

@@ -1,8 +1,6 @@
 package tenterbook.label.document.set;
 
 import tenterbook.label.document.DocumentText;
-import tenterbook.label.layout.Column;
-import tenterbook.label.layout.Face;
 import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Line;
 import tenterbook.label.layout.Mm;
@@ -10,6 +8,9 @@ import tenterbook.label.layout.Style;
 
 /** The head of all pages but the first, and the foot of all. */
 final class Furniture {
+    /** The smallest type of a head or foot, in points. */
+    private static final double LEAST = 6;
+
     private final DocumentText text;
     private final Type type;
     private final Words words;
@@ -42,30 +43,33 @@ final class Furniture {
     }
 
     private void across(Ink ink, String left, String right, double baseline) {
-        Style style = type.foot();
-        Line end = words.line(right, shrinking(right, style, type.measure() * 0.62, ink));
+        Line end = fitting(right, type.measure() * 0.62);
         double width = Mm.of(end.width());
+        Line start = fitting(left, type.measure() - width - 4);
         ink.artifact(() -> {
-            if (!left.isBlank()) {
-                double room = type.measure() - width - 4;
-                ink.text(words.line(left, shrinking(left, style, room, ink)), type.left(), baseline, Type.QUIET);
-            }
+            ink.text(start, type.left(), baseline, Type.QUIET);
             ink.text(end, type.left() + type.measure() - width, baseline, Type.QUIET);
         });
     }
 
-    /** The style in which the text has room on one line. */
-    private Style shrinking(String line, Style style, double width, Ink ink) {
-        if (line.isBlank()) {
-            return style;
+    /**
+     * One line, smaller where it is long, and at last without its end, which is marked: all of it stands at the head of the first
+     * page.
+     */
+    private Line fitting(String text, double widthMm) {
+        double width = Mm.points(widthMm);
+        Style style = type.foot();
+        Line line = words.line(text, style);
+        double least = Math.min(style.size(), LEAST);
+        if (line.width() > width) {
+            double size = Math.max(least, style.size() * width / line.width());
+            style = Style.of(style.face(), size, style.leading(), size);
+            line = words.line(text, style);
         }
-        Style least = Style.of(Face.TEXT, style.size(), style.leading(), Math.min(style.size(), 5.5));
-        return new Column("The head or foot of the page")
-                .add(line, least, 0)
-                .set(ink.setter(), width, Mm.of(style.leading() * 1.001))
-                .lines()
-                .get(0)
-                .line()
-                .style();
+        for (int end = text.length(); line.width() > width && end > 0; ) {
+            end = text.offsetByCodePoints(end, -1);
+            line = words.line(text.substring(0, end).stripTrailing() + "…", style);
+        }
+        return line;
     }
 }

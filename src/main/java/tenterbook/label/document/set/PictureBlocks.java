@@ -36,7 +36,7 @@ final class PictureBlocks {
         };
         boolean marked = across == 1 && !row.get(0).marks().isEmpty();
         double width = marked ? type.measure() * 0.62 : (type.measure() - GUTTER * (across - 1)) / across;
-        double most = type.pageHeight() * (across == 1 ? type.wholeHeight() : across == 2 ? 0.235 : 0.2);
+        double most = type.pageHeight() * (across == 1 ? type.wholeHeight() : across == 2 ? 0.225 : 0.2);
         List<Framed> framed = new ArrayList<>();
         for (Block.Photograph photo : row) {
             framed.add(framed(photo, width, most));

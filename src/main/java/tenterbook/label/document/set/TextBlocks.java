@@ -25,7 +25,7 @@ final class TextBlocks {
         boolean ruled = heading.level() == 2;
         double lead = ruled ? type.space(0.35) : 0;
         double height = lead + set.height() + type.space(heading.level() == 3 ? 0.1 : 0.3);
-        double before = type.space(heading.level() == 1 ? 1.6 : heading.level() == 2 ? 1.25 : 0.8);
+        double before = type.space(heading.level() == 1 ? 1 : heading.level() == 2 ? 1.25 : 0.8);
         return List.of(Slab.of(height, before, heading.text(), (ink, y) -> {
                     if (heading.level() < 3) {
                         ink.bookmark(heading.level(), heading.text(), y);

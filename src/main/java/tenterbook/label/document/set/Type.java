@@ -92,10 +92,10 @@ record Type(
                 bottom,
                 labels,
                 gutter,
-                fixed(Face.SMALL_CAPS, value * 1.08 * s, 1.3).tracked(0.08),
+                fixed(Face.SMALL_CAPS, value * 1.08 * s, 1.3).tracked(0.05),
                 fixed(Face.TITLE, title * s, 1.14).even(),
                 fixed(Face.TITLE, h1 * s, 1.22).even(),
-                fixed(Face.SMALL_CAPS, value * 1.12 * s, 1.3).tracked(0.06),
+                fixed(Face.SMALL_CAPS, value * 1.12 * s, 1.3).tracked(0.04),
                 dress == Dress.WALL
                         ? fixed(Face.TITLE_ITALIC, h1 * s, 1.2)
                         : fixed(Face.TEXT_MEDIUM, value * 1.04 * s, 1.32),

@@ -2,21 +2,24 @@ package tenterbook.label.document.kind;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
-import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.ValidationResult;
+import tenterbook.label.document.DocumentDraft;
 import tenterbook.label.document.DocumentKind;
+import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.PageSize;
+import tenterbook.label.document.ReadBack;
 
-/** Every document of the sample studio, checked with veraPDF against its profiles of ISO 19005-2, levels A and B. */
+/** Every document of the sample studio as it is printed. */
 class DocumentPdfTest {
     @TempDir
     static Path folder;
@@ -25,7 +28,6 @@ class DocumentPdfTest {
 
     @BeforeAll
     static void begin() throws Exception {
-        VeraGreenfieldFoundryProvider.initialise();
         studio = new SampleStudioDocuments(folder);
     }
 
@@ -34,25 +36,66 @@ class DocumentPdfTest {
         studio.close();
     }
 
-    private static ValidationResult checked(byte[] pdf, PDFAFlavour flavour) throws Exception {
-        try (var parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
-                var validator = Foundries.defaultInstance().createValidator(flavour, false)) {
-            return validator.validate(parser);
+    @ParameterizedTest
+    @EnumSource(DocumentKind.class)
+    void everyDocumentIsArchivalAndAccessiblePdf(DocumentKind kind) throws Exception {
+        ReadBack back = new ReadBack(studio.pdf(kind));
+        for (PDFAFlavour flavour : new PDFAFlavour[] {PDFAFlavour.PDFA_2_A, PDFAFlavour.PDFA_2_B}) {
+            ValidationResult result = back.checked(flavour);
+            assertThat(result.isCompliant())
+                    .as(result.getTestAssertions().toString())
+                    .isTrue();
         }
     }
 
     @ParameterizedTest
     @EnumSource(DocumentKind.class)
-    void everyDocumentIsArchivalAndAccessiblePdf(DocumentKind kind) throws Exception {
-        byte[] pdf = studio.pdf(kind);
-        if (System.getProperty("documents.write") != null) {
-            Files.write(Path.of(System.getProperty("documents.write"), kind.code() + ".pdf"), pdf);
+    void everyWordOfTheDocumentIsOnThePaper(DocumentKind kind) throws Exception {
+        List<DocumentDraft> drafts = studio.drafts(kind);
+        String printed = new ReadBack(studio.pdf(kind)).text().replaceAll("[\\s\u00a0]", "");
+        for (String words : drafts.get(0).text().words()) {
+            if (words.indexOf('\n') < 0) {
+                assertThat(printed).containsIgnoringCase(words.replaceAll("[\\s\u00a0]", ""));
+            }
         }
-        for (PDFAFlavour flavour : new PDFAFlavour[] {PDFAFlavour.PDFA_2_A, PDFAFlavour.PDFA_2_B}) {
-            ValidationResult result = checked(pdf, flavour);
-            assertThat(result.isCompliant())
-                    .as(result.getTestAssertions().toString())
-                    .isTrue();
+    }
+
+    @ParameterizedTest
+    @EnumSource(DocumentKind.class)
+    void everyPieceOfTheSampleHasEveryDocumentOnEveryPaper(DocumentKind kind) throws Exception {
+        String[] all = studio.archive
+                .ledger()
+                .everGiven(tenterbook.archive.Kinds.PIECE)
+                .toArray(String[]::new);
+        for (PageSize page : kind.pages()) {
+            DocumentRequest request = SampleStudioDocuments.request(kind).on(page);
+            List<DocumentDraft> drafts = Composition.of(studio.archive, studio.pieces(all), request);
+            assertThat(drafts).hasSize(kind.each() ? all.length : 1);
+            assertThat(new ReadBack(studio.pdf(drafts, request)).pages()).isGreaterThanOrEqualTo(drafts.size());
+        }
+    }
+
+    @Test
+    void aCardIsOneCardAndAnObjectIdSheetOnePage() throws Exception {
+        assertThat(new ReadBack(studio.pdf(DocumentKind.ARCHIVE_CARD)).pages()).isEqualTo(1);
+        assertThat(new ReadBack(studio.pdf(DocumentKind.OBJECT_ID)).pages()).isEqualTo(1);
+    }
+
+    @Test
+    void photographsOfTheSampleAreSharpOnPaper() throws Exception {
+        assertThat(new ReadBack(studio.pdf(DocumentKind.OBJECT_ID)).pictures())
+                .hasSize(2)
+                .allSatisfy(picture -> assertThat(picture.dpi()).isBetween(190.0, 205.0));
+    }
+
+    /** Writes all documents to look at, where {@code -Ddocuments.write=<folder>} asks for it. */
+    @Test
+    void allAreWrittenWhereThatIsAskedFor() throws Exception {
+        String place = System.getProperty("documents.write", "");
+        org.junit.jupiter.api.Assumptions.assumeFalse(place.isEmpty(), "documents.write names no folder");
+        for (DocumentKind kind : DocumentKind.values()) {
+            assertThat(Files.write(Path.of(place, kind.code() + ".pdf"), studio.pdf(kind)))
+                    .isNotEmptyFile();
         }
     }
 }

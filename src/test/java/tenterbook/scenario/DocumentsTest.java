@@ -1,0 +1,165 @@
+package tenterbook.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import tenterbook.archive.IssuedPaper;
+import tenterbook.archive.Kinds;
+import tenterbook.label.document.DocumentKind;
+import tenterbook.ledger.Saved;
+
+/** Documents over HTTP: shown before they are issued, kept when they are, and printed again from what was kept. */
+class DocumentsTest extends Scenario {
+    @BeforeEach
+    void fill() throws IOException {
+        studio();
+        clamping();
+        piece("V24-001", "Figueira");
+        piece("V24-002", "Noite de figos");
+        saved("/people", "id", "museu", "name", "Museu do Sarelho", "kind", "museum", "contact", "by the salt pans");
+    }
+
+    private void piece(String number, String title) throws IOException {
+        client.postFiles(
+                "/pieces",
+                List.of(new Client.Part("files", number + ".jpg", Pictures.jpeg(number.hashCode()))),
+                "number",
+                number,
+                "title",
+                title,
+                "length",
+                "180 cm",
+                "width",
+                "45 cm",
+                "category",
+                "scarf",
+                "price",
+                "240",
+                "made.0.clamping",
+                "C24-001");
+        assertThat(wiring.archive().piece(number)).isPresent();
+    }
+
+    private List<Saved<IssuedPaper>> issued() {
+        return wiring.archive().ledger().all(Kinds.ISSUED_PAPER);
+    }
+
+    private static String text(Answer answer) throws IOException {
+        assertThat(answer.status()).as(answer.words()).isEqualTo(200);
+        try (PDDocument document = Loader.loadPDF(answer.body())) {
+            return new PDFTextStripper().getText(document).replaceAll("[\\s\u00a0]+", " ");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(DocumentKind.class)
+    void everyDocumentIsShownIssuedAndKept(DocumentKind kind) throws IOException {
+        String asked = "pieces=V24-001&kind=" + kind.code();
+        Answer page = client.get("/documents?" + asked);
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(page.text()).contains("/documents/preview.png?pieces=V24-001", "Issue the PDF");
+        Answer picture = client.get("/documents/preview.png?" + asked);
+        assertThat(ImageIO.read(new ByteArrayInputStream(picture.body())).getHeight())
+                .isGreaterThan(500);
+        assertThat(issued()).isEmpty();
+        assertThat(text(client.post("/documents/issue", "pieces", "V24-001", "kind", kind.code())))
+                .contains("V24-001");
+        assertThat(issued()).singleElement().satisfies(saved -> {
+            assertThat(saved.record().kind()).isEqualTo(kind.code());
+            assertThat(saved.record().template()).isEqualTo(kind.template());
+            assertThat(saved.record().pieces())
+                    .singleElement()
+                    .satisfies(piece -> assertThat(piece.version()).isEqualTo(1));
+        });
+    }
+
+    @Test
+    void aDocumentPrintedAgainIsTheSameToTheByteWhateverHasChangedSince() throws IOException {
+        Answer first = client.post("/documents/issue", "pieces", "V24-001", "kind", "object-id");
+        String id = issued().get(0).record().id();
+        saved("/pieces/V24-001/edit", "number", "V24-001", "version", "1", "title", "Another title", "length", "2 m");
+        Answer again = client.get("/documents/issued/" + id + "/pdf");
+        assertThat(text(again)).contains("Figueira").doesNotContain("Another title");
+        assertThat(again.body()).isEqualTo(first.body());
+        Answer words = client.get("/documents/issued/" + id);
+        assertThat(words.words()).contains("Figueira", "The record has changed since");
+    }
+
+    @Test
+    void whatWasTypedStaysAndNothingIsKeptWhereWordsCannotBePrinted() throws IOException {
+        String[] typed = {
+            "pieces", "V24-001, V24-002", "kind", "loan-schedule", "party", "Museu do Sarelho", "from", "12 January",
+            "until", "a year", "insurer", "the borrower", "terms", "קשר", "valued", "1"
+        };
+        Answer refused = client.post("/documents/issue", typed);
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.words()).contains("Nothing was issued", "right to left");
+        assertThat(refused.text())
+                .contains("Museu do Sarelho", "12 January", "a year", "the borrower", "קשר")
+                .contains("V24-001, V24-002");
+        assertThat(issued()).isEmpty();
+        typed[13] = "As agreed by the weir.";
+        assertThat(text(client.post("/documents/issue", typed)))
+                .contains("As agreed by the weir.", "Museu do Sarelho", "V24-002", "€240 asked")
+                .doesNotContain("by the salt pans");
+        assertThat(issued())
+                .singleElement()
+                .satisfies(saved -> assertThat(saved.record().pieces()).hasSize(2));
+    }
+
+    @Test
+    void severalPiecesHaveAPaperEachInOneFile() throws IOException {
+        Answer pdf = client.post("/documents/issue", "pieces", "V24-001,V24-002", "kind", "archive-card");
+        assertThat(text(pdf)).contains("V24-001", "V24-002");
+        assertThat(issued()).hasSize(2);
+        String second = issued().get(1).record().id();
+        assertThat(text(client.get("/documents/issued/" + second + "/pdf")))
+                .contains("V24-002")
+                .doesNotContain("V24-001");
+    }
+
+    @Test
+    void aSearchChoosesThePiecesAndAnUnknownNumberIsNamed() throws IOException {
+        assertThat(client.get("/documents?board=B01&kind=insurance-list").words())
+                .contains("V24-001, V24-002", "2 pieces in one document");
+        Answer unknown = client.get("/documents?pieces=V99-001");
+        assertThat(unknown.status()).isEqualTo(404);
+        assertThat(unknown.words()).contains("V99-001");
+        assertThat(client.get("/documents").words()).contains("Numbers with commas");
+        assertThat(client.get("/documents/issued/paper-0").status()).isEqualTo(404);
+    }
+
+    @Test
+    void aCertificatesCodeIsComparedHonestly() throws IOException {
+        client.post("/documents/issue", "pieces", "V24-001", "kind", "provenance-certificate");
+        String code = issued().get(0).record().setting().get("code");
+        Answer fits = client.get("/verify?code=" + code.replace(" ", "+").toUpperCase(java.util.Locale.ROOT));
+        assertThat(fits.words())
+                .contains(
+                        "The code fits",
+                        "V24-001",
+                        "It is the newest version",
+                        "A certificate with this code was issued")
+                .contains("It does not show that what was recorded is true");
+        saved("/pieces/V24-001/edit", "number", "V24-001", "version", "1", "title", "Another title");
+        assertThat(client.get("/verify?code=" + code.replace(" ", "")).words())
+                .contains("The piece has a newer version");
+        assertThat(client.get("/verify?code=0123456789abcdef").words())
+                .contains("No record here has the code 0123 4567 89ab cdef", "This archive cannot tell which");
+        Answer odd = client.get("/verify?code=%22%3E%3Cscript%3E");
+        assertThat(odd.status()).isEqualTo(400);
+        assertThat(odd.words()).contains("16 digits");
+        assertThat(odd.text()).doesNotContain("\"><script>");
+        assertThat(client.get("/verify").status()).isEqualTo(200);
+    }
+}
