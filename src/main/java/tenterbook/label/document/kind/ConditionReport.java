@@ -92,6 +92,7 @@ public final class ConditionReport {
         blocks.add(seen());
         changes(blocks);
         hands(blocks);
+        blocks.add(Say.note(Light.sources(List.of(told.facts()))));
         blocks.add(
                 Say.note(
                         "The parts of this report follow EN 16095:2012, Condition recording for movable cultural heritage, from memory; the words for what was seen are common practice. What is not recorded was not looked at or not written down, and is no finding of soundness."));
@@ -301,7 +302,6 @@ public final class ConditionReport {
         blocks.add(
                 Say.caution(
                         "Lift it with clean dry hands or gloves, and fully supported. Treat stains, mould and insects only with a textile conservator; mould and old pesticides harm people too. Local rules and the borrower’s conservator go before this advice."));
-        blocks.add(Say.note(Light.sources(List.of(told.facts()))));
     }
 
     private void hands(List<Block> blocks) {
