@@ -38,6 +38,7 @@ import tenterbook.web.page.CalibrationPages;
 import tenterbook.web.page.ClampingPages;
 import tenterbook.web.page.ColourPages;
 import tenterbook.web.page.ConditionPages;
+import tenterbook.web.page.ConditionReportPages;
 import tenterbook.web.page.DipPages;
 import tenterbook.web.page.DocumentPages;
 import tenterbook.web.page.DraftPages;
@@ -155,6 +156,7 @@ public final class Server implements AutoCloseable {
         new MaterialPages(site).routes(routes);
         new PeoplePages(site).routes(routes);
         new ConditionPages(site, shelf).routes(routes);
+        new ConditionReportPages(site).routes(routes);
         new PrintPages(site, shelf).routes(routes);
         new DocumentPages(site).routes(routes);
         new VerifyPages(site).routes(routes);

@@ -156,6 +156,7 @@ class AccessibilityTest {
                 "/pieces/V24-004/condition/new",
                 "/examinations/" + second,
                 "/examinations/" + second + "/edit",
+                "/examinations/" + second + "/report",
                 "/history/examination/" + second,
                 "/pieces/V24-004/photos/" + photo + "?illuminant=D50",
                 "/history/piece/V24-003",

@@ -399,4 +399,41 @@ class ConditionTest extends Scenario {
         }
         assertThat(wiring.archive().ledger().count(Kinds.EXAMINATION)).isZero();
     }
+
+    @Test
+    void theReportIsShownIssuedAndKeptAndALaterChangeIsTold() throws IOException {
+        saved(LIST, report());
+        Answer shown = client.get("/examinations/E24-001/report");
+        assertThat(shown.status()).as(shown.words()).isEqualTo(200);
+        assertThat(shown.words()).contains("Issue the report (PDF,", "Handed over by Inês Valderim");
+        assertThat(client.get("/examinations/E24-001/report/1.png").header("Content-Type"))
+                .isEqualTo("image/png");
+        assertThat(client.get("/examinations/E24-001/report/99.png").status()).isEqualTo(404);
+        assertThat(wiring.archive().ledger().count(Kinds.ISSUED_PAPER)).isZero();
+
+        Answer pdf = client.post("/examinations/E24-001/report", "sheet", "letter");
+        assertThat(pdf.status()).isEqualTo(200);
+        assertThat(new String(pdf.body(), 0, 5, java.nio.charset.StandardCharsets.US_ASCII))
+                .isEqualTo("%PDF-");
+        var paper = wiring.archive().ledger().all(Kinds.ISSUED_PAPER).get(0).record();
+        assertThat(paper.kind()).isEqualTo("condition-report");
+        assertThat(paper.sheet()).isEqualTo("letter");
+        assertThat(client.get("/examinations/E24-001/report").words()).doesNotContain("It was changed since");
+
+        saved("/examinations/E24-001/edit", report("overall", "poor", "version", "1"));
+        assertThat(client.get("/examinations/E24-001/report").words())
+                .contains("from version 1 of the examination. It was changed since.");
+        assertThat(client.get("/documents/issued/" + paper.id()).words()).contains("Good.");
+        assertThat(client.get("/documents/issued/" + paper.id() + "/pdf").body())
+                .isEqualTo(pdf.body());
+    }
+
+    @Test
+    void aSignThatNoTypefaceHasIsToldAndNothingIsIssued() throws IOException {
+        saved(LIST, report("summary", "a sign \uD808\uDC00 of clay"));
+        Answer refused = client.post("/examinations/E24-001/report", "sheet", "a4");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.words()).contains("Nothing was issued");
+        assertThat(wiring.archive().ledger().count(Kinds.ISSUED_PAPER)).isZero();
+    }
 }

@@ -1,0 +1,161 @@
+package tenterbook.web.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tenterbook.archive.IssuedPaper;
+import tenterbook.archive.Kinds;
+import tenterbook.label.document.DocumentDraft;
+import tenterbook.label.document.Dress;
+import tenterbook.label.document.IssueDocument;
+import tenterbook.label.document.PageSize;
+import tenterbook.label.document.Photographs;
+import tenterbook.label.document.kind.ConditionReport;
+import tenterbook.label.document.set.DocumentPaper;
+import tenterbook.ledger.Saved;
+import tenterbook.piece.Piece;
+import tenterbook.piece.condition.Examination;
+import tenterbook.web.Html;
+import tenterbook.web.NotHere;
+import tenterbook.web.Site;
+
+/** The condition report of an examination on paper: pictures of its pages, and issuing it, kept word for word. */
+public final class ConditionReportPages {
+    private static final double PREVIEW_DPI = 80;
+    private final Site site;
+
+    public ConditionReportPages(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/examinations/{id}/report", ctx -> show(ctx, ""));
+        routes.get("/examinations/{id}/report/{page}.png", this::picture);
+        routes.post("/examinations/{id}/report", this::issue);
+    }
+
+    /**
+     * The page.
+     *
+     * @param problem why it cannot be set; empty where it can
+     * @param pages how many pages the paper has; 0 where it cannot be set
+     * @param issued reports of this examination issued before, newest first
+     */
+    public record View(
+            Saved<Examination> saved,
+            PageSize sheet,
+            String problem,
+            int pages,
+            List<String> words,
+            List<IssuedPaper> issued) {
+        /** The version of the examination that a paper was printed from. */
+        public String version(IssuedPaper paper) {
+            return paper.setting().getOrDefault(ConditionReport.VERSION, "not kept");
+        }
+    }
+
+    private Saved<Examination> saved(Context ctx) {
+        String id = ctx.pathParam("id");
+        return site.archive()
+                .ledger()
+                .find(Kinds.EXAMINATION, id)
+                .orElseThrow(() -> new NotHere("examination “" + id + "”"));
+    }
+
+    private DocumentDraft draft(Saved<Examination> saved) {
+        Saved<Piece> piece = site.archive()
+                .ledger()
+                .find(Kinds.PIECE, saved.record().piece().value())
+                .orElseThrow(() -> new NotHere("piece “" + saved.record().piece() + "”"));
+        return ConditionReport.of(site.archive(), saved, piece);
+    }
+
+    private static PageSize sheet(String word) {
+        return "letter".equals(word) ? PageSize.LETTER : PageSize.A4;
+    }
+
+    private int set(DocumentDraft draft, PageSize sheet, ByteArrayOutputStream out) throws IOException {
+        return DocumentPaper.pdf(
+                List.of(draft.text()), sheet, Dress.SHEET, Photographs.of(site.previews()), out, site.clock());
+    }
+
+    private void show(Context ctx, String said) throws IOException {
+        Saved<Examination> saved = saved(ctx);
+        String word = Optional.ofNullable(ctx.queryParam("sheet"))
+                .orElse(Optional.ofNullable(ctx.formParam("sheet")).orElse(""));
+        DocumentDraft draft = draft(saved);
+        String problem = said;
+        int pages = 0;
+        try {
+            pages = set(draft, sheet(word), new ByteArrayOutputStream());
+        } catch (IllegalArgumentException e) {
+            problem = problem.isEmpty() ? e.getMessage() : problem;
+        }
+        View view = new View(saved, sheet(word), problem, pages, draft.text().words(), before(saved.record()));
+        Html.show(
+                ctx,
+                "condition-report",
+                Map.of(
+                        "page",
+                        site.page(ctx, "Condition report " + saved.record().id(), "pieces"),
+                        "view",
+                        view));
+    }
+
+    private List<IssuedPaper> before(Examination examination) {
+        return site
+                .archive()
+                .ledger()
+                .namedBy(Kinds.PIECE.key(examination.piece().value()))
+                .stream()
+                .filter(key -> key.kind().equals(Kinds.ISSUED_PAPER.name()))
+                .flatMap(key -> site.archive().ledger().find(Kinds.ISSUED_PAPER, key.id()).stream())
+                .map(Saved::record)
+                .filter(paper -> examination.id().value().equals(paper.setting().get(ConditionReport.EXAMINATION)))
+                .sorted(Comparator.comparing(IssuedPaper::issuedAt).reversed())
+                .toList();
+    }
+
+    private void picture(Context ctx) throws IOException {
+        String page = ctx.pathParam("page");
+        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+        int pages = set(draft(saved(ctx)), sheet(ctx.queryParam("sheet")), pdf);
+        if (!page.matches("\\d{1,4}") || Integer.parseInt(page) < 1 || Integer.parseInt(page) > pages) {
+            throw new NotHere("page " + page + " of that report");
+        }
+        ctx.contentType("image/png");
+        ctx.header("Cache-Control", "no-store");
+        ctx.result(DocumentPaper.png(pdf.toByteArray(), Integer.parseInt(page), PREVIEW_DPI));
+    }
+
+    /** Prints, and keeps what was printed: the paper is in the ledger before the PDF is sent. */
+    private void issue(Context ctx) throws IOException {
+        DocumentDraft draft = draft(saved(ctx));
+        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+        try {
+            IssuedPaper paper = IssueDocument.print(
+                            site.archive(),
+                            List.of(draft),
+                            sheet(ctx.formParam("sheet")),
+                            Dress.SHEET,
+                            "",
+                            Photographs.of(site.previews()),
+                            pdf,
+                            site.clock(),
+                            site.author())
+                    .get(0);
+            ctx.contentType("application/pdf");
+            ctx.header("Cache-Control", "no-store");
+            ctx.header("Content-Disposition", "inline; filename=\"" + paper.kind() + "-" + paper.id() + ".pdf\"");
+            ctx.result(pdf.toByteArray());
+        } catch (IllegalArgumentException e) {
+            ctx.status(422);
+            show(ctx, "Nothing was issued: " + e.getMessage());
+        }
+    }
+}
