@@ -37,6 +37,9 @@ public final class DocumentPages {
     /** As many pieces as a list is read with patience; each is set with its photographs while one waits. */
     private static final int MOST = 200;
 
+    /** Of many documents the first few are laid out before they are shown; all are when they are issued. */
+    private static final int TRIED = 10;
+
     private static final double PREVIEW_DPI = 90;
 
     private static final Set<String> OURS = Set.of(
@@ -99,7 +102,7 @@ public final class DocumentPages {
         if (!pieces.isEmpty()) {
             try {
                 drafts = Composition.of(site.archive(), pieces, request);
-                set(drafts, request);
+                set(drafts.stream().limit(TRIED).toList(), request);
             } catch (IllegalArgumentException e) {
                 problem = said.isEmpty() ? e.getMessage() : said;
             }

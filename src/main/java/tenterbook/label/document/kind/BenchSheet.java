@@ -38,6 +38,10 @@ final class BenchSheet {
     static DocumentText of(Told told, DocumentRequest request) {
         BenchSheet sheet = new BenchSheet(told);
         List<Block> blocks = new ArrayList<>();
+        told.photos().stream()
+                .limit(2)
+                .forEach(photo -> blocks.add(
+                        new Block.Photograph(photo.photo(), Block.Extent.HALF, photo.caption(), "", List.of())));
         List<Clamping> clampings = told.facts().clampings();
         if (clampings.isEmpty()) {
             blocks.add(Say.missing("How it was made is not recorded; there is nothing to repeat yet."));

@@ -74,9 +74,14 @@ final class Blocks {
                 more = of(block);
             }
             boolean byHand = block instanceof Block.Blank || block instanceof Block.Signatures;
-            if (byHand && !newPage && !slabs.isEmpty()) {
+            boolean inSection =
+                    type.sectionsWhole() && !(block instanceof Block.Heading heading && heading.level() <= 2);
+            if ((byHand || inSection) && !newPage && !slabs.isEmpty()) {
                 // Room to write or sign is nothing without what it belongs to.
                 slabs.set(slabs.size() - 1, slabs.get(slabs.size() - 1).tied());
+            }
+            if (inSection) {
+                more = allTied(more);
             }
             if (newPage && !more.isEmpty()) {
                 slabs.add(more.get(0).onNewPage());
@@ -87,6 +92,15 @@ final class Blocks {
             }
         }
         return slabs;
+    }
+
+    /** All but the last tied to the next. */
+    private static List<Slab> allTied(List<Slab> slabs) {
+        List<Slab> tied = new ArrayList<>(slabs);
+        for (int i = 0; i < tied.size() - 1; i++) {
+            tied.set(i, tied.get(i).tied());
+        }
+        return tied;
     }
 
     /** The photograph and those that stand beside it. */

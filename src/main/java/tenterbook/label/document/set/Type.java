@@ -9,12 +9,14 @@ import tenterbook.label.layout.Tone;
 /**
  * Margins, columns and type of one dress on one page. Millimetres; type in points.
  *
+ * @param sectionsWhole whether what stands under a heading of level 2 stays on one page where a page can hold it
  * @param wholeHeight the tallest a photograph over the whole measure may be, as a part of the page's height
  * @param labels width of the narrow column for names of facts; 0 where there is none
  * @param gutter between the two columns
  * @param first where the first page begins, and {@code top} the others
  */
 record Type(
+        boolean sectionsWhole,
         double pageWidth,
         double pageHeight,
         double wholeHeight,
@@ -82,6 +84,7 @@ record Type(
             double value) {
         double small = value * 0.86;
         return new Type(
+                dress == Dress.BENCH,
                 w,
                 h,
                 dress == Dress.CARD ? 0.36 : 0.42,
