@@ -77,12 +77,22 @@ record Told(Saved<Piece> saved, LabelFacts facts, Revision newest, Map<PartyId, 
         return told || buyers ? party == null ? id.value() : party.title() : "a private owner";
     }
 
-    /** Photographs of the piece as it now is, best first; those of work, paper and places are left out. */
+    /**
+     * Photographs of the piece as it now is: one of each role, the best role first, then the others. Those of work, paper and
+     * places are left out.
+     */
     List<PiecePhoto> photos() {
-        List<PiecePhoto> photos = new ArrayList<>(piece().photos());
-        photos.removeIf(photo -> photo.state() != piece().state() || !OF_THE_PIECE.contains(photo.role()));
-        photos.sort(java.util.Comparator.comparingInt(photo -> OF_THE_PIECE.indexOf(photo.role())));
-        return photos;
+        List<PiecePhoto> first = new ArrayList<>();
+        List<PiecePhoto> others = new ArrayList<>();
+        for (PhotoRole role : OF_THE_PIECE) {
+            List<PiecePhoto> ofRole = piece().photos().stream()
+                    .filter(photo -> photo.state() == piece().state() && photo.role() == role)
+                    .toList();
+            ofRole.stream().limit(1).forEach(first::add);
+            ofRole.stream().skip(1).forEach(others::add);
+        }
+        first.addAll(others);
+        return first;
     }
 
     Optional<Digest> photo() {

@@ -2,7 +2,6 @@ package tenterbook.label.document.kind;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -86,16 +85,5 @@ class DocumentPdfTest {
         assertThat(new ReadBack(studio.pdf(DocumentKind.OBJECT_ID)).pictures())
                 .hasSize(2)
                 .allSatisfy(picture -> assertThat(picture.dpi()).isBetween(190.0, 205.0));
-    }
-
-    /** Writes all documents to look at, where {@code -Ddocuments.write=<folder>} asks for it. */
-    @Test
-    void allAreWrittenWhereThatIsAskedFor() throws Exception {
-        String place = System.getProperty("documents.write", "");
-        org.junit.jupiter.api.Assumptions.assumeFalse(place.isEmpty(), "documents.write names no folder");
-        for (DocumentKind kind : DocumentKind.values()) {
-            assertThat(Files.write(Path.of(place, kind.code() + ".pdf"), studio.pdf(kind)))
-                    .isNotEmptyFile();
-        }
     }
 }
