@@ -35,7 +35,7 @@ public final class Gathering {
         Function<String, Optional<Lot>> lots = once(archive::lot);
         Function<String, Optional<BoardPair>> boards = once(archive::board);
         return pieces.stream()
-                .map(piece -> of(
+                .map(piece -> coloured(bare(
                         studio,
                         piece,
                         piece.made().stream()
@@ -44,7 +44,7 @@ public final class Gathering {
                                 .toList(),
                         cloths,
                         lots,
-                        boards))
+                        boards)))
                 .toList();
     }
 
@@ -53,12 +53,24 @@ public final class Gathering {
         return id -> read.computeIfAbsent(id, reading);
     }
 
+    /** The same with the colours a person named. */
+    static LabelFacts coloured(LabelFacts bare) {
+        return new LabelFacts(
+                bare.studio(),
+                bare.piece(),
+                bare.cloths(),
+                bare.lots(),
+                bare.boards(),
+                bare.clampings(),
+                palette(bare.piece()));
+    }
+
     /**
-     * From records that were read already.
+     * From records that were read already, without the colours, whose names take time to find.
      *
      * @param clampings those the piece passed through, in order of time
      */
-    public static LabelFacts of(
+    public static LabelFacts bare(
             Studio studio,
             Piece piece,
             List<Clamping> clampings,
@@ -94,7 +106,7 @@ public final class Gathering {
                         .flatMap(Optional::stream)
                         .toList(),
                 clampings,
-                palette(piece));
+                List.of());
     }
 
     /** Characters that stand beside a colour on the narrowest tag. */

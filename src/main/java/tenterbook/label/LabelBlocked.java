@@ -17,14 +17,20 @@ public final class LabelBlocked extends RuntimeException {
         }
     }
 
+    /** Carries no trace: it is an answer, and the index asks for very many. */
     public LabelBlocked(List<Piece> pieces) {
-        super(pieces.stream()
+        super(null, null, false, false);
+        this.pieces = List.copyOf(pieces);
+    }
+
+    @Override
+    public String getMessage() {
+        return pieces.stream()
                 .map(p -> "Piece %s: %s"
                         .formatted(
                                 p.number,
                                 p.refusals.stream().map(Refusal::toString).collect(Collectors.joining(" "))))
-                .collect(Collectors.joining("\n", "Nothing was printed.\n", "")));
-        this.pieces = List.copyOf(pieces);
+                .collect(Collectors.joining("\n", "Nothing was printed.\n", ""));
     }
 
     /** All blocked pieces, each with its reasons, in the order asked for. */

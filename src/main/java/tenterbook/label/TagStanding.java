@@ -72,7 +72,11 @@ public final class TagStanding {
         return new TagStanding(archive, all);
     }
 
-    /** Of every market, in order. */
+    /**
+     * Of every market, in order.
+     *
+     * @param facts without colours: no rule asks for them, and they are looked up where a tag is to be compared
+     */
     public List<Standing> of(LabelFacts facts) {
         List<Standing> standings = new ArrayList<>();
         for (Market market : Market.values()) {

@@ -207,7 +207,7 @@ final class Gatherer {
                 Kinds.CLOTH,
                 made.stream().flatMap(clamping -> clamping.cuts().stream()).map(Cut::cloth));
         Map<LotId, Lot> lots = found(Kinds.LOT, made.stream().flatMap(Clamping::lots));
-        LabelFacts label = Gathering.of(
+        LabelFacts label = Gathering.bare(
                 studio,
                 piece,
                 made,
