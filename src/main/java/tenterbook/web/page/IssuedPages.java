@@ -16,6 +16,7 @@ import tenterbook.label.Issue;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.Laying;
 import tenterbook.label.Today;
+import tenterbook.label.document.IssueDocument;
 import tenterbook.ledger.Progress;
 import tenterbook.piece.Piece;
 import tenterbook.web.Html;
@@ -65,6 +66,10 @@ public final class IssuedPages {
                 .find(Kinds.ISSUED_PAPER, name)
                 .orElseThrow(() -> new NotHere("issued paper “" + name + "”"))
                 .record();
+        if (IssueDocument.canBeSetAgain(paper)) {
+            ctx.redirect("/documents/issued/" + name + (pdf ? "/pdf" : ""));
+            return;
+        }
         if (pdf) {
             reprint(ctx, paper);
             return;
