@@ -1,5 +1,7 @@
 package tenterbook.label.rule;
 
+import java.util.Currency;
+
 /** Where a piece is to be sold. A further market is a constant here, a rule table and, where it has its own, fibre names. */
 public enum Market {
     US,
@@ -10,6 +12,17 @@ public enum Market {
     NI,
     CA,
     JP;
+
+    /** Where a studio that counts in this currency most likely sells; a guess that only orders what is offered. */
+    public static Market of(Currency currency) {
+        return switch (currency.getCurrencyCode()) {
+            case "USD" -> US;
+            case "GBP" -> UK;
+            case "CAD" -> CA;
+            case "JPY" -> JP;
+            default -> EU;
+        };
+    }
 
     /** The market's table of rules. */
     public RuleTable rules() {

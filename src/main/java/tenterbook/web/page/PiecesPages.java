@@ -15,6 +15,8 @@ import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.ColourWords;
 import tenterbook.colour.DifferenceWords;
+import tenterbook.label.Issue;
+import tenterbook.label.rule.Market;
 import tenterbook.search.ColourChoice;
 import tenterbook.search.Facet;
 import tenterbook.search.FacetCount;
@@ -114,7 +116,7 @@ public final class PiecesPages {
                 result,
                 problem,
                 typed,
-                groups(asked, result.facets()),
+                groups(asked, result.facets(), Market.of(site.currency())),
                 asked.colour() == null ? null : ColourBand.swatch(asked.colour(), "", 1, 0),
                 chosen(asked),
                 hung(asked, result.hits()),
@@ -137,13 +139,13 @@ public final class PiecesPages {
         return parameters.isEmpty() ? path : path + "?" + parameters;
     }
 
-    private static List<Group> groups(PieceQuery query, List<FacetGroup> facets) {
+    private static List<Group> groups(PieceQuery query, List<FacetGroup> facets, Market home) {
         List<Group> groups = new ArrayList<>();
         for (FacetGroup facet : facets) {
             Facet of = facet(facet.name());
             List<Link> values = new ArrayList<>();
             for (FacetCount count : facet.counts()) {
-                if (onlyState(facet, count)) {
+                if (onlyState(facet, count) || elsewhere(facet, count, home)) {
                     continue;
                 }
                 PieceQuery next = count.chosen()
@@ -156,6 +158,17 @@ public final class PiecesPages {
             groups.add(new Group(facet.label(), values, open));
         }
         return groups;
+    }
+
+    /** Whether a value tells of tags in a market where the studio has printed none; the address finds them all the same. */
+    private static boolean elsewhere(FacetGroup facet, FacetCount count, Market home) {
+        if (!facet.name().equals(Facet.TAG.parameter()) || count.chosen()) {
+            return false;
+        }
+        String market = count.value().substring(0, count.value().indexOf(':') + 1);
+        Set<String> printed = Set.of(market + "current", market + "out-of-date");
+        return !market.equals(Issue.word(home) + ":")
+                && facet.counts().stream().noneMatch(other -> printed.contains(other.value()));
     }
 
     /** Whether a value is a board's one state, which says no more than the board itself does. */

@@ -72,8 +72,7 @@ final class PrintChoices {
     }
 
     Market market(Site site) {
-        return named(Market.values(), "market")
-                .orElse(site.currency().getCurrencyCode().equals("USD") ? Market.US : Market.EU);
+        return named(Market.values(), "market").orElse(Market.of(site.currency()));
     }
 
     private <E extends Enum<E>> Optional<E> named(E[] all, String name) {
