@@ -29,6 +29,7 @@ public final class SampleArchive {
     private final Archive archive;
     private final SampleClock clock;
     private final Darkroom darkroom;
+    private final SampleCalibrations calibrations;
     private final Progress progress;
 
     private SampleArchive(Archive archive, SampleClock clock, Progress progress) throws IOException {
@@ -37,6 +38,7 @@ public final class SampleArchive {
         this.archive = archive;
         this.clock = clock;
         this.darkroom = new Darkroom(new PhotoIntake(originals, previews), previews, progress);
+        this.calibrations = new SampleCalibrations(archive, clock, originals);
         this.progress = progress;
     }
 
@@ -86,6 +88,7 @@ public final class SampleArchive {
         if (!darkroom.untaken().isEmpty()) {
             throw new IllegalStateException("No sample piece tells of these photographs: " + darkroom.untaken());
         }
+        calibrations.run();
     }
 
     private void save(Telling telling) {

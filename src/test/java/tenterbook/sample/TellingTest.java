@@ -72,8 +72,8 @@ class TellingTest {
                 default -> assertThat(telling.kind()).isIn("clamping", "piece");
             }
         }
-        assertThat(clampings()).hasSize(20);
-        assertThat(pieces()).hasSize(19);
+        assertThat(clampings()).hasSize(24);
+        assertThat(pieces()).hasSize(23);
         assertThat(ALL.stream().map(Telling::at)).doesNotHaveDuplicates();
         assertThat(ALL.get(0).at()).isAfter(Instant.parse("2024-01-01T00:00:00Z"));
         assertThat(ALL.get(ALL.size() - 1).at()).isBefore(Instant.parse("2025-01-01T00:00:00Z"));
@@ -153,7 +153,7 @@ class TellingTest {
     void dipsAreThoseThatTheColoursWereDrawnFor() {
         Map<String, Integer> drawn = new HashMap<>(Map.of("C24-001", 2, "C24-002", 4, "C24-003", 9, "C24-004", 3));
         drawn.putAll(Map.of("C24-005", 3, "C24-006", 6, "C24-007", 6, "C24-008", 12, "C24-009", 6, "C24-014", 10));
-        drawn.putAll(Map.of("C24-015", 4, "C24-020", 3));
+        drawn.putAll(Map.of("C24-015", 4, "C24-020", 3, "C24-021", 1, "C24-022", 4, "C24-023", 12, "C24-024", 18));
         Set<String> dipped = new TreeSet<>();
         for (Clamping clamping : clampings().values()) {
             for (Step step : clamping.steps()) {

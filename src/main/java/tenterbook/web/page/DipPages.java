@@ -3,6 +3,7 @@ package tenterbook.web.page;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -66,6 +67,7 @@ public final class DipPages {
             DipQuestion question,
             Chart chart,
             List<Group> groups,
+            Map<String, String> cloths,
             String cloth,
             String vat,
             String target,
@@ -85,7 +87,8 @@ public final class DipPages {
         Group group = groups.stream()
                 .filter(each -> (cloth.isEmpty() || each.cloth().equals(cloth))
                         && (vat.isEmpty() || each.vat().equals(vat)))
-                .findFirst()
+                // Among those that fit, the first of those with the most to say.
+                .min(Comparator.comparingLong(each -> -counts(all, each)))
                 .orElse(new Group(cloth, vat));
         Lab target = colour.isEmpty()
                 ? null
@@ -103,6 +106,29 @@ public final class DipPages {
         return new Asked(from.map(Dyed::group).orElse(group), target, from.orElse(null), mute);
     }
 
+    /** How many different numbers of dips are recorded of a cloth in a vat. */
+    private static long counts(List<Dyed> all, Group group) {
+        return all.stream()
+                .filter(each -> each.group().equals(group))
+                .map(each -> each.dips().text())
+                .distinct()
+                .count();
+    }
+
+    /** What each cloth is called, by its identifier. */
+    private Map<String, String> cloths(List<Group> groups) {
+        Map<String, String> names = new LinkedHashMap<>();
+        for (Group group : groups) {
+            names.put(
+                    group.cloth(),
+                    site.archive()
+                            .cloth(group.cloth())
+                            .map(cloth -> (group.cloth() + " " + cloth.name()).strip())
+                            .orElse(group.cloth()));
+        }
+        return names;
+    }
+
     private void show(Context ctx) {
         List<Dyed> all = dyed();
         Asked asked = asked(ctx, all);
@@ -117,6 +143,7 @@ public final class DipPages {
                         question,
                         chart,
                         DipQuestion.groups(all),
+                        cloths(DipQuestion.groups(all)),
                         asked.group().cloth(),
                         asked.group().vat(),
                         Optional.ofNullable(ctx.queryParam("target")).orElse(""),

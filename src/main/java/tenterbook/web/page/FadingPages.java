@@ -31,6 +31,7 @@ import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.photo.PhotoCalibration;
 import tenterbook.piece.ColourRegion;
+import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.web.Html;
@@ -103,12 +104,40 @@ public final class FadingPages {
     private void show(Context ctx) throws IOException {
         Piece piece = piece(ctx);
         View view = ctx.queryParam("before") == null || ctx.queryParam("after") == null
-                ? new View(piece, "", "", List.of(), "", "", 0, "")
+                ? asking(piece)
                 : compared(piece, chosen(piece, ctx, "before"), chosen(piece, ctx, "after"));
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, "Change of " + piece.number(), "pieces"));
         values.put("view", view);
         Html.show(ctx, "change", values);
+    }
+
+    /** The form, with the first and the last photograph of the whole front chosen; a sentence where there are not two. */
+    private static View asking(Piece piece) {
+        List<PiecePhoto> fronts = piece.photos().stream()
+                .filter(photo -> photo.role() == PhotoRole.FRONT && photo.state() == piece.state())
+                .toList();
+        if (fronts.size() < 2) {
+            String only = fronts.isEmpty() ? "" : fronts.get(0).photo().hex();
+            return new View(
+                    piece,
+                    only,
+                    only,
+                    List.of(),
+                    "A change needs two photographs of the same side, taken at different times, best with the grey card in both. Take one more from the same place, or choose any two above.",
+                    "",
+                    0,
+                    "");
+        }
+        return new View(
+                piece,
+                fronts.get(0).photo().hex(),
+                fronts.get(fronts.size() - 1).photo().hex(),
+                List.of(),
+                "",
+                "",
+                0,
+                "");
     }
 
     private View compared(Piece piece, PiecePhoto before, PiecePhoto after) throws IOException {
