@@ -92,6 +92,9 @@ public record IssuedPaper(
     }
 
     public IssuedPaper {
+        market = market == null ? "" : market;
+        sheet = sheet == null ? "" : sheet;
+        template = template == null ? "" : template;
         rules = rules == null ? List.of() : List.copyOf(rules);
         pieces = pieces == null ? List.of() : List.copyOf(pieces);
         setting = setting == null ? Map.of() : Map.copyOf(setting);

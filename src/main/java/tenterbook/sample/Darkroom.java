@@ -72,6 +72,15 @@ final class Darkroom {
                 layer(shot(file)));
     }
 
+    /** A photograph that a piece has told of before. */
+    Digest digest(String file) {
+        Print print = prints.get(file);
+        if (print == null) {
+            throw new IllegalStateException("No sample piece has told of the photograph " + file + " yet");
+        }
+        return print.digest;
+    }
+
     private static Integer layer(SampleScenes.Shot shot) {
         return shot.view().equals("LAYER") && shot.layer() > 0 ? shot.layer() : null;
     }

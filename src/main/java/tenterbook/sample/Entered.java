@@ -64,6 +64,11 @@ final class Entered {
         return has(name) ? field(name).asDouble() : null;
     }
 
+    /** What stands in a field as a thing of its own. */
+    Entered inner(String name) {
+        return new Entered(field(name));
+    }
+
     /** Null where nobody judged. */
     Boolean judged(String name) {
         return has(name) ? field(name).asBoolean() : null;

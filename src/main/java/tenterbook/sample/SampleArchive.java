@@ -1,6 +1,7 @@
 package tenterbook.sample;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,11 +10,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import tenterbook.archive.Archive;
+import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.Bag;
 import tenterbook.exchange.Pack;
+import tenterbook.label.Arrangement;
+import tenterbook.label.Issue;
+import tenterbook.label.LabelKind;
+import tenterbook.label.LabelRequest;
+import tenterbook.label.rule.Market;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.Progress;
+import tenterbook.ledger.Saved;
 import tenterbook.photo.Originals;
 import tenterbook.photo.Photo;
 import tenterbook.photo.PhotoIntake;
@@ -101,6 +109,12 @@ public final class SampleArchive {
             case "lot" -> save(telling, Kinds.LOT, e.read(SampleThings::lot));
             case "clamping" -> save(telling, Kinds.CLAMPING, e.read(SampleClampings::clamping));
             case "piece" -> savePiece(telling);
+            case "examination" ->
+                save(
+                        telling,
+                        Kinds.EXAMINATION,
+                        e.read(seen -> SampleExaminations.examination(seen, darkroom::digest)));
+            case "paper" -> e.read(paper -> issue(telling, paper));
             default ->
                 throw new IllegalStateException("The sample tells of a kind it does not keep: " + telling.kind());
         }
@@ -115,6 +129,29 @@ public final class SampleArchive {
             arrived.forEach(photo -> act.create(Kinds.PHOTO, photo));
             return act.save(Kinds.PIECE, piece, versions(Kinds.PIECE, number), telling.note());
         });
+    }
+
+    /** Prints for nobody; what was said stays in the ledger. */
+    private IssuedPaper issue(Telling telling, Entered e) {
+        LabelRequest request = LabelRequest.of(
+                        chosen(LabelKind.values(), e.text("kind")), chosen(Market.values(), e.text("market")))
+                .arranged(chosen(Arrangement.values(), e.text("arrangement")));
+        List<Saved<Piece>> pieces = e.words("pieces").stream()
+                .map(number -> archive.ledger().find(Kinds.PIECE, number).orElseThrow())
+                .toList();
+        try {
+            return Issue.print(
+                    archive, pieces, request, OutputStream.nullOutputStream(), clock, telling.author(), progress);
+        } catch (IOException io) {
+            throw new UncheckedIOException("The sample's labels could not be laid out", io);
+        }
+    }
+
+    private static <E extends Enum<E>> E chosen(E[] all, String word) {
+        return Stream.of(all)
+                .filter(each -> Issue.word(each).equals(word))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("The sample asks for “" + word + "”, which there is not"));
     }
 
     private <T> void save(Telling telling, Kind<T> kind, T record) {

@@ -18,7 +18,8 @@ import java.util.List;
  * @param kind name of the kind of record, as in the ledger
  */
 record Telling(Instant at, String author, String note, String kind, Entered entered) {
-    private static final List<String> TABLES = List.of("studio", "materials", "clampings", "pieces");
+    private static final List<String> TABLES =
+            List.of("studio", "materials", "clampings", "pieces", "examinations", "papers");
     private static final String MAKER = "Inês Valderim";
 
     /**

@@ -157,6 +157,8 @@ class RecordJsonTest {
         assertThat(first.pieces().get(0).text()).containsExactly("Maré", "100 % silk");
         assertThat(first.canBeSetAgain()).isFalse();
 
+        assertThat(first.market()).isEmpty();
+
         IssuedPaper second = new IssuedPaper(
                 "paper-2",
                 "hang-tag",

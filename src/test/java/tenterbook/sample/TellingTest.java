@@ -69,7 +69,7 @@ class TellingTest {
                 case "board-pair" -> telling.entered().read(SampleThings::board);
                 case "cloth" -> telling.entered().read(SampleThings::cloth);
                 case "lot" -> telling.entered().read(SampleThings::lot);
-                default -> assertThat(telling.kind()).isIn("clamping", "piece");
+                default -> assertThat(telling.kind()).isIn("clamping", "piece", "examination", "paper");
             }
         }
         assertThat(clampings()).hasSize(24);
