@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
@@ -89,7 +88,9 @@ public final class TagStanding {
         Tag tag = newest(new Key(facts.piece().number(), market));
         Optional<LabelRequest> asked = tag == null ? Optional.empty() : Choices.request(tag.paper);
         try {
-            LabelText now = LabelText.of(facts, asked.orElseGet(() -> LabelRequest.of(LabelKind.HANG_TAG, market)));
+            LabelText now = LabelText.of(
+                    tag == null ? facts : Gathering.coloured(facts),
+                    asked.orElseGet(() -> LabelRequest.of(LabelKind.HANG_TAG, market)));
             if (tag == null) {
                 return State.NONE;
             }
@@ -139,7 +140,7 @@ public final class TagStanding {
         return order > 0 || order == 0 && one.paper.id().compareTo(other.paper.id()) > 0 ? one : other;
     }
 
-    /** 64 bits of what is printed; two different tags of one piece agree by chance once in 10¹⁹. */
+    /** 64 bits of what is said, a colour by its name; two different tags of one piece agree by chance once in 10¹⁹. */
     private static long words(IssuedPaper.Issued issued) {
         long hash = 1125899906842597L;
         for (IssuedPaper.Line line : issued.lines()) {
@@ -148,7 +149,6 @@ public final class TagStanding {
         hash = mixed(hash, issued.code());
         for (IssuedPaper.Colour colour : issued.colours()) {
             hash = mixed(hash, colour.name());
-            hash = 31 * hash + Objects.hash(colour.colour(), colour.share());
         }
         return hash;
     }

@@ -86,7 +86,8 @@ public record Today(State state, List<Change> changes, List<String> refused) {
         if (!issued.code().equals(now.code())) {
             changes.add(new Change("square code", issued.code(), now.code(), false));
         }
-        if (!issued.colours().equals(Issue.colours(now))) {
+        // A colour measured again prints a shade differently; what the tag says of it is its name.
+        if (!names(issued.colours()).equals(names(Issue.colours(now)))) {
             changes.add(new Change("colour band", band(issued.colours()), band(Issue.colours(now)), false));
         }
         return changes;
@@ -94,6 +95,10 @@ public record Today(State state, List<Change> changes, List<String> refused) {
 
     private static String word(Part part) {
         return part.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    private static List<String> names(List<IssuedPaper.Colour> colours) {
+        return colours.stream().map(IssuedPaper.Colour::name).toList();
     }
 
     private static String band(List<IssuedPaper.Colour> colours) {

@@ -59,12 +59,7 @@ record Printed(byte[] bytes) {
             PDFTextStripper stripper = new PDFTextStripper() {
                 @Override
                 protected void writeString(String text, List<TextPosition> positions) {
-                    positions.forEach(p -> letters.add(new Letter(
-                            p.getUnicode(),
-                            Mm.of(p.getXDirAdj()),
-                            Mm.of(p.getXDirAdj() + p.getWidthDirAdj()),
-                            Mm.of(p.getYDirAdj()),
-                            p.getFontSizeInPt())));
+                    positions.forEach(p -> letters.add(p.getDir() == 0 ? level(p) : upward(p)));
                 }
             };
             stripper.setStartPage(page);
@@ -72,6 +67,25 @@ record Printed(byte[] bytes) {
             stripper.getText(document);
         }
         return letters;
+    }
+
+    private static Letter level(TextPosition p) {
+        return new Letter(
+                p.getUnicode(),
+                Mm.of(p.getXDirAdj()),
+                Mm.of(p.getXDirAdj() + p.getWidthDirAdj()),
+                Mm.of(p.getYDirAdj()),
+                p.getFontSizeInPt());
+    }
+
+    /** A letter of a line that runs up the page: it stands to the left of its base line, as high as its size. */
+    private static Letter upward(TextPosition p) {
+        return new Letter(
+                p.getUnicode(),
+                Mm.of(p.getX() - p.getFontSizeInPt()),
+                Mm.of(p.getX()),
+                Mm.of(p.getY()),
+                p.getFontSizeInPt());
     }
 
     List<Stroke> strokes(int page) throws IOException {
