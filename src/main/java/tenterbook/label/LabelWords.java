@@ -150,7 +150,7 @@ final class LabelWords {
         statement.lines().stream()
                 .filter(line -> line.kind() != FibreLine.Kind.MAKER)
                 .filter(line -> line.kind() != FibreLine.Kind.PARTICULARS
-                        || request.kind() == LabelKind.HANG_TAG
+                        || request.kind().hung()
                         || rules.makerOnLabel())
                 .forEach(this::add);
     }

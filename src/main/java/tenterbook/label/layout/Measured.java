@@ -50,7 +50,10 @@ final class Measured {
         iterator.setText(text);
         List<Integer> found = new ArrayList<>();
         for (int at = iterator.next(); at != BreakIterator.DONE; at = iterator.next()) {
-            found.add(text.codePointCount(0, at));
+            // The rules of line breaking would part a degree sign from its letter.
+            if (text.charAt(at - 1) != '°' || at == text.length()) {
+                found.add(text.codePointCount(0, at));
+            }
         }
         return found.stream().mapToInt(Integer::intValue).toArray();
     }

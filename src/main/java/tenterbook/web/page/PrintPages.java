@@ -222,12 +222,17 @@ public final class PrintPages {
                                 first == null
                                         ? List.of()
                                         : first.lines().stream()
-                                                .map(LabelText.Line::text)
+                                                .map(PrintPages::withBasis)
                                                 .toList(),
                                 first == null || !problem.isEmpty() ? "" : picture(first, choices),
                                 first == null ? "" : first.number().value(),
                                 others(pieces, blocked),
                                 issued(pieces))));
+    }
+
+    /** A line, and in brackets the rule or the evidence it rests on. */
+    private static String withBasis(LabelText.Line line) {
+        return line.basis().isEmpty() ? line.text() : "%s [%s]".formatted(line.text(), line.basis());
     }
 
     private List<LabelText> texts(List<Saved<Piece>> pieces, LabelRequest request, List<Blocked> blocked) {

@@ -72,6 +72,17 @@ class SetterTest {
     }
 
     @Test
+    void aDegreeSignStaysWithItsLetter() {
+        for (double wide = 12; wide < 40; wide += 0.5) {
+            Column column = new Column("A test")
+                    .add("Iron, at most 302\u00a0°F (150\u00a0°C).", Style.of(Face.TEXT, 9, 11, 9), 0);
+            assertThat(column.set(setter, wide, 40).lines())
+                    .extracting(placed -> placed.line().text())
+                    .noneMatch(text -> text.endsWith("°"));
+        }
+    }
+
+    @Test
     void typeShrinksOnlyToItsSmallestAndThenTheWordsAreNamed() {
         Style style = Style.of(Face.TEXT, 12, 15, 9);
         Column column = new Column("A test").add("Four words set narrow", style, 0);
