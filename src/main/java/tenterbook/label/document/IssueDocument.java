@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
@@ -78,8 +79,8 @@ public final class IssueDocument {
         DocumentText text = DocumentLines.read(paper);
         DocumentPaper.pdf(
                 List.of(text),
-                PageSize.valueOf(constant(paper.setting().get(PAGE))),
-                Dress.valueOf(constant(paper.setting().get(DRESS))),
+                kept(PageSize.values(), paper, PAGE),
+                kept(Dress.values(), paper, DRESS),
                 photographs,
                 out,
                 as(paper.issuedAt()));
@@ -122,7 +123,13 @@ public final class IssueDocument {
         return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    private static String constant(String word) {
-        return word.toUpperCase(Locale.ROOT).replace('-', '_');
+    private static <E extends Enum<E>> E kept(E[] all, IssuedPaper paper, String choice) {
+        String word = paper.setting().getOrDefault(choice, "");
+        return Stream.of(all)
+                .filter(each -> word(each).equals(word))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "The paper %s cannot be laid out again: its %s is kept as “%s”, which this program does not know. Its words stand on its page."
+                                .formatted(paper.id(), choice, word)));
     }
 }
