@@ -55,9 +55,9 @@ public final class Issue {
             throws IOException {
         List<LabelText> texts = LabelText.of(
                 Gathering.all(archive, pieces.stream().map(Saved::record).toList()), request);
-        LabelPaper.print(texts, request, out, clock, watched(progress));
-        progress.orStop();
         Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        LabelPaper.print(texts, request, out, Clock.fixed(at, ZoneOffset.UTC), watched(progress));
+        progress.orStop();
         String replaces = replaced(archive, request, pieces);
         return archive.ledger().write(author, act -> {
             String stamp = "paper-" + STAMP.format(at);

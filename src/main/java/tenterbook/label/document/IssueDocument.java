@@ -17,6 +17,7 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.label.document.set.DocumentPaper;
+import tenterbook.ledger.Writing;
 
 /** Issues documents: prints them and keeps their exact words in the ledger, both or neither; and prints them again. */
 public final class IssueDocument {
@@ -47,18 +48,31 @@ public final class IssueDocument {
             String author)
             throws IOException {
         Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-        List<IssuedPaper> papers = new ArrayList<>();
-        for (DocumentDraft draft : drafts) {
-            String id = "paper-" + STAMP.format(at) + (drafts.size() == 1 ? "" : "-" + (papers.size() + 1));
-            papers.add(paper(draft, id, page, dress, replaces, at));
-        }
+        String stamp = "paper-" + STAMP.format(at);
         // What is printed is what the papers keep, so that a later reprint cannot differ.
-        DocumentPaper.pdf(papers.stream().map(DocumentLines::read).toList(), page, dress, photographs, out, as(at));
-        archive.ledger().write(author, act -> {
-            papers.forEach(paper -> act.create(Kinds.ISSUED_PAPER, paper));
+        List<DocumentText> kept = drafts.stream()
+                .map(draft -> DocumentLines.read(paper(draft, stamp, page, dress, replaces, at)))
+                .toList();
+        DocumentPaper.pdf(kept, page, dress, photographs, out, as(at));
+        return archive.ledger().write(author, act -> {
+            List<IssuedPaper> papers = new ArrayList<>();
+            for (DocumentDraft draft : drafts) {
+                String id = free(act, stamp, drafts.size() == 1 ? 0 : papers.size() + 1);
+                papers.add(act.create(Kinds.ISSUED_PAPER, paper(draft, id, page, dress, replaces, at))
+                        .record());
+            }
             return papers;
         });
-        return papers;
+    }
+
+    /** Other paper may have been issued in the same moment. */
+    private static String free(Writing act, String stamp, int from) {
+        for (int number = from; ; number++) {
+            String id = number == 0 ? stamp : stamp + "-" + number;
+            if (act.find(Kinds.ISSUED_PAPER, id).isEmpty()) {
+                return id;
+            }
+        }
     }
 
     /** Whether the paper is a document that can be laid out again from its lines. */
