@@ -104,6 +104,7 @@ final class LabelsCommand implements Callable<Integer> {
         request = price ? request.withPrice() : request;
         request = black ? request.inBlack() : request;
         request = symbols ? request.withCareSymbols() : request;
+        int labels;
         try (Archive archive = folder.existing(Clock.systemUTC());
                 Terminal terminal = new Terminal(spec.commandLine().getOut())) {
             List<Saved<Piece>> found = new ArrayList<>();
@@ -117,10 +118,11 @@ final class LabelsCommand implements Callable<Integer> {
             String maker = archive.studio().maker();
             Issue.print(archive, found, request, pdf, Clock.systemUTC(), maker.isEmpty() ? "maker" : maker, terminal);
             Files.write(out, pdf.toByteArray());
+            labels = found.size() * copies;
         }
         spec.commandLine()
                 .getOut()
-                .printf("Wrote %d labels to %s. Print at 100 %%: the bar must measure 50 mm.%n", pieces.size(), out);
+                .printf("Wrote %d labels to %s. Print at 100 %%: the bar must measure 50 mm.%n", labels, out);
         return 0;
     }
 

@@ -91,7 +91,13 @@ public record IssuedPaper(
         }
     }
 
+    /** @throws IllegalArgumentException if it does not say what it is and when it was issued */
     public IssuedPaper {
+        if (id == null || id.isEmpty() || kind == null || kind.isEmpty() || issuedAt == null) {
+            throw new IllegalArgumentException(
+                    "An issued paper has a name, a kind and the time of its issue; found “%s”, “%s” and %s."
+                            .formatted(id, kind, issuedAt));
+        }
         market = market == null ? "" : market;
         sheet = sheet == null ? "" : sheet;
         template = template == null ? "" : template;

@@ -8,7 +8,6 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,6 +16,7 @@ import java.util.stream.Collectors;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.Papers;
 import tenterbook.label.LabelText.Part;
 import tenterbook.label.paper.LabelPaper;
 import tenterbook.ledger.Progress;
@@ -55,9 +55,9 @@ public final class Issue {
             throws IOException {
         List<LabelText> texts = LabelText.of(
                 Gathering.all(archive, pieces.stream().map(Saved::record).toList()), request);
-        LabelPaper.print(texts, request, out, clock, watched(progress));
-        progress.orStop();
         Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        LabelPaper.print(texts, request, out, Clock.fixed(at, ZoneOffset.UTC), watched(progress));
+        progress.orStop();
         String replaces = replaced(archive, request, pieces);
         return archive.ledger().write(author, act -> {
             String stamp = "paper-" + STAMP.format(at);
@@ -132,17 +132,11 @@ public final class Issue {
     private static String replaced(Archive archive, LabelRequest request, List<Saved<Piece>> pieces) {
         Set<PieceNumber> numbers =
                 pieces.stream().map(piece -> piece.record().number()).collect(Collectors.toSet());
-        return archive
-                .ledger()
-                .namedBy(Kinds.PIECE.key(pieces.get(0).record().number().value()))
-                .stream()
-                .filter(key -> key.kind().equals(Kinds.ISSUED_PAPER.name()))
-                .flatMap(key -> archive.ledger().find(Kinds.ISSUED_PAPER, key.id()).stream())
-                .map(Saved::record)
+        return Papers.of(archive.ledger(), pieces.get(0).record().number().value()).readable().stream()
                 .filter(paper -> paper.kind().equals(word(request.kind()))
                         && paper.market().equals(word(request.market()))
                         && paper.pieces().stream().allMatch(issued -> numbers.contains(issued.piece())))
-                .max(Comparator.comparing(IssuedPaper::issuedAt).thenComparing(IssuedPaper::id))
+                .findFirst()
                 .map(IssuedPaper::id)
                 .orElse("");
     }

@@ -8,8 +8,8 @@ import java.util.Optional;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.Papers;
 import tenterbook.label.rule.Market;
-import tenterbook.ledger.Saved;
 import tenterbook.piece.PieceNumber;
 
 /**
@@ -62,11 +62,7 @@ public final class TagStanding {
     public static TagStanding ofAll(Archive archive) {
         Map<Key, Tag> all = new HashMap<>();
         for (String id : archive.ledger().everGiven(Kinds.ISSUED_PAPER)) {
-            archive.ledger()
-                    .find(Kinds.ISSUED_PAPER, id)
-                    .map(Saved::record)
-                    .map(TagStanding::tags)
-                    .ifPresent(tags -> tags.forEach((key, tag) -> all.merge(key, tag, TagStanding::newer)));
+            tags(archive, id).forEach((key, tag) -> all.merge(key, tag, TagStanding::newer));
         }
         return new TagStanding(archive, all);
     }
@@ -115,13 +111,15 @@ public final class TagStanding {
     }
 
     private synchronized Map<Key, Tag> paper(String id) {
-        return papers.computeIfAbsent(
-                id,
-                of -> archive.ledger()
-                        .find(Kinds.ISSUED_PAPER, of)
-                        .map(Saved::record)
-                        .map(TagStanding::tags)
-                        .orElse(Map.of()));
+        return papers.computeIfAbsent(id, of -> tags(archive, of));
+    }
+
+    /** None of a paper that cannot be read: what its tags say is not known. */
+    private static Map<Key, Tag> tags(Archive archive, String id) {
+        return Papers.named(archive.ledger(), List.of(id)).readable().stream()
+                .findFirst()
+                .map(TagStanding::tags)
+                .orElse(Map.of());
     }
 
     private static Map<Key, Tag> tags(IssuedPaper paper) {

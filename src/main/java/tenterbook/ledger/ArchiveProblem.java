@@ -1,7 +1,7 @@
 package tenterbook.ledger;
 
 /** The archive cannot be opened or written as it is; the message says what to do. */
-public final class ArchiveProblem extends RuntimeException {
+public class ArchiveProblem extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     public ArchiveProblem(String message) {

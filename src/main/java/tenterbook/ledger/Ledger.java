@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -95,11 +96,17 @@ public final class Ledger implements AutoCloseable {
                 .toList();
     }
 
-    /** The records of a kind that were saved last, newest first. */
+    /** The records of a kind that were saved last, newest first; those of them that cannot be read are left out. */
     public <T> List<Saved<T>> latest(Kind<T> kind, int limit) {
-        return database.read(handle -> Rows.latestOfKind(handle, kind.name(), limit)).stream()
-                .map(revision -> saved(kind, revision))
-                .toList();
+        List<Saved<T>> latest = new ArrayList<>();
+        for (Revision revision : database.read(handle -> Rows.latestOfKind(handle, kind.name(), limit))) {
+            try {
+                latest.add(saved(kind, revision));
+            } catch (Unreadable e) {
+                LoggerFactory.getLogger(Ledger.class).warn(e.getMessage());
+            }
+        }
+        return latest;
     }
 
     /** Every identifier of a kind ever given, also of withdrawn records. */
@@ -169,13 +176,14 @@ public final class Ledger implements AutoCloseable {
         try {
             return json.readValue(text, kind.type());
         } catch (JsonProcessingException e) {
-            throw new ArchiveProblem(
+            throw new Unreadable(
                     "The newest revision of %s cannot be read as a %s: %s. Run ‘check’; the text of the record is still in the ledger."
                             .formatted(kind.key(id), kind.called(), e.getOriginalMessage()),
                     e);
         }
     }
 
+    /** @throws Unreadable if its text is no record of that kind */
     public <T> Saved<T> saved(Kind<T> kind, Revision revision) {
         try {
             return new Saved<>(
@@ -186,7 +194,7 @@ public final class Ledger implements AutoCloseable {
                     revision.author(),
                     revision.withdrawn());
         } catch (JsonProcessingException e) {
-            throw new ArchiveProblem(
+            throw new Unreadable(
                     "Revision %d (%s) cannot be read as a %s: %s. Run ‘check’; the text of the record is still in the ledger."
                             .formatted(revision.sequence(), revision.key(), kind.called(), e.getOriginalMessage()),
                     e);

@@ -2,6 +2,7 @@ package tenterbook.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -23,6 +24,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.label.Issue;
+import tenterbook.ledger.Progress;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.material.FibreShare;
@@ -296,10 +299,13 @@ class CommandsTest {
                 "V24-001",
                 "--market",
                 "us",
+                "--copies",
+                "3",
                 "--out",
                 pdf);
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("Wrote 3 labels");
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             assertThat(new PDFTextStripper().getText(document))
                     .contains("V24-001")
@@ -307,6 +313,10 @@ class CommandsTest {
         }
         try (Archive archive = Archive.open(studio, Clock.systemUTC())) {
             assertThat(archive.ledger().count(Kinds.ISSUED_PAPER)).isEqualTo(1);
+            ByteArrayOutputStream again = new ByteArrayOutputStream();
+            Issue.reprint(
+                    archive.ledger().latest(Kinds.ISSUED_PAPER, 1).get(0).record(), null, again, Progress.UNWATCHED);
+            assertThat(again.toByteArray()).as("the same file").isEqualTo(Files.readAllBytes(pdf));
         }
     }
 

@@ -267,6 +267,22 @@ class ArrivalsTest extends Scenario {
     }
 
     @Test
+    void aLinkToAFolderIsFollowedUnlessItLeadsIntoTheArchive() throws IOException {
+        put("one.jpg", Pictures.jpeg(1));
+        Path link = Files.createSymbolicLink(around.resolve("link"), photographs);
+        assertThat(over(saved("/photos/folder/path", "path", link.toString())))
+                .contains("1 new photograph was taken in.");
+        Path studio = wiring.archive().folder().root();
+        Path archive = Files.createSymbolicLink(around.resolve("archive link"), studio);
+        for (Path own : List.of(archive, archive.resolve("photos"))) {
+            Answer refused = client.post("/photos/folder/path", "path", own.toString(), "within", "1");
+            assertThat(refused.status()).isEqualTo(422);
+            assertThat(refused.words()).contains("a folder outside the archive");
+        }
+        assertThat(photos()).isEqualTo(1);
+    }
+
+    @Test
     void inABrowserFilesAreChosenWatchedAndGivenToTheirPiece() throws IOException {
         Path one = put("V24-001 front.jpg", Pictures.jpeg(1));
         Path two = put("other.jpg", Pictures.jpeg(2));

@@ -61,6 +61,17 @@ class DocumentsTest extends Scenario {
         }
     }
 
+    @Test
+    void papersIssuedInTheSameMomentAreEachKept() throws IOException {
+        for (int i = 0; i < 2; i++) {
+            text(client.post("/documents/issue", "pieces", "V24-001", "kind", "insurance-list"));
+            text(client.post("/documents/issue", "pieces", "V24-001 V24-002", "kind", "archive-card"));
+            text(client.post("/print/issue", "pieces", "V24-001", "kind", "shelf-tag", "market", "eu"));
+        }
+        assertThat(issued().stream().map(saved -> saved.record().id()).distinct())
+                .hasSize(8);
+    }
+
     @ParameterizedTest
     @EnumSource(DocumentKind.class)
     void everyDocumentIsShownIssuedAndKept(DocumentKind kind) throws IOException {

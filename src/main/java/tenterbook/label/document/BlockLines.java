@@ -119,7 +119,18 @@ final class BlockLines {
     }
 
     private Block block() {
-        Line first = lines.get(at++);
+        Line first = lines.get(at);
+        try {
+            return block(lines.get(at++));
+        } catch (NumberFormatException | IndexOutOfBoundsException e) {
+            throw new IllegalArgumentException(
+                    "A document's line of the kind “%s” does not say what it should beside its words; found “%s”."
+                            .formatted(first.part(), first.basis()),
+                    e);
+        }
+    }
+
+    private Block block(Line first) {
         String[] basis = first.basis().split(" ");
         return switch (first.part()) {
             case "heading" -> new Block.Heading(Integer.parseInt(basis[0]), first.text());
@@ -143,7 +154,7 @@ final class BlockLines {
             case "new-page" -> new Block.NewPage();
             default ->
                 throw new IllegalArgumentException(
-                        "A document's line of the kind “%s” is none that this program knows; a newer one may have printed it"
+                        "A document's line of the kind “%s” is none that this program knows; a newer one may have printed it."
                                 .formatted(first.part()));
         };
     }

@@ -79,6 +79,14 @@ public record DocumentLines(List<Line> words, Map<PieceNumber, List<Line>> piece
         return new DocumentText(paper.kind(), paper.template(), title, running, maker, parts);
     }
 
+    /** The words alone, also of a paper whose lines are not understood. */
+    public static List<String> bare(IssuedPaper paper) {
+        return Stream.concat(paper.words().stream(), paper.pieces().stream().flatMap(issued -> issued.lines().stream()))
+                .map(Line::text)
+                .filter(text -> !text.isEmpty())
+                .toList();
+    }
+
     private static DocumentText.Part told(IssuedPaper paper, String number) {
         IssuedPaper.Issued issued = paper.pieces().stream()
                 .filter(each -> each.piece().value().equals(number))

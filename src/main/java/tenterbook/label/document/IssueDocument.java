@@ -12,10 +12,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.label.document.set.DocumentPaper;
+import tenterbook.ledger.Writing;
 
 /** Issues documents: prints them and keeps their exact words in the ledger, both or neither; and prints them again. */
 public final class IssueDocument {
@@ -46,18 +48,31 @@ public final class IssueDocument {
             String author)
             throws IOException {
         Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-        List<IssuedPaper> papers = new ArrayList<>();
-        for (DocumentDraft draft : drafts) {
-            String id = "paper-" + STAMP.format(at) + (drafts.size() == 1 ? "" : "-" + (papers.size() + 1));
-            papers.add(paper(draft, id, page, dress, replaces, at));
-        }
+        String stamp = "paper-" + STAMP.format(at);
         // What is printed is what the papers keep, so that a later reprint cannot differ.
-        DocumentPaper.pdf(papers.stream().map(DocumentLines::read).toList(), page, dress, photographs, out, as(at));
-        archive.ledger().write(author, act -> {
-            papers.forEach(paper -> act.create(Kinds.ISSUED_PAPER, paper));
+        List<DocumentText> kept = drafts.stream()
+                .map(draft -> DocumentLines.read(paper(draft, stamp, page, dress, replaces, at)))
+                .toList();
+        DocumentPaper.pdf(kept, page, dress, photographs, out, as(at));
+        return archive.ledger().write(author, act -> {
+            List<IssuedPaper> papers = new ArrayList<>();
+            for (DocumentDraft draft : drafts) {
+                String id = free(act, stamp, drafts.size() == 1 ? 0 : papers.size() + 1);
+                papers.add(act.create(Kinds.ISSUED_PAPER, paper(draft, id, page, dress, replaces, at))
+                        .record());
+            }
             return papers;
         });
-        return papers;
+    }
+
+    /** Other paper may have been issued in the same moment. */
+    private static String free(Writing act, String stamp, int from) {
+        for (int number = from; ; number++) {
+            String id = number == 0 ? stamp : stamp + "-" + number;
+            if (act.find(Kinds.ISSUED_PAPER, id).isEmpty()) {
+                return id;
+            }
+        }
     }
 
     /** Whether the paper is a document that can be laid out again from its lines. */
@@ -78,8 +93,8 @@ public final class IssueDocument {
         DocumentText text = DocumentLines.read(paper);
         DocumentPaper.pdf(
                 List.of(text),
-                PageSize.valueOf(constant(paper.setting().get(PAGE))),
-                Dress.valueOf(constant(paper.setting().get(DRESS))),
+                kept(PageSize.values(), paper, PAGE),
+                kept(Dress.values(), paper, DRESS),
                 photographs,
                 out,
                 as(paper.issuedAt()));
@@ -122,7 +137,13 @@ public final class IssueDocument {
         return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    private static String constant(String word) {
-        return word.toUpperCase(Locale.ROOT).replace('-', '_');
+    private static <E extends Enum<E>> E kept(E[] all, IssuedPaper paper, String choice) {
+        String word = paper.setting().getOrDefault(choice, "");
+        return Stream.of(all)
+                .filter(each -> word(each).equals(word))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "The paper %s cannot be laid out again: its %s is kept as “%s”, which this program does not know. Its words stand on its page."
+                                .formatted(paper.id(), choice, word)));
     }
 }

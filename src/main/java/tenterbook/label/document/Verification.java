@@ -6,6 +6,7 @@ import java.util.Optional;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.Papers;
 import tenterbook.ledger.Revision;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
@@ -46,10 +47,7 @@ public record Verification(
     private static Verification told(Archive archive, Revision revision, boolean linked, VerificationCode code) {
         String number = revision.key().id();
         Optional<Saved<Piece>> now = archive.ledger().find(Kinds.PIECE, number);
-        List<IssuedPaper> certificates = archive.ledger().namedBy(Kinds.PIECE.key(number)).stream()
-                .filter(key -> key.kind().equals(Kinds.ISSUED_PAPER.name()))
-                .flatMap(key -> archive.ledger().find(Kinds.ISSUED_PAPER, key.id()).stream())
-                .map(Saved::record)
+        List<IssuedPaper> certificates = Papers.of(archive.ledger(), number).readable().stream()
                 .filter(paper -> code.toString().equals(paper.setting().get("code")))
                 .toList();
         return new Verification(

@@ -32,7 +32,18 @@ import tenterbook.piece.PieceNumber;
 public final class LabelPaper {
     private static final Style ANY = Style.of(Face.TEXT, 10, 12, 10);
 
+    /** More in one file would take more memory and patience than anyone has. */
+    private static final int MOST = 10_000;
+
     private LabelPaper() {}
+
+    private static void count(int pieces, int copies) {
+        if ((long) pieces * copies > MOST) {
+            throw new IllegalArgumentException(
+                    "One file holds at most %,d labels; %,d pieces with %,d copies of each are %,d. Print fewer copies or fewer pieces at once."
+                            .formatted(MOST, pieces, copies, (long) pieces * copies));
+        }
+    }
 
     /**
      * One label for each piece. Nothing is written to {@code out} unless all of them can be printed.
@@ -48,7 +59,11 @@ public final class LabelPaper {
         print(LabelText.of(pieces, request), request, out, clock, progress);
     }
 
-    /** Prints labels from their words alone, as they were kept when issued; otherwise as {@link #pdf}. */
+    /**
+     * Prints labels from their words alone, as they were kept when issued; otherwise as {@link #pdf}.
+     *
+     * @throws IllegalArgumentException for more labels than one file holds
+     */
     public static void print(
             List<LabelText> texts, LabelRequest request, OutputStream out, Clock clock, Progress progress)
             throws IOException {
@@ -57,6 +72,7 @@ public final class LabelPaper {
         }
         Sheet sheet = Sheet.of(request);
         int copies = request.laying().copies();
+        count(texts.size(), copies);
         int all = texts.size() * copies;
         try (Paper paper = new Paper(clock)) {
             int next = 0;
@@ -108,6 +124,16 @@ public final class LabelPaper {
      */
     public static int places(LabelRequest request) {
         return Sheet.of(request).boxes().size();
+    }
+
+    /**
+     * The same, for so many pieces.
+     *
+     * @throws IllegalArgumentException also where with their copies they are more than one file holds
+     */
+    public static int places(LabelRequest request, int pieces) {
+        count(pieces, request.laying().copies());
+        return places(request);
     }
 
     /** Why labels cannot be printed though no rule forbids them, by piece; empty where all can. Prints nothing. */

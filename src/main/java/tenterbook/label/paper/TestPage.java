@@ -7,7 +7,9 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
 import tenterbook.archive.LabelSheet;
+import tenterbook.label.layout.CannotBeSet;
 import tenterbook.label.layout.Column;
+import tenterbook.label.layout.DoesNotFit;
 import tenterbook.label.layout.Face;
 import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Paper;
@@ -65,10 +67,15 @@ public final class TestPage {
         double down = Math.min(BAR, Math.floor((height - cross - 8) / 10) * 10);
         scale(ink, cross, cross + 6, bar, true);
         scale(ink, cross + 6, cross + 8, down, false);
-        String words = String.format(
+        words(sheet, ink, height, bar, down);
+    }
+
+    /** All there is to say, or as much as the paper has room for: on a narrow roll it stands below the bars. */
+    private static void words(LabelSheet sheet, Ink ink, double height, double bar, double down) {
+        double cross = crossMm(sheet);
+        String full = String.format(
                 Locale.ROOT,
-                "%s. Print at 100 %%. The cross should stand %.1f mm from the left and %.1f mm from the upper edge of the paper; the bars should measure %.0f mm across and %.0f mm down. Correction in this print: %.2f mm right, %.2f mm down, %.1f ‰ across, %.1f ‰ down.",
-                sheet.name(),
+                "Print at 100 %%. The cross should stand %.1f mm from the left and %.1f mm from the upper edge of the paper; the bars should measure %.0f mm across and %.0f mm down. Correction in this print: %.2f mm right, %.2f mm down, %.1f ‰ across, %.1f ‰ down.",
                 cross,
                 cross,
                 bar,
@@ -77,10 +84,30 @@ public final class TestPage {
                 sheet.shiftDownMm(),
                 sheet.acrossPerMille(),
                 sheet.downPerMille());
-        Column.SetColumn set = new Column("The words of the test page")
-                .add(words, WORDS, 0)
-                .set(ink.setter(), Math.min(110, sheet.widthMm() - cross - 13), height - cross - 12);
-        ink.column(set, cross + 11, cross + 10, Tone.BLACK);
+        String brief = String.format(
+                Locale.ROOT,
+                "Print at 100 %%. Cross: %.1f mm from left and top. Bars: %.0f and %.0f mm.",
+                cross,
+                bar,
+                down);
+        double beside = Math.min(110, sheet.widthMm() - cross - 13);
+        double below = cross + 10 + down;
+        // The page that offers this print says the same, where the paper has no room for words at all.
+        boolean said = set(ink, sheet.name() + ". " + full, cross + 11, cross + 10, beside, height - cross - 12)
+                || set(ink, full, cross + 11, cross + 10, beside, height - cross - 12)
+                || set(ink, brief, 2, below, sheet.widthMm() - 4, height - below - 2);
+    }
+
+    private static boolean set(Ink ink, String words, double x, double y, double width, double height) {
+        try {
+            Column.SetColumn set = new Column("The words of the test page")
+                    .add(words, WORDS, 0)
+                    .set(ink.setter(), width, height);
+            ink.column(set, x, y, Tone.BLACK);
+            return true;
+        } catch (DoesNotFit | CannotBeSet e) {
+            return false;
+        }
     }
 
     private static void outline(Ink ink, double x, double y, double width, double height) {

@@ -19,7 +19,7 @@ public final class Folder {
     private Folder() {}
 
     /**
-     * The ordinary files in a folder, by name; hidden ones (a dot before the name) are left out, and links to other folders are
+     * The ordinary files in a folder, by name; hidden ones (a dot before the name) are left out, and links inside it are
      * not followed.
      *
      * @param typed as a person typed it
@@ -29,8 +29,8 @@ public final class Folder {
      *     or holds more than {@value #MOST} files
      */
     public static List<Path> files(String typed, boolean within, Path archive) {
-        Path folder = folder(typed);
-        Path own = archive.toAbsolutePath().normalize();
+        Path folder = real(folder(typed));
+        Path own = real(archive);
         if (folder.startsWith(own) || within && own.startsWith(folder)) {
             throw refused("a folder outside the archive", "the archive’s own folder in it: " + folder);
         }
@@ -74,6 +74,15 @@ public final class Folder {
         return found;
     }
 
+    /** Where it truly lies: the named folder may be a link to one on another disk, or to the archive. */
+    private static Path real(Path folder) {
+        try {
+            return folder.toRealPath();
+        } catch (IOException e) {
+            throw refused("a folder that can be read", e.getMessage());
+        }
+    }
+
     private static boolean hidden(Path file) {
         return file.getFileName().toString().startsWith(".");
     }
@@ -101,7 +110,7 @@ public final class Folder {
         if (!Files.isReadable(folder)) {
             throw refused("a folder that this program may read", "“" + text + "”, which it may not");
         }
-        return folder.normalize();
+        return folder;
     }
 
     private static IllegalArgumentException refused(String expected, String found) {

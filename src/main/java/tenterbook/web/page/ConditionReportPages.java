@@ -4,12 +4,12 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.Papers;
 import tenterbook.label.document.DocumentDraft;
 import tenterbook.label.document.Dress;
 import tenterbook.label.document.IssueDocument;
@@ -108,16 +108,8 @@ public final class ConditionReportPages {
     }
 
     private List<IssuedPaper> before(Examination examination) {
-        return site
-                .archive()
-                .ledger()
-                .namedBy(Kinds.PIECE.key(examination.piece().value()))
-                .stream()
-                .filter(key -> key.kind().equals(Kinds.ISSUED_PAPER.name()))
-                .flatMap(key -> site.archive().ledger().find(Kinds.ISSUED_PAPER, key.id()).stream())
-                .map(Saved::record)
+        return Papers.of(site.archive().ledger(), examination.piece().value()).readable().stream()
                 .filter(paper -> examination.id().value().equals(paper.setting().get(ConditionReport.EXAMINATION)))
-                .sorted(Comparator.comparing(IssuedPaper::issuedAt).reversed())
                 .toList();
     }
 

@@ -6,7 +6,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,8 +14,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.Papers;
 import tenterbook.label.document.DocumentDraft;
 import tenterbook.label.document.DocumentKind;
+import tenterbook.label.document.DocumentLines;
 import tenterbook.label.document.DocumentRequest;
 import tenterbook.label.document.DocumentText;
 import tenterbook.label.document.IssueDocument;
@@ -243,16 +244,10 @@ public final class DocumentPages {
     private List<IssuedPaper> before(List<Saved<Piece>> pieces) {
         return pieces.stream()
                 .limit(20)
-                .flatMap(piece ->
-                        site
-                                .archive()
-                                .ledger()
-                                .namedBy(Kinds.PIECE.key(piece.record().number().value()))
-                                .stream())
-                .filter(key -> key.kind().equals(Kinds.ISSUED_PAPER.name()))
+                .map(piece -> Papers.of(
+                        site.archive().ledger(), piece.record().number().value()))
+                .flatMap(papers -> papers.readable().stream())
                 .distinct()
-                .flatMap(key -> site.archive().ledger().find(Kinds.ISSUED_PAPER, key.id()).stream())
-                .map(Saved::record)
                 .filter(IssueDocument::canBeSetAgain)
                 .sorted(java.util.Comparator.comparing(IssuedPaper::issuedAt).reversed())
                 .limit(10)
@@ -269,7 +264,7 @@ public final class DocumentPages {
                 .orElseThrow(() -> new NotHere("issued document “" + id + "”"));
     }
 
-    /** What was issued, word for word, and which records have changed since. */
+    /** What was issued, word for word, and which records have changed since. One of a newer program's form keeps its words. */
     private void issued(Context ctx) {
         IssuedPaper paper = paper(ctx);
         Map<String, Boolean> changed = new HashMap<>();
@@ -281,20 +276,32 @@ public final class DocumentPages {
                                 .find(Kinds.PIECE, each.piece().value())
                                 .map(now -> now.version() != each.version())
                                 .orElse(true)));
-        DocumentText text = tenterbook.label.document.DocumentLines.read(paper);
-        List<String> words = new ArrayList<>(text.words());
+        String title;
+        List<String> words;
+        String trouble = "";
+        try {
+            DocumentText text = DocumentLines.read(paper);
+            title = text.title();
+            words = text.words();
+        } catch (IllegalArgumentException e) {
+            title = paper.id();
+            words = DocumentLines.bare(paper);
+            trouble = e.getMessage();
+        }
         Html.show(
                 ctx,
                 "document-issued",
                 Map.of(
                         "page",
-                        site.page(ctx, text.title(), "print"),
+                        site.page(ctx, title, "print"),
                         "paper",
                         paper,
                         "title",
-                        text.title(),
+                        title,
                         "words",
                         words,
+                        "trouble",
+                        trouble,
                         "changed",
                         changed));
     }

@@ -1,13 +1,11 @@
 package tenterbook.web.page;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import tenterbook.archive.IssuedPaper;
-import tenterbook.archive.Kinds;
+import tenterbook.archive.Papers;
 import tenterbook.label.Gathering;
 import tenterbook.label.Today;
-import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
 
@@ -46,16 +44,9 @@ public record PaperView(IssuedPaper paper, IssuedPaper.Issued issued, Optional<T
                         .isPresent();
     }
 
-    /** Every paper a piece stands on, newest first. */
+    /** Every paper a piece stands on that can be read, newest first. */
     static List<IssuedPaper> papers(Site site, String number) {
-        return site.archive().ledger().namedBy(Kinds.PIECE.key(number)).stream()
-                .filter(key -> key.kind().equals(Kinds.ISSUED_PAPER.name()))
-                .flatMap(key -> site.archive().ledger().find(Kinds.ISSUED_PAPER, key.id()).stream())
-                .map(Saved::record)
-                .sorted(Comparator.comparing(IssuedPaper::issuedAt)
-                        .thenComparing(IssuedPaper::id)
-                        .reversed())
-                .toList();
+        return Papers.of(site.archive().ledger(), number).readable();
     }
 
     /** Every paper a piece stands on, newest first, each compared with today. */

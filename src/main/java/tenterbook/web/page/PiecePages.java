@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.Papers;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.measure.PartialDate;
@@ -171,6 +172,7 @@ public final class PiecePages {
      * @param holder name of who has it, or empty
      * @param dyeings the clampings it went through, in order
      * @param papers that were printed for it, newest first
+     * @param unreadable names of papers that are kept and cannot be read
      * @param gps whether a photograph holds coordinates, which never leave the archive by themselves
      */
     public record View(
@@ -183,7 +185,8 @@ public final class PiecePages {
             List<Fact> facts,
             boolean gps,
             Saved<Piece> saved,
-            List<PaperView> papers) {
+            List<PaperView> papers,
+            List<String> unreadable) {
         public Optional<Shot> first() {
             return photos.stream().findFirst();
         }
@@ -238,7 +241,8 @@ public final class PiecePages {
                 facts(piece, holder, site.archive().examinationsOf(piece.number())),
                 photos.stream().anyMatch(shot -> shot.photo().gps()),
                 saved,
-                PaperView.of(site, piece));
+                PaperView.of(site, piece),
+                Papers.of(site.archive().ledger(), number).unreadable());
         String title = piece.title().isEmpty() ? number : number + " " + piece.title();
         Html.show(
                 ctx,

@@ -184,7 +184,7 @@ public final class PrintPages {
         int places = 1;
         try {
             request = choices.request(site);
-            places = LabelPaper.places(request);
+            places = LabelPaper.places(request, pieces.size());
         } catch (IllegalArgumentException e) {
             problem = e.getMessage();
             request = LabelRequest.of(choices.kind(), choices.market(site));
@@ -339,7 +339,7 @@ public final class PrintPages {
         LabelRequest request;
         try {
             request = choices.request(site);
-            LabelPaper.places(request);
+            LabelPaper.places(request, pieces.size());
         } catch (IllegalArgumentException e) {
             Said.andGo(ctx, "Nothing was printed. The reason stands below.", back);
             return;

@@ -1,6 +1,7 @@
 package tenterbook.label.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import tenterbook.label.LabelFacts;
 import tenterbook.label.LabelKind;
 import tenterbook.label.LabelRequest;
+import tenterbook.label.Laying;
 import tenterbook.label.Samples;
 import tenterbook.label.SheetSize;
 import tenterbook.label.rule.Market;
@@ -57,6 +59,21 @@ class BatchTest {
                     }));
             assertThat(files).hasSizeBetween(4, 7);
         }
+    }
+
+    /** 1,000 pieces 200 times were laid out for minutes while a page waited, and could not be stopped. */
+    @Test
+    void moreLabelsThanOneFileHoldsAreRefusedBeforeAnyIsLaidOut() {
+        LabelRequest often = TAG.laid(Laying.USUAL.times(Laying.MOST_COPIES));
+        List<LabelFacts> pieces = pieces(51);
+        assertThatThrownBy(() ->
+                        LabelPaper.pdf(pieces, often, new ByteArrayOutputStream(), Printed.CLOCK, (done, total) -> {
+                            throw new AssertionError("none is laid out");
+                        }))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContainingAll("10,000", "51 pieces", "10,200");
+        assertThatThrownBy(() -> LabelPaper.places(often, 51)).hasMessageContaining("10,200");
+        assertThat(LabelPaper.places(often, 50)).isEqualTo(6);
     }
 
     /** Three thousand in a process of 112 MB, in which their facts, words, fonts and the file must all find room. */

@@ -123,6 +123,18 @@ class SheetTest {
         });
     }
 
+    @ParameterizedTest
+    @CsvSource({"20, R20", "29, 🌿 leaves", "62, WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW", "350, fig"
+    })
+    void everySheetThatCanBeKeptHasATestPageThatSaysWhatToMeasure(double widthMm, String name) throws Exception {
+        java.io.ByteArrayOutputStream out = new java.io.ByteArrayOutputStream();
+        LabelSheet roll = new LabelSheet(name, widthMm, 0, 1, 1, 15, 20, 2, 3, 0, 0, 0, 0, 0, 0);
+        TestPage.print(roll, out, Printed.CLOCK);
+        Printed page = new Printed(out.toByteArray());
+        assertThat(page.text().replaceAll("\\s+", " ")).contains("Print at 100 %", "mm from");
+        assertThat(page.letters(1)).allMatch(letter -> letter.left() > 0 && letter.right() < widthMm);
+    }
+
     @Test
     void colourThatTouchesTheEdgeRunsOverItOnlyWhereBleedIsAsked() throws Exception {
         LabelRequest selvedge = TAG.arranged(tenterbook.label.Arrangement.SELVEDGE);

@@ -15,6 +15,7 @@ import tenterbook.label.layout.Tone;
 /** Text set in lines of one width. A word wider than a line is broken where the line ends, since it cannot be set otherwise. */
 final class Words {
     private static final double NO_END = 1e7;
+    private static final int MOST_LOOKED_AT = 2000;
 
     private final Setter setter;
 
@@ -89,8 +90,8 @@ final class Words {
         StringBuilder open = new StringBuilder();
         for (String word : text.split("[\\s&&[^\u00a0]]+")) {
             String rest = word;
-            while (setter.line(rest, style).width() > width) {
-                int fits = fitting(rest, style, width);
+            while (rest.length() > MOST_LOOKED_AT || setter.line(rest, style).width() > width) {
+                int fits = fitting(beginning(rest), style, width);
                 stretches.add(open.append(open.length() == 0 ? "" : " ")
                         .append(rest, 0, fits)
                         .toString());
@@ -101,6 +102,12 @@ final class Words {
         }
         stretches.add(open.toString());
         return stretches;
+    }
+
+    /** No line holds more; measuring all of a very long word for each of its lines would take its length squared. */
+    private static String beginning(String word) {
+        int end = Math.min(word.length(), MOST_LOOKED_AT);
+        return word.substring(0, end - (end < word.length() && Character.isLowSurrogate(word.charAt(end)) ? 1 : 0));
     }
 
     /** How much of a word's beginning has room, at least one letter; a pair of code units is not parted. */

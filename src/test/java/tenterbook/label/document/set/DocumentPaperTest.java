@@ -249,6 +249,14 @@ class DocumentPaperTest {
                 .isInstanceOf(CannotBeSet.class);
     }
 
+    /** Measured anew for each of its lines, such a word took gigabytes. */
+    @Test
+    void aWordAsLongAsABookIsPrintedWhole() throws Exception {
+        String word = "Ümlaut".repeat(30_000);
+        ReadBack back = printed(of("Long", List.of(new Block.Paragraph(word))), PageSize.A4, Dress.SHEET);
+        assertThat(back.text().chars().filter(letter -> letter == 'Ü').count()).isEqualTo(30_000);
+    }
+
     @Test
     void aPhotographThatIsNotThereIsSaidToBeSo() throws Exception {
         Block photo = new Block.Photograph(
