@@ -5,6 +5,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.staticfiles.Location;
 import jakarta.servlet.http.HttpServletResponse;
@@ -224,13 +225,7 @@ public final class Server implements AutoCloseable {
                                 .formatted(e.getMessage()));
                 return;
             }
-            tell(
-                    ctx,
-                    site,
-                    500,
-                    "Something went wrong here",
-                    "The program made a mistake (%s). What was saved before is safe; go back to the form, which has kept what you typed. The details are in the program's log."
-                            .formatted(e.getClass().getSimpleName()));
+            tell(ctx, site, 500, "Something went wrong here", mistake(e, HandlerType.POST.equals(ctx.method())));
         });
         routes.error(404, ctx -> {
             String told = ctx.result();
@@ -238,6 +233,14 @@ public final class Server implements AutoCloseable {
                 tell(ctx, site, 404, "Not in this archive", new NotHere("page at “" + ctx.path() + "”").getMessage());
             }
         });
+    }
+
+    /** @param sent whether something typed was sent, which a form to go back to has kept */
+    static String mistake(Exception e, boolean sent) {
+        return "The program made a mistake (%s). What was saved before is safe%s. The details are in the program's log."
+                .formatted(
+                        e.getClass().getSimpleName(),
+                        sent ? "; go back to the form, which has kept what you typed" : "");
     }
 
     /** What Java itself gives up on, such as a photograph too large for the memory there is. */

@@ -112,6 +112,66 @@ class ConditionTest extends Scenario {
                 .record();
     }
 
+    private void noted(String when) throws IOException {
+        int version = wiring.archive()
+                .ledger()
+                .find(Kinds.PIECE, "V24-013")
+                .orElseThrow()
+                .version();
+        saved(
+                "/pieces/V24-013/edit",
+                "version",
+                "" + version,
+                "title",
+                "Socalco",
+                "events.0.kind",
+                "examined",
+                "events.0.when",
+                when,
+                "events.0.note",
+                "by the window");
+    }
+
+    @Test
+    void anExaminationThatWasMerelyNotedCountsAndInvitesAReport() throws IOException {
+        noted("2024-09-20");
+        assertThat(client.get("/pieces/V24-013").words())
+                .contains("Last examined 2024-09-20, noted without a report")
+                .contains("by the window");
+        Answer list = client.get(LIST);
+        assertThat(list.words())
+                .doesNotContain("never examined")
+                .contains("Noted without a report 2024-09-20 examined. by the window Write the report of 2024-09-20");
+        assertThat(list.text()).contains(NEW + "?when=2024-09-20");
+        assertThat(client.get(NEW + "?when=2024-09-20").field("when")).isEqualTo("2024-09-20");
+    }
+
+    @Test
+    void theNewestOfReportsAndNotesIsTheLastExamination() throws IOException {
+        noted("2024-02");
+        saved(LIST, report());
+        assertThat(client.get("/pieces/V24-013").words())
+                .contains("Last examined 2024-03-14 good: stain")
+                .doesNotContain("noted without a report");
+        assertThat(client.get(LIST).words()).contains("Noted without a report 2024-02");
+        noted("2024-03-14");
+        assertThat(client.get(LIST).words())
+                .as("a report of the same day tells more")
+                .doesNotContain("Noted without a report");
+        noted("2024-05-01");
+        assertThat(client.get("/pieces/V24-013").words()).contains("Last examined 2024-05-01, noted without a report");
+    }
+
+    @Test
+    void anExaminationInTheFutureIsSavedAndAskedAbout() throws IOException {
+        String there = saved(LIST, report("when", "2204-03-14"));
+        assertThat(kept("E24-001").when().entered()).isEqualTo("2204-03-14");
+        String asked = "E24-001 is dated 2204-03-14: this lies in the future; is the year right?";
+        assertThat(client.get(there).words()).contains(asked);
+        assertThat(client.get(LIST).words()).contains(asked);
+        assertThat(client.get("/pieces/V24-013").words()).contains("is the year right?");
+    }
+
     @Test
     void anExaminationIsOfferedThePiecesPhotographsAndSavedWithItsMarks() throws IOException {
         Answer form = client.get(NEW);

@@ -144,8 +144,19 @@ class DocumentsTest extends Scenario {
         assertThat(client.get("/documents?board=B01&kind=insurance-list").words())
                 .contains("V24-001, V24-002", "2 pieces in one document");
         Answer unknown = client.get("/documents?pieces=V99-001");
-        assertThat(unknown.status()).isEqualTo(404);
-        assertThat(unknown.words()).contains("V99-001");
+        assertThat(unknown.status()).isEqualTo(422);
+        assertThat(unknown.words()).contains("There is no piece “V99-001” in this archive");
+        assertThat(client.get("/documents/preview.png?pieces=V99-001").status()).isEqualTo(404);
+        String typed = "pieces=v24-1,V99-001&kind=exhibition-text&text=Por+entre+as+folhas";
+        Answer kept = client.get("/documents?" + typed);
+        assertThat(kept.text()).contains(">V24-001, V99-001</textarea>", "Por entre as folhas</textarea>");
+        assertThat(kept.words()).doesNotContain("Issue the PDF");
+        int before = issued().size();
+        Answer refused = client.post(
+                "/documents/issue", "pieces", "V24-001,V99-001", "kind", "exhibition-text", "text", "Por entre");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.text()).contains("Nothing was issued: There is no piece", "Por entre</textarea>");
+        assertThat(issued()).hasSize(before);
         assertThat(client.get("/documents").words()).contains("Numbers with commas");
         assertThat(client.get("/documents/issued/paper-0").status()).isEqualTo(404);
     }

@@ -161,6 +161,34 @@ class PrintTest extends Scenario {
     }
 
     @Test
+    void aMistypedNumberIsNamedAndTheRestIsKept() throws IOException {
+        Answer page = client.get("/print?pieces=V24-001,V24-999&kind=exhibition-label&market=us&copies=3");
+        assertThat(page.status()).isEqualTo(422);
+        assertThat(page.words())
+                .contains("There is no piece “V24-999” in this archive")
+                .contains("Go on with the other 1")
+                .doesNotContain("Make the PDF");
+        assertThat(page.text()).contains(">V24-001, V24-999</textarea>", "/print/preview.png?pieces=V24-001");
+        assertThat(page.field("copies")).isEqualTo("3");
+        Answer issue = client.post("/print/issue", "pieces", "V24-001,V24-999", "kind", "exhibition-label");
+        assertThat(issue.status()).isEqualTo(303);
+        assertThat(client.get(issue.location()).words()).contains("There is no piece “V24-999”");
+        assertThat(issued()).isEmpty();
+    }
+
+    @Test
+    void aNumberIsUnderstoodWithoutItsZerosOrCapitalsWhereOnePieceFits() throws IOException {
+        assertThat(client.get("/print?pieces=v24-1&kind=exhibition-label").text())
+                .contains(">V24-001</textarea>");
+        saved("/pieces", "number", "V24-01", "title", "Another");
+        assertThat(client.get("/print?pieces=v24-1&kind=exhibition-label").words())
+                .as("two pieces fit")
+                .contains("There is no piece “v24-1”");
+        assertThat(client.get("/print?pieces=v24-01&kind=exhibition-label").text())
+                .contains(">V24-01</textarea>");
+    }
+
+    @Test
     void asManyLabelsAsCanBePrintedCanBeNamedInAnAddress() throws IOException {
         List<String> numbers = IntStream.rangeClosed(1000, 2000)
                 .mapToObj(number -> "V23-" + number)
@@ -215,7 +243,8 @@ class PrintTest extends Scenario {
         assertThat(client.get("/print?status=&board=B01&kind=hang-tag&market=us")
                         .words())
                 .contains("One label");
-        assertThat(client.get("/print?pieces=V99-999").status()).isEqualTo(404);
+        assertThat(client.get("/print?pieces=V99-999").words()).contains("There is no piece “V99-999” in this archive");
+        assertThat(client.get("/print/preview.png?pieces=V99-999").status()).isEqualTo(404);
         assertThat(client.post("/print/issue", "kind", "hang-tag").status()).isEqualTo(303);
         assertThat(client.get("/print/preview.png").status()).isEqualTo(400);
         assertThat(client.get("/print/issued/none").status()).isEqualTo(404);

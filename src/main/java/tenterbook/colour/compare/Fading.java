@@ -70,9 +70,9 @@ public final class Fading {
         ColourChange change = ColourChange.between(mean.before(), mean.after());
         Interval lightness = interval(tiles, ColourChange::lightness);
         Interval chroma = interval(tiles, ColourChange::chroma);
-        boolean still = lightness.holds(0)
-                && interval(tiles, ColourChange::a).holds(0)
-                && interval(tiles, ColourChange::b).holds(0);
+        Interval a = interval(tiles, ColourChange::a);
+        Interval b = interval(tiles, ColourChange::b);
+        boolean still = lightness.holds(0) && a.holds(0) && b.holds(0);
         double[][] drawn = drawn(tiles);
         Interval cie1976 = around(change.cie1976(), drawn[0], still, allowance);
         return Finding.found(new RegionChange(
@@ -85,7 +85,9 @@ public final class Fading {
                 around(change.ciede2000(), drawn[1], still, allowance),
                 spread(tiles, change),
                 tiles.size(),
-                GreyScale.estimate(change.cie1976(), cie1976)));
+                GreyScale.estimate(change.cie1976(), cie1976),
+                a,
+                b));
     }
 
     private static ColourChange change(Tile tile) {

@@ -19,6 +19,8 @@ import tenterbook.colour.Lab;
  * @param spread standard deviation of ΔE*ab of the tiles about the mean change: 0 for a change alike everywhere
  * @param tiles how many tiles were compared
  * @param grade the grey-scale estimate from ΔE*ab
+ * @param a where Δa* lies; above 0 where redder
+ * @param b where Δb* lies; above 0 where yellower
  */
 public record RegionChange(
         Lab before,
@@ -30,7 +32,9 @@ public record RegionChange(
         Interval ciede2000,
         double spread,
         int tiles,
-        GreyScale.Estimate grade) {
+        GreyScale.Estimate grade,
+        Interval a,
+        Interval b) {
 
     /** Whether the change is beyond its own scatter and the allowance. */
     public boolean changed() {

@@ -95,7 +95,11 @@ public final class ConditionPages {
 
     private void showNew(Context ctx) {
         Piece piece = piece(ctx.pathParam("number"));
-        editor(piece, true).showNew(ctx, () -> start(piece, ctx.queryParam("from")));
+        editor(piece, true).showNew(ctx, () -> {
+            Form form = start(piece, ctx.queryParam("from"));
+            String when = ctx.queryParam("when");
+            return when == null ? form : form.put("when", when);
+        });
     }
 
     /** Begins with what the last examination saw, or the one named; nothing of it is taken for checked. */
@@ -177,7 +181,18 @@ public final class ConditionPages {
                 Map.of(
                         "page", site.page(ctx, "Condition of " + piece.number(), "pieces"),
                         "piece", piece,
-                        "lines", lines));
+                        "lines", lines,
+                        "notes", LastExamined.notes(piece, all),
+                        "doubts", doubts(all)));
+    }
+
+    /** What is to be asked of the days of examinations; the record stands all the same. */
+    private List<String> doubts(List<Examination> examinations) {
+        return examinations.stream()
+                .filter(each -> !LastExamined.doubt(each.when(), site.today()).isEmpty())
+                .map(each -> "Examination %s is dated %s: %s"
+                        .formatted(each.id(), each.when(), LastExamined.doubt(each.when(), site.today())))
+                .toList();
     }
 
     private static Optional<Comparison> comparison(Examination examination, List<Examination> all) {
@@ -262,6 +277,7 @@ public final class ConditionPages {
                         all.stream()
                                 .filter(other -> !other.id().equals(examination.id()))
                                 .toList()));
+        values.put("doubts", doubts(List.of(examination)));
         Html.show(ctx, "examination", values);
     }
 

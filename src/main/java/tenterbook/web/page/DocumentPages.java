@@ -71,6 +71,7 @@ public final class DocumentPages {
      * @param preview address of the picture of the first page; empty where there is none
      * @param parties names to choose from
      * @param issued documents issued before for these pieces, newest first
+     * @param typedNumbers what stands in the field again, also numbers that are not here
      */
     public record View(
             Form form,
@@ -83,7 +84,13 @@ public final class DocumentPages {
             int papers,
             String preview,
             List<String> parties,
-            List<IssuedPaper> issued) {}
+            List<IssuedPaper> issued,
+            String typedNumbers) {
+        /** Whether a number was typed that is not here; nothing is issued until that is mended. */
+        public boolean mistyped() {
+            return !typedNumbers.equals(numbers);
+        }
+    }
 
     private void show(Context ctx) throws IOException {
         show(ctx, ctx.queryParamMap(), "");
@@ -91,21 +98,27 @@ public final class DocumentPages {
 
     private void show(Context ctx, Map<String, List<String>> parameters, String said) throws IOException {
         List<String> asked = ChosenPieces.numbers(site, parameters, OURS, MOST);
-        List<Saved<Piece>> pieces =
-                ChosenPieces.saved(site, asked.stream().limit(MOST).toList());
+        ChosenPieces.Looked looked =
+                ChosenPieces.look(site, asked.stream().limit(MOST).toList());
+        List<Saved<Piece>> pieces = looked.pieces();
+        if (!looked.unknown().isEmpty()) {
+            ctx.status(422);
+        }
         DocumentRequest request = request(parameters);
         String numbers =
                 pieces.stream().map(piece -> piece.record().number().value()).collect(Collectors.joining(", "));
         String problem = asked.size() > MOST
                 ? "A document holds at most " + MOST + " pieces; these are the first of them. Narrow the search."
-                : said;
+                : said.isEmpty() ? looked.trouble() : said;
+        boolean possible = true;
         List<DocumentDraft> drafts = List.of();
         if (!pieces.isEmpty()) {
             try {
                 drafts = Composition.of(site.archive(), pieces, request);
                 set(drafts.stream().limit(TRIED).toList(), request);
             } catch (IllegalArgumentException e) {
-                problem = said.isEmpty() ? e.getMessage() : said;
+                possible = false;
+                problem = problem.isEmpty() ? e.getMessage() : problem;
             }
         }
         View view = new View(
@@ -117,9 +130,10 @@ public final class DocumentPages {
                 problem,
                 drafts.isEmpty() ? List.of() : drafts.get(0).text().words(),
                 drafts.size(),
-                drafts.isEmpty() || !problem.isEmpty() && asked.size() <= MOST ? "" : preview(parameters, pieces),
+                drafts.isEmpty() || !possible || !said.isEmpty() ? "" : preview(parameters, pieces),
                 parties(),
-                before(pieces));
+                before(pieces),
+                looked.unknown().isEmpty() ? numbers : looked.typed());
         Html.show(ctx, "documents", Map.of("page", site.page(ctx, "Documents", "print"), "view", view));
     }
 
@@ -216,7 +230,11 @@ public final class DocumentPages {
             if (numbers.size() > MOST) {
                 throw new IllegalArgumentException("A document holds at most %d pieces.".formatted(MOST));
             }
-            List<DocumentDraft> drafts = Composition.of(site.archive(), ChosenPieces.saved(site, numbers), request);
+            ChosenPieces.Looked looked = ChosenPieces.look(site, numbers);
+            if (!looked.unknown().isEmpty()) {
+                throw new IllegalArgumentException(looked.trouble());
+            }
+            List<DocumentDraft> drafts = Composition.of(site.archive(), looked.pieces(), request);
             List<IssuedPaper> papers = IssueDocument.print(
                     site.archive(),
                     drafts,

@@ -14,7 +14,6 @@ import java.util.Optional;
 import javax.imageio.ImageIO;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.Decimals;
-import tenterbook.colour.DifferenceWords;
 import tenterbook.colour.Finding;
 import tenterbook.colour.Interval;
 import tenterbook.colour.Lab;
@@ -24,6 +23,7 @@ import tenterbook.colour.Region;
 import tenterbook.colour.Srgb;
 import tenterbook.colour.card.Correction;
 import tenterbook.colour.compare.Alignment;
+import tenterbook.colour.compare.ChangeWords;
 import tenterbook.colour.compare.Fading;
 import tenterbook.colour.compare.Picture;
 import tenterbook.colour.compare.RegionChange;
@@ -57,7 +57,13 @@ public final class FadingPages {
         routes.get("/pieces/{number}/change/aligned.jpg", this::aligned);
     }
 
-    /** One part of the cloth. */
+    /**
+     * One part of the cloth.
+     *
+     * @param words the verdict, from the interval
+     * @param changed whether even the least change that the interval allows can be seen
+     * @param directions as in 'paler, yellower'; empty where none can be told
+     */
     public record Row(
             String part,
             ColourBand.Swatch before,
@@ -66,7 +72,9 @@ public final class FadingPages {
             String difference,
             String changes,
             String grade,
-            String refusal) {}
+            String refusal,
+            boolean changed,
+            String directions) {}
 
     /**
      * The page.
@@ -74,6 +82,7 @@ public final class FadingPages {
      * @param refusal why the two cannot be compared; empty where they can
      * @param allowance ΔE that light and camera are allowed
      * @param caution what is not known about the light
+     * @param answer one sentence; empty where nothing was compared
      */
     public record View(
             Piece piece,
@@ -83,7 +92,8 @@ public final class FadingPages {
             String refusal,
             String laid,
             double allowance,
-            String caution) {}
+            String caution,
+            String answer) {}
 
     private Piece piece(Context ctx) {
         String number = ctx.pathParam("number");
@@ -128,6 +138,7 @@ public final class FadingPages {
                     "A change needs two photographs of the same side, taken at different times, best with the grey card in both. Take one more from the same place, or choose any two above.",
                     "",
                     0,
+                    "",
                     "");
         }
         return new View(
@@ -138,6 +149,7 @@ public final class FadingPages {
                 "",
                 "",
                 0,
+                "",
                 "");
     }
 
@@ -176,12 +188,16 @@ public final class FadingPages {
                     alignment.refusal(),
                     "",
                     allowance,
-                    caution);
+                    caution,
+                    "");
         }
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < regions.size(); i++) {
-            rows.add(
-                    row(names.get(i), Fading.compare(one, two, alignment.value().get(), regions.get(i), allowance)));
+            rows.add(row(
+                    names.get(i),
+                    Fading.compare(one, two, alignment.value().get(), regions.get(i), allowance),
+                    allowance,
+                    caution.isEmpty()));
         }
         String laid = String.format(
                 Locale.ROOT,
@@ -189,21 +205,39 @@ public final class FadingPages {
                 Decimals.plain(alignment.value().get().degrees(), 1),
                 alignment.value().get().scale(),
                 alignment.value().get().correlation());
-        return new View(piece, before.photo().hex(), after.photo().hex(), rows, "", laid, allowance, caution);
+        return new View(
+                piece,
+                before.photo().hex(),
+                after.photo().hex(),
+                rows,
+                "",
+                laid,
+                allowance,
+                caution,
+                ChangeAnswer.of(rows, caution.isEmpty()));
     }
 
-    private static Row row(String name, Finding<RegionChange> found) {
+    private static Row row(String name, Finding<RegionChange> found, double allowance, boolean calibrated) {
         if (found.value().isEmpty()) {
-            return new Row(name, null, null, "", "", "", "", found.refusal());
+            return new Row(name, null, null, "", "", "", "", found.refusal(), false, "");
         }
         RegionChange change = found.value().get();
         double difference = change.change().ciede2000();
+        boolean told = ChangeWords.told(change);
+        String directions = told ? ChangeWords.directions(change, allowance) : "";
         return new Row(
                 name,
                 ColourBand.swatch(change.before(), name, 1, 0),
                 ColourBand.swatch(change.after(), name, 1, 0),
-                change.changed() ? DifferenceWords.of(difference) : "no change that can be told from scatter",
-                String.format(Locale.ROOT, "ΔE00 %.1f (%s)", difference, span(change.ciede2000())),
+                told
+                        ? (calibrated ? "changed" : "differs") + (directions.isEmpty() ? "" : ": " + directions)
+                        : ChangeWords.size(change.ciede2000()),
+                String.format(
+                        Locale.ROOT,
+                        "%sΔE00 %.1f (%s)",
+                        told ? ChangeWords.size(change.ciede2000()) + ", " : "",
+                        difference,
+                        span(change.ciede2000())),
                 "ΔL* %s, Δa* %s, Δb* %s, ΔC* %s"
                         .formatted(
                                 Decimals.signed(change.change().lightness(), 1),
@@ -211,7 +245,9 @@ public final class FadingPages {
                                 Decimals.signed(change.change().b(), 1),
                                 Decimals.signed(change.change().chroma(), 1)),
                 change.grade().sentence(),
-                "");
+                "",
+                told,
+                directions);
     }
 
     private static String span(Interval interval) {

@@ -9,8 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.Papers;
 import tenterbook.ledger.Saved;
@@ -29,7 +27,6 @@ import tenterbook.piece.Specimen;
 import tenterbook.piece.Status;
 import tenterbook.piece.TestStandard;
 import tenterbook.piece.condition.Examination;
-import tenterbook.piece.condition.Overall;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
 import tenterbook.web.Html;
@@ -260,7 +257,7 @@ public final class PiecePages {
         return names;
     }
 
-    private static List<Fact> facts(Piece piece, String holder, List<Examination> examinations) {
+    private List<Fact> facts(Piece piece, String holder, List<Examination> examinations) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(
                 "Kind",
@@ -283,20 +280,8 @@ public final class PiecePages {
                 "Price",
                 piece.price() == null ? Fact.NOT_RECORDED : piece.price().toString()));
         facts.add(new Fact("On it besides cloth", Fact.or(piece.trims())));
-        facts.add(
-                examinations.isEmpty()
-                        ? new Fact("Last examined", Fact.NOT_RECORDED)
-                        : examined(examinations.get(examinations.size() - 1)));
+        facts.add(LastExamined.fact(piece, examinations, site.today()));
         return facts;
-    }
-
-    /** As in '2024-09-27', with 'fair: stain, snag' beside it. */
-    private static Fact examined(Examination last) {
-        String seen =
-                last.present().stream().map(each -> each.what()).distinct().collect(Collectors.joining(", "));
-        String state = last.overall() == Overall.NOT_SAID ? "" : last.overall().toString();
-        String also = Stream.of(state, seen).filter(text -> !text.isEmpty()).collect(Collectors.joining(": "));
-        return new Fact("Last examined", last.when().toString(), also);
     }
 
     /** The same piece into a new clamping: keeps its number, gains a state. */

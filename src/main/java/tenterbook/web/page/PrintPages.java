@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -33,10 +32,10 @@ import tenterbook.search.Hit;
 import tenterbook.search.PieceQuery;
 import tenterbook.search.SearchResult;
 import tenterbook.web.Html;
-import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
 import tenterbook.web.job.Job;
+import tenterbook.web.page.ChosenPieces.Looked;
 
 /** Labels: choosing, a live preview, and the PDF, whose text is kept when it is issued. */
 public final class PrintPages {
@@ -78,6 +77,7 @@ public final class PrintPages {
      * @param preview address of the picture of the first label; empty where there is none
      * @param others the numbers whose labels can be printed where some cannot, with commas
      * @param issued labels printed before, newest first
+     * @param typedNumbers what stands in the field again, also numbers that are not here
      */
     public record View(
             String problem,
@@ -95,7 +95,8 @@ public final class PrintPages {
             String preview,
             String first,
             String others,
-            List<IssuedPaper> issued) {
+            List<IssuedPaper> issued,
+            String typedNumbers) {
         /** What was typed, or nothing. */
         public String typed(String name) {
             return asked.getOrDefault(name, "");
@@ -134,7 +135,7 @@ public final class PrintPages {
 
     /** The numbers named, or of all that the search finds; where that is more than {@link #MOST}, one too many. */
     private Found numbers(Map<String, List<String>> parameters, PrintChoices choices) {
-        List<String> numbers = named(parameters);
+        List<String> numbers = ChosenPieces.named(parameters);
         long behind = 0;
         if (numbers.isEmpty()) {
             PieceQuery query = PieceQuery.of(choices.search());
@@ -155,22 +156,8 @@ public final class PrintPages {
         return new Found(numbers.stream().distinct().limit(MOST + 1L).toList(), behind);
     }
 
-    private static List<String> named(Map<String, List<String>> parameters) {
-        return parameters.getOrDefault("pieces", List.of()).stream()
-                .flatMap(list -> Arrays.stream(list.split("[,\\s]+")))
-                .filter(number -> !number.isBlank())
-                .collect(Collectors.toCollection(ArrayList::new));
-    }
-
-    private List<Saved<Piece>> pieces(List<String> numbers) {
-        List<Saved<Piece>> pieces = new ArrayList<>();
-        for (String number : numbers.stream().limit(MOST).toList()) {
-            pieces.add(site.archive()
-                    .ledger()
-                    .find(Kinds.PIECE, number)
-                    .orElseThrow(() -> new NotHere("piece “" + number + "”")));
-        }
-        return pieces;
+    private Looked looked(List<String> numbers) {
+        return ChosenPieces.look(site, numbers.stream().limit(MOST).toList());
     }
 
     private void show(Context ctx) throws IOException {
@@ -178,15 +165,23 @@ public final class PrintPages {
         PrintChoices choices = new PrintChoices(parameters);
         Found found = numbers(parameters, choices);
         List<String> asking = found.numbers();
-        List<Saved<Piece>> pieces = pieces(asking);
-        String problem = found.trouble();
+        Looked looked = looked(asking);
+        List<Saved<Piece>> pieces = looked.pieces();
+        String problem = found.trouble().isEmpty() ? looked.trouble() : found.trouble();
+        if (!looked.unknown().isEmpty()) {
+            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        }
+        boolean possible = true;
         LabelRequest request;
         int places = 1;
         try {
             request = choices.request(site);
             places = LabelPaper.places(request, pieces.size());
         } catch (IllegalArgumentException e) {
-            problem = e.getMessage();
+            problem = Stream.of(looked.trouble(), e.getMessage())
+                    .filter(each -> !each.isEmpty())
+                    .collect(Collectors.joining(" "));
+            possible = false;
             request = LabelRequest.of(choices.kind(), choices.market(site));
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
@@ -197,7 +192,7 @@ public final class PrintPages {
         unprintable.forEach((number, reason) -> blocked.add(new Blocked(number.value(), List.of(reason))));
         texts.removeIf(text -> unprintable.containsKey(text.number()));
         LabelText first = texts.isEmpty() ? null : texts.get(0);
-        boolean searched = named(parameters).isEmpty();
+        boolean searched = ChosenPieces.named(parameters).isEmpty();
         Html.show(
                 ctx,
                 "print",
@@ -224,10 +219,11 @@ public final class PrintPages {
                                         : first.lines().stream()
                                                 .map(PrintPages::withBasis)
                                                 .toList(),
-                                first == null || !problem.isEmpty() ? "" : picture(first, choices),
+                                first == null || !possible ? "" : picture(first, choices),
                                 first == null ? "" : first.number().value(),
-                                others(pieces, blocked),
-                                issued(pieces))));
+                                others(looked, blocked),
+                                issued(pieces),
+                                searched ? "" : looked.typed())));
     }
 
     /** A line, and in brackets the rule or the evidence it rests on. */
@@ -286,11 +282,11 @@ public final class PrintPages {
     }
 
     /** The numbers whose labels can be printed, with commas; empty where none is held back or none is left. */
-    private static String others(List<Saved<Piece>> pieces, List<Blocked> blocked) {
+    private static String others(Looked looked, List<Blocked> blocked) {
         List<String> held = blocked.stream().map(Blocked::number).toList();
-        return held.isEmpty()
+        return held.isEmpty() && looked.unknown().isEmpty()
                 ? ""
-                : pieces.stream()
+                : looked.pieces().stream()
                         .map(piece -> piece.record().number().value())
                         .filter(number -> !held.contains(number))
                         .collect(Collectors.joining(","));
@@ -308,7 +304,7 @@ public final class PrintPages {
     }
 
     private void preview(Context ctx) throws IOException {
-        List<Saved<Piece>> pieces = pieces(named(ctx.queryParamMap()));
+        List<Saved<Piece>> pieces = ChosenPieces.saved(site, ChosenPieces.named(ctx.queryParamMap()));
         if (pieces.isEmpty()) {
             throw new IllegalArgumentException("A preview needs a piece; none was named.");
         }
@@ -327,9 +323,11 @@ public final class PrintPages {
                         .flatMap(entry -> entry.getValue().stream().map(value -> entry.getKey() + "=" + encode(value)))
                         .collect(Collectors.joining("&"));
         Found found = numbers(parameters, choices);
-        List<Saved<Piece>> pieces = pieces(found.numbers());
-        if (!found.trouble().isEmpty()) {
-            Said.andGo(ctx, "Nothing was printed. " + found.trouble(), back);
+        Looked looked = looked(found.numbers());
+        List<Saved<Piece>> pieces = looked.pieces();
+        String trouble = found.trouble().isEmpty() ? looked.trouble() : found.trouble();
+        if (!trouble.isEmpty()) {
+            Said.andGo(ctx, "Nothing was printed. " + trouble, back);
             return;
         }
         if (pieces.isEmpty()) {

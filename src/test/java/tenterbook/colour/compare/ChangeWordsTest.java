@@ -1,0 +1,63 @@
+package tenterbook.colour.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tenterbook.colour.ColourChange;
+import tenterbook.colour.Interval;
+import tenterbook.colour.Lab;
+
+/** A verdict comes from where a change may lie, whatever its middle value. */
+class ChangeWordsTest {
+    private static RegionChange change(Interval lightness, Interval a, Interval b, Interval ciede2000) {
+        Lab before = new Lab(40, 0, -20);
+        return new RegionChange(
+                before,
+                before,
+                ColourChange.between(before, before),
+                lightness,
+                new Interval(-1, 1),
+                ciede2000,
+                ciede2000,
+                0,
+                9,
+                null,
+                a,
+                b);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, 7.2, no change can be told: between none and a plain one",
+        "0.7, 3, no change can be told: between hardly any and a noticeable one",
+        "0, 0.3, no change can be told",
+        "0.6, 0.9, no change can be told: hardly any at most",
+        "2.1, 3.4, a noticeable one",
+        "4, 12, between a clear one and a great one"
+    })
+    void aChangeWhoseLowEndAnEyeDoesNotSeeIsNotCalledOne(double low, double high, String words) {
+        assertThat(ChangeWords.size(new Interval(low, high))).isEqualTo(words);
+        Interval none = Interval.exactly(0);
+        assertThat(ChangeWords.told(change(none, none, none, new Interval(low, high))))
+                .isEqualTo(low >= 1);
+    }
+
+    @Test
+    void onlyWhatIsLargerThanItsOwnDoubtIsNamed() {
+        RegionChange change = change(new Interval(4, 6), new Interval(-1, 2), new Interval(2, 4), new Interval(3, 6));
+        assertThat(ChangeWords.directions(change, 0)).isEqualTo("paler, yellower");
+        assertThat(ChangeWords.directions(change, 2.5))
+                .as("the calibrations may be off by 2.5")
+                .isEqualTo("paler");
+        assertThat(ChangeWords.directions(change, 5)).isEmpty();
+    }
+
+    @Test
+    void theSignsHaveTheirOwnWordsAndAHairsBreadthHasNone() {
+        RegionChange change =
+                change(new Interval(-6, -4), new Interval(-3, -2), new Interval(-0.3, -0.1), new Interval(3, 6));
+        assertThat(ChangeWords.directions(change, 0)).isEqualTo("darker, greener");
+    }
+}
