@@ -110,20 +110,38 @@ public sealed interface Block {
     }
 
     /**
-     * A numbered mark on a photograph.
+     * A numbered mark on a photograph: a point, or the outline of an area.
      *
      * @param number as shown in the mark
-     * @param across from the left, as a part of the picture's width, 0 to 1
-     * @param down from the top, as a part of its height, 0 to 1
+     * @param across from the left, as a part of the picture's width, 0 to 1; of an area its left side
+     * @param down from the top, as a part of its height, 0 to 1; of an area its upper side
      * @param words what is there; stands beside the picture
+     * @param right of an area, at or right of {@code across}; null, with {@code bottom}, for a point
      */
-    record Mark(int number, double across, double down, String words) {
+    record Mark(int number, double across, double down, String words, Double right, Double bottom) {
         public Mark {
             words = Block.line(words);
             if (!(across >= 0 && across <= 1 && down >= 0 && down <= 1)) {
                 throw new IllegalArgumentException("Mark %d stands at 0 to 1 of the picture's sides; found %s, %s"
                         .formatted(number, across, down));
             }
+            boolean point = right == null && bottom == null;
+            boolean area =
+                    right != null && bottom != null && right >= across && right <= 1 && bottom >= down && bottom <= 1;
+            if (!point && !area) {
+                throw new IllegalArgumentException(
+                        "The area of mark %d runs from %s, %s to a lower right corner within the picture; found %s, %s"
+                                .formatted(number, across, down, right, bottom));
+            }
+        }
+
+        /** A point. */
+        public Mark(int number, double across, double down, String words) {
+            this(number, across, down, words, null, null);
+        }
+
+        public boolean area() {
+            return right != null;
         }
     }
 

@@ -88,7 +88,18 @@ final class BlockLines {
     private static void photograph(Block.Photograph photo, List<Line> lines) {
         lines.add(line("photograph", photo.caption(), digest(photo.photo()), word(photo.extent())));
         lines.add(line("instead", photo.instead()));
-        photo.marks().forEach(mark -> lines.add(line("mark", mark.words(), mark.number(), mark.across(), mark.down())));
+        photo.marks()
+                .forEach(mark -> lines.add(
+                        mark.area()
+                                ? line(
+                                        "mark",
+                                        mark.words(),
+                                        mark.number(),
+                                        mark.across(),
+                                        mark.down(),
+                                        mark.right(),
+                                        mark.bottom())
+                                : line("mark", mark.words(), mark.number(), mark.across(), mark.down())));
     }
 
     private static Line line(String part, String text, Object... basis) {
@@ -207,7 +218,9 @@ final class BlockLines {
                     Integer.parseInt(basis[0]),
                     Double.parseDouble(basis[1]),
                     Double.parseDouble(basis[2]),
-                    mark.text()));
+                    mark.text(),
+                    basis.length > 4 ? (Double) Double.parseDouble(basis[3]) : null,
+                    basis.length > 4 ? (Double) Double.parseDouble(basis[4]) : null));
         }
         return marks;
     }

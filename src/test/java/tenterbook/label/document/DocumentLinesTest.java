@@ -58,6 +58,23 @@ class DocumentLinesTest {
     }
 
     @Test
+    void aMarkKeptBeforeAreasWereDrawnIsStillAPoint() {
+        List<IssuedPaper.Line> old = List.of(
+                new IssuedPaper.Line("photograph", "", "ab".repeat(32) + " whole"),
+                new IssuedPaper.Line("mark", "a stain", "1 0.38 0.42"));
+        Block.Photograph photo = (Block.Photograph) BlockLines.read(old).get(0);
+        assertThat(photo.marks()).containsExactly(new Block.Mark(1, 0.38, 0.42, "a stain"));
+        assertThat(BlockLines.of(photo)).contains(old.get(1));
+    }
+
+    @Test
+    void anAreaThatEndsBeforeItBeginsOrHasOneSideOnlyIsRefused() {
+        assertThatThrownBy(() -> new Block.Mark(1, 0.5, 0.5, "", 0.4, 0.6)).hasMessageContaining("0.4, 0.6");
+        assertThatThrownBy(() -> new Block.Mark(1, 0.5, 0.5, "", 0.6, null)).hasMessageContaining("lower right");
+        assertThatThrownBy(() -> new Block.Mark(1, 0.5, 0.5, "", 0.6, 1.1)).hasMessageContaining("1.1");
+    }
+
+    @Test
     void aLineOfAnUnknownKindIsRefusedByName() {
         IssuedPaper good = paper(DocumentSamples.everyBlock());
         List<IssuedPaper.Line> words = new java.util.ArrayList<>(good.words());
@@ -125,7 +142,9 @@ class DocumentLinesTest {
                                         Block.Extent.THIRD,
                                         a,
                                         b,
-                                        List.of(new Block.Mark(3, d, d, a)))),
+                                        List.of(
+                                                new Block.Mark(3, d, d, a),
+                                                new Block.Mark(4, d / 2, d / 3, b, d, (1 + d) / 2)))),
                         text.map(t -> new Block.Code(t, t, t)),
                         text.list().ofMaxSize(3).map(Block.Signatures::new))
                 .list()

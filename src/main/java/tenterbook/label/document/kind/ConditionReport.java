@@ -181,13 +181,15 @@ public final class ConditionReport {
                         .filter(mark -> mark.photo().equals(photo.photo()))
                         .map(mark -> new Block.Mark(
                                 seen.number(),
-                                mark.area() ? (mark.left() + mark.right()) / 2 : mark.left(),
-                                mark.area() ? (mark.top() + mark.bottom()) / 2 : mark.top(),
+                                mark.left(),
+                                mark.top(),
                                 Say.joined(
                                         ", ",
                                         seen.what(),
                                         seen.gone() ? "gone" : seen.size(),
-                                        mark.area() ? "over an area" : ""))))
+                                        mark.area() ? "over an area" : ""),
+                                mark.right(),
+                                mark.bottom())))
                 .toList();
         return new Block.Photograph(
                 photo.photo(),

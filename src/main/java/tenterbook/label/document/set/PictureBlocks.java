@@ -17,6 +17,9 @@ import tenterbook.label.paper.SquareCode;
 /** Photographs with their marks, bands of colour, square codes. */
 final class PictureBlocks {
     private static final double GUTTER = 5;
+    /** Radius of a mark's number, its white rim included. */
+    private static final double DISC = 2.3;
+
     private static final Tone WHITE = new Tone(255, 255, 255);
 
     private final Desk desk;
@@ -97,7 +100,7 @@ final class PictureBlocks {
     }
 
     private void number(Ink ink, int number, double x, double y) {
-        ink.disc(x, y, 2.3, WHITE);
+        ink.disc(x, y, DISC, WHITE);
         ink.disc(x, y, 2.05, Type.HEED);
         Style style = Style.of(type.h3().face(), 7.6, 9, 7.6);
         Line line = desk.words().line(Integer.toString(number), style);
@@ -133,6 +136,38 @@ final class PictureBlocks {
         private final Tag figure;
         private final Tag below;
 
+        /** The area's sides: dark on a wider white, so that it shows on any cloth. */
+        private void outline(Ink ink, Block.Mark mark, double x, double y) {
+            double left = x + mark.across() * width;
+            double right = x + mark.right() * width;
+            double upper = y + mark.down() * height;
+            double lower = y + mark.bottom() * height;
+            frame(ink, left, upper, right, lower, 2.6, WHITE);
+            frame(ink, left, upper, right, lower, 1.2, Type.HEED);
+        }
+
+        private void frame(Ink ink, double left, double upper, double right, double lower, double weight, Tone tone) {
+            ink.figure(
+                    weight,
+                    tone,
+                    path -> path.move(left, upper)
+                            .line(right, upper)
+                            .line(right, lower)
+                            .line(left, lower)
+                            .close());
+        }
+
+        /** On its point, or at the upper left corner of its area, where it stays on the picture. */
+        private void numbered(Ink ink, Block.Mark mark, double x, double y) {
+            double across = x + mark.across() * width;
+            double down = y + mark.down() * height;
+            if (mark.area()) {
+                across = Math.max(across, x + DISC);
+                down = Math.max(down, y + DISC);
+            }
+            number(ink, mark.number(), across, down);
+        }
+
         Framed(
                 Block.Photograph photo,
                 Optional<Shots.Shot> shot,
@@ -155,9 +190,9 @@ final class PictureBlocks {
             if (shot.isPresent()) {
                 ink.tagged(figure, () -> {
                     ink.jpeg(shot.get().jpeg(), x, top, width, height);
-                    photo.marks()
-                            .forEach(mark ->
-                                    number(ink, mark.number(), x + mark.across() * width, top + mark.down() * height));
+                    // Numbers above all outlines, so that none is crossed by another's.
+                    photo.marks().stream().filter(Block.Mark::area).forEach(mark -> outline(ink, mark, x, top));
+                    photo.marks().forEach(mark -> numbered(ink, mark, x, top));
                 });
             } else {
                 ink.artifact(() -> {

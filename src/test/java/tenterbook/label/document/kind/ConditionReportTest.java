@@ -54,7 +54,7 @@ class ConditionReportTest {
                 .toList();
         front = photos.get(0);
         save("""
-                {"id": "E24-001", "piece": "V24-013", "when": {"entered": "2024-03-14", "from": "2024-03-14", "to": "2024-03-14"},
+                {"id": "E24-081", "piece": "V24-013", "when": {"entered": "2024-03-14", "from": "2024-03-14", "to": "2024-03-14"},
                  "photos": [{"photo": "%1$s", "view": "front"}],
                  "observations": [
                    {"number": 1, "what": "stain", "zone": "front", "extent": {"entered": "8 mm", "low": 8, "high": 8, "unit": "millimetre"}},
@@ -62,9 +62,9 @@ class ConditionReportTest {
                    {"number": 3, "what": "crease", "zone": "front"}]}
                 """);
         save("""
-                {"id": "E24-002", "piece": "V24-013", "when": {"entered": "2024-09-27", "from": "2024-09-27", "to": "2024-09-27"},
+                {"id": "E24-082", "piece": "V24-013", "when": {"entered": "2024-09-27", "from": "2024-09-27", "to": "2024-09-27"},
                  "reason": "on return", "place": "Oficina Valderim", "examiner": "Tomé Quarral", "means": "by eye, raking light",
-                 "overall": "fair", "summary": "The stain has grown", "earlier": "E24-001",
+                 "overall": "fair", "summary": "The stain has grown", "earlier": "E24-081",
                  "photos": [{"photo": "%1$s", "view": "front", "caption": "The whole hanging from three pegs"}],
                  "zones": [{"zone": "front", "seen": "examined"}, {"zone": "back", "seen": "not examined", "note": "still on its board"}],
                  "observations": [
@@ -75,7 +75,7 @@ class ConditionReportTest {
                  "handling": "Two people; lift by the sleeve.", "packing": "Rolled face out.",
                  "handedOver": {"party": "museu-do-sarelho", "name": "R. Amieira"}, "received": {"name": "Tomé Quarral"}}
                 """);
-        pdf = printed(draft("E24-002"));
+        pdf = printed(draft("E24-082"));
         if (System.getProperty("documents.write") != null) {
             Files.write(Path.of(System.getProperty("documents.write"), "condition-report.pdf"), pdf);
         }
@@ -128,7 +128,7 @@ class ConditionReportTest {
                     .replaceAll("\\s+", " ");
         }
         assertThat(text)
-                .contains("Condition report", "V24-013 Socalco de amendoeiras", "E24-002, version 1")
+                .contains("Condition report", "V24-013 Socalco de amendoeiras", "E24-082, version 1")
                 .contains("2024-09-27", "on return", "Tomé Quarral", "by eye, raking light")
                 .contains("Fair. The stain has grown.")
                 .contains("not examined; still on its board")
@@ -140,7 +140,7 @@ class ConditionReportTest {
                 .contains("conservator");
         // The thread that the second examination does not speak of is not checked, and stands in no row of what was
         // seen.
-        List<Block.Table> tables = draft("E24-002")
+        List<Block.Table> tables = draft("E24-082")
                 .text()
                 .blocks()
                 .filter(Block.Table.class::isInstance)
@@ -157,14 +157,29 @@ class ConditionReportTest {
         Sheet sheet = Sheet.withPicture(pdf);
         Sheet.Box picture = sheet.picture();
         assertThat(picture.width()).isGreaterThan(60);
-        // 4 is marked over an area, so its number stands in the middle of it.
-        Map.of("1", new double[] {0.38, 0.42}, "4", new double[] {0.85, 0.25}).forEach((number, at) -> {
+        // 4 is marked over an area, so its number stands at the upper left corner of it.
+        Map.of("1", new double[] {0.38, 0.42}, "4", new double[] {0.8, 0.2}).forEach((number, at) -> {
             Sheet.Glyph found = sheet.numbersOn(picture).get(number);
             assertThat(found).as("number %s on the picture", number).isNotNull();
             assertThat(found.middle()).isCloseTo(picture.left() + at[0] * picture.width(), within(0.5));
             assertThat(found.baseline() - 0.9).isCloseTo(picture.top() + at[1] * picture.height(), within(0.8));
         });
         assertThat(sheet.numbersOn(picture)).containsOnlyKeys("1", "4");
+    }
+
+    @Test
+    void aMarkedAreaIsOutlinedOnThePhotographCornerByCorner() throws Exception {
+        Sheet sheet = Sheet.withPicture(pdf);
+        Sheet.Box picture = sheet.picture();
+        // Once in white, once dark upon it; the point has none.
+        assertThat(sheet.outlines()).hasSize(2).allSatisfy(outline -> {
+            assertThat(outline.left()).isCloseTo(picture.left() + 0.8 * picture.width(), within(0.05));
+            assertThat(outline.top()).isCloseTo(picture.top() + 0.2 * picture.height(), within(0.05));
+            assertThat(outline.left() + outline.width())
+                    .isCloseTo(picture.left() + 0.9 * picture.width(), within(0.05));
+            assertThat(outline.top() + outline.height())
+                    .isCloseTo(picture.top() + 0.3 * picture.height(), within(0.05));
+        });
     }
 
     @Test
@@ -178,7 +193,7 @@ class ConditionReportTest {
             BufferedImage found = ImageIO.read(new ByteArrayInputStream(png));
             assertThat(unlike(golden, found)).isLessThan(0.005);
         }
-        byte[] other = DocumentPaper.png(printed(draft("E24-001")), 1, 40);
+        byte[] other = DocumentPaper.png(printed(draft("E24-081")), 1, 40);
         assertThat(unlike(ImageIO.read(new ByteArrayInputStream(other)), ImageIO.read(new ByteArrayInputStream(png))))
                 .isGreaterThan(0.05);
     }
@@ -201,7 +216,7 @@ class ConditionReportTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         IssuedPaper paper = IssueDocument.print(
                         studio.archive,
-                        List.of(draft("E24-002")),
+                        List.of(draft("E24-082")),
                         PageSize.A4,
                         Dress.SHEET,
                         "",
@@ -211,25 +226,25 @@ class ConditionReportTest {
                         "test")
                 .get(0);
         assertThat(paper.kind()).isEqualTo("condition-report");
-        assertThat(paper.setting()).containsEntry("examination", "E24-002").containsEntry("examinationVersion", "1");
+        assertThat(paper.setting()).containsEntry("examination", "E24-082").containsEntry("examinationVersion", "1");
         ByteArrayOutputStream again = new ByteArrayOutputStream();
         assertThat(IssueDocument.again(paper, studio.photographs, again))
-                .isEqualTo(draft("E24-002").text());
+                .isEqualTo(draft("E24-082").text());
     }
 
     @Test
     void aReportWithoutPhotographOrExaminerSaysWhatItLacks() throws Exception {
         Examination bare =
-                RecordJson.mapper().readValue("{\"id\": \"E24-009\", \"piece\": \"V24-013\"}", Examination.class);
+                RecordJson.mapper().readValue("{\"id\": \"E24-089\", \"piece\": \"V24-013\"}", Examination.class);
         studio.archive.ledger().write("test", act -> act.create(Kinds.EXAMINATION, bare));
-        assertThat(draft("E24-009").text().words())
+        assertThat(draft("E24-089").text().words())
                 .anyMatch(line -> line.startsWith("Missing: a photograph"))
                 .contains("Missing: who examined it.", "Missing: the day of the examination.", "Not judged.")
                 .contains("Nothing was noted.");
         Saved<Examination> other =
-                studio.archive.ledger().find(Kinds.EXAMINATION, "E24-009").orElseThrow();
+                studio.archive.ledger().find(Kinds.EXAMINATION, "E24-089").orElseThrow();
         assertThatThrownBy(() -> ConditionReport.of(
                         studio.archive, other, studio.pieces("V24-001").get(0)))
-                .hasMessageContaining("E24-009 is of V24-013 and not of V24-001");
+                .hasMessageContaining("E24-089 is of V24-013 and not of V24-001");
     }
 }
