@@ -283,6 +283,36 @@ class ArrivalsTest extends Scenario {
     }
 
     @Test
+    void whatIsTypedForOthersStaysWhereOneWasGivenOrSetAsideInAnotherWindow() throws IOException {
+        byte[][] bytes = {Pictures.jpeg(1), Pictures.jpeg(2), Pictures.jpeg(3)};
+        for (int i = 0; i < bytes.length; i++) {
+            put("IMG_000" + i + ".jpg", bytes[i]);
+        }
+        taken();
+        String[] of = Stream.of(bytes).map(each -> Digest.of(each).hex()).toArray(String[]::new);
+        saved("/photos/waiting", "photos.0.digest", of[0], "photos.0.aside", "1");
+        saved("/photos/waiting", "photos.0.digest", of[1], "photos.0.number", "V24-001");
+        for (String[] late : new String[][] {{of[0], "number", "V24-001"}, {of[1], "aside", "1"}}) {
+            Answer answer = client.post(
+                    "/photos/waiting",
+                    "photos.0.digest",
+                    late[0],
+                    "photos.0." + late[1],
+                    late[2],
+                    "photos.1.digest",
+                    of[2],
+                    "photos.1.number",
+                    "V24-002");
+            assertThat(answer.status()).isEqualTo(409);
+            assertThat(answer.words()).contains("Nothing was given yet").contains("V24-001");
+            assertThat(answer.text()).contains("value=\"V24-002\"");
+            assertThat(piece("V24-002").photos()).isEmpty();
+        }
+        Answer again = client.get(saved("/photos/waiting", "photos.0.digest", of[0], "photos.0.aside", "1"));
+        assertThat(again.words()).doesNotContain("Set 1 aside");
+    }
+
+    @Test
     void inABrowserFilesAreChosenWatchedAndGivenToTheirPiece() throws IOException {
         Path one = put("V24-001 front.jpg", Pictures.jpeg(1));
         Path two = put("other.jpg", Pictures.jpeg(2));

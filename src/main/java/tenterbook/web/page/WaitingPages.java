@@ -11,7 +11,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import tenterbook.archive.Kinds;
+import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Saved;
+import tenterbook.ledger.StillNamed;
 import tenterbook.ledger.Writing;
 import tenterbook.measure.Digest;
 import tenterbook.photo.Photo;
@@ -19,6 +21,7 @@ import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.web.Html;
+import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
 import tenterbook.web.arrival.FileNames;
@@ -50,7 +53,8 @@ public final class WaitingPages {
     public record Row(Form form, Photo photo, String day, boolean firstOfDay, String time, List<String> proposals) {}
 
     /** @param ticked whether proposals are ticked beforehand, because the maker asked for that */
-    public record View(List<Row> rows, int total, int number, int pages, boolean ticked, boolean troubled) {}
+    public record View(
+            List<Row> rows, int total, int number, int pages, boolean ticked, boolean troubled, String conflict) {}
 
     private static int number(String text) {
         return text != null && text.matches("\\d{1,6}") ? Math.max(1, Integer.parseInt(text)) : 1;
@@ -94,7 +98,9 @@ public final class WaitingPages {
         }
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, "Waiting for a piece", "record"));
-        values.put("view", new View(rows, all.size(), number, pages, ticked, typed.hasProblems()));
+        values.put(
+                "view",
+                new View(rows, all.size(), number, pages, ticked, typed.hasProblems(), typed.problem("photos")));
         values.put("roles", Choices.words(PhotoRole.values()));
         ctx.status(status);
         Html.show(ctx, "waiting", values);
@@ -124,18 +130,31 @@ public final class WaitingPages {
         }
         Map<String, List<Gift>> byPiece =
                 gifts.stream().collect(Collectors.groupingBy(Gift::piece, LinkedHashMap::new, Collectors.toList()));
-        site.archive().ledger().write(site.author(), act -> {
-            byPiece.forEach((piece, its) -> add(act, piece, its));
-            for (Digest photo : aside) {
-                site.archive()
-                        .ledger()
-                        .find(Kinds.PHOTO, photo.hex())
-                        .ifPresent(found -> act.withdraw(
-                                Kinds.PHOTO, photo.hex(), found.version(), "Set aside: it belongs to no piece"));
-            }
-            return null;
-        });
-        Said.andGo(ctx, sentence(byPiece, gifts.size(), aside.size()), "/photos/waiting");
+        List<Digest> gone = new ArrayList<>();
+        try {
+            site.archive().ledger().write(site.author(), act -> {
+                byPiece.forEach((piece, its) -> add(act, piece, its));
+                for (Digest photo : aside) {
+                    site.archive()
+                            .ledger()
+                            .find(Kinds.PHOTO, photo.hex())
+                            .ifPresentOrElse(
+                                    found -> act.withdraw(
+                                            Kinds.PHOTO,
+                                            photo.hex(),
+                                            found.version(),
+                                            "Set aside: it belongs to no piece"),
+                                    () -> gone.add(photo));
+                }
+                return null;
+            });
+        } catch (Conflict | StillNamed e) {
+            // In another window a photograph was given or set aside meanwhile; what was typed for the others stays.
+            form.problem("photos", e.getMessage());
+            show(ctx, 409, form, number(ctx.formParam("page")));
+            return;
+        }
+        Said.andGo(ctx, sentence(byPiece, gifts.size(), aside.size() - gone.size()), "/photos/waiting");
     }
 
     private static String sentence(Map<String, List<Gift>> byPiece, int given, int aside) {
@@ -151,7 +170,7 @@ public final class WaitingPages {
             parts.add("Set %d aside; the %s, and taking the same file in again brings it back."
                     .formatted(aside, aside == 1 ? "original stays" : "originals stay"));
         }
-        return String.join(" ", parts);
+        return parts.isEmpty() ? "They were set aside before; nothing was written." : String.join(" ", parts);
     }
 
     private void read(Form row, List<Gift> gifts, List<Digest> aside) {
@@ -200,7 +219,10 @@ public final class WaitingPages {
     }
 
     private void add(Writing act, String number, List<Gift> gifts) {
-        Saved<Piece> saved = site.archive().ledger().find(Kinds.PIECE, number).orElseThrow();
+        Saved<Piece> saved = site.archive()
+                .ledger()
+                .find(Kinds.PIECE, number)
+                .orElseThrow(() -> new NotHere("piece “" + number + "”"));
         List<PiecePhoto> photos = new ArrayList<>(saved.record().photos());
         for (Gift gift : gifts) {
             boolean there = photos.stream().anyMatch(photo -> photo.photo().equals(gift.photo()));
