@@ -13,10 +13,10 @@ import tenterbook.piece.Piece;
 import tenterbook.recipe.Clamping;
 
 /** What bears on the care of a piece, as the archive has it. */
-final class CareFacts {
+public final class CareFacts {
     private CareFacts() {}
 
-    static CareCase of(LabelFacts facts) {
+    public static CareCase of(LabelFacts facts) {
         Piece piece = facts.piece();
         List<Cloth> cloths =
                 facts.cloths().stream().map(LabelFacts.ClothPart::cloth).toList();

@@ -129,7 +129,7 @@ public final class DateText {
             LocalDate from = LocalDate.of(year, first, 1);
             return new LocalDate[] {from, from.plusMonths(3).minusDays(1)};
         }
-        throw refusal(entered, "it is not a date this program can read");
+        throw refusal(entered, "");
     }
 
     private static LocalDate[] numeric(String[] part, boolean dots, String entered) {
@@ -161,9 +161,10 @@ public final class DateText {
         return new LocalDate[] {of.atDay(1), of.atEndOfMonth()};
     }
 
+    /** @param why beyond its being no date; may be empty */
     private static IllegalArgumentException refusal(String entered, String why) {
         return new IllegalArgumentException(
-                "“%s” was not understood as a date: %s. Expected something like ‘2024-03-05’, ‘March 2024’, ‘about 2019’ or ‘forgot’."
-                        .formatted(entered, why));
+                "“%s” was not understood as a date%s. Expected something like ‘2024-03-05’, ‘March 2024’, ‘about 2019’ or ‘forgot’."
+                        .formatted(entered, why.isEmpty() ? "" : ": " + why));
     }
 }

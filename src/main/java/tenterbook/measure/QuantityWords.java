@@ -17,6 +17,15 @@ public final class QuantityWords {
         return quantity.known() ? value(quantity) : "not recorded";
     }
 
+    /** How long something lasted, as in 'for 6 h', 'overnight' or 'how long: forgot'. */
+    public static String lasting(Quantity quantity) {
+        String entered = entered(quantity);
+        if (entered.toLowerCase(java.util.Locale.ROOT).contains("overnight")) {
+            return entered;
+        }
+        return quantity.known() ? "for " + entered : "how long: " + entered;
+    }
+
     /** The understood value with its unit, as in 'about 6–8 min' or 'at least 5'; 'unknown' where there is none. */
     public static String value(Quantity quantity) {
         if (!quantity.known()) {

@@ -78,9 +78,9 @@ class DateTextTest {
                 "3/4/2024 | it can be read in two ways",
                 "decade 2020 | “decade” is not a month or a season",
                 "mayhem 2024 | “mayhem” is not a month or a season",
-                "5/3/24 | it is not a date",
-                "yesterday | it is not a date",
-                "24 | it is not a date"
+                "5/3/24 | was not understood as a date. Expected",
+                "yesterday | was not understood as a date. Expected",
+                "24 | was not understood as a date. Expected"
             })
     void whatIsNoDateOrTwoDatesIsRefused(String text, String why) {
         assertThatThrownBy(() -> DateText.read(text))
@@ -122,6 +122,13 @@ class DateTextTest {
         if (date.from() != null && date.to() != null) {
             assertThat(date.from()).isBeforeOrEqualTo(date.to());
         }
+    }
+
+    @org.junit.jupiter.api.Test
+    void aRefusalSaysWhatIsWrongOnce() {
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> DateText.read("the 3rd"))
+                .hasMessage(
+                        "“the 3rd” was not understood as a date. Expected something like ‘2024-03-05’, ‘March 2024’, ‘about 2019’ or ‘forgot’.");
     }
 
     @Property

@@ -147,6 +147,12 @@ class QuantityTextTest {
     }
 
     @Test
+    void theExampleOfARefusalFitsTheFieldsUnit() {
+        assertThatThrownBy(() -> QuantityText.read("all", Unit.MILLIMETRE))
+                .hasMessageEndingWith("Expected something like ‘8 mm’, ‘3 to 5 mm’, ‘about 1/4 in’ or ‘forgot’.");
+    }
+
+    @Test
     void nothingIsUnrecordedAndNotZero() {
         assertThat(QuantityText.read(null, Unit.COUNT)).isEqualTo(Quantity.UNRECORDED);
         assertThat(QuantityText.read(" \u2003\t ", Unit.COUNT)).isEqualTo(Quantity.UNRECORDED);

@@ -43,6 +43,13 @@ class QuantityWordsTest {
         return words.replace('\u00a0', ' ');
     }
 
+    @ParameterizedTest
+    @CsvSource({"6 h, for 6 h", "forgot, how long: forgot", "overnight, overnight", "about 2 days, for about 2 days"})
+    void howLongSomethingLastedReadsAsASentenceDoes(String entered, String words) {
+        assertThat(QuantityWords.lasting(QuantityText.read(entered, Unit.MINUTE)))
+                .isEqualTo(words);
+    }
+
     @Test
     void whatWasEnteredIsSaidAsItWasEntered() {
         assertThat(QuantityWords.entered(QuantityText.read("about 1 1/2 yd", Unit.CENTIMETRE)))

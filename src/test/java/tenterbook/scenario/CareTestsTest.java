@@ -61,6 +61,19 @@ class CareTestsTest extends Scenario {
     }
 
     @Test
+    void whereNoSymbolCanBeDrawnThePageSaysWhyForEachRow() throws IOException {
+        saved("/pieces", piece("tests.0.kind", "dry clean", "tests.0.method", "at the shop", "tests.0.passed", "yes"));
+        String address = "/print?pieces=V24-001&kind=care-label&market=us";
+        assertThat(client.get(address).words()).doesNotContain("No symbol can be drawn");
+        assertThat(client.get(address + "&symbols=1").words())
+                .contains("No symbol can be drawn from the tests on record")
+                .contains("bleaching: no fitting test")
+                .contains("professional care: the test's solvent, perchloroethylene or hydrocarbon, is not recorded");
+        assertThat(client.get("/pieces/V24-001/edit").words())
+                .contains("for dry cleaning name the solvent, as in perchloroethylene");
+    }
+
+    @Test
     void symbolsAreChosenBesideTheirCautionAndKeptWithTheirEvidence() throws IOException {
         saved("/pieces", piece(WASHED));
         Answer page = client.get("/print?pieces=V24-001&kind=care-label&market=eu&symbols=1");

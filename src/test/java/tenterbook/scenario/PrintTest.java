@@ -161,6 +161,45 @@ class PrintTest extends Scenario {
     }
 
     @Test
+    void aRefusalLeadsToTheFormThatMendsIt() throws IOException {
+        saved("/cloths", "id", "XX", "name", "gift cloth");
+        saved("/clampings", "id", "C24-002", "cuts.0.cloth", "XX");
+        saved("/pieces", "number", "V24-002", "category", "scarf", "made.0.clamping", "C24-002");
+        String held =
+                client.get("/print?pieces=V24-002&kind=hang-tag&market=eu").text();
+        assertThat(held).contains("href=\"/cloths/XX/edit\">Change cloth XX</a>");
+        assertThat(client.get("/print?pieces=V24-099&kind=hang-tag&market=eu").text())
+                .contains("href=\"/pieces/V24-099/edit\">Change V24-099</a>");
+        assertThat(client.get("/print?pieces=V24-001&kind=hang-tag&market=ca").text())
+                .as("Canada asks for the name in French, which stands with the studio")
+                .contains("<a href=\"/studio\">Studio</a>");
+    }
+
+    @Test
+    void aLabelWithoutRoomIsToldWhichHeightWouldHoldIt() throws IOException {
+        String address = "/print?pieces=V24-001&kind=hang-tag&market=us&high=";
+        int high = 90;
+        String page = client.get(address + high).words();
+        while (!page.contains("has no room in") && high > 40) {
+            high -= 5;
+            page = client.get(address + high).words();
+        }
+        assertThat(page).contains("has no room in", "It fits 55 by %d mm.".formatted(high + 5));
+        assertThat(client.get(address + (high + 5)).words())
+                .doesNotContain("has no room in")
+                .contains("Make the PDF");
+    }
+
+    @Test
+    void aQuestionOfABatchIsAskedOnceWithItsPieces() throws IOException {
+        saved("/pieces", "number", "V24-002", "title", "Maré", "category", "scarf", "made.0.clamping", "C24-001");
+        String page = client.get("/print?pieces=V24-001,V24-002&kind=hang-tag&market=us")
+                .words();
+        assertThat(page).containsOnlyOnce("Does the piece also carry a sewn label?");
+        assertThat(page).contains("V24-001, V24-002: Does the piece also carry a sewn label?");
+    }
+
+    @Test
     void aMistypedNumberIsNamedAndTheRestIsKept() throws IOException {
         Answer page = client.get("/print?pieces=V24-001,V24-999&kind=exhibition-label&market=us&copies=3");
         assertThat(page.status()).isEqualTo(422);

@@ -20,8 +20,9 @@ import tenterbook.piece.CareTest.Kind;
  *
  * @param marks in the order of ISO 3758, each with the test it rests on
  * @param questions what is missing and what follows, the trade mark, and what the market says of symbols
+ * @param gaps the rows without a symbol, each with why, as in 'bleaching: no fitting test'
  */
-public record CareSymbols(List<Mark> marks, List<Question> questions) {
+public record CareSymbols(List<Mark> marks, List<Question> questions, List<String> gaps) {
     /** The caution to show where symbols are chosen. */
     public static final String CAUTION =
             "Care symbols are registered trademarks of GINETEX in many countries, and their use there needs a licence. These are drawings of our own after the standard’s geometry, partly from memory; the words stand beside them.";
@@ -32,6 +33,7 @@ public record CareSymbols(List<Mark> marks, List<Question> questions) {
     public CareSymbols {
         marks = List.copyOf(marks);
         questions = List.copyOf(questions);
+        gaps = List.copyOf(gaps);
     }
 
     public static CareSymbols of(CareCase about, Market market) {
@@ -47,6 +49,7 @@ public record CareSymbols(List<Mark> marks, List<Question> questions) {
         private final List<Mark> marks = new ArrayList<>();
         private final Map<CareLine.About, String> why = new EnumMap<>(CareLine.About.class);
         private final List<Question> questions = new ArrayList<>();
+        private final List<String> gaps = new ArrayList<>();
 
         Choosing(CareEvidence evidence, RuleTable rules) {
             this.evidence = evidence;
@@ -72,7 +75,7 @@ public record CareSymbols(List<Mark> marks, List<Question> questions) {
                 questions.add(new Question(
                         "Are symbols wanted on this label? " + rules.symbolsNote(), rules.rule("careSymbols")));
             }
-            return new CareSymbols(marks, questions);
+            return new CareSymbols(marks, questions, gaps);
         }
 
         private void wash(CareEvidence.Verdict wash) {
@@ -180,12 +183,12 @@ public record CareSymbols(List<Mark> marks, List<Question> questions) {
         }
 
         private void missing() {
-            List<String> gaps = Stream.of(CareLine.About.values())
+            Stream.of(CareLine.About.values())
                     .filter(a -> a != CareLine.About.WARNING)
                     .filter(a -> marks.stream().noneMatch(m -> m.symbol().about() == a))
                     .map(a -> a.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ": "
                             + why.getOrDefault(a, "no fitting test"))
-                    .toList();
+                    .forEach(gaps::add);
             if (!gaps.isEmpty()) {
                 questions.add(new Question(
                         ("May the row of symbols go out with gaps? %s. A buyer may take a gap for leave to do as they like, and a row of fewer than five is not the standard's full row")

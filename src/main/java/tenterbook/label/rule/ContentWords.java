@@ -164,7 +164,12 @@ final class ContentWords {
 
     private void refuse(String found, String rule, String fix) {
         refused = true;
-        refusals.add(new Refusal(found.replace("%s", component.cloth()), rules.rule(rule), fix));
+        refusals.add(new Refusal(found.replace("%s", component.cloth()), rules.rule(rule), fix, mend(rule)));
+    }
+
+    /** Names in other languages stand with the studio, all else with the cloth. */
+    private static Refusal.Mend mend(String rule) {
+        return rule.equals("language") ? Refusal.Mend.STUDIO : Refusal.Mend.CLOTH;
     }
 
     private boolean decorative(Share share) {

@@ -83,7 +83,8 @@ final class MakerLines {
                             ? "The studio has no name"
                             : "The maker's particulars for %s are not recorded".formatted(rules.name()),
                     rule,
-                    "Enter " + ways + " in the studio's particulars"));
+                    "Enter " + ways + " in the studio's particulars",
+                    Refusal.Mend.STUDIO));
         } else {
             questions.add(new Question(
                     "Is %s with the piece or its packing? It is not in the studio's particulars".formatted(ways),

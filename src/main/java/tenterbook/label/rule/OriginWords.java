@@ -27,7 +27,8 @@ final class OriginWords {
                 refusals.add(new Refusal(
                         "The label's words say that it is imported, and the country is not recorded",
                         rules.rule("origin"),
-                        "Record where it was dyed, or take the word off the label"));
+                        "Record where it was dyed, or take the word off the label",
+                        Refusal.Mend.STUDIO));
                 return List.of();
             }
         }

@@ -29,7 +29,8 @@ public final class PartialTag {
                     "The tag's words name %s, and the fibre content is not recorded"
                             .formatted(named.get(0).fibre()),
                     rules.rule("missing"),
-                    "Record the fibres of the cloth, or take the fibre's name off the tag"));
+                    "Record the fibres of the cloth, or take the fibre's name off the tag",
+                    components.isEmpty() ? Refusal.Mend.PIECE : Refusal.Mend.CLOTH));
             return Optional.empty();
         }
         boolean wholly = named.size() == 1

@@ -77,6 +77,7 @@ public final class PrintPages {
      * @param preview address of the picture of the first label; empty where there is none
      * @param others the numbers whose labels can be printed where some cannot, with commas
      * @param issued labels printed before, newest first
+     * @param noSymbols why no care symbol can be drawn for the first piece, row by row; empty where one can or none is asked
      * @param typedNumbers what stands in the field again, also numbers that are not here
      */
     public record View(
@@ -89,14 +90,15 @@ public final class PrintPages {
             List<Map.Entry<String, String>> search,
             List<LabelSheet> sheets,
             int places,
-            List<Blocked> blocked,
+            List<HeldBack.Label> blocked,
             List<String> questions,
             List<String> lines,
             String preview,
             String first,
             String others,
             List<IssuedPaper> issued,
-            String typedNumbers) {
+            String typedNumbers,
+            List<String> noSymbols) {
         /** What was typed, or nothing. */
         public String typed(String name) {
             return asked.getOrDefault(name, "");
@@ -119,9 +121,6 @@ public final class PrintPages {
                     .collect(Collectors.joining("&"));
         }
     }
-
-    /** A piece whose label is refused, with the reasons and what to do. */
-    public record Blocked(String number, List<String> reasons) {}
 
     /** @param behind changes that the search did not see yet, so that pieces may be missing */
     private record Found(List<String> numbers, long behind) {
@@ -185,11 +184,17 @@ public final class PrintPages {
             request = LabelRequest.of(choices.kind(), choices.market(site));
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
-        List<Blocked> blocked = new ArrayList<>();
+        List<HeldBack.Label> blocked = new ArrayList<>();
         List<LabelText> texts = texts(pieces, request, blocked);
         Map<PieceNumber, String> unprintable =
                 LabelPaper.unprintable(texts.subList(0, Math.min(MOST_LAID_OUT, texts.size())), request);
-        unprintable.forEach((number, reason) -> blocked.add(new Blocked(number.value(), List.of(reason))));
+        for (Saved<Piece> piece : pieces) {
+            String reason = unprintable.get(piece.record().number());
+            if (reason != null) {
+                boolean seek = possible && blocked.size() < HeldBack.SOUGHT;
+                blocked.add(HeldBack.unprintable(site, piece.record(), reason, request, seek));
+            }
+        }
         texts.removeIf(text -> unprintable.containsKey(text.number()));
         LabelText first = texts.isEmpty() ? null : texts.get(0);
         boolean searched = ChosenPieces.named(parameters).isEmpty();
@@ -223,7 +228,8 @@ public final class PrintPages {
                                 first == null ? "" : first.number().value(),
                                 others(looked, blocked),
                                 issued(pieces),
-                                searched ? "" : looked.typed())));
+                                searched ? "" : looked.typed(),
+                                LabelQuestions.noSymbols(site, pieces, request))));
     }
 
     /** A line, and in brackets the rule or the evidence it rests on. */
@@ -231,23 +237,17 @@ public final class PrintPages {
         return line.basis().isEmpty() ? line.text() : "%s [%s]".formatted(line.text(), line.basis());
     }
 
-    private List<LabelText> texts(List<Saved<Piece>> pieces, LabelRequest request, List<Blocked> blocked) {
+    private List<LabelText> texts(List<Saved<Piece>> pieces, LabelRequest request, List<HeldBack.Label> blocked) {
         List<LabelText> texts = new ArrayList<>();
         for (LabelFacts facts :
                 Gathering.all(site.archive(), pieces.stream().map(Saved::record).toList())) {
             try {
                 texts.add(LabelText.of(facts, request));
             } catch (LabelBlocked e) {
-                e.pieces().forEach(each -> blocked.add(blocked(each)));
+                e.pieces().forEach(each -> blocked.add(HeldBack.refused(each, facts)));
             }
         }
         return texts;
-    }
-
-    private static Blocked blocked(LabelBlocked.Piece piece) {
-        return new Blocked(
-                piece.number().value(),
-                piece.refusals().stream().map(Object::toString).toList());
     }
 
     private static List<String> questions(List<String> asking, List<LabelText> texts) {
@@ -256,14 +256,7 @@ public final class PrintPages {
                         "At most " + MOST
                                 + " labels are printed at once. These are the first of them; narrow the search and print the others after them.")
                 : Stream.empty();
-        return Stream.concat(
-                        first,
-                        texts.stream()
-                                .flatMap(text ->
-                                        text.questions().stream().map(question -> text.number() + ": " + question)))
-                .distinct()
-                .limit(30)
-                .toList();
+        return Stream.concat(first, LabelQuestions.of(texts).stream()).toList();
     }
 
     private static String picture(LabelText first, PrintChoices choices) {
@@ -282,8 +275,8 @@ public final class PrintPages {
     }
 
     /** The numbers whose labels can be printed, with commas; empty where none is held back or none is left. */
-    private static String others(Looked looked, List<Blocked> blocked) {
-        List<String> held = blocked.stream().map(Blocked::number).toList();
+    private static String others(Looked looked, List<HeldBack.Label> blocked) {
+        List<String> held = blocked.stream().map(HeldBack.Label::number).toList();
         return held.isEmpty() && looked.unknown().isEmpty()
                 ? ""
                 : looked.pieces().stream()

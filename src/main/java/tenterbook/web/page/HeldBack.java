@@ -1,0 +1,85 @@
+package tenterbook.web.page;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import tenterbook.label.Gathering;
+import tenterbook.label.LabelBlocked;
+import tenterbook.label.LabelFacts;
+import tenterbook.label.LabelRequest;
+import tenterbook.label.LabelText;
+import tenterbook.label.paper.LabelPaper;
+import tenterbook.label.rule.Refusal;
+import tenterbook.piece.Piece;
+import tenterbook.web.Site;
+
+/** Labels that cannot be printed: why, where the record is mended, and which size would hold the words. */
+public final class HeldBack {
+    /** A larger size is sought for so many; it asks for laying out each label anew. */
+    static final int SOUGHT = 10;
+
+    private static final double[] HIGHER_MM = {5, 10, 15};
+
+    private HeldBack() {}
+
+    /** A form in which the record is mended. */
+    public record Link(String label, String address) {}
+
+    /** A reason in a sentence. */
+    public record Reason(String text, List<Link> links) {}
+
+    /** A piece whose label is held back, with the reasons and what to do. */
+    public record Label(String number, List<Reason> reasons) {}
+
+    static Label refused(LabelBlocked.Piece piece, LabelFacts facts) {
+        return new Label(
+                piece.number().value(),
+                piece.refusals().stream()
+                        .map(refusal -> new Reason(refusal.toString(), links(refusal, facts)))
+                        .toList());
+    }
+
+    private static List<Link> links(Refusal refusal, LabelFacts facts) {
+        String number = facts.piece().number().value();
+        return switch (refusal.mend()) {
+            case STUDIO -> List.of(new Link("Studio", "/studio"));
+            case PIECE -> List.of(new Link("Change " + number, "/pieces/" + number + "/edit"));
+            case CLOTH ->
+                facts.cloths().stream()
+                        .map(LabelFacts.ClothPart::cloth)
+                        .distinct()
+                        .map(cloth -> new Link(
+                                "Change cloth " + cloth.id(),
+                                "/cloths/" + cloth.id().value() + "/edit"))
+                        .toList();
+        };
+    }
+
+    /** @param seek whether a larger size is looked for */
+    static Label unprintable(Site site, Piece piece, String reason, LabelRequest request, boolean seek)
+            throws IOException {
+        String number = piece.number().value();
+        List<Reason> reasons = new ArrayList<>();
+        reasons.add(new Reason(
+                seek ? reason + higher(site, piece, request) : reason,
+                List.of(new Link("Change " + number, "/pieces/" + number + "/edit"))));
+        return new Label(number, reasons);
+    }
+
+    /** As in ' It fits 150 by 110 mm.'; empty where none of the sizes tried holds it. */
+    private static String higher(Site site, Piece piece, LabelRequest request) throws IOException {
+        for (double more : HIGHER_MM) {
+            try {
+                LabelRequest larger = request.sized(request.widthMm(), request.heightMm() + more);
+                LabelText text = LabelText.of(Gathering.of(site.archive(), piece), larger);
+                if (LabelPaper.unprintable(List.of(text), larger).isEmpty()) {
+                    return String.format(Locale.ROOT, " It fits %.0f by %.0f mm.", larger.widthMm(), larger.heightMm());
+                }
+            } catch (IllegalArgumentException tooLarge) {
+                return "";
+            }
+        }
+        return "";
+    }
+}

@@ -1,0 +1,51 @@
+package tenterbook.web.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tenterbook.label.CareFacts;
+import tenterbook.label.Gathering;
+import tenterbook.label.LabelRequest;
+import tenterbook.label.LabelText;
+import tenterbook.label.care.CareSymbols;
+import tenterbook.ledger.Saved;
+import tenterbook.piece.Piece;
+import tenterbook.web.Site;
+
+/** The doubts about a batch of labels: each said once, with the pieces it concerns. */
+final class LabelQuestions {
+    private static final int MOST = 30;
+    private static final int MOST_NUMBERS = 12;
+
+    private LabelQuestions() {}
+
+    static List<String> of(List<LabelText> texts) {
+        Map<String, List<String>> pieces = new LinkedHashMap<>();
+        texts.forEach(text -> text.questions().stream()
+                .map(Object::toString)
+                .distinct()
+                .forEach(question -> pieces.computeIfAbsent(question, each -> new ArrayList<>())
+                        .add(text.number().value())));
+        List<String> said = new ArrayList<>();
+        pieces.forEach((question, numbers) -> said.add(numbers(numbers) + ": " + question));
+        return said.subList(0, Math.min(MOST, said.size()));
+    }
+
+    /** Why no care symbol can be drawn for the first piece, row by row; empty where one can, or none is asked for. */
+    static List<String> noSymbols(Site site, List<Saved<Piece>> pieces, LabelRequest request) {
+        if (pieces.isEmpty() || !request.careSymbols()) {
+            return List.of();
+        }
+        CareSymbols symbols = CareSymbols.of(
+                CareFacts.of(Gathering.of(site.archive(), pieces.get(0).record())), request.market());
+        return symbols.marks().isEmpty() ? symbols.gaps() : List.of();
+    }
+
+    private static String numbers(List<String> numbers) {
+        return numbers.size() <= MOST_NUMBERS
+                ? String.join(", ", numbers)
+                : String.join(", ", numbers.subList(0, MOST_NUMBERS))
+                        + " and %d more".formatted(numbers.size() - MOST_NUMBERS);
+    }
+}
