@@ -47,10 +47,10 @@ final class BenchSheet {
             blocks.add(Say.missing("How it was made is not recorded; there is nothing to repeat yet."));
         }
         for (int i = 0; i < clampings.size(); i++) {
-            if (i > 0) {
-                blocks.add(new Block.NewPage());
-            }
             sheet.clamping(blocks, clampings.get(i), clampings.size() > 1);
+        }
+        if (!clampings.isEmpty()) {
+            blocks.add(Say.note(Cautions.DEFERS));
         }
         return new DocumentText(
                 request.kind().code(),
@@ -68,17 +68,16 @@ final class BenchSheet {
         RecipeFigures figures = RecipeFigures.of(clamping, cloths());
         blocks.add(new Block.Heading(2, "Fold and clamp"));
         cautions(blocks, Cautions.ofClamping());
+        String layers = figures.layers().refused()
+                ? clamping.fold().inWords().isEmpty() ? "" : "Number of layers not known"
+                : QuantityWords.value(figures.layers().value()) + "\u00a0layers";
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(Say.fact("Boards", clamping.boards().stream().map(this::board).collect(Collectors.joining("; "))));
         facts.add(Say.fact("Cloth", clamping.cuts().stream().map(this::cut).collect(Collectors.joining("; "))));
         facts.add(Say.fact(
                 "Fold",
-                Say.joined(". ", clamping.fold().inWords(), clamping.fold().note())));
-        facts.add(Say.fact(
-                "Layers",
-                figures.layers().refused()
-                        ? ""
-                        : QuantityWords.value(figures.layers().value())));
+                Say.joined(
+                        ". ", clamping.fold().inWords(), layers, clamping.fold().note())));
         facts.add(Say.fact("Clamp", Say.joined(", ", clamping.pressure(), entered(clamping.clamped()))));
         facts.add(Say.fact("Water", clamping.water()));
         if (!clamping.lesson().isEmpty()) {
@@ -92,7 +91,6 @@ final class BenchSheet {
         for (int i = 0; i < clamping.steps().size(); i++) {
             step(blocks, clamping.steps().get(i), figures.steps().get(i), i + 1);
         }
-        blocks.add(Say.note(Cautions.DEFERS));
     }
 
     private Map<ClothId, Cloth> cloths() {
@@ -142,18 +140,7 @@ final class BenchSheet {
             facts.add(charge(step.charges().get(i), figures.charges().get(i)));
         }
         add(facts, "Holes", String.join(", ", step.holes()));
-        add(
-                facts,
-                "Liquor",
-                Say.joined(
-                        ", ",
-                        figures.liquor().refused()
-                                ? ""
-                                : QuantityWords.value(figures.liquor().value()),
-                        step.liquorRatio().recorded() ? "ratio " + entered(step.liquorRatio()) : ""));
-        add(facts, "Heat", entered(step.temperature()));
-        add(facts, "pH", entered(step.ph()).replaceFirst("(?i)^ph\\s*", ""));
-        add(facts, "Time", entered(step.duration()));
+        bath(facts, step, figures);
         add(facts, "Dips", dips(step));
         add(facts, "Notes", step.notes());
         if (facts.isEmpty()) {
@@ -163,7 +150,27 @@ final class BenchSheet {
         if (step.dips().recorded()) {
             blocks.add(dipTable(step));
         }
-        blocks.add(new Block.Blank("Done today", 2));
+        blocks.add(new Block.Blank("Done today", 1));
+    }
+
+    /** What is read off in one glance stands on one line; what stands alone has its own name. */
+    private static void bath(List<Block.Fact> facts, Step step, RecipeFigures.StepFigures figures) {
+        String liquor = Say.joined(
+                ", ",
+                figures.liquor().refused()
+                        ? ""
+                        : QuantityWords.value(figures.liquor().value()),
+                step.liquorRatio().recorded() ? "ratio\u00a0" + entered(step.liquorRatio()) : "");
+        String ph = entered(step.ph()).replaceFirst("(?i)^ph\\s*", "");
+        String heat = entered(step.temperature());
+        String time = entered(step.duration());
+        if (liquor.isEmpty()) {
+            add(facts, "Heat", heat);
+            add(facts, "pH", ph);
+            add(facts, "Time", time);
+        } else {
+            add(facts, "Liquor", Say.joined(", ", liquor, heat, ph.isEmpty() ? "" : "pH\u00a0" + ph, time));
+        }
     }
 
     private List<Lot> lots(Step step) {

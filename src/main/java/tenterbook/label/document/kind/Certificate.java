@@ -66,8 +66,6 @@ final class Certificate {
         facts.add(Say.fact(
                 "Boards", told.facts().boards().stream().map(BoardPair::title).collect(Collectors.joining(", "))));
         facts.add(Say.fact("How it was made", HowMade.words(told.facts())));
-        facts.add(Say.fact(
-                "Code of this record", VerificationCode.of(told.newest().hash())));
         return facts;
     }
 
@@ -83,7 +81,6 @@ final class Certificate {
     private static List<Block> verifying(Told told) {
         VerificationCode code = VerificationCode.of(told.newest().hash());
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.NewPage());
         blocks.add(new Block.Heading(2, "How to verify this"));
         blocks.add(new Block.Code(
                 Say.joined(

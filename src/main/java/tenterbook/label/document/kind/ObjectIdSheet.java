@@ -46,15 +46,13 @@ final class ObjectIdSheet {
         blocks.add(new Block.Heading(1, told.number() + "  " + told.title()));
         lacking().forEach(lack -> blocks.add(Say.missing(lack)));
         List<PiecePhoto> photos = told.photos().stream().limit(MOST_PHOTOGRAPHS).toList();
-        photos.stream().limit(2).forEach(photo -> blocks.add(shown(photo, Block.Extent.HALF)));
+        // All together at the head, in rows of three where there are more than two: none is left alone on a page.
+        Block.Extent extent = photos.size() > 2 ? Block.Extent.THIRD : Block.Extent.HALF;
+        photos.forEach(photo -> blocks.add(shown(photo, extent)));
         blocks.add(new Block.Heading(2, "Nine categories"));
         blocks.add(new Block.Facts(categories()));
         blocks.add(new Block.Heading(2, "Description and particulars"));
         blocks.add(new Block.Facts(particulars(request)));
-        if (photos.size() > 2) {
-            blocks.add(new Block.Heading(2, "More photographs"));
-            photos.stream().skip(2).forEach(photo -> blocks.add(shown(photo, Block.Extent.HALF)));
-        }
         blocks.add(
                 Say.note(
                         "The order is that of Object ID (International Council of Museums, 1997). Keep this sheet safe and away from the piece itself; give it to the police and the insurer if the piece is lost."));

@@ -59,6 +59,7 @@ final class Blocks {
     private List<Slab> of(List<Block> blocks) {
         List<Slab> slabs = new ArrayList<>();
         boolean newPage = false;
+        int section = 0;
         for (int i = 0; i < blocks.size(); i++) {
             Block block = blocks.get(i);
             if (block instanceof Block.NewPage) {
@@ -70,6 +71,12 @@ final class Blocks {
                 List<Block.Photograph> row = row(blocks, i, photo);
                 i += row.size() - 1;
                 more = pictures.photographs(row);
+            } else if (block instanceof Block.Code code
+                    && type.labels() > 0
+                    && i + 1 < blocks.size()
+                    && blocks.get(i + 1) instanceof Block.Items items) {
+                i++;
+                more = List.of(pictures.code(code, text.items(items)));
             } else {
                 more = of(block);
             }
@@ -83,6 +90,18 @@ final class Blocks {
             if (inSection) {
                 more = allTied(more);
             }
+            if (block instanceof Block.Signatures && !more.isEmpty() && verified(blocks, i + 1)) {
+                more = tiedTo(more);
+            }
+            if (block instanceof Block.Heading heading && heading.level() <= 2) {
+                if (headed(blocks, i, Block.Signatures.class)) {
+                    // A signature stands with what is signed.
+                    List<Slab> signed = tiedTo(slabs.subList(section, slabs.size()));
+                    slabs.subList(section, slabs.size()).clear();
+                    slabs.addAll(signed);
+                }
+                section = slabs.size();
+            }
             if (newPage && !more.isEmpty()) {
                 slabs.add(more.get(0).onNewPage());
                 slabs.addAll(more.subList(1, more.size()));
@@ -92,6 +111,25 @@ final class Blocks {
             }
         }
         return slabs;
+    }
+
+    /** A code by which the signed words are verified stands with the signature. */
+    private static boolean verified(List<Block> blocks, int at) {
+        return headed(blocks, at, Block.Code.class);
+    }
+
+    private static boolean headed(List<Block> blocks, int at, Class<? extends Block> kind) {
+        return at + 1 < blocks.size() && blocks.get(at) instanceof Block.Heading && kind.isInstance(blocks.get(at + 1));
+    }
+
+    /** Tied to what follows: whole where it is low, otherwise by its end. */
+    private List<Slab> tiedTo(List<Slab> slabs) {
+        double height = slabs.stream().mapToDouble(Slab::height).sum();
+        List<Slab> tied = new ArrayList<>(height < type.pageHeight() / 4 ? allTied(slabs) : slabs);
+        if (!tied.isEmpty()) {
+            tied.set(tied.size() - 1, tied.get(tied.size() - 1).tied());
+        }
+        return tied;
     }
 
     /** All but the last tied to the next. */

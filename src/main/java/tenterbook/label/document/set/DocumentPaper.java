@@ -35,6 +35,8 @@ public final class DocumentPaper {
 
     private static final double STEP = 0.03;
 
+    private static final double STEP_OF_AIR = 0.15;
+
     private DocumentPaper() {}
 
     /**
@@ -72,6 +74,12 @@ public final class DocumentPaper {
     private static int draw(
             Paper paper, DocumentText text, PageSize page, Dress dress, Words words, Shots shots, Tag whole)
             throws IOException {
+        if (dress == Dress.SHEET || dress == Dress.BENCH) {
+            Type type = airy(text, page, dress, words, shots, whole);
+            List<List<Pages.Placed>> pages = set(text, type, words, shots, whole);
+            draw(paper, text, page, dress, words, type, pages);
+            return pages.size();
+        }
         double least = dress == Dress.WALL ? LEAST_ON_WALL : dress == Dress.CARD ? LEAST_ON_CARD : 1;
         Type type = null;
         List<List<Pages.Placed>> pages = List.of();
@@ -89,6 +97,37 @@ public final class DocumentPaper {
         if (dress == Dress.WALL && pages.size() > 1) {
             throw tooMuch(text, page, pages);
         }
+        draw(paper, text, page, dress, words, chosen, pages);
+        return pages.size();
+    }
+
+    /** Type of its usual size, with as much air as costs no further page. */
+    private static Type airy(DocumentText text, PageSize page, Dress dress, Words words, Shots shots, Tag whole) {
+        Type usual = Type.of(dress, page, 1);
+        int most = set(text, usual, words, shots, whole).size();
+        Type tightest = Type.of(dress, page, 1, Type.LEAST_AIR);
+        int fewest = most == 1 ? 1 : set(text, tightest, words, shots, whole).size();
+        if (fewest >= most) {
+            return usual;
+        }
+        for (double air = 1 - STEP_OF_AIR; air > Type.LEAST_AIR; air -= STEP_OF_AIR) {
+            Type type = Type.of(dress, page, 1, air);
+            if (set(text, type, words, shots, whole).size() <= fewest) {
+                return type;
+            }
+        }
+        return tightest;
+    }
+
+    private static void draw(
+            Paper paper,
+            DocumentText text,
+            PageSize page,
+            Dress dress,
+            Words words,
+            Type chosen,
+            List<List<Pages.Placed>> pages)
+            throws IOException {
         for (int i = 0; i < pages.size(); i++) {
             List<Pages.Placed> placed = pages.get(i);
             Furniture furniture = new Furniture(text, chosen, words, i + 1, pages.size());
@@ -102,7 +141,6 @@ public final class DocumentPaper {
                 }
             });
         }
-        return pages.size();
     }
 
     private static List<List<Pages.Placed>> set(DocumentText text, Type type, Words words, Shots shots, Tag whole) {

@@ -39,7 +39,9 @@ final class PictureBlocks {
         };
         boolean marked = across == 1 && !row.get(0).marks().isEmpty();
         double width = marked ? type.measure() * 0.62 : (type.measure() - GUTTER * (across - 1)) / across;
-        double most = type.pageHeight() * (across == 1 ? type.wholeHeight() : across == 2 ? 0.225 : 0.2);
+        double most = type.tallest(
+                row.get(0).extent(),
+                row.stream().anyMatch(photo -> !photo.marks().isEmpty()));
         List<Framed> framed = new ArrayList<>();
         for (Block.Photograph photo : row) {
             framed.add(framed(photo, width, most));
@@ -265,8 +267,16 @@ final class PictureBlocks {
         return new Tone(screen.red(), screen.green(), screen.blue());
     }
 
-    /** The square at the left, its words at the right. */
     List<Slab> code(Block.Code code) {
+        return List.of(code(code, List.of()));
+    }
+
+    /**
+     * The square at the left, its words at the right.
+     *
+     * @param beside what stands at the right below its words
+     */
+    Slab code(Block.Code code, List<Slab> beside) {
         SquareCode square = new SquareCode(code.content());
         double side = Math.min(30, Math.max(type.labels() > 0 ? type.labels() - 6 : 24, 16));
         double quiet = square.quietMm(side);
@@ -284,8 +294,12 @@ final class PictureBlocks {
         Words.Set words = desk.set(code.words(), type.small(), width);
         Tag figure = desk.document().figure("Square code that says: " + code.content());
         Tag p = desk.document().child("P");
-        double height = Math.max(side + quiet, shown.height() + words.height());
-        return List.of(Slab.of(height, type.space(1), code.shown() + " " + code.words(), (ink, y) -> {
+        double worded = shown.height() + words.height();
+        double under = beside.stream()
+                .mapToDouble(slab -> slab.before() + slab.height())
+                .sum();
+        double height = Math.max(side + quiet, worded + under);
+        return Slab.of(height, type.space(1), code.shown() + " " + code.words(), (ink, y) -> {
             ink.tagged(figure, () -> square.draw(ink, type.left(), y, side));
             if (!shown.empty()) {
                 ink.tagged(p, () -> shown.draw(ink, x, y - 1, Type.INK));
@@ -293,6 +307,12 @@ final class PictureBlocks {
             if (!words.empty()) {
                 ink.tagged(p, () -> words.draw(ink, x, y - 1 + shown.height(), Type.QUIET));
             }
-        }));
+            double at = y + worded;
+            for (Slab slab : beside) {
+                at += slab.before();
+                slab.drawing().draw(ink, at);
+                at += slab.height();
+            }
+        });
     }
 }

@@ -1,5 +1,6 @@
 package tenterbook.label.document.set;
 
+import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
@@ -8,12 +9,15 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.Map;
 import java.util.Optional;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageReader;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageInputStream;
 import tenterbook.label.document.Photographs;
 import tenterbook.measure.Digest;
 import tenterbook.photo.PreviewSize;
@@ -28,12 +32,44 @@ final class Shots {
     private final Photographs source;
     private final Map<String, Optional<Shot>> made = new HashMap<>();
 
-    /**
-     * A photograph at the size it is drawn, in millimetres.
-     *
-     * @param jpeg of about {@link #DPI}; fewer where the original has no more
-     */
-    record Shot(byte[] jpeg, double width, double height) {}
+    /** A photograph at the size it is drawn, in millimetres. */
+    static final class Shot {
+        private final Digest digest;
+        private final byte[] file;
+        private final int pixels;
+        private final double width;
+        private final double height;
+        private byte[] jpeg;
+
+        private Shot(Digest digest, byte[] file, int pixels, double width, double height) {
+            this.digest = digest;
+            this.file = file;
+            this.pixels = pixels;
+            this.width = width;
+            this.height = height;
+        }
+
+        double width() {
+            return width;
+        }
+
+        double height() {
+            return height;
+        }
+
+        /** Of about {@link #DPI}; fewer where the original has no more. Made when first asked for, and once. */
+        byte[] jpeg() {
+            try {
+                if (jpeg == null) {
+                    BufferedImage picture = ImageIO.read(new ByteArrayInputStream(file));
+                    jpeg = pixels >= picture.getWidth() ? file : encoded(smaller(picture, pixels));
+                }
+                return jpeg;
+            } catch (IOException e) {
+                throw unread(digest, e);
+            }
+        }
+    }
 
     Shots(Photographs source) {
         this.source = source;
@@ -54,20 +90,36 @@ final class Shots {
             if (file.isEmpty()) {
                 return Optional.empty();
             }
-            BufferedImage picture = ImageIO.read(new ByteArrayInputStream(file.get()));
-            if (picture == null) {
+            return extent(file.get()).map(picture -> {
+                double scale = Math.min(width / picture.getWidth(), height / picture.getHeight());
+                double w = picture.getWidth() * scale;
+                int pixels = (int) Math.round(w / 25.4 * DPI);
+                return new Shot(digest, file.get(), pixels, w, picture.getHeight() * scale);
+            });
+        } catch (IOException e) {
+            throw unread(digest, e);
+        }
+    }
+
+    private static UncheckedIOException unread(Digest digest, IOException e) {
+        return new UncheckedIOException(
+                "The photograph %s could not be read for the document: %s".formatted(digest.hex(), e.getMessage()), e);
+    }
+
+    /** From the picture's head alone; empty where it is of no kind that can be read. */
+    private static Optional<Dimension> extent(byte[] file) throws IOException {
+        try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(file))) {
+            Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
+            if (!readers.hasNext()) {
                 return Optional.empty();
             }
-            double scale = Math.min(width / picture.getWidth(), height / picture.getHeight());
-            double w = picture.getWidth() * scale;
-            double h = picture.getHeight() * scale;
-            int pixels = (int) Math.round(w / 25.4 * DPI);
-            byte[] jpeg = pixels >= picture.getWidth() ? file.get() : encoded(smaller(picture, pixels));
-            return Optional.of(new Shot(jpeg, w, h));
-        } catch (IOException e) {
-            throw new UncheckedIOException(
-                    "The photograph %s could not be read for the document: %s".formatted(digest.hex(), e.getMessage()),
-                    e);
+            ImageReader reader = readers.next();
+            try {
+                reader.setInput(in, true, true);
+                return Optional.of(new Dimension(reader.getWidth(0), reader.getHeight(0)));
+            } finally {
+                reader.dispose();
+            }
         }
     }
 

@@ -50,25 +50,21 @@ final class TextBlocks {
     List<Slab> note(Block.Note note) {
         boolean barred = note.manner() != Block.Manner.NOTE;
         double inset = barred ? 3 : 0;
+        // At the bench a caution runs over the whole measure: fewer lines, and none overlooked.
+        boolean wide = barred && type.sectionsWhole();
+        double x = wide ? type.left() : type.main();
+        double width = wide ? type.measure() : type.mainMeasure();
         Style style = barred ? type.cell() : type.small();
         Tone tone = note.manner() == Block.Manner.NOTE ? Type.QUIET : Type.INK;
         Tag tag = desk.document().child("P");
         List<Slab> slabs = new ArrayList<>();
-        desk.paragraph(
-                slabs,
-                note.text(),
-                style,
-                type.main() + inset,
-                type.mainMeasure() - inset,
-                type.space(0.55),
-                tone,
-                tag);
-        return barred ? slabs.stream().map(this::barred).toList() : slabs;
+        desk.paragraph(slabs, note.text(), style, x + inset, width - inset, type.space(0.55), tone, tag);
+        return barred ? slabs.stream().map(slab -> barred(slab, x)).toList() : slabs;
     }
 
-    private Slab barred(Slab slab) {
+    private Slab barred(Slab slab, double x) {
         return new Slab(slab.height(), slab.before(), slab.withNext(), false, null, slab.words(), (ink, y) -> {
-            ink.artifact(() -> ink.rectangle(type.main(), y, 0.9, slab.height(), Type.HEED));
+            ink.artifact(() -> ink.rectangle(x, y, 0.9, slab.height(), Type.HEED));
             slab.drawing().draw(ink, y);
         });
     }

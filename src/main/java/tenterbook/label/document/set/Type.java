@@ -1,8 +1,10 @@
 package tenterbook.label.document.set;
 
+import tenterbook.label.document.Block;
 import tenterbook.label.document.Dress;
 import tenterbook.label.document.PageSize;
 import tenterbook.label.layout.Face;
+import tenterbook.label.layout.Mm;
 import tenterbook.label.layout.Style;
 import tenterbook.label.layout.Tone;
 
@@ -13,10 +15,13 @@ import tenterbook.label.layout.Tone;
  * @param wholeHeight the tallest a photograph over the whole measure may be, as a part of the page's height
  * @param labels width of the narrow column for names of facts; 0 where there is none
  * @param gutter between the two columns
+ * @param air how much of the usual space between blocks and of the usual height of photographs there is; 1 is all, and
+ *     {@link #LEAST_AIR} the least that looks well
  * @param first where the first page begins, and {@code top} the others
  */
 record Type(
         boolean sectionsWhole,
+        double air,
         double pageWidth,
         double pageHeight,
         double wholeHeight,
@@ -46,28 +51,42 @@ record Type(
 
     static final double HAIRLINE = 0.35;
 
+    /** Photographs of 37 mm still show what they show, and blocks still stand apart: judged by eye. */
+    static final double LEAST_AIR = 0.55;
+
     /** @param scale of all type */
     static Type of(Dress dress, PageSize page, double scale) {
+        return of(dress, page, scale, 1);
+    }
+
+    /**
+     * @param scale of all type
+     * @param air {@link #LEAST_AIR} to 1
+     */
+    static Type of(Dress dress, PageSize page, double scale, double air) {
         double w = page.widthMm();
         double h = page.heightMm();
         return switch (dress) {
             case SHEET -> {
                 double s = w < 180 ? 0.9 * scale : scale;
                 double side = w < 180 ? 14 : 22;
-                yield made(dress, w, h, side, side - 2, side - 3, 24, 22, w < 180 ? 26 : 38, 5, s, 26, 16, 10.2, 9.6);
+                yield made(
+                        dress, air, w, h, side, side - 2, side - 3, 24, 22, w < 180 ? 26 : 38, 5, s, 26, 16, 10.2, 9.6);
             }
-            case BENCH -> made(dress, w, h, 18, 16, 15, 22, 20, 38, 5, scale, 28, 22, 14.5, 14.5);
+            case BENCH -> made(dress, air, w, h, 18, 16, 15, 22, 20, 38, 5, scale, 28, 22, 14.5, 14.5);
             case WALL -> {
                 double s = scale * (w < 180 ? 0.8 : 1);
                 double side = w < 180 ? 17 : 27;
-                yield made(dress, w, h, side, side, side, side, side - 3, 0, 0, s, Math.max(18 / s, 34), 20, 16, 15);
+                yield made(
+                        dress, air, w, h, side, side, side, side, side - 3, 0, 0, s, Math.max(18 / s, 34), 20, 16, 15);
             }
-            case CARD -> made(dress, w, h, 8, 8, 8, 13, 11, 19, 3, scale, 15, 11, 8, 7.8);
+            case CARD -> made(dress, air, w, h, 8, 8, 8, 13, 11, 19, 3, scale, 15, 11, 8, 7.8);
         };
     }
 
     private static Type made(
             Dress dress,
+            double air,
             double w,
             double h,
             double left,
@@ -85,6 +104,7 @@ record Type(
         double small = value * 0.86;
         return new Type(
                 dress == Dress.BENCH,
+                air,
                 w,
                 h,
                 dress == Dress.CARD ? 0.36 : 0.42,
@@ -133,8 +153,18 @@ record Type(
         return pageHeight - bottom;
     }
 
-    /** A usual space between blocks, as a part of the leading of text. */
+    /** A usual space between blocks, as a part of the leading of text. It gives way half as far as photographs do. */
     double space(double parts) {
-        return tenterbook.label.layout.Mm.of(value.leading()) * parts;
+        return Mm.of(value.leading()) * parts * (1 + air) / 2;
+    }
+
+    /** The tallest a photograph may be. One with marks keeps its size: it is there to be looked at closely. */
+    double tallest(Block.Extent extent, boolean marked) {
+        double part = switch (extent) {
+            case WHOLE -> wholeHeight;
+            case HALF -> 0.225;
+            case THIRD -> 0.2;
+        };
+        return pageHeight * part * (marked ? 1 : air);
     }
 }

@@ -81,6 +81,43 @@ class DocumentPdfTest {
     }
 
     @Test
+    void aUsualCertificateIsOnePageWithItsSignatureAndItsCode() throws Exception {
+        ReadBack back = new ReadBack(studio.pdf(DocumentKind.PROVENANCE_CERTIFICATE));
+        assertThat(back.pages()).isEqualTo(1);
+        assertThat(back.text(1)).contains("place, date", "The first 16 digits");
+    }
+
+    @Test
+    void photographsMakeRoomRatherThanGoOverAlone() throws Exception {
+        DocumentRequest request = SampleStudioDocuments.request(DocumentKind.OBJECT_ID);
+        List<DocumentDraft> drafts = Composition.of(studio.archive, studio.pieces("V24-003"), request);
+        ReadBack back = new ReadBack(studio.pdf(drafts, request));
+        assertThat(back.pictures()).hasSize(3);
+        assertThat(back.pages()).isEqualTo(1);
+    }
+
+    @Test
+    void signaturesStandWithTheTermsTheySign() throws Exception {
+        DocumentRequest request = SampleStudioDocuments.request(DocumentKind.LOAN_SCHEDULE);
+        List<DocumentDraft> drafts = Composition.of(studio.archive, studio.pieces("V24-005"), request);
+        ReadBack back = new ReadBack(studio.pdf(drafts, request));
+        assertThat(back.text(back.pages())).contains("For the borrower", "The pieces hang together");
+    }
+
+    @Test
+    void severalStepsStandOnAPageOfTheBenchSheet() throws Exception {
+        DocumentRequest request = SampleStudioDocuments.request(DocumentKind.BENCH_SHEET);
+        List<DocumentDraft> drafts = Composition.of(studio.archive, studio.pieces("V24-002"), request);
+        ReadBack back = new ReadBack(studio.pdf(drafts, request));
+        assertThat(back.pages()).isLessThanOrEqualTo(5);
+        for (int page = 2; page <= back.pages(); page++) {
+            assertThat(back.text(page).split("Done today", -1))
+                    .as("steps on page " + page)
+                    .hasSizeGreaterThan(2);
+        }
+    }
+
+    @Test
     void photographsOfTheSampleAreSharpOnPaper() throws Exception {
         assertThat(new ReadBack(studio.pdf(DocumentKind.OBJECT_ID)).pictures())
                 .hasSize(2)
