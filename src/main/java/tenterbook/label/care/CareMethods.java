@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import tenterbook.label.rule.Tables;
+import tenterbook.measure.OwnTable;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.TestStandard;
 
@@ -20,7 +20,7 @@ final class CareMethods {
      */
     private record Method(String shows, List<String> fits, Double least, boolean colourAlone, String limits) {}
 
-    private static final Map<String, Method> METHODS = Tables.rows("care-methods.csv").stream()
+    private static final Map<String, Method> METHODS = OwnTable.rows("/label/care-methods.csv").stream()
             .collect(Collectors.toMap(
                     row -> row.get("method"),
                     row -> new Method(

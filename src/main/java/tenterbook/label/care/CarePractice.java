@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import tenterbook.label.rule.Question;
 import tenterbook.label.rule.Rule;
-import tenterbook.label.rule.Tables;
+import tenterbook.measure.OwnTable;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
 
@@ -32,7 +32,7 @@ final class CarePractice {
         }
     }
 
-    private static final List<Row> ROWS = Tables.rows("care-practice.csv").stream()
+    private static final List<Row> ROWS = OwnTable.rows("/label/care-practice.csv").stream()
             .map(row -> new Row(
                     CareCase.Of.valueOf(row.get("of").toUpperCase(Locale.ROOT)),
                     words(row.get("words")),

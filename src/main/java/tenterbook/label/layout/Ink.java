@@ -207,14 +207,9 @@ public final class Ink {
     }
 
     public void circle(double x, double y, double radius, double weight, Tone tone) {
-        double k = 0.5522847498 * radius;
         drawn("a circle", () -> {
             stroke(tone, weight);
-            page.moveTo(x(x + radius), y(y));
-            page.curveTo(x(x + radius), y(y + k), x(x + k), y(y + radius), x(x), y(y + radius));
-            page.curveTo(x(x - k), y(y + radius), x(x - radius), y(y + k), x(x - radius), y(y));
-            page.curveTo(x(x - radius), y(y - k), x(x - k), y(y - radius), x(x), y(y - radius));
-            page.curveTo(x(x + k), y(y - radius), x(x + radius), y(y - k), x(x + radius), y(y));
+            round(x, y, radius);
             page.closeAndStroke();
         });
     }
@@ -260,16 +255,21 @@ public final class Ink {
 
     /** A filled circle. */
     public void disc(double x, double y, double radius, Tone tone) {
-        double k = 0.5522847498 * radius;
         drawn("a disc", () -> {
             fill(tone);
-            page.moveTo(x(x + radius), y(y));
-            page.curveTo(x(x + radius), y(y + k), x(x + k), y(y + radius), x(x), y(y + radius));
-            page.curveTo(x(x - k), y(y + radius), x(x - radius), y(y + k), x(x - radius), y(y));
-            page.curveTo(x(x - radius), y(y - k), x(x - k), y(y - radius), x(x), y(y - radius));
-            page.curveTo(x(x + k), y(y - radius), x(x + radius), y(y - k), x(x + radius), y(y));
+            round(x, y, radius);
             page.fill();
         });
+    }
+
+    /** The outline of a circle as four curves. */
+    private void round(double x, double y, double radius) throws IOException {
+        double k = 0.5522847498 * radius;
+        page.moveTo(x(x + radius), y(y));
+        page.curveTo(x(x + radius), y(y + k), x(x + k), y(y + radius), x(x), y(y + radius));
+        page.curveTo(x(x - k), y(y + radius), x(x - radius), y(y + k), x(x - radius), y(y));
+        page.curveTo(x(x - radius), y(y - k), x(x - k), y(y - radius), x(x), y(y - radius));
+        page.curveTo(x(x + k), y(y - radius), x(x + radius), y(y - k), x(x + radius), y(y));
     }
 
     private void fill(Tone tone) throws IOException {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVRecord;
+import tenterbook.measure.OwnTable;
 
 /** The tables of fibre names: {@code /label/fibres.csv}, what a maker writes, and {@code /label/fibre-names.csv}, what is printed. */
 final class FibreNames {
@@ -52,10 +53,10 @@ final class FibreNames {
     private static final Pattern SALT =
             Pattern.compile("\\b(alumini?um|alum|iron|ferrous|copper|calcium|sodium) acetate\\b");
 
-    private static final List<Fibre> FIBRES = Tables.rows("fibres.csv").stream()
+    private static final List<Fibre> FIBRES = OwnTable.rows("/label/fibres.csv").stream()
             .map(row -> new Fibre(row.get("fibre"), cell(row, "entries")))
             .toList();
-    private static final List<String> ABBREVIATIONS = Tables.rows("fibre-abbreviations.csv").stream()
+    private static final List<String> ABBREVIATIONS = OwnTable.rows("/label/fibre-abbreviations.csv").stream()
             .map(row -> row.get("abbreviation"))
             .toList();
     private static final Map<String, Printed> PRINTED = printed();
@@ -85,7 +86,7 @@ final class FibreNames {
 
     private static Map<String, Printed> printed() {
         Map<String, Printed> all = new LinkedHashMap<>();
-        for (CSVRecord row : Tables.rows("fibre-names.csv")) {
+        for (CSVRecord row : OwnTable.rows("/label/fibre-names.csv")) {
             String key = key(Market.valueOf(row.get("market")), row.get("language"), row.get("fibre"));
             all.put(key, new Printed(cell(row, "names"), row.get("source"), "read".equals(row.get("status"))));
         }

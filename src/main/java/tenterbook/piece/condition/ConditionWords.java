@@ -1,13 +1,7 @@
 package tenterbook.piece.condition;
 
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Objects;
-import org.apache.commons.csv.CSVFormat;
+import tenterbook.measure.OwnTable;
 
 /**
  * Plain words for what is seen on cloth, for where, and for how one looks. They are offered, never demanded: any other word is
@@ -41,19 +35,8 @@ public final class ConditionWords {
     }
 
     private static List<Word> read(String name) {
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setCommentMarker('#')
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (Reader reader = new InputStreamReader(
-                Objects.requireNonNull(ConditionWords.class.getResourceAsStream(name), name), StandardCharsets.UTF_8)) {
-            return format.parse(reader).stream()
-                    .map(row -> new Word(row.get("list"), row.get("word"), row.get("meaning")))
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException("The program's own table " + name + " cannot be read", e);
-        }
+        return OwnTable.rows("/tenterbook/piece/condition/" + name).stream()
+                .map(row -> new Word(row.get("list"), row.get("word"), row.get("meaning")))
+                .toList();
     }
 }

@@ -11,8 +11,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import tenterbook.label.care.CareCase.Of;
 import tenterbook.label.rule.Market;
 import tenterbook.label.rule.Question;
-import tenterbook.label.rule.Tables;
 import tenterbook.measure.Basis;
+import tenterbook.measure.OwnTable;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.Unit;
@@ -249,18 +249,18 @@ class CareEvidenceTest {
     @ParameterizedTest
     @EnumSource(TestStandard.class)
     void everyStandardHasItsRowInTheTable(TestStandard standard) {
-        assertThat(Tables.rows("care-methods.csv"))
+        assertThat(OwnTable.rows("/label/care-methods.csv"))
                 .anyMatch(row -> row.get("method").equals(standard.toString()));
     }
 
     @Test
     void everyKindNamedInTheTablesIsOne() {
         List<String> kinds = List.of(Kind.values()).stream().map(Kind::toString).toList();
-        for (var row : Tables.rows("care-practice.csv")) {
+        for (var row : OwnTable.rows("/label/care-practice.csv")) {
             assertThat(kinds).contains(row.get("answered_by").split("\\|"));
             assertThat(row.get("source")).startsWith("common practice");
         }
-        for (var row : Tables.rows("care-methods.csv")) {
+        for (var row : OwnTable.rows("/label/care-methods.csv")) {
             if (!row.get("fits").isEmpty()) {
                 assertThat(kinds).contains(row.get("fits").split("\\|"));
             }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import tenterbook.measure.OwnTable;
 
 /**
  * The list of rules for people, {@code README.md} beside the tables, says what the tables say. After a change of the tables run
@@ -49,7 +50,7 @@ class RuleListTest {
         }
         list.append("\n## Fibre names\n\n");
         list.append("| market | language | names read | names from memory |\n|---|---|---|---|\n");
-        var rows = Tables.rows("fibre-names.csv");
+        var rows = OwnTable.rows("/label/fibre-names.csv");
         rows.stream()
                 .map(row -> row.get("market") + " | " + row.get("language"))
                 .distinct()
@@ -58,7 +59,7 @@ class RuleListTest {
         list.append(
                 "\nGreat Britain and Northern Ireland use the names of the EU. Japanese names are all the maker's.\n");
         list.append("\n## Methods of care tests\n\n| method | shows | is a test of | status |\n|---|---|---|---|\n");
-        Tables.rows("care-methods.csv")
+        OwnTable.rows("/label/care-methods.csv")
                 .forEach(row -> list.append("| %s | %s | %s | %s |\n"
                         .formatted(
                                 row.get("method"),
@@ -69,7 +70,7 @@ class RuleListTest {
                                 row.get("status"))));
         list.append("\n## What is commonly held of materials\n\nPut to the maker as questions, and never printed.\n\n");
         list.append("| of | words | says | answered by a test of | source |\n|---|---|---|---|---|\n");
-        Tables.rows("care-practice.csv")
+        OwnTable.rows("/label/care-practice.csv")
                 .forEach(row -> list.append("| %s | %s | %s | %s | %s |\n"
                         .formatted(
                                 row.get("of"),

@@ -1,24 +1,16 @@
 package tenterbook.label.document.kind;
 
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 import tenterbook.label.LabelFacts;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
+import tenterbook.measure.OwnTable;
 
 /**
  * How much light a piece should get, from the dyes and fibres its records name: the most sensitive dye decides. A dye that no
@@ -41,27 +33,13 @@ final class Light {
     private record Judged(String dye, Degree degree, String status) {}
 
     private static List<Row> read() {
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setCommentMarker('#')
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (Reader reader = new InputStreamReader(
-                Objects.requireNonNull(Light.class.getResourceAsStream("/label/light.csv"), "light.csv"),
-                StandardCharsets.UTF_8)) {
-            List<Row> rows = new ArrayList<>();
-            for (CSVRecord row : format.parse(reader)) {
-                rows.add(new Row(
+        return OwnTable.rows("/label/light.csv").stream()
+                .map(row -> new Row(
                         anyOf(row.get("words")),
                         row.get("fibres").equals("any") ? null : anyOf(row.get("fibres")),
                         Degree.valueOf(row.get("degree").toUpperCase(Locale.ROOT)),
-                        row.get("status")));
-            }
-            return List.copyOf(rows);
-        } catch (IOException e) {
-            throw new UncheckedIOException("The program's own table light.csv cannot be read", e);
-        }
+                        row.get("status")))
+                .toList();
     }
 
     private static Pattern anyOf(String words) {
