@@ -10,20 +10,22 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
  * Measures how fast photographs are taken in, beside a bare decoding of the same files and beside general-purpose tools:
  *
- * <pre>MAVEN_OPTS=-Xmx1g mvn -q -Pbench compile exec:java -Dexec.mainClass=tenterbook.bench.IngestBench</pre>
+ * <pre>MAVEN_OPTS=-Xmx1500m mvn -q -Pbench compile exec:java -Dmain.class=tenterbook.bench.IngestBench</pre>
  *
  * <p>The photographs (50, or as many as the first argument says) are made once, under {@code target/bench-photos}. In each
- * round every way takes all of them, one way after the other, so that what else the machine does falls on all alike. The
- * cold round gives each way a new Java process and drops the files from the system's cache, where {@code dd} can do that. The
- * tools' part is left out where they are absent; see {@code src/bench/ingest-pipeline.sh}. {@code -Drounds=N} sets the rounds.
+ * round every way takes all of them, ten at a time in turn, so that what else the machine does falls on all alike. The cold
+ * round gives each way a new Java process and drops the files from the system's cache, where {@code dd} can do that. Each
+ * round ends with the tools, where they are there; see {@code src/bench/ingest-pipeline.sh}. {@code -Drounds=N} sets the rounds.
  */
 public final class IngestBench {
-    private static final int ROUNDS = Integer.getInteger("rounds", 3);
+    private static final int ROUNDS = Integer.getInteger("rounds", 5);
+    private static final int TURN = 10;
     private static final Path ENORMOUS = Path.of("target", "bench-enormous", "e.jpg");
 
     private final List<Path> photos;
@@ -47,7 +49,11 @@ public final class IngestBench {
                 ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
         Files.createDirectories(ENORMOUS.getParent());
         child(List.of("-Xmx1200m"), BenchPhotos.class, folder.toString(), "" + count, ENORMOUS.toString());
-        new IngestBench(folder, BenchPhotos.in(folder, count)).run();
+        try {
+            new IngestBench(folder, BenchPhotos.in(folder, count)).run();
+        } finally {
+            IngestWay.delete(IngestWay.TAKEN_IN);
+        }
     }
 
     private void run() throws Exception {
@@ -64,15 +70,14 @@ public final class IngestBench {
         }
         report("cold", cold);
         List<List<Took>> warm = new ArrayList<>();
+        List<Took> tools = new ArrayList<>();
         for (int round = 0; round <= ROUNDS; round++) {
-            List<Took> took = new ArrayList<>();
-            for (IngestWay way : IngestWay.values()) {
-                took.add(way.run(photos));
-            }
+            List<Took> took = inTurn();
             // The first round compiles the program.
             if (round > 0) {
                 report("warm " + round, took);
                 warm.add(took);
+                tools("kind", took.get(IngestWay.INTAKE.ordinal())).ifPresent(tools::add);
             }
         }
         List<Took> middle = new ArrayList<>();
@@ -81,8 +86,26 @@ public final class IngestBench {
             middle.add(Took.median(warm.stream().map(round -> round.get(index)).toList()));
         }
         report("warm, median of " + ROUNDS, middle);
-        tools(middle.get(IngestWay.INTAKE.ordinal()));
+        Took intake = middle.get(IngestWay.INTAKE.ordinal());
+        if (!tools.isEmpty()) {
+            told("kind", Took.median(tools), intake);
+            tools("each", intake);
+        }
         enormous();
+    }
+
+    /** Every way takes the same few photographs before any takes the next few, so that a slow minute slows all. */
+    private List<Took> inTurn() throws Exception {
+        IngestWay[] ways = IngestWay.values();
+        Took[] sums = new Took[ways.length];
+        for (int from = 0; from < photos.size(); from += TURN) {
+            List<Path> few = photos.subList(from, Math.min(photos.size(), from + TURN));
+            for (int i = 0; i < ways.length; i++) {
+                Took took = ways[i].run(few);
+                sums[i] = sums[i] == null ? took : sums[i].plus(took);
+            }
+        }
+        return List.of(sums);
     }
 
     private static void report(String round, List<Took> took) {
@@ -98,29 +121,29 @@ public final class IngestBench {
         }
     }
 
-    private void tools(Took intake) throws Exception {
-        System.out.printf("%ngeneral-purpose tools, 2 jobs%n");
-        for (String way : new String[] {"kind", "each"}) {
-            Path out = Files.createTempDirectory(Path.of("target"), "bench-tools");
-            try {
-                Process process = new ProcessBuilder(
-                                "bash", "src/bench/ingest-pipeline.sh", folder.toString(), out.toString(), way)
-                        .redirectErrorStream(true)
-                        .start();
-                String said = new String(process.getInputStream().readAllBytes()).strip();
-                if (process.waitFor() != 0) {
-                    System.out.println("  left out: " + said);
-                    return;
-                }
+    /** Two jobs of general-purpose tools, arranged as {@code src/bench/ingest-pipeline.sh} tells; empty where they are absent. */
+    private Optional<Took> tools(String way, Took intake) throws Exception {
+        Path out = Files.createTempDirectory(Files.createDirectories(IngestWay.TAKEN_IN), "tools");
+        try {
+            Process process = new ProcessBuilder(
+                            "bash", "src/bench/ingest-pipeline.sh", folder.toString(), out.toString(), way)
+                    .redirectErrorStream(true)
+                    .start();
+            String said = new String(process.getInputStream().readAllBytes()).strip();
+            if (process.waitFor() == 0) {
                 Took took = Took.read(said);
-                System.out.printf(Locale.ROOT, "  %-44s %s; %s of intake%n", way, took, took.over(intake));
-            } catch (IOException e) {
-                System.out.println("  left out: " + e.getMessage());
-                return;
-            } finally {
-                IngestWay.delete(out);
+                told(way, took, intake);
+                return Optional.of(took);
             }
+            System.out.println("  tools left out: " + said);
+        } catch (IOException e) {
+            System.out.println("  tools left out: " + e.getMessage());
         }
+        return Optional.empty();
+    }
+
+    private static void told(String way, Took took, Took intake) {
+        System.out.printf(Locale.ROOT, "  %-44s %s; %s of intake%n", "tools, 2 jobs, " + way, took, took.over(intake));
     }
 
     private static void enormous() throws Exception {

@@ -20,7 +20,10 @@ import tenterbook.photo.Previews;
 enum IngestWay {
     BARE_ONE("bare decoding with ImageIO, 1 thread"),
     BARE_TWO("bare decoding with ImageIO, 2 threads"),
-    INTAKE("intake, 2 threads");
+    INTAKE("intake");
+
+    /** Where the intake puts what it takes; to be deleted by whoever measures. */
+    static final Path TAKEN_IN = Path.of("target", "bench-taken-in");
 
     private final String words;
 
@@ -42,7 +45,6 @@ enum IngestWay {
     }
 
     Took run(List<Path> photos) throws Exception {
-        System.gc();
         return switch (this) {
             case BARE_ONE -> bare(photos, 1);
             case BARE_TWO -> bare(photos, 2);
@@ -69,26 +71,23 @@ enum IngestWay {
     }
 
     private static Took intake(List<Path> photos) throws Exception {
-        Path folder = Files.createTempDirectory(Path.of("target"), "bench-intake");
-        try {
-            Originals originals = new Originals(folder.resolve("photos"));
-            PhotoIntake intake = new PhotoIntake(originals, new Previews(folder.resolve("previews"), originals));
-            IntakePool pool = new IntakePool(intake, 2);
-            List<IntakePool.Incoming> incoming =
-                    photos.stream().map(IntakePool.Incoming::file).toList();
-            return Took.of(() -> {
-                for (IntakePool.Outcome outcome : pool.take(incoming, Progress.UNWATCHED)) {
-                    if (!(outcome instanceof IntakePool.Outcome.Taken taken)
-                            || !taken.photo().viewable()
-                            || taken.photo().palette().isEmpty()) {
-                        throw new IllegalStateException("A photograph was not taken in whole: " + outcome);
-                    }
+        // Left there until the end: a disk looks slowly for room where files have just been deleted.
+        Path folder = Files.createTempDirectory(Files.createDirectories(TAKEN_IN), "in");
+        Originals originals = new Originals(folder.resolve("photos"));
+        PhotoIntake intake = new PhotoIntake(originals, new Previews(folder.resolve("previews"), originals));
+        IntakePool pool = new IntakePool(intake);
+        List<IntakePool.Incoming> incoming =
+                photos.stream().map(IntakePool.Incoming::file).toList();
+        return Took.of(() -> {
+            for (IntakePool.Outcome outcome : pool.take(incoming, Progress.UNWATCHED)) {
+                if (!(outcome instanceof IntakePool.Outcome.Taken taken)
+                        || !taken.photo().viewable()
+                        || taken.photo().palette().isEmpty()) {
+                    throw new IllegalStateException("A photograph was not taken in whole: " + outcome);
                 }
-                return null;
-            });
-        } finally {
-            delete(folder);
-        }
+            }
+            return null;
+        });
     }
 
     static void delete(Path folder) throws IOException {

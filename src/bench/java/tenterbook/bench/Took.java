@@ -32,6 +32,10 @@ record Took(double clock, double busy) {
         return last;
     }
 
+    Took plus(Took other) {
+        return new Took(clock + other.clock, busy + other.busy);
+    }
+
     static Took median(List<Took> all) {
         return new Took(
                 all.stream().mapToDouble(Took::clock).sorted().toArray()[all.size() / 2],

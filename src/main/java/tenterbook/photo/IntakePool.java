@@ -25,9 +25,9 @@ public final class IntakePool {
     private final PhotoIntake intake;
     private final int workers;
 
-    /** As many workers as processors, at most {@link #MOST_WORKERS}. */
+    /** One worker more than processors, which has work while another waits for the disk; at most {@link #MOST_WORKERS}. */
     public IntakePool(PhotoIntake intake) {
-        this(intake, Math.min(MOST_WORKERS, Runtime.getRuntime().availableProcessors()));
+        this(intake, Math.min(MOST_WORKERS, 1 + Runtime.getRuntime().availableProcessors()));
     }
 
     /** @throws IllegalArgumentException if {@code workers} is less than 1 */

@@ -23,7 +23,7 @@ final class Jpeg {
             param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
             param.setCompressionQuality(quality);
             writer.setOutput(out);
-            writer.write(null, new IIOImage(picture.opaque(), null, null), param);
+            writer.write(null, new IIOImage(ComingRows.of(picture), null, null), param);
         } catch (IOException e) {
             throw new UncheckedIOException("A preview could not be encoded in memory", e);
         } finally {

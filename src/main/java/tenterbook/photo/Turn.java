@@ -30,4 +30,9 @@ record Turn(Size size, int first, int along, int down) {
             default -> new Turn(same, 0, 1, width);
         };
     }
+
+    /** Whether rows become columns. */
+    boolean sideways() {
+        return Math.abs(along) != 1;
+    }
 }
