@@ -26,8 +26,8 @@ final class Timings {
         busyNanos[count++] = THREADS.getCurrentThreadCpuTime() - busy;
     }
 
-    double busyMillis(double percentile) {
-        return at(busyNanos, percentile);
+    double clockMillis(double percentile) {
+        return at(nanos, percentile);
     }
 
     private double at(long[] times, double percentile) {
@@ -38,7 +38,7 @@ final class Timings {
 
     void print() {
         System.out.printf(
-                "%-56s clock p50 %7.2f p95 %7.2f p99 %7.2f | busy p50 %7.2f p95 %7.2f p99 %7.2f ms (%d runs)%n",
+                "%-56s clock p50 %7.2f p95 %7.2f p99 %7.2f | its thread busy p50 %7.2f p95 %7.2f p99 %7.2f ms (%d runs)%n",
                 name,
                 at(nanos, 0.50),
                 at(nanos, 0.95),

@@ -29,25 +29,13 @@ package tenterbook.search;
  *   <li>With ρ in [ρlo, ρhi] for |RT|: where c·h is surely negative, the least is clo² + hlo² + ρlo·clo·hlo. Otherwise c² + h² −
  *       ρhi·|c||h| bounds from below; ρhi &lt; 2 makes it a convex form least at the origin, so over a rectangle of |c|, |h| it is
  *       least on one of the two sides nearest the origin, where it is a parabola. A convex form is greatest at a corner.
- *   <li>Far from blue sin 2Δθ ≤ t := {@link #FAR_FROM_BLUE} and |RT| ≤ 2t; as 2|c||h| ≤ c² + h², |RT·c·h| ≤ t·(c² + h²).
+ *   <li>Far from blue sin 2Δθ ≤ t := {@link HueTerms#FAR_FROM_BLUE} and |RT| ≤ 2t; as 2|c||h| ≤ c² + h², |RT·c·h| ≤ t·(c² + h²).
  * </ol>
  *
  * <p>Rounding is far below {@link ColourBound#SLACK}, which callers leave.
  */
 final class BoxBound {
     private static final double POW7_25 = 6103515625.0;
-    private static final double BLUE = Math.toRadians(275);
-    private static final double WIDE = Math.toRadians(25);
-    private static final double SIN_60 = Math.sqrt(0.75);
-    private static final double COS_30 = Math.sqrt(0.75);
-    private static final double SIN_30 = 0.5;
-    private static final double COS_6 = Math.cos(Math.toRadians(6));
-    private static final double SIN_6 = Math.sin(Math.toRadians(6));
-    private static final double COS_63 = Math.cos(Math.toRadians(63));
-    private static final double SIN_63 = Math.sin(Math.toRadians(63));
-    /** sin 2Δθ, 75° and more from blue: 2·30°·exp(−9) in radians. */
-    private static final double FAR_FROM_BLUE = Math.toRadians(60) * Math.exp(-9);
-
     /** More than is lost where squares of up to 10⁵ nearly cancel. */
     private static final double CANCELLED = 1e-9;
 
@@ -61,14 +49,8 @@ final class BoxBound {
     double least2;
     /** ΔE00² to the box, or to the colour, compared last is at most this. */
     double most2;
-    /** T of every pair with a colour of the box compared last. */
-    double leastT = 0.07;
-
-    double mostT = 1.93;
-    /** sin 2Δθ of every such pair. */
-    double leastTurn;
-
-    double mostTurn = SIN_60;
+    /** T and sin 2Δθ of every pair with a colour of the box compared last. */
+    final HueTerms hue = new HueTerms();
 
     BoxBound(double L, double a, double b) {
         L1 = L;
@@ -143,7 +125,7 @@ final class BoxBound {
                         cHi,
                         Double.POSITIVE_INFINITY,
                         0,
-                        2 * rotation(meanChi) * SIN_60,
+                        2 * rotation(meanChi) * HueTerms.SIN_60,
                         0);
         if (early > limit2) {
             // With the greatest T and turn there are: no angle is needed to tell that it is farther.
@@ -151,16 +133,13 @@ final class BoxBound {
             return;
         }
         int sign = 0;
-        leastT = 0.07;
-        mostT = 1.93;
-        leastTurn = 0;
-        mostTurn = SIN_60;
+        hue.any();
         if (nearC > 0 && C1 > 0) {
             double s = (sLo + sHi) / 2;
-            double loose = (sHi - sLo) / 4 + 1e-9;
-            double h1 = Math.atan2(b1, s * a1);
-            double from = Math.atan2((corners & 2) == 0 ? blo : bhi, s * ((corners & 1) == 0 ? alo : ahi));
-            double to = Math.atan2((corners & 8) == 0 ? blo : bhi, s * ((corners & 4) == 0 ? alo : ahi));
+            double loose = (sHi - sLo) / 4 + NearAngle.ERROR;
+            double h1 = NearAngle.of(b1, s * a1);
+            double from = NearAngle.of((corners & 2) == 0 ? blo : bhi, s * ((corners & 1) == 0 ? alo : ahi));
+            double to = NearAngle.of((corners & 8) == 0 ? blo : bhi, s * ((corners & 4) == 0 ? alo : ahi));
             double width = to - from < 0 ? to - from + 2 * Math.PI : to - from;
             double dLo = from - h1;
             dLo = dLo > Math.PI ? dLo - 2 * Math.PI : dLo < -Math.PI ? dLo + 2 * Math.PI : dLo;
@@ -168,18 +147,18 @@ final class BoxBound {
             dLo -= 2 * loose;
             if (dHi < Math.PI && dLo > -Math.PI) {
                 sign = dLo > 0 ? 1 : dHi < 0 ? -1 : 0;
-                double sinLo = Math.sin((dLo > 0 ? dLo : dHi < 0 ? -dHi : 0) / 2);
-                double sinHi = Math.sin(Math.max(-dLo, dHi) / 2);
-                H2lo = Math.max(H2lo, 4 * C1lo * C2lo * sinLo * sinLo);
+                double sinLo = HueTerms.sine((dLo > 0 ? dLo : dHi < 0 ? -dHi : 0) / 2) - HueTerms.SINE_ERROR;
+                double sinHi = HueTerms.sine(Math.max(-dLo, dHi) / 2) + HueTerms.SINE_ERROR;
+                H2lo = sinLo > 0 ? Math.max(H2lo, 4 * C1lo * C2lo * sinLo * sinLo) : H2lo;
                 H2hi = Math.min(H2hi, 4 * C1hi * C2hi * sinHi * sinHi);
-                meanHue(h1 + (dLo + dHi) / 4, (dHi - dLo) / 4 + loose);
+                hue.near(h1 + (dLo + dHi) / 4, (dHi - dLo) / 4 + loose);
             }
         }
-        double hLo = Math.sqrt(H2lo) / (1 + 0.015 * meanChi * mostT);
-        double hHi = Math.sqrt(Math.max(H2lo, H2hi)) / (1 + 0.015 * meanClo * leastT);
+        double hLo = Math.sqrt(H2lo) / (1 + 0.015 * meanChi * hue.mostT);
+        double hHi = Math.sqrt(Math.max(H2lo, H2hi)) / (1 + 0.015 * meanClo * hue.leastT);
         int signC = dClo > 0 ? 1 : dChi < 0 ? -1 : 0;
-        double rhoLo = 2 * rotation(meanClo) * leastTurn;
-        double rhoHi = 2 * rotation(meanChi) * mostTurn;
+        double rhoLo = 2 * rotation(meanClo) * hue.leastTurn;
+        double rhoHi = 2 * rotation(meanChi) * hue.mostTurn;
         least2 = leastL2 + least(cLo, hLo, cHi, hHi, rhoLo, rhoHi, sign * signC);
         most2 = Math.max(lo * lo, hi * hi) + most(cLo, hLo, cHi, hHi, rhoLo, rhoHi, sign * signC);
     }
@@ -201,44 +180,6 @@ final class BoxBound {
         double other = cLo * cLo + hHi * hHi - rhoLo * cLo * hHi;
         double both = cHi * cHi + hHi * hHi - rhoLo * cHi * hHi;
         return Math.max(both, Math.max(one, other));
-    }
-
-    private void meanHue(double middle, double around) {
-        double m = middle < 0 ? middle + 2 * Math.PI : middle >= 2 * Math.PI ? middle - 2 * Math.PI : middle;
-        double cos = Math.cos(m);
-        double sin = Math.sin(m);
-        double cos2 = cos * cos - sin * sin;
-        double sin2 = 2 * sin * cos;
-        double cos3 = cos2 * cos - sin2 * sin;
-        double sin3 = sin2 * cos + cos2 * sin;
-        double cos4 = cos2 * cos2 - sin2 * sin2;
-        double sin4 = 2 * sin2 * cos2;
-        double T = 1
-                - 0.17 * (cos * COS_30 + sin * SIN_30)
-                + 0.24 * cos2
-                + 0.32 * (cos3 * COS_6 - sin3 * SIN_6)
-                - 0.20 * (cos4 * COS_63 + sin4 * SIN_63);
-        double slope = 0.17 * (sin * COS_30 - cos * SIN_30)
-                - 0.48 * sin2
-                - 0.96 * (sin3 * COS_6 + cos3 * SIN_6)
-                + 0.80 * (sin4 * COS_63 - cos4 * SIN_63);
-        double away = Math.min(2.41 * around, Math.abs(slope) * around + 3.61 * around * around);
-        leastT = Math.max(0.07, T - away);
-        mostT = Math.min(1.93, T + away);
-        double off = Math.abs(m - BLUE);
-        double nearest = Math.max(0, Math.min(off, 2 * Math.PI - off) - around);
-        if (nearest >= 3 * WIDE) {
-            mostTurn = FAR_FROM_BLUE;
-            return;
-        }
-        mostTurn = turn(nearest);
-        boolean wraps = m - around < 0 || m + around >= 2 * Math.PI;
-        leastTurn = wraps ? 0 : turn(off + around);
-    }
-
-    private static double turn(double fromBlue) {
-        double x = fromBlue / WIDE;
-        return Math.sin(Math.toRadians(60) * Math.exp(-x * x));
     }
 
     private double stretch(double C2) {
@@ -266,9 +207,18 @@ final class BoxBound {
 
     /**
      * Bounds ΔE00² to one colour, given T and sin 2Δθ as the box that holds it left them; where it is surely farther than {@code
-     * limit2} by lightness alone, only {@link #least2} is set.
+     * limit2}, {@link #most2} may be infinite.
      */
     void colour(double L2, double a2, double b2, double limit2) {
+        colour(L2, a2, b2, Math.sqrt(a2 * a2 + b2 * b2), limit2);
+    }
+
+    /**
+     * The same where the second colour's chroma is known.
+     *
+     * @param C2 √(a2² + b2²)
+     */
+    void colour(double L2, double a2, double b2, double C2, double limit2) {
         double l = l(L2);
         double l2 = l * l;
         least2 = l2;
@@ -276,7 +226,7 @@ final class BoxBound {
             most2 = Double.POSITIVE_INFINITY;
             return;
         }
-        double s = stretch(Math.sqrt(a2 * a2 + b2 * b2));
+        double s = stretch(C2);
         double a1s = a1 * s;
         double a2s = a2 * s;
         double C1s = Math.sqrt(a1s * a1s + b1 * b1);
@@ -287,23 +237,27 @@ final class BoxBound {
         double db = b2 - b1;
         double H2 = da * da + db * db - dC * dC;
         double c = Math.abs(dC) / (1 + 0.045 * meanC);
-        if (mostTurn == FAR_FROM_BLUE) {
+        if (hue.mostTurn == HueTerms.FAR_FROM_BLUE) {
             double SC = 1 + 0.045 * meanC;
-            double mostSH = 1 + 0.015 * meanC * mostT;
-            double leastSH = 1 + 0.015 * meanC * leastT;
+            double mostSH = 1 + 0.015 * meanC * hue.mostT;
             double c2 = dC * dC / (SC * SC);
-            least2 = l2 + (1 - FAR_FROM_BLUE) * (c2 + Math.max(0, H2 - CANCELLED) / (mostSH * mostSH));
-            most2 = l2 + (1 + FAR_FROM_BLUE) * (c2 + (Math.max(0, H2) + CANCELLED) / (leastSH * leastSH));
+            least2 = l2 + (1 - HueTerms.FAR_FROM_BLUE) * (c2 + Math.max(0, H2 - CANCELLED) / (mostSH * mostSH));
+            if (least2 > limit2) {
+                most2 = Double.POSITIVE_INFINITY;
+                return;
+            }
+            double leastSH = 1 + 0.015 * meanC * hue.leastT;
+            most2 = l2 + (1 + HueTerms.FAR_FROM_BLUE) * (c2 + (Math.max(0, H2) + CANCELLED) / (leastSH * leastSH));
             return;
         }
-        double hLo = H2 <= CANCELLED ? 0 : Math.sqrt(H2 - CANCELLED) / (1 + 0.015 * meanC * mostT);
-        double hHi = Math.sqrt(Math.max(0, H2) + CANCELLED) / (1 + 0.015 * meanC * leastT);
+        double hLo = H2 <= CANCELLED ? 0 : Math.sqrt(H2 - CANCELLED) / (1 + 0.015 * meanC * hue.mostT);
+        double hHi = Math.sqrt(Math.max(0, H2) + CANCELLED) / (1 + 0.015 * meanC * hue.leastT);
         double R = 2 * rotation(meanC);
         double cross = a1s * b2 - a2s * b1;
         boolean opposite = a1s * a2s + b1 * b2 < 0 && Math.abs(cross) < 1e-6;
         int sign = opposite ? 0 : cross * dC > 0 ? 1 : -1;
-        double rhoLo = R * leastTurn;
-        double rhoHi = R * mostTurn;
+        double rhoLo = R * hue.leastTurn;
+        double rhoHi = R * hue.mostTurn;
         if (sign < 0) {
             least2 = l2 + c * c + hLo * hLo + rhoLo * c * hLo;
             most2 = l2 + c * c + hHi * hHi + rhoHi * c * hHi;
@@ -311,6 +265,49 @@ final class BoxBound {
             double h = Math.max(hLo, Math.min(hHi, rhoHi * c / 2));
             least2 = l2 + c * c + h * h - rhoHi * c * h;
             most2 = l2 + c * c + (sign == 0 ? hHi * hHi + rhoHi * c * hHi : highest(c, hLo, hHi, rhoLo));
+        }
+    }
+
+    /**
+     * The same for several colours, without stopping early.
+     *
+     * @param which colours of the tree, of one box
+     * @param least takes a lower bound of ΔE00² of each
+     * @param most takes an upper one
+     */
+    void colours(ColourTree tree, int[] which, int count, double[] least, double[] most) {
+        if (hue.mostTurn != HueTerms.FAR_FROM_BLUE) {
+            for (int k = 0; k < count; k++) {
+                int i = which[k];
+                colour(tree.lightness[i], tree.a[i], tree.b[i], tree.chroma[i], Double.POSITIVE_INFINITY);
+                least[k] = least2;
+                most[k] = most2;
+            }
+            return;
+        }
+        double leastSlope = 0.015 * hue.leastT;
+        double mostSlope = 0.015 * hue.mostT;
+        for (int k = 0; k < count; k++) {
+            int i = which[k];
+            double l = l(tree.lightness[i]);
+            double a2 = tree.a[i];
+            double b2 = tree.b[i];
+            double s = stretch(tree.chroma[i]);
+            double a1s = a1 * s;
+            double a2s = a2 * s;
+            double C1s = Math.sqrt(a1s * a1s + b1 * b1);
+            double C2s = Math.sqrt(a2s * a2s + b2 * b2);
+            double meanC = (C1s + C2s) / 2;
+            double dC = C2s - C1s;
+            double da = a2s - a1s;
+            double db = b2 - b1;
+            double H2 = Math.max(0, da * da + db * db - dC * dC);
+            double SC = 1 + 0.045 * meanC;
+            double mostSH = 1 + meanC * mostSlope;
+            double leastSH = 1 + meanC * leastSlope;
+            double c2 = dC * dC / (SC * SC);
+            least[k] = l * l + (1 - HueTerms.FAR_FROM_BLUE) * (c2 + Math.max(0, H2 - CANCELLED) / (mostSH * mostSH));
+            most[k] = l * l + (1 + HueTerms.FAR_FROM_BLUE) * (c2 + (H2 + CANCELLED) / (leastSH * leastSH));
         }
     }
 

@@ -1,8 +1,8 @@
 package tenterbook.search;
 
 /**
- * A lower bound of CIEDE2000 that is within about a thousandth of it and takes a fifth of its time: without an angle, an
- * exponential or a trigonometric function.
+ * Bounds of CIEDE2000 that are within about a thousandth of it and take a fifth of its time: without an angle, an exponential or
+ * a trigonometric function.
  *
  * <p>Names as in Sharma, Wu, Dalal 2005 and {@link BoxBound}: ΔE00² = l² + c² + h² + RT·c·h.
  *
@@ -11,13 +11,12 @@ package tenterbook.search;
  *   <li>Where neither chroma is 0 and the hues are not opposite, the mean hue is the direction of the sum of both unit vectors:
  *       its cosine and sine come by a square root, those of its doubles, triples and fourfolds by addition theorems, and so T.
  *   <li>Δθ falls with the distance from 275°, that is, grows with its cosine. A table over that cosine gives sin 2Δθ at both ends
- *       of the step it lies in; the end is taken that makes the sum smaller. The standard counts that distance within 0° to 360° and
- *       not round the circle, which differs only beyond 75°; there 0 is taken where more would make the sum greater.
+ *       of the step it lies in; the one makes the sum smaller, the other greater. The standard counts that distance within 0° to 360°
+ *       and not round the circle, which differs only beyond 75°; there the lesser end is 0.
  *   <li>The sign of c·h is that of ΔC' times the side on which the second hue lies.
  * </ol>
  *
- * <p>Elsewhere the bound of {@link ColourBound} is given. Rounding is below {@link ColourBound#SLACK} in the square, which is taken
- * away already.
+ * <p>Elsewhere the bounds of {@link ColourBound} are given. Rounding is below {@link ColourBound#SLACK} in the square. One thread.
  */
 final class CloseBound {
     private static final double POW7_25 = 6103515625.0;
@@ -47,6 +46,10 @@ final class CloseBound {
     private final double b1;
     private final double C1;
     private final ColourBound plain = new ColourBound();
+    /** ΔE00² to the colour compared last is at least this, but for the slack. */
+    double least2;
+    /** ΔE00² to the colour compared last is at most this, but for the slack. */
+    double most2;
 
     CloseBound(double L, double a, double b) {
         L1 = L;
@@ -55,8 +58,14 @@ final class CloseBound {
         C1 = Math.sqrt(a * a + b * b);
     }
 
-    /** ΔE00 is at least this. */
+    /** ΔE00 is at least this; the slack is taken away already. */
     double least(double L2, double a2, double b2) {
+        compare(L2, a2, b2);
+        return Math.sqrt(Math.max(0, least2 - ColourBound.SLACK));
+    }
+
+    /** Bounds ΔE00² from both sides. */
+    void compare(double L2, double a2, double b2) {
         double l2 = ColourBound.squaredByLightness(L1, L2);
         double C2 = Math.sqrt(a2 * a2 + b2 * b2);
         double C7 = pow7((C1 + C2) / 2);
@@ -71,7 +80,9 @@ final class CloseBound {
         double length = Math.sqrt(x * x + y * y);
         if (!(length > 1e-3 * product) || product < 1e-6) {
             plain.compare(l2, a1, b1, C1, a2, b2, C2);
-            return Math.sqrt(Math.max(0, plain.least2 - ColourBound.SLACK));
+            least2 = plain.least2;
+            most2 = plain.most2;
+            return;
         }
         double cos = x / length;
         double sin = y / length;
@@ -97,8 +108,11 @@ final class CloseBound {
         double signed = x1 * b2 - x2 * b1 < 0 ? -c * h : c * h;
         double near = cos * COS_275 + sin * SIN_275;
         int below = Math.max(0, Math.min(STEPS - 1, (int) ((near + 1) * (STEPS / 2.0) - 1e-9)));
-        double turn = signed > 0 ? TURN[below + 1] : near > COS_75 ? TURN[below] : 0;
-        return Math.sqrt(Math.max(0, l2 + c * c + h * h - rotation * turn * signed - ColourBound.SLACK));
+        double most = rotation * TURN[below + 1] * signed;
+        double least = near > COS_75 ? rotation * TURN[below] * signed : 0;
+        double straight = l2 + c * c + h * h;
+        least2 = straight - Math.max(least, most);
+        most2 = straight - Math.min(least, most);
     }
 
     private static double pow7(double x) {

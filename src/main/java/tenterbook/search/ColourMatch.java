@@ -47,7 +47,7 @@ final class ColourMatch {
         double limit2 = limit * limit + ColourBound.SLACK;
         for (int at = tree.start[doc]; at < tree.start[doc + 1]; at++) {
             int i = tree.at[at];
-            bound.colour(tree.lightness[i], tree.a[i], tree.b[i], limit2);
+            bound.colour(tree.lightness[i], tree.a[i], tree.b[i], tree.chroma[i], limit2);
             if (bound.least2 <= limit2) {
                 double difference = exact(tree, i);
                 if (difference < distance) {

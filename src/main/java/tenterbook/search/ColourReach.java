@@ -12,23 +12,28 @@ import tenterbook.colour.Lab;
  */
 final class ColourReach {
     private final ColourTree tree;
-    private final BoxBound bound;
     private final Lab asked;
     private final double within;
     private final double within2;
+    private final BoxBound bound;
+    private final CloseBound close;
     private final double[] sums;
     private final FixedBitSet found;
+    /** From and to of colours to be looked at, and what their box leaves of T and the turn. */
     private double[] border = new double[6 * 64];
+
     private int borders;
-    /** Exact distances worked out; for the benchmark and tests of how much is left out. */
-    int compared;
+    private int[] open = new int[0];
+    private double[] least2 = new double[0];
+    private double[] most2 = new double[0];
 
     private ColourReach(ColourTree tree, Lab asked, double within, boolean shares, int documents) {
         this.tree = tree;
         this.asked = asked;
-        this.bound = new BoxBound(asked.lightness(), asked.a(), asked.b());
         this.within = within;
         this.within2 = within * within;
+        this.bound = new BoxBound(asked.lightness(), asked.a(), asked.b());
+        this.close = new CloseBound(asked.lightness(), asked.a(), asked.b());
         this.found = new FixedBitSet(documents);
         this.sums = shares ? new double[documents] : null;
     }
@@ -41,6 +46,7 @@ final class ColourReach {
         ColourReach reach = new ColourReach(tree, asked, within, leastShare > 0, documents);
         if (tree.size() > 0) {
             reach.enter(1, 0, tree.size());
+            // The border comes last: many of its documents have been taken by then.
             reach.border();
         }
         if (leastShare > 0) {
@@ -65,8 +71,18 @@ final class ColourReach {
             postpone(from, to);
         } else {
             int middle = ColourTree.middle(from, to);
-            enter(2 * part, from, middle);
-            enter(2 * part + 1, middle, to);
+            if (2 * part >= tree.firstLeaf) {
+                enter(2 * part, from, middle);
+                enter(2 * part + 1, middle, to);
+                return;
+            }
+            // Two halvings at once: the box between is seldom wholly in or out where the greater one is not.
+            int first = ColourTree.middle(from, middle);
+            int last = ColourTree.middle(middle, to);
+            enter(4 * part, from, first);
+            enter(4 * part + 1, first, middle);
+            enter(4 * part + 2, middle, last);
+            enter(4 * part + 3, last, to);
         }
     }
 
@@ -78,43 +94,60 @@ final class ColourReach {
         }
     }
 
-    /** The border comes last: many of its documents have been taken by then. */
     private void postpone(int from, int to) {
         if (borders + 6 > border.length) {
             border = Arrays.copyOf(border, 2 * border.length);
         }
         border[borders++] = from;
         border[borders++] = to;
-        border[borders++] = bound.leastT;
-        border[borders++] = bound.mostT;
-        border[borders++] = bound.leastTurn;
-        border[borders++] = bound.mostTurn;
+        border[borders++] = bound.hue.leastT;
+        border[borders++] = bound.hue.mostT;
+        border[borders++] = bound.hue.leastTurn;
+        border[borders++] = bound.hue.mostTurn;
     }
 
     private void border() {
-        double limit2 = within2 + ColourBound.SLACK;
         for (int at = 0; at < borders; at += 6) {
-            bound.leastT = border[at + 2];
-            bound.mostT = border[at + 3];
-            bound.leastTurn = border[at + 4];
-            bound.mostTurn = border[at + 5];
-            int to = (int) border[at + 1];
-            for (int i = (int) border[at]; i < to; i++) {
-                if (sums == null && found.get(tree.doc[i])) {
-                    continue;
-                }
-                bound.colour(tree.lightness[i], tree.a[i], tree.b[i], limit2);
-                if (bound.least2 <= limit2 && (bound.most2 < within2 - ColourBound.SLACK || isWithin(i))) {
-                    take(i);
-                }
+            bound.hue.leastT = border[at + 2];
+            bound.hue.mostT = border[at + 3];
+            bound.hue.leastTurn = border[at + 4];
+            bound.hue.mostTurn = border[at + 5];
+            look((int) border[at], (int) border[at + 1]);
+        }
+    }
+
+    /** Without a branch until the bounds are told: which way one goes here nobody can foresee, the processor least of all. */
+    private void look(int from, int to) {
+        if (least2.length < to - from) {
+            open = new int[to - from];
+            least2 = new double[to - from];
+            most2 = new double[to - from];
+        }
+        int opens = 0;
+        long[] known = found.getBits();
+        for (int i = from; i < to; i++) {
+            int doc = tree.doc[i];
+            open[opens] = i;
+            opens += sums != null ? 1 : (int) (~known[doc >> 6] >>> doc & 1);
+        }
+        bound.colours(tree, open, opens, least2, most2);
+        for (int k = 0; k < opens; k++) {
+            if (least2[k] <= within2 + ColourBound.SLACK
+                    && (most2[k] < within2 - ColourBound.SLACK || isWithin(open[k]))) {
+                take(open[k]);
             }
         }
     }
 
     private boolean isWithin(int i) {
-        compared++;
-        return Ciede2000.difference(asked.lightness(), asked.a(), asked.b(), tree.lightness[i], tree.a[i], tree.b[i])
-                <= within;
+        close.compare(tree.lightness[i], tree.a[i], tree.b[i]);
+        if (close.least2 > within2 + ColourBound.SLACK) {
+            return false;
+        }
+        return close.most2 < within2 - ColourBound.SLACK
+                || Ciede2000.difference(
+                                asked.lightness(), asked.a(), asked.b(), tree.lightness[i], tree.a[i], tree.b[i])
+                        <= within;
     }
 
     private void enough(double leastShare) {

@@ -48,6 +48,11 @@ final class ColourSearch {
         return new ColourSearch(choice, null);
     }
 
+    /** The same search for another thread. */
+    ColourSearch another() {
+        return new ColourSearch(choice, palette == null ? null : palette.another());
+    }
+
     /** Whether it asks for a palette that is not there to compare with. */
     boolean lacksPalette() {
         return !likeNumber.isEmpty() && palette == null;

@@ -2,7 +2,7 @@ package tenterbook.search;
 
 /**
  * The colours of one segment's pieces, near ones side by side: halved again and again along the widest of L, a and b until few
- * are left together, each part with the box around it. Never changes; about 45 bytes a colour.
+ * are left together, each part with the box around it. Never changes; about 53 bytes a colour.
  *
  * <p>Parts are numbered as in a heap: 1 is the whole, the halves of n are 2n and 2n + 1.
  */
@@ -14,6 +14,7 @@ final class ColourTree {
     final double[] lightness;
     final double[] a;
     final double[] b;
+    final double[] chroma;
     /** NaN where unknown or not to be counted. */
     final double[] share;
     /** The document each colour belongs to. */
@@ -53,6 +54,7 @@ final class ColourTree {
         lightness = new double[colours];
         a = new double[colours];
         b = new double[colours];
+        chroma = new double[colours];
         share = new double[colours];
         doc = new int[colours];
         at = new int[colours];
@@ -65,6 +67,7 @@ final class ColourTree {
             lightness[i] = packed[4 * from];
             a[i] = packed[4 * from + 1];
             b[i] = packed[4 * from + 2];
+            chroma[i] = Math.sqrt(a[i] * a[i] + b[i] * b[i]);
             share[i] = packed[4 * from + 3];
             doc[i] = owner[from];
             at[from] = i;

@@ -13,11 +13,22 @@ import java.util.stream.Collectors;
 final class FacetTally {
     private static final int MOST_VALUES = 60;
     private final FacetTerms.Term[] terms;
-    final int[] counts;
+    private final int[] counts;
 
     FacetTally(FacetTerms.Term[] terms) {
         this.terms = terms;
         this.counts = new int[terms.length];
+    }
+
+    /** Counts to be filled and added. */
+    int[] none() {
+        return new int[counts.length];
+    }
+
+    void add(int[] more) {
+        for (int i = 0; i < counts.length; i++) {
+            counts[i] += more[i];
+        }
     }
 
     /** What is counted under one value; labels of it may differ while names are being changed, the first by letter is shown. */

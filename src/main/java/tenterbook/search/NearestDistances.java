@@ -2,10 +2,14 @@ package tenterbook.search;
 
 import org.apache.lucene.util.PriorityQueue;
 
-/** The smallest distances seen, so that pieces surely farther than all the wanted ones need no exact distance. */
+/**
+ * The smallest distances seen, so that pieces surely farther than all the wanted ones need no exact distance. Safe for many
+ * threads.
+ */
 final class NearestDistances {
     private final int wanted;
     private final PriorityQueue<Double> kept;
+    private volatile double worst = Double.POSITIVE_INFINITY;
 
     NearestDistances(int wanted) {
         this.wanted = wanted;
@@ -19,15 +23,18 @@ final class NearestDistances {
 
     /** The greatest of the wanted distances so far; infinite while there are fewer. */
     double worst() {
-        return kept.size() < wanted ? Double.POSITIVE_INFINITY : kept.top();
+        return worst;
     }
 
     /** Remembers a distance; false where it is beyond all the wanted ones. An equal one is taken: numbers decide. */
-    boolean takes(double distance) {
-        if (kept.size() == wanted && distance > kept.top()) {
+    synchronized boolean takes(double distance) {
+        if (distance > worst) {
             return false;
         }
         kept.insertWithOverflow(distance);
+        if (kept.size() == wanted) {
+            worst = kept.top();
+        }
         return true;
     }
 }

@@ -94,7 +94,7 @@ final class NearestFirst {
         bound.box(tree.boxes, 6 * part, tree.corners[part], Double.POSITIVE_INFINITY);
         for (int i = from; i < to; i++) {
             if (wanted.get(tree.doc[i])) {
-                bound.colour(tree.lightness[i], tree.a[i], tree.b[i], limit2);
+                bound.colour(tree.lightness[i], tree.a[i], tree.b[i], tree.chroma[i], limit2);
                 if (bound.least2 <= limit2) {
                     push(bound.least2 - ColourBound.SLACK, -1 - 2 * i);
                 }

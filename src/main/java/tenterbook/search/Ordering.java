@@ -105,34 +105,8 @@ final class Ordering {
     int[] byColour(ColourSearch colours) throws IOException {
         NearestDistances nearest = new NearestDistances(wanted);
         List<Near> found = new ArrayList<>();
-        for (LeafReaderContext leaf : searcher.getIndexReader().leaves()) {
-            FixedBitSet documents = hits[leaf.ord];
-            if (documents == null) {
-                continue;
-            }
-            Columns columns = cache.of(leaf.reader());
-            if (colours.single() && documents.cardinality() > FEW) {
-                NearestFirst first = colours.nearestFirst(columns, documents.clone());
-                while (first.next() && nearest.takes(first.distance())) {
-                    found.add(new Near(first.distance(), leaf.docBase + first.doc()));
-                }
-                continue;
-            }
-            if (colours.palette() && documents.cardinality() > FEW) {
-                colours.nearestPalettes(columns)
-                        .compare(
-                                documents,
-                                nearest,
-                                (doc, distance) -> found.add(new Near(distance, leaf.docBase + doc)));
-                continue;
-            }
-            for (int doc = ColourSearch.next(documents, 0); doc >= 0; doc = ColourSearch.next(documents, doc + 1)) {
-                double distance = colours.distance(columns, doc, nearest.worst());
-                if (distance < Double.POSITIVE_INFINITY && nearest.takes(distance)) {
-                    found.add(new Near(distance, leaf.docBase + doc));
-                }
-            }
-        }
+        Segments.each(searcher.getIndexReader().leaves(), leaf -> near(leaf, colours.another(), nearest))
+                .forEach(found::addAll);
         double worst = nearest.worst();
         return found.stream()
                 .filter(near -> near.distance() <= worst)
@@ -140,6 +114,35 @@ final class Ordering {
                 .limit(wanted)
                 .mapToInt(Near::doc)
                 .toArray();
+    }
+
+    /** Those of one segment that may be among the wanted. */
+    private List<Near> near(LeafReaderContext leaf, ColourSearch colours, NearestDistances nearest) {
+        FixedBitSet documents = hits[leaf.ord];
+        if (documents == null) {
+            return List.of();
+        }
+        List<Near> found = new ArrayList<>();
+        Columns columns = cache.of(leaf.reader());
+        if (colours.single() && documents.cardinality() > FEW) {
+            NearestFirst first = colours.nearestFirst(columns, documents.clone());
+            while (first.next() && nearest.takes(first.distance())) {
+                found.add(new Near(first.distance(), leaf.docBase + first.doc()));
+            }
+            return found;
+        }
+        if (colours.palette() && documents.cardinality() > FEW) {
+            colours.nearestPalettes(columns)
+                    .compare(documents, nearest, (doc, distance) -> found.add(new Near(distance, leaf.docBase + doc)));
+            return found;
+        }
+        for (int doc = ColourSearch.next(documents, 0); doc >= 0; doc = ColourSearch.next(documents, doc + 1)) {
+            double distance = colours.distance(columns, doc, nearest.worst());
+            if (distance < Double.POSITIVE_INFINITY && nearest.takes(distance)) {
+                found.add(new Near(distance, leaf.docBase + doc));
+            }
+        }
+        return found;
     }
 
     private BytesRef number(int doc) {

@@ -31,6 +31,11 @@ final class PaletteDistance {
                 .toArray(BoxBound[]::new);
     }
 
+    /** The same for another thread. */
+    PaletteDistance another() {
+        return new PaletteDistance(asked);
+    }
+
     int size() {
         return bounds.length;
     }

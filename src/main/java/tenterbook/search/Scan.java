@@ -56,30 +56,36 @@ final class Scan {
         List<LeafReaderContext> leaves = searcher.getIndexReader().leaves();
         Weight weight =
                 words == null ? null : searcher.createWeight(searcher.rewrite(words), ScoreMode.COMPLETE_NO_SCORES, 1);
+        List<Part> parts = Segments.each(leaves, leaf -> segment(leaf, weight));
         FixedBitSet[] hits = new FixedBitSet[leaves.size()];
         long total = 0;
         for (LeafReaderContext leaf : leaves) {
-            FixedBitSet found = segment(leaf, weight);
-            int count = found == null ? 0 : found.cardinality();
-            hits[leaf.ord] = count == 0 ? null : found;
+            Part part = parts.get(leaf.ord);
+            tally.add(part.counts);
+            int count = part.found == null ? 0 : part.found.cardinality();
+            hits[leaf.ord] = count == 0 ? null : part.found;
             total += count;
         }
         return new Found(total, hits, tally);
     }
 
-    private FixedBitSet segment(LeafReaderContext leaf, Weight weight) throws IOException {
+    /** What was found in one segment, and how often each facet value stands in it. */
+    private record Part(FixedBitSet found, int[] counts) {}
+
+    private Part segment(LeafReaderContext leaf, Weight weight) throws IOException {
         FixedBitSet found = words(leaf, weight);
+        int[] counts = tally.none();
         if (found == null) {
-            return null;
+            return new Part(null, counts);
         }
         Columns columns = cache.of(leaf.reader());
         narrowing.ranges(columns, found);
         if (colours != null) {
-            colours.narrow(leaf, columns, found);
+            colours.another().narrow(leaf, columns, found);
         }
-        narrowing.facets(columns.facets, found, tally.counts);
-        columns.facets.count(found, tally.counts);
-        return found;
+        narrowing.facets(columns.facets, found, counts);
+        columns.facets.count(found, counts);
+        return new Part(found, counts);
     }
 
     private static FixedBitSet words(LeafReaderContext leaf, Weight weight) throws IOException {

@@ -37,7 +37,13 @@ class ColourBoundTest {
 
     private static double close(double L1, double a1, double b1, double L2, double a2, double b2) {
         double difference = Ciede2000.difference(L1, a1, b1, L2, a2, b2);
-        double least = new CloseBound(L1, a1, b1).least(L2, a2, b2);
+        CloseBound bound = new CloseBound(L1, a1, b1);
+        double least = bound.least(L2, a2, b2);
+        double square = difference * difference;
+        if (bound.most2 < square - ColourBound.SLACK / 10 * Math.max(1, square / 1600)) {
+            throw new AssertionError("close bound² from above %s below ΔE00² %s for %s,%s,%s and %s,%s,%s"
+                    .formatted(bound.most2, square, L1, a1, b1, L2, a2, b2));
+        }
         if (least > difference) {
             throw new AssertionError("close bound %s above ΔE00 %s for %s,%s,%s and %s,%s,%s"
                     .formatted(least, difference, L1, a1, b1, L2, a2, b2));

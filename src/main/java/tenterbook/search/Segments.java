@@ -1,0 +1,48 @@
+package tenterbook.search;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.lucene.index.LeafReaderContext;
+
+/** Work on every segment of an index; those of a large one side by side, on as many processors as there are. */
+final class Segments {
+    /** Where there are fewer documents, one thread is done before another has woken. */
+    private static final int LARGE = 20_000;
+
+    private Segments() {}
+
+    /** Work on one segment; it shares nothing with the others but what is safe to share. */
+    @FunctionalInterface
+    interface Work<R> {
+        R on(LeafReaderContext leaf) throws IOException;
+    }
+
+    /** @return what came of each, in the segments' order */
+    static <R> List<R> each(List<LeafReaderContext> leaves, Work<R> work) throws IOException {
+        long documents =
+                leaves.stream().mapToLong(leaf -> leaf.reader().maxDoc()).sum();
+        List<R> results = new ArrayList<>();
+        if (leaves.size() < 2 || documents < LARGE) {
+            for (LeafReaderContext leaf : leaves) {
+                results.add(work.on(leaf));
+            }
+            return results;
+        }
+        try {
+            leaves.parallelStream().map(leaf -> unchecked(leaf, work)).forEachOrdered(results::add);
+            return results;
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+    }
+
+    private static <R> R unchecked(LeafReaderContext leaf, Work<R> work) {
+        try {
+            return work.on(leaf);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
