@@ -237,7 +237,7 @@ final class BoxBound {
         double db = b2 - b1;
         double H2 = da * da + db * db - dC * dC;
         double c = Math.abs(dC) / (1 + 0.045 * meanC);
-        if (hue.mostTurn == HueTerms.FAR_FROM_BLUE) {
+        if (farFromBlue()) {
             double SC = 1 + 0.045 * meanC;
             double mostSH = 1 + 0.015 * meanC * hue.mostT;
             double c2 = dC * dC / (SC * SC);
@@ -269,22 +269,13 @@ final class BoxBound {
     }
 
     /**
-     * The same for several colours, without stopping early.
+     * The same for several colours of a box {@link #farFromBlue}, without stopping early.
      *
-     * @param which colours of the tree, of one box
+     * @param which colours of the tree
      * @param least takes a lower bound of ΔE00² of each
      * @param most takes an upper one
      */
     void colours(ColourTree tree, int[] which, int count, double[] least, double[] most) {
-        if (hue.mostTurn != HueTerms.FAR_FROM_BLUE) {
-            for (int k = 0; k < count; k++) {
-                int i = which[k];
-                colour(tree.lightness[i], tree.a[i], tree.b[i], tree.chroma[i], Double.POSITIVE_INFINITY);
-                least[k] = least2;
-                most[k] = most2;
-            }
-            return;
-        }
         double leastSlope = 0.015 * hue.leastT;
         double mostSlope = 0.015 * hue.mostT;
         for (int k = 0; k < count; k++) {
@@ -309,6 +300,11 @@ final class BoxBound {
             least[k] = l * l + (1 - HueTerms.FAR_FROM_BLUE) * (c2 + Math.max(0, H2 - CANCELLED) / (mostSH * mostSH));
             most[k] = l * l + (1 + HueTerms.FAR_FROM_BLUE) * (c2 + (H2 + CANCELLED) / (leastSH * leastSH));
         }
+    }
+
+    /** Whether RT is next to nothing for every colour of the box compared last, so that bounds of them are cheap and close. */
+    boolean farFromBlue() {
+        return hue.mostTurn == HueTerms.FAR_FROM_BLUE;
     }
 
     private static double highest(double c, double hLo, double hHi, double rho) {

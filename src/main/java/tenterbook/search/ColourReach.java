@@ -19,8 +19,8 @@ final class ColourReach {
     private final CloseBound close;
     private final double[] sums;
     private final FixedBitSet found;
-    /** From and to of colours to be looked at, and what their box leaves of T and the turn. */
-    private double[] border = new double[6 * 64];
+    /** From and to of colours to be looked at, and what their box leaves of T, and at most of the turn. */
+    private double[] border = new double[5 * 64];
 
     private int borders;
     private int[] open = new int[0];
@@ -95,23 +95,21 @@ final class ColourReach {
     }
 
     private void postpone(int from, int to) {
-        if (borders + 6 > border.length) {
+        if (borders + 5 > border.length) {
             border = Arrays.copyOf(border, 2 * border.length);
         }
         border[borders++] = from;
         border[borders++] = to;
         border[borders++] = bound.hue.leastT;
         border[borders++] = bound.hue.mostT;
-        border[borders++] = bound.hue.leastTurn;
         border[borders++] = bound.hue.mostTurn;
     }
 
     private void border() {
-        for (int at = 0; at < borders; at += 6) {
+        for (int at = 0; at < borders; at += 5) {
             bound.hue.leastT = border[at + 2];
             bound.hue.mostT = border[at + 3];
-            bound.hue.leastTurn = border[at + 4];
-            bound.hue.mostTurn = border[at + 5];
+            bound.hue.mostTurn = border[at + 4];
             look((int) border[at], (int) border[at + 1]);
         }
     }
@@ -129,6 +127,14 @@ final class ColourReach {
             int doc = tree.doc[i];
             open[opens] = i;
             opens += sums != null ? 1 : (int) (~known[doc >> 6] >>> doc & 1);
+        }
+        if (!bound.farFromBlue()) {
+            for (int k = 0; k < opens; k++) {
+                if (isWithin(open[k])) {
+                    take(open[k]);
+                }
+            }
+            return;
         }
         bound.colours(tree, open, opens, least2, most2);
         for (int k = 0; k < opens; k++) {
