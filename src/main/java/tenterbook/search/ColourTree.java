@@ -115,6 +115,24 @@ final class ColourTree {
         halve(packed, order, 2 * part + 1, middle, to);
     }
 
+    /** The first colour of a part. */
+    int begin(int part) {
+        int from = 0;
+        int to = size();
+        for (int bit = Integer.highestOneBit(part) >> 1; bit > 0; bit >>= 1) {
+            int middle = middle(from, to);
+            from = (part & bit) == 0 ? from : middle;
+            to = (part & bit) == 0 ? middle : to;
+        }
+        return from;
+    }
+
+    /** The one after the last colour of a part. */
+    int end(int part) {
+        boolean last = (part & part + 1) == 0;
+        return last ? size() : begin(part + 1);
+    }
+
     /** Where a part of colours is halved; whoever goes through the tree asks the same. */
     static int middle(int from, int to) {
         return (from + to) >>> 1;

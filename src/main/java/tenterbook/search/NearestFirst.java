@@ -78,13 +78,8 @@ final class NearestFirst {
     }
 
     private void part(int part) {
-        int from = 0;
-        int to = tree.size();
-        for (int bit = Integer.highestOneBit(part) >> 1; bit > 0; bit >>= 1) {
-            int middle = ColourTree.middle(from, to);
-            from = (part & bit) == 0 ? from : middle;
-            to = (part & bit) == 0 ? middle : to;
-        }
+        int from = tree.begin(part);
+        int to = tree.end(part);
         if (part < tree.firstLeaf) {
             int middle = ColourTree.middle(from, to);
             half(2 * part, from, middle);

@@ -96,15 +96,8 @@ final class NearestPalettes {
 
     /** All asked colours against a part of the tree. */
     private void table(int part) {
-        int from = 0;
-        int to = tree.size();
-        for (int bit = Integer.highestOneBit(part) >> 1; bit > 0; bit >>= 1) {
-            int middle = ColourTree.middle(from, to);
-            from = (part & bit) == 0 ? from : middle;
-            to = (part & bit) == 0 ? middle : to;
-        }
         for (int i = 0; i < n; i++) {
-            table(asked.bound(i), i, part, from, to);
+            table(asked.bound(i), i, part, tree.begin(part), tree.end(part));
         }
     }
 
