@@ -222,6 +222,13 @@ final class ColourBench {
                 scan.clockMillis(0.95) / ours.clockMillis(0.95),
                 compared,
                 wrong);
+        alikeWithin();
+    }
+
+    private void alikeWithin() {
+        time(
+                "like a piece, within 8",
+                () -> PieceQuery.EVERYTHING.withColours(new ColourChoice(List.of(), Map.of(), any().number, 8.0, 0)));
     }
 
     private Packed any() {

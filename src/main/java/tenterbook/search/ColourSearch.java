@@ -109,9 +109,19 @@ final class ColourSearch {
         int itself = document(leaf, likeNumber);
         for (int doc = next(documents, 0); doc >= 0; doc = next(documents, doc + 1)) {
             boolean colourless = columns.colours.start[doc] == columns.colours.start[doc + 1];
-            if (doc == itself
-                    || colourless
-                    || choice.within() != null && palette.to(columns.colours, doc, choice.limit()) > choice.limit()) {
+            if (doc == itself || colourless) {
+                documents.clear(doc);
+            }
+        }
+        if (choice.within() == null) {
+            return;
+        }
+        if (documents.cardinality() > FEW) {
+            documents.and(nearestPalettes(columns).within(documents, choice.limit()));
+            return;
+        }
+        for (int doc = next(documents, 0); doc >= 0; doc = next(documents, doc + 1)) {
+            if (palette.to(columns.colours, doc, choice.limit()) > choice.limit()) {
                 documents.clear(doc);
             }
         }

@@ -6,7 +6,7 @@ import org.apache.lucene.util.PriorityQueue;
  * The smallest distances seen, so that pieces surely farther than all the wanted ones need no exact distance. Safe for many
  * threads.
  */
-final class NearestDistances {
+final class NearestDistances implements NearestPalettes.Wanted {
     private final int wanted;
     private final PriorityQueue<Double> kept;
     private volatile double worst = Double.POSITIVE_INFINITY;
@@ -22,12 +22,14 @@ final class NearestDistances {
     }
 
     /** The greatest of the wanted distances so far; infinite while there are fewer. */
-    double worst() {
+    @Override
+    public double worst() {
         return worst;
     }
 
     /** Remembers a distance; false where it is beyond all the wanted ones. An equal one is taken: numbers decide. */
-    synchronized boolean takes(double distance) {
+    @Override
+    public synchronized boolean takes(double distance) {
         if (distance > worst) {
             return false;
         }

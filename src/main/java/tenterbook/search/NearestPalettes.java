@@ -26,6 +26,15 @@ import org.apache.lucene.util.FixedBitSet;
  * segment every step is divided into many small tasks, so that a processor that comes late still finds some.
  */
 final class NearestPalettes {
+    /** Which distances are wanted; safe for many threads. */
+    interface Wanted {
+        /** None greater than this is wanted; may fall while palettes are compared. */
+        double worst();
+
+        /** Whether this one may be wanted. */
+        boolean takes(double distance);
+    }
+
     /** Takes one palette with its distance. */
     @FunctionalInterface
     interface Sink {
@@ -152,10 +161,10 @@ final class NearestPalettes {
      * Compares as few as it takes.
      *
      * @param documents each with at least one colour that counts
-     * @param wanted told of every distance found that may be among the wanted; sets the limit
+     * @param wanted asked about every distance found that may be among the wanted
      * @param sink gets every document that may be among the wanted, in no promised order
      */
-    void compare(FixedBitSet documents, NearestDistances wanted, Sink sink) {
+    void compare(FixedBitSet documents, Wanted wanted, Sink sink) {
         int count = documents.cardinality();
         int[] docs = new int[count];
         int size = 0;
@@ -177,6 +186,24 @@ final class NearestPalettes {
                 from = next.getAndAdd(COMPARED);
             }
         });
+    }
+
+    /** Those of the documents that are no farther than a limit. */
+    FixedBitSet within(FixedBitSet documents, double limit) {
+        FixedBitSet found = new FixedBitSet(documents.length());
+        Wanted near = new Wanted() {
+            @Override
+            public double worst() {
+                return limit;
+            }
+
+            @Override
+            public boolean takes(double distance) {
+                return distance <= limit;
+            }
+        };
+        compare(documents, near, (doc, distance) -> found.set(doc));
+        return found;
     }
 
     /** Where the bounds stand, least first. */
@@ -248,7 +275,7 @@ final class NearestPalettes {
         private double[] compared = new double[64];
 
         /** The next few of the line; false where all the rest is surely farther than what is wanted. */
-        boolean compare(int[] docs, int[] bounds, int[] line, int from, NearestDistances wanted, Sink sink) {
+        boolean compare(int[] docs, int[] bounds, int[] line, int from, Wanted wanted, Sink sink) {
             for (int place = from; place < Math.min(line.length, from + COMPARED); place++) {
                 int at = line[place];
                 double limit = wanted.worst();

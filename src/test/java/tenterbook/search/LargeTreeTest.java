@@ -77,6 +77,11 @@ class LargeTreeTest {
             assertThat(found.keySet()).containsAll(expected);
             found.forEach((other, its) -> assertThat(its).isEqualTo(all.get(other)));
             assertThat(found.size()).isLessThan(2000);
+            double limit = turn % 2 == 0 ? all.get(expected.get(5)) : 3 + turn;
+            FixedBitSet near = new NearestPalettes(tree, new PaletteDistance(asked)).within(documents, limit);
+            all.forEach((other, its) -> assertThat(near.get(other)).isEqualTo(its <= limit));
+            assertThat(near.cardinality()).isEqualTo((int)
+                    all.values().stream().filter(its -> its <= limit).count());
         }
     }
 
