@@ -215,4 +215,24 @@ class DipsTest extends Scenario {
         assertThat(answer.has("dips")).isFalse();
         assertThat(client.get("/dips?cloth=SH&target=36,-3,-26").words()).contains("needs four");
     }
+
+    @Test
+    void aColourThatTheVatDoesNotGiveGetsNoDipsButTheNearestPiece() throws IOException {
+        for (int i = 0; i < DIPS.length; i++) {
+            piece("V24-00" + (i + 1), Integer.toString(DIPS[i]), ground(KS[i]), "");
+        }
+        // A madder red has a depth too, and the curve alone would name dips for it.
+        JsonNode red = client.get("/api/dips?cloth=SH&vat=Mare&target=44,41,31").json();
+        assertThat(red.has("dips")).isFalse();
+        assertThat(red.get("targetRefused").textValue()).contains("do not pass near this one");
+        assertThat(red.get("nearest").get("difference").doubleValue()).isGreaterThan(20);
+        assertThat(client.get("/dips?cloth=SH&vat=Mare&target=44,41,31").words())
+                .contains("No dips are named", "Nearest measured piece: ")
+                .doesNotContain("About ");
+        JsonNode blue = client.get("/api/dips?cloth=SH&vat=Mare&target=" + query(ground(6.7)))
+                .json();
+        assertThat(blue.get("nearest").get("piece").textValue()).isEqualTo("V24-002");
+        assertThat(blue.get("nearest").get("difference").doubleValue()).isLessThan(1);
+        assertThat(blue.get("dips").get("verdict").textValue()).isEqualTo("within");
+    }
 }

@@ -251,6 +251,11 @@ public final class DipPages {
                 answer.put("targetRefused", question.target().refusal());
             }
         }
+        if (question.nearest() != null) {
+            Map<String, Object> nearest = point(question.nearest().dyed());
+            nearest.put("difference", question.nearest().difference());
+            answer.put("nearest", nearest);
+        }
         if (question.needed() != null) {
             answer.put("dips", needed(question.needed()));
         }

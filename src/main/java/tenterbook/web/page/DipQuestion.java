@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import tenterbook.archive.Archive;
 import tenterbook.archive.DipEvidence;
 import tenterbook.archive.DipEvidence.Dyed;
+import tenterbook.colour.Ciede2000;
 import tenterbook.colour.DepthOfShade;
 import tenterbook.colour.Finding;
 import tenterbook.colour.Lab;
@@ -20,6 +21,7 @@ import tenterbook.recipe.dip.DipsNeeded;
 import tenterbook.recipe.dip.FittedDips;
 import tenterbook.recipe.dip.Group;
 import tenterbook.recipe.dip.PooledCurves;
+import tenterbook.recipe.dip.VatColours;
 
 /**
  * How many dips gave this depth on this cloth, and how many a target needs.
@@ -35,6 +37,7 @@ import tenterbook.recipe.dip.PooledCurves;
  * @param target K/S of the target colour, or why it has none; null where no target was given
  * @param needed dips from undyed cloth to the target; null without a target or a curve
  * @param more further dips for a piece that has some; null where none was named
+ * @param nearest the measured piece of this vat whose colour is nearest to the target; null without a target or a piece
  */
 public record DipQuestion(
         Group group,
@@ -44,7 +47,11 @@ public record DipQuestion(
         double borrowed,
         Finding<ShadeReading> target,
         DipsNeeded needed,
-        Finding<DipsNeeded> more) {
+        Finding<DipsNeeded> more,
+        Nearest nearest) {
+    /** @param difference ΔE00 from the target */
+    public record Nearest(Dyed dyed, double difference) {}
+
     private static final int ENOUGH = 4;
 
     /** Cloths and vats that have at least one piece that speaks, the fullest first. */
@@ -87,7 +94,10 @@ public record DipQuestion(
             borrowed =
                     pooled.value().map(curves -> curves.borrowed().get(group)).orElse(0.0);
         }
-        Finding<ShadeReading> depth = target == null ? null : DepthOfShade.byPhoto(target, channel);
+        List<Dyed> vat = all.stream()
+                .filter(each -> each.group().vat().equals(group.vat()))
+                .toList();
+        Finding<ShadeReading> depth = target == null ? null : depth(target, vat, channel);
         Optional<FittedDips> fitted = curve.value();
         Optional<ShadeReading> shade = depth == null ? Optional.empty() : depth.value();
         DipsNeeded needed = fitted.isPresent() && shade.isPresent()
@@ -100,7 +110,28 @@ public record DipQuestion(
                     ? fitted.get().moreDips(now.value().get(), shade.get().ks())
                     : Finding.refused(now.refusal());
         }
-        return new DipQuestion(group, own, channel, curve, borrowed, depth, needed, more);
+        Nearest nearest = target == null ? null : nearest(target, own.isEmpty() ? vat : own);
+        return new DipQuestion(group, own, channel, curve, borrowed, depth, needed, more, nearest);
+    }
+
+    /** Depth alone would name dips for a red as well; so a colour that the vat's pieces do not pass near has none. */
+    private static Finding<ShadeReading> depth(Lab target, List<Dyed> vat, DepthOfShade.Channel channel) {
+        if (!vat.isEmpty()) {
+            VatColours way = new VatColours(vat.stream().map(Dyed::ground).toList());
+            if (!way.passNear(target)) {
+                return Finding.refused(
+                        "No dips are named: the colours that this vat has given do not pass near this one. At its lightness they lie ΔE00 %.0f away, and more than %.0f is taken for another colour."
+                                .formatted(way.beside(target), VatColours.BESIDE));
+            }
+        }
+        return DepthOfShade.byPhoto(target, channel);
+    }
+
+    private static Nearest nearest(Lab target, List<Dyed> pieces) {
+        return pieces.stream()
+                .map(each -> new Nearest(each, Ciede2000.difference(target, each.ground())))
+                .min(Comparator.comparingDouble(Nearest::difference))
+                .orElse(null);
     }
 
     private static long distinct(List<DipPoint> points) {
