@@ -74,11 +74,18 @@ public final class PhotoReader {
                 reader.setInput(in, true, type != MediaType.PNG);
                 return decode(reader, type, facts, longEdges);
             } catch (IOException | RuntimeException e) {
-                return unseen(facts, "The picture could not be decoded and is kept as it is (" + e.getMessage() + ").");
+                return unseen(facts, "The picture could not be decoded and is kept as it is" + reason(e) + ".");
             } finally {
                 reader.dispose();
             }
         }
+    }
+
+    /** What a decoder says of its trouble; many say nothing. */
+    private static String reason(Exception e) {
+        return e.getMessage() == null || e.getMessage().isBlank()
+                ? ""
+                : " (" + e.getMessage().strip() + ")";
     }
 
     private static Reading decode(ImageReader reader, MediaType type, PhotoFacts facts, int[] longEdges)

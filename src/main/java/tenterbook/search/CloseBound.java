@@ -99,13 +99,12 @@ final class CloseBound {
                 - 0.20 * (cos4 * COS_63 + sin4 * SIN_63);
         double meanC = (C1s + C2s) / 2;
         double dC = C2s - C1s;
-        double da = x2 - x1;
-        double db = b2 - b1;
+        double across = x1 * b2 - x2 * b1;
         double c = dC / (1 + 0.045 * meanC);
-        double h = Math.sqrt(Math.max(0, da * da + db * db - dC * dC)) / (1 + 0.015 * meanC * T);
+        double h = Math.sqrt(ColourBound.squaredByHue(product, x1 * x2 + b1 * b2, across)) / (1 + 0.015 * meanC * T);
         double meanC7 = pow7(meanC);
         double rotation = 2 * Math.sqrt(meanC7 / (meanC7 + POW7_25));
-        double signed = x1 * b2 - x2 * b1 < 0 ? -c * h : c * h;
+        double signed = across < 0 ? -c * h : c * h;
         double near = cos * COS_275 + sin * SIN_275;
         int below = Math.max(0, Math.min(STEPS - 1, (int) ((near + 1) * (STEPS / 2.0) - 1e-9)));
         double most = rotation * TURN[below + 1] * signed;

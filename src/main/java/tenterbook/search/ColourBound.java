@@ -40,6 +40,18 @@ final class ColourBound {
         return l * l;
     }
 
+    /**
+     * ΔH'² of two colours as vectors in the plane of a' and b', without the cancelling of Δa'² + Δb'² − ΔC'² where hues are nearly
+     * the same: it is 2·(C1'C2' − dot), and (C1'C2')² − dot² = across².
+     *
+     * @param product C1'·C2'
+     * @param dot a1'a2' + b1'b2'
+     * @param across a1'b2' − a2'b1'
+     */
+    static double squaredByHue(double product, double dot, double across) {
+        return dot > 0 ? 2 * across * across / (product + dot) : 2 * (product - dot);
+    }
+
     /** ΔE00² of the pair compared last is at least this. */
     double least2;
     /** ΔE00² of the pair compared last is at most this. */
@@ -61,9 +73,7 @@ final class ColourBound {
         double C2s = Math.sqrt(a2s * a2s + b2 * b2);
         double meanC = (C1s + C2s) / 2;
         double dC = C1s - C2s;
-        double da = a1s - a2s;
-        double db = b1 - b2;
-        double H2 = Math.max(0, da * da + db * db - dC * dC);
+        double H2 = squaredByHue(C1s * C2s, a1s * a2s + b1 * b2, a1s * b2 - a2s * b1);
         double SC = 1 + 0.045 * meanC;
         double mostSH = 1 + 0.02895 * meanC;
         double leastSH = 1 + 0.00105 * meanC;

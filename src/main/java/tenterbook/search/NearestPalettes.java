@@ -300,7 +300,8 @@ final class NearestPalettes {
             int colours = tree.start[doc + 1] - from;
             unpack(from, colours);
             double twice = 2.0 * bound / UNIT;
-            double most = 2 * limit + ColourBound.SLACK;
+            // The weights are floats: an equal distance must not be lost to their rounding.
+            double most = 2 * limit * (1 + 1e-6) + ColourBound.SLACK;
             for (int i = 0; i < n && twice <= most; i++) {
                 twice += weights[i] * gainOfAsked(i, from, colours);
             }

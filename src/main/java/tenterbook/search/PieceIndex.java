@@ -1,6 +1,7 @@
 package tenterbook.search;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -253,6 +254,8 @@ public final class PieceIndex implements AutoCloseable {
                 }
             } catch (IOException e) {
                 throw problem("read", e);
+            } catch (UncheckedIOException e) {
+                throw problem("read", e.getCause());
             }
         }
     }

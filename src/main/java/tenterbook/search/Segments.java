@@ -1,7 +1,6 @@
 package tenterbook.search;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.lucene.index.LeafReaderContext;
@@ -33,8 +32,19 @@ final class Segments {
         try {
             leaves.parallelStream().map(leaf -> unchecked(leaf, work)).forEachOrdered(results::add);
             return results;
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
+        } catch (Failed e) {
+            throw e.why;
+        }
+    }
+
+    /** Carries a fault out of a stream; of no use elsewhere. */
+    private static final class Failed extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+        private final transient IOException why;
+
+        Failed(IOException why) {
+            super(why);
+            this.why = why;
         }
     }
 
@@ -42,7 +52,7 @@ final class Segments {
         try {
             return work.on(leaf);
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw new Failed(e);
         }
     }
 }

@@ -40,6 +40,10 @@ class ColourBoundTest {
         CloseBound bound = new CloseBound(L1, a1, b1);
         double least = bound.least(L2, a2, b2);
         double square = difference * difference;
+        if (bound.least2 > square + ColourBound.SLACK / 10 * Math.max(1, square / 1600)) {
+            throw new AssertionError("close bound² %s above ΔE00² %s for %s,%s,%s and %s,%s,%s"
+                    .formatted(bound.least2, square, L1, a1, b1, L2, a2, b2));
+        }
         if (bound.most2 < square - ColourBound.SLACK / 10 * Math.max(1, square / 1600)) {
             throw new AssertionError("close bound² from above %s below ΔE00² %s for %s,%s,%s and %s,%s,%s"
                     .formatted(bound.most2, square, L1, a1, b1, L2, a2, b2));
@@ -60,6 +64,26 @@ class ColourBoundTest {
             @ForAll @DoubleRange(min = -128, max = 128) double a2,
             @ForAll @DoubleRange(min = -128, max = 128) double b2) {
         close(L1, a1, b1, L2, a2, b2);
+    }
+
+    /** Where Δa² + Δb² and ΔC² nearly cancel, and blue, where RT multiplies what is left of them. */
+    @Test
+    void theBoundsHoldForColoursOfTheSameHue() {
+        Random random = new Random(305);
+        for (int i = 0; i < 300_000; i++) {
+            double hue = Math.toRadians(255 + random.nextInt(51));
+            double near = i % 3 == 0 ? 10 + random.nextDouble() * 100 : 33;
+            double far = near * (i % 5 == 0 ? 1.5 : 0.2 + 2 * random.nextDouble());
+            double L = random.nextInt(101);
+            double a1 = near * Math.cos(hue);
+            double b1 = near * Math.sin(hue);
+            double a2 = far * Math.cos(hue);
+            double b2 = far * Math.sin(hue);
+            close(L, a1, b1, L, a2, b2);
+            holds(L, a1, b1, L, a2, b2);
+        }
+        close(23, 10.3, -31.8, 23, 15.45, -47.7);
+        holds(50, -0.28863461794841533, -116.6455520539701, 51.18025647939704, 0, -3.544254494581968e-10);
     }
 
     /** Near and far pairs, a third of them blue, some of them grey; and for cloth-like pairs it is as close as promised. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -86,6 +87,28 @@ class LargeTreeTest {
     }
 
     @Test
+    void palettesEquallyFarAreAllHandedOutForTheirNumbersToDecide() {
+        double[] packed = new double[4 * 200];
+        int[] start = new int[201];
+        for (int doc = 0; doc < 200; doc++) {
+            double far = doc % 4 == 0 ? 3 : 3 + doc * 0.01;
+            packed[4 * doc] = 39;
+            packed[4 * doc + 1] = 0.7 * far;
+            packed[4 * doc + 2] = -43.1 * far;
+            packed[4 * doc + 3] = 0.3;
+            start[doc + 1] = doc + 1;
+        }
+        NearestDistances wanted = new NearestDistances(10);
+        Map<Integer, Double> found = new ConcurrentHashMap<>();
+        FixedBitSet all = new FixedBitSet(200);
+        all.set(0, 200);
+        new NearestPalettes(new ColourTree(packed, start), new PaletteDistance(new double[] {39, 0.7, -43.1, 1}))
+                .compare(all, wanted, found::put);
+        assertThat(found.keySet())
+                .containsAll(IntStream.range(0, 50).mapToObj(i -> 4 * i).toList());
+    }
+
+    @Test
     void whatIsWithinReachIsThatOfComparingAll() {
         Random random = new Random(25);
         int[] start = new int[DOCUMENTS + 1];
@@ -133,6 +156,11 @@ class LargeTreeTest {
                         }))
                         .isInstanceOf(IOException.class)
                         .hasMessageContaining("cannot be read");
+                assertThatThrownBy(() -> Segments.each(reader.leaves(), leaf -> {
+                            throw new UncheckedIOException("rebuild it", new IOException("bad block"));
+                        }))
+                        .isInstanceOf(UncheckedIOException.class)
+                        .hasMessage("rebuild it");
             }
         }
     }
