@@ -12,10 +12,10 @@ import java.util.Map;
 import java.util.Optional;
 import tenterbook.archive.DipEvidence;
 import tenterbook.archive.DipEvidence.Dyed;
+import tenterbook.colour.ColourText;
 import tenterbook.colour.DepthOfShade;
 import tenterbook.colour.Interval;
 import tenterbook.colour.Lab;
-import tenterbook.colour.Srgb;
 import tenterbook.recipe.dip.DipEstimate;
 import tenterbook.recipe.dip.DipsNeeded;
 import tenterbook.recipe.dip.FittedDips;
@@ -90,15 +90,13 @@ public final class DipPages {
                 // Among those that fit, the first of those with the most to say.
                 .min(Comparator.comparingLong(each -> -counts(all, each)))
                 .orElse(new Group(cloth, vat));
-        Lab target = colour.isEmpty()
-                ? null
-                : colour.startsWith("#") ? Srgb.parse(colour).lab() : Lab.parse(colour);
+        Lab target = colour.isEmpty() ? null : ColourText.read(colour);
         Optional<Dyed> from = all.stream()
                 .filter(each -> each.piece().equalsIgnoreCase(number))
                 .findFirst();
         String mute = "";
         if (from.isEmpty() && !number.isEmpty()) {
-            site.archive().piece(number).orElseThrow(() -> new NotHere("piece “" + number + "”"));
+            TypedNumber.piece(site.archive(), number).orElseThrow(() -> new NotHere("piece “" + number + "”"));
             mute =
                     "The further dips of %s cannot be told: its ground must be named on a photograph, its dips known, and one vat alone have coloured it."
                             .formatted(number);
