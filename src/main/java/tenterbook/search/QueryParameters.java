@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenterbook.colour.ColourText;
 import tenterbook.colour.Lab;
-import tenterbook.colour.Srgb;
 import tenterbook.piece.ColourRole;
 
 /** A query as the parameters of an address, and back. */
@@ -91,11 +91,12 @@ final class QueryParameters {
         }
     }
 
+    /** A decimal comma is read as a full stop. */
     private static double number(String text) {
-        if (!text.matches("\\d{1,9}([.]\\d{1,9})?")) {
+        if (!text.matches("\\d{1,9}([.,]\\d{1,9})?")) {
             throw new IllegalArgumentException("not a number");
         }
-        return Double.parseDouble(text);
+        return Double.parseDouble(text.replace(',', '.'));
     }
 
     private static int whole(String text) {
@@ -117,7 +118,7 @@ final class QueryParameters {
     }
 
     private static Lab colour(String text) {
-        return text.startsWith("#") ? Srgb.parse(text).lab() : Lab.parse(text);
+        return ColourText.read(text);
     }
 
     private static String text(Lab colour) {

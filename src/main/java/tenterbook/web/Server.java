@@ -144,10 +144,11 @@ public final class Server implements AutoCloseable {
         new PiecesPages(site).routes(routes);
         new PiecePages(site, shelf).routes(routes);
         Measuring measuring = new Measuring(site);
-        new PhotoPages(site, shelf, measuring).routes(routes);
+        PhotoPages photoPages = new PhotoPages(site, shelf, measuring);
+        photoPages.routes(routes);
         new ArrivalPages(site).routes(routes);
         new WaitingPages(site).routes(routes);
-        new CalibrationPages(site, measuring).routes(routes);
+        new CalibrationPages(site, measuring, photoPages).routes(routes);
         new FadingPages(site, measuring).routes(routes);
         new LayerPages(site, measuring).routes(routes);
         new ColourPages(site).routes(routes);

@@ -104,6 +104,15 @@ class ArrivalsTest extends Scenario {
     }
 
     @Test
+    void aNumberTypedInSmallLettersIsThePieceThatHasIt() throws IOException {
+        byte[] one = Pictures.jpeg(1);
+        put("a.jpg", one);
+        taken();
+        saved("/photos/waiting", "photos.0.digest", Digest.of(one).hex(), "photos.0.number", "v24-002");
+        assertThat(piece("V24-002").photos()).hasSize(1);
+    }
+
+    @Test
     void oneLineInDoubtGivesNothingAndKeepsWhatWasChosen() throws IOException {
         byte[] one = Pictures.jpeg(1);
         byte[] two = Pictures.jpeg(2);

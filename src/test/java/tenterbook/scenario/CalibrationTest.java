@@ -93,10 +93,66 @@ class CalibrationTest {
         long sequence = archive.ledger().lastSequence();
 
         Answer cloth = client.post(page + "/calibrate", "corners", "40,30 60,30 60,60 40,60", "card", "grey18");
-        assertThat(cloth.header("Set-Cookie")).doesNotContain("Calibrated");
+        assertThat(cloth.status()).isEqualTo(422);
+        assertThat(cloth.text()).contains("id=\"corners-problem\"");
         Answer words = client.post(page + "/calibrate", "corners", "here and there", "card", "grey18");
-        assertThat(words.header("Set-Cookie")).contains("four+pairs");
+        assertThat(words.status()).isEqualTo(422);
+        assertThat(words.words()).contains("four pairs");
+        assertThat(words.field("corners")).isEqualTo("here and there");
         assertThat(archive.ledger().lastSequence()).isEqualTo(sequence);
+    }
+
+    private static String page(String number) {
+        Piece piece = studio.wiring().archive().piece(number).orElseThrow();
+        return "/pieces/" + number + "/photos/" + piece.photos().get(0).photo().hex();
+    }
+
+    @Test
+    void aFieldOfACardInDoubtIsToldInItsPlaceAndEverythingTypedStays() throws IOException {
+        String page = page("V24-010");
+        long sequence = studio.wiring().archive().ledger().lastSequence();
+        String[] typed = {
+            "corners", "80,90 95,90 95,98 80,98",
+            "card", "reflectance",
+            "reflectance", "3O",
+            "lab", "50,0,0",
+            "black", "10,10 20,10 20,20 10,20",
+            "blackReflectance", "four"
+        };
+        Answer answer = client.post(page + "/calibrate", typed);
+        assertThat(answer.status()).isEqualTo(422);
+        for (int i = 0; i < typed.length; i += 2) {
+            assertThat(answer.field(typed[i])).isEqualTo(typed[i + 1]);
+        }
+        assertThat(answer.text()).contains("id=\"reflectance-problem\"", "id=\"blackReflectance-problem\"");
+        assertThat(answer.words()).contains("found “3O”", "found “four”");
+
+        Answer unsaid = client.post(page + "/calibrate", "corners", typed[1], "card", "reflectance", "reflectance", "");
+        assertThat(unsaid.status()).as("never 18 % unasked").isEqualTo(422);
+        assertThat(unsaid.field("card")).isEqualTo("reflectance");
+        assertThat(client.post(page + "/calibrate", "corners", typed[1]).words())
+                .contains("Say which card it is");
+        assertThat(studio.wiring().archive().ledger().lastSequence()).isEqualTo(sequence);
+    }
+
+    @Test
+    void aPartToMeasureThatIsNoneIsToldInItsPlaceAndEverythingTypedStays() throws IOException {
+        long sequence = studio.wiring().archive().ledger().lastSequence();
+        String[] typed = {"left", "abc", "top", "20", "right", "140", "bottom", "40", "role", "resist", "name", "veins"
+        };
+        Answer answer = client.post(page("V24-010") + "/colours", typed);
+        assertThat(answer.status()).isEqualTo(422);
+        for (int i = 0; i < typed.length; i += 2) {
+            assertThat(answer.field(typed[i])).isEqualTo(typed[i + 1]);
+        }
+        assertThat(answer.text())
+                .contains("id=\"left-problem\"", "id=\"right-problem\"")
+                .doesNotContain("id=\"top-problem\"");
+        Answer drawn = client.post(page("V24-010") + "/colours", "outline", "10,10 x", "name", "veins");
+        assertThat(drawn.status()).isEqualTo(422);
+        assertThat(drawn.field("outline")).isEqualTo("10,10 x");
+        assertThat(drawn.field("name")).isEqualTo("veins");
+        assertThat(studio.wiring().archive().ledger().lastSequence()).isEqualTo(sequence);
     }
 
     @Test

@@ -206,6 +206,25 @@ class DipsTest extends Scenario {
     }
 
     @Test
+    void aTargetThatIsNoColourIsToldBesideItsFieldAndKept() throws IOException {
+        for (int i = 0; i < DIPS.length; i++) {
+            piece("V24-00" + (i + 1), Integer.toString(DIPS[i]), ground(KS[i]), "");
+        }
+        Answer answer = client.get("/dips?cloth=SH&vat=Mare&target=dark&from=v24-099");
+        assertThat(answer.status()).isEqualTo(400);
+        assertThat(answer.field("target")).isEqualTo("dark");
+        assertThat(answer.field("from")).isEqualTo("v24-099");
+        assertThat(answer.field("cloth")).isEqualTo("SH");
+        assertThat(answer.text()).contains("id=\"target-problem\"", "id=\"from-problem\"");
+        assertThat(answer.words()).contains("three numbers were expected", "There is no piece “v24-099”");
+        assertThat(client.get("/api/dips?cloth=SH&target=dark").status()).isEqualTo(400);
+
+        Answer fine = client.get("/dips?cloth=SH&target=2f4f7f&from=v24-002");
+        assertThat(fine.status()).isEqualTo(200);
+        assertThat(fine.text()).contains("href=\"/pieces/V24-002\"").doesNotContain("-problem\"");
+    }
+
+    @Test
     void underFourDistinctCountsThereIsNoCurveAndTheReasonIsGiven() throws IOException {
         for (int i = 0; i < 3; i++) {
             piece("V24-00" + (i + 1), Integer.toString(DIPS[i]), ground(KS[i]), "");

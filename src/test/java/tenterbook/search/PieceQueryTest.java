@@ -113,6 +113,13 @@ class PieceQueryTest {
     }
 
     @Test
+    void aDecimalCommaAndAScreenColourWithoutItsHashAreReadAsTheyAreMeant() {
+        PieceQuery typed = PieceQuery.of(Map.of("colour", List.of("2f4f7f"), "within", List.of("2,5")));
+        assertThat(typed).isEqualTo(PieceQuery.of(Map.of("colour", List.of("#2f4f7f"), "within", List.of("2.5"))));
+        assertThat(typed.toParameters()).containsEntry("within", List.of("2.5"));
+    }
+
+    @Test
     void aScreenColourIsTakenAndWrittenAsLab() {
         assertThat(PieceQuery.of(Map.of("colour", List.of("#ffffff"))).toParameters())
                 .containsEntry("colour", List.of("100,0,0"));

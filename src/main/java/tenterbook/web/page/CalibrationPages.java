@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.Lab;
@@ -29,15 +30,18 @@ import tenterbook.piece.PiecePhoto;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
+import tenterbook.web.form.Form;
 
 /** Calibrating a photograph by a card in it, and measuring its named colours again by that. */
 public final class CalibrationPages {
     private final Site site;
     private final Measuring measuring;
+    private final PhotoPages pages;
 
-    public CalibrationPages(Site site, Measuring measuring) {
+    public CalibrationPages(Site site, Measuring measuring, PhotoPages pages) {
         this.site = site;
         this.measuring = measuring;
+        this.pages = pages;
     }
 
     public void routes(RoutesConfig routes) {
@@ -93,18 +97,12 @@ public final class CalibrationPages {
         return new CardOutline(corners);
     }
 
-    private static String parameter(Context ctx, String name) {
-        return Optional.ofNullable(ctx.formParam(name)).orElse("").strip();
-    }
-
     private void calibrate(Context ctx) throws IOException {
         Digest photo = digest(ctx);
-        PhotoCalibration made;
-        try {
-            made = calibration(ctx, photo);
-        } catch (CardRefused | IllegalArgumentException e) {
-            String corners = parameter(ctx, "corners").replaceAll("\\s+", "+");
-            Said.andGo(ctx, e.getMessage(), page(ctx) + "?corners=" + corners + "#calibrate");
+        Form form = Form.of(ctx.formParamMap());
+        PhotoCalibration made = calibration(form, photo);
+        if (made == null) {
+            pages.again(ctx, form);
             return;
         }
         int before = site.archive()
@@ -123,56 +121,95 @@ public final class CalibrationPages {
                 page(ctx));
     }
 
-    private PhotoCalibration calibration(Context ctx, Digest photo) throws IOException {
-        var picture = measuring.open(photo);
-        CardOutline outline = outline(parameter(ctx, "corners"), "card");
-        String card = parameter(ctx, "card");
-        for (ChartReference chart : ChartReference.values()) {
-            if (card.equals(chart.name())) {
-                ChartCorrection found = ChartCorrection.of(picture, outline, chart);
-                return PhotoCalibration.of(
-                        photo, found, outline, chart, site.clock().instant(), site.author());
-            }
+    /** What {@code maker} makes; null where it refuses, told beside the field. */
+    private static <T> T tried(Form form, String field, Supplier<T> maker) {
+        try {
+            return maker.get();
+        } catch (CardRefused | IllegalArgumentException e) {
+            form.problem(field, e.getMessage());
+            return null;
         }
-        KnownCard known = known(ctx, card);
-        CardReading reading = CardReading.of(picture, outline.inner());
-        String black = parameter(ctx, "black");
-        Correction correction;
-        List<MarkedCard> cards = new ArrayList<>(List.of(MarkedCard.of(outline, known)));
-        if (black.isEmpty()) {
-            correction = Correction.byGrey(reading, known);
-        } else {
-            CardOutline dark = outline(black, "black card");
-            KnownCard blackCard = KnownCard.neutral("black card", percent(parameter(ctx, "blackReflectance"), "0.04"));
-            correction = Correction.byWhiteAndBlack(reading, known, CardReading.of(picture, dark.inner()), blackCard);
-            cards.add(MarkedCard.of(dark, blackCard));
-        }
-        return PhotoCalibration.of(photo, correction, cards, site.clock().instant(), site.author());
     }
 
-    private static KnownCard known(Context ctx, String card) {
-        return switch (card) {
-            case "reflectance" -> {
-                double y = percent(parameter(ctx, "reflectance"), "0.18");
-                yield KnownCard.neutral(String.format(Locale.ROOT, "card of %.1f %% reflectance", y * 100), y);
+    /** Reads the form of a card; null where something in it is wrong, told beside its field. */
+    private PhotoCalibration calibration(Form form, Digest photo) throws IOException {
+        var picture = measuring.open(photo);
+        CardOutline outline = tried(form, "corners", () -> outline(form.text("corners"), "card"));
+        for (ChartReference chart : ChartReference.values()) {
+            if (form.text("card").equals(chart.name())) {
+                ChartCorrection found = outline == null
+                        ? null
+                        : tried(form, "corners", () -> ChartCorrection.of(picture, outline, chart));
+                return found == null
+                        ? null
+                        : PhotoCalibration.of(
+                                photo, found, outline, chart, site.clock().instant(), site.author());
             }
-            case "lab" -> new KnownCard("card of known colour", Lab.parse(parameter(ctx, "lab")));
-            default -> KnownCard.grey18();
+        }
+        KnownCard known = known(form);
+        CardOutline dark =
+                form.has("black") ? tried(form, "black", () -> outline(form.text("black"), "black card")) : null;
+        KnownCard blackCard = form.has("black")
+                ? tried(
+                        form,
+                        "blackReflectance",
+                        () -> KnownCard.neutral("black card", percent(form.text("blackReflectance"), "4")))
+                : null;
+        if (!form.has("black") && form.has("blackReflectance")) {
+            form.problem("black", "Expected the corners of the black card too; found none. Nothing was changed.");
+        }
+        if (form.hasProblems()) {
+            return null;
+        }
+        CardReading reading = tried(form, "corners", () -> CardReading.of(picture, outline.inner()));
+        CardReading darkReading =
+                dark == null ? null : tried(form, "black", () -> CardReading.of(picture, dark.inner()));
+        if (form.hasProblems()) {
+            return null;
+        }
+        List<MarkedCard> cards = new ArrayList<>(List.of(MarkedCard.of(outline, known)));
+        Correction correction;
+        if (dark == null) {
+            correction = tried(form, "corners", () -> Correction.byGrey(reading, known));
+        } else {
+            correction = tried(form, "black", () -> Correction.byWhiteAndBlack(reading, known, darkReading, blackCard));
+            cards.add(MarkedCard.of(dark, blackCard));
+        }
+        return correction == null
+                ? null
+                : PhotoCalibration.of(photo, correction, cards, site.clock().instant(), site.author());
+    }
+
+    /** The card chosen; null where what is typed about it is wrong. It is taken for 18 % grey only where that is chosen. */
+    private static KnownCard known(Form form) {
+        return switch (form.text("card")) {
+            case "grey18" -> KnownCard.grey18();
+            case "reflectance" ->
+                tried(form, "reflectance", () -> {
+                    double y = percent(form.text("reflectance"), "");
+                    return KnownCard.neutral(String.format(Locale.ROOT, "card of %.1f %% reflectance", y * 100), y);
+                });
+            case "lab" -> tried(form, "lab", () -> new KnownCard("card of known colour", Lab.parse(form.text("lab"))));
+            default -> {
+                form.problem("card", "Say which card it is. Nothing was changed.");
+                yield null;
+            }
         };
     }
 
+    /** @param usual percent meant where nothing is typed; empty where something must be */
     private static double percent(String text, String usual) {
-        String plain =
-                text.isEmpty() ? usual : text.replace(',', '.').replace("%", "").strip();
-        try {
-            double value = Double.parseDouble(plain);
-            return value > 1 ? value / 100 : value;
-        } catch (NumberFormatException e) {
+        String plain = (text.isEmpty() ? usual : text)
+                .replace(',', '.')
+                .replace("%", "")
+                .strip();
+        if (!plain.matches("\\d{1,3}([.]\\d{1,9})?")) {
             throw new IllegalArgumentException(
                     "The reflectance was not understood: expected a number of percent, as in ‘18’; found “%s”. Nothing was changed."
-                            .formatted(text),
-                    e);
+                            .formatted(text));
         }
+        double value = Double.parseDouble(plain);
+        return value > 1 ? value / 100 : value;
     }
 
     /** Measures every colour that was read from a marked part of this photograph again; the old values stay in the history. */

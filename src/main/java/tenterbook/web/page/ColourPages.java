@@ -10,13 +10,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import tenterbook.archive.Kinds;
 import tenterbook.colour.Ciede2000;
 import tenterbook.colour.ColourWords;
 import tenterbook.colour.Decimals;
 import tenterbook.colour.DifferenceWords;
 import tenterbook.colour.Lab;
-import tenterbook.ledger.Saved;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.ColourRole;
 import tenterbook.piece.Piece;
@@ -27,8 +25,8 @@ import tenterbook.search.PieceCard;
 import tenterbook.search.PieceQuery;
 import tenterbook.search.SearchResult;
 import tenterbook.web.Html;
-import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.web.form.Form;
 
 /** The archive laid out by colour, and two pieces or two states of one side by side. */
 public final class ColourPages {
@@ -206,16 +204,16 @@ public final class ColourPages {
             String changes) {}
 
     private void compare(Context ctx) {
-        String first = Optional.ofNullable(ctx.queryParam("first")).orElse("").strip();
-        String second = Optional.ofNullable(ctx.queryParam("second")).orElse("").strip();
-        Comparison comparison = null;
-        if (!first.isEmpty() && !second.isEmpty()) {
-            comparison = compared(first, second);
+        Form form = Form.of(ctx.queryParamMap());
+        Shown first = form.read("first", null, this::shown);
+        Shown second = form.read("second", null, this::shown);
+        if (form.hasProblems()) {
+            ctx.status(400);
         }
+        Comparison comparison = first == null || second == null ? null : compared(first, second);
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, "Compare", "colours"));
-        values.put("first", first);
-        values.put("second", second);
+        values.put("form", form);
         values.put("comparison", comparison);
         Html.show(ctx, "compare", values);
     }
@@ -225,11 +223,10 @@ public final class ColourPages {
     /** Reads 'V24-002' (as it is now) or 'V24-002 state 1'. */
     private Shown shown(String text) {
         String[] parts = text.split("(?i)\\s+state\\s+|@", 2);
-        Piece piece = site.archive()
-                .ledger()
-                .find(Kinds.PIECE, parts[0].strip())
-                .map(Saved::record)
-                .orElseThrow(() -> new NotHere("piece “" + parts[0].strip() + "”"));
+        Piece piece = TypedNumber.piece(site.archive(), parts[0])
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "There is no piece “%s” in this archive. Expected something like ‘V24-002’ or ‘V24-002 state 1’."
+                                .formatted(parts[0].strip())));
         int state = piece.state();
         if (parts.length > 1) {
             try {
@@ -258,9 +255,7 @@ public final class ColourPages {
         return new Shown(side, colours);
     }
 
-    private Comparison compared(String first, String second) {
-        Shown one = shown(first);
-        Shown two = shown(second);
+    private static Comparison compared(Shown one, Shown two) {
         List<Row> rows = new ArrayList<>();
         one.colours().forEach((part, colour) -> {
             Lab other = two.colours().get(part);

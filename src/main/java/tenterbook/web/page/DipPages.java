@@ -12,10 +12,10 @@ import java.util.Map;
 import java.util.Optional;
 import tenterbook.archive.DipEvidence;
 import tenterbook.archive.DipEvidence.Dyed;
+import tenterbook.colour.ColourText;
 import tenterbook.colour.DepthOfShade;
 import tenterbook.colour.Interval;
 import tenterbook.colour.Lab;
-import tenterbook.colour.Srgb;
 import tenterbook.recipe.dip.DipEstimate;
 import tenterbook.recipe.dip.DipsNeeded;
 import tenterbook.recipe.dip.FittedDips;
@@ -23,6 +23,7 @@ import tenterbook.recipe.dip.Group;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.web.form.Form;
 
 /** The dip curve of a cloth and vat, and the dips that a colour needs: a page and its JSON. */
 public final class DipPages {
@@ -62,7 +63,7 @@ public final class DipPages {
     public record Chart(
             List<Mark> points, String curve, String band, double targetY, List<Mark> across, List<Mark> up) {}
 
-    /** The page. */
+    /** The page; {@code form} holds the target and the piece as typed, with what is wrong about them. */
     public record View(
             DipQuestion question,
             Chart chart,
@@ -70,8 +71,8 @@ public final class DipPages {
             Map<String, String> cloths,
             String cloth,
             String vat,
-            String target,
-            String from,
+            Form form,
+            String further,
             String mute,
             ColourBand.Swatch swatch) {}
 
@@ -79,10 +80,17 @@ public final class DipPages {
     private record Asked(Group group, Lab target, Dyed from, String mute) {}
 
     private Asked asked(Context ctx, List<Dyed> all) {
-        String cloth = Optional.ofNullable(ctx.queryParam("cloth")).orElse("").strip();
-        String vat = Optional.ofNullable(ctx.queryParam("vat")).orElse("").strip();
-        String colour = Optional.ofNullable(ctx.queryParam("target")).orElse("").strip();
-        String number = Optional.ofNullable(ctx.queryParam("from")).orElse("").strip();
+        String colour = typed(ctx, "target");
+        return asked(ctx, all, colour.isEmpty() ? null : ColourText.read(colour), typed(ctx, "from"));
+    }
+
+    private static String typed(Context ctx, String name) {
+        return Optional.ofNullable(ctx.queryParam(name)).orElse("").strip();
+    }
+
+    private Asked asked(Context ctx, List<Dyed> all, Lab target, String number) {
+        String cloth = typed(ctx, "cloth");
+        String vat = typed(ctx, "vat");
         List<Group> groups = DipQuestion.groups(all);
         Group group = groups.stream()
                 .filter(each -> (cloth.isEmpty() || each.cloth().equals(cloth))
@@ -90,15 +98,12 @@ public final class DipPages {
                 // Among those that fit, the first of those with the most to say.
                 .min(Comparator.comparingLong(each -> -counts(all, each)))
                 .orElse(new Group(cloth, vat));
-        Lab target = colour.isEmpty()
-                ? null
-                : colour.startsWith("#") ? Srgb.parse(colour).lab() : Lab.parse(colour);
         Optional<Dyed> from = all.stream()
                 .filter(each -> each.piece().equalsIgnoreCase(number))
                 .findFirst();
         String mute = "";
         if (from.isEmpty() && !number.isEmpty()) {
-            site.archive().piece(number).orElseThrow(() -> new NotHere("piece “" + number + "”"));
+            TypedNumber.piece(site.archive(), number).orElseThrow(() -> new NotHere("piece “" + number + "”"));
             mute =
                     "The further dips of %s cannot be told: its ground must be named on a photograph, its dips known, and one vat alone have coloured it."
                             .formatted(number);
@@ -131,7 +136,17 @@ public final class DipPages {
 
     private void show(Context ctx) {
         List<Dyed> all = dyed();
-        Asked asked = asked(ctx, all);
+        Form form = Form.of(ctx.queryParamMap());
+        Lab target = form.read("target", null, ColourText::read);
+        String number = form.text("from");
+        if (!number.isEmpty() && TypedNumber.piece(site.archive(), number).isEmpty()) {
+            form.problem("from", "There is no piece “%s” in this archive.".formatted(number));
+            number = "";
+        }
+        if (form.hasProblems()) {
+            ctx.status(400);
+        }
+        Asked asked = asked(ctx, all, target, number);
         DipQuestion question = DipQuestion.ask(all, asked.group(), asked.target(), asked.from());
         Chart chart =
                 question.curve().value().map(curve -> chart(question, curve)).orElse(null);
@@ -146,8 +161,8 @@ public final class DipPages {
                         cloths(DipQuestion.groups(all)),
                         asked.group().cloth(),
                         asked.group().vat(),
-                        Optional.ofNullable(ctx.queryParam("target")).orElse(""),
-                        Optional.ofNullable(ctx.queryParam("from")).orElse(""),
+                        form,
+                        asked.from() == null ? "" : asked.from().piece(),
                         asked.mute(),
                         asked.target() == null ? null : ColourBand.swatch(asked.target(), "", 1, 0)));
         Html.show(ctx, "dips", values);

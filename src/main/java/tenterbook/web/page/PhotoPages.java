@@ -34,6 +34,7 @@ import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
+import tenterbook.web.form.Form;
 
 /** Photographs: taking them in, sending previews, and naming the colours on one. */
 public final class PhotoPages {
@@ -51,7 +52,9 @@ public final class PhotoPages {
         routes.post("/photos", this::upload);
         routes.get("/photos/{digest}/original", this::original);
         routes.get("/photos/{digest}/{size}", this::preview);
-        routes.get("/pieces/{number}/photos/{digest}", this::show);
+        routes.get(
+                "/pieces/{number}/photos/{digest}",
+                ctx -> show(ctx, Form.empty().put("corners", corners(ctx))));
         routes.post("/pieces/{number}/photos/{digest}/colours", this::nameColour);
         routes.post("/pieces/{number}/photos/{digest}/colours/forget", this::forgetColour);
     }
@@ -131,7 +134,9 @@ public final class PhotoPages {
     /**
      * A photograph of a piece with its palette and the colours named on it.
      *
+     * @param corners of a card to draw; empty where none are typed or they are no numbers
      * @param white that the values shown are told against
+     * @param typed what stands in the fields for measuring and calibrating, and what is wrong with it
      */
     public record View(
             Piece piece,
@@ -144,7 +149,8 @@ public final class PhotoPages {
             String corners,
             boolean proposed,
             List<Proposal> proposals,
-            WhitePoint white) {
+            WhitePoint white,
+            Form typed) {
         /** A colour area the picture suggests, with the part to measure it on as corners in percent. */
         public record Proposal(String role, ColourBand.Swatch swatch, double share, String outline, String drawn) {}
 
@@ -178,7 +184,13 @@ public final class PhotoPages {
                 .toList();
     }
 
-    private void show(Context ctx) throws IOException {
+    /** Shows the photograph again with what was typed about it and what is wrong with that; nothing was written. */
+    void again(Context ctx, Form typed) throws IOException {
+        ctx.status(422);
+        show(ctx, typed);
+    }
+
+    private void show(Context ctx, Form typed) throws IOException {
         Saved<Piece> saved = piece(ctx);
         Digest digest = digest(ctx);
         PiecePhoto shot = shot(saved.record(), digest);
@@ -204,10 +216,11 @@ public final class PhotoPages {
                                         ColourBand.of(photo),
                                         named,
                                         measuring.calibration(digest).orElse(null),
-                                        corners(ctx),
+                                        typed.text("corners").matches("[-\\d., ]*") ? typed.text("corners") : "",
                                         propose,
                                         propose ? proposals(digest, shot) : List.of(),
-                                        WhitePoint.parse(ctx.queryParam("illuminant"))),
+                                        WhitePoint.parse(ctx.queryParam("illuminant")),
+                                        typed),
                         "colourRoles", Choices.words(ColourRole.values())));
     }
 
@@ -243,7 +256,12 @@ public final class PhotoPages {
             Double share = share(ctx.formParam("share"));
             region = new ColourRegion(role, name, Lab.parse(colour), share, List.of(), false);
         } else {
-            region = measured(ctx, digest, role, name);
+            Form typed = Form.of(ctx.formParamMap());
+            region = measured(typed, digest, role, name);
+            if (region == null) {
+                again(ctx, typed);
+                return;
+            }
         }
         List<ColourRegion> regions = new ArrayList<>(shot.regions());
         regions.add(region);
@@ -269,35 +287,47 @@ public final class PhotoPages {
         return Double.valueOf(text.strip());
     }
 
-    private ColourRegion measured(Context ctx, Digest digest, ColourRole role, String name) throws IOException {
-        Double share = Optional.ofNullable(ctx.formParam("share"))
-                .filter(text -> !text.isBlank())
-                .map(PhotoPages::share)
-                .orElse(null);
-        String outline =
-                Optional.ofNullable(ctx.formParam("outline")).orElse("").strip();
-        if (!outline.isEmpty()) {
-            return measuring.region(digest, role, name, drawn(outline), share);
+    /** The colour of the part typed in; null where that part is no part of the picture, told beside the field. */
+    private ColourRegion measured(Form typed, Digest digest, ColourRole role, String name) throws IOException {
+        Double share = share(typed.value("share"));
+        boolean free = typed.has("outline");
+        Region part = free ? typed.read("outline", null, PhotoPages::drawn) : rectangle(typed);
+        if (typed.hasProblems()) {
+            return null;
         }
+        try {
+            return measuring.region(digest, role, name, part, share);
+        } catch (IllegalArgumentException e) {
+            typed.problem(free ? "outline" : "left", e.getMessage());
+            return null;
+        }
+    }
+
+    private static Region rectangle(Form typed) {
         double[] box = new double[4];
         String[] fields = {"left", "top", "right", "bottom"};
         for (int i = 0; i < 4; i++) {
-            String text = Optional.ofNullable(ctx.formParam(fields[i]))
-                    .orElse("")
-                    .strip()
-                    .replace(',', '.');
-            try {
-                box[i] = Double.parseDouble(text) / 100;
-            } catch (NumberFormatException e) {
-                throw new IllegalArgumentException(
+            String text = typed.text(fields[i]);
+            if (text.matches("\\d{1,3}([.,]\\d{1,9})?") && percent(text) <= 1) {
+                box[i] = percent(text);
+            } else {
+                typed.problem(
+                        fields[i],
                         "The colour was not measured: expected a part of the picture, marked by dragging or by four numbers from 0 to 100; found “%s” for %s. Nothing was changed."
-                                .formatted(text, fields[i]),
-                        e);
+                                .formatted(text, fields[i]));
             }
         }
-        Region part = Region.rectangle(
-                Math.min(box[0], box[2]), Math.min(box[1], box[3]), Math.max(box[0], box[2]), Math.max(box[1], box[3]));
-        return measuring.region(digest, role, name, part, share);
+        return typed.hasProblems()
+                ? null
+                : Region.rectangle(
+                        Math.min(box[0], box[2]),
+                        Math.min(box[1], box[3]),
+                        Math.max(box[0], box[2]),
+                        Math.max(box[1], box[3]));
+    }
+
+    private static double percent(String text) {
+        return Double.parseDouble(text.replace(',', '.')) / 100;
     }
 
     /** A part drawn freely: at least three corners in percent, as in '10,10 40,12 30,50'. */

@@ -173,6 +173,10 @@ public final class WaitingPages {
         return parts.isEmpty() ? "They were set aside before; nothing was written." : String.join(" ", parts);
     }
 
+    private Optional<Piece> piece(String typed) {
+        return TypedNumber.piece(site.archive(), typed);
+    }
+
     private void read(Form row, List<Gift> gifts, List<Digest> aside) {
         String typed = row.text("number");
         String proposed = row.text("proposed");
@@ -195,18 +199,19 @@ public final class WaitingPages {
             }
             return;
         }
-        if (!typed.isEmpty() && !proposed.isEmpty() && !typed.equals(proposed)) {
+        if (!typed.isEmpty() && !proposed.isEmpty() && !piece(typed).equals(piece(proposed))) {
             row.problem(
                     "number", "Its file name says %s and you typed %s. Clear one of them.".formatted(proposed, typed));
             return;
         }
-        String number = typed.isEmpty() ? proposed : typed;
-        Optional<Saved<Piece>> piece = site.archive().ledger().find(Kinds.PIECE, number);
+        Optional<Piece> piece = piece(typed.isEmpty() ? proposed : typed);
         if (piece.isEmpty()) {
-            row.problem("number", "There is no piece “%s” in this archive.".formatted(number));
+            row.problem(
+                    "number", "There is no piece “%s” in this archive.".formatted(typed.isEmpty() ? proposed : typed));
             return;
         }
-        int states = Math.max(1, piece.get().record().state());
+        String number = piece.get().number().value();
+        int states = Math.max(1, piece.get().state());
         Integer state = row.wholeNumber("state");
         if (state == null && states > 1) {
             row.problem("state", "%s has %d states; say which one it shows.".formatted(number, states));
