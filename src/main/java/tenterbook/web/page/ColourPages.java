@@ -36,6 +36,9 @@ public final class ColourPages {
     /** The drawn part of the a*b* plane, in CIELAB units either way from grey; what lies outside is drawn at its edge. */
     private static final double REACH = 60;
 
+    /** From one written name to the next above it, in hundredths of the drawn plane. */
+    private static final double LINE = 4.6;
+
     private final Site site;
 
     public ColourPages(Site site) {
@@ -65,8 +68,23 @@ public final class ColourPages {
             double along,
             double beside) {}
 
-    /** A colour name of the maker's, with the middle and the reach of what it was given to. */
-    public record Name(String name, int count, double x, double y, double radius, ColourBand.Swatch swatch) {}
+    /**
+     * A colour name of the maker's, with the middle and the reach of what it was given to.
+     *
+     * @param line height at which the name is written, clear of the other names
+     */
+    public record Name(
+            String name, int count, double x, double y, double radius, ColourBand.Swatch swatch, double line) {
+        private Name at(double height) {
+            return new Name(name, count, x, y, radius, swatch, height);
+        }
+
+        /** By the size of writing on a phone, the largest: 4.6 units high and about 2 wide a letter. */
+        private boolean covers(Name other) {
+            return Math.abs(line - other.line) < 0.99 * LINE
+                    && Math.abs(x - other.x) < name.length() + other.name.length();
+        }
+    }
 
     /**
      * @param total pieces found
@@ -172,16 +190,37 @@ public final class ColourPages {
                     .max()
                     .orElse(0);
             if (colours.size() > 1) {
+                double reach = Math.max(2, radius / (2 * REACH) * 100 + 1);
                 names.add(new Name(
                         name,
                         colours.size(),
                         across(a),
                         100 - across(b),
-                        Math.max(2, radius / (2 * REACH) * 100 + 1),
-                        ColourBand.swatch(new Lab(l, a, b), name, 1, 0)));
+                        reach,
+                        ColourBand.swatch(new Lab(l, a, b), name, 1, 0),
+                        100 - across(b) - reach - 0.8));
             }
         });
-        return names;
+        return apart(names);
+    }
+
+    /** From the lowest name upwards, each is raised above those it would be written over. */
+    private static List<Name> apart(List<Name> names) {
+        List<Name> written = new ArrayList<>();
+        for (Name name : names.stream()
+                .sorted(Comparator.comparingDouble(Name::line).reversed())
+                .toList()) {
+            Name free = name;
+            for (Optional<Name> under = under(written, free); under.isPresent(); under = under(written, free)) {
+                free = free.at(under.get().line() - LINE);
+            }
+            written.add(free);
+        }
+        return written;
+    }
+
+    private static Optional<Name> under(List<Name> written, Name name) {
+        return written.stream().filter(name::covers).min(Comparator.comparingDouble(Name::line));
     }
 
     /**

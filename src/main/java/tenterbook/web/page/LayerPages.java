@@ -51,7 +51,7 @@ public final class LayerPages {
      * One photographed layer.
      *
      * @param depth against the outer layers in words, empty where it could not be told
-     * @param height of its bar, 0 to 100
+     * @param height of its bar, 0 to 100: full is the depth of the outer layers, and no bar is higher
      */
     public record Strip(
             int layer, String photo, String alt, String piece, ColourBand.Swatch mean, String depth, double height) {}
@@ -148,7 +148,7 @@ public final class LayerPages {
                                     each.ks(),
                                     each.ratio() * 100))
                             .orElse("not measurable"),
-                    depth.map(each -> Math.min(100, each.ratio() * 80)).orElse(0.0)));
+                    depth.map(each -> Math.min(100, each.ratio() * 100)).orElse(0.0)));
             i++;
         }
         return strips;
@@ -176,7 +176,9 @@ public final class LayerPages {
             sentences.add(found.value()
                     .map(symmetry -> String.format(
                             Locale.ROOT,
-                            "Layers %d and %d mirror each other with a correlation of %.2f.",
+                            symmetry.mirrors()
+                                    ? "Layers %d and %d mirror each other with a correlation of %.2f."
+                                    : "Layers %d and %d do not mirror each other, as far as can be told: the correlation is %.2f.",
                             symmetry.layer(),
                             symmetry.next(),
                             symmetry.correlation()))
