@@ -1,13 +1,8 @@
 package tenterbook.photo;
 
 import java.awt.Point;
-import java.awt.Transparency;
-import java.awt.color.ColorSpace;
 import java.awt.image.BufferedImage;
-import java.awt.image.ComponentColorModel;
-import java.awt.image.DataBuffer;
 import java.awt.image.DataBufferByte;
-import java.awt.image.PixelInterleavedSampleModel;
 import java.awt.image.Raster;
 import java.awt.image.WritableRaster;
 
@@ -21,22 +16,13 @@ final class ComingRows extends WritableRaster {
     private final Picture picture;
 
     private ComingRows(Picture picture) {
-        super(model(picture.width(), picture.height()), new DataBufferByte(1), new Point(0, 0));
+        super(RgbBytes.model(picture.width(), picture.height()), new DataBufferByte(1), new Point(0, 0));
         this.picture = picture;
     }
 
     /** The bytes of a row stand as red, green, blue, which the encoder copies; any other order it takes apart by pixels. */
     static BufferedImage of(Picture picture) {
-        return new BufferedImage(
-                new ComponentColorModel(
-                        ColorSpace.getInstance(ColorSpace.CS_sRGB),
-                        false,
-                        false,
-                        Transparency.OPAQUE,
-                        DataBuffer.TYPE_BYTE),
-                new ComingRows(picture),
-                false,
-                null);
+        return RgbBytes.image(new ComingRows(picture));
     }
 
     @Override
@@ -59,12 +45,8 @@ final class ComingRows extends WritableRaster {
             rgb[3 * i + 1] = (byte) (pixel >> 8);
             rgb[3 * i + 2] = (byte) pixel;
         }
-        return Raster.createWritableRaster(model(width, 1), new DataBufferByte(rgb, rgb.length), new Point(toX, toY));
-    }
-
-    private static PixelInterleavedSampleModel model(int width, int height) {
-        return new PixelInterleavedSampleModel(
-                DataBuffer.TYPE_BYTE, width, height, 3, Math.multiplyExact(3, width), new int[] {0, 1, 2});
+        return Raster.createWritableRaster(
+                RgbBytes.model(width, 1), new DataBufferByte(rgb, rgb.length), new Point(toX, toY));
     }
 
     private static int onWhite(int pixel) {

@@ -1,11 +1,7 @@
 package tenterbook.photo;
 
 import java.awt.Point;
-import java.awt.Transparency;
-import java.awt.color.ColorSpace;
 import java.awt.image.BufferedImage;
-import java.awt.image.ComponentColorModel;
-import java.awt.image.DataBuffer;
 import java.awt.image.DataBufferByte;
 import java.awt.image.PixelInterleavedSampleModel;
 import java.awt.image.Raster;
@@ -31,24 +27,12 @@ final class PassingRows extends WritableRaster {
 
     /** @param sink gets each row as red, green, blue, ...; the array is used again for the next row */
     static PassingRows of(int width, int height, Consumer<byte[]> sink) {
-        return new PassingRows(
-                new PixelInterleavedSampleModel(
-                        DataBuffer.TYPE_BYTE, width, height, 3, Math.multiplyExact(3, width), new int[] {0, 1, 2}),
-                sink);
+        return new PassingRows(RgbBytes.model(width, height), sink);
     }
 
     /** To be given to the decoder; its pixels cannot be read. */
     BufferedImage image() {
-        return new BufferedImage(
-                new ComponentColorModel(
-                        ColorSpace.getInstance(ColorSpace.CS_sRGB),
-                        false,
-                        false,
-                        Transparency.OPAQUE,
-                        DataBuffer.TYPE_BYTE),
-                this,
-                false,
-                null);
+        return RgbBytes.image(this);
     }
 
     boolean complete() {
