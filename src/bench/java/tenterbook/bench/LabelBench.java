@@ -14,7 +14,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.archive.RecordJson;
 import tenterbook.label.Gathering;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelKind;
@@ -180,10 +179,6 @@ public final class LabelBench {
     }
 
     private static <T> T read(Kind<T> kind, String json) {
-        try {
-            return RecordJson.mapper().readValue(json.replace('\'', '"'), kind.type());
-        } catch (IOException e) {
-            throw new IllegalStateException("The bench's own record cannot be read: " + json, e);
-        }
+        return kind.codec().fromText(json.replace('\'', '"'));
     }
 }

@@ -1,6 +1,5 @@
 package tenterbook.archive;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -21,7 +20,6 @@ import tenterbook.recipe.Clamping;
 
 /** An open archive: the folder held, its ledger and its records by kind. */
 public final class Archive implements AutoCloseable {
-    private static final ObjectMapper JSON = RecordJson.mapper();
     private final ArchiveFolder folder;
     private final Ledger ledger;
 
@@ -38,7 +36,7 @@ public final class Archive implements AutoCloseable {
     public static Archive open(Path root, Clock clock) {
         ArchiveFolder folder = ArchiveFolder.hold(root);
         try {
-            return new Archive(folder, Ledger.open(folder, JSON, clock));
+            return new Archive(folder, Ledger.open(folder, clock));
         } catch (RuntimeException e) {
             folder.close();
             throw e;

@@ -9,6 +9,7 @@ import java.util.function.Function;
  * @param name in the ledger, as in {@code board-pair}; never changed once used
  * @param called what a person calls one, as in 'board pair'
  * @param type the immutable Java record
+ * @param codec how it becomes JSON and back
  * @param id the identifier of a record of this kind
  * @param references the records it names
  */
@@ -16,6 +17,7 @@ public record Kind<T>(
         String name,
         String called,
         Class<T> type,
+        RecordCodec<T> codec,
         Function<T, String> id,
         Function<T, Collection<RecordKey>> references) {
     public RecordKey key(String id) {

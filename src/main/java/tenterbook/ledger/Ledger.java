@@ -1,7 +1,5 @@
 package tenterbook.ledger;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -25,30 +23,27 @@ import tenterbook.measure.Digest;
  */
 public final class Ledger implements AutoCloseable {
     private final Database database;
-    private final ObjectMapper json;
     private final Clock clock;
     private final List<Consumer<Long>> followers = new CopyOnWriteArrayList<>();
 
-    private Ledger(Database database, ObjectMapper json, Clock clock) {
+    private Ledger(Database database, Clock clock) {
         this.database = database;
-        this.json = json;
         this.clock = clock;
     }
 
     /**
      * Opens the ledger of a folder, making and migrating it as needed.
      *
-     * @param json how records become JSON and back
      * @throws ArchiveProblem if the file is damaged or written by a newer program
      */
-    public static Ledger open(ArchiveFolder folder, ObjectMapper json, Clock clock) {
-        return new Ledger(new Database(folder.ledger()), json, clock);
+    public static Ledger open(ArchiveFolder folder, Clock clock) {
+        return new Ledger(new Database(folder.ledger()), clock);
     }
 
     /** What one act of the user does, in one transaction: all of it or nothing. */
     public <R> R write(String author, Function<Writing, R> act) {
         R result = database.write(handle -> {
-            Writing writing = new Writing(handle, json, clock.instant(), author);
+            Writing writing = new Writing(handle, clock.instant(), author);
             R made = act.apply(writing);
             writing.finish();
             return made;
@@ -174,11 +169,11 @@ public final class Ledger implements AutoCloseable {
 
     private <T> T record(Kind<T> kind, String id, String text) {
         try {
-            return json.readValue(text, kind.type());
-        } catch (JsonProcessingException e) {
+            return kind.codec().fromText(text);
+        } catch (IllegalArgumentException e) {
             throw new Unreadable(
                     "The newest revision of %s cannot be read as a %s: %s. Run ‘check’; the text of the record is still in the ledger."
-                            .formatted(kind.key(id), kind.called(), e.getOriginalMessage()),
+                            .formatted(kind.key(id), kind.called(), e.getMessage()),
                     e);
         }
     }
@@ -187,16 +182,16 @@ public final class Ledger implements AutoCloseable {
     public <T> Saved<T> saved(Kind<T> kind, Revision revision) {
         try {
             return new Saved<>(
-                    json.readValue(revision.json(), kind.type()),
+                    kind.codec().fromText(revision.json()),
                     revision.version(),
                     revision.sequence(),
                     revision.writtenAt(),
                     revision.author(),
                     revision.withdrawn());
-        } catch (JsonProcessingException e) {
+        } catch (IllegalArgumentException e) {
             throw new Unreadable(
                     "Revision %d (%s) cannot be read as a %s: %s. Run ‘check’; the text of the record is still in the ledger."
-                            .formatted(revision.sequence(), revision.key(), kind.called(), e.getOriginalMessage()),
+                            .formatted(revision.sequence(), revision.key(), kind.called(), e.getMessage()),
                     e);
         }
     }

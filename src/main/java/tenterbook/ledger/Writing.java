@@ -1,7 +1,5 @@
 package tenterbook.ledger;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
@@ -16,7 +14,6 @@ import tenterbook.measure.Digest;
 /** An act in progress: the only way to append to the ledger. Good only inside {@link Ledger#write}. */
 public final class Writing {
     private final Handle handle;
-    private final ObjectMapper json;
     private final Instant at;
     private final String author;
     private final Map<RecordKey, Set<RecordKey>> named = new LinkedHashMap<>();
@@ -24,9 +21,8 @@ public final class Writing {
     private long sequence;
     private Digest last;
 
-    Writing(Handle handle, ObjectMapper json, Instant at, String author) {
+    Writing(Handle handle, Instant at, String author) {
         this.handle = handle;
-        this.json = json;
         this.at = at.truncatedTo(ChronoUnit.MILLIS);
         this.author = author;
         this.sequence = Rows.lastSequence(handle);
@@ -51,7 +47,7 @@ public final class Writing {
         if (found != expected) {
             throw new Conflict(key, kind.called(), expected, found);
         }
-        String text = canonical(record, key);
+        String text = Canonical.json(kind.codec().toJson(record));
         if (newest.isPresent()
                 && !newest.get().withdrawn()
                 && newest.get().json().equals(text)) {
@@ -91,8 +87,8 @@ public final class Writing {
                 .filter(revision -> !revision.withdrawn())
                 .map(revision -> {
                     try {
-                        return json.readValue(revision.json(), kind.type());
-                    } catch (JsonProcessingException e) {
+                        return kind.codec().fromText(revision.json());
+                    } catch (IllegalArgumentException e) {
                         throw new ArchiveProblem("Revision %d cannot be read".formatted(revision.sequence()), e);
                     }
                 });
@@ -101,14 +97,6 @@ public final class Writing {
     /** Every identifier of a kind ever given, seen inside this act, so that the next number is surely free. */
     public List<String> everGiven(Kind<?> kind) {
         return Rows.identifiers(handle, kind.name());
-    }
-
-    private String canonical(Object record, RecordKey key) {
-        try {
-            return Canonical.json(json.writeValueAsString(record));
-        } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException("The " + key + " cannot be written as JSON", e);
-        }
     }
 
     private Revision append(RecordKey key, int version, boolean withdraw, String text, String note) {

@@ -46,7 +46,7 @@ class MigrationTest {
         String url = "jdbc:sqlite:" + root.resolve("ledger.db");
         flyway(url, version).migrate();
         Jdbi.create(url).useTransaction(handle -> {
-            Writing act = new Writing(handle, Things.JSON, Things.CLOCK.instant(), "the old program");
+            Writing act = new Writing(handle, Things.CLOCK.instant(), "the old program");
             act.create(Things.BOARD, new Board("B01", "Fig"));
             act.create(Things.PRINT, new Print("P1", List.of("B01")));
             act.finish();

@@ -21,11 +21,18 @@ final class Things {
 
     record Print(String id, List<String> boards) {}
 
-    static final Kind<Board> BOARD = new Kind<>("board-pair", "board pair", Board.class, Board::id, board -> List.of());
+    static final Kind<Board> BOARD = new Kind<>(
+            "board-pair",
+            "board pair",
+            Board.class,
+            new MappedCodec<>(JSON, Board.class),
+            Board::id,
+            board -> List.of());
     static final Kind<Print> PRINT = new Kind<>(
             "print",
             "print",
             Print.class,
+            new MappedCodec<>(JSON, Print.class),
             Print::id,
             print -> print.boards().stream().map(BOARD::key).toList());
 
@@ -39,7 +46,7 @@ final class Things {
         Opened(Path root) {
             folder = ArchiveFolder.hold(root);
             try {
-                ledger = Ledger.open(folder, JSON, CLOCK);
+                ledger = Ledger.open(folder, CLOCK);
             } catch (RuntimeException e) {
                 folder.close();
                 throw e;

@@ -2,6 +2,7 @@ package tenterbook.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Kind;
+import tenterbook.ledger.MappedCodec;
 
 /** Issued paper that another program kept otherwise: it spoils nothing but itself, and its words stay to be read. */
 class UnreadablePaperTest extends Scenario {
@@ -21,6 +23,7 @@ class UnreadablePaperTest extends Scenario {
             Kinds.ISSUED_PAPER.name(),
             "paper",
             Map.class,
+            new MappedCodec<>(new ObjectMapper(), Map.class),
             paper -> (String) paper.get("id"),
             paper -> List.of(Kinds.PIECE.key("V24-001")));
 

@@ -1,0 +1,49 @@
+package tenterbook.ledger;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+/** How the records of one kind become JSON, as it is stored, and back. Safe for many threads. */
+public interface RecordCodec<T> {
+    /** What nobody entered is left out. */
+    ObjectNode toJson(T record);
+
+    /**
+     * Fields that the record does not have are passed over.
+     *
+     * @throws IllegalArgumentException with a sentence, where it is no record of this kind
+     */
+    T fromJson(ObjectNode json);
+
+    /** As {@link #fromJson}, from text. */
+    default T fromText(String text) {
+        return fromJson(parsed(text));
+    }
+
+    /** @throws IllegalArgumentException with a sentence, where the text is no JSON object */
+    static ObjectNode parsed(String text) {
+        try {
+            JsonNode json = Parser.JSON.readTree(text);
+            if (json instanceof ObjectNode object) {
+                return object;
+            }
+            throw new IllegalArgumentException("a record is a JSON object; found " + json.getNodeType());
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException(e.getOriginalMessage(), e);
+        }
+    }
+
+    /** Kept apart, so that an interface holds no public constant. */
+    final class Parser {
+        private static final JsonMapper JSON = JsonMapper.builder()
+                .enable(
+                        DeserializationFeature.FAIL_ON_TRAILING_TOKENS,
+                        DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
+                .build();
+
+        private Parser() {}
+    }
+}
