@@ -5,7 +5,7 @@ import java.util.Optional;
 import tenterbook.measure.Quantity;
 
 /**
- * A pair of boards carved in mirror image.
+ * Two boards between which folded cloth is clamped: what stands raised on one meets what stands raised on the other.
  *
  * @param image what is carved
  * @param wood the wood, and its finish if any

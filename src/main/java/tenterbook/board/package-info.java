@@ -1,5 +1,5 @@
 /**
- * Board pairs: two boards carved in mirror image, the states a recarving opens, and the holes through which colour is put.
+ * Board pairs, the states that recarving opens, and the holes through which colour is put.
  * Facts only; no I/O.
  */
 package tenterbook.board;

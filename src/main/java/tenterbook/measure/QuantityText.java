@@ -9,7 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads a quantity as people write it: '6-8', 'about 40 min', '1/2 yd', '1 ft 6 in', '1,5 m', 'at least 5', 'forgot'.
+ * Reads a quantity as people write it: '6-8', 'about 25 min', '1/2 yd', '1 ft 6 in', '1,5 m', 'at least 5', 'forgot'.
  *
  * <p>What cannot be read is refused with a sentence and never guessed; the caller keeps the text.
  */

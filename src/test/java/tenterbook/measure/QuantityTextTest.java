@@ -43,7 +43,7 @@ class QuantityTextTest {
                 says("≥ 5", Unit.COUNT, 5, null, Unit.COUNT),
                 says("up to 8", Unit.COUNT, null, 8, Unit.COUNT),
                 says("< 8", Unit.COUNT, null, 8, Unit.COUNT),
-                says("about 40 min", Unit.MINUTE, 40, 40, Unit.MINUTE),
+                says("about 25 min", Unit.MINUTE, 25, 25, Unit.MINUTE),
                 says("~30", Unit.MINUTE, 30, 30, Unit.MINUTE),
                 says("30ish", Unit.MINUTE, 30, 30, Unit.MINUTE),
                 says("30 or so", Unit.MINUTE, 30, 30, Unit.MINUTE),
