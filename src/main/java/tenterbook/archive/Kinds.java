@@ -1,11 +1,16 @@
 package tenterbook.archive;
 
-import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenterbook.archive.record.BoardPairRecord;
+import tenterbook.archive.record.ClampingRecord;
+import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.archive.record.MaterialRecords;
+import tenterbook.archive.record.PhotoRecords;
+import tenterbook.archive.record.PieceRecord;
+import tenterbook.archive.record.StudioRecords;
 import tenterbook.board.BoardPair;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.MappedCodec;
@@ -25,41 +30,83 @@ public final class Kinds {
     /** The identifier of the one studio record. */
     public static final String THE_STUDIO = "studio";
 
-    public static final Kind<Studio> STUDIO =
-            kind("studio", "studio", Studio.class, studio -> THE_STUDIO, studio -> List.of());
-    public static final Kind<BoardPair> BOARD_PAIR = kind(
-            "board-pair", "board pair", BoardPair.class, board -> board.id().value(), board -> List.of());
-    public static final Kind<Cloth> CLOTH =
-            kind("cloth", "bolt of cloth", Cloth.class, cloth -> cloth.id().value(), cloth -> List.of());
-    public static final Kind<Lot> LOT =
-            kind("lot", "lot", Lot.class, lot -> lot.id().value(), lot -> List.of());
-    public static final Kind<Party> PARTY =
-            kind("party", "party", Party.class, party -> party.id().value(), party -> List.of());
-    public static final Kind<Photo> PHOTO =
-            kind("photo", "photograph", Photo.class, photo -> photo.digest().hex(), photo -> List.of());
-    public static final Kind<Clamping> CLAMPING = kind(
-            "clamping", "clamping", Clamping.class, clamping -> clamping.id().value(), Kinds::namedByClamping);
-    public static final Kind<Piece> PIECE =
-            kind("piece", "piece", Piece.class, piece -> piece.number().value(), Kinds::namedByPiece);
+    public static final Kind<Studio> STUDIO = new Kind<>(
+            "studio", "studio", Studio.class, StudioRecords.STUDIO, studio -> THE_STUDIO, studio -> List.of());
+    public static final Kind<BoardPair> BOARD_PAIR = new Kind<>(
+            "board-pair",
+            "board pair",
+            BoardPair.class,
+            BoardPairRecord.BOARD_PAIR,
+            board -> board.id().value(),
+            board -> List.of());
+    public static final Kind<Cloth> CLOTH = new Kind<>(
+            "cloth",
+            "bolt of cloth",
+            Cloth.class,
+            MaterialRecords.CLOTH,
+            cloth -> cloth.id().value(),
+            cloth -> List.of());
+    public static final Kind<Lot> LOT = new Kind<>(
+            "lot", "lot", Lot.class, MaterialRecords.LOT, lot -> lot.id().value(), lot -> List.of());
+    public static final Kind<Party> PARTY = new Kind<>(
+            "party",
+            "party",
+            Party.class,
+            StudioRecords.PARTY,
+            party -> party.id().value(),
+            party -> List.of());
+    public static final Kind<Photo> PHOTO = new Kind<>(
+            "photo",
+            "photograph",
+            Photo.class,
+            PhotoRecords.PHOTO,
+            photo -> photo.digest().hex(),
+            photo -> List.of());
+    public static final Kind<Clamping> CLAMPING = new Kind<>(
+            "clamping",
+            "clamping",
+            Clamping.class,
+            ClampingRecord.CLAMPING,
+            clamping -> clamping.id().value(),
+            Kinds::namedByClamping);
+    public static final Kind<Piece> PIECE = new Kind<>(
+            "piece",
+            "piece",
+            Piece.class,
+            PieceRecord.PIECE,
+            piece -> piece.number().value(),
+            Kinds::namedByPiece);
     /** Named by its photograph: one calibration each, and calibrating again makes a new revision of it. */
-    public static final Kind<PhotoCalibration> CALIBRATION = kind(
+    public static final Kind<PhotoCalibration> CALIBRATION = new Kind<>(
             "calibration",
             "calibration",
             PhotoCalibration.class,
+            PhotoRecords.CALIBRATION,
             calibration -> calibration.photo().hex(),
             calibration -> List.of(PHOTO.key(calibration.photo().hex())));
 
-    public static final Kind<IssuedPaper> ISSUED_PAPER =
-            kind("issued-paper", "issued paper", IssuedPaper.class, IssuedPaper::id, Kinds::namedByPaper);
+    public static final Kind<IssuedPaper> ISSUED_PAPER = new Kind<>(
+            "issued-paper",
+            "issued paper",
+            IssuedPaper.class,
+            new MappedCodec<>(RecordJson.mapper(), IssuedPaper.class),
+            IssuedPaper::id,
+            Kinds::namedByPaper);
 
     /** A sheet of labels by its name. */
-    public static final Kind<LabelSheet> LABEL_SHEET =
-            kind("label-sheet", "sheet of labels", LabelSheet.class, LabelSheet::name, sheet -> List.of());
+    public static final Kind<LabelSheet> LABEL_SHEET = new Kind<>(
+            "label-sheet",
+            "sheet of labels",
+            LabelSheet.class,
+            StudioRecords.LABEL_SHEET,
+            LabelSheet::name,
+            sheet -> List.of());
 
-    public static final Kind<Examination> EXAMINATION = kind(
+    public static final Kind<Examination> EXAMINATION = new Kind<>(
             "examination",
             "examination",
             Examination.class,
+            ExaminationRecord.EXAMINATION,
             examination -> examination.id().value(),
             Kinds::namedByExamination);
 
@@ -78,15 +125,6 @@ public final class Kinds {
             LABEL_SHEET);
 
     private Kinds() {}
-
-    private static <T> Kind<T> kind(
-            String name,
-            String called,
-            Class<T> type,
-            Function<T, String> id,
-            Function<T, Collection<RecordKey>> references) {
-        return new Kind<>(name, called, type, new MappedCodec<>(RecordJson.mapper(), type), id, references);
-    }
 
     private static List<RecordKey> namedByClamping(Clamping clamping) {
         return Stream.of(

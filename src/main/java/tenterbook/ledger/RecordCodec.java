@@ -18,6 +18,9 @@ public interface RecordCodec<T> {
      */
     T fromJson(ObjectNode json);
 
+    /** Gives {@code fresh} those fields of {@code old} that this program does not know, in its parts and rows too. */
+    default void carryUnknown(ObjectNode old, ObjectNode fresh) {}
+
     /** As {@link #fromJson}, from text. */
     default T fromText(String text) {
         return fromJson(parsed(text));

@@ -1,5 +1,6 @@
 package tenterbook.ledger;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
@@ -41,16 +42,26 @@ public final class Writing {
      * @throws Conflict if the newest version is another
      */
     public <T> Saved<T> save(Kind<T> kind, T record, int expected, String note) {
+        return save(kind, record, null, expected, note);
+    }
+
+    /**
+     * As {@link #save(Kind, Object, int, String)}, for a record that was made from another revision than the newest.
+     *
+     * @param from stored text of the revision whose fields unknown to this program are kept; null for the newest
+     */
+    public <T> Saved<T> save(Kind<T> kind, T record, String from, int expected, String note) {
         RecordKey key = kind.key(kind.id().apply(record));
         Optional<Revision> newest = Rows.newest(handle, key);
         int found = newest.map(Revision::version).orElse(0);
         if (found != expected) {
             throw new Conflict(key, kind.called(), expected, found);
         }
-        String text = Canonical.json(kind.codec().toJson(record));
+        String origin = from != null ? from : newest.map(Revision::json).orElse("{}");
+        String text = written(kind, record, origin);
         if (newest.isPresent()
                 && !newest.get().withdrawn()
-                && newest.get().json().equals(text)) {
+                && same(kind, newest.get().json(), text)) {
             Revision same = newest.get();
             return new Saved<>(record, same.version(), same.sequence(), same.writtenAt(), same.author(), false);
         }
@@ -97,6 +108,25 @@ public final class Writing {
     /** Every identifier of a kind ever given, seen inside this act, so that the next number is surely free. */
     public List<String> everGiven(Kind<?> kind) {
         return Rows.identifiers(handle, kind.name());
+    }
+
+    /** The record's canonical text, with the fields of {@code origin} that this program does not know. */
+    private static <T> String written(Kind<T> kind, T record, String origin) {
+        ObjectNode json = kind.codec().toJson(record);
+        kind.codec().carryUnknown(RecordCodec.parsed(origin), json);
+        return Canonical.json(json);
+    }
+
+    /** Whether the stored text holds what {@code text} holds, also where an older program wrote it otherwise. */
+    private static <T> boolean same(Kind<T> kind, String stored, String text) {
+        if (stored.equals(text)) {
+            return true;
+        }
+        try {
+            return written(kind, kind.codec().fromText(stored), stored).equals(text);
+        } catch (IllegalArgumentException unreadable) {
+            return false;
+        }
     }
 
     private Revision append(RecordKey key, int version, boolean withdraw, String text, String note) {

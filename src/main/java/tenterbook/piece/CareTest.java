@@ -96,9 +96,11 @@ public record CareTest(
 
     /** As grades are written: '4' or '4-5'; empty where none was given. */
     public String gradeWords() {
-        if (grade == null) {
-            return "";
-        }
+        return grade == null ? "" : gradeWords(grade);
+    }
+
+    /** As grades are written: '4' or '4-5'. */
+    public static String gradeWords(double grade) {
         int whole = (int) Math.floor(grade);
         return grade == whole ? Integer.toString(whole) : whole + "-" + (whole + 1);
     }

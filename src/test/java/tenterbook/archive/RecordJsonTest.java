@@ -141,7 +141,7 @@ class RecordJsonTest {
                             .get(0)
                             .json())
                     .isEqualTo("""
-                            {"category":"scarf","edition":"2 of 9","finished":{"about":false,"entered":"spring 2024","from":"2024-03-01","to":"2024-05-31"},"length":{"about":false,"basis":"unknown","entered":"180 cm","high":180,"low":180,"unit":"centimetre"},"made":[{"clamping":"C24-001","layers":{"all":false,"entered":"1-4, 7","layers":[1,2,3,4,7]}}],"number":"V24-001","price":{"amount":"180.50","currency":"EUR"},"status":"sold","title":"Maré","width":{"about":false,"basis":"unknown","entered":"forgot"}}""".strip());
+                            {"category":"scarf","edition":"2 of 9","finished":{"entered":"spring 2024","from":"2024-03-01","to":"2024-05-31"},"length":{"entered":"180 cm","high":180,"low":180,"unit":"centimetre"},"made":[{"clamping":"C24-001","layers":{"entered":"1-4, 7","layers":[1,2,3,4,7]}}],"number":"V24-001","price":{"amount":"180.50","currency":"EUR"},"status":"sold","title":"Maré","width":{"entered":"forgot"}}""".strip());
             assertThat(archive.ledger().check().run(tenterbook.ledger.Progress.UNWATCHED))
                     .isEmpty();
         }

@@ -135,7 +135,11 @@ public final class HistoryPages {
                     .write(
                             site.author(),
                             act -> act.save(
-                                    kind, old.record(), history.size(), "Version %d brought back".formatted(version)));
+                                    kind,
+                                    old.record(),
+                                    history.get(version - 1).json(),
+                                    history.size(),
+                                    "Version %d brought back".formatted(version)));
             Said.andGo(
                     ctx,
                     "Version %d of %s %s is back. The versions in between stay in its history."

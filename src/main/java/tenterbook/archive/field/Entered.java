@@ -1,0 +1,53 @@
+package tenterbook.archive.field;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+
+/**
+ * A value that a person writes in one line and that is stored with what was understood of it: a quantity, a date, a price.
+ *
+ * @param part how it is stored
+ * @param parser reads a line of text, which is not blank; refuses with an {@link IllegalArgumentException}
+ * @param writer the line of text; empty where nothing is recorded
+ */
+public record Entered<V>(Part<V> part, BiFunction<String, Reading, V> parser, Function<V, String> writer)
+        implements Written<V> {
+    @Override
+    public JsonNode write(V value) {
+        return part.write(value);
+    }
+
+    @Override
+    public V read(JsonNode json, Faults faults, String at) {
+        return part.read(json, faults, at);
+    }
+
+    @Override
+    public JsonNode understood(JsonNode given, Reading reading, Faults faults, String at) {
+        return given.isTextual()
+                ? fromText(given.textValue(), reading, faults, at)
+                : part.understood(given, reading, faults, at);
+    }
+
+    @Override
+    public V parse(String text, Reading reading) {
+        return parser.apply(text, reading);
+    }
+
+    @Override
+    public String text(V value) {
+        return writer.apply(value);
+    }
+
+    @Override
+    public ObjectNode schema() {
+        ObjectNode schema = JsonNodeFactory.instance.objectNode();
+        schema.putArray("oneOf")
+                .add(JsonNodeFactory.instance.objectNode().put("type", "string"))
+                .add(Schemas.reference(part));
+        return schema;
+    }
+}

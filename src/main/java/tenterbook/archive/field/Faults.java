@@ -1,0 +1,48 @@
+package tenterbook.archive.field;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * What is wrong with an input, all of it, each sentence under the dotted name of its field, as in {@code events.0.price}. Of
+ * several faults of one field the first stays. Not for several threads.
+ */
+public final class Faults {
+    private final Map<String, String> sentences = new LinkedHashMap<>();
+
+    public void add(String field, String sentence) {
+        sentences.putIfAbsent(field, sentence);
+    }
+
+    public boolean isEmpty() {
+        return sentences.isEmpty();
+    }
+
+    /** Sentences by field, in the order found. */
+    public Map<String, String> all() {
+        return Collections.unmodifiableMap(sentences);
+    }
+
+    /** Whether the field or anything inside it has a fault. */
+    public boolean within(String field) {
+        return field.isEmpty()
+                ? !sentences.isEmpty()
+                : sentences.keySet().stream().anyMatch(name -> name.equals(field) || name.startsWith(field + "."));
+    }
+
+    /** All in one text, as in '‘length’: …; ‘events.0.price’: …'. */
+    public String inOneLine() {
+        return sentences.entrySet().stream()
+                .map(fault -> fault.getKey().isEmpty()
+                        ? fault.getValue()
+                        : "‘%s’: %s".formatted(fault.getKey(), fault.getValue()))
+                .collect(Collectors.joining("; "));
+    }
+
+    /** The dotted name of a field inside another. */
+    public static String inside(String at, String name) {
+        return at.isEmpty() || name.isEmpty() ? at + name : at + "." + name;
+    }
+}

@@ -1,0 +1,87 @@
+package tenterbook.archive.field;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.DoubleNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.LongNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.util.function.Function;
+import tenterbook.measure.Quantity;
+import tenterbook.measure.QuantityText;
+import tenterbook.measure.Unit;
+
+/**
+ * A bare number whose unit is fixed by its field.
+ *
+ * @param whole whether it has no fraction
+ * @param suffix a unit that may be written after it and is passed over, as in {@code mm}; a regular expression
+ */
+public record Numeric<N extends Number>(boolean whole, String suffix, Function<BigDecimal, N> from)
+        implements Written<N> {
+    public static final Numeric<Integer> WHOLE = new Numeric<>(true, "", BigDecimal::intValueExact);
+    public static final Numeric<Long> LONG = new Numeric<>(true, "", BigDecimal::longValueExact);
+    public static final Numeric<Double> DECIMAL = new Numeric<>(false, "", BigDecimal::doubleValue);
+    public static final Numeric<Double> MILLIMETRES = new Numeric<>(false, "mm", BigDecimal::doubleValue);
+    public static final Numeric<Double> PERCENT = new Numeric<>(false, "%", BigDecimal::doubleValue);
+
+    @Override
+    public JsonNode write(N value) {
+        return whole ? LongNode.valueOf(value.longValue()) : DoubleNode.valueOf(value.doubleValue());
+    }
+
+    @Override
+    public N read(JsonNode json, Faults faults, String at) {
+        if (json.isNumber()) {
+            try {
+                return from.apply(json.decimalValue());
+            } catch (ArithmeticException e) {
+                faults.add(at, "A whole number was expected; found %s.".formatted(json));
+                return null;
+            }
+        }
+        faults.add(at, "A number was expected; found “%s”.".formatted(Part.brief(json)));
+        return null;
+    }
+
+    @Override
+    public JsonNode understood(JsonNode given, Reading reading, Faults faults, String at) {
+        N number = read(given, faults, at);
+        return number == null ? null : write(number);
+    }
+
+    @Override
+    public N parse(String text, Reading reading) {
+        String plain = text.replaceAll("\\s*(?:" + suffix + ")$", "");
+        if (whole) {
+            if (!plain.matches("[+-]?\\d{1,9}")) {
+                throw new IllegalArgumentException("“%s” is not a whole number.".formatted(text));
+            }
+            return from.apply(new BigDecimal(plain));
+        }
+        if (plain.matches("[-−]\\d.*")) {
+            return from.apply(number(plain.substring(1), text).negate());
+        }
+        BigDecimal number = number(plain, text);
+        return number == null ? null : from.apply(number);
+    }
+
+    private static BigDecimal number(String plain, String text) {
+        Quantity number = QuantityText.read(plain, Unit.COUNT);
+        if (number.known() && number.isRange()) {
+            throw new IllegalArgumentException("One number is expected here; found “%s”.".formatted(text));
+        }
+        return number.known() ? BigDecimal.valueOf(number.low()) : null;
+    }
+
+    @Override
+    public String text(N value) {
+        return BigDecimal.valueOf(value.doubleValue()).stripTrailingZeros().toPlainString();
+    }
+
+    @Override
+    public ObjectNode schema() {
+        ObjectNode schema = JsonNodeFactory.instance.objectNode();
+        return schema.put("type", whole ? "integer" : "number");
+    }
+}

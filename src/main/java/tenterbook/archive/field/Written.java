@@ -1,0 +1,36 @@
+package tenterbook.archive.field;
+
+import com.fasterxml.jackson.databind.JsonNode;
+
+/** A value that a person writes in one line of text. */
+public interface Written<V> extends Value<V> {
+    /**
+     * @param text not blank
+     * @return null where the text says that nothing is recorded
+     * @throws IllegalArgumentException with a sentence for the person who wrote it
+     */
+    V parse(String text, Reading reading);
+
+    /** As {@link #parse} takes it; empty where nothing is recorded. */
+    String text(V value);
+
+    /** The text of a stored value; empty where it cannot be read. */
+    default String textOf(JsonNode stored) {
+        V value = stored == null || stored.isMissingNode() || stored.isNull() ? null : read(stored, new Faults(), "");
+        return value == null ? "" : text(value);
+    }
+
+    /** What a text says, as it is stored; null where it says nothing or is a fault. */
+    default JsonNode fromText(String text, Reading reading, Faults faults, String at) {
+        if (text.isBlank()) {
+            return null;
+        }
+        try {
+            V value = parse(text.strip(), reading);
+            return value == null ? null : write(value);
+        } catch (IllegalArgumentException e) {
+            faults.add(at, e.getMessage());
+            return null;
+        }
+    }
+}

@@ -1,0 +1,147 @@
+package tenterbook.archive.record;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.Objects;
+import tenterbook.archive.field.Entered;
+import tenterbook.archive.field.Flag;
+import tenterbook.archive.field.Numeric;
+import tenterbook.archive.field.Part;
+import tenterbook.archive.field.Plain;
+import tenterbook.archive.field.Values;
+import tenterbook.colour.Lab;
+import tenterbook.measure.DateText;
+import tenterbook.measure.Money;
+import tenterbook.measure.PartialDate;
+import tenterbook.measure.Quantity;
+import tenterbook.measure.QuantityText;
+import tenterbook.measure.QuantityWords;
+import tenterbook.measure.Unit;
+import tenterbook.piece.Layers;
+
+/** Values that many records hold: quantities, dates, prices, layers, colours. */
+public final class Measures {
+    /** More than anything in a studio measures, in any unit. */
+    private static final double MOST = 1e9;
+
+    private static final Plain<java.time.LocalDate> DAY =
+            new Plain<>("date", java.time.LocalDate::toString, java.time.LocalDate::parse);
+
+    public static final Entered<PartialDate> DATE = new Entered<>(
+            Part.<PartialDate>of("date")
+                    .text("entered", PartialDate::entered)
+                    .field("from", DAY, PartialDate::from)
+                    .field("to", DAY, PartialDate::to)
+                    .field("about", Flag.SAID, PartialDate::about)
+                    .doubted(date -> differs(date.entered(), date.equals(DateText.read(date.entered()))))
+                    .built(v -> new PartialDate(v.get("entered"), v.get("from"), v.get("to"), v.get("about", false))),
+            (text, reading) -> DateText.read(text),
+            PartialDate::entered);
+
+    /** An amount is stored as text, because a binary fraction is no amount. */
+    public static final Entered<Money> MONEY = new Entered<>(
+            Part.<Money>of("money")
+                    .field("amount", new Plain<>("", BigDecimal::toPlainString, BigDecimal::new), Money::amount)
+                    .required()
+                    .field("currency", Plain.CURRENCY, Money::currency)
+                    .required()
+                    .built(v -> new Money(v.get("amount"), v.get("currency"))),
+            (text, reading) -> Money.read(text, reading.currency()),
+            money -> money.amount().toPlainString() + " " + money.currency().getCurrencyCode());
+
+    public static final Entered<Layers> LAYERS = new Entered<>(
+            Part.<Layers>of("layers")
+                    .text("entered", Layers::entered)
+                    .list("layers", Numeric.WHOLE, Layers::layers)
+                    .field("all", Flag.SAID, Layers::all)
+                    .doubted(layers -> differs(layers.entered(), layers.equals(Layers.read(layers.entered()))))
+                    .built(v -> new Layers(v.get("entered"), v.get("layers"), v.get("all", false))),
+            (text, reading) -> Layers.read(text),
+            Layers::entered);
+
+    /** CIELAB, D65, 2° observer. */
+    public static final Entered<Lab> LAB = new Entered<>(
+            Part.<Lab>of("lab")
+                    .field("lightness", Numeric.DECIMAL, Lab::lightness)
+                    .required()
+                    .field("a", Numeric.DECIMAL, Lab::a)
+                    .required()
+                    .field("b", Numeric.DECIMAL, Lab::b)
+                    .required()
+                    .doubted(Measures::outOfRange)
+                    .built(v -> new Lab(v.get("lightness", 0.0), v.get("a", 0.0), v.get("b", 0.0))),
+            (text, reading) -> Lab.parse(text),
+            Lab::text);
+
+    private Measures() {}
+
+    /**
+     * A quantity.
+     *
+     * @param usual the unit meant where a text names none; all other units of its dimension are understood
+     */
+    public static Entered<Quantity> quantity(Unit usual) {
+        return new Entered<>(
+                Part.<Quantity>of("quantity-" + usual.dimension().name().toLowerCase(Locale.ROOT))
+                        .text("entered", Quantity::entered)
+                        .field("low", Numeric.DECIMAL, Quantity::low)
+                        .field("high", Numeric.DECIMAL, Quantity::high)
+                        .choice("unit", StoredCodes.UNIT, Quantity::unit)
+                        .choice("basis", StoredCodes.BASIS, Quantity::basis)
+                        .field("about", Flag.SAID, Quantity::about)
+                        .doubted(quantity -> doubt(quantity, usual))
+                        .built(v -> quantity(v.get("entered"), v.get("low"), v.get("high"), v.get("unit"), v)),
+                (text, reading) -> QuantityText.read(text, usual),
+                quantity -> quantity.entered().isBlank() && quantity.known()
+                        ? QuantityWords.value(quantity)
+                        : quantity.entered());
+    }
+
+    private static Quantity quantity(String entered, Double low, Double high, Unit unit, Values v) {
+        if (unit == null && (low != null || high != null)) {
+            throw new IllegalArgumentException("A quantity with a value needs its unit.");
+        }
+        return new Quantity(entered, low, high, unit, v.get("basis"), v.get("about", false));
+    }
+
+    private static String doubt(Quantity found, Unit usual) {
+        if (found.known() && found.unit().dimension() != usual.dimension()) {
+            return "This is a %s and is not given in %s."
+                    .formatted(usual.dimension().name().toLowerCase(Locale.ROOT), StoredCodes.UNIT.code(found.unit()));
+        }
+        double least = usual == Unit.CELSIUS ? -MOST : 0;
+        if (outside(found.low(), least) || outside(found.high(), least)) {
+            return "This is too large or below nothing.";
+        }
+        if (found.entered().isBlank()) {
+            return "";
+        }
+        Quantity read = QuantityText.read(found.entered(), found.known() ? found.unit() : usual);
+        return differs(
+                found.entered(),
+                Objects.equals(found.low(), read.low())
+                        && Objects.equals(found.high(), read.high())
+                        && found.unit() == read.unit());
+    }
+
+    private static boolean outside(Double value, double least) {
+        return value != null && !(value >= least && value <= MOST);
+    }
+
+    /** Where the text entered says something else than the numbers beside it, nobody can tell which is true. */
+    private static String differs(String entered, boolean same) {
+        return same || entered.isBlank()
+                ? ""
+                : "This was entered as “%s”, which the numbers do not say.".formatted(entered);
+    }
+
+    /** A measured white may lie a rounding above 100. */
+    private static String outOfRange(Lab colour) {
+        return colour.lightness() >= -0.01
+                        && colour.lightness() <= 100.01
+                        && Math.abs(colour.a()) <= 150
+                        && Math.abs(colour.b()) <= 150
+                ? ""
+                : "A colour has L from 0 to 100 and a and b within 150 of zero.";
+    }
+}

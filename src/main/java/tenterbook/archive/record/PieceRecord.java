@@ -1,0 +1,190 @@
+package tenterbook.archive.record;
+
+import static tenterbook.archive.record.Measures.DATE;
+import static tenterbook.archive.record.Measures.LAB;
+import static tenterbook.archive.record.Measures.LAYERS;
+import static tenterbook.archive.record.Measures.MONEY;
+import static tenterbook.archive.record.Measures.quantity;
+import static tenterbook.measure.Unit.CELSIUS;
+import static tenterbook.measure.Unit.CENTIMETRE;
+import static tenterbook.measure.Unit.GRAM;
+
+import tenterbook.archive.field.Flag;
+import tenterbook.archive.field.Numeric;
+import tenterbook.archive.field.Part;
+import tenterbook.archive.field.Plain;
+import tenterbook.archive.field.Spelled;
+import tenterbook.piece.CareTest;
+import tenterbook.piece.ColourRegion;
+import tenterbook.piece.Event;
+import tenterbook.piece.Fault;
+import tenterbook.piece.MadeIn;
+import tenterbook.piece.PartyId;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PieceNumber;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.recipe.ClampingId;
+
+/** A finished piece: what it is, how it was made, its photographs, faults, tests and what happened to it. */
+public final class PieceRecord {
+    private static final Part<MadeIn> MADE_IN = Part.<MadeIn>of("made-in")
+            .field("clamping", Plain.identifier(ClampingId::new), MadeIn::clamping)
+            .key()
+            .required()
+            .blamed()
+            .field("layers", LAYERS, MadeIn::layers)
+            .text("note", MadeIn::note)
+            .built(v -> new MadeIn(v.get("clamping"), v.get("layers"), v.get("note")));
+
+    private static final Part<ColourRegion.Corner> CORNER = Part.<ColourRegion.Corner>of("picture-corner")
+            .field("across", Numeric.DECIMAL, ColourRegion.Corner::across)
+            .required()
+            .field("down", Numeric.DECIMAL, ColourRegion.Corner::down)
+            .required()
+            .doubted(corner -> inside(corner.across()) && inside(corner.down())
+                    ? ""
+                    : "A corner lies within the picture, each part 0 to 1.")
+            .built(v -> new ColourRegion.Corner(v.get("across", 0.0), v.get("down", 0.0)));
+
+    private static final Part<ColourRegion> REGION = Part.<ColourRegion>of("colour-region")
+            .choice("role", StoredCodes.COLOUR_ROLE, ColourRegion::role)
+            .text("name", ColourRegion::name)
+            .field("colour", LAB, ColourRegion::colour)
+            .required()
+            .field("share", Numeric.DECIMAL, ColourRegion::share)
+            .list("corners", CORNER, ColourRegion::corners)
+            .field("calibrated", Flag.JUDGED, ColourRegion::calibrated)
+            .field("spread", Numeric.DECIMAL, ColourRegion::spread)
+            .field("pixels", Numeric.WHOLE, ColourRegion::pixels)
+            .field("likelyError", Numeric.DECIMAL, ColourRegion::likelyError)
+            .built(v -> new ColourRegion(
+                    v.get("role"),
+                    v.get("name"),
+                    v.get("colour"),
+                    v.get("share"),
+                    v.get("corners"),
+                    v.get("calibrated", false),
+                    v.get("spread"),
+                    v.get("pixels"),
+                    v.get("likelyError")));
+
+    private static final Part<PiecePhoto> PHOTO = Part.<PiecePhoto>of("piece-photo")
+            .field("photo", Plain.DIGEST, PiecePhoto::photo)
+            .key()
+            .required()
+            .blamed()
+            .choice("role", StoredCodes.PHOTO_ROLE, PiecePhoto::role)
+            .text("caption", PiecePhoto::caption)
+            .field("state", Numeric.WHOLE, PiecePhoto::state)
+            .list("regions", REGION, PiecePhoto::regions)
+            .field("layer", Numeric.WHOLE, PiecePhoto::layer)
+            .built(v -> new PiecePhoto(
+                    v.get("photo"),
+                    v.get("role"),
+                    v.get("caption"),
+                    v.get("state", 1),
+                    v.get("regions"),
+                    v.get("layer")));
+
+    private static final Part<Fault> FAULT = Part.<Fault>of("fault")
+            .text("kind", Fault::kind)
+            .text("where", Fault::where)
+            .text("note", Fault::note)
+            .built(v -> new Fault(v.get("kind"), v.get("where"), v.get("note")));
+
+    /** Worst grade of the grey scale, 1 to 5 in half steps. */
+    private static final Spelled<Double> GRADE =
+            new Spelled<>(Numeric.DECIMAL, CareTest::readGrade, CareTest::gradeWords);
+
+    private static final Part<CareTest> CARE_TEST = Part.<CareTest>of("care-test")
+            .choice("kind", StoredCodes.CARE_TEST, CareTest::kind)
+            .required()
+            .field("when", DATE, CareTest::when)
+            .text("method", CareTest::method)
+            .field("temperature", quantity(CELSIUS), CareTest::temperature)
+            .text("result", CareTest::result)
+            .field("passed", Flag.JUDGED, CareTest::passed)
+            .choice("standard", StoredCodes.TEST_STANDARD, CareTest::standard)
+            .field("grade", GRADE, CareTest::grade)
+            .blamed()
+            .choice("specimen", StoredCodes.SPECIMEN, CareTest::specimen)
+            .built(v -> new CareTest(
+                    v.get("kind"),
+                    v.get("when"),
+                    v.get("method"),
+                    v.get("temperature"),
+                    v.get("result"),
+                    v.get("passed"),
+                    v.get("standard"),
+                    v.get("grade"),
+                    v.get("specimen")));
+
+    private static final Part<Event> EVENT = Part.<Event>of("event")
+            .choice("kind", StoredCodes.EVENT_KIND, Event::kind)
+            .required()
+            .field("when", DATE, Event::when)
+            .field("until", DATE, Event::until)
+            .field("party", Plain.identifier(PartyId::new), Event::party)
+            .personal()
+            .field("price", MONEY, Event::price)
+            .personal()
+            .text("note", Event::note)
+            .personal()
+            .built(v -> new Event(
+                    v.get("kind"), v.get("when"), v.get("until"), v.get("party"), v.get("price"), v.get("note")));
+
+    public static final Part<Piece> PIECE = Part.<Piece>of("piece")
+            .field("number", Plain.identifier(PieceNumber::new), Piece::number)
+            .required()
+            .text("title", Piece::title)
+            .blamed()
+            .text("otherTitle", Piece::otherTitle)
+            .choice("category", StoredCodes.CATEGORY, Piece::category)
+            .field("length", quantity(CENTIMETRE), Piece::length)
+            .field("width", quantity(CENTIMETRE), Piece::width)
+            .field("mass", quantity(GRAM), Piece::mass)
+            .field("finished", DATE, Piece::finished)
+            .text("edition", Piece::edition)
+            .list("made", MADE_IN, Piece::made)
+            .choice("status", StoredCodes.STATUS, Piece::status)
+            .field("holder", Plain.identifier(PartyId::new), Piece::holder)
+            .personal()
+            .text("place", Piece::place)
+            .personal()
+            .field("price", MONEY, Piece::price)
+            .personal()
+            .text("trims", Piece::trims)
+            .list("photos", PHOTO, Piece::photos)
+            .list("faults", FAULT, Piece::faults)
+            .list("tests", CARE_TEST, Piece::tests)
+            .list("events", EVENT, Piece::events)
+            .text("notes", Piece::notes)
+            .personal()
+            .built(v -> new Piece(
+                    v.get("number"),
+                    v.get("title"),
+                    v.get("otherTitle"),
+                    v.get("category"),
+                    v.get("length"),
+                    v.get("width"),
+                    v.get("mass"),
+                    v.get("finished"),
+                    v.get("edition"),
+                    v.get("made"),
+                    v.get("status"),
+                    v.get("holder"),
+                    v.get("place"),
+                    v.get("price"),
+                    v.get("trims"),
+                    v.get("photos"),
+                    v.get("faults"),
+                    v.get("tests"),
+                    v.get("events"),
+                    v.get("notes")));
+
+    private PieceRecord() {}
+
+    private static boolean inside(double part) {
+        return part >= 0 && part <= 1;
+    }
+}

@@ -1,0 +1,137 @@
+package tenterbook.archive.record;
+
+import tenterbook.archive.LabelSheet;
+import tenterbook.archive.field.Numeric;
+import tenterbook.archive.field.Part;
+import tenterbook.archive.field.Plain;
+import tenterbook.piece.LocalName;
+import tenterbook.piece.NumberScheme;
+import tenterbook.piece.Party;
+import tenterbook.piece.PartyId;
+import tenterbook.piece.Studio;
+
+/** The studio itself, the people and places it deals with, and the sheets of labels it prints on. */
+public final class StudioRecords {
+    private static final Part<LocalName> LOCAL_NAME = Part.<LocalName>of("local-name")
+            .text("term", LocalName::term)
+            .required()
+            .text("language", LocalName::language)
+            .required()
+            .text("name", LocalName::name)
+            .required()
+            .blamed()
+            .text("enteredBy", LocalName::enteredBy)
+            .required()
+            .built(v -> new LocalName(v.get("term"), v.get("language"), v.get("name"), v.get("enteredBy")));
+
+    public static final Part<Studio> STUDIO = Part.<Studio>of("studio")
+            .text("name", Studio::name)
+            .blamed()
+            .text("maker", Studio::maker)
+            .text("place", Studio::place)
+            .text("dyedIn", Studio::dyedIn)
+            .text("contact", Studio::contact)
+            .personal()
+            .text("careLine", Studio::careLine)
+            .field("numbers", new Plain<>("", NumberScheme::prefix, NumberScheme::new), Studio::numbers)
+            .field("currency", Plain.CURRENCY, Studio::currency)
+            .text("notice", Studio::notice)
+            .text("postalAddress", Studio::postalAddress)
+            .personal()
+            .text("online", Studio::online)
+            .personal()
+            .text("phone", Studio::phone)
+            .personal()
+            .field("rn", new Plain<>("", text -> text, Studio::rn), Studio::rn)
+            .field("caNumber", new Plain<>("", text -> text, Studio::caNumber), Studio::caNumber)
+            .text("responsible", Studio::responsible)
+            .personal()
+            .list("names", LOCAL_NAME, Studio::names)
+            .built(v -> new Studio(
+                    v.get("name"),
+                    v.get("maker"),
+                    v.get("place"),
+                    v.get("dyedIn"),
+                    v.get("contact"),
+                    v.get("careLine"),
+                    v.get("numbers"),
+                    v.get("currency"),
+                    v.get("notice"),
+                    v.get("postalAddress"),
+                    v.get("online"),
+                    v.get("phone"),
+                    v.get("rn"),
+                    v.get("caNumber"),
+                    v.get("responsible"),
+                    v.get("names")));
+
+    public static final Part<Party> PARTY = Part.<Party>of("party")
+            .field("id", Plain.identifier(PartyId::new), Party::id)
+            .required()
+            .personal()
+            .text("name", Party::name)
+            .required()
+            .personal()
+            .blamed()
+            .text("kind", Party::kind)
+            .personal()
+            .text("contact", Party::contact)
+            .personal()
+            .text("notes", Party::notes)
+            .personal()
+            .built(v -> new Party(v.get("id"), v.get("name"), v.get("kind"), v.get("contact"), v.get("notes")));
+
+    private static final Numeric<Double> MM = Numeric.MILLIMETRES;
+    private static final Numeric<Double> PER_MILLE = new Numeric<>(false, "‰", java.math.BigDecimal::doubleValue);
+
+    public static final Part<LabelSheet> LABEL_SHEET = Part.<LabelSheet>of("label-sheet")
+            .text("name", LabelSheet::name)
+            .required()
+            .blamed()
+            .field("widthMm", MM, LabelSheet::widthMm)
+            .required()
+            .field("heightMm", MM, LabelSheet::heightMm)
+            .required()
+            .field("columns", Numeric.WHOLE, LabelSheet::columns)
+            .required()
+            .field("rows", Numeric.WHOLE, LabelSheet::rows)
+            .required()
+            .field("labelWidthMm", MM, LabelSheet::labelWidthMm)
+            .required()
+            .field("labelHeightMm", MM, LabelSheet::labelHeightMm)
+            .required()
+            .field("leftMm", MM, LabelSheet::leftMm)
+            .required()
+            .field("topMm", MM, LabelSheet::topMm)
+            .required()
+            .field("columnGapMm", MM, LabelSheet::columnGapMm)
+            .required()
+            .field("rowGapMm", MM, LabelSheet::rowGapMm)
+            .required()
+            .field("shiftRightMm", MM, LabelSheet::shiftRightMm)
+            .required()
+            .field("shiftDownMm", MM, LabelSheet::shiftDownMm)
+            .required()
+            .field("acrossPerMille", PER_MILLE, LabelSheet::acrossPerMille)
+            .required()
+            .field("downPerMille", PER_MILLE, LabelSheet::downPerMille)
+            .required()
+            .built(v -> new LabelSheet(
+                    v.get("name"),
+                    v.get("widthMm", 0.0),
+                    v.get("heightMm", 0.0),
+                    v.get("columns", 0),
+                    v.get("rows", 0),
+                    v.get("labelWidthMm", 0.0),
+                    v.get("labelHeightMm", 0.0),
+                    v.get("leftMm", 0.0),
+                    v.get("topMm", 0.0),
+                    v.get("columnGapMm", 0.0),
+                    v.get("rowGapMm", 0.0),
+                    v.get("shiftRightMm", 0.0),
+                    v.get("shiftDownMm", 0.0),
+                    v.get("acrossPerMille", 0.0),
+                    v.get("downPerMille", 0.0)));
+
+    private StudioRecords() {}
+}
