@@ -125,7 +125,7 @@ function takePhotographs(form) {
   });
 
   const addRow = (photo, name) => {
-    const index = [...rows.querySelectorAll("input[name$='.digest']")]
+    const index = [...rows.querySelectorAll("input[name$='.photo']")]
       .map((each) => Number(each.name.split(".")[1])).reduce((a, b) => Math.max(a, b + 1), 0);
     const start = `photos.${index}`;
     const row = document.createElement("div");
@@ -143,7 +143,7 @@ function takePhotographs(form) {
       made.value = value;
       return made;
     };
-    fields.append(hidden("digest", photo.digest), hidden("state", "1"));
+    fields.append(hidden("photo", photo.digest), hidden("state", "1"));
     const labelled = (field, text, control) => {
       const box = document.createElement("div");
       box.className = "field";
@@ -163,7 +163,7 @@ function takePhotographs(form) {
     caption.autocomplete = "off";
     const line = document.createElement("div");
     line.className = "row";
-    line.append(labelled("role", "Shows", role), labelled("caption", "Caption", caption));
+    line.append(labelled(rows.dataset.field ?? "role", "Shows", role), labelled("caption", "Caption", caption));
     const leave = document.createElement("label");
     leave.className = "check";
     const box = document.createElement("input");

@@ -33,6 +33,7 @@ import tenterbook.web.api.ConditionApi;
 import tenterbook.web.api.LabelApi;
 import tenterbook.web.api.PhotoColourApi;
 import tenterbook.web.api.PieceApi;
+import tenterbook.web.api.RecordApis;
 import tenterbook.web.page.ArrivalPages;
 import tenterbook.web.page.BoardPages;
 import tenterbook.web.page.CalibrationPages;
@@ -169,6 +170,7 @@ public final class Server implements AutoCloseable {
         new WorkPages(site).routes(routes);
         new DraftPages(site).routes(routes);
         new PieceApi(site, shelf).routes(routes);
+        RecordApis.routes(routes, site);
         new LabelApi(site).routes(routes);
         new ConditionApi(site).routes(routes);
         new ColourApi().routes(routes);
@@ -185,6 +187,7 @@ public final class Server implements AutoCloseable {
                 PhotoRefused.class, (e, ctx) -> tell(ctx, site, 422, "The photograph was not added", e.getMessage()));
         routes.exception(
                 LabelBlocked.class, (e, ctx) -> tell(ctx, site, 422, "The label is held back", e.getMessage()));
+        RecordApis.failures(routes);
         routes.exception(
                 IllegalArgumentException.class, (e, ctx) -> tell(ctx, site, 400, "Not understood", e.getMessage()));
         routes.exception(ArchiveProblem.class, (e, ctx) -> tell(ctx, site, 500, "The archive", e.getMessage()));

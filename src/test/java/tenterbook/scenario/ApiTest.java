@@ -142,7 +142,9 @@ class ApiTest extends Scenario {
         long before = wiring.archive().ledger().lastSequence();
         Answer answer = client.postJson("/api/pieces", body);
         assertThat(answer.status()).as(answer.text()).isEqualTo(400);
-        assertThat(answer.json()).hasSize(1);
+        assertThat(answer.json().properties())
+                .extracting(java.util.Map.Entry::getKey)
+                .isSubsetOf("error", "problems");
         assertThat(answer.json().get("error").textValue())
                 .matches("(?s).*[.!?]")
                 .doesNotContain("tenterbook.")
@@ -374,7 +376,7 @@ class ApiTest extends Scenario {
                 .get(0)
                 .get("digest")
                 .textValue();
-        saved("/pieces", "number", "V24-001", "photos.0.digest", digest, "photos.0.state", "1");
+        saved("/pieces", "number", "V24-001", "photos.0.photo", digest, "photos.0.state", "1");
         saved(
                 "/pieces/V24-001/photos/" + digest + "/colours",
                 "left",

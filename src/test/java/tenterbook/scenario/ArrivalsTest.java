@@ -186,7 +186,7 @@ class ArrivalsTest extends Scenario {
                 .get(0)
                 .get("digest")
                 .textValue();
-        saved("/pieces", "number", "V24-005", "title", "x", "photos.0.digest", digest, "photos.0.state", "1");
+        saved("/pieces", "number", "V24-005", "title", "x", "photos.0.photo", digest, "photos.0.state", "1");
         put("again.jpg", shown);
         put("x1.jpg", Pictures.jpeg(2));
         put("x2.jpg", Pictures.jpeg(2));
@@ -271,7 +271,7 @@ class ArrivalsTest extends Scenario {
         byte[] one = Pictures.jpeg(1);
         put("new.jpg", one);
         taken();
-        assertThat(client.get("/pieces/new?photo=" + Digest.of(one).hex()).field("photos.0.digest"))
+        assertThat(client.get("/pieces/new?photo=" + Digest.of(one).hex()).field("photos.0.photo"))
                 .isEqualTo(Digest.of(one).hex());
     }
 

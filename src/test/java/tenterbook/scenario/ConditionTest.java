@@ -58,13 +58,13 @@ class ConditionTest extends Scenario {
                 "Inês Valderim",
                 "overall",
                 "good",
-                "photos.0.digest",
+                "photos.0.photo",
                 front,
-                "photos.0.role",
+                "photos.0.view",
                 "front",
-                "photos.1.digest",
+                "photos.1.photo",
                 back,
-                "photos.1.role",
+                "photos.1.view",
                 "back",
                 "zones.0.zone",
                 "back",
@@ -176,8 +176,8 @@ class ConditionTest extends Scenario {
     void anExaminationIsOfferedThePiecesPhotographsAndSavedWithItsMarks() throws IOException {
         Answer form = client.get(NEW);
         assertThat(form.status()).isEqualTo(200);
-        assertThat(form.field("photos.0.digest")).isEqualTo(front);
-        assertThat(form.field("photos.1.role")).isEqualTo("back");
+        assertThat(form.field("photos.0.photo")).isEqualTo(front);
+        assertThat(form.field("photos.1.view")).isEqualTo("back");
         assertThat(form.field("when")).isEqualTo("2024-09-30");
 
         assertThat(saved(LIST, report())).isEqualTo("/examinations/E24-001");
@@ -280,7 +280,7 @@ class ConditionTest extends Scenario {
                 .contains("“the 3rd” was not understood as a date")
                 .contains("“142,31” was not understood as a place on a photograph")
                 .contains("“a thumb”")
-                .contains("Say what was seen at 2, as in ‘stain’.");
+                .contains("Say what was seen here, as in ‘stain’.");
         assertThat(answer.field("when")).isEqualTo("the 3rd");
         assertThat(answer.field("observations.0.marks.0.at")).isEqualTo("142,31");
         assertThat(answer.field("observations.1.note")).isEqualTo("beside the beak");
@@ -318,23 +318,23 @@ class ConditionTest extends Scenario {
         String only = front;
         Answer ticked = client.post(
                 LIST,
-                "photos.0.digest",
+                "photos.0.photo",
                 only,
-                "photos.0.role",
+                "photos.0.view",
                 "front",
                 "take." + back,
                 "1",
                 "order",
                 "show photographs");
-        assertThat(ticked.field("photos.1.digest")).isEqualTo(back);
-        assertThat(ticked.field("photos.1.role")).isEqualTo("back");
+        assertThat(ticked.field("photos.1.photo")).isEqualTo(back);
+        assertThat(ticked.field("photos.1.view")).isEqualTo("back");
 
         Answer sent = client.postFiles(
                 LIST,
                 List.of(new Client.Part("files", "raking.jpg", Pictures.jpeg(15))),
-                "photos.0.digest",
+                "photos.0.photo",
                 only,
-                "photos.0.role",
+                "photos.0.view",
                 "front",
                 "when",
                 "2024-09-30");
@@ -414,7 +414,7 @@ class ConditionTest extends Scenario {
                                   {"what": "crease"}]}
                 """.formatted(front, front));
         assertThat(first.status()).as(first.text()).isEqualTo(201);
-        assertThat(first.header("Location")).isEqualTo("/examinations/E24-001");
+        assertThat(first.header("Location")).isEqualTo("/api/examinations/E24-001");
         assertThat(first.json().at("/examination/observations/1/number").intValue())
                 .isEqualTo(2);
         Answer second = client.postJson("/api/pieces/V24-013/examinations", """
@@ -438,9 +438,9 @@ class ConditionTest extends Scenario {
     void whatAProgramWritesWronglyIsRefusedWithItsPlace() throws IOException {
         for (String[] each : new String[][] {
             {"{\"when\": \"the 3rd\"}", "“the 3rd” was not understood as a date"},
-            {"{\"weather\": \"wet\"}", "‘weather’ is no field there"},
+            {"{\"weather\": \"wet\"}", "‘weather’: There is no field of this name"},
             {"{\"id\": \"E24-009\"}", "leave out ‘id’ and ‘piece’"},
-            {"{\"observations\": [{\"number\": 1}]}", "does not say what was seen"},
+            {"{\"observations\": [{\"number\": 1}]}", "‘what’ is needed"},
             {
                 "{\"observations\": [{\"what\": \"hole\", \"marks\": [{\"photo\": \"%s\", \"left\": 0.5, \"top\": 0.5}]}]}"
                         .formatted(front),
@@ -449,9 +449,9 @@ class ConditionTest extends Scenario {
             {"{\"observations\": [{\"what\": \"hole\", \"extent\": \"3 kg\"}]}", "3 kg"},
             {
                 "{\"observations\": [{\"what\": \"hole\", \"extent\": {\"entered\": \"3 mm\", \"low\": 4, \"high\": 4, \"unit\": \"millimetre\"}}]}",
-                "which its numbers do not say"
+                "which the numbers do not say"
             },
-            {"[]", "An examination is a JSON object"}
+            {"[]", "a JSON object was expected"}
         }) {
             Answer answer = client.postJson("/api/pieces/V24-013/examinations", each[0]);
             assertThat(answer.status()).as(each[0]).isEqualTo(400);

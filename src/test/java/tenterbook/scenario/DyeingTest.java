@@ -29,13 +29,13 @@ class DyeingTest extends Scenario {
                 "80 °C",
                 "steps.1.kind",
                 "dips",
-                "steps.1.dips",
+                "steps.1.dips.count",
                 "6 to 8",
                 "order",
                 "add steps");
         assertThat(added.status()).isEqualTo(200);
         assertThat(added.field("title")).isEqualTo("typed");
-        assertThat(added.field("steps.1.dips")).isEqualTo("6 to 8");
+        assertThat(added.field("steps.1.dips.count")).isEqualTo("6 to 8");
         assertThat(added.text()).contains("name=\"steps.2.kind\"");
 
         Answer moved = client.post(
@@ -48,12 +48,12 @@ class DyeingTest extends Scenario {
                 "80 °C",
                 "steps.1.kind",
                 "dips",
-                "steps.1.dips",
+                "steps.1.dips.count",
                 "6 to 8",
                 "order",
                 "up steps.1");
         assertThat(moved.field("steps.0.kind")).isEqualTo("dips");
-        assertThat(moved.field("steps.0.dips")).isEqualTo("6 to 8");
+        assertThat(moved.field("steps.0.dips.count")).isEqualTo("6 to 8");
         assertThat(moved.field("steps.1.kind")).isEqualTo("mordanting");
         assertThat(moved.field("steps.1.temperature")).isEqualTo("80 °C");
 
@@ -65,15 +65,15 @@ class DyeingTest extends Scenario {
                 "mordanting",
                 "steps.1.kind",
                 "dips",
-                "steps.1.dips",
+                "steps.1.dips.count",
                 "6 to 8",
                 "order",
                 "drop steps.0");
         assertThat(dropped.text()).doesNotContain("value=\"mordanting\" selected");
         assertThat(dropped.words()).contains("Step 1");
-        assertThat(dropped.field("steps.1.dips")).isEqualTo("6 to 8");
+        assertThat(dropped.field("steps.1.dips.count")).isEqualTo("6 to 8");
         assertThat(wiring.archive().clamping("C24-002")).isEmpty();
-        assertThat(client.get("/clampings/new").field("steps.1.dips"))
+        assertThat(client.get("/clampings/new").field("steps.1.dips.count"))
                 .as("a reload after rearranging keeps the typing")
                 .isEqualTo("6 to 8");
     }
@@ -93,7 +93,7 @@ class DyeingTest extends Scenario {
         Answer form = client.get("/clampings/new?from=C24-001");
         assertThat(form.field("id")).isEqualTo("C24-002");
         assertThat(form.field("copiedFrom")).isEqualTo("C24-001");
-        assertThat(form.field("steps.0.dips")).isEqualTo("4");
+        assertThat(form.field("steps.0.dips.count")).isEqualTo("4");
         saved(
                 "/clampings",
                 "id",
@@ -112,7 +112,7 @@ class DyeingTest extends Scenario {
                 "90 cm",
                 "steps.0.kind",
                 "dips",
-                "steps.0.dips",
+                "steps.0.dips.count",
                 "9",
                 "steps.0.charges.0.lot",
                 "woad-1",

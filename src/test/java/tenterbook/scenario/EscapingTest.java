@@ -37,7 +37,7 @@ class EscapingTest extends Scenario {
                 "C24-001",
                 "made.0.note",
                 NOTES,
-                "photos.0.digest",
+                "photos.0.photo",
                 digest,
                 "photos.0.role",
                 "front",
@@ -45,7 +45,7 @@ class EscapingTest extends Scenario {
                 CAPTION,
                 "photos.0.state",
                 "1",
-                "faults.0.what",
+                "faults.0.kind",
                 TITLE,
                 "notes",
                 NOTES);

@@ -66,7 +66,7 @@ class KilledServerTest {
                         "1",
                         "title",
                         title,
-                        "photos.0.digest",
+                        "photos.0.photo",
                         digest,
                         "photos.0.state",
                         "1");

@@ -25,7 +25,7 @@ class LongWorkTest extends Scenario {
                 .get(0)
                 .get("digest")
                 .textValue();
-        saved("/pieces", "number", "V24-001", "title", "Figueira", "photos.0.digest", digest, "photos.0.state", "1");
+        saved("/pieces", "number", "V24-001", "title", "Figueira", "photos.0.photo", digest, "photos.0.state", "1");
     }
 
     /** Starts work and looks at it until it is over, as the page does. */

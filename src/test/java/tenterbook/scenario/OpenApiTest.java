@@ -9,33 +9,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import tenterbook.measure.Unit;
-import tenterbook.piece.CareTest;
-import tenterbook.piece.Category;
-import tenterbook.piece.ColourRole;
-import tenterbook.piece.EventKind;
-import tenterbook.piece.PhotoRole;
-import tenterbook.piece.Piece;
-import tenterbook.piece.Status;
 import tenterbook.piece.condition.Change;
-import tenterbook.piece.condition.Examination;
-import tenterbook.piece.condition.Observation;
-import tenterbook.piece.condition.Overall;
-import tenterbook.piece.condition.PhotoMark;
-import tenterbook.piece.condition.PhotoView;
-import tenterbook.piece.condition.Reason;
-import tenterbook.piece.condition.Seen;
-import tenterbook.piece.condition.Severity;
-import tenterbook.piece.condition.Signatory;
-import tenterbook.piece.condition.Stability;
-import tenterbook.piece.condition.Standing;
 import tenterbook.search.Facet;
 import tenterbook.search.Order;
 
@@ -60,7 +40,7 @@ class OpenApiTest extends Scenario {
                 "6 in",
                 "made.0.clamping",
                 "C24-001",
-                "photos.0.digest",
+                "photos.0.photo",
                 photograph(),
                 "photos.0.state",
                 "1");
@@ -125,15 +105,18 @@ class OpenApiTest extends Scenario {
     @Test
     void everyExampleRequestWorksAndItsAnswerHasTheDescribedFields() throws IOException {
         for (Operation operation : operations()) {
+            if (operation.node().has("tags")) {
+                continue; // records by their description: RecordApiTest
+            }
             Answer answer = tried(operation);
             String success = operation.node().get("responses").fieldNames().next();
             assertThat(answer.status()).as("%s: %s", operation, answer.text()).isEqualTo(Integer.parseInt(success));
             JsonNode content = operation.node().get("responses").get(success).get("content");
             JsonNode schema = content.get("application/json").get("schema");
-            fits(answer.json(), schema, operation.toString());
+            Schema.fits(description, answer.json(), schema, operation.toString());
             JsonNode example = content.get("application/json").get("example");
             if (example != null) {
-                fits(example, schema, "the example of " + operation);
+                Schema.fits(description, example, schema, "the example of " + operation);
             }
         }
     }
@@ -210,53 +193,15 @@ class OpenApiTest extends Scenario {
     }
 
     @Test
-    void theChoicesDescribedAreThoseOfTheProgram() {
-        for (Map.Entry<String, Object[]> each : Map.<String, Object[]>of(
-                        "/components/schemas/Examination/properties/reason", Reason.values(),
-                        "/components/schemas/Examination/properties/overall", Overall.values(),
-                        "/components/schemas/ExaminedPhoto/properties/view", PhotoView.values(),
-                        "/components/schemas/ZoneSeen/properties/seen", Seen.values(),
-                        "/components/schemas/Observation/properties/severity", Severity.values(),
-                        "/components/schemas/Observation/properties/stability", Stability.values(),
-                        "/components/schemas/Observation/properties/standing", Standing.values(),
-                        "/components/schemas/Change/properties/became", Change.Kind.values())
-                .entrySet()) {
-            assertThat(texts(description.at(each.getKey()).get("enum")))
-                    .as(each.getKey())
-                    .isEqualTo(Stream.of(each.getValue()).map(Object::toString).toList());
-        }
-        for (Map.Entry<String, Object[]> each : Map.<String, Object[]>of(
-                        "/components/schemas/Piece/properties/category", Category.values(),
-                        "/components/schemas/Piece/properties/status", Status.values(),
-                        "/components/schemas/PiecePhoto/properties/role", PhotoRole.values(),
-                        "/components/schemas/ColourRegion/properties/role", ColourRole.values(),
-                        "/components/schemas/CareTest/properties/kind", CareTest.Kind.values(),
-                        "/components/schemas/Event/properties/kind", EventKind.values(),
-                        "/components/schemas/Quantity/properties/unit", Unit.values())
-                .entrySet()) {
-            assertThat(texts(description.at(each.getKey()).get("enum")))
-                    .as(each.getKey())
-                    .isEqualTo(Stream.of(each.getValue()).map(Object::toString).toList());
-        }
+    void theOrdersDescribedAreThoseOfTheProgram() {
         JsonNode sort = null;
         for (JsonNode parameter : description.at("/paths/~1api~1pieces/get/parameters")) {
             sort = parameter.get("name").textValue().equals("sort") ? parameter : sort;
         }
         assertThat(texts(sort.at("/schema/enum")))
                 .isEqualTo(Stream.of(Order.values()).map(Order::word).toList());
-        for (Class<? extends Record> record :
-                List.of(Piece.class, Examination.class, Observation.class, PhotoMark.class, Signatory.class)) {
-            Set<String> fields = new TreeSet<>();
-            description
-                    .at("/components/schemas/" + record.getSimpleName() + "/properties")
-                    .fieldNames()
-                    .forEachRemaining(fields::add);
-            assertThat(fields)
-                    .as(record.getSimpleName())
-                    .isEqualTo(Stream.of(record.getRecordComponents())
-                            .map(component -> component.getName())
-                            .collect(Collectors.toCollection(TreeSet::new)));
-        }
+        assertThat(texts(description.at("/components/schemas/Change/properties/became/enum")))
+                .isEqualTo(Stream.of(Change.Kind.values()).map(Object::toString).toList());
     }
 
     private static List<String> texts(JsonNode array) {
@@ -275,48 +220,5 @@ class OpenApiTest extends Scenario {
                                 description.at(reference.substring(1)).isMissingNode())
                         .as(reference)
                         .isFalse());
-    }
-
-    /** Types, required fields and fields without a description, down the whole answer: the part of a schema used here. */
-    private void fits(JsonNode value, JsonNode schema, String where) {
-        if (schema.has("$ref")) {
-            fits(value, description.at(schema.get("$ref").textValue().substring(1)), where);
-        } else if (schema.has("oneOf")) {
-            JsonNode fitting = value.isTextual()
-                    ? schema.get("oneOf").get(0)
-                    : schema.get("oneOf").get(1);
-            fits(value, fitting, where);
-        } else {
-            String type = schema.get("type").textValue();
-            boolean right = switch (type) {
-                case "object" -> value.isObject();
-                case "array" -> value.isArray();
-                case "string" -> value.isTextual();
-                case "integer" -> value.isIntegralNumber();
-                case "number" -> value.isNumber();
-                case "boolean" -> value.isBoolean();
-                default -> false;
-            };
-            assertThat(right).as("%s is a %s: %s", where, type, value).isTrue();
-            if (schema.has("enum")) {
-                assertThat(texts(schema.get("enum"))).as(where).contains(value.textValue());
-            }
-            schema.path("required")
-                    .forEach(name -> assertThat(value.has(name.textValue()))
-                            .as("%s has %s: %s", where, name, value)
-                            .isTrue());
-            if (schema.has("properties")) {
-                value.properties().forEach(field -> {
-                    JsonNode inner = schema.get("properties").get(field.getKey());
-                    assertThat(inner)
-                            .as("%s describes %s", where, field.getKey())
-                            .isNotNull();
-                    fits(field.getValue(), inner, where + "." + field.getKey());
-                });
-            }
-            if (value.isArray()) {
-                value.forEach(item -> fits(item, schema.get("items"), where + "[]"));
-            }
-        }
     }
 }

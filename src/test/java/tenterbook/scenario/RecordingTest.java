@@ -95,7 +95,7 @@ class RecordingTest extends Scenario {
         assertThat(answer.status()).isEqualTo(422);
         assertThat(answer.field("title")).isEqualTo("Figueira");
         assertThat(answer.field("length")).isEqualTo("180 cm");
-        assertThat(answer.field("photos.0.digest")).isEqualTo(Digest.of(jpeg).hex());
+        assertThat(answer.field("photos.0.photo")).isEqualTo(Digest.of(jpeg).hex());
         assertThat(answer.words()).contains("whole JPEG");
         assertThat(wiring.archive().piece("V24-001")).isEmpty();
     }
@@ -311,7 +311,7 @@ class RecordingTest extends Scenario {
 
     @Test
     void aFaultOfAnyWordsLeadsToThePiecesThatHaveIt() throws IOException {
-        saved("/pieces", "number", "V24-001", "faults.0.what", "bleed & halo #2, 50% +");
+        saved("/pieces", "number", "V24-001", "faults.0.kind", "bleed & halo #2, 50% +");
         String page = client.get("/pieces/V24-001").text();
         String link =
                 page.replaceAll("(?s).*href=\"(/\\?fault=[^\"]*)\".*", "$1").replace("&amp;", "&");

@@ -175,7 +175,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
         List<String> required = new ArrayList<>();
         for (Field<T, ?> field : fields.values()) {
             properties.set(field.name(), Schemas.reference(field.value()));
-            if (field.required()) {
+            if (field.required() && !field.name().equals(key)) {
                 required.add(field.name());
             }
         }

@@ -38,6 +38,7 @@ public final class BoardPairRecord {
     public static final Part<BoardPair> BOARD_PAIR = Part.<BoardPair>of("board-pair")
             .field("id", Plain.identifier(BoardId::new), BoardPair::id)
             .required()
+            .key()
             .text("image", BoardPair::image)
             .text("wood", BoardPair::wood)
             .field("length", quantity(MILLIMETRE), BoardPair::length)

@@ -116,6 +116,7 @@ public final class ClampingRecord {
     public static final Part<Clamping> CLAMPING = Part.<Clamping>of("clamping")
             .field("id", Plain.identifier(ClampingId::new), Clamping::id)
             .required()
+            .key()
             .text("title", Clamping::title)
             .blamed()
             .field("when", DATE, Clamping::when)

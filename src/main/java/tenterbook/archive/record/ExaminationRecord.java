@@ -51,7 +51,7 @@ public final class ExaminationRecord {
             .built(v -> new PhotoMark(
                     v.get("photo"), v.get("left", -1.0), v.get("top", -1.0), v.get("right"), v.get("bottom")));
 
-    private static final Part<Observation> OBSERVATION = Part.<Observation>of("observation")
+    public static final Part<Observation> OBSERVATION = Part.<Observation>of("observation")
             .field("number", Numeric.WHOLE, Observation::number)
             .key()
             .required()
@@ -89,6 +89,7 @@ public final class ExaminationRecord {
     public static final Part<Examination> EXAMINATION = Part.<Examination>of("examination")
             .field("id", Plain.identifier(ExaminationId::new), Examination::id)
             .required()
+            .key()
             .field("piece", Plain.identifier(PieceNumber::new), Examination::piece)
             .required()
             .field("when", DATE, Examination::when)

@@ -47,7 +47,7 @@ public final class Measures {
                     .required()
                     .built(v -> new Money(v.get("amount"), v.get("currency"))),
             (text, reading) -> Money.read(text, reading.currency()),
-            money -> money.amount().toPlainString() + " " + money.currency().getCurrencyCode());
+            Money::toString);
 
     public static final Entered<Layers> LAYERS = new Entered<>(
             Part.<Layers>of("layers")
@@ -130,9 +130,7 @@ public final class Measures {
 
     /** Where the text entered says something else than the numbers beside it, nobody can tell which is true. */
     private static String differs(String entered, boolean same) {
-        return same || entered.isBlank()
-                ? ""
-                : "This was entered as “%s”, which the numbers do not say.".formatted(entered);
+        return same ? "" : "This was entered as “%s”, which the numbers do not say.".formatted(entered);
     }
 
     /** A measured white may lie a rounding above 100. */

@@ -136,6 +136,7 @@ public final class PieceRecord {
     public static final Part<Piece> PIECE = Part.<Piece>of("piece")
             .field("number", Plain.identifier(PieceNumber::new), Piece::number)
             .required()
+            .key()
             .text("title", Piece::title)
             .blamed()
             .text("otherTitle", Piece::otherTitle)

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.record.ExaminationRecord;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.condition.Change;
 import tenterbook.piece.condition.Comparison;
@@ -20,9 +21,11 @@ import tenterbook.web.page.ConditionPages;
 /** The examinations of a piece over HTTP: reading them with what changed, and recording one. */
 public final class ConditionApi {
     private final Site site;
+    private final RecordApi<Examination> records;
 
     public ConditionApi(Site site) {
         this.site = site;
+        this.records = new RecordApi<>(site, RecordPath.EXAMINATIONS);
     }
 
     public void routes(RoutesConfig routes) {
@@ -61,7 +64,7 @@ public final class ConditionApi {
         answer.put("id", examination.id());
         answer.put("version", saved.version());
         answer.put("savedAt", saved.writtenAt());
-        answer.put("examination", examination);
+        answer.put("examination", ExaminationRecord.EXAMINATION.write(examination));
         all.stream()
                 .filter(other -> other.id().equals(examination.earlier()))
                 .findFirst()
@@ -86,7 +89,7 @@ public final class ConditionApi {
     /** Its name and its piece are given here; a number of an observation that is left out is the next free one. */
     private void record(Context ctx) {
         List<Examination> all = all(ctx);
-        ObjectNode object = ExaminationJson.parsed(ctx.body());
+        ObjectNode object = records.sent(ctx);
         if (object.has("id") || object.has("piece")) {
             throw new IllegalArgumentException(
                     "The examination was not understood: its id is given here and its piece stands in the address; leave out ‘id’ and ‘piece’. Nothing was changed.");
@@ -103,10 +106,10 @@ public final class ConditionApi {
                     "id",
                     ConditionPages.next(act.everGiven(Kinds.EXAMINATION), site.today())
                             .value());
-            return act.create(Kinds.EXAMINATION, ExaminationJson.examination(object));
+            return act.create(Kinds.EXAMINATION, records.understood(object));
         });
         ctx.status(201);
-        ctx.header("Location", "/examinations/" + saved.record().id());
+        ctx.header("Location", "/api/examinations/" + saved.record().id());
         ctx.json(answer(saved, all));
     }
 }

@@ -1,15 +1,12 @@
 package tenterbook.web.api;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,6 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.record.ClampingRecord;
+import tenterbook.archive.record.PieceRecord;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
@@ -24,9 +23,7 @@ import tenterbook.photo.Originals;
 import tenterbook.photo.Photo;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
-import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
-import tenterbook.piece.Studio;
 import tenterbook.search.FacetGroup;
 import tenterbook.search.Hit;
 import tenterbook.search.PieceQuery;
@@ -46,10 +43,9 @@ public final class PieceApi {
     }
 
     public void routes(RoutesConfig routes) {
-        routes.get("/api/openapi.json", this::description);
+        routes.get("/api/openapi.json", PieceApi::description);
         routes.get("/api/pieces", this::find);
         routes.get("/api/pieces/{number}", this::read);
-        routes.post("/api/pieces", this::record);
         routes.post("/api/pieces/{number}/photos", this::addPhotos);
         routes.get(
                 "/api/suggestions",
@@ -58,11 +54,8 @@ public final class PieceApi {
         routes.get("/api/understood", this::understood);
     }
 
-    private void description(Context ctx) throws IOException {
-        try (InputStream json = PieceApi.class.getResourceAsStream("/web/openapi.json")) {
-            ctx.contentType("application/json");
-            ctx.result(json.readAllBytes());
-        }
+    private static void description(Context ctx) {
+        ctx.json(OpenApi.description());
     }
 
     private void find(Context ctx) {
@@ -118,7 +111,12 @@ public final class PieceApi {
     private void read(Context ctx) {
         Saved<Piece> saved = saved(ctx.pathParam("number"));
         Map<String, Object> answer = answer(saved);
-        answer.put("clampings", site.archive().clampingsOf(saved.record()));
+        ctx.header("ETag", "\"" + saved.version() + "\"");
+        answer.put(
+                "clampings",
+                site.archive().clampingsOf(saved.record()).stream()
+                        .map(ClampingRecord.CLAMPING::write)
+                        .toList());
         ctx.json(answer);
     }
 
@@ -127,32 +125,8 @@ public final class PieceApi {
         answer.put("number", saved.record().number());
         answer.put("version", saved.version());
         answer.put("savedAt", saved.writtenAt());
-        answer.put("piece", saved.record());
+        answer.put("piece", PieceRecord.PIECE.write(saved.record()));
         return answer;
-    }
-
-    /**
-     * A new piece. Quantities, dates and the price may be plain text, as in {@code "length": "180 cm"}; a number may be left
-     * out, and is then given in the same act, so that two programs never get the same one.
-     */
-    private void record(Context ctx) {
-        ObjectNode object = PieceJson.parsed(ctx.body(), site.currency());
-        Studio studio = site.archive().studio();
-        int year = site.today().getYear();
-        Saved<Piece> saved = site.archive().ledger().write(site.author(), act -> {
-            if (!object.hasNonNull("number")) {
-                PieceNumber next = studio.numbers().next(act.everGiven(Kinds.PIECE).stream(), year);
-                object.put("number", next.value());
-            }
-            return act.create(Kinds.PIECE, PieceJson.piece(object));
-        });
-        ctx.status(201);
-        ctx.header("Location", "/api/pieces/" + encoded(saved.record().number().value()));
-        ctx.json(answer(saved));
-    }
-
-    private static String encoded(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 
     private void addPhotos(Context ctx) throws IOException {

@@ -144,12 +144,22 @@ public final class Form {
         return new Form(values, problems, name(part) + "." + index + ".");
     }
 
-    /** Whether nothing at all was entered in this row. */
+    /** The fields of a part that stands inside this form. */
+    public Form inside(String part) {
+        return new Form(values, problems, name(part) + ".");
+    }
+
+    /** The start of this row's names without its last dot, as in {@code steps.0}. */
+    public String at() {
+        return prefix.isEmpty() ? "" : prefix.substring(0, prefix.length() - 1);
+    }
+
+    /** Whether nothing at all was entered in this row; how a quantity is known says nothing without one. */
     public boolean blank() {
         return values.entrySet().stream()
                 .filter(entry -> entry.getKey().startsWith(prefix))
                 .filter(entry ->
-                        !entry.getKey().endsWith(".kind") && !entry.getKey().endsWith(".there"))
+                        !entry.getKey().endsWith(".basis") && !entry.getKey().endsWith(".there"))
                 .allMatch(entry -> entry.getValue().stream().allMatch(String::isBlank));
     }
 
@@ -204,7 +214,7 @@ public final class Form {
     /** Adds an empty row after the last, or takes one away: 'add steps', 'drop steps.2', 'add steps.0.charges'. */
     public void rearrange(String order) {
         String[] words = order.strip().split("\\s+", 2);
-        if (words.length < 2 || !words[1].matches("[A-Za-z]+(\\.\\d{1,4}(\\.[A-Za-z]+)?)*")) {
+        if (words.length < 2 || !words[1].matches("[A-Za-z]+(\\.([A-Za-z]+|\\d{1,4}))*")) {
             return;
         }
         boolean row = words[1].matches(".*\\.\\d{1,4}");

@@ -61,13 +61,13 @@ final class Beginning {
     /** Adds a photograph unless it is there. */
     static void addPhoto(Form form, Digest digest, String view, String caption) {
         boolean there =
-                form.rows("photos").stream().anyMatch(row -> row.text("digest").equals(digest.hex()));
+                form.rows("photos").stream().anyMatch(row -> row.text("photo").equals(digest.hex()));
         int free = 0;
-        while (form.row("photos", free).has("digest")) {
+        while (form.row("photos", free).has("photo")) {
             free++;
         }
         if (!there) {
-            form.row("photos", free).put("digest", digest).put("role", view).put("caption", caption);
+            form.row("photos", free).put("photo", digest).put("view", view).put("caption", caption);
         }
     }
 

@@ -11,8 +11,8 @@ import tenterbook.search.PieceCard;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
-import tenterbook.web.form.BoardForm;
 import tenterbook.web.form.Form;
+import tenterbook.web.form.Forms;
 
 /** Board pairs: the rack, one pair with every piece made from it, and its form. */
 public final class BoardPages {
@@ -29,7 +29,7 @@ public final class BoardPages {
         this.site = site;
         this.editor = new Editor<>(
                 site,
-                new BoardForm(),
+                new Forms(site::currency).boards(),
                 new Editor.About("board-form", "boards", "/boards", "board pair"),
                 board -> "/boards/" + board.id(),
                 Map::of);

@@ -10,6 +10,8 @@ import java.util.Objects;
 import java.util.Optional;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.record.ClampingRecord;
+import tenterbook.archive.record.Difference;
 import tenterbook.ledger.Saved;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
@@ -31,18 +33,19 @@ import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
 import tenterbook.web.form.ClampingForm;
-import tenterbook.web.form.Difference;
 import tenterbook.web.form.Form;
+import tenterbook.web.form.Forms;
 
 /** Clampings: the list, one with its figures and layer map, its form, and a copy to start the next from. */
 public final class ClampingPages {
     private static final NumberScheme NUMBERS = new NumberScheme("C");
     private final Site site;
-    private final ClampingForm forms = new ClampingForm();
+    private final ClampingForm forms;
     private final Editor<Clamping> editor;
 
     public ClampingPages(Site site) {
         this.site = site;
+        this.forms = new Forms(site::currency).clampings();
         this.editor = new Editor<>(
                 site,
                 forms,
@@ -210,11 +213,10 @@ public final class ClampingPages {
             cautions.addAll(Cautions.of(step, used));
         }
         cautions.addAll(Cautions.ofClamping());
-        ClampingForm forms = new ClampingForm();
         List<Difference> differs = Optional.ofNullable(clamping.copiedFrom())
                 .flatMap(id -> archive.clamping(id.value()))
-                .map(other -> Difference.between(forms.filled(other), forms.filled(clamping)).stream()
-                        .filter(difference -> !List.of("id", "copied from").contains(difference.field()))
+                .map(other -> Difference.between(ClampingRecord.CLAMPING, other, clamping).stream()
+                        .filter(difference -> !List.of("id", "copiedFrom").contains(difference.name()))
                         .toList())
                 .orElse(List.of());
         return new View(

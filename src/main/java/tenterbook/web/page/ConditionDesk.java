@@ -56,7 +56,7 @@ public final class ConditionDesk {
     /** The piece's photographs that are not in the form. */
     public List<PiecePhoto> further(Form form) {
         List<String> there =
-                form.rows("photos").stream().map(row -> row.text("digest")).toList();
+                form.rows("photos").stream().map(row -> row.text("photo")).toList();
         return piece.photos().stream()
                 .filter(photo -> !there.contains(photo.photo().hex()))
                 .toList();

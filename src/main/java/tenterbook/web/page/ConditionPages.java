@@ -27,16 +27,18 @@ import tenterbook.web.NotHere;
 import tenterbook.web.Site;
 import tenterbook.web.form.ExaminationForm;
 import tenterbook.web.form.Form;
+import tenterbook.web.form.Forms;
 
 /** The condition of a piece: its examinations, one of them with its photographs and marks, and examining it again. */
 public final class ConditionPages {
     private static final NumberScheme NUMBERS = new NumberScheme("E");
     private final Site site;
     private final PhotoShelf shelf;
-    private final ExaminationForm forms = new ExaminationForm();
+    private final ExaminationForm forms;
 
     public ConditionPages(Site site, PhotoShelf shelf) {
         this.site = site;
+        this.forms = new Forms(site::currency).examinations();
         this.shelf = shelf;
     }
 

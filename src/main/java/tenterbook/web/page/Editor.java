@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import tenterbook.archive.record.Difference;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Drafts;
@@ -23,7 +24,6 @@ import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
-import tenterbook.web.form.Difference;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.RecordForm;
 
@@ -215,8 +215,7 @@ public final class Editor<T> {
             return;
         }
         Saved<T> theirs = found(id);
-        // Both as records: a form leaves out what it does not show, and that is no difference.
-        List<Difference> differences = Difference.between(forms.filled(theirs.record()), forms.filled(record));
+        List<Difference> differences = Difference.between(forms.part(), theirs.record(), record);
         form.put("version", theirs.version());
         kept(id, form);
         show(ctx, 409, view(form, id, theirs.version(), null, differences, e.getMessage()));

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Instant;
@@ -8,7 +10,10 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.field.Part;
+import tenterbook.archive.record.Difference;
 import tenterbook.ledger.Kind;
+import tenterbook.ledger.RecordCodec;
 import tenterbook.ledger.Revision;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.StillNamed;
@@ -16,34 +21,16 @@ import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
-import tenterbook.web.form.BoardForm;
-import tenterbook.web.form.ClampingForm;
-import tenterbook.web.form.ClothForm;
-import tenterbook.web.form.Difference;
-import tenterbook.web.form.ExaminationForm;
-import tenterbook.web.form.Form;
-import tenterbook.web.form.LotForm;
-import tenterbook.web.form.PartyForm;
-import tenterbook.web.form.PieceForm;
-import tenterbook.web.form.RecordForm;
-import tenterbook.web.form.StudioForm;
+import tenterbook.web.form.Forms;
 
 /** Every version of every record, what changed from one to the next, and bringing an older one back. */
 public final class HistoryPages {
     private final Site site;
-    private final Map<String, RecordForm<?>> forms;
+    private final Forms forms;
 
     public HistoryPages(Site site) {
         this.site = site;
-        this.forms = Map.of(
-                Kinds.PIECE.name(), new PieceForm(site::currency),
-                Kinds.CLAMPING.name(), new ClampingForm(),
-                Kinds.BOARD_PAIR.name(), new BoardForm(),
-                Kinds.CLOTH.name(), new ClothForm(site::currency),
-                Kinds.LOT.name(), new LotForm(site::currency),
-                Kinds.PARTY.name(), new PartyForm(),
-                Kinds.EXAMINATION.name(), new ExaminationForm(),
-                Kinds.STUDIO.name(), new StudioForm());
+        this.forms = new Forms(site::currency);
     }
 
     public void routes(RoutesConfig routes) {
@@ -82,9 +69,9 @@ public final class HistoryPages {
             throw new NotHere(kind.called() + " “" + id + "”");
         }
         List<Version> versions = new ArrayList<>();
-        Form before = Form.empty();
+        ObjectNode before = JsonNodeFactory.instance.objectNode();
         for (Revision revision : history) {
-            Form now = form(kind, revision);
+            ObjectNode now = RecordCodec.parsed(revision.json());
             versions.add(new Version(
                     revision.version(),
                     revision.writtenAt(),
@@ -92,7 +79,7 @@ public final class HistoryPages {
                     revision.note(),
                     revision.withdrawn(),
                     revision.hash().brief(),
-                    Difference.between(before, now),
+                    kind.codec() instanceof Part<?> part ? Difference.between(part, before, now) : List.of(),
                     revision.version() == history.size()));
             before = now;
         }
@@ -104,16 +91,8 @@ public final class HistoryPages {
                         "page", site.page(ctx, "History of " + kind.called() + " " + id, ""),
                         "key", kind.key(id),
                         "path", RecordView.pathOf(kind.key(id)),
-                        "editable", forms.containsKey(kind.name()),
+                        "editable", forms.of(kind) != null,
                         "versions", versions));
-    }
-
-    @SuppressWarnings("unchecked")
-    private <T> Form form(Kind<T> kind, Revision revision) {
-        RecordForm<T> form = (RecordForm<T>) forms.get(kind.name());
-        return form == null
-                ? Form.empty()
-                : form.filled(site.archive().ledger().saved(kind, revision).record());
     }
 
     private void bringBack(Context ctx) {

@@ -17,9 +17,8 @@ import tenterbook.measure.QuantityWords;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
-import tenterbook.web.form.ClothForm;
 import tenterbook.web.form.Form;
-import tenterbook.web.form.LotForm;
+import tenterbook.web.form.Forms;
 
 /** Bolts of cloth and lots of dye, mordant and assistants. */
 public final class MaterialPages {
@@ -31,13 +30,13 @@ public final class MaterialPages {
         this.site = site;
         this.cloths = new Editor<>(
                 site,
-                new ClothForm(site::currency),
+                new Forms(site::currency).cloths(),
                 new Editor.About("cloth-form", "materials", "/cloths", "bolt of cloth"),
                 cloth -> "/cloths/" + cloth.id(),
                 Map::of);
         this.lots = new Editor<>(
                 site,
-                new LotForm(site::currency),
+                new Forms(site::currency).lots(),
                 new Editor.About("lot-form", "materials", "/lots", "lot"),
                 lot -> "/lots/" + lot.id(),
                 () -> Map.of("roles", Choices.words(Role.values()), "sources", Choices.words(Source.values())));

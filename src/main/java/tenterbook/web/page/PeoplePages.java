@@ -11,7 +11,7 @@ import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
-import tenterbook.web.form.PartyForm;
+import tenterbook.web.form.Forms;
 
 /** Galleries, buyers and borrowers: private, and shown only here. */
 public final class PeoplePages {
@@ -22,7 +22,7 @@ public final class PeoplePages {
         this.site = site;
         this.editor = new Editor<>(
                 site,
-                new PartyForm(),
+                new Forms(site::currency).people(),
                 new Editor.About("party-form", "people", "/people", "party"),
                 party -> "/people/" + party.id(),
                 Map::of);

@@ -34,20 +34,21 @@ import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
-import tenterbook.web.form.PieceForm;
+import tenterbook.web.form.Forms;
+import tenterbook.web.form.RecordForm;
 
 /** One piece: recording it, showing it, changing it. */
 public final class PiecePages {
     private final Site site;
     private final PhotoShelf shelf;
-    private final PieceForm forms;
+    private final RecordForm<Piece> forms;
     private final Editor<Piece> editor;
     private final Editor<Piece> quick;
 
     public PiecePages(Site site, PhotoShelf shelf) {
         this.site = site;
         this.shelf = shelf;
-        this.forms = new PieceForm(site::currency);
+        this.forms = new Forms(site::currency).pieces();
         this.editor = new Editor<>(
                 site,
                 forms,
@@ -152,12 +153,12 @@ public final class PiecePages {
 
     private static void addRow(Form form, Digest digest, PhotoRole role) {
         boolean there =
-                form.rows("photos").stream().anyMatch(row -> row.text("digest").equals(digest.hex()));
+                form.rows("photos").stream().anyMatch(row -> row.text("photo").equals(digest.hex()));
         if (!there) {
             form.rearrange("add photos");
             List<Form> rows = form.rows("photos");
             rows.get(rows.size() - 1)
-                    .put("digest", digest)
+                    .put("photo", digest)
                     .put("role", rows.size() == 1 ? role : PhotoRole.DETAIL)
                     .put("state", 1);
         }

@@ -89,8 +89,8 @@ public record Plate(
     static List<Plate> of(Form form, List<Sight> sights, Function<Digest, Optional<Photo>> files) {
         List<Bare> bare = new ArrayList<>();
         for (Form row : form.rows("photos")) {
-            if (row.has("digest") && !row.checked("leaveOut")) {
-                bare.add(new Bare(row.text("digest"), row.text("role"), row.text("caption")));
+            if (row.has("photo") && !row.checked("leaveOut")) {
+                bare.add(new Bare(row.text("photo"), row.text("view"), row.text("caption")));
             }
         }
         return plates(bare, files, digest -> {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.LabelSheet;
+import tenterbook.archive.field.Numeric;
 import tenterbook.label.paper.TestPage;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Conflict;
@@ -119,8 +120,8 @@ public final class SheetPages {
                 .formatted(
                         sheet.columns(),
                         sheet.rows(),
-                        LabelSheetForm.plain(sheet.labelWidthMm()),
-                        LabelSheetForm.plain(sheet.labelHeightMm()),
+                        Numeric.MILLIMETRES.text(sheet.labelWidthMm()),
+                        Numeric.MILLIMETRES.text(sheet.labelHeightMm()),
                         sheet.roll() ? ", on a roll" : "");
     }
 }

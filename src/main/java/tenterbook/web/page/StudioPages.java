@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.record.Difference;
 import tenterbook.exchange.ArchiveCheck;
 import tenterbook.exchange.Pack;
 import tenterbook.label.rule.Language;
@@ -20,18 +21,19 @@ import tenterbook.piece.Studio;
 import tenterbook.web.Html;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
-import tenterbook.web.form.Difference;
 import tenterbook.web.form.Form;
-import tenterbook.web.form.StudioForm;
+import tenterbook.web.form.Forms;
+import tenterbook.web.form.RecordForm;
 import tenterbook.web.job.Job;
 
 /** The studio's particulars, and the long work of keeping an archive: check, re-index, pack. */
 public final class StudioPages {
     private final Site site;
-    private final StudioForm forms = new StudioForm();
+    private final RecordForm<Studio> forms;
 
     public StudioPages(Site site) {
         this.site = site;
+        this.forms = new Forms(site::currency).studio();
     }
 
     public void routes(RoutesConfig routes) {
@@ -142,12 +144,7 @@ public final class StudioPages {
             Saved<Studio> theirs =
                     site.archive().ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElseThrow(() -> e);
             form.put("version", theirs.version());
-            show(
-                    ctx,
-                    409,
-                    form,
-                    Difference.between(forms.filled(theirs.record()), forms.filled(studio)),
-                    e.getMessage());
+            show(ctx, 409, form, Difference.between(forms.part(), theirs.record(), studio), e.getMessage());
         } catch (ArchiveProblem e) {
             show(ctx, 500, form, List.of(), e.getMessage());
         }
