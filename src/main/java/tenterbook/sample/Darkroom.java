@@ -1,5 +1,6 @@
 package tenterbook.sample;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -13,6 +14,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
+import tenterbook.archive.record.StoredCodes;
 import tenterbook.ledger.Progress;
 import tenterbook.measure.Digest;
 import tenterbook.photo.Photo;
@@ -21,7 +23,6 @@ import tenterbook.photo.PreviewSize;
 import tenterbook.photo.Previews;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.ColourRole;
-import tenterbook.piece.PhotoRole;
 import tenterbook.piece.PiecePhoto;
 
 /** Draws each photograph once, when a piece first tells of it, and brings it in as the program brings in any other. */
@@ -43,12 +44,13 @@ final class Darkroom {
     }
 
     /** @param arrived told of the photograph if it was not in the archive before */
-    PiecePhoto photo(Entered e, Consumer<Photo> arrived) {
-        String file = e.text("file");
+    PiecePhoto photo(ObjectNode row, Consumer<Photo> arrived) {
+        String file = row.path("file").asText();
         Map<ColourRole, String> names = new EnumMap<>(ColourRole.class);
         for (ColourRole role : ColourRole.values()) {
-            if (e.has(role.toString())) {
-                names.put(role, e.text(role.toString()));
+            String name = row.path(StoredCodes.COLOUR_ROLE.code(role)).asText();
+            if (!name.isEmpty()) {
+                names.put(role, name);
             }
         }
         Print print = prints.get(file);
@@ -62,12 +64,11 @@ final class Darkroom {
             }
             prints.put(file, print);
         }
-        int state = e.has("state") ? e.number("state").intValue() : 1;
         return new PiecePhoto(
                 print.digest,
-                e.choice("role", PhotoRole.values()),
-                e.text("caption"),
-                state,
+                StoredCodes.PHOTO_ROLE.choice(row.path("role").asText()),
+                row.path("caption").asText(),
+                row.path("state").asInt(1),
                 print.regions,
                 layer(shot(file)));
     }

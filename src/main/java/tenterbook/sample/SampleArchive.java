@@ -1,5 +1,6 @@
 package tenterbook.sample;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -12,6 +13,12 @@ import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.record.BoardPairRecord;
+import tenterbook.archive.record.ClampingRecord;
+import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.archive.record.MaterialRecords;
+import tenterbook.archive.record.PieceRecord;
+import tenterbook.archive.record.StudioRecords;
 import tenterbook.exchange.Bag;
 import tenterbook.exchange.Pack;
 import tenterbook.label.Arrangement;
@@ -100,21 +107,26 @@ public final class SampleArchive {
     }
 
     private void save(Telling telling) {
-        Entered e = telling.entered();
+        ObjectNode entered = telling.entered();
         switch (telling.kind()) {
-            case "studio" -> save(telling, Kinds.STUDIO, e.read(SampleThings::studio));
-            case "party" -> save(telling, Kinds.PARTY, e.read(SampleThings::party));
-            case "board-pair" -> save(telling, Kinds.BOARD_PAIR, e.read(SampleThings::board));
-            case "cloth" -> save(telling, Kinds.CLOTH, e.read(SampleThings::cloth));
-            case "lot" -> save(telling, Kinds.LOT, e.read(SampleThings::lot));
-            case "clamping" -> save(telling, Kinds.CLAMPING, e.read(SampleClampings::clamping));
+            case "studio" -> save(telling, Kinds.STUDIO, SampleRecords.read(StudioRecords.STUDIO, entered));
+            case "party" -> save(telling, Kinds.PARTY, SampleRecords.read(StudioRecords.PARTY, entered));
+            case "board-pair" ->
+                save(
+                        telling,
+                        Kinds.BOARD_PAIR,
+                        SampleRecords.read(BoardPairRecord.BOARD_PAIR, SampleRecords.withHoles(entered)));
+            case "cloth" -> save(telling, Kinds.CLOTH, SampleRecords.read(MaterialRecords.CLOTH, entered));
+            case "lot" -> save(telling, Kinds.LOT, SampleRecords.read(MaterialRecords.LOT, entered));
+            case "clamping" -> save(telling, Kinds.CLAMPING, SampleRecords.read(ClampingRecord.CLAMPING, entered));
             case "piece" -> savePiece(telling);
             case "examination" ->
                 save(
                         telling,
                         Kinds.EXAMINATION,
-                        e.read(seen -> SampleExaminations.examination(seen, darkroom::digest)));
-            case "paper" -> e.read(paper -> issue(telling, paper));
+                        SampleRecords.read(
+                                ExaminationRecord.EXAMINATION, SampleRecords.withMarks(entered, darkroom::digest)));
+            case "paper" -> issue(telling, entered);
             default ->
                 throw new IllegalStateException("The sample tells of a kind it does not keep: " + telling.kind());
         }
@@ -123,7 +135,9 @@ public final class SampleArchive {
     /** A piece's new photographs are saved in the same act, so that the piece can name them. */
     private void savePiece(Telling telling) {
         List<Photo> arrived = new ArrayList<>();
-        Piece piece = telling.entered().read(e -> SamplePieces.piece(e, photo -> darkroom.photo(photo, arrived::add)));
+        Piece piece = SampleRecords.read(
+                PieceRecord.PIECE,
+                SampleRecords.withPhotographs(telling.entered(), photo -> darkroom.photo(photo, arrived::add)));
         String number = piece.number().value();
         archive.ledger().write(telling.author(), act -> {
             arrived.forEach(photo -> act.create(Kinds.PHOTO, photo));
@@ -132,12 +146,15 @@ public final class SampleArchive {
     }
 
     /** Prints for nobody; what was said stays in the ledger. */
-    private IssuedPaper issue(Telling telling, Entered e) {
+    private IssuedPaper issue(Telling telling, ObjectNode e) {
         LabelRequest request = LabelRequest.of(
-                        chosen(LabelKind.values(), e.text("kind")), chosen(Market.values(), e.text("market")))
-                .arranged(chosen(Arrangement.values(), e.text("arrangement")));
-        List<Saved<Piece>> pieces = e.words("pieces").stream()
-                .map(number -> archive.ledger().find(Kinds.PIECE, number).orElseThrow())
+                        chosen(LabelKind.values(), e.path("kind").asText()),
+                        chosen(Market.values(), e.path("market").asText()))
+                .arranged(chosen(Arrangement.values(), e.path("arrangement").asText()));
+        List<Saved<Piece>> pieces = e.path("pieces")
+                .valueStream()
+                .map(number ->
+                        archive.ledger().find(Kinds.PIECE, number.textValue()).orElseThrow())
                 .toList();
         try {
             return Issue.print(

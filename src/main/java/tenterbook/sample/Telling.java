@@ -17,7 +17,7 @@ import java.util.List;
  * @param at when it was saved
  * @param kind name of the kind of record, as in the ledger
  */
-record Telling(Instant at, String author, String note, String kind, Entered entered) {
+record Telling(Instant at, String author, String note, String kind, ObjectNode entered) {
     private static final List<String> TABLES =
             List.of("studio", "materials", "clampings", "pieces", "examinations", "papers");
     private static final String MAKER = "Inês Valderim";
@@ -71,7 +71,6 @@ record Telling(Instant at, String author, String note, String kind, Entered ente
         Instant at = Instant.parse(record.remove("saved").asText());
         JsonNode by = record.remove("by");
         JsonNode note = record.remove("note");
-        return new Telling(
-                at, by == null ? MAKER : by.asText(), note == null ? "" : note.asText(), kind, new Entered(record));
+        return new Telling(at, by == null ? MAKER : by.asText(), note == null ? "" : note.asText(), kind, record);
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -15,9 +16,16 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import tenterbook.archive.field.Part;
+import tenterbook.archive.record.BoardPairRecord;
+import tenterbook.archive.record.ClampingRecord;
+import tenterbook.archive.record.MaterialRecords;
+import tenterbook.archive.record.PieceRecord;
+import tenterbook.archive.record.StudioRecords;
 import tenterbook.board.BoardPair;
 import tenterbook.measure.Digest;
 import tenterbook.piece.MadeIn;
+import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.recipe.Charge;
@@ -30,19 +38,27 @@ import tenterbook.recipe.StepKind;
 class TellingTest {
     private static final List<Telling> ALL = Telling.all();
 
-    private static PiecePhoto untaken(Entered photo) {
-        for (String field : List.of("role", "caption", "state", "ground", "resist", "local colour")) {
-            photo.has(field);
-        }
-        byte[] name = photo.text("file").getBytes(StandardCharsets.UTF_8);
-        return new PiecePhoto(Digest.of(name), null, photo.text("caption"), 1, List.of());
+    private static PiecePhoto untaken(ObjectNode photo) {
+        byte[] name = photo.get("file").textValue().getBytes(StandardCharsets.UTF_8);
+        return new PiecePhoto(
+                Digest.of(name), PhotoRole.OTHER, photo.path("caption").asText(), 1, List.of());
+    }
+
+    private static <T> T read(Part<T> part, Telling telling) {
+        return SampleRecords.read(part, telling.entered().deepCopy());
+    }
+
+    private static BoardPair board(Telling telling) {
+        return SampleRecords.read(
+                BoardPairRecord.BOARD_PAIR,
+                SampleRecords.withHoles(telling.entered().deepCopy()));
     }
 
     private static Map<String, Clamping> clampings() {
         Map<String, Clamping> newest = new LinkedHashMap<>();
         for (Telling telling : ALL) {
             if (telling.kind().equals("clamping")) {
-                Clamping clamping = telling.entered().read(SampleClampings::clamping);
+                Clamping clamping = read(ClampingRecord.CLAMPING, telling);
                 newest.put(clamping.id().value(), clamping);
             }
         }
@@ -53,7 +69,9 @@ class TellingTest {
         Map<String, Piece> newest = new LinkedHashMap<>();
         for (Telling telling : ALL) {
             if (telling.kind().equals("piece")) {
-                Piece piece = telling.entered().read(e -> SamplePieces.piece(e, TellingTest::untaken));
+                Piece piece = SampleRecords.read(
+                        PieceRecord.PIECE,
+                        SampleRecords.withPhotographs(telling.entered().deepCopy(), TellingTest::untaken));
                 newest.put(piece.number().value(), piece);
             }
         }
@@ -64,11 +82,11 @@ class TellingTest {
     void everythingToldIsReadAndNothingIsToldTwiceAtOnce() {
         for (Telling telling : ALL) {
             switch (telling.kind()) {
-                case "studio" -> telling.entered().read(SampleThings::studio);
-                case "party" -> telling.entered().read(SampleThings::party);
-                case "board-pair" -> telling.entered().read(SampleThings::board);
-                case "cloth" -> telling.entered().read(SampleThings::cloth);
-                case "lot" -> telling.entered().read(SampleThings::lot);
+                case "studio" -> read(StudioRecords.STUDIO, telling);
+                case "party" -> read(StudioRecords.PARTY, telling);
+                case "board-pair" -> board(telling);
+                case "cloth" -> read(MaterialRecords.CLOTH, telling);
+                case "lot" -> read(MaterialRecords.LOT, telling);
                 default -> assertThat(telling.kind()).isIn("clamping", "piece", "examination", "paper");
             }
         }
@@ -176,7 +194,7 @@ class TellingTest {
         List<Integer> states = new ArrayList<>();
         for (Telling telling : ALL) {
             if (telling.kind().equals("board-pair")) {
-                BoardPair board = telling.entered().read(SampleThings::board);
+                BoardPair board = board(telling);
                 if (board.id().value().equals("B02")) {
                     states.add(board.states().size());
                 }
@@ -199,8 +217,8 @@ class TellingTest {
 
     @Test
     void aMisspeltFieldIsRefused() throws Exception {
-        Entered slip = new Entered(new ObjectMapper().readTree("{\"id\":\"x\",\"nmae\":\"y\"}"));
-        assertThatThrownBy(() -> slip.read(SampleThings::party))
+        ObjectNode slip = (ObjectNode) new ObjectMapper().readTree("{\"id\":\"x\",\"nmae\":\"y\"}");
+        assertThatThrownBy(() -> SampleRecords.read(StudioRecords.PARTY, slip))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("nmae");
     }

@@ -68,7 +68,7 @@ public final class PieceRecord {
                     v.get("pixels"),
                     v.get("likelyError")));
 
-    private static final Part<PiecePhoto> PHOTO = Part.<PiecePhoto>of("piece-photo")
+    public static final Part<PiecePhoto> PHOTO = Part.<PiecePhoto>of("piece-photo")
             .field("photo", Plain.DIGEST, PiecePhoto::photo)
             .key()
             .required()
