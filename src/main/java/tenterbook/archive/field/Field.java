@@ -28,6 +28,6 @@ public record Field<T, V>(String name, Value<V> value, Function<T, V> get, boole
 
     V read(ObjectNode stored, Faults faults, String at) {
         JsonNode json = stored.get(name);
-        return json == null || json.isNull() ? null : value.read(json, faults, Faults.inside(at, name));
+        return json == null || json.isNull() ? null : value.read(json, faults, faults.inside(at, name));
     }
 }

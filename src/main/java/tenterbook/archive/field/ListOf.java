@@ -25,7 +25,7 @@ public record ListOf<E>(Value<E> element) implements Value<List<E>> {
         }
         List<E> list = new ArrayList<>();
         for (int i = 0; i < json.size(); i++) {
-            E value = element.read(json.get(i), faults, Faults.inside(at, Integer.toString(i)));
+            E value = element.read(json.get(i), faults, faults.inside(at, i));
             if (value != null) {
                 list.add(value);
             }
@@ -41,8 +41,7 @@ public record ListOf<E>(Value<E> element) implements Value<List<E>> {
         }
         ArrayNode array = JsonNodeFactory.instance.arrayNode();
         for (int i = 0; i < given.size(); i++) {
-            JsonNode understood =
-                    element.understood(given.get(i), reading, faults, Faults.inside(at, Integer.toString(i)));
+            JsonNode understood = element.understood(given.get(i), reading, faults, faults.inside(at, i));
             if (understood != null) {
                 array.add(understood);
             }

@@ -15,15 +15,25 @@ import tenterbook.measure.Unit;
  * A bare number whose unit is fixed by its field.
  *
  * @param whole whether it has no fraction
+ * @param from a number that was typed
+ * @param stored a number that is stored
  * @param suffix a unit that may be written after it and is passed over, as in {@code mm}; a regular expression
  */
-public record Numeric<N extends Number>(boolean whole, String suffix, Function<BigDecimal, N> from)
+public record Numeric<N extends Number>(
+        boolean whole, String suffix, Function<BigDecimal, N> from, Function<JsonNode, N> stored)
         implements Written<N> {
-    public static final Numeric<Integer> WHOLE = new Numeric<>(true, "", BigDecimal::intValueExact);
-    public static final Numeric<Long> LONG = new Numeric<>(true, "", BigDecimal::longValueExact);
-    public static final Numeric<Double> DECIMAL = new Numeric<>(false, "", BigDecimal::doubleValue);
-    public static final Numeric<Double> MILLIMETRES = new Numeric<>(false, "mm", BigDecimal::doubleValue);
-    public static final Numeric<Double> PERCENT = new Numeric<>(false, "%", BigDecimal::doubleValue);
+    public static final Numeric<Integer> WHOLE = new Numeric<>(
+            true, "", BigDecimal::intValueExact, json -> json.decimalValue().intValueExact());
+    public static final Numeric<Long> LONG = new Numeric<>(
+            true, "", BigDecimal::longValueExact, json -> json.decimalValue().longValueExact());
+    public static final Numeric<Double> DECIMAL = decimal("");
+    public static final Numeric<Double> MILLIMETRES = decimal("mm");
+    public static final Numeric<Double> PERCENT = decimal("%");
+
+    /** A number with a fraction; see {@code suffix}. */
+    public static Numeric<Double> decimal(String suffix) {
+        return new Numeric<>(false, suffix, BigDecimal::doubleValue, JsonNode::doubleValue);
+    }
 
     @Override
     public JsonNode write(N value) {
@@ -34,7 +44,7 @@ public record Numeric<N extends Number>(boolean whole, String suffix, Function<B
     public N read(JsonNode json, Faults faults, String at) {
         if (json.isNumber()) {
             try {
-                return from.apply(json.decimalValue());
+                return stored.apply(json);
             } catch (ArithmeticException e) {
                 faults.add(at, "A whole number was expected; found %s.".formatted(json));
                 return null;

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import tenterbook.ledger.RecordCodec;
 public final class Part<T> implements Value<T>, RecordCodec<T> {
     private final String name;
     private final Map<String, Field<T, ?>> fields;
+    private final Map<String, Integer> places = new HashMap<>();
     private final Function<Values, T> build;
     private final String blamed;
     private final Function<T, String> doubt;
@@ -28,6 +30,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
     private Part(Builder<T> builder, Function<Values, T> build) {
         this.name = builder.name;
         this.fields = new LinkedHashMap<>(builder.fields);
+        fields.keySet().forEach(fieldName -> places.put(fieldName, places.size()));
         this.build = build;
         this.blamed = builder.blamed;
         this.doubt = builder.doubt;
@@ -69,27 +72,32 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
             faults.add(at, "A JSON object was expected; found “%s”.".formatted(brief(json)));
             return null;
         }
-        Values values = new Values(List.copyOf(fields.keySet()));
-        fields.values().forEach(field -> values.put(field.name(), field.read(stored, faults, at)));
+        Values values = new Values(places);
+        int place = 0;
+        for (Field<T, ?> field : fields.values()) {
+            values.put(place++, field.read(stored, faults, at));
+        }
         if (faults.within(at)) {
             return null;
         }
         try {
             return build.apply(values);
         } catch (IllegalArgumentException e) {
-            faults.add(Faults.inside(at, blamed), e.getMessage());
+            faults.add(faults.inside(at, blamed), e.getMessage());
             return null;
         }
     }
 
     @Override
     public T fromJson(ObjectNode json) {
-        Faults faults = new Faults();
-        T record = read(json, faults, "");
-        if (!faults.isEmpty()) {
-            throw new IllegalArgumentException(faults.inOneLine());
+        Faults unplaced = Faults.unplaced();
+        T record = read(json, unplaced, "");
+        if (unplaced.isEmpty()) {
+            return record;
         }
-        return record;
+        Faults faults = new Faults();
+        read(json, faults, "");
+        throw new IllegalArgumentException(faults.inOneLine());
     }
 
     @Override
@@ -101,14 +109,14 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
         object.fieldNames().forEachRemaining(found -> {
             if (!fields.containsKey(found)) {
                 faults.add(
-                        Faults.inside(at, found),
+                        faults.inside(at, found),
                         "There is no field of this name here. Expected some of %s."
                                 .formatted(String.join(", ", fields.keySet())));
             }
         });
         ObjectNode stored = JsonNodeFactory.instance.objectNode();
         for (Field<T, ?> field : fields.values()) {
-            String inside = Faults.inside(at, field.name());
+            String inside = faults.inside(at, field.name());
             JsonNode json = object.get(field.name());
             JsonNode understood =
                     json == null || json.isNull() ? null : field.value().understood(json, reading, faults, inside);
@@ -128,7 +136,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
             T built = read(stored, faults, at);
             String sentence = built == null ? "" : doubt.apply(built);
             if (!sentence.isEmpty()) {
-                faults.add(Faults.inside(at, blamed), sentence);
+                faults.add(faults.inside(at, blamed), sentence);
             }
         }
     }

@@ -1,20 +1,19 @@
 package tenterbook.archive.field;
 
-import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 
 /** The values read from one record or part, by stored name, for building it. */
 public final class Values {
-    private final Map<String, Object> values = new HashMap<>();
-    private final List<String> names;
+    private final Map<String, Integer> places;
+    private final Object[] values;
 
-    Values(List<String> names) {
-        this.names = names;
+    Values(Map<String, Integer> places) {
+        this.places = places;
+        this.values = new Object[places.size()];
     }
 
-    void put(String name, Object value) {
-        values.put(name, value);
+    void put(int place, Object value) {
+        values[place] = value;
     }
 
     /**
@@ -24,10 +23,11 @@ public final class Values {
      */
     @SuppressWarnings("unchecked")
     public <V> V get(String name) {
-        if (!names.contains(name)) {
-            throw new IllegalStateException("No field is called “%s”; there are %s".formatted(name, names));
+        Integer place = places.get(name);
+        if (place == null) {
+            throw new IllegalStateException("No field is called “%s”; there are %s".formatted(name, places.keySet()));
         }
-        return (V) values.get(name);
+        return (V) values[place];
     }
 
     /** As {@link #get}, with {@code otherwise} where nothing is recorded. */

@@ -83,7 +83,7 @@ public final class StudioRecords {
             .built(v -> new Party(v.get("id"), v.get("name"), v.get("kind"), v.get("contact"), v.get("notes")));
 
     private static final Numeric<Double> MM = Numeric.MILLIMETRES;
-    private static final Numeric<Double> PER_MILLE = new Numeric<>(false, "‰", java.math.BigDecimal::doubleValue);
+    private static final Numeric<Double> PER_MILLE = Numeric.decimal("‰");
 
     public static final Part<LabelSheet> LABEL_SHEET = Part.<LabelSheet>of("label-sheet")
             .text("name", LabelSheet::name)

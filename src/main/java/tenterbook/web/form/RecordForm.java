@@ -135,7 +135,7 @@ public class RecordForm<T> {
     private ObjectNode object(Part<?> described, Form form, Faults faults, String at, Map<String, String> rows) {
         ObjectNode object = JsonNodeFactory.instance.objectNode();
         for (Field<?, ?> field : described.fields()) {
-            String inside = Faults.inside(at, field.name());
+            String inside = faults.inside(at, field.name());
             JsonNode json = value(field.value(), field.name(), form, faults, inside, rows);
             if (json != null && !(json.isContainerNode() && json.isEmpty())) {
                 object.set(field.name(), json);
