@@ -144,12 +144,11 @@ public final class Form {
         return new Form(values, problems, name(part) + "." + index + ".");
     }
 
-    /** Whether nothing at all was entered in this row. */
+    /** Whether nothing at all was entered or chosen in this row. */
     public boolean blank() {
         return values.entrySet().stream()
                 .filter(entry -> entry.getKey().startsWith(prefix))
-                .filter(entry ->
-                        !entry.getKey().endsWith(".kind") && !entry.getKey().endsWith(".there"))
+                .filter(entry -> !entry.getKey().endsWith(".there"))
                 .allMatch(entry -> entry.getValue().stream().allMatch(String::isBlank));
     }
 
