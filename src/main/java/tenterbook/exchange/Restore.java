@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.BagCheck;
 import tenterbook.exchange.bag.Checked;
@@ -23,6 +22,7 @@ import tenterbook.exchange.bag.SecondOpinion;
 import tenterbook.exchange.bag.Sums;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Finding;
+import tenterbook.ledger.LedgerFile;
 import tenterbook.ledger.Progress;
 
 /**
@@ -45,7 +45,7 @@ public final class Restore {
     }
 
     /**
-     * Restores into a folder that is missing or empty.
+     * Restores into a folder that is missing or empty, or holds only what a killed first start left.
      *
      * @param damage whether missing or changed photographs are let pass; a damaged bag or ledger never is
      * @throws BagRefused with everything found wrong; nothing is left behind
@@ -83,12 +83,10 @@ public final class Restore {
             if (!Files.isDirectory(place, LinkOption.NOFOLLOW_LINKS)) {
                 throw new BagRefused(place.toString(), "is there and is no folder; expected none or an empty one.");
             }
-            try (Stream<Path> inside = Files.list(place)) {
-                if (inside.findAny().isPresent()) {
-                    throw new BagRefused(
-                            place.toString(),
-                            "is not empty; an archive is restored into a folder that is missing or empty. Choose another.");
-                }
+            if (!LedgerFile.in(place).folderUnused()) {
+                throw new BagRefused(
+                        place.toString(),
+                        "is not empty; an archive is restored into a folder that is missing or empty. Choose another.");
             }
         }
         if (place.getParent() == null || !Files.isDirectory(place.getParent())) {

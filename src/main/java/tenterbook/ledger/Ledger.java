@@ -39,9 +39,10 @@ public final class Ledger implements AutoCloseable {
      * Opens the ledger of a folder, making and migrating it as needed.
      *
      * @param json how records become JSON and back
-     * @throws ArchiveProblem if the file is damaged or written by a newer program
+     * @throws ArchiveProblem if the file is damaged or written by a newer program, or is gone and its archive is not
      */
     public static Ledger open(ArchiveFolder folder, ObjectMapper json, Clock clock) {
+        LedgerFile.in(folder.root()).begun();
         return new Ledger(new Database(folder.ledger()), json, clock);
     }
 
