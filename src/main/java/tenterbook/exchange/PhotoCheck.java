@@ -76,6 +76,9 @@ record PhotoCheck(List<Finding> damage, List<Finding> orphans) {
     }
 
     static Finding missing(String hex) {
+        if (!hex.matches("[0-9a-f]{64}")) {
+            return new Finding("photo " + hex, "is named in the ledger by something that is no SHA-256.");
+        }
         return new Finding(
                 "photo " + hex,
                 "its original is missing; expected photos/%s/%s with its extension. Look for it in an older bag."

@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -162,19 +161,12 @@ public final class Restore {
                 Sums.copy(part.getValue(), to, pace);
             }
             Restored restored = asArchive(checked, unfinished.whole(), place, damage, progress);
-            List<Finding> built =
-                    SchemaCheck.run(unfinished.whole().resolve("ledger.db"), unfinished.aside("blank"), clock);
-            if (!built.isEmpty()) {
-                throw new BagRefused(built);
-            }
             Files.deleteIfExists(unfinished.whole().resolve("in-use.lock"));
             progress.at(checked.bytes(), checked.bytes(), "giving the archive its name");
             progress.orStop();
             unfinished.moveTo(place);
             progress.at(checked.bytes(), checked.bytes(), "restored");
             return restored;
-        } catch (SQLException e) {
-            throw new BagRefused("data/ledger.db", "how it is built cannot be read: %s.".formatted(e.getMessage()));
         }
     }
 
