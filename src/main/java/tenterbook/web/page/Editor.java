@@ -181,8 +181,8 @@ public final class Editor<T> {
     }
 
     /**
-     * Shows the form again. The typing is kept here and not left to the page: a page that is left within a moment of the
-     * last key has sent none of it, and works without scripts besides.
+     * Shows the form again and keeps the typing. The page's own script cannot be left to do it: sent within a second of the
+     * last key, it has kept nothing yet, and without scripts there is none.
      */
     private void refuse(
             Context ctx, int status, String id, int version, Form form, List<Difference> theirs, String trouble) {
