@@ -1,11 +1,11 @@
 package tenterbook.app;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import picocli.CommandLine.Option;
 import tenterbook.archive.Archive;
 import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.LedgerFile;
 
 /** Which archive a command works on. */
 final class ArchiveOption {
@@ -18,9 +18,9 @@ final class ArchiveOption {
 
     /** Opens an archive that must be there. */
     Archive existing(Clock clock) {
-        if (!Files.exists(folder.resolve("ledger.db"))) {
+        if (!LedgerFile.in(folder).begun()) {
             throw new ArchiveProblem(
-                    "There is no archive in %s: expected a file ledger.db there and found none. Give its folder with --archive, or begin one with ‘serve’."
+                    "There is no archive in %s: expected a ledger in a file ledger.db there and found none. Give its folder with --archive, or begin one with ‘serve’."
                             .formatted(folder.toAbsolutePath()));
         }
         return Archive.open(folder, clock);

@@ -19,7 +19,7 @@ import tenterbook.search.PieceIndex;
         name = "check",
         mixinStandardHelpOptions = true,
         description =
-                "Checks the chain, the references, every photograph's digest, and the index against the ledger. Prints all findings; exits 1 on any. Changes nothing in the ledger or the photographs.")
+                "Checks the chain, the tables, the references, every photograph's digest, and the index against the ledger. Prints all findings; exits 1 on any. Changes nothing in the ledger or the photographs.")
 final class CheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -49,12 +49,12 @@ final class CheckCommand implements Callable<Integer> {
         return findings.isEmpty() ? 0 : Main.FOUND_WRONG;
     }
 
-    /** An index that cannot be opened is a finding: what was found before must still be told. */
+    /** An index that cannot be opened is a finding: what was found before must still be shown. */
     private static List<Finding> index(Archive archive, Terminal terminal) {
         try (PieceIndex index = PieceIndex.open(archive)) {
             return index.check(terminal);
         } catch (ArchiveProblem e) {
-            return List.of(new Finding("index", "cannot be compared with the ledger: " + e.getMessage()));
+            return List.of(new Finding("index", "cannot be opened: " + e.getMessage()));
         }
     }
 }

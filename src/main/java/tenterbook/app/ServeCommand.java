@@ -1,12 +1,10 @@
 package tenterbook.app;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -14,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.exchange.Restore;
 import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.LedgerFile;
 import tenterbook.web.Server;
 
 @Command(
@@ -46,7 +45,7 @@ final class ServeCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
         boolean named = spec.commandLine().getParseResult().hasMatchedOption("--archive");
-        if ((sample || !named) && missing(archive.folder)) {
+        if ((sample || !named) && LedgerFile.in(archive.folder).folderUnused()) {
             restoreSample(out);
         }
         int free = freePort(out);
@@ -67,15 +66,6 @@ final class ServeCommand implements Callable<Integer> {
             stopped.await();
         }
         return 0;
-    }
-
-    private static boolean missing(Path folder) throws java.io.IOException {
-        if (!Files.exists(folder)) {
-            return true;
-        }
-        try (Stream<Path> inside = Files.list(folder)) {
-            return inside.findAny().isEmpty();
-        }
     }
 
     private void restoreSample(PrintWriter out) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.photo.Originals;
@@ -37,6 +38,11 @@ public final class Wiring implements AutoCloseable {
         Archive archive = Archive.open(folder, clock);
         PieceIndex index = null;
         try {
+            // No refusal: the records are whole, and the maker must be able to get at them.
+            archive.ledger()
+                    .check()
+                    .schema()
+                    .forEach(finding -> LoggerFactory.getLogger(Wiring.class).warn("{}", finding));
             index = PieceIndex.open(archive);
             Originals originals = new Originals(archive.folder().photos());
             Previews previews = new Previews(archive.folder().previews(), originals);

@@ -8,7 +8,7 @@ import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
 
 /**
- * The archive against itself: the chain and the file of the ledger, which record names which, and every original against
+ * The archive against itself: the chain, the tables and the file of the ledger, which record names which, and every original against
  * its SHA-256. A file in the photos folder that no record names is a finding too, told as an orphan with how it arises.
  * The search index is not looked at here.
  */

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
@@ -18,6 +17,7 @@ import tenterbook.exchange.bag.Sums;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.Revision;
+import tenterbook.ledger.Unreadable;
 import tenterbook.measure.Digest;
 
 /** One bag being filled, from one moment of an archive that may go on meanwhile. */
@@ -102,10 +102,7 @@ final class Filling {
 
     private void readMe(Contents contents, Digest hash) throws IOException {
         String text = ReadMe.text(Map.of(
-                "studio",
-                        Optional.of(archive.studio().name())
-                                .filter(name -> !name.isEmpty())
-                                .orElse("a dye studio"),
+                "studio", studio().isEmpty() ? "a dye studio" : studio(),
                 "date", today.toString(),
                 "privacy", contents.privacy(),
                 "sequence", Long.toString(last),
@@ -127,9 +124,8 @@ final class Filling {
 
     private List<Map.Entry<String, String>> info(Contents contents, Digest hash) {
         List<Map.Entry<String, String>> info = new ArrayList<>();
-        String studio = archive.studio().name();
-        if (!studio.isEmpty()) {
-            info.add(Map.entry("Source-Organization", studio));
+        if (!studio().isEmpty()) {
+            info.add(Map.entry("Source-Organization", studio()));
         }
         info.add(Map.entry("Bagging-Date", today.toString()));
         info.add(Map.entry(
@@ -143,6 +139,15 @@ final class Filling {
         findings.forEach(finding -> info.add(Map.entry("Tenterbook-Damage", finding.toString())));
         leftOut.forEach(file -> info.add(Map.entry("Tenterbook-Left-Out", file)));
         return info;
+    }
+
+    /** Its name, or empty: a record of it that cannot be read is noted like all damage and keeps no bag from being made. */
+    private String studio() {
+        try {
+            return archive.studio().name();
+        } catch (Unreadable e) {
+            return "";
+        }
     }
 
     private String agent() {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import org.jdbi.v3.core.JdbiException;
 import tenterbook.archive.Archive;
@@ -18,7 +19,8 @@ import tenterbook.ledger.Progress;
  * Packs an archive into a bag (RFC 8493) that opens with no software of ours.
  *
  * <p>The archive may be in use meanwhile; the bag holds one moment of it. Photographs are copied and not linked: a file
- * edited inside the bag must not change the original. The bag appears under its name whole or not at all.
+ * edited inside the bag must not change the original. The bag is read back before it gets its name, and appears under it
+ * whole or not at all.
  */
 public final class Pack {
     private final Clock clock;
@@ -54,6 +56,7 @@ public final class Pack {
                             progress,
                             findings)
                     .fill(damage);
+            readBack(unfinished, bag, progress);
             progress.at(bag.bytes(), bag.bytes(), "giving the bag its name");
             progress.orStop();
             unfinished.moveTo(place);
@@ -71,6 +74,18 @@ public final class Pack {
                     "ledger.db",
                     "cannot be read to its end, so it cannot be packed: %s. Keep the folder as it is and restore the newest bag into another."
                             .formatted(e.getMessage()));
+        }
+    }
+
+    /** Damage that was noted stands in the ledger that was copied, and is no fault of the copy. */
+    private void readBack(Unfinished unfinished, Bag bag, Progress progress) throws IOException {
+        List<Finding> findings =
+                new ArrayList<>(ReadBack.run(unfinished.whole(), unfinished.aside("read-back"), clock, progress));
+        findings.removeAll(bag.damage());
+        if (!findings.isEmpty()) {
+            throw new PackRefused(
+                    findings,
+                    "The bag was written, but read back it is not one that could be restored, so it was thrown away. Check the disk that it was to go to, and pack onto another.");
         }
     }
 

@@ -48,7 +48,7 @@ record PhotoCheck(List<Finding> damage, List<Finding> orphans) {
                 compare(photo, digest.hex(), known ? damage : orphans, pace);
             }
             if (!known) {
-                orphans.add(orphan(copies.get(0).path()));
+                orphans.add(orphan(copies.get(0).path(), named.isEmpty()));
             }
             copies.stream()
                     .skip(1)
@@ -76,6 +76,9 @@ record PhotoCheck(List<Finding> damage, List<Finding> orphans) {
     }
 
     static Finding missing(String hex) {
+        if (!hex.matches("[0-9a-f]{64}")) {
+            return new Finding("photo " + hex, "is named in the ledger by something that is no SHA-256.");
+        }
         return new Finding(
                 "photo " + hex,
                 "its original is missing; expected photos/%s/%s with its extension. Look for it in an older bag."
@@ -89,10 +92,13 @@ record PhotoCheck(List<Finding> damage, List<Finding> orphans) {
                         .formatted(found));
     }
 
-    private static Finding orphan(String path) {
+    /** @param alone whether the ledger names no photograph at all, so that it may not be the one of these photographs */
+    private static Finding orphan(String path, boolean alone) {
         return new Finding(
                 "photos/" + path,
-                "an orphan: no record names it. This happens when the program was stopped between receiving a photograph and saving it; add the photograph again to use it, or delete the file.");
+                alone
+                        ? "no record names it, and the ledger names no photograph at all. Keep the file: if there were records once, another ledger was put in this one's place. Look for the right ledger.db, or restore the newest bag into another folder."
+                        : "an orphan: no record names it. This happens when the program was stopped between receiving a photograph and saving it; add the photograph again to use it, or delete the file.");
     }
 
     private static Finding second(String path, String first) {

@@ -14,6 +14,7 @@ import tenterbook.ledger.Kind;
 import tenterbook.ledger.Ledger;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.RecordKey;
+import tenterbook.ledger.Revision;
 import tenterbook.ledger.Saved;
 
 /** Which record names which, worked out anew from the records and compared with what the ledger keeps. */
@@ -84,7 +85,12 @@ final class ReferenceCheck {
     }
 
     private boolean inUse(RecordKey key) {
-        List<tenterbook.ledger.Revision> history = ledger.history(key);
-        return !history.isEmpty() && !history.get(history.size() - 1).withdrawn();
+        try {
+            List<Revision> history = ledger.history(key);
+            return !history.isEmpty() && !history.get(history.size() - 1).withdrawn();
+        } catch (RuntimeException e) {
+            // It is there; that a revision of it cannot be read is a finding of its own.
+            return true;
+        }
     }
 }

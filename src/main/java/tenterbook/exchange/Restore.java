@@ -1,20 +1,14 @@
 package tenterbook.exchange;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.BagCheck;
 import tenterbook.exchange.bag.Checked;
@@ -23,6 +17,7 @@ import tenterbook.exchange.bag.SecondOpinion;
 import tenterbook.exchange.bag.Sums;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Finding;
+import tenterbook.ledger.LedgerFile;
 import tenterbook.ledger.Progress;
 
 /**
@@ -32,7 +27,6 @@ import tenterbook.ledger.Progress;
  * archive: chain, references, photographs. Only then does it get its name, in one step.
  */
 public final class Restore {
-    private static final byte[] SQLITE = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
     private final Clock clock;
 
     public Restore(Clock clock) {
@@ -45,7 +39,7 @@ public final class Restore {
     }
 
     /**
-     * Restores into a folder that is missing or empty.
+     * Restores into a folder that is missing or empty, or holds only what a killed first start left.
      *
      * @param damage whether missing or changed photographs are let pass; a damaged bag or ledger never is
      * @throws BagRefused with everything found wrong; nothing is left behind
@@ -57,7 +51,7 @@ public final class Restore {
             refuseUnfit(bag.toAbsolutePath().normalize(), place);
             Checked checked = BagCheck.run(bag, progress);
             List<Finding> findings = new ArrayList<>(checked.findings());
-            NavigableMap<String, Path> ours = parts(checked, findings);
+            NavigableMap<String, Path> ours = BagLedger.parts(checked, findings);
             room(place, ours, findings);
             if (findings.isEmpty()) {
                 progress.orStop();
@@ -83,12 +77,10 @@ public final class Restore {
             if (!Files.isDirectory(place, LinkOption.NOFOLLOW_LINKS)) {
                 throw new BagRefused(place.toString(), "is there and is no folder; expected none or an empty one.");
             }
-            try (Stream<Path> inside = Files.list(place)) {
-                if (inside.findAny().isPresent()) {
-                    throw new BagRefused(
-                            place.toString(),
-                            "is not empty; an archive is restored into a folder that is missing or empty. Choose another.");
-                }
+            if (!LedgerFile.in(place).folderUnused()) {
+                throw new BagRefused(
+                        place.toString(),
+                        "is not empty; an archive is restored into a folder that is missing or empty. Choose another.");
             }
         }
         if (place.getParent() == null || !Files.isDirectory(place.getParent())) {
@@ -96,45 +88,6 @@ public final class Restore {
         }
         if (place.startsWith(bag)) {
             throw new BagRefused(place.toString(), "lies inside the bag; expected a place outside it.");
-        }
-    }
-
-    /** The payload that makes an archive, by where it goes. */
-    private static NavigableMap<String, Path> parts(Checked checked, List<Finding> findings) {
-        NavigableMap<String, Path> parts = new TreeMap<>();
-        checked.payload().forEach((name, file) -> {
-            String inside = name.substring("data/".length());
-            if (inside.equals("ledger.db")
-                    || inside.startsWith("photos/") && PhotoFiles.isOriginal(inside.substring("photos/".length()))) {
-                parts.put(inside, file);
-            } else if (inside.startsWith("ledger.db-")) {
-                findings.add(
-                        new Finding(
-                                name,
-                                "lies beside the ledger: it was copied while in use and may lack its newest records. Pack the archive again instead of copying it."));
-            }
-        });
-        if (!parts.containsKey("ledger.db")) {
-            findings.add(new Finding(
-                    "data/ledger.db", "is missing; without it this may be a bag, but it is no archive of ours."));
-        } else if (!isSqlite(parts.get("ledger.db"))) {
-            findings.add(new Finding("data/ledger.db", "is no SQLite file, which a ledger is."));
-        }
-        checked.info(Contents.LABEL)
-                .filter(word -> Arrays.stream(Contents.values())
-                        .noneMatch(contents -> contents.word().equals(word)))
-                .ifPresent(word -> findings.add(new Finding(
-                        "bag-info.txt",
-                        "says that the bag holds “%s”; expected “everything”. Only a full backup can become an archive again."
-                                .formatted(word))));
-        return parts;
-    }
-
-    private static boolean isSqlite(Path file) {
-        try (InputStream in = Files.newInputStream(file)) {
-            return Arrays.equals(in.readNBytes(SQLITE.length), SQLITE);
-        } catch (IOException e) {
-            return false;
         }
     }
 
@@ -164,19 +117,12 @@ public final class Restore {
                 Sums.copy(part.getValue(), to, pace);
             }
             Restored restored = asArchive(checked, unfinished.whole(), place, damage, progress);
-            List<Finding> built =
-                    SchemaCheck.run(unfinished.whole().resolve("ledger.db"), unfinished.aside("blank"), clock);
-            if (!built.isEmpty()) {
-                throw new BagRefused(built);
-            }
             Files.deleteIfExists(unfinished.whole().resolve("in-use.lock"));
             progress.at(checked.bytes(), checked.bytes(), "giving the archive its name");
             progress.orStop();
             unfinished.moveTo(place);
             progress.at(checked.bytes(), checked.bytes(), "restored");
             return restored;
-        } catch (SQLException e) {
-            throw new BagRefused("data/ledger.db", "how it is built cannot be read: %s.".formatted(e.getMessage()));
         }
     }
 
@@ -186,8 +132,7 @@ public final class Restore {
         List<Finding> notes = new ArrayList<>();
         List<Finding> allowed = new ArrayList<>();
         try (Archive archive = Archive.open(copy, clock)) {
-            findings.addAll(ArchiveCheck.ledger(archive, progress));
-            sameAsText(checked, archive, findings, progress);
+            findings.addAll(BagLedger.check(checked, archive, progress));
             PhotoCheck photos = PhotoCheck.of(archive, progress);
             (damage == Damage.NOTED ? allowed : findings).addAll(photos.damage());
             notes.addAll(photos.orphans());
@@ -209,27 +154,5 @@ public final class Restore {
             findings.add(new Finding("data/ledger.db", "cannot be opened as a ledger: %s.".formatted(e.getMessage())));
         }
         throw new BagRefused(findings);
-    }
-
-    /** The ledger must be the one that the bag tells of, in its text and in its description, where it has those. */
-    private static void sameAsText(Checked checked, Archive archive, List<Finding> findings, Progress progress)
-            throws IOException {
-        String last = archive.ledger().lastHash().hex();
-        checked.info("Tenterbook-Last-Hash")
-                .filter(stated -> !stated.equals(last))
-                .ifPresent(stated -> findings.add(new Finding(
-                        "data/ledger.db",
-                        "ends with the hash %s, but bag-info.txt says %s: one of them was changed. Use another bag."
-                                .formatted(last, stated))));
-        Path text = checked.payload().get("data/ledger.jsonl");
-        if (text != null) {
-            long parts = LedgerText.partsFrom(text, archive.ledger(), progress);
-            if (parts > 0) {
-                findings.add(new Finding(
-                        "data/ledger.jsonl",
-                        "says something else than data/ledger.db from revision %d on: one of them was changed. Use another bag."
-                                .formatted(parts)));
-            }
-        }
     }
 }

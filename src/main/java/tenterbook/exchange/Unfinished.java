@@ -2,6 +2,7 @@ package tenterbook.exchange;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -14,6 +15,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.UUID;
 import tenterbook.ledger.ArchiveFolder;
 import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.LedgerFile;
 
 /**
  * A folder in the making beside the place it will have, so that one rename puts it there whole.
@@ -64,14 +66,25 @@ final class Unfinished implements AutoCloseable {
         return around.resolve(name);
     }
 
-    /** Gives the filled folder its name. An empty folder of that name makes way. */
+    /** Gives the filled folder its name. An empty folder of that name makes way, and so does a killed first start. */
     void moveTo(Path target) throws IOException {
         syncFolders(whole);
         if (Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
-            Files.delete(target);
+            makeWay(target);
         }
         Files.move(whole, target, StandardCopyOption.ATOMIC_MOVE);
         sync(target.getParent());
+    }
+
+    private static void makeWay(Path target) throws IOException {
+        LedgerFile there = LedgerFile.in(target);
+        try (ArchiveFolder mine = ArchiveFolder.hold(target)) {
+            if (!there.folderUnused()) {
+                throw new DirectoryNotEmptyException(mine.root().toString());
+            }
+        }
+        there.clearUnused();
+        Files.delete(target);
     }
 
     @Override

@@ -1,7 +1,5 @@
 package tenterbook.ledger;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -13,8 +11,6 @@ import java.util.function.Function;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
-import org.flywaydb.core.api.MigrationInfo;
-import org.flywaydb.core.api.MigrationState;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -39,8 +35,8 @@ final class Database implements AutoCloseable {
 
     private volatile boolean closed;
 
+    /** @param file looked at before, see {@link LedgerFile}, so that one which is refused keeps every byte */
     Database(Path file) {
-        refuseWhatIsNotOurs(file);
         this.writeSource = source(file, false);
         migrate(writeSource, file);
         this.readSource = source(file, true);
@@ -62,41 +58,7 @@ final class Database implements AutoCloseable {
         return source;
     }
 
-    /** Looks before anything is written, so that a file which is refused keeps every byte. */
-    private static void refuseWhatIsNotOurs(Path file) {
-        SQLiteConfig config = new SQLiteConfig();
-        config.setReadOnly(true);
-        SQLiteDataSource source = new SQLiteDataSource(config);
-        source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
-        try {
-            if (!Files.exists(file) || Files.size(file) == 0) {
-                return;
-            }
-            if (!hasTable(source, "flyway_schema_history")) {
-                throw refusal(file, "its tables are not those of a ledger", null);
-            }
-            for (MigrationInfo step : flyway(source).info().applied()) {
-                if (step.getState() == MigrationState.FUTURE_SUCCESS
-                        || step.getState() == MigrationState.FUTURE_FAILED) {
-                    throw refusal(file, "its form is number " + step.getVersion() + ", which is not known here", null);
-                }
-            }
-        } catch (SQLException | IOException | FlywayException e) {
-            throw refusal(file, firstLine(e), e);
-        }
-    }
-
-    private static boolean hasTable(DataSource source, String name) throws SQLException {
-        try (Connection connection = source.getConnection();
-                var query = connection.prepareStatement("SELECT 1 FROM sqlite_schema WHERE name = ?")) {
-            query.setString(1, name);
-            try (var row = query.executeQuery()) {
-                return row.next();
-            }
-        }
-    }
-
-    private static Flyway flyway(DataSource source) {
+    static Flyway flyway(DataSource source) {
         return Flyway.configure()
                 .dataSource(source)
                 .locations("classpath:db/migration")
@@ -112,14 +74,14 @@ final class Database implements AutoCloseable {
         }
     }
 
-    private static ArchiveProblem refusal(Path file, String why, Exception cause) {
+    static ArchiveProblem refusal(Path file, String why, Exception cause) {
         return new ArchiveProblem(
                 "The ledger %s cannot be opened: it is damaged, is no ledger of ours, or was written by a newer Tenterbook (%s). The file was left as it is; restore a bag into another folder, or use the newer program."
                         .formatted(file.toAbsolutePath(), why),
                 cause);
     }
 
-    private static String firstLine(Exception e) {
+    static String firstLine(Exception e) {
         return String.valueOf(e.getMessage()).strip().lines().findFirst().orElse("no reason given");
     }
 

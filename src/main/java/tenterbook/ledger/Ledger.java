@@ -34,9 +34,10 @@ public final class Ledger implements AutoCloseable {
     /**
      * Opens the ledger of a folder, making and migrating it as needed.
      *
-     * @throws ArchiveProblem if the file is damaged or written by a newer program
+     * @throws ArchiveProblem if the file is damaged or written by a newer program, or is gone and its archive is not
      */
     public static Ledger open(ArchiveFolder folder, Clock clock) {
+        LedgerFile.in(folder.root()).begun();
         return new Ledger(new Database(folder.ledger()), clock);
     }
 
@@ -168,32 +169,40 @@ public final class Ledger implements AutoCloseable {
     }
 
     private <T> T record(Kind<T> kind, String id, String text) {
-        try {
-            return kind.codec().fromText(text);
-        } catch (IllegalArgumentException e) {
-            throw new Unreadable(
-                    "The newest revision of %s cannot be read as a %s: %s. Run ‘check’; the text of the record is still in the ledger."
-                            .formatted(kind.key(id), kind.called(), e.getMessage()),
-                    e);
-        }
+        return read(kind, "The newest revision of " + kind.key(id), text);
     }
 
     /** @throws Unreadable if its text is no record of that kind */
     public <T> Saved<T> saved(Kind<T> kind, Revision revision) {
+        return new Saved<>(
+                read(kind, "Revision %d (%s)".formatted(revision.sequence(), revision.key()), revision.json()),
+                revision.version(),
+                revision.sequence(),
+                revision.writtenAt(),
+                revision.author(),
+                revision.withdrawn());
+    }
+
+    private <T> T read(Kind<T> kind, String what, String text) {
         try {
-            return new Saved<>(
-                    kind.codec().fromText(revision.json()),
-                    revision.version(),
-                    revision.sequence(),
-                    revision.writtenAt(),
-                    revision.author(),
-                    revision.withdrawn());
+            T record = kind.codec().fromText(text);
+            // Without its identifier it is no record, and would fail wherever it is looked at.
+            if (record == null || kind.id().apply(record) == null) {
+                throw unreadable(kind, what, "it holds no identifier", null);
+            }
+            return record;
         } catch (IllegalArgumentException e) {
-            throw new Unreadable(
-                    "Revision %d (%s) cannot be read as a %s: %s. Run ‘check’; the text of the record is still in the ledger."
-                            .formatted(revision.sequence(), revision.key(), kind.called(), e.getMessage()),
-                    e);
+            throw unreadable(kind, what, e.getMessage(), e);
+        } catch (NullPointerException e) {
+            throw unreadable(kind, what, "it holds no identifier", e);
         }
+    }
+
+    private static Unreadable unreadable(Kind<?> kind, String what, String why, Exception cause) {
+        return new Unreadable(
+                "%s cannot be read as a %s: %s. Run ‘check’; the text of the record is still in the ledger."
+                        .formatted(what, kind.called(), why),
+                cause);
     }
 
     /** What a person has typed and not saved; not part of the ledger. */

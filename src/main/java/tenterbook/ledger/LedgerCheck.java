@@ -19,20 +19,31 @@ public final class LedgerCheck {
 
     /**
      * Recomputes every hash, follows the chain, counts sequences and versions, compares {@code current} with the
-     * revisions, and asks SQLite about its file and its foreign keys.
+     * revisions, looks at how the ledger is built, and asks SQLite about its file and its foreign keys. What cannot be
+     * read is a finding, and the rest is looked at all the same.
      *
      * @param progress told the last sequence looked at
      * @throws Progress.Cancelled if asked to stop
      */
     public List<Finding> run(Progress progress) {
         List<Finding> findings = new ArrayList<>();
+        look(findings, () -> findings.addAll(schema()));
+        look(findings, () -> file(findings));
+        look(findings, () -> chain(findings, progress));
+        return findings;
+    }
+
+    /** How the ledger is built alone: a table, view, index or trigger that is not ours, is changed or is missing. */
+    public List<Finding> schema() {
+        return database.read(SchemaCheck::run);
+    }
+
+    private static void look(List<Finding> findings, Runnable part) {
         try {
-            file(findings);
-            chain(findings, progress);
+            part.run();
         } catch (JdbiException | IllegalArgumentException | DateTimeException e) {
             findings.add(new Finding("ledger.db", "cannot be read to its end: " + e.getMessage()));
         }
-        return findings;
     }
 
     private void file(List<Finding> findings) {

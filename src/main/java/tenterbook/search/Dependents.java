@@ -11,6 +11,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.ledger.Ledger;
 import tenterbook.ledger.RecordKey;
 import tenterbook.ledger.Revision;
+import tenterbook.ledger.Unreadable;
 
 /**
  * The pieces whose entries change when records change: those that name them, at once or through a clamping; those on an issued
@@ -57,12 +58,21 @@ final class Dependents {
 
     private static List<String> examined(Ledger ledger, RecordKey examination) {
         List<Revision> history = ledger.history(examination);
-        return history.isEmpty()
-                ? List.of()
-                : List.of(ledger.saved(Kinds.EXAMINATION, history.get(history.size() - 1))
-                        .record()
-                        .piece()
-                        .value());
+        if (history.isEmpty()) {
+            return List.of();
+        }
+        try {
+            return List.of(ledger.saved(Kinds.EXAMINATION, history.get(history.size() - 1))
+                    .record()
+                    .piece()
+                    .value());
+        } catch (Unreadable e) {
+            // One that cannot be read must not keep every later change out of the index.
+            return ledger.names(examination).stream()
+                    .filter(named -> is(named, Kinds.PIECE))
+                    .map(RecordKey::id)
+                    .toList();
+        }
     }
 
     private static boolean is(RecordKey key, tenterbook.ledger.Kind<?> kind) {

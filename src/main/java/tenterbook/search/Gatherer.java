@@ -89,7 +89,9 @@ final class Gatherer {
     Optional<PieceDocument> entry(String number) {
         try {
             return facts(number).map(Gatherer::document);
-        } catch (ArchiveProblem e) {
+        } catch (Unindexable e) {
+            throw e;
+        } catch (RuntimeException e) {
             throw new Unindexable(e);
         }
     }
@@ -104,7 +106,7 @@ final class Gatherer {
             for (PieceFacts facts : facts(numbers)) {
                 entries.put(facts.piece().number().value(), document(facts));
             }
-        } catch (ArchiveProblem | Unindexable e) {
+        } catch (RuntimeException e) {
             // One of them cannot be read; one by one, the others can.
             entries.clear();
             numbers.forEach(number -> entryIfAny(number).ifPresent(entry -> entries.put(number, entry)));
@@ -117,7 +119,12 @@ final class Gatherer {
         try {
             return entry(number);
         } catch (Unindexable e) {
-            LOG.error("Piece {} cannot be indexed; searches leave it out until its record is mended", number, e);
+            String why = "Piece {} cannot be indexed; searches leave it out until its record is mended";
+            if (e.getCause() instanceof ArchiveProblem known) {
+                LOG.error(why + ": {}", number, known.getMessage());
+            } else {
+                LOG.error(why, number, e);
+            }
             return Optional.empty();
         }
     }

@@ -349,13 +349,20 @@ public final class PieceIndex implements AutoCloseable {
     }
 
     /**
-     * Compares the index with the ledger: pieces that are missing, too many or stale, and damaged files.
+     * Compares the index with the ledger: pieces that are missing, too many or stale, and damaged files. Where the two
+     * cannot be compared, that is the finding: what other checks found must still be shown.
      *
      * @throws Progress.Cancelled if asked to stop
      */
     public List<Finding> check(Progress progress) {
-        Map<String, Finding> first = compared(progress);
-        return first.isEmpty() ? List.of() : IndexCheck.stillThere(first, compared(progress));
+        try {
+            Map<String, Finding> first = compared(progress);
+            return first.isEmpty() ? List.of() : IndexCheck.stillThere(first, compared(progress));
+        } catch (Progress.Cancelled e) {
+            throw e;
+        } catch (RuntimeException e) {
+            return List.of(new Finding("index", "cannot be compared with the ledger: " + e.getMessage()));
+        }
     }
 
     private Map<String, Finding> compared(Progress progress) {

@@ -83,6 +83,20 @@ class ArchiveCheckTest {
     }
 
     @Test
+    void whereTheLedgerNamesNoPhotographNoneIsToBeDeleted() {
+        try (Archive archive = Archive.open(folder, Demo.CLOCK)) {
+            Demo.photo(archive, 42, 10);
+
+            assertThat(found(archive))
+                    .singleElement()
+                    .asString()
+                    .contains("Keep the file")
+                    .contains("restore the newest bag into another folder")
+                    .doesNotContain("delete");
+        }
+    }
+
+    @Test
     void aWithdrawnPhotographStillNeedsItsOriginal() throws IOException {
         try (Archive archive = Demo.open(folder)) {
             Digest digest = Demo.photo(archive, 43, 10);

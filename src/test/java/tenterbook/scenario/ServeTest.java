@@ -6,6 +6,7 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.DriverManager;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -110,5 +111,22 @@ class ServeTest {
         assertThat(studio.resolve("ledger.db-wal"))
                 .as("the write-ahead log is folded in at a tidy end")
                 .doesNotExist();
+    }
+
+    @Test
+    void aLedgerThatIsNotBuiltAsOursIsServedWithAWarning() throws Exception {
+        Path studio = around.resolve("studio");
+        Archive.open(studio, Scenario.CLOCK).close();
+        try (var connection = DriverManager.getConnection("jdbc:sqlite:" + studio.resolve("ledger.db"));
+                var statement = connection.createStatement()) {
+            statement.execute("CREATE VIEW mine AS SELECT 1 AS one");
+        }
+        try (ServedChild child = ServedChild.start(studio, 0)) {
+            Client client = child.client();
+            assertThat(child.said()).contains("WARN").contains("has a view mine that is not ours");
+            assertThat(client.get("/studio").words())
+                    .contains("no copy is packed until it is mended")
+                    .contains("DROP VIEW \"mine\";");
+        }
     }
 }

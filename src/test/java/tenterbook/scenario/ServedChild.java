@@ -25,9 +25,19 @@ final class ServedChild implements AutoCloseable {
 
     /** @param settings of the computer it starts on, as in {@code -Duser.timezone=Asia/Tokyo} */
     static ServedChild start(Path archive, int port, String... settings) throws IOException {
+        return start(archive, port, List.of(settings), List.of());
+    }
+
+    /** On a folder that is filled with the sample studio where it is unused. */
+    static ServedChild startSample(Path archive) throws IOException {
+        return start(archive, 0, List.of(), List.of("--sample"));
+    }
+
+    private static ServedChild start(Path archive, int port, List<String> settings, List<String> options)
+            throws IOException {
         List<String> command = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx256m"));
-        command.addAll(List.of(settings));
+        command.addAll(settings);
         command.addAll(List.of(
                 "-XX:TieredStopAtLevel=1",
                 "-Djava.awt.headless=true",
@@ -42,6 +52,7 @@ final class ServedChild implements AutoCloseable {
                 archive.toString(),
                 "--port",
                 Integer.toString(port)));
+        command.addAll(options);
         return new ServedChild(
                 new ProcessBuilder(command).redirectErrorStream(true).start());
     }

@@ -154,12 +154,11 @@ public final class Form {
         return prefix.isEmpty() ? "" : prefix.substring(0, prefix.length() - 1);
     }
 
-    /** Whether nothing at all was entered in this row; how a quantity is known says nothing without one. */
+    /** Whether nothing at all was entered or chosen in this row. */
     public boolean blank() {
         return values.entrySet().stream()
                 .filter(entry -> entry.getKey().startsWith(prefix))
-                .filter(entry ->
-                        !entry.getKey().endsWith(".basis") && !entry.getKey().endsWith(".there"))
+                .filter(entry -> !entry.getKey().endsWith(".there"))
                 .allMatch(entry -> entry.getValue().stream().allMatch(String::isBlank));
     }
 

@@ -11,6 +11,8 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.record.Difference;
@@ -156,7 +158,7 @@ public final class Editor<T> {
                     "“%s” is the address of the empty form. Choose another name.".formatted(RecordView.RESERVED));
         }
         if (record == null || form.hasProblems()) {
-            show(ctx, 422, view(form, id, version, null, List.of(), ""));
+            refuse(ctx, 422, id, version, form, List.of(), "");
             return;
         }
         try {
@@ -171,11 +173,25 @@ public final class Editor<T> {
         } catch (Conflict e) {
             conflict(ctx, id, form, record, e);
         } catch (StillNamed e) {
-            show(ctx, 409, view(form, id, version, null, List.of(), e.getMessage()));
+            refuse(ctx, 409, id, version, form, List.of(), e.getMessage());
         } catch (ArchiveProblem e) {
             LOG.error("The {} was not saved", about.called(), e);
-            show(ctx, 500, view(form, id, version, null, List.of(), e.getMessage()));
+            refuse(ctx, 500, id, version, form, List.of(), e.getMessage());
         }
+    }
+
+    /**
+     * Shows the form again and keeps the typing. The page's own script cannot be left to do it: sent within a second of the
+     * last key, it has kept nothing yet, and without scripts there is none.
+     */
+    private void refuse(
+            Context ctx, int status, String id, int version, Form form, List<Difference> theirs, String trouble) {
+        String notKept = kept(id, form);
+        String all = Stream.of(trouble, notKept)
+                .filter(sentence -> !sentence.isEmpty())
+                .distinct()
+                .collect(Collectors.joining(" "));
+        show(ctx, status, view(form, id, version, null, theirs, all));
     }
 
     /** Keeps the typing; gives a sentence where the disk does not take it. */
@@ -211,14 +227,13 @@ public final class Editor<T> {
     private void conflict(Context ctx, String id, Form form, T record, Conflict e) {
         if (id.isEmpty()) {
             form.problem(numberField(form), e.getMessage());
-            show(ctx, 409, view(form, id, 0, null, List.of(), ""));
+            refuse(ctx, 409, id, 0, form, List.of(), "");
             return;
         }
         Saved<T> theirs = found(id);
         List<Difference> differences = Difference.between(forms.part(), theirs.record(), record);
         form.put("version", theirs.version());
-        kept(id, form);
-        show(ctx, 409, view(form, id, theirs.version(), null, differences, e.getMessage()));
+        refuse(ctx, 409, id, theirs.version(), form, differences, e.getMessage());
     }
 
     /** Takes a record out of use. */

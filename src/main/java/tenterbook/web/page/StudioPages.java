@@ -15,7 +15,6 @@ import tenterbook.label.rule.Language;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Finding;
-import tenterbook.ledger.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Studio;
 import tenterbook.web.Html;
@@ -43,7 +42,7 @@ public final class StudioPages {
                 "/studio/check",
                 ctx -> go(ctx, "Checking the archive", progress -> {
                     List<Finding> findings = new ArrayList<>(ArchiveCheck.run(site.archive(), progress));
-                    findings.addAll(indexFindings(progress));
+                    findings.addAll(site.index().check(progress));
                     return new Job.Outcome(
                             findings.isEmpty()
                                     ? "Nothing is wrong: every revision, reference, photograph and index entry was looked at."
@@ -70,14 +69,6 @@ public final class StudioPages {
                         "");
             });
         });
-    }
-
-    private List<Finding> indexFindings(Progress progress) {
-        try {
-            return site.index().check(progress);
-        } catch (ArchiveProblem e) {
-            return List.of(new Finding("index", "cannot be compared with the ledger: " + e.getMessage()));
-        }
     }
 
     private static Path free(Path wanted) {
@@ -115,6 +106,11 @@ public final class StudioPages {
                 "terms",
                 Language.terms().stream()
                         .map(term -> new Choices.Choice(term, ""))
+                        .toList());
+        values.put(
+                "built",
+                site.archive().ledger().check().schema().stream()
+                        .map(Finding::toString)
                         .toList());
         values.put("revisions", site.archive().ledger().lastSequence());
         values.put("lastHash", site.archive().ledger().lastHash().hex());

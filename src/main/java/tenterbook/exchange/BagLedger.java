@@ -1,0 +1,95 @@
+package tenterbook.exchange;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+import tenterbook.archive.Archive;
+import tenterbook.exchange.bag.Checked;
+import tenterbook.ledger.Finding;
+import tenterbook.ledger.Progress;
+
+/** Whether a bag, valid by the standard, is an archive of ours: asked before one is restored and before one is named. */
+final class BagLedger {
+    private static final byte[] SQLITE = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+
+    private BagLedger() {}
+
+    /** The payload that makes an archive, by where it goes. */
+    static NavigableMap<String, Path> parts(Checked checked, List<Finding> findings) {
+        NavigableMap<String, Path> parts = new TreeMap<>();
+        checked.payload().forEach((name, file) -> {
+            String inside = name.substring("data/".length());
+            if (inside.equals("ledger.db")
+                    || inside.startsWith("photos/") && PhotoFiles.isOriginal(inside.substring("photos/".length()))) {
+                parts.put(inside, file);
+            } else if (inside.startsWith("ledger.db-")) {
+                findings.add(
+                        new Finding(
+                                name,
+                                "lies beside the ledger: it was copied while in use and may lack its newest records. Pack the archive again instead of copying it."));
+            }
+        });
+        if (!parts.containsKey("ledger.db")) {
+            findings.add(new Finding(
+                    "data/ledger.db", "is missing; without it this may be a bag, but it is no archive of ours."));
+        } else if (!isSqlite(parts.get("ledger.db"))) {
+            findings.add(new Finding("data/ledger.db", "is no SQLite file, which a ledger is."));
+        }
+        checked.info(Contents.LABEL)
+                .filter(word -> Arrays.stream(Contents.values())
+                        .noneMatch(contents -> contents.word().equals(word)))
+                .ifPresent(word -> findings.add(new Finding(
+                        "bag-info.txt",
+                        "says that the bag holds “%s”; expected “everything”. Only a full backup can become an archive again."
+                                .formatted(word))));
+        return parts;
+    }
+
+    private static boolean isSqlite(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            return Arrays.equals(in.readNBytes(SQLITE.length), SQLITE);
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    /**
+     * What is wrong with the ledger of a bag.
+     *
+     * @param archive opened on a copy of that ledger
+     */
+    static List<Finding> check(Checked checked, Archive archive, Progress progress) throws IOException {
+        List<Finding> findings = new ArrayList<>(ArchiveCheck.ledger(archive, progress));
+        sameAsText(checked, archive, findings, progress);
+        return findings;
+    }
+
+    /** The ledger must be the one that the bag tells of, in its text and in its description, where it has those. */
+    private static void sameAsText(Checked checked, Archive archive, List<Finding> findings, Progress progress)
+            throws IOException {
+        String last = archive.ledger().lastHash().hex();
+        checked.info("Tenterbook-Last-Hash")
+                .filter(stated -> !stated.equals(last))
+                .ifPresent(stated -> findings.add(new Finding(
+                        "data/ledger.db",
+                        "ends with the hash %s, but bag-info.txt says %s: one of them was changed. Use another bag."
+                                .formatted(last, stated))));
+        Path text = checked.payload().get("data/ledger.jsonl");
+        if (text != null) {
+            long parts = LedgerText.partsFrom(text, archive.ledger(), progress);
+            if (parts > 0) {
+                findings.add(new Finding(
+                        "data/ledger.jsonl",
+                        "says something else than data/ledger.db from revision %d on: one of them was changed. Use another bag."
+                                .formatted(parts)));
+            }
+        }
+    }
+}

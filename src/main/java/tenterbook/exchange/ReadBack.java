@@ -1,0 +1,65 @@
+package tenterbook.exchange;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.Set;
+import org.jdbi.v3.core.JdbiException;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.exchange.bag.BagCheck;
+import tenterbook.exchange.bag.Checked;
+import tenterbook.exchange.bag.Pace;
+import tenterbook.exchange.bag.SecondOpinion;
+import tenterbook.exchange.bag.Sums;
+import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.Finding;
+import tenterbook.ledger.Progress;
+
+/**
+ * Reads a bag that was just written once through, as restoring it would: every file against its checksums, and its ledger
+ * opened from a copy. A photograph's checksum is its name, and the writer has compared the two, so photographs are not
+ * read a second time for that. What the system still has in memory is not read from the disk anew.
+ */
+final class ReadBack {
+    private ReadBack() {}
+
+    /** @param aside a folder that is not there yet, for the copy of the ledger; the caller clears it */
+    static List<Finding> run(Path bag, Path aside, Clock clock, Progress progress) throws IOException {
+        Checked checked = BagCheck.run(bag, progress);
+        List<Finding> findings = new ArrayList<>(checked.findings());
+        NavigableMap<String, Path> parts = BagLedger.parts(checked, findings);
+        try {
+            SecondOpinion.ask(bag).ifPresent(findings::add);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            findings.add(new Finding("the bag", "reading it back was interrupted. Try again."));
+        }
+        if (!findings.isEmpty()) {
+            return findings;
+        }
+        Path copy = Files.createDirectory(aside).resolve("ledger.db");
+        Sums.copy(parts.get("ledger.db"), copy, new Pace(progress, Files.size(parts.get("ledger.db"))));
+        try (Archive archive = Archive.open(aside, clock)) {
+            findings.addAll(BagLedger.check(checked, archive, progress));
+            findings.addAll(missing(archive, parts.keySet()));
+        } catch (ArchiveProblem | JdbiException e) {
+            findings.add(new Finding("data/ledger.db", "cannot be opened as a ledger: %s.".formatted(e.getMessage())));
+        }
+        return findings;
+    }
+
+    private static List<Finding> missing(Archive archive, Set<String> parts) {
+        Set<String> there = new HashSet<>();
+        parts.forEach(part -> there.add(part.replaceFirst("^photos/../([0-9a-f]{64}).*$", "$1")));
+        return archive.ledger().everGiven(Kinds.PHOTO).stream()
+                .filter(hex -> !there.contains(hex))
+                .map(PhotoCheck::missing)
+                .toList();
+    }
+}

@@ -1,0 +1,226 @@
+package tenterbook.ledger;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.flywaydb.core.api.FlywayException;
+import org.flywaydb.core.api.MigrationInfo;
+import org.flywaydb.core.api.MigrationState;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+
+/**
+ * The file of a ledger before it is opened: whether a ledger is in it, whether one may be begun in its place, and whether
+ * one was lost. Looking changes no byte of it.
+ *
+ * <p>A first start that was killed leaves a file without tables, with or without a journal or write-ahead log, and nothing
+ * else of an archive: the folders beside it are filled only once the ledger is whole. So an unfinished ledger beside
+ * photographs, previews or an index is not a first start but a loss.
+ */
+public final class LedgerFile {
+    /** What stands in the ledger's place. */
+    private enum State {
+        MISSING("expected a file ledger.db there and found none"),
+        EMPTY("its file ledger.db is empty"),
+        NO_TABLES("its file ledger.db holds no tables"),
+        LEDGER("");
+
+        private final String words;
+
+        State(String words) {
+            this.words = words;
+        }
+    }
+
+    private static final Set<String> OF_A_FIRST_START =
+            Set.of("in-use.lock", "ledger.db", "ledger.db-wal", "ledger.db-shm", "ledger.db-journal");
+
+    private final Path root;
+    private final Path file;
+
+    private LedgerFile(Path root) {
+        this.root = root.toAbsolutePath().normalize();
+        this.file = this.root.resolve("ledger.db");
+    }
+
+    public static LedgerFile in(Path root) {
+        return new LedgerFile(root);
+    }
+
+    /**
+     * Whether a ledger is there, with revisions or without.
+     *
+     * @throws ArchiveProblem if the file is damaged or another program's, or if the ledger is lost
+     */
+    public boolean begun() {
+        State state = state();
+        if (state != State.LEDGER) {
+            refuseLoss(state);
+        }
+        return state == State.LEDGER;
+    }
+
+    /**
+     * Whether the folder is missing or empty, or holds only what a first start leaves when it is killed.
+     *
+     * @throws ArchiveProblem if the ledger's file is damaged or another program's
+     */
+    public boolean folderUnused() throws IOException {
+        if (!Files.exists(root)) {
+            return true;
+        }
+        try (Stream<Path> inside = Files.list(root)) {
+            if (!inside.map(path -> path.getFileName().toString()).allMatch(OF_A_FIRST_START::contains)) {
+                return false;
+            }
+        }
+        return state() != State.LEDGER && remains().isEmpty();
+    }
+
+    /** Takes away what a killed first start left; {@link #folderUnused} must have said that there is nothing else. */
+    public void clearUnused() throws IOException {
+        for (String name : OF_A_FIRST_START) {
+            Files.deleteIfExists(root.resolve(name));
+        }
+    }
+
+    private void refuseLoss(State state) {
+        List<String> remains = remains();
+        if (!remains.isEmpty()) {
+            throw new ArchiveProblem(
+                    "The ledger of the archive in %s is gone: %s, but found %s. Nothing was changed, and no new ledger was begun in its place. If the file was moved or renamed, put it back as ledger.db, with ledger.db-wal where there is one; else restore the newest bag into another folder and keep this one as it is."
+                            .formatted(root, state.words, String.join(", ", remains)));
+        }
+    }
+
+    /** What shows that there was a ledger, in words. */
+    private List<String> remains() {
+        List<String> remains = new ArrayList<>();
+        if (hasFiles("photos")) {
+            remains.add("files in the folder photos");
+        }
+        if (hasFiles("previews")) {
+            remains.add("files in the folder previews");
+        }
+        if (hasFiles("index")) {
+            remains.add("a search index in the folder index");
+        }
+        // SQLite writes a page into the file before there is a log, and throws a log away whose file is empty.
+        if (size(file) == 0 && size(beside("-wal")) > 0) {
+            remains.add("ledger.db-wal, which holds what was saved last");
+        }
+        if (!Files.exists(file) && size(beside("-journal")) > 0) {
+            remains.add("ledger.db-journal, which belongs to the missing file");
+        }
+        return remains;
+    }
+
+    private Path beside(String ending) {
+        return root.resolve("ledger.db" + ending);
+    }
+
+    private boolean hasFiles(String folder) {
+        Path path = root.resolve(folder);
+        if (!Files.isDirectory(path)) {
+            return false;
+        }
+        try (Stream<Path> files = Files.walk(path)) {
+            return files.anyMatch(Files::isRegularFile);
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+    }
+
+    private long size(Path path) {
+        try {
+            return Files.exists(path) ? Files.size(path) : 0;
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+    }
+
+    private ArchiveProblem unreadable(IOException e) {
+        return new ArchiveProblem(
+                "The folder %s cannot be read: %s. Check that it belongs to you. Nothing was changed."
+                        .formatted(root, e.getMessage()),
+                e);
+    }
+
+    private State state() {
+        if (!Files.exists(file)) {
+            return State.MISSING;
+        }
+        if (size(file) == 0) {
+            return State.EMPTY;
+        }
+        return size(beside("-journal")) > 0 ? ofCopy() : of(file, true);
+    }
+
+    /** A transaction that was cut off must be rolled back before anything can be read; a copy suffers it here. */
+    private State ofCopy() {
+        try {
+            Path folder = Files.createTempDirectory("tenterbook-ledger");
+            Path copy = folder.resolve("ledger.db");
+            Path journal = folder.resolve("ledger.db-journal");
+            try {
+                Files.copy(file, copy);
+                Files.copy(beside("-journal"), journal);
+                return of(copy, false);
+            } finally {
+                Files.deleteIfExists(journal);
+                Files.deleteIfExists(copy);
+                Files.deleteIfExists(folder);
+            }
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+    }
+
+    private State of(Path path, boolean readOnly) {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(readOnly);
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + path.toAbsolutePath());
+        try {
+            List<String> tables = tables(source);
+            if (tables.isEmpty()) {
+                return State.NO_TABLES;
+            }
+            if (!tables.contains("flyway_schema_history")) {
+                throw Database.refusal(file, "its tables are not those of a ledger", null);
+            }
+            MigrationInfo[] steps = Database.flyway(source).info().applied();
+            for (MigrationInfo step : steps) {
+                if (step.getState() == MigrationState.FUTURE_SUCCESS
+                        || step.getState() == MigrationState.FUTURE_FAILED) {
+                    throw Database.refusal(
+                            file, "its form is number " + step.getVersion() + ", which is not known here", null);
+                }
+            }
+            return steps.length == 0 && tables.size() == 1 ? State.NO_TABLES : State.LEDGER;
+        } catch (SQLException | FlywayException e) {
+            throw Database.refusal(file, Database.firstLine(e), e);
+        }
+    }
+
+    private static List<String> tables(SQLiteDataSource source) throws SQLException {
+        try (Connection connection = source.getConnection();
+                Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery(
+                        "SELECT DISTINCT tbl_name FROM sqlite_schema WHERE tbl_name NOT LIKE 'sqlite\\_%' ESCAPE '\\'")) {
+            List<String> tables = new ArrayList<>();
+            while (row.next()) {
+                tables.add(row.getString(1));
+            }
+            return tables;
+        }
+    }
+}

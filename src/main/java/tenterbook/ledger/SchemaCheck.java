@@ -1,0 +1,92 @@
+package tenterbook.ledger;
+
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jdbi.v3.core.Handle;
+import org.sqlite.SQLiteDataSource;
+
+/**
+ * A ledger must be built as this program builds one: a trigger added would act at every later save, and one taken out
+ * would no longer keep revisions from being changed. The chain covers what is in the tables, not how they are built.
+ */
+final class SchemaCheck {
+    private static final String NEXT =
+            ": somebody changed how the ledger is built. Its records are still in it. Have someone who knows SQLite put it back as this program's migrations make it, or restore the newest bag from before the change into another folder.";
+
+    private SchemaCheck() {}
+
+    /** Made once in a process, when it is first asked for. */
+    private static final class Expected {
+        private static final Map<String, String> SCHEMA = migrated();
+    }
+
+    /** What a ledger that was opened, and so migrated, has too much, too little or otherwise. */
+    static List<Finding> run(Handle handle) {
+        Map<String, String> found;
+        try {
+            found = schema(handle.getConnection());
+        } catch (SQLException e) {
+            return List.of(finding("cannot be asked how it is built: " + e.getMessage() + "."));
+        }
+        List<Finding> findings = new ArrayList<>();
+        Expected.SCHEMA.forEach((what, sql) -> {
+            String other = found.remove(what);
+            if (other == null) {
+                findings.add(finding("lacks the " + what + NEXT));
+            } else if (!other.equals(sql)) {
+                findings.add(finding("has another " + what + " than this program makes" + NEXT));
+            }
+        });
+        found.keySet().forEach(what -> findings.add(finding(foreign(what))));
+        return findings;
+    }
+
+    private static String foreign(String what) {
+        String[] words = what.split(" ", 2);
+        return "has %s that is not ours: somebody changed how the ledger is built, and ‘restore’ would refuse a bag of it. Close the program and take it out with an SQLite shell: DROP %s \"%s\";"
+                .formatted(a(what), words[0].toUpperCase(java.util.Locale.ROOT), words[1].replace("\"", "\"\""));
+    }
+
+    private static String a(String what) {
+        return (what.startsWith("index ") ? "an " : "a ") + what;
+    }
+
+    private static Finding finding(String what) {
+        return new Finding("ledger.db", what);
+    }
+
+    private static Map<String, String> migrated() {
+        SQLiteDataSource memory = new SQLiteDataSource();
+        // Shared, so that the connections of the migration see one database; it lasts as long as this one is open.
+        memory.setUrl("jdbc:sqlite:file:tenterbook-schema?mode=memory&cache=shared");
+        try (Connection connection = memory.getConnection()) {
+            Database.flyway(memory).migrate();
+            return new TreeMap<>(schema(connection));
+        } catch (SQLException e) {
+            throw new IllegalStateException("The tables of a ledger could not be made in memory", e);
+        }
+    }
+
+    private static Map<String, String> schema(Connection connection) throws SQLException {
+        Map<String, String> schema = new TreeMap<>();
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery("""
+                        SELECT type || ' ' || name, coalesce(sql, '')
+                        FROM sqlite_schema
+                        WHERE tbl_name NOT LIKE 'sqlite\\_%' ESCAPE '\\'
+                        AND name NOT LIKE 'sqlite\\_%' ESCAPE '\\'
+                        AND NOT (tbl_name = 'flyway_schema_history' AND type IN ('table', 'index'))
+                        """)) {
+            while (row.next()) {
+                schema.put(row.getString(1), row.getString(2));
+            }
+        }
+        return schema;
+    }
+}

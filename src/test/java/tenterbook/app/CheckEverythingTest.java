@@ -1,0 +1,164 @@
+package tenterbook.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tenterbook.exchange.Restore;
+import tenterbook.ledger.Progress;
+
+/** However the sample archive is damaged, {@code check} prints everything it finds, each fault once, and ends with 1. */
+class CheckEverythingTest {
+    @TempDir
+    Path around;
+
+    private Path studio;
+
+    private record Ran(int code, List<String> out, String err) {}
+
+    private static Ran run(Object... words) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Main.commandLine()
+                .setOut(new PrintWriter(out))
+                .setErr(new PrintWriter(err))
+                .execute(Stream.of(words).map(Object::toString).toArray(String[]::new));
+        return new Ran(code, out.toString().lines().toList(), err.toString());
+    }
+
+    @BeforeEach
+    void restore() {
+        studio = around.resolve("studio");
+        new Restore(Clock.systemUTC()).restore(SampleBag.find().orElseThrow(), studio, Progress.UNWATCHED);
+    }
+
+    private void sql(String... statements) throws SQLException {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + studio.resolve("ledger.db"));
+                Statement statement = connection.createStatement()) {
+            for (String sql : statements) {
+                statement.execute(sql);
+            }
+        }
+    }
+
+    /** Changes revisions past the trigger, which is put back as it was. */
+    private void alter(String... statements) throws SQLException {
+        List<String> all = new ArrayList<>(List.of("DROP TRIGGER revisions_are_never_changed"));
+        all.addAll(List.of(statements));
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + studio.resolve("ledger.db"));
+                Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery(
+                        "SELECT sql FROM sqlite_schema WHERE name = 'revisions_are_never_changed'")) {
+            all.add(row.getString(1));
+        }
+        sql(all.toArray(String[]::new));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"{}", "null", "[1]", "{\"id\":7}", "\"text\""})
+    void everyKindOfUnreadableRecordIsOneFindingAndTheRestIsChecked(String record) throws SQLException {
+        List<String> kinds = new ArrayList<>();
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + studio.resolve("ledger.db"));
+                Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery(
+                        "SELECT kind || ' ' || min(id) FROM current WHERE kind <> 'studio' GROUP BY kind")) {
+            while (row.next()) {
+                kinds.add(row.getString(1));
+            }
+        }
+        assertThat(kinds).hasSizeGreaterThan(8);
+        alter("UPDATE revisions SET record = '" + record
+                + "' WHERE sequence IN (SELECT sequence FROM current WHERE kind || ' ' || id IN"
+                + " (SELECT kind || ' ' || min(id) FROM current WHERE kind <> 'studio' GROUP BY kind))");
+        sql("DELETE FROM reference WHERE from_id = 'V24-003' AND to_kind = 'clamping'");
+
+        Ran ran = run("check", "--archive", studio);
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).isEmpty();
+        for (String key : kinds) {
+            assertThat(ran.out())
+                    .filteredOn(line -> line.startsWith(key + ":"))
+                    .as(key)
+                    .hasSize(1);
+        }
+        assertThat(ran.out())
+                .filteredOn(line -> line.contains("its contents do not give its hash"))
+                .hasSize(kinds.size());
+        assertThat(ran.out())
+                .anyMatch(line -> line.startsWith("piece V24-003: names the clamping")
+                        && line.contains("the table ‘reference’ does not say so"));
+        assertThat(ran.out())
+                .as("one unreadable record keeps no other out of the index")
+                .noneMatch(line -> line.contains("missing from the search index"));
+        assertThat(ran.out().get(ran.out().size() - 1)).endsWith("things are wrong.");
+    }
+
+    @Test
+    void anUnreadableStudioDoesNotEndTheCheck() throws SQLException {
+        alter(
+                "UPDATE revisions SET record = '{}' WHERE kind = 'studio'",
+                "UPDATE revisions SET record = '{}' WHERE kind = 'lot'");
+        Ran ran = run("check", "--archive", studio);
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out()).anyMatch(line -> line.startsWith("lot "));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "DROP TABLE reference",
+                "DROP TABLE drafts",
+                "DROP VIEW newest",
+                "UPDATE current SET id = 'x' WHERE kind = 'photo' AND id = (SELECT min(id) FROM current WHERE kind = 'photo')",
+                "UPDATE current SET sequence = 9999 WHERE id = 'V24-001'"
+            })
+    void aLedgerThatWasTakenApartIsToldWithoutAStackTrace(String change) throws SQLException {
+        alter("UPDATE revisions SET note = 'changed' WHERE sequence = 1", change);
+        Ran ran = run("check", "--archive", studio);
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out())
+                .hasSizeGreaterThan(2)
+                .anyMatch(line -> line.contains("revision 1 ") && line.contains("do not give its hash"));
+    }
+
+    @Test
+    void whatIsNotOursInTheLedgerIsFoundAndNotPacked() throws SQLException {
+        sql(
+                "CREATE TRIGGER quiet AFTER INSERT ON revisions BEGIN DELETE FROM drafts; END",
+                "CREATE VIEW \"my list\" AS SELECT id FROM newest",
+                "CREATE TABLE notes (note TEXT PRIMARY KEY)",
+                "CREATE INDEX by_author ON revisions (author)",
+                "DROP VIEW pieces");
+        Ran ran = run("check", "--archive", studio);
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.out())
+                .hasSize(6)
+                .anyMatch(line -> line.contains("has a trigger quiet that is not ours"))
+                .anyMatch(line -> line.endsWith("DROP VIEW \"my list\";"))
+                .anyMatch(line -> line.contains("has a table notes that is not ours"))
+                .anyMatch(line -> line.contains("has an index by_author that is not ours"))
+                .anyMatch(line -> line.contains("lacks the view pieces"));
+
+        Ran packed = run("pack", "--archive", studio, "--to", around.resolve("bag"));
+        assertThat(packed.code()).isEqualTo(1);
+        assertThat(packed.err()).contains("has a trigger quiet").contains("lacks the view pieces");
+        assertThat(around.resolve("bag")).doesNotExist();
+    }
+}
