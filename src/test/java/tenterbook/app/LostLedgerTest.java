@@ -11,6 +11,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,6 +26,7 @@ import tenterbook.material.Role;
 import tenterbook.material.Source;
 
 /** An archive whose ledger is gone is refused by every command, and a folder that was never used is filled. */
+@Timeout(300) // A ‘serve’ that refuses nothing would never end.
 class LostLedgerTest {
     @TempDir
     Path around;
