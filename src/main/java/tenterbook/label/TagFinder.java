@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jdbi.v3.core.JdbiException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.ArchiveProblem;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Studio;
 import tenterbook.recipe.Clamping;
@@ -42,9 +42,15 @@ final class TagFinder {
     Map<String, List<TagStanding.Standing>> of(List<String> numbers) {
         try {
             return together(numbers);
-        } catch (ArchiveProblem | IllegalArgumentException | IllegalStateException e) {
+        } catch (JdbiException e) {
+            // The disk, not a record.
+            throw e;
+        } catch (RuntimeException e) {
             if (numbers.size() == 1) {
-                LOG.error("How piece {} stands with its tags cannot be told until its record is mended", numbers, e);
+                LOG.error(
+                        "How piece {} stands with its tags cannot be told until its record is mended",
+                        numbers.get(0),
+                        e);
                 return Map.of();
             }
             // One of them cannot be read; one by one, the others can.

@@ -9,13 +9,13 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
-import org.jdbi.v3.core.result.ResultIterable;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -27,12 +27,26 @@ import tenterbook.label.rule.Market;
 import tenterbook.ledger.ArchiveProblem;
 
 /**
- * The SQLite file of {@link TagTable}: a row for each piece and market. The sequence it is good for is written after the rows, so a
- * killed process leaves at most rows that are found again. {@code synchronous=NORMAL}: after a power cut the file is whole, and
- * what it may lack is found again too.
+ * The SQLite file of {@link TagTable}: a row for each piece and market. The sequence it is good for is written after the rows,
+ * so a killed process leaves at most rows that are found again. {@code synchronous=NORMAL}: after a power cut the file is whole,
+ * and what it may lack is found again too.
  */
 final class TagRows implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(TagRows.class);
+
+    /**
+     * {@code state} is empty where the piece is withdrawn or cannot be read; {@code reasons} are a line each; {@code changed} is
+     * where the ledger ended when the state was first seen to be this one.
+     */
+    private static final String EMPTY = """
+            DELETE FROM good_for;
+            DROP TABLE IF EXISTS tag;
+            CREATE TABLE tag (
+                piece TEXT NOT NULL, market TEXT NOT NULL, state TEXT NOT NULL,
+                reasons TEXT NOT NULL, changed INTEGER NOT NULL,
+                PRIMARY KEY (piece, market)) WITHOUT ROWID;
+            CREATE INDEX tag_changed ON tag (changed);
+            """;
 
     private final Path file;
     private final String version;
@@ -77,42 +91,22 @@ final class TagRows implements AutoCloseable {
         source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
         writer = Jdbi.open(source);
         reader = Jdbi.open(source);
+        writer.execute("CREATE TABLE IF NOT EXISTS good_for (name TEXT PRIMARY KEY, value TEXT NOT NULL)");
         if (!version.equals(kept("version"))) {
-            for (String statement : List.of(
-                    "DROP TABLE IF EXISTS good_for",
-                    "DROP TABLE IF EXISTS tag",
-                    "CREATE TABLE good_for (name TEXT PRIMARY KEY, value TEXT NOT NULL)",
-                    """
-                    CREATE TABLE tag (
-                        piece TEXT NOT NULL,
-                        market TEXT NOT NULL,
-                        state TEXT NOT NULL, -- empty where the piece is withdrawn or cannot be read
-                        reasons TEXT NOT NULL, -- a line each
-                        changed INTEGER NOT NULL, -- end of the ledger when the state was first seen to be this one
-                        PRIMARY KEY (piece, market)) WITHOUT ROWID
-                    """,
-                    "CREATE INDEX tag_changed ON tag (changed)")) {
-                writer.execute(statement);
-            }
+            writer.createScript(EMPTY).execute();
             keep("version", version);
         }
-        String seen = kept("sequence");
-        hash = kept("hash");
-        sequence = seen.isEmpty() ? 0 : Long.parseLong(seen);
+        String[] seen = kept("seen").split(" ");
+        hash = seen.length == 2 ? seen[1] : "";
+        sequence = seen.length == 2 ? Long.parseLong(seen[0]) : 0;
     }
 
     private String kept(String name) {
-        boolean made = writer.createQuery("SELECT count(*) FROM sqlite_schema WHERE name = 'good_for'")
-                        .mapTo(Integer.class)
-                        .one()
-                > 0;
-        return !made
-                ? ""
-                : writer.createQuery("SELECT value FROM good_for WHERE name = ?")
-                        .bind(0, name)
-                        .mapTo(String.class)
-                        .findOne()
-                        .orElse("");
+        return writer.createQuery("SELECT value FROM good_for WHERE name = ?")
+                .bind(0, name)
+                .mapTo(String.class)
+                .findOne()
+                .orElse("");
     }
 
     private void keep(String name, String value) {
@@ -150,10 +144,7 @@ final class TagRows implements AutoCloseable {
 
     void seen(long last, String hashOfLast) {
         synchronized (writing) {
-            writer.useTransaction(handle -> {
-                keep("sequence", Long.toString(last));
-                keep("hash", hashOfLast);
-            });
+            keep("seen", last + " " + hashOfLast);
             hash = hashOfLast;
             sequence = last;
         }
@@ -205,26 +196,28 @@ final class TagRows implements AutoCloseable {
     }
 
     Map<String, List<Standing>> of(Collection<String> numbers) {
-        String list = JsonNodeFactory.instance
-                .arrayNode()
-                .addAll(numbers.stream().map(TextNode::new).toList())
-                .toString();
-        synchronized (reading) {
-            return standings(reader.createQuery("""
-                            SELECT t.piece, t.market, t.state, t.reasons
-                            FROM json_each(?) AS wanted CROSS JOIN tag AS t ON t.piece = wanted.value
-                            WHERE t.state <> ''
-                            """)
-                    .bind(0, list)
-                    .map((row, context) -> Map.entry(row.getString(1), standing(row))));
-        }
+        return standings(
+                "json_each(?) AS wanted CROSS JOIN tag AS t ON t.piece = wanted.value",
+                JsonNodeFactory.instance
+                        .arrayNode()
+                        .addAll(numbers.stream().map(TextNode::new).toList())
+                        .toString());
     }
 
     Map<String, List<Standing>> all() {
+        return standings("tag AS t");
+    }
+
+    private Map<String, List<Standing>> standings(String from, Object... bound) {
+        Map<String, List<Standing>> found = new LinkedHashMap<>();
         synchronized (reading) {
-            return standings(reader.createQuery("SELECT piece, market, state, reasons FROM tag WHERE state <> ''")
-                    .map((row, context) -> Map.entry(row.getString(1), standing(row))));
+            reader.select("SELECT t.piece, t.market, t.state, t.reasons FROM " + from + " WHERE t.state <> ''", bound)
+                    .map((row, context) -> Map.entry(row.getString(1), standing(row)))
+                    .forEach(row -> found.computeIfAbsent(row.getKey(), number -> new ArrayList<>())
+                            .add(row.getValue()));
         }
+        found.values().forEach(standings -> standings.sort(Comparator.comparing(Standing::market)));
+        return found;
     }
 
     private static Standing standing(ResultSet row) throws SQLException {
@@ -232,14 +225,6 @@ final class TagRows implements AutoCloseable {
                 Market.valueOf(row.getString(2)),
                 State.valueOf(row.getString(3)),
                 row.getString(4).lines().toList());
-    }
-
-    private static Map<String, List<Standing>> standings(ResultIterable<Map.Entry<String, Standing>> rows) {
-        Map<String, List<Standing>> found = new LinkedHashMap<>();
-        rows.forEach(row ->
-                found.computeIfAbsent(row.getKey(), number -> new ArrayList<>()).add(row.getValue()));
-        found.values().forEach(standings -> standings.sort(java.util.Comparator.comparing(Standing::market)));
-        return found;
     }
 
     private static void closeQuietly(Handle handle) {

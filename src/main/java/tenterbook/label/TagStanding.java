@@ -67,12 +67,12 @@ public final class TagStanding {
     }
 
     /** For a few pieces: their papers are looked up piece by piece. */
-    public static TagStanding ofFew(Archive archive) {
+    static TagStanding ofFew(Archive archive) {
         return new TagStanding(archive, null);
     }
 
     /** For all pieces: every paper is read once, and of each no more is kept than is needed. */
-    public static TagStanding ofAll(Archive archive) {
+    static TagStanding ofAll(Archive archive) {
         Map<Key, Tag> all = new HashMap<>();
         for (String id : archive.ledger().everGiven(Kinds.ISSUED_PAPER)) {
             tags(archive, id).forEach((key, tag) -> all.merge(key, tag, TagStanding::newer));
@@ -85,7 +85,7 @@ public final class TagStanding {
      *
      * @param facts without colours: no rule asks for them, and they are looked up where a tag is to be compared
      */
-    public List<Standing> of(LabelFacts facts) {
+    List<Standing> of(LabelFacts facts) {
         List<Standing> standings = new ArrayList<>();
         for (Market market : Market.values()) {
             standings.add(standing(facts, market));

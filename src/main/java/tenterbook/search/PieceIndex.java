@@ -23,8 +23,8 @@ import tenterbook.ledger.Progress;
  * <p>A write only leaves word that there is something new, so that writers never wait for the index and an import of many
  * acts is indexed in batches. One thread of our own indexes. A search that begins after a write has returned waits until
  * that write is in the index, usually a few milliseconds. Only when the index is {@value #FAR} revisions or more behind
- * (just opened on an old index, a great import), or when values from outside take long to find ({@link OutsideFacets#takesLong}), does it answer at
- * once from what there is, and {@link SearchResult#behind} says so.
+ * (just opened on an old index, a great import), or when values from outside take long to find, does it answer at once from
+ * what there is, and {@link SearchResult#behind} says so.
  *
  * <p>A killed process loses nothing: each commit of the index holds the sequence it is good for, and opening goes on from
  * there. An index that is missing, damaged or of another format is rebuilt.
