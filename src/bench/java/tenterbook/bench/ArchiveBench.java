@@ -11,6 +11,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.board.BoardId;
+import tenterbook.label.TagTable;
 import tenterbook.ledger.Progress;
 import tenterbook.piece.Piece;
 import tenterbook.recipe.BoardUse;
@@ -20,6 +21,7 @@ import tenterbook.search.Order;
 import tenterbook.search.PieceIndex;
 import tenterbook.search.PieceQuery;
 import tenterbook.search.Span;
+import tenterbook.web.TagFacet;
 
 /**
  * Measures an archive of 100,000 pieces (or as many as the first argument, {@code -Dexec.args=5000}, says), kept in {@code target/bench-archive} so
@@ -38,9 +40,11 @@ public final class ArchiveBench {
     private final Random random = new Random(9);
     private final PieceIndex index;
     private final Archive archive;
+    private final TagTable tags;
 
-    private ArchiveBench(Archive archive, PieceIndex index) {
+    private ArchiveBench(Archive archive, TagTable tags, PieceIndex index) {
         this.archive = archive;
+        this.tags = tags;
         this.index = index;
     }
 
@@ -61,10 +65,11 @@ public final class ArchiveBench {
                 System.out.printf("written through the ledger in %.1f s%n", (System.nanoTime() - start) / 1e9);
             }
             long start = System.nanoTime();
-            try (PieceIndex index = PieceIndex.open(archive)) {
+            try (TagTable tags = TagTable.open(archive);
+                    PieceIndex index = PieceIndex.open(archive, new TagFacet(tags))) {
                 System.out.printf("opened in %.0f ms%n", (System.nanoTime() - start) / 1e6);
                 index.await(Duration.ofMinutes(10));
-                ArchiveBench bench = new ArchiveBench(archive, index);
+                ArchiveBench bench = new ArchiveBench(archive, tags, index);
                 part("reindex", bench::reindex);
                 part("words", bench::words);
                 part("colours", () -> new ColourBench(archive, index, Math.max(20, RUNS / 5)).run());
@@ -102,6 +107,12 @@ public final class ArchiveBench {
         watching.start();
         long busy = busyNanos();
         long start = System.nanoTime();
+        tags.rebuild(Progress.UNWATCHED);
+        System.out.printf(
+                "the table of tags %.1f s by the clock, %.1f s busy on all processors together%n",
+                (System.nanoTime() - start) / 1e9, (busyNanos() - busy) / 1e9);
+        busy = busyNanos();
+        start = System.nanoTime();
         index.reindex(Progress.UNWATCHED);
         double seconds = (System.nanoTime() - start) / 1e9;
         watching.interrupt();
@@ -155,6 +166,12 @@ public final class ArchiveBench {
         };
     }
 
+    private static final String[] STATES = {"lacking", "current", "out-of-date", "none-printed", "cannot-be-made"};
+
+    private String tag() {
+        return (random.nextBoolean() ? "eu:" : "us:") + STATES[random.nextInt(STATES.length)];
+    }
+
     private void words() {
         time("text, facets and ranges mixed", RUNS, this::mixed);
         time("  every piece, newest first, all facets", RUNS / 2, () -> PieceQuery.EVERYTHING);
@@ -163,6 +180,8 @@ public final class ArchiveBench {
                 "  two words, one unfinished",
                 RUNS / 2,
                 () -> PieceQuery.EVERYTHING.withText(word() + " " + word().substring(0, 1)));
+        time("  hang tag alone", RUNS / 2, () -> PieceQuery.EVERYTHING.with(TagFacet.TAG, tag()));
+        time("  hang tag with the mixture above", RUNS / 2, () -> mixed().with(TagFacet.TAG, tag()));
         time(
                 "  misspelt, nothing as typed",
                 RUNS / 2,

@@ -11,15 +11,17 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.ArchiveCheck;
+import tenterbook.label.TagTable;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Finding;
 import tenterbook.search.PieceIndex;
+import tenterbook.web.TagFacet;
 
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
         description =
-                "Checks the chain, the tables, the references, every photograph's digest, and the index against the ledger. Prints all findings; exits 1 on any. Changes nothing in the ledger or the photographs.")
+                "Checks the chain, the tables, the references, every photograph's digest, and what is derived from the ledger (the index, the table of hang tags) against it. Prints all findings; exits 1 on any. Changes nothing in the ledger or the photographs.")
 final class CheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -51,8 +53,11 @@ final class CheckCommand implements Callable<Integer> {
 
     /** An index that cannot be opened is a finding: what was found before must still be shown. */
     private static List<Finding> index(Archive archive, Terminal terminal) {
-        try (PieceIndex index = PieceIndex.open(archive)) {
-            return index.check(terminal);
+        try (TagTable tags = TagTable.open(archive);
+                PieceIndex index = PieceIndex.open(archive, new TagFacet(tags))) {
+            List<Finding> findings = new ArrayList<>(tags.check(terminal));
+            findings.addAll(index.check(terminal));
+            return findings;
         } catch (ArchiveProblem e) {
             return List.of(new Finding("index", "cannot be opened: " + e.getMessage()));
         }

@@ -7,12 +7,15 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
+import tenterbook.label.TagTable;
 import tenterbook.search.PieceIndex;
+import tenterbook.web.TagFacet;
 
 @Command(
         name = "reindex",
         mixinStandardHelpOptions = true,
-        description = "Builds the search index anew from the ledger.")
+        description =
+                "Builds what is derived from the ledger anew: how pieces stand with their hang tags, and the search index.")
 final class ReindexCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -23,8 +26,10 @@ final class ReindexCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Archive archive = folder.existing(Clock.systemUTC());
-                PieceIndex index = PieceIndex.open(archive);
+                TagTable tags = TagTable.open(archive);
+                PieceIndex index = PieceIndex.open(archive, new TagFacet(tags));
                 Terminal terminal = new Terminal(spec.commandLine().getOut())) {
+            tags.rebuild(terminal);
             index.reindex(terminal);
         }
         spec.commandLine().getOut().println("The search index is built anew.");

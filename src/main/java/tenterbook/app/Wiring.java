@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.util.List;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
+import tenterbook.label.TagTable;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.photo.Originals;
 import tenterbook.photo.PhotoIntake;
@@ -13,18 +14,21 @@ import tenterbook.photo.Previews;
 import tenterbook.search.PieceIndex;
 import tenterbook.web.Server;
 import tenterbook.web.Site;
+import tenterbook.web.TagFacet;
 import tenterbook.web.job.Jobs;
 
 /** One open archive with all that serves it; closing it closes everything in turn. */
 public final class Wiring implements AutoCloseable {
     private final Archive archive;
     private final PieceIndex index;
+    private final TagTable tags;
     private final Jobs jobs;
     private final Server server;
 
-    private Wiring(Archive archive, PieceIndex index, Jobs jobs, Server server) {
+    private Wiring(Archive archive, PieceIndex index, TagTable tags, Jobs jobs, Server server) {
         this.archive = archive;
         this.index = index;
+        this.tags = tags;
         this.jobs = jobs;
         this.server = server;
     }
@@ -36,6 +40,7 @@ public final class Wiring implements AutoCloseable {
      */
     public static Wiring serve(Path folder, int port, Clock clock) {
         Archive archive = Archive.open(folder, clock);
+        TagTable tags = null;
         PieceIndex index = null;
         try {
             // No refusal: the records are whole, and the maker must be able to get at them.
@@ -43,26 +48,30 @@ public final class Wiring implements AutoCloseable {
                     .check()
                     .schema()
                     .forEach(finding -> LoggerFactory.getLogger(Wiring.class).warn("{}", finding));
-            index = PieceIndex.open(archive);
+            tags = TagTable.open(archive);
+            index = PieceIndex.open(archive, new TagFacet(tags));
             Originals originals = new Originals(archive.folder().photos());
             Previews previews = new Previews(archive.folder().previews(), originals);
             Jobs jobs = new Jobs();
-            Site site =
-                    new Site(archive, index, originals, new PhotoIntake(originals, previews), previews, jobs, clock);
-            return new Wiring(archive, index, jobs, Server.start(site, port));
+            Site site = new Site(
+                    archive, index, tags, originals, new PhotoIntake(originals, previews), previews, jobs, clock);
+            return new Wiring(archive, index, tags, jobs, Server.start(site, port));
         } catch (IOException e) {
-            closeQuietly(index, archive);
+            closeQuietly(index, tags, archive);
             throw new ArchiveProblem(
                     "The archive at %s cannot be written: %s".formatted(folder.toAbsolutePath(), e.getMessage()), e);
         } catch (RuntimeException e) {
-            closeQuietly(index, archive);
+            closeQuietly(index, tags, archive);
             throw e;
         }
     }
 
-    private static void closeQuietly(PieceIndex index, Archive archive) {
+    private static void closeQuietly(PieceIndex index, TagTable tags, Archive archive) {
         if (index != null) {
             index.close();
+        }
+        if (tags != null) {
+            tags.close();
         }
         archive.close();
     }
@@ -89,6 +98,7 @@ public final class Wiring implements AutoCloseable {
         server.close();
         jobs.close();
         index.close();
+        tags.close();
         archive.close();
     }
 }

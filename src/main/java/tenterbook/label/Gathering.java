@@ -70,7 +70,7 @@ public final class Gathering {
      *
      * @param clampings those the piece passed through, in order of time
      */
-    public static LabelFacts bare(
+    static LabelFacts bare(
             Studio studio,
             Piece piece,
             List<Clamping> clampings,

@@ -9,12 +9,14 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.Papers;
+import tenterbook.label.LabelText.Part;
 import tenterbook.label.rule.Market;
 import tenterbook.piece.PieceNumber;
 
 /**
- * Whether each piece has a hang tag that says what it would say today, market by market. The newest tag of a market counts.
+ * Whether a piece has a hang tag that says what it would say today, market by market. The newest tag of a market counts.
  * Whether the words have room on the paper is not asked here. Safe for many threads; good for as long as the ledger stays.
+ * {@link TagTable} keeps what is found here.
  */
 public final class TagStanding {
     /** How a piece stands in one market. */
@@ -36,11 +38,22 @@ public final class TagStanding {
         }
     }
 
-    /** A state in a market. */
-    public record Standing(Market market, State state) {}
+    /**
+     * A state in a market.
+     *
+     * @param reasons what stands in the way, or which parts of the tag would read differently; empty where the state says all
+     */
+    public record Standing(Market market, State state, List<String> reasons) {
+        public Standing {
+            reasons = List.copyOf(reasons);
+        }
+    }
 
-    /** The newest tag of a piece in a market: what was asked, and its words as a number, since only their equality counts. */
-    private record Tag(IssuedPaper paper, long words) {}
+    /** The newest tag of a piece in a market: what was asked, and each part of it as a number, since only equality counts. */
+    private record Tag(IssuedPaper paper, long[] parts) {}
+
+    private static final List<Part> PARTS = List.of(Part.values());
+    private static final String OLDER_FORM = "kept in an older form; issue it anew";
 
     private record Key(PieceNumber piece, Market market) {}
 
@@ -54,12 +67,12 @@ public final class TagStanding {
     }
 
     /** For a few pieces: their papers are looked up piece by piece. */
-    public static TagStanding ofFew(Archive archive) {
+    static TagStanding ofFew(Archive archive) {
         return new TagStanding(archive, null);
     }
 
     /** For all pieces: every paper is read once, and of each no more is kept than is needed. */
-    public static TagStanding ofAll(Archive archive) {
+    static TagStanding ofAll(Archive archive) {
         Map<Key, Tag> all = new HashMap<>();
         for (String id : archive.ledger().everGiven(Kinds.ISSUED_PAPER)) {
             tags(archive, id).forEach((key, tag) -> all.merge(key, tag, TagStanding::newer));
@@ -72,15 +85,15 @@ public final class TagStanding {
      *
      * @param facts without colours: no rule asks for them, and they are looked up where a tag is to be compared
      */
-    public List<Standing> of(LabelFacts facts) {
+    List<Standing> of(LabelFacts facts) {
         List<Standing> standings = new ArrayList<>();
         for (Market market : Market.values()) {
-            standings.add(new Standing(market, state(facts, market)));
+            standings.add(standing(facts, market));
         }
         return standings;
     }
 
-    private State state(LabelFacts facts, Market market) {
+    private Standing standing(LabelFacts facts, Market market) {
         Tag tag = newest(new Key(facts.piece().number(), market));
         Optional<LabelRequest> asked = tag == null ? Optional.empty() : Choices.request(tag.paper);
         try {
@@ -88,11 +101,20 @@ public final class TagStanding {
                     tag == null ? facts : Gathering.coloured(facts),
                     asked.orElseGet(() -> LabelRequest.of(LabelKind.HANG_TAG, market)));
             if (tag == null) {
-                return State.NONE;
+                return new Standing(market, State.NONE, List.of());
             }
-            return asked.isPresent() && tag.words == words(Issue.issued(now, 0)) ? State.CURRENT : State.OUT_OF_DATE;
+            List<String> changed =
+                    asked.isPresent() ? changed(tag.parts, parts(Issue.issued(now, 0))) : List.of(OLDER_FORM);
+            return new Standing(market, changed.isEmpty() ? State.CURRENT : State.OUT_OF_DATE, changed);
         } catch (LabelBlocked e) {
-            return State.REFUSED;
+            return new Standing(
+                    market,
+                    State.REFUSED,
+                    e.pieces().stream()
+                            .flatMap(piece -> piece.refusals().stream())
+                            .map(refusal -> refusal.found().replaceAll("\\s+", " "))
+                            .distinct()
+                            .toList());
         }
     }
 
@@ -128,7 +150,7 @@ public final class TagStanding {
         if (paper.kind().equals(Issue.word(LabelKind.HANG_TAG)) && market.isPresent()) {
             IssuedPaper head = Issue.withoutPieces(paper);
             paper.pieces()
-                    .forEach(issued -> tags.put(new Key(issued.piece(), market.get()), new Tag(head, words(issued))));
+                    .forEach(issued -> tags.put(new Key(issued.piece(), market.get()), new Tag(head, parts(issued))));
         }
         return tags;
     }
@@ -138,17 +160,37 @@ public final class TagStanding {
         return order > 0 || order == 0 && one.paper.id().compareTo(other.paper.id()) > 0 ? one : other;
     }
 
-    /** 64 bits of what is said, a colour by its name; two different tags of one piece agree by chance once in 10¹⁹. */
-    private static long words(IssuedPaper.Issued issued) {
-        long hash = 1125899906842597L;
+    /** The names of the parts that differ, as in {@link Today}. */
+    private static List<String> changed(long[] was, long[] now) {
+        List<String> changed = new ArrayList<>();
+        for (int i = 0; i < now.length; i++) {
+            if (was[i] != now[i]) {
+                changed.add(
+                        i < PARTS.size() ? Today.word(PARTS.get(i)) : i == PARTS.size() ? Today.CODE : Today.COLOURS);
+            }
+        }
+        return changed;
+    }
+
+    /**
+     * 64 bits of what each part says, then of the square code and of the colours by name; two different lines agree by chance
+     * once in 10¹⁹.
+     */
+    private static long[] parts(IssuedPaper.Issued issued) {
+        long[] parts = new long[PARTS.size() + 2];
+        java.util.Arrays.fill(parts, 1125899906842597L);
         for (IssuedPaper.Line line : issued.lines()) {
-            hash = mixed(mixed(hash, line.part()), line.text());
+            // A part that this program does not know is a part of the tag all the same.
+            int at = Choices.named(Part.values(), line.part())
+                    .map(PARTS::indexOf)
+                    .orElse(0);
+            parts[at] = mixed(mixed(parts[at], line.part()), line.text());
         }
-        hash = mixed(hash, issued.code());
+        parts[PARTS.size()] = mixed(parts[PARTS.size()], issued.code());
         for (IssuedPaper.Colour colour : issued.colours()) {
-            hash = mixed(hash, colour.name());
+            parts[PARTS.size() + 1] = mixed(parts[PARTS.size() + 1], colour.name());
         }
-        return hash;
+        return parts;
     }
 
     private static long mixed(long hash, String text) {

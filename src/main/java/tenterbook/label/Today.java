@@ -16,6 +16,9 @@ import tenterbook.label.rule.Refusal;
  * @param refused why none could be issued today; empty where one could
  */
 public record Today(State state, List<Change> changes, List<String> refused) {
+    static final String CODE = "square code";
+    static final String COLOURS = "colour band";
+
     /** How an issued label stands. */
     public enum State {
         /** Word for word what would be printed today. */
@@ -84,16 +87,16 @@ public record Today(State state, List<Change> changes, List<String> refused) {
             }
         }
         if (!issued.code().equals(now.code())) {
-            changes.add(new Change("square code", issued.code(), now.code(), false));
+            changes.add(new Change(CODE, issued.code(), now.code(), false));
         }
         // A colour measured again prints a shade differently; what the tag says of it is its name.
         if (!names(issued.colours()).equals(names(Issue.colours(now)))) {
-            changes.add(new Change("colour band", band(issued.colours()), band(Issue.colours(now)), false));
+            changes.add(new Change(COLOURS, band(issued.colours()), band(Issue.colours(now)), false));
         }
         return changes;
     }
 
-    private static String word(Part part) {
+    static String word(Part part) {
         return part.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 

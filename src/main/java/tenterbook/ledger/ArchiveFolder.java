@@ -79,6 +79,11 @@ public final class ArchiveFolder implements AutoCloseable {
         return root.resolve("index");
     }
 
+    /** Tables made from the ledger; each file in it may be deleted and is made anew. */
+    public Path derived() {
+        return root.resolve("derived");
+    }
+
     @Override
     public void close() {
         try {

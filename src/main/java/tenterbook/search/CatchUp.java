@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import tenterbook.archive.Archive;
-import tenterbook.archive.Kinds;
+import tenterbook.archive.Dependents;
+import tenterbook.ledger.Progress;
 import tenterbook.ledger.Revision;
 
 /** Brings a generation up to the end of the ledger, batch by batch. One thread at a time for each generation. */
@@ -15,23 +16,21 @@ final class CatchUp {
 
     private CatchUp() {}
 
-    /** Whether the next batch holds a change that every piece shows. */
-    static boolean touchesAll(Archive archive, Generation generation) {
-        return archive.ledger().after(generation.seen(), BATCH).stream()
-                .anyMatch(revision -> revision.key().kind().equals(Kinds.STUDIO.name()));
-    }
-
-    /** @param stop asked between two batches and now and then within one */
-    static void run(Archive archive, Generation generation, java.util.function.BooleanSupplier stop)
+    /**
+     * @param progress asked whether to stop between two batches and now and then within one
+     * @throws Progress.Cancelled if asked to stop while values from outside were found
+     */
+    static void run(Archive archive, OutsideFacets outside, Generation generation, Progress progress)
             throws IOException {
         List<Revision> batch = archive.ledger().after(generation.seen(), BATCH);
-        while (!batch.isEmpty() && !stop.getAsBoolean()) {
+        while (!batch.isEmpty() && !progress.cancelled()) {
             Set<String> numbers = Dependents.of(
                     archive.ledger(), batch.stream().map(Revision::key).toList());
-            Gatherer gatherer = new Gatherer(archive);
+            numbers.addAll(outside.changedAfter(generation.seen(), progress));
+            Gatherer gatherer = new Gatherer(archive, outside);
             List<String> all = List.copyOf(numbers);
             for (int at = 0; at < all.size(); at += TOGETHER) {
-                if (stop.getAsBoolean()) {
+                if (progress.cancelled()) {
                     return;
                 }
                 List<String> some = all.subList(at, Math.min(all.size(), at + TOGETHER));

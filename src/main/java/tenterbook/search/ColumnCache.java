@@ -2,6 +2,7 @@ package tenterbook.search;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.apache.lucene.index.IndexReader;
@@ -10,7 +11,11 @@ import org.apache.lucene.index.LeafReader;
 /** The columns of every open segment, made once for each (a segment never changes) and dropped when it is closed. */
 final class ColumnCache {
     private final Map<IndexReader.CacheKey, Columns> kept = new ConcurrentHashMap<>();
-    private final FacetTerms terms = new FacetTerms();
+    private final FacetTerms terms;
+
+    ColumnCache(List<Facet> facets) {
+        this.terms = new FacetTerms(facets);
+    }
 
     FacetTerms terms() {
         return terms;

@@ -1,39 +1,63 @@
 package tenterbook.search;
 
-import java.util.Locale;
-import java.util.Optional;
+import java.util.List;
 import java.util.stream.Stream;
+import tenterbook.piece.Category;
+import tenterbook.piece.Status;
 
-/** What pieces can be narrowed by, in the order the page shows it; each is also a parameter of the address. */
-public enum Facet {
+/**
+ * What pieces can be narrowed by; each is also a parameter of the address. The order is that in which the page shows them. Two
+ * are equal whose parameters are.
+ */
+public final class Facet implements Comparable<Facet> {
     /** A board pair by its name, as in {@code B02}, or one state of it, as in {@code B02/II}. */
-    BOARD("Board"),
-    CLOTH("Cloth"),
-    FIBRE("Fibre"),
-    DYE("Dye"),
-    MORDANT("Mordant"),
-    STATUS("Status"),
-    /**
-     * The hang tag by market, as in {@code us:current}, {@code us:out-of-date}, {@code us:none-printed} and
-     * {@code us:cannot-be-made}; {@code us:lacking} is all but the first.
-     */
-    TAG("Hang tag"),
-    CATEGORY("Kind of piece"),
-    HOLDER("Holder"),
-    YEAR("Year"),
-    FAULT("Fault"),
+    public static final Facet BOARD = new Facet("board", "Board", 10, List.of());
+
+    public static final Facet CLOTH = new Facet("cloth", "Cloth", 20, List.of());
+    public static final Facet FIBRE = new Facet("fibre", "Fibre", 30, List.of());
+    public static final Facet DYE = new Facet("dye", "Dye", 40, List.of());
+    public static final Facet MORDANT = new Facet("mordant", "Mordant", 50, List.of());
+    public static final Facet STATUS = new Facet("status", "Status", 60, words(Status.values()));
+    public static final Facet CATEGORY = new Facet("category", "Kind of piece", 70, words(Category.values()));
+    public static final Facet HOLDER = new Facet("holder", "Holder", 80, List.of());
+    public static final Facet YEAR = new Facet("year", "Year", 90, List.of());
+    public static final Facet FAULT = new Facet("fault", "Fault", 100, List.of());
     /** The year of the latest examination, as in {@code 2024}, or {@code never}. */
-    EXAMINED("Last examined");
+    public static final Facet EXAMINED = new Facet("examined", "Last examined", 110, List.of());
 
+    /** Those whose values the index finds by itself, in order. */
+    public static final List<Facet> OWN =
+            List.of(BOARD, CLOTH, FIBRE, DYE, MORDANT, STATUS, CATEGORY, HOLDER, YEAR, FAULT, EXAMINED);
+
+    private final String parameter;
     private final String label;
+    private final int place;
+    private final List<String> choices;
 
-    Facet(String label) {
+    private Facet(String parameter, String label, int place, List<String> choices) {
+        this.parameter = parameter;
         this.label = label;
+        this.place = place;
+        this.choices = List.copyOf(choices);
+    }
+
+    /**
+     * A facet whose values {@link OutsideFacets} give.
+     *
+     * @param after which of {@link #OWN} it is shown after
+     * @param choices every value it can have; empty where that is open
+     */
+    public static Facet outside(String parameter, String label, Facet after, List<String> choices) {
+        return new Facet(parameter, label, after.place + 1, choices);
+    }
+
+    private static List<String> words(Enum<?>[] choices) {
+        return Stream.of(choices).map(FacetValues::word).toList();
     }
 
     /** The name of the parameter, as in {@code board}. */
     public String parameter() {
-        return name().toLowerCase(Locale.ROOT);
+        return parameter;
     }
 
     /** For people, as in 'Kind of piece'. */
@@ -41,14 +65,34 @@ public enum Facet {
         return label;
     }
 
-    static Optional<Facet> named(String parameter) {
-        return Stream.of(values())
-                .filter(facet -> facet.parameter().equals(parameter))
-                .findFirst();
+    /** Every value it can have; empty where that is open. */
+    List<String> choices() {
+        return choices;
     }
 
     /** The doc-values field that holds the facet's terms. */
     String field() {
-        return "facet." + parameter();
+        return "facet." + parameter;
+    }
+
+    @Override
+    public int compareTo(Facet other) {
+        int order = Integer.compare(place, other.place);
+        return order == 0 ? parameter.compareTo(other.parameter) : order;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof Facet facet && parameter.equals(facet.parameter);
+    }
+
+    @Override
+    public int hashCode() {
+        return parameter.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return parameter;
     }
 }

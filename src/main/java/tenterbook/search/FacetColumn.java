@@ -18,7 +18,7 @@ import org.apache.lucene.util.FixedBitSet;
 record FacetColumn(int[] start, int[] values, int[] present, int[] whole) {
 
     static FacetColumn of(LeafReader reader, FacetTerms terms) throws IOException {
-        Facet[] facets = Facet.values();
+        Facet[] facets = terms.facets().toArray(new Facet[0]);
         SortedSetDocValues[] columns = new SortedSetDocValues[facets.length];
         int[][] numbers = new int[facets.length][];
         int most = 0;

@@ -2,11 +2,11 @@ package tenterbook.search;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Counts of facet values by their numbers, told in words. */
@@ -44,7 +44,8 @@ final class FacetTally {
     }
 
     List<FacetGroup> groups(PieceQuery query) {
-        Map<Facet, Map<String, Sum>> sums = new EnumMap<>(Facet.class);
+        Map<Facet, Map<String, Sum>> sums = new TreeMap<>();
+        query.chosen().keySet().forEach(facet -> sums.put(facet, new HashMap<>()));
         for (int number = 0; number < counts.length; number++) {
             if (counts[number] > 0) {
                 FacetTerms.Term term = terms[number];
@@ -56,12 +57,8 @@ final class FacetTally {
             }
         }
         List<FacetGroup> groups = new ArrayList<>();
-        for (Facet facet : Facet.values()) {
-            List<FacetCount> group = group(facet, sums.getOrDefault(facet, Map.of()), query.chosen(facet));
-            if (!group.isEmpty()) {
-                groups.add(new FacetGroup(facet.parameter(), facet.label(), group));
-            }
-        }
+        sums.forEach((facet, of) ->
+                groups.add(new FacetGroup(facet.parameter(), facet.label(), group(facet, of, query.chosen(facet)))));
         return groups;
     }
 
@@ -78,7 +75,7 @@ final class FacetTally {
                     .forEach(value -> all.add(new FacetCount(value, value, 0, true)));
         }
         all.sort(
-                facet == Facet.YEAR
+                facet.equals(Facet.YEAR)
                         ? Comparator.comparing(FacetCount::value).reversed()
                         : Comparator.comparingInt((FacetCount count) -> -count.count())
                                 .thenComparing(FacetCount::value));

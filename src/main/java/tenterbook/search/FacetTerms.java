@@ -13,19 +13,23 @@ final class FacetTerms {
     /** @param folded {@link FacetValues#folded} of the value */
     record Term(Facet facet, PieceFacets.Value value, String folded) {}
 
-    private final List<Map<String, Integer>> numbers = new ArrayList<>();
+    private final List<Facet> facets;
+    private final Map<Facet, Map<String, Integer>> numbers = new HashMap<>();
     private final List<Term> terms = new ArrayList<>();
     private volatile Term[] all = {};
 
-    FacetTerms() {
-        for (int i = 0; i < Facet.values().length; i++) {
-            numbers.add(new HashMap<>());
-        }
+    /** @param facets every one that the index holds */
+    FacetTerms(List<Facet> facets) {
+        this.facets = facets;
+    }
+
+    List<Facet> facets() {
+        return facets;
     }
 
     /** Of a term as it stands in the index. */
     synchronized int number(Facet facet, String term) {
-        return numbers.get(facet.ordinal()).computeIfAbsent(term, of -> {
+        return numbers.computeIfAbsent(facet, of -> new HashMap<>()).computeIfAbsent(term, of -> {
             PieceFacets.Value value = PieceFacets.Value.of(of);
             terms.add(new Term(facet, value, FacetValues.folded(value.value())));
             return terms.size() - 1;

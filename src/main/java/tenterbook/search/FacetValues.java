@@ -2,13 +2,7 @@ package tenterbook.search;
 
 import com.ibm.icu.text.Normalizer2;
 import java.util.Locale;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.apache.lucene.analysis.icu.ICUFoldingFilter;
-import tenterbook.label.TagStanding;
-import tenterbook.label.rule.Market;
-import tenterbook.piece.Category;
-import tenterbook.piece.Status;
 
 /** How facet values are written in addresses and compared. */
 final class FacetValues {
@@ -23,40 +17,18 @@ final class FacetValues {
      */
     static String canonical(Facet facet, String value) {
         QueryParameters.check(value.length() <= 100, facet.parameter(), "at most 100 characters", value.length());
-        switch (facet) {
-            case STATUS:
-                return choice(facet, value, Stream.of(Status.values()).map(FacetValues::word));
-            case CATEGORY:
-                return choice(facet, value, Stream.of(Category.values()).map(FacetValues::word));
-            case TAG:
-                return choice(facet, value, tags());
-            case YEAR:
-                QueryParameters.check(value.matches("\\d{4}"), facet.parameter(), "a year of four digits", value);
-                return value;
-            default:
-                return value;
+        if (facet.equals(Facet.YEAR)) {
+            QueryParameters.check(value.matches("\\d{4}"), facet.parameter(), "a year of four digits", value);
         }
-    }
-
-    /** For a piece whose tag is not current, whyever. */
-    static final String LACKING = "lacking";
-
-    /** As in {@code out-of-date}. */
-    static String tag(TagStanding.State state) {
-        return state.toString().replace(' ', '-');
-    }
-
-    private static Stream<String> tags() {
-        return Stream.of(Market.values())
-                .flatMap(market -> Stream.concat(
-                                Stream.of(TagStanding.State.values()).map(FacetValues::tag), Stream.of(LACKING))
-                        .map(word -> word(market) + ":" + word));
-    }
-
-    private static String choice(Facet facet, String value, Stream<String> words) {
+        if (facet.choices().isEmpty()) {
+            return value;
+        }
         String plain = value.toLowerCase(Locale.ROOT).replace(' ', '-');
-        var known = words.collect(Collectors.toList());
-        QueryParameters.check(known.contains(plain), facet.parameter(), "one of " + String.join(", ", known), value);
+        QueryParameters.check(
+                facet.choices().contains(plain),
+                facet.parameter(),
+                "one of " + String.join(", ", facet.choices()),
+                value);
         return plain;
     }
 

@@ -19,9 +19,6 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
-import tenterbook.label.Gathering;
-import tenterbook.label.LabelFacts;
-import tenterbook.label.TagStanding;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.Saved;
@@ -35,7 +32,6 @@ import tenterbook.photo.Photo;
 import tenterbook.piece.Event;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
-import tenterbook.piece.Studio;
 import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Cut;
@@ -58,22 +54,11 @@ final class Gatherer {
         }
     };
 
-    private final Studio studio;
-    private final TagStanding tags;
+    private final OutsideFacets outside;
 
-    Gatherer(Archive archive) {
-        this(archive, TagStanding.ofFew(archive));
-    }
-
-    private Gatherer(Archive archive, TagStanding tags) {
+    Gatherer(Archive archive, OutsideFacets outside) {
         this.archive = archive;
-        this.studio = archive.studio();
-        this.tags = tags;
-    }
-
-    /** For reading every piece. */
-    static Gatherer ofAll(Archive archive) {
-        return new Gatherer(archive, TagStanding.ofAll(archive));
+        this.outside = outside;
     }
 
     /** Empty where the piece is withdrawn or never was. */
@@ -171,12 +156,14 @@ final class Gatherer {
                                 .filter(piece -> !piece.finished().known())
                                 .map(piece -> piece.number().value())
                                 .toList());
+        Map<String, List<OutsideFacets.Given>> given = outside.of(numbers);
         return pieces.stream()
                 .map(piece -> facts(
                         piece,
                         made,
                         photos,
                         examined.getOrDefault(piece.number().value(), List.of()),
+                        given.getOrDefault(piece.number().value(), List.of()),
                         recorded.get(piece.number().value())))
                 .toList();
     }
@@ -195,6 +182,7 @@ final class Gatherer {
             Map<String, Clamping> clampingsById,
             Map<String, Photo> photosByDigest,
             List<Examination> examinations,
+            List<OutsideFacets.Given> given,
             Instant recorded) {
         List<Clamping> made = piece.made().stream()
                 .map(in -> clampingsById.get(in.clamping().value()))
@@ -214,13 +202,6 @@ final class Gatherer {
                 Kinds.CLOTH,
                 made.stream().flatMap(clamping -> clamping.cuts().stream()).map(Cut::cloth));
         Map<LotId, Lot> lots = found(Kinds.LOT, made.stream().flatMap(Clamping::lots));
-        LabelFacts label = Gathering.bare(
-                studio,
-                piece,
-                made,
-                id -> Optional.ofNullable(cloths.get(new ClothId(id))),
-                id -> Optional.ofNullable(lots.get(new LotId(id))),
-                id -> Optional.ofNullable(boards.get(new BoardId(id))));
         return new PieceFacts(
                 piece,
                 made,
@@ -234,7 +215,7 @@ final class Gatherer {
                                 piece.events().stream().map(Event::party))),
                 photos,
                 examinations,
-                tags.of(label),
+                given,
                 recorded);
     }
 

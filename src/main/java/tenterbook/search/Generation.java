@@ -35,12 +35,16 @@ final class Generation implements AutoCloseable {
     private final Directory directory;
     private final IndexWriter writer;
     private final SearcherManager searchers;
-    private final ColumnCache columns = new ColumnCache();
+    private final String format;
+    private final ColumnCache columns;
     private volatile long seen;
     private long committed = -1;
 
-    private Generation(Path folder) throws IOException {
+    private Generation(Path folder, OutsideFacets outside) throws IOException {
         this.folder = folder;
+        this.format = format(outside);
+        this.columns = new ColumnCache(
+                Stream.concat(Facet.OWN.stream(), outside.facets().stream()).toList());
         this.directory = FSDirectory.open(folder);
         IndexWriter opened = null;
         try {
@@ -70,11 +74,11 @@ final class Generation implements AutoCloseable {
     }
 
     /** The newest finished generation of this format under {@code root}; every other folder there is deleted. */
-    static Optional<Generation> newest(Path root) throws IOException {
+    static Optional<Generation> newest(Path root, OutsideFacets outside) throws IOException {
         Optional<Generation> found = Optional.empty();
         for (Path folder : folders(root)) {
             if (found.isEmpty()) {
-                found = opened(folder);
+                found = opened(folder, outside);
             }
             if (found.isEmpty() || !found.get().folder.equals(folder)) {
                 delete(folder);
@@ -83,17 +87,22 @@ final class Generation implements AutoCloseable {
         return found;
     }
 
-    private static Optional<Generation> opened(Path folder) {
+    /** What an index holds and how, values from outside included. */
+    private static String format(OutsideFacets outside) {
+        return PieceDocument.FORMAT + ", " + outside.version();
+    }
+
+    private static Optional<Generation> opened(Path folder, OutsideFacets outside) {
         try (Directory directory = FSDirectory.open(folder)) {
             if (!DirectoryReader.indexExists(directory)) {
                 return Optional.empty();
             }
             Map<String, String> data = SegmentInfos.readLatestCommit(directory).getUserData();
-            if (!PieceDocument.FORMAT.equals(data.get(FORMAT))) {
+            if (!format(outside).equals(data.get(FORMAT))) {
                 LOG.info("The search index in {} is of another format and will be rebuilt", folder);
                 return Optional.empty();
             }
-            Generation generation = new Generation(folder);
+            Generation generation = new Generation(folder, outside);
             generation.seen = Long.parseLong(data.getOrDefault(SEQUENCE, "0"));
             generation.committed = generation.seen;
             return Optional.of(generation);
@@ -104,18 +113,19 @@ final class Generation implements AutoCloseable {
     }
 
     /** A new, empty generation, unfinished until {@link #commit}. */
-    static Generation create(Path root) throws IOException {
-        return create(root, 0);
+    static Generation create(Path root, OutsideFacets outside) throws IOException {
+        return create(root, outside, 0);
     }
 
     /** The same beside this one, never in its place, even where its folder was deleted. */
-    Generation next(Path root) throws IOException {
-        return create(root, number(folder));
+    Generation next(Path root, OutsideFacets outside) throws IOException {
+        return create(root, outside, number(folder));
     }
 
-    private static Generation create(Path root, int above) throws IOException {
+    private static Generation create(Path root, OutsideFacets outside, int above) throws IOException {
         int last = folders(root).stream().mapToInt(Generation::number).max().orElse(0);
-        return new Generation(Files.createDirectories(root.resolve(String.valueOf(Math.max(last, above) + 1))));
+        return new Generation(
+                Files.createDirectories(root.resolve(String.valueOf(Math.max(last, above) + 1))), outside);
     }
 
     private static int number(Path folder) {
@@ -188,8 +198,8 @@ final class Generation implements AutoCloseable {
     /** Puts on the disk what searches see, with the sequence it is good for. */
     void commit() throws IOException {
         long sequence = seen;
-        writer.setLiveCommitData(Map.of(SEQUENCE, String.valueOf(sequence), FORMAT, PieceDocument.FORMAT)
-                .entrySet());
+        writer.setLiveCommitData(
+                Map.of(SEQUENCE, String.valueOf(sequence), FORMAT, format).entrySet());
         writer.commit();
         committed = sequence;
     }

@@ -23,10 +23,11 @@ final class IndexCheck {
     private IndexCheck() {}
 
     /** What is wrong, by piece number (or file); empty where all is well. */
-    static Map<String, Finding> run(Archive archive, IndexSearcher searcher, Progress progress) throws IOException {
+    static Map<String, Finding> run(Archive archive, OutsideFacets outside, IndexSearcher searcher, Progress progress)
+            throws IOException {
         Map<String, Finding> findings = new LinkedHashMap<>();
         Map<String, String> prints = prints(searcher, findings);
-        Gatherer gatherer = Gatherer.ofAll(archive);
+        Gatherer gatherer = new Gatherer(archive, outside);
         List<String> numbers = archive.ledger().everGiven(Kinds.PIECE);
         int done = 0;
         for (String number : numbers) {

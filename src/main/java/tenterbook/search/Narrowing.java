@@ -36,7 +36,7 @@ final class Narrowing {
             Set<String> chosen = new HashSet<>();
             query.chosen(narrowed.get(i)).forEach(value -> chosen.add(FacetValues.folded(value)));
             for (int term = 0; term < terms.length; term++) {
-                if (terms[term].facet() == narrowed.get(i) && chosen.contains(terms[term].folded())) {
+                if (terms[term].facet().equals(narrowed.get(i)) && chosen.contains(terms[term].folded())) {
                     accepted[term] = 1 << i;
                 }
             }
@@ -110,7 +110,7 @@ final class Narrowing {
         int end = column.start()[doc + 1];
         for (int i = column.start()[doc]; i < end; i++) {
             int value = column.values()[i];
-            if (terms[value].facet() == facet) {
+            if (terms[value].facet().equals(facet)) {
                 counts[value]++;
             }
         }

@@ -8,7 +8,6 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.lucene.document.BinaryDocValuesField;
 import org.apache.lucene.document.Document;
@@ -22,7 +21,6 @@ import org.apache.lucene.document.StringField;
 import org.apache.lucene.document.TextField;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.util.BytesRef;
-import tenterbook.label.rule.Market;
 import tenterbook.measure.Digest;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.Piece;
@@ -31,12 +29,8 @@ import tenterbook.recipe.BoardUse;
 
 /** The index entry of one piece. */
 final class PieceDocument {
-    /**
-     * What the index holds and how; an index of another format is thrown away and rebuilt. What a tag says hangs on the rules,
-     * so their versions are part of it.
-     */
-    static final String FORMAT = "6, "
-            + Stream.of(Market.values()).map(market -> market.rules().version()).collect(Collectors.joining(", "));
+    /** What the index holds and how; an index of another format is thrown away and rebuilt. */
+    static final String FORMAT = "7";
 
     static final String NUMBER = "number";
     static final String SQUASHED = "number.squashed";

@@ -1,11 +1,10 @@
 package tenterbook.search;
 
-import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import tenterbook.label.TagStanding;
+import java.util.TreeMap;
 import tenterbook.material.FibreShare;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
@@ -34,10 +33,7 @@ final class PieceFacets {
     }
 
     static Map<Facet, Set<Value>> of(PieceFacts facts) {
-        Map<Facet, Set<Value>> values = new EnumMap<>(Facet.class);
-        for (Facet facet : Facet.values()) {
-            values.put(facet, new LinkedHashSet<>());
-        }
+        Map<Facet, Set<Value>> values = new TreeMap<>();
         Piece piece = facts.piece();
         for (BoardUse use : facts.boardUses()) {
             String title = facts.boardTitle(use.board());
@@ -57,14 +53,7 @@ final class PieceFacets {
                 Facet.STATUS,
                 FacetValues.word(piece.status()),
                 piece.status().toString());
-        for (TagStanding.Standing tag : facts.tags()) {
-            String market = FacetValues.word(tag.market());
-            String name = tag.market().name() + ", ";
-            put(values, Facet.TAG, market + ":" + FacetValues.tag(tag.state()), name + tag.state());
-            if (tag.state() != TagStanding.State.CURRENT) {
-                put(values, Facet.TAG, market + ":" + FacetValues.LACKING, name + FacetValues.LACKING);
-            }
-        }
+        facts.given().forEach(given -> put(values, given.facet(), given.value(), given.label()));
         put(
                 values,
                 Facet.CATEGORY,
@@ -103,7 +92,7 @@ final class PieceFacets {
     }
 
     private static void put(Map<Facet, Set<Value>> values, Facet facet, String value, String label) {
-        values.get(facet).add(new Value(clear(value), clear(label)));
+        values.computeIfAbsent(facet, of -> new LinkedHashSet<>()).add(new Value(clear(value), clear(label)));
     }
 
     private static String clear(String text) {

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
-import tenterbook.label.TagStanding;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.material.Lot;
@@ -28,6 +27,7 @@ import tenterbook.recipe.Cut;
  * A piece and everything its index entry is made from. What a record names and the ledger lacks is left out.
  *
  * @param examinations earliest first
+ * @param given values of facets that another room finds
  * @param recorded when its first revision was written; null where that was not asked for, because it has a date of its own
  */
 record PieceFacts(
@@ -39,7 +39,7 @@ record PieceFacts(
         Map<PartyId, Party> parties,
         Map<Digest, Photo> photos,
         List<Examination> examinations,
-        List<TagStanding.Standing> tags,
+        List<OutsideFacets.Given> given,
         Instant recorded) {
     /** Board states used, each once, in order. */
     List<BoardUse> boardUses() {

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.locks.ReentrantLock;
+import java.util.stream.Stream;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.store.AlreadyClosedException;
 import org.slf4j.Logger;
@@ -22,7 +23,7 @@ import tenterbook.ledger.Progress;
  * <p>A write only leaves word that there is something new, so that writers never wait for the index and an import of many
  * acts is indexed in batches. One thread of our own indexes. A search that begins after a write has returned waits until
  * that write is in the index, usually a few milliseconds. Only when the index is {@value #FAR} revisions or more behind
- * (just opened on an old index, a great import), or when a change of the studio touches thousands of pieces, does it answer at once from
+ * (just opened on an old index, a great import), or when values from outside take long to find, does it answer at once from
  * what there is, and {@link SearchResult#behind} says so.
  *
  * <p>A killed process loses nothing: each commit of the index holds the sequence it is good for, and opening goes on from
@@ -33,13 +34,14 @@ public final class PieceIndex implements AutoCloseable {
     static final int FAR = 1000;
     /** So far behind, building anew on all processors is quicker than following. */
     private static final int REBUILD_WHEN_BEHIND = 20_000;
-    /** From so many pieces on, a change of the studio, which touches them all, is no matter of a moment. */
+    /** To index so many pieces whose values from outside are other ones is no matter of a moment; searches do not wait for it. */
     private static final int MANY_PIECES = 2000;
 
     private static final Duration LONGEST_WAIT = Duration.ofSeconds(20);
     private static final long COMMIT_AFTER_IDLE_MILLIS = 2000;
 
     private final Archive archive;
+    private final OutsideFacets outside;
     /** Held by whoever writes to the live generation. */
     private final ReentrantLock indexing = new ReentrantLock();
 
@@ -51,13 +53,14 @@ public final class PieceIndex implements AutoCloseable {
     /** The sequence at which indexing last failed; searches do not wait for it again. */
     private volatile long gaveUpAt = -1;
 
-    /** Whether every piece is being indexed anew though few revisions are behind; searches do not wait for that. */
-    private volatile boolean allAnew;
+    /** Whether much is being found and indexed though few revisions are behind; searches do not wait for that. */
+    private volatile boolean takesLong;
 
     private volatile boolean closed;
 
-    private PieceIndex(Archive archive, Generation live) {
+    private PieceIndex(Archive archive, OutsideFacets outside, Generation live) {
         this.archive = archive;
+        this.outside = outside;
         this.live = live;
         this.follower = new Thread(this::follow, "search index");
         this.follower.setDaemon(true);
@@ -69,9 +72,10 @@ public final class PieceIndex implements AutoCloseable {
      *
      * @throws ArchiveProblem if the index folder cannot be written
      */
-    public static PieceIndex open(Archive archive) {
+    public static PieceIndex open(Archive archive, OutsideFacets outside) {
         try {
-            Generation live = Generation.newest(archive.folder().index()).orElse(null);
+            Generation live =
+                    Generation.newest(archive.folder().index(), outside).orElse(null);
             if (live != null && live.seen() > archive.ledger().lastSequence()) {
                 LOG.warn(
                         "The search index is ahead of the ledger, as after restoring an older one; it will be rebuilt");
@@ -79,10 +83,10 @@ public final class PieceIndex implements AutoCloseable {
                 live = null;
             }
             if (live == null) {
-                live = Generation.create(archive.folder().index());
+                live = Generation.create(archive.folder().index(), outside);
                 live.commit();
             }
-            PieceIndex index = new PieceIndex(archive, live);
+            PieceIndex index = new PieceIndex(archive, outside, live);
             archive.ledger().follow(index::announce);
             index.announce(archive.ledger().lastSequence());
             index.follower.start();
@@ -90,6 +94,11 @@ public final class PieceIndex implements AutoCloseable {
         } catch (IOException e) {
             throw problem("opened", e);
         }
+    }
+
+    /** With its own facets alone. */
+    static PieceIndex open(Archive archive) {
+        return open(archive, OutsideFacets.NONE);
     }
 
     private static ArchiveProblem problem(String what, IOException e) {
@@ -107,9 +116,12 @@ public final class PieceIndex implements AutoCloseable {
     }
 
     private void follow() {
+        // Once at the beginning, so that values from outside that were deleted are found again.
+        boolean begun = false;
         while (!closed) {
             try {
-                if ((live.seen() < announced || !live.writable()) && gaveUpAt != announced) {
+                if ((!begun || live.seen() < announced || !live.writable()) && gaveUpAt != announced) {
+                    begun = true;
                     bringUp();
                 } else if (!rest() && live.uncommitted() && live.writable()) {
                     commit();
@@ -130,19 +142,31 @@ public final class PieceIndex implements AutoCloseable {
             reindex(new UntilClosed());
             return;
         }
-        if (CatchUp.touchesAll(archive, live) && archive.ledger().count(Kinds.PIECE) >= MANY_PIECES) {
-            allAnew = true;
-            wake();
-            try {
+        try {
+            notWaited(outside.takesLong());
+            int changed = outside.changedAfter(live.seen(), new UntilClosed()).size();
+            notWaited(takesLong || changed >= MANY_PIECES);
+            if (changed >= MANY_PIECES && 2 * changed > archive.ledger().count(Kinds.PIECE)) {
                 reindex(new UntilClosed());
-            } finally {
-                allAnew = false;
+            } else {
+                catchUp(new UntilClosed());
             }
-            return;
+        } finally {
+            takesLong = false;
         }
+    }
+
+    private void notWaited(boolean now) {
+        takesLong = now;
+        if (now) {
+            wake();
+        }
+    }
+
+    private void catchUp(Progress progress) throws IOException {
         indexing.lock();
         try {
-            CatchUp.run(archive, live, () -> closed);
+            CatchUp.run(archive, outside, live, progress);
         } catch (IOException | AlreadyClosedException e) {
             if (live.writable() || closed) {
                 throw e;
@@ -152,7 +176,7 @@ public final class PieceIndex implements AutoCloseable {
             indexing.unlock();
         }
         if (!live.writable()) {
-            reindex(new UntilClosed());
+            reindex(progress);
         }
         wake();
     }
@@ -197,6 +221,22 @@ public final class PieceIndex implements AutoCloseable {
         }
     }
 
+    /** What pieces can be narrowed by, in the order the page shows it. */
+    public List<Facet> facets() {
+        return Stream.concat(Facet.OWN.stream(), outside.facets().stream())
+                .sorted()
+                .toList();
+    }
+
+    /**
+     * Reads the parameters of an address; unknown ones are passed over, blank ones count as absent.
+     *
+     * @throws IllegalArgumentException with a sentence that names the parameter, what was expected and what was found
+     */
+    public PieceQuery query(Map<String, List<String>> parameters) {
+        return QueryParameters.read(parameters, facets());
+    }
+
     /** The last revision that searches see. */
     public long sequence() {
         return live.seen();
@@ -211,11 +251,11 @@ public final class PieceIndex implements AutoCloseable {
         return await(longest, false);
     }
 
-    private boolean await(Duration longest, boolean unlessAllAnew) {
+    private boolean await(Duration longest, boolean unlessLong) {
         long wanted = announced;
         long end = System.nanoTime() + longest.toNanos();
         synchronized (news) {
-            while (live.seen() < wanted && !closed && gaveUpAt < wanted && !(unlessAllAnew && allAnew)) {
+            while (live.seen() < wanted && !closed && gaveUpAt < wanted && !(unlessLong && takesLong)) {
                 long millis = (end - System.nanoTime()) / 1_000_000;
                 if (millis <= 0) {
                     return false;
@@ -311,10 +351,10 @@ public final class PieceIndex implements AutoCloseable {
     public void reindex(Progress progress) {
         rebuilding.lock();
         try {
-            Generation next = live.next(archive.folder().index());
+            Generation next = live.next(archive.folder().index(), outside);
             try {
-                Rebuild.fill(archive, next, progress);
-                CatchUp.run(archive, next, progress::cancelled);
+                Rebuild.fill(archive, outside, next, progress);
+                CatchUp.run(archive, outside, next, progress);
                 replaceBy(next, progress);
             } catch (IOException | RuntimeException e) {
                 if (live != next) {
@@ -333,7 +373,7 @@ public final class PieceIndex implements AutoCloseable {
     private void replaceBy(Generation next, Progress progress) throws IOException {
         indexing.lock();
         try {
-            CatchUp.run(archive, next, progress::cancelled);
+            CatchUp.run(archive, outside, next, progress);
             progress.orStop();
             if (closed) {
                 throw new ArchiveProblem(
@@ -367,7 +407,7 @@ public final class PieceIndex implements AutoCloseable {
 
     private Map<String, Finding> compared(Progress progress) {
         await(LONGEST_WAIT);
-        return read((searcher, generation) -> IndexCheck.run(archive, searcher, progress));
+        return read((searcher, generation) -> IndexCheck.run(archive, outside, searcher, progress));
     }
 
     /** Commits what is indexed and stops following. A rebuild under way is given up. */

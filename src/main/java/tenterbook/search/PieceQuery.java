@@ -2,7 +2,6 @@ package tenterbook.search;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -57,7 +56,7 @@ public record PieceQuery(
     }
 
     private static Map<Facet, List<String>> tidy(Map<Facet, List<String>> chosen) {
-        Map<Facet, List<String>> tidy = new EnumMap<>(Facet.class);
+        Map<Facet, List<String>> tidy = new TreeMap<>();
         chosen.forEach((facet, values) -> {
             List<String> kept = values.stream()
                     .map(String::strip)
@@ -90,16 +89,12 @@ public record PieceQuery(
         return !equals(EVERYTHING.withSort(sort).withPage(page).withSize(size));
     }
 
-    /**
-     * Reads the parameters of an address; unknown ones are passed over, blank ones count as absent.
-     *
-     * @throws IllegalArgumentException with a sentence that names the parameter, what was expected and what was found
-     */
-    public static PieceQuery of(Map<String, List<String>> parameters) {
-        return QueryParameters.read(parameters);
+    /** As {@link PieceIndex#query}, of the index's own facets alone. */
+    static PieceQuery of(Map<String, List<String>> parameters) {
+        return QueryParameters.read(parameters, Facet.OWN);
     }
 
-    /** The parameters that {@link #of} reads back to an equal query, only those that are not as usual, always in one order. */
+    /** The parameters that {@link PieceIndex#query} reads back to an equal query, only those that are not as usual, always in one order. */
     public Map<String, List<String>> toParameters() {
         return QueryParameters.write(this);
     }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,13 +22,13 @@ final class QueryParameters {
         this.parameters = parameters;
     }
 
-    static PieceQuery read(Map<String, List<String>> parameters) {
-        return new QueryParameters(parameters).query();
+    static PieceQuery read(Map<String, List<String>> parameters, List<Facet> facets) {
+        return new QueryParameters(parameters).query(facets);
     }
 
-    private PieceQuery query() {
-        Map<Facet, List<String>> chosen = new EnumMap<>(Facet.class);
-        for (Facet facet : Facet.values()) {
+    private PieceQuery query(List<Facet> facets) {
+        Map<Facet, List<String>> chosen = new TreeMap<>();
+        for (Facet facet : facets) {
             List<String> values = parameters.getOrDefault(facet.parameter(), List.of());
             check(values.size() <= 50, facet.parameter(), "at most 50 values", values.size());
             chosen.put(facet, new ArrayList<>(values));

@@ -26,10 +26,12 @@ final class Rebuild {
      *
      * @throws Progress.Cancelled if asked to stop; the generation is then half full and to be thrown away
      */
-    static void fill(Archive archive, Generation generation, Progress progress) throws IOException {
+    static void fill(Archive archive, OutsideFacets outside, Generation generation, Progress progress)
+            throws IOException {
         long sequence = archive.ledger().lastSequence();
         List<String> numbers = archive.ledger().everGiven(Kinds.PIECE);
-        Gatherer gatherer = Gatherer.ofAll(archive);
+        outside.changedAfter(sequence, progress);
+        Gatherer gatherer = new Gatherer(archive, outside);
         AtomicInteger next = new AtomicInteger();
         int threads = Math.max(1, Math.min(8, Runtime.getRuntime().availableProcessors()));
         ExecutorService workers = Executors.newFixedThreadPool(threads);

@@ -6,7 +6,7 @@ import java.util.List;
  * What a search found.
  *
  * @param total pieces found, of which {@code hits} are one page
- * @param facets one group for each facet that has values, in the order of {@link Facet}
+ * @param facets one group for each facet that has values, in their order
  * @param query as it was understood
  * @param micros time taken, microseconds
  * @param respelt whether nothing had the words as typed and similar spellings were taken

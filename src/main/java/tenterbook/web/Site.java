@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Currency;
 import tenterbook.archive.Archive;
+import tenterbook.label.TagTable;
 import tenterbook.photo.Originals;
 import tenterbook.photo.PhotoIntake;
 import tenterbook.photo.Previews;
@@ -17,6 +18,7 @@ import tenterbook.web.job.Jobs;
 public record Site(
         Archive archive,
         PieceIndex index,
+        TagTable tags,
         Originals originals,
         PhotoIntake intake,
         Previews previews,

@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -156,6 +160,23 @@ class IssuedPaperTest extends Scenario {
                 "1");
         assertThat(found("tag=us:out-of-date")).contains("1 piece").contains("maker");
         assertThat(wiring.archive().ledger().count(Kinds.PIECE)).isEqualTo(2);
+    }
+
+    @Test
+    void whatIsDerivedMayBeDeletedAndTheReasonsAreThereAtOnce() throws IOException {
+        issue();
+        assertThat(found("tag=us:current")).contains("1 piece");
+        wiring.close();
+        try (Stream<Path> files = Files.walk(around.resolve("studio").resolve("derived"))) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        }
+        serve();
+        assertThat(found("tag=us:lacking"))
+                .contains("1 piece")
+                .contains("US tag: cannot be made: Fibre content not recorded");
+        assertThat(found("tag=us:current")).contains("V24-001").contains("US tag: current");
     }
 
     @Test

@@ -17,12 +17,14 @@ import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.ArchiveCheck;
+import tenterbook.label.TagTable;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
 import tenterbook.measure.Digest;
 import tenterbook.photo.Originals;
 import tenterbook.piece.Piece;
 import tenterbook.search.PieceIndex;
+import tenterbook.web.TagFacet;
 
 /**
  * What was acknowledged survives a killed process: the server is killed at random moments while two clients save pieces and
@@ -142,7 +144,9 @@ class KilledServerTest {
             nothingHalf(archive, round);
             assertThat(unexpected(ArchiveCheck.run(archive, Progress.UNWATCHED)))
                     .isEmpty();
-            try (PieceIndex index = PieceIndex.open(archive)) {
+            try (TagTable tags = TagTable.open(archive);
+                    PieceIndex index = PieceIndex.open(archive, new TagFacet(tags))) {
+                assertThat(tags.check(Progress.UNWATCHED)).isEmpty();
                 assertThat(index.check(Progress.UNWATCHED)).isEmpty();
             }
         }

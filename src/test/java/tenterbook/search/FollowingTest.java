@@ -252,8 +252,8 @@ class FollowingTest {
                     List.of(),
                     List.of(),
                     null));
-            try (Generation generation =
-                    Generation.newest(archive.folder().index()).orElseThrow()) {
+            try (Generation generation = Generation.newest(archive.folder().index(), OutsideFacets.NONE)
+                    .orElseThrow()) {
                 generation.remove("V24-001");
                 generation.replace(other);
                 generation.add(extra);

@@ -26,7 +26,6 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.search.FacetGroup;
 import tenterbook.search.Hit;
-import tenterbook.search.PieceQuery;
 import tenterbook.search.SearchResult;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
@@ -59,7 +58,7 @@ public final class PieceApi {
     }
 
     private void find(Context ctx) {
-        SearchResult result = site.index().search(PieceQuery.of(ctx.queryParamMap()));
+        SearchResult result = site.index().search(site.index().query(ctx.queryParamMap()));
         ctx.json(new Found(
                 result.total(),
                 result.query().page(),

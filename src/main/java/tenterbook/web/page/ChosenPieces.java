@@ -36,7 +36,7 @@ final class ChosenPieces {
             Map<String, List<String>> search = new HashMap<>(parameters);
             search.keySet().removeAll(others);
             search.remove("pieces");
-            PieceQuery query = PieceQuery.of(search);
+            PieceQuery query = site.index().query(search);
             if (!query.narrows() && !parameters.containsKey("page")) {
                 return List.of();
             }

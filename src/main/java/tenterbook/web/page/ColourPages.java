@@ -108,7 +108,7 @@ public final class ColourPages {
         Map<String, List<String>> asked = new HashMap<>(ctx.queryParamMap());
         String role = Optional.ofNullable(ctx.queryParam("role")).orElse(ColourRole.GROUND.toString());
         asked.keySet().removeAll(List.of("role", "page", "size"));
-        PieceQuery query = PieceQuery.of(asked).withSize(PieceQuery.MOST_SIZE);
+        PieceQuery query = site.index().query(asked).withSize(PieceQuery.MOST_SIZE);
         List<PieceCard> cards = new ArrayList<>();
         SearchResult result = site.index().search(query);
         for (int page = 1; cards.size() < MOST_POINTS; page++) {

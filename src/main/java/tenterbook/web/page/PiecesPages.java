@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,6 +15,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.colour.ColourWords;
 import tenterbook.colour.DifferenceWords;
 import tenterbook.label.Issue;
+import tenterbook.label.TagStanding.Standing;
 import tenterbook.label.rule.Market;
 import tenterbook.search.ColourChoice;
 import tenterbook.search.Facet;
@@ -27,10 +27,11 @@ import tenterbook.search.PieceQuery;
 import tenterbook.search.SearchResult;
 import tenterbook.web.Html;
 import tenterbook.web.Site;
+import tenterbook.web.TagFacet;
 
 /** The pieces hung along drying lines, and finding among them. */
 public final class PiecesPages {
-    private static final Set<Facet> OPEN_AT_FIRST = EnumSet.of(Facet.BOARD, Facet.DYE, Facet.STATUS);
+    private static final Set<Facet> OPEN_AT_FIRST = Set.of(Facet.BOARD, Facet.DYE, Facet.STATUS);
 
     private final Site site;
 
@@ -92,7 +93,7 @@ public final class PiecesPages {
         PieceQuery query;
         String problem = "";
         try {
-            query = PieceQuery.of(parameters);
+            query = site.index().query(parameters);
         } catch (IllegalArgumentException e) {
             query = PieceQuery.EVERYTHING;
             problem = e.getMessage();
@@ -139,7 +140,7 @@ public final class PiecesPages {
         return parameters.isEmpty() ? path : path + "?" + parameters;
     }
 
-    private static List<Group> groups(PieceQuery query, List<FacetGroup> facets, Market home) {
+    private List<Group> groups(PieceQuery query, List<FacetGroup> facets, Market home) {
         List<Group> groups = new ArrayList<>();
         for (FacetGroup facet : facets) {
             Facet of = facet(facet.name());
@@ -162,7 +163,7 @@ public final class PiecesPages {
 
     /** Whether a value tells of tags in a market where the studio has printed none; the address finds them all the same. */
     private static boolean elsewhere(FacetGroup facet, FacetCount count, Market home) {
-        if (!facet.name().equals(Facet.TAG.parameter()) || count.chosen()) {
+        if (!facet.name().equals(TagFacet.TAG.parameter()) || count.chosen()) {
             return false;
         }
         String market = count.value().substring(0, count.value().indexOf(':') + 1);
@@ -184,8 +185,8 @@ public final class PiecesPages {
                 == 1;
     }
 
-    private static Facet facet(String name) {
-        for (Facet facet : Facet.values()) {
+    private Facet facet(String name) {
+        for (Facet facet : site.index().facets()) {
             if (facet.parameter().equals(name)) {
                 return facet;
             }
@@ -195,7 +196,7 @@ public final class PiecesPages {
 
     private static String shown(Facet facet, String value) {
         int colon = value.indexOf(':');
-        return facet == Facet.TAG && colon > 0
+        return facet.equals(TagFacet.TAG) && colon > 0
                 ? value.substring(0, colon).toUpperCase(Locale.ROOT) + ", "
                         + value.substring(colon + 1).replace('-', ' ')
                 : value;
@@ -279,14 +280,15 @@ public final class PiecesPages {
 
     private List<Hung> hung(PieceQuery query, List<Hit> hits) {
         List<Hung> hung = new ArrayList<>();
+        List<String> tags = query.chosen(TagFacet.TAG);
+        Map<String, List<Standing>> standings = tags.isEmpty()
+                ? Map.of()
+                : site.tags().of(hits.stream().map(hit -> hit.card().number()).toList());
         for (Hit hit : hits) {
             Hung each = hung(hit);
             List<String> why = new ArrayList<>(each.why());
-            for (String tag : query.chosen(Facet.TAG)) {
-                site.archive()
-                        .piece(hit.card().number())
-                        .ifPresent(piece -> why.addAll(TagReasons.of(site, piece, tag)));
-            }
+            List<Standing> stands = standings.getOrDefault(hit.card().number(), List.of());
+            tags.forEach(tag -> why.addAll(TagReasons.of(stands, tag)));
             hung.add(new Hung(each.card(), each.band(), each.distance(), why));
         }
         return hung;

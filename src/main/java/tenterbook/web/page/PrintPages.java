@@ -137,7 +137,7 @@ public final class PrintPages {
         List<String> numbers = ChosenPieces.named(parameters);
         long behind = 0;
         if (numbers.isEmpty()) {
-            PieceQuery query = PieceQuery.of(choices.search());
+            PieceQuery query = site.index().query(choices.search());
             if (!query.narrows() && !parameters.containsKey("page")) {
                 return new Found(List.of(), 0);
             }

@@ -1,4 +1,4 @@
-package tenterbook.search;
+package tenterbook.archive;
 
 import java.util.ArrayDeque;
 import java.util.Collection;
@@ -7,21 +7,17 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import tenterbook.archive.Kinds;
 import tenterbook.ledger.Ledger;
 import tenterbook.ledger.RecordKey;
 import tenterbook.ledger.Revision;
 import tenterbook.ledger.Unreadable;
 
-/**
- * The pieces whose entries change when records change: those that name them, at once or through a clamping; those on an issued
- * paper; and, since every tag names the studio, all of them when its particulars change.
- */
-final class Dependents {
+/** The pieces that say something else when records change: those that name them, at once or through a clamping. */
+public final class Dependents {
     private Dependents() {}
 
     /** Numbers of the pieces, also of withdrawn ones that are themselves among {@code changed}. */
-    static Set<String> of(Ledger ledger, Collection<RecordKey> changed) {
+    public static Set<String> of(Ledger ledger, Collection<RecordKey> changed) {
         Set<String> pieces = new LinkedHashSet<>();
         Set<RecordKey> seen = new HashSet<>(changed);
         Deque<RecordKey> open = new ArrayDeque<>(seen);
@@ -29,16 +25,6 @@ final class Dependents {
             RecordKey key = open.poll();
             if (is(key, Kinds.PIECE)) {
                 pieces.add(key.id());
-                continue;
-            }
-            if (is(key, Kinds.STUDIO)) {
-                pieces.addAll(ledger.everGiven(Kinds.PIECE));
-                continue;
-            }
-            if (is(key, Kinds.ISSUED_PAPER)) {
-                ledger.names(key).stream()
-                        .filter(named -> is(named, Kinds.PIECE))
-                        .forEach(named -> pieces.add(named.id()));
                 continue;
             }
             if (is(key, Kinds.EXAMINATION)) {
