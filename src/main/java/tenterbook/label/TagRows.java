@@ -188,10 +188,14 @@ final class TagRows implements AutoCloseable {
 
     List<String> changedAfter(long sequenceBefore) {
         synchronized (reading) {
-            return reader.createQuery("SELECT DISTINCT piece FROM tag WHERE changed > ?")
+            // Told apart here: for DISTINCT, SQLite would read the whole table in its order instead of the index.
+            return reader
+                    .createQuery("SELECT piece FROM tag WHERE changed > ?")
                     .bind(0, sequenceBefore)
                     .mapTo(String.class)
-                    .list();
+                    .stream()
+                    .distinct()
+                    .toList();
         }
     }
 
@@ -241,9 +245,8 @@ final class TagRows implements AutoCloseable {
     public void close() {
         synchronized (writing) {
             synchronized (reading) {
-                for (Handle handle : new Handle[] {reader, writer}) {
-                    closeQuietly(handle);
-                }
+                closeQuietly(reader);
+                closeQuietly(writer);
                 reader = null;
                 writer = null;
             }
