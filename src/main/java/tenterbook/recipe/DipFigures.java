@@ -18,7 +18,7 @@ record DipFigures(Figure count, Figure contact, Figure airing) {
         DipTally tally = series.tally();
         int timed = series.dips().size();
         Figure figure;
-        if (timed > 0 && tally.low() == timed && tally.high() == timed) {
+        if (tally.timed()) {
             Working working = new Working("dips", "timed dips, counted");
             working.note("timed dips", String.valueOf(timed));
             figure = working.gives(() -> Span.exactly(timed), Unit.COUNT);

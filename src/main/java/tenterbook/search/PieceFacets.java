@@ -2,16 +2,20 @@ package tenterbook.search;
 
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import tenterbook.facts.Condition;
+import tenterbook.facts.Denial;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.TagStanding;
 import tenterbook.material.FibreShare;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
+import tenterbook.measure.PartialDate;
 import tenterbook.piece.Fault;
 import tenterbook.piece.Piece;
-import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.BoardUse;
 
 /** Under which values of each facet a piece stands. */
@@ -33,7 +37,7 @@ final class PieceFacets {
         }
     }
 
-    static Map<Facet, Set<Value>> of(PieceFacts facts) {
+    static Map<Facet, Set<Value>> of(PieceFacts facts, List<TagStanding.Standing> tags) {
         Map<Facet, Set<Value>> values = new EnumMap<>(Facet.class);
         for (Facet facet : Facet.values()) {
             values.put(facet, new LinkedHashSet<>());
@@ -46,7 +50,7 @@ final class PieceFacets {
                 put(values, Facet.BOARD, use.board() + "/" + use.state(), title + ", state " + use.state());
             }
         }
-        facts.clothsUsed().forEach(cloth -> {
+        facts.cloth().cloths().forEach(cloth -> {
             put(values, Facet.CLOTH, cloth.id().value(), cloth.title());
             cloth.content().stream().map(FibreShare::fibre).forEach(fibre -> name(values, Facet.FIBRE, fibre));
         });
@@ -55,9 +59,9 @@ final class PieceFacets {
         put(
                 values,
                 Facet.STATUS,
-                FacetValues.word(piece.status()),
-                piece.status().toString());
-        for (TagStanding.Standing tag : facts.tags()) {
+                FacetValues.word(facts.whereabouts().status()),
+                facts.whereabouts().status().toString());
+        for (TagStanding.Standing tag : tags) {
             String market = FacetValues.word(tag.market());
             String name = tag.market().name() + ", ";
             put(values, Facet.TAG, market + ":" + FacetValues.tag(tag.state()), name + tag.state());
@@ -70,26 +74,21 @@ final class PieceFacets {
                 Facet.CATEGORY,
                 FacetValues.word(piece.category()),
                 piece.category().toString());
-        if (facts.holder() != null) {
-            put(
-                    values,
-                    Facet.HOLDER,
-                    facts.holder().id().value(),
-                    facts.holder().title());
-        }
+        facts.holder().ifPresent(holder -> put(values, Facet.HOLDER, holder.id().value(), holder.title()));
         if (piece.finished().year() != null) {
             String year = String.format(Locale.ROOT, "%04d", piece.finished().year());
             put(values, Facet.YEAR, year, year);
         }
-        piece.faults().stream().map(Fault::kind).forEach(kind -> name(values, Facet.FAULT, kind));
-        String examined = facts.examined().map(PieceFacets::year).orElse("never");
+        Condition condition = facts.condition();
+        condition.faults().stream().map(Fault::kind).forEach(kind -> name(values, Facet.FAULT, kind));
+        String examined = Denial.NEVER.unless(
+                condition, () -> condition.lastLooked().map(PieceFacets::year).orElseThrow());
         put(values, Facet.EXAMINED, examined.replace(' ', '-'), examined);
         return values;
     }
 
-    private static String year(Examination examination) {
-        Integer year = examination.when().year();
-        return year == null ? "year not known" : String.format(Locale.ROOT, "%04d", year);
+    private static String year(PartialDate when) {
+        return when.year() == null ? "year not known" : String.format(Locale.ROOT, "%04d", when.year());
     }
 
     static String nameOf(Lot lot) {

@@ -18,13 +18,15 @@ import tenterbook.measure.Unit;
  * @param high at most so many; infinite where that end is open or not known
  * @param known whether any number is known; a sum is known where that of one of its steps is
  * @param about whether the writer said 'about'
+ * @param timed whether it is the number of timed dips; of a sum, whether all of it is
  * @param disagreements in sentences
  */
-public record DipTally(double low, double high, boolean known, boolean about, List<String> disagreements) {
+public record DipTally(
+        double low, double high, boolean known, boolean about, boolean timed, List<String> disagreements) {
     /** No step with dips. */
-    public static final DipTally NONE = new DipTally(0, 0, false, false, List.of());
+    public static final DipTally NONE = new DipTally(0, 0, false, false, true, List.of());
 
-    private static final DipTally UNKNOWN = new DipTally(0, Double.POSITIVE_INFINITY, false, false, List.of());
+    private static final DipTally UNKNOWN = new DipTally(0, Double.POSITIVE_INFINITY, false, false, false, List.of());
 
     public DipTally {
         disagreements = List.copyOf(disagreements);
@@ -43,7 +45,7 @@ public record DipTally(double low, double high, boolean known, boolean about, Li
             return number.known() ? of(number, List.of()) : UNKNOWN;
         }
         if (!number.known()) {
-            return new DipTally(timed, timed, true, false, List.of());
+            return new DipTally(timed, timed, true, false, true, List.of());
         }
         boolean differ = number.low() != null && timed < number.low() || number.high() != null && timed > number.high();
         if (complete) {
@@ -52,6 +54,7 @@ public record DipTally(double low, double high, boolean known, boolean about, Li
                     timed,
                     true,
                     false,
+                    true,
                     differ
                             ? List.of("%s timed, but %s said to have been made. The timed ones are counted."
                                     .formatted(dipsAre(timed), are(number)))
@@ -72,6 +75,7 @@ public record DipTally(double low, double high, boolean known, boolean about, Li
                 number.high() == null ? Double.POSITIVE_INFINITY : number.high(),
                 true,
                 number.about(),
+                false,
                 disagreements);
     }
 
@@ -87,7 +91,13 @@ public record DipTally(double low, double high, boolean known, boolean about, Li
     public DipTally plus(DipTally other) {
         List<String> all = new ArrayList<>(disagreements);
         all.addAll(other.disagreements);
-        return new DipTally(low + other.low, high + other.high, known || other.known, about || other.about, all);
+        return new DipTally(
+                low + other.low,
+                high + other.high,
+                known || other.known,
+                about || other.about,
+                timed && other.timed,
+                all);
     }
 
     /** The same number, its disagreements each after {@code where} and a colon. */
@@ -100,6 +110,7 @@ public record DipTally(double low, double high, boolean known, boolean about, Li
                 high,
                 known,
                 about,
+                timed,
                 disagreements.stream().map(text -> where + ": " + text).toList());
     }
 

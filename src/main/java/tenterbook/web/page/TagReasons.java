@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import tenterbook.label.Gathering;
+import tenterbook.facts.PieceReader;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelBlocked;
 import tenterbook.label.LabelKind;
@@ -49,7 +49,7 @@ final class TagReasons {
             };
         }
         try {
-            LabelText.of(Gathering.of(site.archive(), piece), LabelRequest.of(LabelKind.HANG_TAG, market));
+            LabelText.of(PieceReader.of(site.archive(), piece), LabelRequest.of(LabelKind.HANG_TAG, market));
             return List.of(name + "none printed yet");
         } catch (LabelBlocked e) {
             return List.of(name + "cannot be made: "
