@@ -47,10 +47,11 @@ class RoomsTest {
         MAY_KNOW.put("photo", Set.of("measure", "colour", "ledger"));
         Set<String> kept = Set.of("measure", "colour", "board", "material", "recipe", "piece", "ledger", "photo");
         MAY_KNOW.put("archive", kept);
-        MAY_KNOW.put("label", with(kept, "archive"));
-        MAY_KNOW.put("search", with(kept, "archive"));
+        MAY_KNOW.put("facts", with(kept, "archive"));
+        MAY_KNOW.put("label", with(kept, "archive", "facts"));
+        MAY_KNOW.put("search", with(kept, "archive", "facts"));
         MAY_KNOW.put("exchange", with(kept, "archive", "search"));
-        Set<String> below = with(kept, "archive", "search", "label", "exchange");
+        Set<String> below = with(kept, "archive", "facts", "search", "label", "exchange");
         MAY_KNOW.put("sample", below);
         MAY_KNOW.put("web", below);
         MAY_KNOW.put("app", with(below, "sample", "web"));

@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.label.Gathering;
+import tenterbook.facts.PieceReader;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelKind;
 import tenterbook.label.LabelRequest;
@@ -79,7 +79,7 @@ public final class LabelBench {
         for (int round = 0; round < ROUNDS; round++) {
             long start = System.nanoTime();
             List<LabelText> texts = LabelText.of(
-                    Gathering.all(archive, pieces.stream().map(Saved::record).toList()), tag);
+                    PieceReader.all(archive, pieces.stream().map(Saved::record).toList()), tag);
             words[round] = System.nanoTime() - start;
             System.gc();
             long before = used();

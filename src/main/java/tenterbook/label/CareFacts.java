@@ -2,6 +2,7 @@ package tenterbook.label;
 
 import java.util.List;
 import java.util.stream.Stream;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.care.CareCase;
 import tenterbook.label.care.CareCase.Of;
 import tenterbook.material.Cloth;
@@ -16,10 +17,9 @@ import tenterbook.recipe.Clamping;
 public final class CareFacts {
     private CareFacts() {}
 
-    public static CareCase of(LabelFacts facts) {
+    public static CareCase of(PieceFacts facts) {
         Piece piece = facts.piece();
-        List<Cloth> cloths =
-                facts.cloths().stream().map(LabelFacts.ClothPart::cloth).toList();
+        List<Cloth> cloths = facts.cloth().cloths();
         PartialDate lastDyed = facts.clampings().stream()
                 .map(Clamping::when)
                 .reduce((earlier, later) -> later)
@@ -43,10 +43,7 @@ public final class CareFacts {
                 .with(Of.TRIM, List.of(piece.trims()));
     }
 
-    private static List<String> lots(LabelFacts facts, Role role) {
-        return facts.lots().stream()
-                .filter(lot -> lot.role() == role)
-                .map(Lot::name)
-                .toList();
+    private static List<String> lots(PieceFacts facts, Role role) {
+        return facts.lotsUsed(role).map(Lot::name).toList();
     }
 }

@@ -7,34 +7,33 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import tenterbook.board.BoardPair;
+import tenterbook.facts.Denial;
+import tenterbook.facts.PieceFacts;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
-import tenterbook.recipe.DipSeries;
 import tenterbook.recipe.FoldScheme;
 import tenterbook.recipe.Step;
 import tenterbook.recipe.StepKind;
+import tenterbook.recipe.dip.DipTally;
 
 /** How a piece was made, in plain words and from the records alone; ranges stay ranges, and numbers stand as entered. */
 public final class HowMade {
-    /** What stands where no clamping is told. */
-    public static final String NOT_RECORDED = "How it was made is not recorded.";
+    private final PieceFacts facts;
 
-    private final LabelFacts facts;
-
-    private HowMade(LabelFacts facts) {
+    private HowMade(PieceFacts facts) {
         this.facts = facts;
     }
 
     /** One sentence for each clamping, in order of time. */
-    public static String words(LabelFacts facts) {
-        if (facts.clampings().isEmpty()) {
-            return NOT_RECORDED;
-        }
+    public static String words(PieceFacts facts) {
+        return Denial.NOT_KNOWN_HOW_MADE.unless(facts, () -> sentences(facts));
+    }
+
+    private static String sentences(PieceFacts facts) {
         HowMade made = new HowMade(facts);
         List<String> sentences = new ArrayList<>();
         for (int i = 0; i < facts.clampings().size(); i++) {
@@ -44,7 +43,7 @@ public final class HowMade {
     }
 
     /** Names of the dyes used, in order, each once; a vat without a recorded dye counts by its name. */
-    static List<String> dyes(LabelFacts facts) {
+    static List<String> dyes(PieceFacts facts) {
         return facts.clampings().stream()
                 .flatMap(Clamping::lots)
                 .flatMap(id -> facts.lot(id).stream())
@@ -72,25 +71,20 @@ public final class HowMade {
         if (clamping.lots().anyMatch(id -> facts.lot(id).isEmpty())) {
             words.add("a further lot whose name is not recorded");
         }
-        if (clamping.steps().isEmpty()) {
-            words.add("dyes not recorded");
-        }
+        Denial.NO_DYES.of(clamping).ifPresent(words::add);
         return String.join("; ", words) + ".";
     }
 
     private String boards(Clamping clamping) {
-        if (clamping.boards().isEmpty()) {
-            return "between boards that are not recorded";
-        }
-        return clamping.boards().stream()
-                .map(this::board)
-                .collect(Collectors.joining(" and ", "between carved boards (", ")"));
+        return Denial.NO_BOARDS.unless(
+                clamping,
+                () -> clamping.boards().stream()
+                        .map(this::board)
+                        .collect(Collectors.joining(" and ", "between carved boards (", ")")));
     }
 
     private String board(BoardUse use) {
-        String title = facts.board(use.board())
-                .map(BoardPair::title)
-                .orElse(use.board().value());
+        String title = facts.boardTitle(use.board());
         return title + (use.state().isEmpty() ? ", state not recorded" : ", state\u00a0" + use.state());
     }
 
@@ -108,19 +102,8 @@ public final class HowMade {
     private String vat(Step step) {
         String name =
                 named(step, Role.DYE).map(n -> n + " vat").orElse(step.vat().isEmpty() ? "vat" : "vat " + step.vat());
-        return name + ", " + dips(step.dips());
-    }
-
-    private static String dips(DipSeries dips) {
-        if (dips.count().known()) {
-            String count = bare(dips.count());
-            return count + (count.equals("1") ? "\u00a0dip" : "\u00a0dips");
-        }
-        if (!dips.count().recorded() && !dips.dips().isEmpty()) {
-            int timed = dips.dips().size();
-            return timed + (timed == 1 ? "\u00a0dip" : "\u00a0dips");
-        }
-        return "number of dips not recorded";
+        DipTally dips = step.dips().tally();
+        return name + ", " + Denial.NO_NUMBER_OF_DIPS.unless(dips, dips::dips);
     }
 
     /** A count as understood: a range stays a range, and words like ‘counted’ stay in the record. */

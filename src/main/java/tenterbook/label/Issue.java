@@ -17,6 +17,8 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.Papers;
+import tenterbook.facts.PieceColour;
+import tenterbook.facts.PieceReader;
 import tenterbook.label.LabelText.Part;
 import tenterbook.label.paper.LabelPaper;
 import tenterbook.ledger.Progress;
@@ -54,7 +56,7 @@ public final class Issue {
             Progress progress)
             throws IOException {
         List<LabelText> texts = LabelText.of(
-                Gathering.all(archive, pieces.stream().map(Saved::record).toList()), request);
+                PieceReader.all(archive, pieces.stream().map(Saved::record).toList()), request);
         Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
         LabelPaper.print(texts, request, out, Clock.fixed(at, ZoneOffset.UTC), watched(progress));
         progress.orStop();
@@ -123,7 +125,7 @@ public final class Issue {
                         .toList(),
                 issued.code(),
                 issued.colours().stream()
-                        .map(c -> new PaletteColour(c.colour(), c.share(), c.name()))
+                        .map(c -> new PieceColour(c.colour(), c.share(), c.name()))
                         .toList(),
                 List.of());
     }

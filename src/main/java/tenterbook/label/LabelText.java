@@ -3,6 +3,8 @@ package tenterbook.label;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tenterbook.facts.PieceColour;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.rule.Question;
 import tenterbook.piece.PieceNumber;
 
@@ -23,7 +25,7 @@ public record LabelText(
         String template,
         List<Line> lines,
         String code,
-        List<PaletteColour> colours,
+        List<PieceColour> colours,
         List<Question> questions) {
     /** Which part of the label a line is. */
     public enum Part {
@@ -66,15 +68,15 @@ public record LabelText(
      *
      * @throws LabelBlocked where a rule forbids it, with every reason
      */
-    public static LabelText of(LabelFacts facts, LabelRequest request) {
-        return new LabelWords(facts, request).text();
+    public static LabelText of(PieceFacts facts, LabelRequest request) {
+        return new LabelWords(facts, request, request.kind().hung() ? TagColours.of(facts) : List.of()).text();
     }
 
     /** The words of several labels; all blocked pieces are told at once. */
-    public static List<LabelText> of(List<LabelFacts> pieces, LabelRequest request) {
+    public static List<LabelText> of(List<PieceFacts> pieces, LabelRequest request) {
         List<LabelText> texts = new ArrayList<>();
         List<LabelBlocked.Piece> blocked = new ArrayList<>();
-        for (LabelFacts facts : pieces) {
+        for (PieceFacts facts : pieces) {
             try {
                 texts.add(of(facts, request));
             } catch (LabelBlocked e) {

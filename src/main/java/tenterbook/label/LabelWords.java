@@ -5,12 +5,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenterbook.facts.Denial;
+import tenterbook.facts.Origin;
+import tenterbook.facts.PieceColour;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelText.Line;
 import tenterbook.label.LabelText.Part;
 import tenterbook.label.care.CareCase;
 import tenterbook.label.care.CareSymbols;
 import tenterbook.label.care.CareWords;
 import tenterbook.label.rule.Article;
+import tenterbook.label.rule.Component;
 import tenterbook.label.rule.FibreLine;
 import tenterbook.label.rule.FibreMentions;
 import tenterbook.label.rule.FibreStatement;
@@ -26,21 +31,28 @@ final class LabelWords {
     /** What a code of 37 modules holds in bytes at level M, less its charset mark (ISO/IEC 18004, version 5-M: 84). */
     private static final int MOST_CODE_BYTES = 80;
 
-    private final LabelFacts facts;
+    private final PieceFacts facts;
     private final LabelRequest request;
+    private final List<PieceColour> colours;
     private final RuleTable rules;
     private final Piece piece;
     private final Studio studio;
+    private final Origin origin;
+    private final List<Component> components;
     private final List<Line> lines = new ArrayList<>();
     private final List<Refusal> refusals = new ArrayList<>();
     private final List<Question> questions = new ArrayList<>();
 
-    LabelWords(LabelFacts facts, LabelRequest request) {
+    /** @param colours of the band, where the label has one */
+    LabelWords(PieceFacts facts, LabelRequest request, List<PieceColour> colours) {
         this.facts = facts;
+        this.colours = colours;
         this.request = request;
         this.rules = request.market().rules();
         this.piece = facts.piece();
         this.studio = facts.studio();
+        this.origin = facts.origin();
+        this.components = facts.cloth().cloths().stream().map(Component::of).toList();
     }
 
     LabelText text() {
@@ -61,13 +73,13 @@ final class LabelWords {
                 request.kind().template(),
                 lines,
                 coded ? code() : "",
-                request.kind().hung() ? facts.palette() : List.of(),
+                request.kind().hung() ? colours : List.of(),
                 questions.stream().distinct().toList());
     }
 
     private void hangTag() {
-        add(Part.MAKER, studio.name());
-        add(Part.PLACE, studio.place());
+        add(Part.MAKER, origin.studio());
+        add(Part.PLACE, origin.place());
         add(Part.TITLE, piece.title().isEmpty() ? piece.number().value() : piece.title());
         add(Part.OTHER_TITLE, piece.otherTitle());
         add(Part.NUMBER, numberAndEdition());
@@ -80,44 +92,39 @@ final class LabelWords {
             statement();
         } else {
             String words = lines.stream().map(Line::text).collect(Collectors.joining(" "));
-            PartialTag.sentence(request.market(), facts.components(), words, refusals)
-                    .ifPresent(this::add);
+            PartialTag.sentence(request.market(), components, words, refusals).ifPresent(this::add);
         }
         care();
         add(Part.CARE, studio.careLine());
-        facts.palette().forEach(colour -> add(Part.COLOUR, colour.name()));
+        colours.forEach(colour -> add(Part.COLOUR, colour.name()));
         if (request.priceShown() && piece.price() != null) {
             add(Part.PRICE, piece.price().toString());
         }
     }
 
     private void careLabel() {
-        add(Part.MAKER, studio.name());
+        add(Part.MAKER, origin.studio());
         statement();
         care();
         add(Part.NUMBER, piece.number().value());
     }
 
     private void exhibitionLabel() {
-        add(
-                Part.MAKER,
-                Stream.of(studio.maker(), studio.name())
-                        .filter(s -> !s.isEmpty())
-                        .findFirst()
-                        .orElse("Maker not recorded"));
+        add(Part.MAKER, Denial.orElse(origin.named(), Denial.NO_MAKER));
         add(Part.TITLE, piece.title().isEmpty() ? "Title not recorded" : piece.title());
         add(Part.OTHER_TITLE, piece.otherTitle());
         add(Part.DATE, date());
-        List<String> cloths = clothNames();
-        add(Part.MATERIAL, cloths.isEmpty() ? "Cloth not recorded" : Wording.capital(Wording.listed(cloths)));
+        add(
+                Part.MATERIAL,
+                Wording.capital(Denial.NO_CLOTH.unless(
+                        facts,
+                        () -> clothNames().isEmpty()
+                                ? "Cloth whose name is not recorded"
+                                : Wording.listed(clothNames()))));
         add(Part.SIZE, SizeWords.of(piece, request.market()).orElse("Size not recorded"));
         add(Part.MADE, HowMade.words(facts));
         add(Part.NUMBER, numberAndEdition());
-        add(
-                Part.PLACE,
-                Stream.of(studio.maker().isEmpty() ? "" : studio.name(), studio.place())
-                        .filter(s -> !s.isEmpty())
-                        .collect(Collectors.joining(", ")));
+        add(Part.PLACE, origin.beside());
     }
 
     private boolean stored() {
@@ -142,11 +149,11 @@ final class LabelWords {
                 .collect(Collectors.joining(" "));
         FibreStatement statement = FibreStatement.of(
                 request.market(),
-                new Article(piece.category(), facts.components(), studio.dyedIn(), piece.trims(), studio, words));
+                new Article(piece.category(), components, origin.dyedIn(), piece.trims(), studio, words));
         refusals.addAll(statement.refusals());
         questions.addAll(statement.questions());
-        questions.addAll(FibreMentions.questions(
-                request.market(), facts.components(), piece.title() + " " + piece.otherTitle()));
+        questions.addAll(
+                FibreMentions.questions(request.market(), components, piece.title() + " " + piece.otherTitle()));
         statement.lines().stream()
                 .filter(line -> line.kind() != FibreLine.Kind.MAKER)
                 .filter(line -> line.kind() != FibreLine.Kind.PARTICULARS
@@ -180,11 +187,7 @@ final class LabelWords {
     }
 
     private List<String> clothNames() {
-        return facts.cloths().stream()
-                .map(c -> c.cloth().name())
-                .filter(name -> !name.isEmpty())
-                .distinct()
-                .toList();
+        return facts.cloth().names();
     }
 
     private String date() {
@@ -202,10 +205,10 @@ final class LabelWords {
 
     /** Read by a telephone with no network: number, title, studio; without the title where that is too long. */
     private String code() {
-        String whole = code(piece.number().value(), piece.title(), studio.name());
+        String whole = code(piece.number().value(), piece.title(), origin.studio());
         return whole.getBytes(StandardCharsets.UTF_8).length <= MOST_CODE_BYTES
                 ? whole
-                : code(piece.number().value(), studio.name());
+                : code(piece.number().value(), origin.studio());
     }
 
     private static String code(String... parts) {

@@ -1,20 +1,14 @@
 package tenterbook.label;
 
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import org.jdbi.v3.core.JdbiException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
-import tenterbook.archive.Kinds;
-import tenterbook.piece.Piece;
-import tenterbook.piece.Studio;
-import tenterbook.recipe.Clamping;
+import tenterbook.facts.PieceFacts;
+import tenterbook.facts.PieceReader;
 
 /**
  * Reads pieces with what their tags say and finds how they stand. What many pieces share is read once and kept, so one of these
@@ -22,14 +16,11 @@ import tenterbook.recipe.Clamping;
  */
 final class TagFinder {
     private static final Logger LOG = LoggerFactory.getLogger(TagFinder.class);
-    private final Archive archive;
-    private final Studio studio;
+    private final PieceReader reader;
     private final TagStanding tags;
-    private final Map<String, Optional<?>> shared = new ConcurrentHashMap<>();
 
     private TagFinder(Archive archive, TagStanding tags) {
-        this.archive = archive;
-        this.studio = archive.studio();
+        this.reader = new PieceReader(archive);
         this.tags = tags;
     }
 
@@ -61,35 +52,10 @@ final class TagFinder {
     }
 
     private Map<String, List<TagStanding.Standing>> together(List<String> numbers) {
-        Collection<Piece> pieces =
-                archive.ledger().records(Kinds.PIECE, numbers).values();
-        Map<String, Clamping> made = archive.ledger()
-                .records(
-                        Kinds.CLAMPING,
-                        pieces.stream()
-                                .flatMap(piece -> piece.made().stream())
-                                .map(in -> in.clamping().value())
-                                .distinct()
-                                .toList());
         Map<String, List<TagStanding.Standing>> found = new LinkedHashMap<>();
-        for (Piece piece : pieces) {
-            LabelFacts facts = Gathering.bare(
-                    studio,
-                    piece,
-                    piece.made().stream()
-                            .map(in -> made.get(in.clamping().value()))
-                            .filter(Objects::nonNull)
-                            .toList(),
-                    id -> once("cloth " + id, () -> archive.cloth(id)),
-                    id -> once("lot " + id, () -> archive.lot(id)),
-                    id -> once("board " + id, () -> archive.board(id)));
-            found.put(piece.number().value(), tags.of(facts));
+        for (PieceFacts facts : reader.named(numbers)) {
+            found.put(facts.piece().number().value(), tags.of(facts));
         }
         return found;
-    }
-
-    @SuppressWarnings("unchecked")
-    private <T> Optional<T> once(String key, java.util.function.Supplier<Optional<T>> reading) {
-        return (Optional<T>) shared.computeIfAbsent(key, of -> reading.get());
     }
 }

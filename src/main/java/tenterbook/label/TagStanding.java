@@ -9,6 +9,7 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.Papers;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelText.Part;
 import tenterbook.label.rule.Market;
 import tenterbook.piece.PieceNumber;
@@ -80,12 +81,8 @@ public final class TagStanding {
         return new TagStanding(archive, all);
     }
 
-    /**
-     * Of every market, in order.
-     *
-     * @param facts without colours: no rule asks for them, and they are looked up where a tag is to be compared
-     */
-    List<Standing> of(LabelFacts facts) {
+    /** Of every market, in order. Names of colours, which take time to find, are found only where a tag is to be compared. */
+    public List<Standing> of(PieceFacts facts) {
         List<Standing> standings = new ArrayList<>();
         for (Market market : Market.values()) {
             standings.add(standing(facts, market));
@@ -93,13 +90,15 @@ public final class TagStanding {
         return standings;
     }
 
-    private Standing standing(LabelFacts facts, Market market) {
+    private Standing standing(PieceFacts facts, Market market) {
         Tag tag = newest(new Key(facts.piece().number(), market));
         Optional<LabelRequest> asked = tag == null ? Optional.empty() : Choices.request(tag.paper);
         try {
-            LabelText now = LabelText.of(
-                    tag == null ? facts : Gathering.coloured(facts),
-                    asked.orElseGet(() -> LabelRequest.of(LabelKind.HANG_TAG, market)));
+            LabelText now = new LabelWords(
+                            facts,
+                            asked.orElseGet(() -> LabelRequest.of(LabelKind.HANG_TAG, market)),
+                            tag == null ? List.of() : TagColours.of(facts))
+                    .text();
             if (tag == null) {
                 return new Standing(market, State.NONE, List.of());
             }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import tenterbook.archive.IssuedPaper;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelText.Part;
 import tenterbook.label.rule.Refusal;
 
@@ -46,7 +47,7 @@ public record Today(State state, List<Change> changes, List<String> refused) {
     }
 
     /** Compares one piece of a paper with the facts of today. */
-    public static Today of(IssuedPaper paper, IssuedPaper.Issued issued, LabelFacts facts) {
+    public static Today of(IssuedPaper paper, IssuedPaper.Issued issued, PieceFacts facts) {
         Optional<LabelRequest> request = Choices.request(paper);
         if (request.isEmpty()) {
             return new Today(State.NOT_COMPARED, List.of(), List.of());

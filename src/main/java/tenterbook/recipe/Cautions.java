@@ -65,7 +65,7 @@ public final class Cautions {
                     .map(Substance::caution)
                     .forEach(said::add);
         }
-        if (step.kind() == StepKind.DIPS || step.dips().recorded()) {
+        if (step.dipped()) {
             said.add(
                     "Vat: alkaline liquor burns eyes and skin; goggles and gloves, and water at hand to rinse eyes. A clamped bundle is heavy and slippery when wet.");
         }

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import tenterbook.material.LotId;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
+import tenterbook.recipe.dip.DipTally;
 
 /**
  * One dyeing from folding to unclamping: boards, cloth, folds and steps. Pieces are cut from what comes out.
@@ -54,5 +55,16 @@ public record Clamping(
                 .flatMap(step -> step.charges().stream())
                 .map(Charge::lot)
                 .distinct();
+    }
+
+    /** All dips of its steps, with where each disagreement stands. */
+    public DipTally dips() {
+        DipTally sum = DipTally.NONE;
+        for (int i = 0; i < steps.size(); i++) {
+            if (steps.get(i).dipped()) {
+                sum = sum.plus(steps.get(i).dips().tally().at("clamping " + id + ", step " + (i + 1)));
+            }
+        }
+        return sum;
     }
 }

@@ -3,6 +3,7 @@ package tenterbook.recipe;
 import java.time.Duration;
 import java.util.List;
 import tenterbook.measure.Unit;
+import tenterbook.recipe.dip.DipTally;
 
 /** Figures of one dip series: how many dips, how long in the vat, how long between dips. Times in minutes. */
 record DipFigures(Figure count, Figure contact, Figure airing) {
@@ -12,24 +13,27 @@ record DipFigures(Figure count, Figure contact, Figure airing) {
         return new DipFigures(counted(series), contact(series), airing(series));
     }
 
+    /** By the rule of {@link DipTally}. */
     private static Figure counted(DipSeries series) {
-        if (series.dips().isEmpty()) {
+        DipTally tally = series.tally();
+        int timed = series.dips().size();
+        Figure figure;
+        if (tally.timed()) {
+            Working working = new Working("dips", "timed dips, counted");
+            working.note("timed dips", String.valueOf(timed));
+            figure = working.gives(() -> Span.exactly(timed), Unit.COUNT);
+        } else {
             Working working = new Working("dips", "as counted");
             Span count = working.take("number of dips", series.count(), Unit.COUNT);
-            return working.gives(() -> count, Unit.COUNT);
+            figure = working.gives(() -> count, Unit.COUNT);
         }
-        int timed = series.dips().size();
-        Working working = new Working("dips", "timed dips, counted");
-        working.note("timed dips", String.valueOf(timed));
-        Figure figure = working.gives(() -> Span.exactly(timed), Unit.COUNT);
-        String disagreement = "";
-        if (series.count().known()
-                && series.count().unit() == Unit.COUNT
-                && Span.gap(Span.exactly(timed), Span.of(series.count(), Unit.COUNT)) > 0) {
-            disagreement = "%d dips are timed, but %s are said to have been made. The timed ones are counted."
-                    .formatted(timed, series.count());
-        }
-        return new Figure(figure.name(), figure.value(), figure.formula(), figure.inputs(), disagreement, "");
+        return new Figure(
+                figure.name(),
+                figure.value(),
+                figure.formula(),
+                figure.inputs(),
+                String.join(" ", tally.disagreements()),
+                figure.refusal());
     }
 
     private static Figure contact(DipSeries series) {

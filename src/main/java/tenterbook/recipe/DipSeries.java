@@ -2,6 +2,7 @@ package tenterbook.recipe;
 
 import java.util.List;
 import tenterbook.measure.Quantity;
+import tenterbook.recipe.dip.DipTally;
 
 /**
  * The dips in a vat: a count alone, a range, or each dip with its times.
@@ -23,5 +24,10 @@ public record DipSeries(Quantity count, Quantity each, Quantity airing, List<Dip
 
     public boolean recorded() {
         return count.recorded() || each.recorded() || airing.recorded() || !dips.isEmpty();
+    }
+
+    /** How many there were; see {@link DipTally} for what holds where a count and timed dips are both there. */
+    public DipTally tally() {
+        return DipTally.of(count, dips.size(), dips.stream().allMatch(dip -> dip.in() != null && dip.out() != null));
     }
 }

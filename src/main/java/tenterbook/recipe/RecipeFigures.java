@@ -66,7 +66,7 @@ public record RecipeFigures(
         List<StepFigures> dipping = new ArrayList<>();
         for (int i = 0; i < steps.size(); i++) {
             Step step = clamping.steps().get(i);
-            if (step.kind() == StepKind.DIPS || step.dips().recorded()) {
+            if (step.dipped()) {
                 dipping.add(steps.get(i));
             }
         }

@@ -44,4 +44,9 @@ public record Step(
         dips = dips == null ? DipSeries.UNRECORDED : dips;
         notes = notes == null ? "" : notes.strip();
     }
+
+    /** Whether there was a dip series: the step is one, or dips are recorded of it. */
+    public boolean dipped() {
+        return kind == StepKind.DIPS || dips.recorded();
+    }
 }

@@ -11,8 +11,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.lucene.util.BytesRef;
 import tenterbook.colour.Lab;
+import tenterbook.facts.PieceColour;
 import tenterbook.measure.Digest;
 import tenterbook.piece.Category;
+import tenterbook.piece.ColourRole;
 import tenterbook.piece.Status;
 
 /**
@@ -44,12 +46,12 @@ final class CardBytes {
             text(out, card.photo() == null ? "" : card.photo().hex());
             text(out, card.caption());
             out.writeInt(card.band().size());
-            for (PieceCard.Band band : card.band()) {
+            for (PieceColour band : card.band()) {
                 out.writeDouble(band.colour().lightness());
                 out.writeDouble(band.colour().a());
                 out.writeDouble(band.colour().b());
                 out.writeDouble(band.share() == null ? Double.NaN : band.share());
-                text(out, band.role());
+                text(out, band.role() == null ? "" : band.role().name());
                 text(out, band.name());
             }
         } catch (IOException e) {
@@ -90,11 +92,16 @@ final class CardBytes {
             List<String> faults = texts(in);
             String photo = text(in);
             String caption = text(in);
-            List<PieceCard.Band> band = new ArrayList<>();
+            List<PieceColour> band = new ArrayList<>();
             for (int left = in.readInt(); left > 0; left--) {
                 Lab colour = new Lab(in.readDouble(), in.readDouble(), in.readDouble());
                 double share = in.readDouble();
-                band.add(new PieceCard.Band(colour, Double.isNaN(share) ? null : share, text(in), text(in)));
+                String role = text(in);
+                band.add(new PieceColour(
+                        colour,
+                        Double.isNaN(share) ? null : share,
+                        text(in),
+                        role.isEmpty() ? null : ColourRole.valueOf(role)));
             }
             return new PieceCard(
                     number,

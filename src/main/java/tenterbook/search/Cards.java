@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Comparator;
 import java.util.List;
 import org.apache.lucene.index.BinaryDocValues;
 import org.apache.lucene.index.DocValues;
@@ -14,6 +15,9 @@ import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.util.BytesRef;
 import tenterbook.archive.RecordJson;
+import tenterbook.facts.Colours;
+import tenterbook.facts.PieceColour;
+import tenterbook.facts.PieceFacts;
 import tenterbook.material.Cloth;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
@@ -21,6 +25,7 @@ import tenterbook.piece.Fault;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
+import tenterbook.recipe.dip.DipTally;
 
 /** Makes the cards of pieces and reads them from the index; keeps passages as bytes. */
 final class Cards {
@@ -30,7 +35,7 @@ final class Cards {
 
     private Cards() {}
 
-    static PieceCard of(PieceFacts facts, DipTotal dips, List<PieceColours.Colour> colours) {
+    static PieceCard of(PieceFacts facts, DipTally dips, Colours colours) {
         Piece piece = facts.piece();
         PiecePhoto shown = piece.photos().stream()
                 .filter(photo -> photo.role() == PhotoRole.FRONT)
@@ -40,7 +45,7 @@ final class Cards {
                 piece.number().value(),
                 piece.title(),
                 piece.otherTitle(),
-                piece.status(),
+                facts.whereabouts().status(),
                 piece.category(),
                 size(piece),
                 dips.text(),
@@ -49,7 +54,7 @@ final class Cards {
                         .map(use ->
                                 new PieceCard.Board(use.board().value(), facts.boardTitle(use.board()), use.state()))
                         .toList(),
-                facts.clothsUsed().map(Cloth::title).toList(),
+                facts.cloth().cloths().stream().map(Cloth::title).toList(),
                 piece.faults().stream()
                         .map(Fault::kind)
                         .filter(kind -> !kind.isEmpty())
@@ -57,7 +62,15 @@ final class Cards {
                         .toList(),
                 shown == null ? null : shown.photo(),
                 shown == null ? "" : shown.caption(),
-                PieceColours.band(colours));
+                band(colours));
+    }
+
+    /** By share, those without one first, at most twelve. */
+    private static List<PieceColour> band(Colours colours) {
+        return colours.shown().stream()
+                .sorted(Comparator.comparingDouble(colour -> colour.share() == null ? -2 : -colour.share()))
+                .limit(12)
+                .toList();
     }
 
     private static String size(Piece piece) {

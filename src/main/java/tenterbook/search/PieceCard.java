@@ -1,7 +1,7 @@
 package tenterbook.search;
 
 import java.util.List;
-import tenterbook.colour.Lab;
+import tenterbook.facts.PieceColour;
 import tenterbook.measure.Digest;
 import tenterbook.piece.Category;
 import tenterbook.piece.Status;
@@ -16,7 +16,7 @@ import tenterbook.piece.Status;
  * @param faults kinds, each once
  * @param photo digest of the first front photograph, or of the first at all; null where there is none
  * @param caption of that photograph
- * @param band the piece's colours, greatest share first
+ * @param band the piece's colours as named, else the palette of its photographs; those without a share first, then the greatest
  */
 public record PieceCard(
         String number,
@@ -32,7 +32,7 @@ public record PieceCard(
         List<String> faults,
         Digest photo,
         String caption,
-        List<Band> band) {
+        List<PieceColour> band) {
     /**
      * A board pair the piece was clamped between.
      *
@@ -42,20 +42,6 @@ public record PieceCard(
     public record Board(String id, String title, String state) {
         public Board {
             state = state == null ? "" : state;
-        }
-    }
-
-    /**
-     * A colour of the piece.
-     *
-     * @param share of the piece, 0 to 1; null where not measured
-     * @param role as in 'ground'; empty where it comes from the photograph's palette
-     * @param name the maker's own, else a plain colour name
-     */
-    public record Band(Lab colour, Double share, String role, String name) {
-        public Band {
-            role = role == null ? "" : role;
-            name = name == null ? "" : name;
         }
     }
 

@@ -21,16 +21,18 @@ import org.apache.lucene.document.StringField;
 import org.apache.lucene.document.TextField;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.util.BytesRef;
+import tenterbook.facts.Colours;
+import tenterbook.facts.PieceFacts;
 import tenterbook.measure.Digest;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.Piece;
-import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.BoardUse;
+import tenterbook.recipe.dip.DipTally;
 
 /** The index entry of one piece. */
 final class PieceDocument {
     /** What the index holds and how; an index of another format is thrown away and rebuilt. */
-    static final String FORMAT = "7";
+    static final String FORMAT = "8";
 
     static final String NUMBER = "number";
     static final String SQUASHED = "number.squashed";
@@ -56,22 +58,22 @@ final class PieceDocument {
     private final MessageDigest print = Digest.sha256();
     private final String number;
 
-    private PieceDocument(PieceFacts facts) {
+    private PieceDocument(PieceFacts facts, List<OutsideFacets.Given> given) {
         this.number = facts.piece().number().value();
-        List<PieceColours.Colour> colours = PieceColours.of(facts);
-        DipTotal dips = DipTotal.of(facts.clampings());
+        Colours colours = facts.colours();
+        DipTally dips = facts.dips();
         words(facts, colours);
-        facets(PieceFacets.of(facts));
-        numbers(facts.piece(), PieceNumbers.of(facts.piece(), dips, colours), facts.recorded());
-        facts.examined().map(Examination::when).ifPresent(when -> sortDay(SORT_EXAMINED, when));
+        facets(PieceFacets.of(facts, given));
+        numbers(facts.piece(), PieceNumbers.of(facts.piece(), dips, colours.all()), facts.recorded());
+        facts.condition().lastLooked().ifPresent(when -> sortDay(SORT_EXAMINED, when));
         byte[] card = CardBytes.written(Cards.of(facts, dips, colours));
         print.update(card);
         document.add(new BinaryDocValuesField(CARD, new BytesRef(card)));
         document.add(new StoredField(PRINT, printed()));
     }
 
-    static PieceDocument of(PieceFacts facts) {
-        return new PieceDocument(facts);
+    static PieceDocument of(PieceFacts facts, List<OutsideFacets.Given> given) {
+        return new PieceDocument(facts, given);
     }
 
     static Term key(String number) {
@@ -91,7 +93,7 @@ final class PieceDocument {
         return document.get(PRINT);
     }
 
-    private void words(PieceFacts facts, List<PieceColours.Colour> colours) {
+    private void words(PieceFacts facts, Colours colours) {
         Piece piece = facts.piece();
         document.add(new StringField(NUMBER, number, Field.Store.YES));
         term(SQUASHED, FacetValues.squashed(number));
@@ -103,12 +105,12 @@ final class PieceDocument {
         }
         Stream.of(
                         facts.boards().values().stream().map(board -> board.title()),
-                        facts.clothsUsed().map(cloth -> cloth.title()),
+                        facts.cloth().cloths().stream().map(cloth -> cloth.title()),
                         facts.lotsUsed().map(PieceFacets::nameOf))
                 .flatMap(names -> names)
                 .sorted()
                 .forEach(name -> text(NAMED, name));
-        List<PieceTexts.Passage> passages = PieceTexts.of(facts, colours);
+        List<PieceTexts.Passage> passages = PieceTexts.of(facts, colours.all());
         passages.forEach(passage -> text(ALL, passage.text()));
         sameBytes(PASSAGES, Cards.written(passages));
         facts.boardUses().stream().map(BoardUse::board).distinct().forEach(board -> term(BOARD, board.value()));

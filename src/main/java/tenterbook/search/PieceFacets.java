@@ -1,16 +1,20 @@
 package tenterbook.search;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import tenterbook.facts.Condition;
+import tenterbook.facts.Denial;
+import tenterbook.facts.PieceFacts;
 import tenterbook.material.FibreShare;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
+import tenterbook.measure.PartialDate;
 import tenterbook.piece.Fault;
 import tenterbook.piece.Piece;
-import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.BoardUse;
 
 /** Under which values of each facet a piece stands. */
@@ -32,7 +36,7 @@ final class PieceFacets {
         }
     }
 
-    static Map<Facet, Set<Value>> of(PieceFacts facts) {
+    static Map<Facet, Set<Value>> of(PieceFacts facts, List<OutsideFacets.Given> given) {
         Map<Facet, Set<Value>> values = new TreeMap<>();
         Piece piece = facts.piece();
         for (BoardUse use : facts.boardUses()) {
@@ -42,7 +46,7 @@ final class PieceFacets {
                 put(values, Facet.BOARD, use.board() + "/" + use.state(), title + ", state " + use.state());
             }
         }
-        facts.clothsUsed().forEach(cloth -> {
+        facts.cloth().cloths().forEach(cloth -> {
             put(values, Facet.CLOTH, cloth.id().value(), cloth.title());
             cloth.content().stream().map(FibreShare::fibre).forEach(fibre -> name(values, Facet.FIBRE, fibre));
         });
@@ -51,34 +55,29 @@ final class PieceFacets {
         put(
                 values,
                 Facet.STATUS,
-                FacetValues.word(piece.status()),
-                piece.status().toString());
-        facts.given().forEach(given -> put(values, given.facet(), given.value(), given.label()));
+                FacetValues.word(facts.whereabouts().status()),
+                facts.whereabouts().status().toString());
+        given.forEach(each -> put(values, each.facet(), each.value(), each.label()));
         put(
                 values,
                 Facet.CATEGORY,
                 FacetValues.word(piece.category()),
                 piece.category().toString());
-        if (facts.holder() != null) {
-            put(
-                    values,
-                    Facet.HOLDER,
-                    facts.holder().id().value(),
-                    facts.holder().title());
-        }
+        facts.holder().ifPresent(holder -> put(values, Facet.HOLDER, holder.id().value(), holder.title()));
         if (piece.finished().year() != null) {
             String year = String.format(Locale.ROOT, "%04d", piece.finished().year());
             put(values, Facet.YEAR, year, year);
         }
-        piece.faults().stream().map(Fault::kind).forEach(kind -> name(values, Facet.FAULT, kind));
-        String examined = facts.examined().map(PieceFacets::year).orElse("never");
+        Condition condition = facts.condition();
+        condition.faults().stream().map(Fault::kind).forEach(kind -> name(values, Facet.FAULT, kind));
+        String examined = Denial.NEVER.unless(
+                condition, () -> condition.lastLooked().map(PieceFacets::year).orElseThrow());
         put(values, Facet.EXAMINED, examined.replace(' ', '-'), examined);
         return values;
     }
 
-    private static String year(Examination examination) {
-        Integer year = examination.when().year();
-        return year == null ? "year not known" : String.format(Locale.ROOT, "%04d", year);
+    private static String year(PartialDate when) {
+        return when.year() == null ? "year not known" : String.format(Locale.ROOT, "%04d", when.year());
     }
 
     static String nameOf(Lot lot) {

@@ -4,10 +4,12 @@ import java.nio.ByteBuffer;
 import java.time.LocalDate;
 import java.util.List;
 import org.apache.lucene.util.BytesRef;
+import tenterbook.facts.PieceColour;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.Unit;
 import tenterbook.piece.Piece;
+import tenterbook.recipe.dip.DipTally;
 
 /**
  * Everything about a piece that is a number, as it lies in one field of the index. Ranges are a lower and an upper end;
@@ -28,9 +30,9 @@ record PieceNumbers(double[] ranges, double[] colours) {
     /** Numbers for each colour. */
     static final int COLOUR = 5;
 
-    static PieceNumbers of(Piece piece, DipTotal dips, List<PieceColours.Colour> colours) {
+    static PieceNumbers of(Piece piece, DipTally dips, List<PieceColour> colours) {
         double[] ranges = new double[2 * RANGES];
-        put(ranges, DIPS, dips.low(), dips.high());
+        put(ranges, DIPS, dips.known() ? dips.low() : Double.NaN, dips.known() ? dips.high() : Double.NaN);
         putLength(ranges, LENGTH, piece.length());
         putLength(ranges, WIDTH, piece.width());
         double price =
@@ -44,12 +46,12 @@ record PieceNumbers(double[] ranges, double[] colours) {
                 !when.known() ? Double.NaN : day(when.to(), Double.POSITIVE_INFINITY));
         double[] packed = new double[COLOUR * colours.size()];
         for (int i = 0; i < colours.size(); i++) {
-            PieceColours.Colour colour = colours.get(i);
-            packed[COLOUR * i] = colour.lab().lightness();
-            packed[COLOUR * i + 1] = colour.lab().a();
-            packed[COLOUR * i + 2] = colour.lab().b();
+            PieceColour colour = colours.get(i);
+            packed[COLOUR * i] = colour.colour().lightness();
+            packed[COLOUR * i + 1] = colour.colour().a();
+            packed[COLOUR * i + 2] = colour.colour().b();
             packed[COLOUR * i + 3] = colour.share() == null ? Double.NaN : colour.share();
-            packed[COLOUR * i + 4] = colour.part() == null ? -1 : colour.part().ordinal();
+            packed[COLOUR * i + 4] = colour.role() == null ? -1 : colour.role().ordinal();
         }
         return new PieceNumbers(ranges, packed);
     }

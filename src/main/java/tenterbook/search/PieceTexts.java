@@ -6,12 +6,16 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenterbook.board.BoardPair;
+import tenterbook.colour.ColourWords;
+import tenterbook.facts.PieceColour;
+import tenterbook.facts.PieceFacts;
 import tenterbook.material.Cloth;
 import tenterbook.material.FibreShare;
 import tenterbook.material.Lot;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.Event;
 import tenterbook.piece.Fault;
+import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.Observation;
@@ -25,7 +29,7 @@ final class PieceTexts {
     /** @param label as in 'lesson' */
     record Passage(String label, String text) {}
 
-    static List<Passage> of(PieceFacts facts, List<PieceColours.Colour> colours) {
+    static List<Passage> of(PieceFacts facts, List<PieceColour> colours) {
         List<Passage> texts = new ArrayList<>();
         Piece piece = facts.piece();
         add(texts, "other title", piece.otherTitle());
@@ -33,17 +37,13 @@ final class PieceTexts {
         add(texts, "kept at", piece.place());
         add(texts, "trims", piece.trims());
         add(texts, "edition", piece.edition());
-        if (facts.holder() != null) {
-            add(texts, "holder", facts.holder().title());
-        }
+        facts.holder().ifPresent(holder -> add(texts, "holder", holder.title()));
         for (Fault fault : piece.faults()) {
             add(texts, "fault", fault.kind(), fault.where(), fault.note());
         }
         facts.examinations().forEach(examination -> examination(texts, examination));
         for (Event event : piece.events()) {
-            String party = event.party() != null && facts.parties().containsKey(event.party())
-                    ? facts.parties().get(event.party()).title()
-                    : "";
+            String party = facts.party(event.party()).map(Party::title).orElse("");
             if (!event.note().isEmpty() || !party.isEmpty()) {
                 add(texts, event.kind().toString(), party, event.note());
             }
@@ -55,11 +55,11 @@ final class PieceTexts {
         piece.made().forEach(made -> add(texts, "made", made.note()));
         facts.clampings().forEach(clamping -> clamping(texts, clamping));
         facts.boardUses().forEach(use -> board(texts, facts.boards().get(use.board()), use.state()));
-        facts.clothsUsed().forEach(cloth -> cloth(texts, cloth));
+        facts.cloth().cloths().forEach(cloth -> cloth(texts, cloth));
         facts.lotsUsed().forEach(lot -> lot(texts, lot));
-        String names = Stream.concat(
-                        colours.stream().map(PieceColours.Colour::name),
-                        colours.stream().map(colour -> tenterbook.colour.ColourWords.of(colour.lab())))
+        String names = colours.stream()
+                .flatMap(colour -> Stream.of(colour.name(), ColourWords.of(colour.colour())))
+                .filter(name -> !name.isEmpty())
                 .distinct()
                 .collect(Collectors.joining(", "));
         add(texts, "colours", names);

@@ -3,6 +3,7 @@ package tenterbook.search;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import tenterbook.facts.PieceFacts;
 import tenterbook.material.Role;
 import tenterbook.piece.Fault;
 import tenterbook.piece.Piece;
@@ -39,7 +40,8 @@ final class SuggestTerms {
         facts.lotsUsed(Role.DYE)
                 .map(PieceFacets::nameOf)
                 .forEach(name -> made.words('d', name, name.toLowerCase(java.util.Locale.ROOT)));
-        facts.clothsUsed()
+        facts.cloth()
+                .cloths()
                 .forEach(cloth -> made.words('e', cloth.title(), cloth.id().value()));
         piece.faults().stream()
                 .map(Fault::kind)

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tenterbook.board.BoardId;
+import tenterbook.facts.PieceFacts;
 import tenterbook.measure.Basis;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.Unit;
@@ -40,7 +41,7 @@ class HowMadeTest {
                         "Clamp-resist dyed by hand between carved boards (B09, state not recorded); dyes not recorded.");
         assertThat(words(clamped(Samples.clamping(FoldScheme.UNRECORDED, List.of()))))
                 .contains("boards that are not recorded");
-        assertThat(HowMade.words(clamped())).isEqualTo(HowMade.NOT_RECORDED);
+        assertThat(HowMade.words(clamped())).isEqualTo("How it was made is not recorded.");
     }
 
     @Test
@@ -63,7 +64,7 @@ class HowMadeTest {
                 .endsWith("; weld through the holes; a further lot whose name is not recorded.");
     }
 
-    private static LabelFacts withVat(Quantity dips, String... dyes) {
+    private static PieceFacts withVat(Quantity dips, String... dyes) {
         return clamped(Samples.clamping(
                 FoldScheme.UNRECORDED,
                 List.of(new BoardUse(new BoardId("B02"), "II")),
@@ -71,12 +72,18 @@ class HowMadeTest {
                 Samples.step(StepKind.MORDANTING, null, "", "aluminium acetate")));
     }
 
-    private static LabelFacts clamped(Clamping... clampings) {
-        LabelFacts f = Samples.heron();
-        return new LabelFacts(f.studio(), f.piece(), f.cloths(), f.lots(), f.boards(), List.of(clampings), f.palette());
+    private static PieceFacts clamped(Clamping... clampings) {
+        PieceFacts f = Samples.heron();
+        return Samples.facts(
+                f.piece(),
+                List.copyOf(f.cloths().values()),
+                List.copyOf(f.lots().values()),
+                List.copyOf(f.boards().values()),
+                List.of(clampings),
+                List.of());
     }
 
-    private static String words(LabelFacts facts) {
+    private static String words(PieceFacts facts) {
         return HowMade.words(facts).replace('\u00a0', ' ');
     }
 }

@@ -1,14 +1,19 @@
 package tenterbook.label;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
 import tenterbook.colour.Lab;
+import tenterbook.facts.PieceFacts;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.material.FibreShare;
@@ -17,21 +22,27 @@ import tenterbook.material.LotId;
 import tenterbook.material.Role;
 import tenterbook.material.Source;
 import tenterbook.measure.Basis;
+import tenterbook.measure.Digest;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.Category;
+import tenterbook.piece.ColourRegion;
+import tenterbook.piece.ColourRole;
 import tenterbook.piece.LocalName;
 import tenterbook.piece.NumberScheme;
+import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
+import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.Studio;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Charge;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
+import tenterbook.recipe.Cut;
 import tenterbook.recipe.DipSeries;
 import tenterbook.recipe.FoldScheme;
 import tenterbook.recipe.Step;
@@ -205,21 +216,20 @@ public final class Samples {
     }
 
     /** A linen hanging of weld and woad between a recut pair of boards. */
-    public static LabelFacts heron() {
+    public static PieceFacts heron() {
         return facts(piece("V24-005", "Heron weir, second cutting", "", Category.WALL_HANGING, List.of()));
     }
 
     /** As {@link #heron()}, with a title in Japanese and a wash test that passed. */
-    public static LabelFacts kasuri() {
+    public static PieceFacts kasuri() {
         return facts(piece(
                 "V24-005", "Heron weir", "板締め絞り", Category.SCARF, List.of(test(CareTest.Kind.HAND_WASH, 28.0, true))));
     }
 
-    public static LabelFacts facts(Piece piece) {
-        return new LabelFacts(
-                STUDIO,
+    public static PieceFacts facts(Piece piece) {
+        return facts(
                 piece,
-                List.of(new LabelFacts.ClothPart(cloth("linen voile", "Belgium", share("linen", 100.0)), "")),
+                List.of(cloth("linen voile", "Belgium", share("linen", 100.0))),
                 List.of(lot("woad", Role.DYE), lot("weld", Role.DYE), lot("aluminium acetate", Role.MORDANT)),
                 List.of(new BoardPair(
                         new BoardId("B02"),
@@ -241,13 +251,78 @@ public final class Samples {
                         step(StepKind.BATH, null, "", "weld"),
                         step(StepKind.DIPS, dips(count(3)), "Mare", "woad"))),
                 List.of(
-                        new PaletteColour(new Lab(57, -19, 14), 0.61, "weir green"),
-                        new PaletteColour(new Lab(88, -3, 12), 0.27, "reserved linen"),
-                        new PaletteColour(new Lab(44, -9, -14), 0.12, "deep water")));
+                        named(new Lab(57, -19, 14), 0.61, "weir green"),
+                        named(new Lab(88, -3, 12), 0.27, "reserved linen"),
+                        named(new Lab(44, -9, -14), 0.12, "deep water")));
     }
 
-    public static LabelFacts with(LabelFacts facts, Piece piece, List<LabelFacts.ClothPart> cloths) {
-        return new LabelFacts(
-                facts.studio(), piece, cloths, facts.lots(), facts.boards(), facts.clampings(), facts.palette());
+    private static ColourRegion named(Lab colour, double share, String name) {
+        return new ColourRegion(ColourRole.OTHER, name, colour, share, List.of(), false);
+    }
+
+    /**
+     * A piece with the records that say something of it.
+     *
+     * @param cloths cuts of the first clamping
+     * @param colours named on a photograph of the piece as it now is
+     */
+    public static PieceFacts facts(
+            Piece piece,
+            List<Cloth> cloths,
+            List<Lot> lots,
+            List<BoardPair> boards,
+            List<Clamping> clampings,
+            List<ColourRegion> colours) {
+        List<Clamping> made = new ArrayList<>(clampings);
+        if (!made.isEmpty()) {
+            made.set(0, cutFrom(made.get(0), cloths));
+        }
+        return new PieceFacts(
+                STUDIO,
+                piece.withPhotos(
+                        colours.isEmpty()
+                                ? List.of()
+                                : List.of(new PiecePhoto(
+                                        new Digest("a".repeat(64)), PhotoRole.FRONT, "", piece.state(), colours))),
+                made,
+                boards.stream().collect(Collectors.toMap(BoardPair::id, Function.identity())),
+                cloths.stream().collect(Collectors.toMap(Cloth::id, Function.identity())),
+                lots.stream().collect(Collectors.toMap(Lot::id, Function.identity())),
+                Map.of(),
+                Map.of(),
+                List.of(),
+                null);
+    }
+
+    private static Clamping cutFrom(Clamping clamping, List<Cloth> cloths) {
+        return new Clamping(
+                clamping.id(),
+                clamping.title(),
+                clamping.when(),
+                clamping.boards(),
+                clamping.fold(),
+                cloths.stream()
+                        .map(cloth -> new Cut(cloth.id(), null, null, null, null))
+                        .toList(),
+                clamping.steps(),
+                clamping.clamped(),
+                clamping.pressure(),
+                clamping.water(),
+                clamping.lesson(),
+                clamping.notes(),
+                clamping.copiedFrom());
+    }
+
+    /** The same made in the same way, of other cloths. */
+    public static PieceFacts with(PieceFacts facts, Piece piece, List<Cloth> cloths) {
+        return facts(
+                piece,
+                cloths,
+                List.copyOf(facts.lots().values()),
+                List.copyOf(facts.boards().values()),
+                facts.clampings(),
+                facts.piece().photos().stream()
+                        .flatMap(photo -> photo.regions().stream())
+                        .toList());
     }
 }

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.Restore;
+import tenterbook.facts.PieceReader;
 import tenterbook.label.TagStanding.Standing;
 import tenterbook.label.TagStanding.State;
 import tenterbook.label.rule.Market;
@@ -155,7 +156,7 @@ class TagTableTest {
                 Today today = Today.of(
                         paper,
                         issued,
-                        Gathering.of(archive, archive.piece(number).orElseThrow()));
+                        PieceReader.of(archive, archive.piece(number).orElseThrow()));
                 assertThat(today.changes()).isNotEmpty();
                 assertThat(eu(table, number).reasons())
                         .containsExactlyElementsOf(today.changes().stream()

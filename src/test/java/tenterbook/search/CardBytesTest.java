@@ -7,8 +7,10 @@ import java.util.List;
 import org.apache.lucene.util.BytesRef;
 import org.junit.jupiter.api.Test;
 import tenterbook.colour.Lab;
+import tenterbook.facts.PieceColour;
 import tenterbook.measure.Digest;
 import tenterbook.piece.Category;
+import tenterbook.piece.ColourRole;
 import tenterbook.piece.Status;
 
 class CardBytesTest {
@@ -27,8 +29,8 @@ class CardBytesTest {
             Digest.of(new byte[] {1}),
             "𝄞 front",
             List.of(
-                    new PieceCard.Band(new Lab(40.125, -4, -23), 0.4, "", "deep blue"),
-                    new PieceCard.Band(new Lab(88, 0, 8), null, "ground", "")));
+                    new PieceColour(new Lab(40.125, -4, -23), 0.4, "deep blue", null),
+                    new PieceColour(new Lab(88, 0, 8), null, "", ColourRole.GROUND)));
 
     @Test
     void aCardComesBackAsItWas() {

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.facts.PieceFacts;
 import tenterbook.ledger.Progress;
 import tenterbook.material.Role;
 import tenterbook.measure.Basis;
@@ -230,28 +231,12 @@ class FollowingTest {
             try (PieceIndex index = PieceIndex.open(archive)) {
                 assertThat(find(index, "heron")).hasSize(2);
             }
-            PieceDocument other = PieceDocument.of(new PieceFacts(
-                    Demo.piece("V24-003", "Forged", null, Status.LOST, "2024"),
-                    List.of(),
-                    java.util.Map.of(),
-                    java.util.Map.of(),
-                    java.util.Map.of(),
-                    java.util.Map.of(),
-                    java.util.Map.of(),
-                    List.of(),
-                    List.of(),
-                    null));
-            PieceDocument extra = PieceDocument.of(new PieceFacts(
-                    Demo.piece("Z99-001", "Never was", null, Status.LOST, "2024"),
-                    List.of(),
-                    java.util.Map.of(),
-                    java.util.Map.of(),
-                    java.util.Map.of(),
-                    java.util.Map.of(),
-                    java.util.Map.of(),
-                    List.of(),
-                    List.of(),
-                    null));
+            PieceDocument other = PieceDocument.of(
+                    PieceFacts.alone(archive.studio(), Demo.piece("V24-003", "Forged", null, Status.LOST, "2024")),
+                    List.of());
+            PieceDocument extra = PieceDocument.of(
+                    PieceFacts.alone(archive.studio(), Demo.piece("Z99-001", "Never was", null, Status.LOST, "2024")),
+                    List.of());
             try (Generation generation = Generation.newest(archive.folder().index(), OutsideFacets.NONE)
                     .orElseThrow()) {
                 generation.remove("V24-001");

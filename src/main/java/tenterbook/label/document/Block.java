@@ -2,7 +2,7 @@ package tenterbook.label.document;
 
 import java.util.List;
 import java.util.Objects;
-import tenterbook.colour.Lab;
+import tenterbook.facts.PieceColour;
 import tenterbook.measure.Digest;
 
 /** One block of a document: exact words, and no more of its looks than the words need. Texts are one paragraph each. */
@@ -175,21 +175,12 @@ public sealed interface Block {
         }
     }
 
-    /**
-     * A colour of a band.
-     *
-     * @param colour CIELAB, D65, 2° observer
-     * @param share of the area, 0 to 1; null where not measured
-     */
-    record Swatch(Lab colour, Double share, String name) {
-        public Swatch {
-            name = Block.line(name);
-        }
-    }
-
-    record Palette(List<Swatch> colours) implements Block {
+    /** Colours with their names and, where measured, shares; of each no more is kept on paper. */
+    record Palette(List<PieceColour> colours) implements Block {
         public Palette {
-            colours = List.copyOf(colours);
+            colours = colours.stream()
+                    .map(each -> new PieceColour(each.colour(), each.share(), Block.line(each.name())))
+                    .toList();
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import tenterbook.archive.IssuedPaper.Line;
 import tenterbook.colour.Lab;
+import tenterbook.facts.PieceColour;
 import tenterbook.measure.Digest;
 
 /** Blocks as lines and back. Each block opens with a line of its own kind; lines that belong to it follow. */
@@ -225,12 +226,12 @@ final class BlockLines {
         return marks;
     }
 
-    private List<Block.Swatch> colours() {
-        List<Block.Swatch> colours = new ArrayList<>();
+    private List<PieceColour> colours() {
+        List<PieceColour> colours = new ArrayList<>();
         while (next("colour")) {
             Line colour = lines.get(at++);
             String[] basis = colour.basis().split(" ");
-            colours.add(new Block.Swatch(
+            colours.add(new PieceColour(
                     new Lab(Double.parseDouble(basis[0]), Double.parseDouble(basis[1]), Double.parseDouble(basis[2])),
                     basis[3].equals(NONE) ? null : (Double) Double.parseDouble(basis[3]),
                     colour.text()));

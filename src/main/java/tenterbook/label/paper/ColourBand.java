@@ -1,8 +1,8 @@
 package tenterbook.label.paper;
 
 import java.util.List;
+import tenterbook.facts.PieceColour;
 import tenterbook.label.LabelText;
-import tenterbook.label.PaletteColour;
 import tenterbook.label.layout.Column;
 import tenterbook.label.layout.Face;
 import tenterbook.label.layout.Ink;
@@ -21,7 +21,7 @@ final class ColourBand {
     private static final double KEY = 2.1;
     private static final Style NAME = Style.of(Face.TEXT, 6.8, 8, 6);
 
-    private final List<PaletteColour> colours;
+    private final List<PieceColour> colours;
     private final LabelText text;
     private final boolean shares;
     private final double sum;
@@ -31,14 +31,14 @@ final class ColourBand {
         this.colours = text.colours();
         this.shares = colours.stream().allMatch(c -> c.share() != null)
                 && colours.stream().anyMatch(c -> c.share() > 0);
-        this.sum = shares ? colours.stream().mapToDouble(PaletteColour::share).sum() : colours.size();
+        this.sum = shares ? colours.stream().mapToDouble(PieceColour::share).sum() : colours.size();
     }
 
     boolean empty() {
         return colours.isEmpty();
     }
 
-    private double part(PaletteColour colour) {
+    private double part(PieceColour colour) {
         return (shares ? colour.share() : 1) / sum;
     }
 
@@ -50,7 +50,7 @@ final class ColourBand {
         return colours.stream().filter(c -> !c.name().isEmpty()).count();
     }
 
-    private Line name(Ink ink, PaletteColour colour, double widthMm) {
+    private Line name(Ink ink, PieceColour colour, double widthMm) {
         return new Column(LabelDrawing.what(text, "name of a colour"))
                 .add(colour.name(), NAME, 0)
                 .set(ink.setter(), widthMm, Mm.of(NAME.leading()))
@@ -78,7 +78,7 @@ final class ColourBand {
         double least = y;
         long namesLeft = named();
         for (int i = 0; i < colours.size(); i++) {
-            PaletteColour colour = colours.get(i);
+            PieceColour colour = colours.get(i);
             double tall = height * part(colour);
             Swatch.draw(ink, text, i, x, top, WIDTH, tall - gap());
             if (!colour.name().isEmpty()) {

@@ -16,7 +16,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
-import tenterbook.label.LabelFacts;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
 import tenterbook.label.SheetSize;
@@ -54,7 +54,7 @@ public final class LabelPaper {
      * @throws CancellationException where {@code progress} stops it
      */
     public static void pdf(
-            List<LabelFacts> pieces, LabelRequest request, OutputStream out, Clock clock, Progress progress)
+            List<PieceFacts> pieces, LabelRequest request, OutputStream out, Clock clock, Progress progress)
             throws IOException {
         print(LabelText.of(pieces, request), request, out, clock, progress);
     }
@@ -180,16 +180,16 @@ public final class LabelPaper {
      *
      * @param dpi dots per inch, 36 to 1200
      */
-    public static byte[] png(LabelFacts facts, LabelRequest request, double dpi) throws IOException {
+    public static byte[] png(PieceFacts facts, LabelRequest request, double dpi) throws IOException {
         return picture(facts, request, dpi, false);
     }
 
     /** A picture of the label alone, cut as it will be, PNG. */
-    public static byte[] face(LabelFacts facts, LabelRequest request, double dpi) throws IOException {
+    public static byte[] face(PieceFacts facts, LabelRequest request, double dpi) throws IOException {
         return picture(facts, request.on(SheetSize.SINGLE).laid(request.laying().times(1)), dpi, true);
     }
 
-    private static byte[] picture(LabelFacts facts, LabelRequest request, double dpi, boolean cut) throws IOException {
+    private static byte[] picture(PieceFacts facts, LabelRequest request, double dpi, boolean cut) throws IOException {
         if (!(dpi >= 36 && dpi <= 1200)) {
             throw new IllegalArgumentException("A picture of a label has 36 to 1200 dots per inch; found " + dpi);
         }

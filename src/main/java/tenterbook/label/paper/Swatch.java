@@ -1,8 +1,8 @@
 package tenterbook.label.paper;
 
 import tenterbook.colour.Srgb;
+import tenterbook.facts.PieceColour;
 import tenterbook.label.LabelText;
-import tenterbook.label.PaletteColour;
 import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Tone;
 
@@ -21,7 +21,7 @@ final class Swatch {
 
     /** @param index which of the piece's colours, from 0 */
     static void draw(Ink ink, LabelText text, int index, double x, double y, double width, double height) {
-        PaletteColour colour = text.colours().get(index);
+        PieceColour colour = text.colours().get(index);
         if (!text.request().blackOnly()) {
             Srgb screen = colour.colour().srgb();
             ink.rectangle(x, y, width, height, new Tone(screen.red(), screen.green(), screen.blue()));

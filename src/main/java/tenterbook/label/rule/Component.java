@@ -20,6 +20,11 @@ public record Component(String part, String cloth, List<FibreShare> content, Str
         wovenIn = wovenIn == null ? "" : wovenIn.strip();
     }
 
+    /** A cloth of which no part of the piece is said. */
+    public static Component of(Cloth cloth) {
+        return of("", cloth);
+    }
+
     public static Component of(String part, Cloth cloth) {
         String name = cloth.name().isEmpty() ? cloth.id().value() : cloth.name();
         return new Component(part, name, cloth.content(), cloth.wovenIn());

@@ -7,7 +7,7 @@ package tenterbook.recipe.dip;
  * @param high most, not below {@code low}, at most 200
  */
 public record DipCount(int low, int high) {
-    private static final int MOST = 200;
+    static final int MOST = 200;
 
     /** @throws IllegalArgumentException if out of range or in the wrong order */
     public DipCount {

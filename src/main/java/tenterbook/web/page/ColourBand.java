@@ -3,17 +3,13 @@ package tenterbook.web.page;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
 import tenterbook.colour.ColourWords;
 import tenterbook.colour.Lab;
 import tenterbook.colour.card.MeasuredColour;
 import tenterbook.colour.card.WhitePoint;
-import tenterbook.measure.Digest;
+import tenterbook.facts.Colours;
+import tenterbook.facts.PieceColour;
 import tenterbook.photo.Photo;
-import tenterbook.piece.ColourRegion;
-import tenterbook.piece.Piece;
-import tenterbook.piece.PiecePhoto;
 import tenterbook.search.PieceCard;
 
 /**
@@ -22,8 +18,9 @@ import tenterbook.search.PieceCard;
  * @param swatches widest first, at most eight
  * @param named whether a person named them; otherwise they are the palette of a whole photograph, background and all
  * @param calibrated whether every one comes from a calibrated photograph
+ * @param ofState the earlier state of the piece that they show; 0 where they show it as it now is, or where that is not asked
  */
-public record ColourBand(List<Swatch> swatches, boolean named, boolean calibrated) {
+public record ColourBand(List<Swatch> swatches, boolean named, boolean calibrated, int ofState) {
     /**
      * @param fill as {@code #rrggbb}
      * @param words the colour in words
@@ -45,71 +42,52 @@ public record ColourBand(List<Swatch> swatches, boolean named, boolean calibrate
         }
     }
 
-    private record Part(Lab colour, String name, double share) {}
+    /** How wide a colour is shown whose share nobody measured, and the least width of any, as parts of the whole. */
+    private static final double UNMEASURED = 0.1;
 
-    public static ColourBand of(Piece piece, Function<Digest, Optional<Photo>> photos) {
-        List<PiecePhoto> now = piece.photos().stream()
-                .filter(photo -> photo.state() == piece.state())
-                .toList();
-        List<Part> named = new ArrayList<>();
-        boolean calibrated = true;
-        for (PiecePhoto photo : now.isEmpty() ? piece.photos() : now) {
-            for (ColourRegion region : photo.regions()) {
-                String name = region.name().isEmpty() ? region.role().toString() : region.name();
-                named.add(new Part(region.colour(), name, region.share() == null ? 0.1 : region.share()));
-                calibrated &= region.calibrated();
-            }
-        }
-        if (!named.isEmpty()) {
-            return of(named, true, calibrated);
-        }
-        return (now.isEmpty() ? piece.photos() : now)
-                .stream()
-                        .map(photo -> photos.apply(photo.photo()))
-                        .flatMap(Optional::stream)
-                        .findFirst()
-                        .map(ColourBand::of)
-                        .orElse(new ColourBand(List.of(), false, false));
+    private static final double LEAST = 0.03;
+
+    public static ColourBand of(Colours colours) {
+        return of(
+                colours.shown(),
+                colours.from() == Colours.From.NAMED,
+                colours.calibrated(),
+                colours.now() ? 0 : colours.state());
     }
 
     /** The band kept in the index with a piece. */
     public static ColourBand of(PieceCard card) {
-        boolean named = card.band().stream().anyMatch(band -> !band.role().isEmpty());
-        List<Part> parts = card.band().stream()
-                .filter(band -> !named || !band.role().isEmpty())
-                .map(band -> new Part(
-                        band.colour(),
-                        band.role().isEmpty() ? "" : band.name().isEmpty() ? band.role() : band.name(),
-                        band.share() == null ? 0.1 : band.share()))
-                .toList();
-        return of(parts, named, false);
+        return of(card.band(), card.band().stream().anyMatch(colour -> colour.role() != null), false, 0);
     }
 
     public static ColourBand of(Photo photo) {
-        return of(
-                photo.palette().stream()
-                        .map(colour -> new Part(colour.colour(), "", colour.share()))
-                        .toList(),
-                false,
-                !photo.calibration().equals(Photo.UNCALIBRATED));
+        return of(Colours.ofPalette(photo), false, !photo.calibration().equals(Photo.UNCALIBRATED), 0);
     }
 
-    private static ColourBand of(List<Part> parts, boolean named, boolean calibrated) {
-        List<Part> widest = parts.stream()
-                .sorted(Comparator.comparingDouble(Part::share).reversed())
+    private static ColourBand of(List<PieceColour> colours, boolean named, boolean calibrated, int ofState) {
+        List<PieceColour> widest = colours.stream()
+                .sorted(Comparator.comparingDouble(ColourBand::share).reversed())
                 .limit(8)
                 .toList();
-        double sum = widest.stream()
-                .mapToDouble(part -> Math.max(part.share(), 0.03))
-                .sum();
+        double sum = widest.stream().mapToDouble(ColourBand::width).sum();
         List<Swatch> swatches = new ArrayList<>();
         double left = 0;
-        for (Part part : widest) {
-            double share = Math.max(part.share(), 0.03) / sum;
-            swatches.add(swatch(part.colour(), part.name(), share, left));
+        for (PieceColour each : widest) {
+            double share = width(each) / sum;
+            String name =
+                    each.name().isEmpty() && each.role() != null ? each.role().toString() : each.name();
+            swatches.add(swatch(each.colour(), name, share, left));
             left += share;
         }
-        return new ColourBand(List.copyOf(swatches), named, calibrated);
+        return new ColourBand(List.copyOf(swatches), named, calibrated, ofState);
+    }
+
+    private static double share(PieceColour colour) {
+        return colour.share() == null ? UNMEASURED : colour.share();
+    }
+
+    private static double width(PieceColour colour) {
+        return Math.max(share(colour), LEAST);
     }
 
     public static Swatch swatch(Lab colour, String name, double share, double left) {

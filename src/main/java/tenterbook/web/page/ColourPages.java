@@ -11,10 +11,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import tenterbook.colour.Ciede2000;
-import tenterbook.colour.ColourWords;
 import tenterbook.colour.Decimals;
 import tenterbook.colour.DifferenceWords;
 import tenterbook.colour.Lab;
+import tenterbook.facts.PieceColour;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.ColourRole;
 import tenterbook.piece.Piece;
@@ -123,10 +123,11 @@ public final class ColourPages {
         List<Point> points = new ArrayList<>();
         Map<String, List<Lab>> named = new TreeMap<>();
         for (PieceCard card : cards) {
-            for (PieceCard.Band band : card.band()) {
-                if (!band.role().isEmpty() && (role.isEmpty() || band.role().equals(role))) {
+            for (PieceColour band : card.band()) {
+                if (band.role() != null
+                        && (role.isEmpty() || band.role().toString().equals(role))) {
                     points.add(point(card, band));
-                    if (!band.name().isEmpty() && !band.name().equals(ColourWords.of(band.colour()))) {
+                    if (!band.name().isEmpty()) {
                         named.computeIfAbsent(band.name(), name -> new ArrayList<>())
                                 .add(band.colour());
                     }
@@ -161,13 +162,13 @@ public final class ColourPages {
                 .toList();
     }
 
-    private static Point point(PieceCard card, PieceCard.Band band) {
+    private static Point point(PieceCard card, PieceColour band) {
         Lab lab = band.colour();
         return new Point(
                 card.number(),
                 card.title(),
-                ColourBand.swatch(lab, band.name(), 1, 0),
-                band.role(),
+                ColourBand.swatch(lab, band.called(), 1, 0),
+                band.role().toString(),
                 across(lab.a()),
                 100 - across(lab.b()),
                 lab.lightness(),

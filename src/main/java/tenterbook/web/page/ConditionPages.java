@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
+import tenterbook.facts.Condition;
+import tenterbook.facts.PieceReader;
 import tenterbook.ledger.Saved;
 import tenterbook.photo.Photo;
 import tenterbook.photo.PhotoRefused;
@@ -167,7 +169,8 @@ public final class ConditionPages {
 
     private void list(Context ctx) {
         Piece piece = piece(ctx.pathParam("number"));
-        List<Examination> all = site.archive().examinationsOf(piece.number());
+        Condition condition = PieceReader.of(site.archive(), piece).condition();
+        List<Examination> all = condition.examinations();
         List<Line> lines = new ArrayList<>();
         for (Examination each : all) {
             lines.add(
@@ -184,7 +187,7 @@ public final class ConditionPages {
                         "page", site.page(ctx, "Condition of " + piece.number(), "pieces"),
                         "piece", piece,
                         "lines", lines,
-                        "notes", LastExamined.notes(piece, all),
+                        "condition", condition,
                         "doubts", doubts(all)));
     }
 

@@ -10,12 +10,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import tenterbook.archive.DipEvidence;
-import tenterbook.archive.DipEvidence.Dyed;
 import tenterbook.colour.ColourText;
 import tenterbook.colour.DepthOfShade;
 import tenterbook.colour.Interval;
 import tenterbook.colour.Lab;
+import tenterbook.facts.DipEvidence;
+import tenterbook.facts.DipEvidence.Dyed;
 import tenterbook.recipe.dip.DipEstimate;
 import tenterbook.recipe.dip.DipsNeeded;
 import tenterbook.recipe.dip.FittedDips;
@@ -292,6 +292,9 @@ public final class DipPages {
         point.put("dips", dyed.dips().text());
         point.put("ground", dyed.ground());
         point.put("calibrated", dyed.calibrated());
+        if (!dyed.disagreements().isEmpty()) {
+            point.put("disagreements", dyed.disagreements());
+        }
         return point;
     }
 

@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import tenterbook.label.Gathering;
+import tenterbook.facts.PieceFacts;
+import tenterbook.facts.PieceReader;
 import tenterbook.label.LabelBlocked;
-import tenterbook.label.LabelFacts;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
 import tenterbook.label.paper.LabelPaper;
@@ -32,7 +32,7 @@ public final class HeldBack {
     /** A piece whose label is held back, with the reasons and what to do. */
     public record Label(String number, List<Reason> reasons) {}
 
-    static Label refused(LabelBlocked.Piece piece, LabelFacts facts) {
+    static Label refused(LabelBlocked.Piece piece, PieceFacts facts) {
         return new Label(
                 piece.number().value(),
                 piece.refusals().stream()
@@ -40,15 +40,13 @@ public final class HeldBack {
                         .toList());
     }
 
-    private static List<Link> links(Refusal refusal, LabelFacts facts) {
+    private static List<Link> links(Refusal refusal, PieceFacts facts) {
         String number = facts.piece().number().value();
         return switch (refusal.mend()) {
             case STUDIO -> List.of(new Link("Studio", "/studio"));
             case PIECE -> List.of(new Link("Change " + number, "/pieces/" + number + "/edit"));
             case CLOTH ->
-                facts.cloths().stream()
-                        .map(LabelFacts.ClothPart::cloth)
-                        .distinct()
+                facts.cloth().cloths().stream()
                         .map(cloth -> new Link(
                                 "Change cloth " + cloth.id(),
                                 "/cloths/" + cloth.id().value() + "/edit"))
@@ -72,7 +70,7 @@ public final class HeldBack {
         for (double more : HIGHER_MM) {
             try {
                 LabelRequest larger = request.sized(request.widthMm(), request.heightMm() + more);
-                LabelText text = LabelText.of(Gathering.of(site.archive(), piece), larger);
+                LabelText text = LabelText.of(PieceReader.of(site.archive(), piece), larger);
                 if (LabelPaper.unprintable(List.of(text), larger).isEmpty()) {
                     return String.format(Locale.ROOT, " It fits %.0f by %.0f mm.", larger.widthMm(), larger.heightMm());
                 }

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
-import tenterbook.label.Gathering;
+import tenterbook.facts.PieceReader;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.Laying;
@@ -105,7 +105,7 @@ public final class IssuedPages {
                                 .toList());
         List<Piece> there = List.copyOf(now.values());
         Map<String, Today> today = new HashMap<>();
-        var facts = Gathering.all(site.archive(), there);
+        var facts = PieceReader.all(site.archive(), there);
         for (IssuedPaper.Issued issued : paper.pieces()) {
             int at = there.indexOf(now.get(issued.piece().value()));
             if (at >= 0) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tenterbook.facts.PieceReader;
 import tenterbook.label.CareFacts;
-import tenterbook.label.Gathering;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
 import tenterbook.label.care.CareSymbols;
@@ -38,7 +38,7 @@ final class LabelQuestions {
             return List.of();
         }
         CareSymbols symbols = CareSymbols.of(
-                CareFacts.of(Gathering.of(site.archive(), pieces.get(0).record())), request.market());
+                CareFacts.of(PieceReader.of(site.archive(), pieces.get(0).record())), request.market());
         return symbols.marks().isEmpty() ? symbols.gaps() : List.of();
     }
 

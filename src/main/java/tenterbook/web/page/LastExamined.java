@@ -1,15 +1,11 @@
 package tenterbook.web.page;
 
 import java.time.LocalDate;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenterbook.facts.Condition;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.Event;
-import tenterbook.piece.EventKind;
-import tenterbook.piece.Piece;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.Overall;
 
@@ -19,30 +15,16 @@ final class LastExamined {
 
     private LastExamined() {}
 
-    /** Events ‘examined’ that no report of the same day tells more of, newest first. */
-    static List<Event> notes(Piece piece, List<Examination> examinations) {
-        return piece.events().stream()
-                .filter(event -> event.kind() == EventKind.EXAMINED)
-                .filter(event -> examinations.stream().noneMatch(each -> sameDays(each.when(), event.when())))
-                .sorted(Comparator.comparing((Event event) -> day(event.when())).reversed())
-                .toList();
+    /** The newest of both, saying which it is. */
+    static Fact fact(Condition condition, LocalDate today) {
+        return condition
+                .newerNote()
+                .map(note -> note(note, today))
+                .or(() -> condition.last().map(report -> report(report, today)))
+                .orElse(new Fact(LABEL, Fact.NOT_RECORDED));
     }
 
-    /**
-     * The newest of both, saying which it is; a report goes before a note of the same day.
-     *
-     * @param examinations of the piece, earliest first
-     */
-    static Fact fact(Piece piece, List<Examination> examinations, LocalDate today) {
-        List<Event> notes = notes(piece, examinations);
-        if (examinations.isEmpty() && notes.isEmpty()) {
-            return new Fact(LABEL, Fact.NOT_RECORDED);
-        }
-        Examination report = examinations.isEmpty() ? null : examinations.get(examinations.size() - 1);
-        if (notes.isEmpty() || report != null && !day(notes.get(0).when()).isAfter(day(report.when()))) {
-            return report(report, today);
-        }
-        Event note = notes.get(0);
+    private static Fact note(Event note, LocalDate today) {
         String when = note.when().recorded() ? note.when().toString() : "day not recorded";
         return new Fact(LABEL, when + ", noted without a report", joined("; ", note.note(), doubt(note.when(), today)));
     }
@@ -63,17 +45,5 @@ final class LastExamined {
 
     private static String joined(String between, String... parts) {
         return Stream.of(parts).filter(text -> !text.isEmpty()).collect(Collectors.joining(between));
-    }
-
-    private static boolean sameDays(PartialDate one, PartialDate other) {
-        return one.known()
-                && java.util.Objects.equals(one.from(), other.from())
-                && java.util.Objects.equals(one.to(), other.to());
-    }
-
-    private static LocalDate day(PartialDate when) {
-        return Optional.ofNullable(when.from())
-                .or(() -> Optional.ofNullable(when.to()))
-                .orElse(LocalDate.MIN);
     }
 }

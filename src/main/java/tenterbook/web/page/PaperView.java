@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Papers;
-import tenterbook.label.Gathering;
+import tenterbook.facts.PieceReader;
 import tenterbook.label.Today;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
@@ -55,7 +55,7 @@ public record PaperView(IssuedPaper paper, IssuedPaper.Issued issued, Optional<T
         if (papers.isEmpty()) {
             return List.of();
         }
-        var facts = Gathering.of(site.archive(), piece);
+        var facts = PieceReader.of(site.archive(), piece);
         return papers.stream()
                 .flatMap(paper -> paper.pieces().stream()
                         .filter(issued -> issued.piece().equals(piece.number()))

@@ -11,6 +11,11 @@ import java.util.Map;
 import java.util.Optional;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.Papers;
+import tenterbook.facts.Cloths;
+import tenterbook.facts.Denial;
+import tenterbook.facts.PieceFacts;
+import tenterbook.facts.PieceReader;
+import tenterbook.facts.Whereabouts;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.measure.PartialDate;
@@ -19,6 +24,7 @@ import tenterbook.photo.PhotoRefused;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.Category;
 import tenterbook.piece.EventKind;
+import tenterbook.piece.Party;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
@@ -26,9 +32,9 @@ import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.Specimen;
 import tenterbook.piece.Status;
 import tenterbook.piece.TestStandard;
-import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
+import tenterbook.recipe.dip.DipTally;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
@@ -167,7 +173,7 @@ public final class PiecePages {
     /**
      * A piece as its page shows it.
      *
-     * @param holder name of who has it, or empty
+     * @param notDyed what stands in place of the dyeings where there is none
      * @param dyeings the clampings it went through, in order
      * @param papers that were printed for it, newest first
      * @param unreadable names of papers that are kept and cannot be read
@@ -179,8 +185,8 @@ public final class PiecePages {
             ColourBand band,
             List<Shot> photos,
             List<Dyeing> dyeings,
-            String holder,
             List<Fact> facts,
+            String notDyed,
             boolean gps,
             Saved<Piece> saved,
             List<PaperView> papers,
@@ -206,37 +212,37 @@ public final class PiecePages {
                 .ledger()
                 .find(Kinds.PIECE, number)
                 .orElseThrow(() -> new NotHere("piece “" + number + "”"));
-        Piece piece = saved.record();
+        PieceFacts facts = PieceReader.of(site.archive(), saved.record());
+        Piece piece = facts.piece();
         List<Shot> photos = new ArrayList<>();
         for (PiecePhoto photo : piece.photos()) {
-            shelf.find(photo.photo()).ifPresent(found -> photos.add(new Shot(photo, found, ColourBand.of(found))));
+            Photo found = facts.photos().get(photo.photo());
+            if (found != null) {
+                photos.add(new Shot(photo, found, ColourBand.of(found)));
+            }
         }
         List<Dyeing> dyeings = new ArrayList<>();
         for (int i = 0; i < piece.made().size(); i++) {
             var made = piece.made().get(i);
             int state = i + 1;
-            site.archive()
-                    .clamping(made.clamping().value())
+            facts.clampings().stream()
+                    .filter(clamping -> clamping.id().equals(made.clamping()))
+                    .findFirst()
                     .ifPresent(clamping -> dyeings.add(new Dyeing(
                             state,
                             made.layers().toString(),
                             made.note(),
                             ClampingPages.view(site.archive(), clamping, 0))));
         }
-        String holder = piece.holder() == null
-                ? ""
-                : site.archive()
-                        .party(piece.holder().value())
-                        .map(party -> party.title())
-                        .orElse("");
         View view = new View(
                 piece,
                 saved.version(),
-                ColourBand.of(piece, shelf::find),
+                ColourBand.of(facts.colours()),
                 photos,
                 dyeings,
-                holder,
-                facts(piece, holder, site.archive().examinationsOf(piece.number())),
+                facts(facts),
+                Denial.NOT_TOLD_YET.unless(
+                        facts, () -> "The clamping it came from is named, and there is no record of it."),
                 photos.stream().anyMatch(shot -> shot.photo().gps()),
                 saved,
                 PaperView.of(site, piece),
@@ -245,20 +251,17 @@ public final class PiecePages {
         Html.show(
                 ctx,
                 "piece",
-                Map.of("page", site.page(ctx, title, "pieces"), "view", view, "parties", partyNames(piece)));
+                Map.of("page", site.page(ctx, title, "pieces"), "view", view, "parties", partyNames(facts)));
     }
 
-    private Map<String, String> partyNames(Piece piece) {
+    private static Map<String, String> partyNames(PieceFacts facts) {
         Map<String, String> names = new java.util.HashMap<>();
-        piece.events().stream()
-                .filter(event -> event.party() != null)
-                .forEach(event -> site.archive()
-                        .party(event.party().value())
-                        .ifPresent(party -> names.put(event.party().value(), party.title())));
+        facts.parties().forEach((id, party) -> names.put(id.value(), party.title()));
         return names;
     }
 
-    private List<Fact> facts(Piece piece, String holder, List<Examination> examinations) {
+    private List<Fact> facts(PieceFacts of) {
+        Piece piece = of.piece();
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(
                 "Kind",
@@ -270,18 +273,25 @@ public final class PiecePages {
         facts.add(Fact.of("Weight", piece.mass()));
         facts.add(new Fact("Finished", piece.finished().toString()));
         facts.add(new Fact("Edition", Fact.or(piece.edition())));
+        Whereabouts now = of.whereabouts();
         facts.add(new Fact(
                 "Status",
-                piece.status() == Status.NOT_SAID
-                        ? Fact.NOT_RECORDED
-                        : piece.status().toString()));
-        facts.add(new Fact("Held by", Fact.or(holder)));
+                Fact.or(now.statusInWords()),
+                now.disagreement().isEmpty() ? now.statusFrom() : now.disagreement()));
+        facts.add(new Fact("Held by", Fact.or(of.holder().map(Party::title).orElse("")), now.holderDisagreement()));
         facts.add(new Fact("Place", Fact.or(piece.place())));
         facts.add(new Fact(
                 "Price",
                 piece.price() == null ? Fact.NOT_RECORDED : piece.price().toString()));
         facts.add(new Fact("On it besides cloth", Fact.or(piece.trims())));
-        facts.add(LastExamined.fact(piece, examinations, site.today()));
+        Cloths cloth = of.cloth();
+        facts.add(new Fact(
+                "Cloth",
+                Fact.or(cloth.inWords()),
+                cloth.disagreement().isEmpty() ? cloth.evidence() : cloth.disagreement()));
+        DipTally dips = of.dips();
+        facts.add(new Fact("Dips", Fact.or(dips.text()), String.join(" ", dips.disagreements())));
+        facts.add(LastExamined.fact(of.condition(), site.today()));
         return facts;
     }
 

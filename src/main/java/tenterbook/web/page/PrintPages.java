@@ -15,11 +15,11 @@ import java.util.stream.Stream;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.LabelSheet;
+import tenterbook.facts.PieceFacts;
+import tenterbook.facts.PieceReader;
 import tenterbook.label.Arrangement;
-import tenterbook.label.Gathering;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelBlocked;
-import tenterbook.label.LabelFacts;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
 import tenterbook.label.SheetSize;
@@ -239,8 +239,8 @@ public final class PrintPages {
 
     private List<LabelText> texts(List<Saved<Piece>> pieces, LabelRequest request, List<HeldBack.Label> blocked) {
         List<LabelText> texts = new ArrayList<>();
-        for (LabelFacts facts :
-                Gathering.all(site.archive(), pieces.stream().map(Saved::record).toList())) {
+        for (PieceFacts facts : PieceReader.all(
+                site.archive(), pieces.stream().map(Saved::record).toList())) {
             try {
                 texts.add(LabelText.of(facts, request));
             } catch (LabelBlocked e) {
@@ -301,7 +301,7 @@ public final class PrintPages {
         if (pieces.isEmpty()) {
             throw new IllegalArgumentException("A preview needs a piece; none was named.");
         }
-        LabelFacts facts = Gathering.of(site.archive(), pieces.get(0).record());
+        PieceFacts facts = PieceReader.of(site.archive(), pieces.get(0).record());
         ctx.contentType("image/png");
         ctx.header("Cache-Control", "no-store");
         ctx.result(LabelPaper.face(facts, new PrintChoices(ctx.queryParamMap()).request(site), 220));

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import tenterbook.colour.Lab;
+import tenterbook.facts.PieceColour;
 import tenterbook.measure.Digest;
 import tenterbook.piece.PieceNumber;
 
@@ -71,9 +72,9 @@ public final class DocumentSamples {
                                         new Block.Photograph(ACROSS, Block.Extent.HALF, "Back", "Back", List.of()),
                                         new Block.Photograph(UPRIGHT, Block.Extent.HALF, "Detail", "", List.of()),
                                         new Block.Palette(List.of(
-                                                new Block.Swatch(new Lab(34, -2, -25), 0.61, "night blue"),
-                                                new Block.Swatch(new Lab(88, -3, 12), 0.27, "reserved silk"),
-                                                new Block.Swatch(new Lab(44, 39, 4), 0.12, "lac"))))),
+                                                new PieceColour(new Lab(34, -2, -25), 0.61, "night blue"),
+                                                new PieceColour(new Lab(88, -3, 12), 0.27, "reserved silk"),
+                                                new PieceColour(new Lab(44, 39, 4), 0.12, "lac"))))),
                         new DocumentText.Part(
                                 null,
                                 List.of(

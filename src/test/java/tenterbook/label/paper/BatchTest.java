@@ -16,7 +16,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
-import tenterbook.label.LabelFacts;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelKind;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.Laying;
@@ -30,7 +30,7 @@ class BatchTest {
     private static final LabelRequest TAG =
             LabelRequest.of(LabelKind.HANG_TAG, Market.EU).on(SheetSize.A4);
 
-    private static List<LabelFacts> pieces(int count) {
+    private static List<PieceFacts> pieces(int count) {
         return IntStream.range(0, count)
                 .mapToObj(i -> Samples.facts(Samples.piece(
                         "V24-%04d".formatted(i), "Heron weir, cutting " + i, "板締め絞り", Category.SCARF, List.of())))
@@ -65,7 +65,7 @@ class BatchTest {
     @Test
     void moreLabelsThanOneFileHoldsAreRefusedBeforeAnyIsLaidOut() {
         LabelRequest often = TAG.laid(Laying.USUAL.times(Laying.MOST_COPIES));
-        List<LabelFacts> pieces = pieces(51);
+        List<PieceFacts> pieces = pieces(51);
         assertThatThrownBy(() ->
                         LabelPaper.pdf(pieces, often, new ByteArrayOutputStream(), Printed.CLOCK, (done, total) -> {
                             throw new AssertionError("none is laid out");

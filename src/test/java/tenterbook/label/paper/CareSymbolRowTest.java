@@ -17,7 +17,7 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import tenterbook.label.LabelFacts;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelKind;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
@@ -37,11 +37,11 @@ class CareSymbolRowTest {
 
     private static final Map<CareSymbol, BufferedImage> ALONE = new EnumMap<>(CareSymbol.class);
 
-    private static LabelFacts tested(CareTest... tests) {
+    private static PieceFacts tested(CareTest... tests) {
         return Samples.facts(Samples.piece("V24-005", "Heron weir", "", Category.SCARF, List.of(tests)));
     }
 
-    private static LabelFacts well() {
+    private static PieceFacts well() {
         return tested(
                 Samples.test(Kind.HAND_WASH, 40.0, true),
                 Samples.test(Kind.OTHER_BLEACH, null, false),
@@ -51,7 +51,7 @@ class CareSymbolRowTest {
                 Samples.test(Kind.DRY_CLEAN, null, false));
     }
 
-    private static BufferedImage face(LabelFacts facts, LabelRequest request) throws Exception {
+    private static BufferedImage face(PieceFacts facts, LabelRequest request) throws Exception {
         return ImageIO.read(new ByteArrayInputStream(LabelPaper.face(facts, request, 300)));
     }
 
@@ -88,7 +88,7 @@ class CareSymbolRowTest {
 
     @Test
     void withoutEvidenceNothingIsDrawnAndWithoutAskingNeither() throws Exception {
-        LabelFacts untested = tested();
+        PieceFacts untested = tested();
         assertThat(LabelText.of(untested, ASKED).of(LabelText.Part.CARE_SYMBOL)).isEmpty();
         assertThat(dark(face(untested, ASKED)))
                 .isEqualTo(dark(face(untested, LabelRequest.of(LabelKind.CARE_LABEL, Market.EU))));

@@ -10,7 +10,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import tenterbook.label.LabelFacts;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelKind;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
@@ -53,7 +53,7 @@ class FuzzedTitlesTest {
     @Property(tries = 250)
     void aTitleIsSetWholeOrRefusedWithItsWords(@ForAll("titles") String title, @ForAll("requests") LabelRequest request)
             throws IOException {
-        LabelFacts facts = Samples.facts(Samples.piece("V24-014", title, "", Category.SCARF, List.of()));
+        PieceFacts facts = Samples.facts(Samples.piece("V24-014", title, "", Category.SCARF, List.of()));
         Printed printed;
         try {
             printed = Printed.of(request, facts);
@@ -88,7 +88,7 @@ class FuzzedTitlesTest {
             throws IOException {
         LabelRequest small = LabelRequest.of(LabelKind.HANG_TAG, Market.EU).sized(45, 70);
         String endless = "weir " + title + " heron weir".repeat(40);
-        LabelFacts facts = Samples.facts(Samples.piece("V24-014", endless, "", Category.SCARF, List.of()));
+        PieceFacts facts = Samples.facts(Samples.piece("V24-014", endless, "", Category.SCARF, List.of()));
         try {
             Printed.of(small, facts);
             throw new AssertionError("a title of " + endless.length() + " characters was taken");

@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.Arrangement;
-import tenterbook.label.LabelFacts;
 import tenterbook.label.LabelKind;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.Samples;
@@ -29,10 +29,10 @@ import tenterbook.label.rule.Market;
 class GoldenLabelTest {
     private static final int DPI = 120;
 
-    private static final LabelFacts PLACED = Samples.with(
+    private static final PieceFacts PLACED = Samples.with(
             Samples.kasuri(),
             Samples.placed(Samples.kasuri().piece(), "drawer 3, second from the top"),
-            Samples.kasuri().cloths());
+            Samples.kasuri().cloth().cloths());
 
     static Stream<Arguments> everyKindAndArrangement() {
         return Stream.of(LabelKind.values())

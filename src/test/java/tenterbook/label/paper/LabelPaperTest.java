@@ -23,8 +23,8 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelBlocked;
-import tenterbook.label.LabelFacts;
 import tenterbook.label.LabelKind;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
@@ -113,10 +113,10 @@ class LabelPaperTest {
     @Test
     void theSquareCodeIsReadFromAThreeHundredDpiPrint() throws Exception {
         assertThat(code(Samples.kasuri(), TAG)).isEqualTo("V24-005\nHeron weir\nOficina Valderim");
-        LabelFacts accented =
+        PieceFacts accented =
                 Samples.facts(Samples.piece("V24-014", "Socalcos da amendoeira 板締め絞り", "", Category.SCARF, List.of()));
         assertThat(code(accented, TAG)).isEqualTo("V24-014\nSocalcos da amendoeira 板締め絞り\nOficina Valderim");
-        LabelFacts wordy = Samples.facts(Samples.piece(
+        PieceFacts wordy = Samples.facts(Samples.piece(
                 "V24-014",
                 "The almond terrace after rain, looking towards the weir at dusk",
                 "",
@@ -125,7 +125,7 @@ class LabelPaperTest {
         assertThat(code(wordy, TAG)).isEqualTo("V24-014\nOficina Valderim");
     }
 
-    private static String code(LabelFacts facts, LabelRequest request) throws Exception {
+    private static String code(PieceFacts facts, LabelRequest request) throws Exception {
         BufferedImage image = Printed.of(request, facts).image(1, 300);
         return new QRCodeReader()
                 .decode(new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(image))))
@@ -154,7 +154,7 @@ class LabelPaperTest {
 
     @Test
     void severalLabelsLieOnASheetWithTheirCutMarks() throws Exception {
-        LabelFacts[] eight = Collections.nCopies(8, Samples.heron()).toArray(LabelFacts[]::new);
+        PieceFacts[] eight = Collections.nCopies(8, Samples.heron()).toArray(PieceFacts[]::new);
         Printed a4 = Printed.of(TAG.on(SheetSize.A4), eight);
         try (PDDocument document = Loader.loadPDF(a4.bytes())) {
             assertThat(document.getNumberOfPages()).isEqualTo(2);
@@ -186,7 +186,7 @@ class LabelPaperTest {
 
     @Test
     void whatHasNoRoomIsRefusedWithItsWordsAndNothingIsWritten() {
-        LabelFacts endless = Samples.facts(
+        PieceFacts endless = Samples.facts(
                 Samples.piece("V24-014", "The almond terrace ".repeat(12), "", Category.SCARF, List.of()));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         assertThatThrownBy(() -> LabelPaper.pdf(List.of(endless), TAG, out, Printed.CLOCK, Progress.NONE))
@@ -197,11 +197,11 @@ class LabelPaperTest {
 
     @Test
     void aTitleThatCannotBeSetNamesThePieceAndTheCharacter() {
-        LabelFacts hebrew = Samples.facts(Samples.piece("V24-014", "Heron שלום", "", Category.SCARF, List.of()));
+        PieceFacts hebrew = Samples.facts(Samples.piece("V24-014", "Heron שלום", "", Category.SCARF, List.of()));
         assertThatThrownBy(() -> Printed.of(TAG, hebrew))
                 .isInstanceOf(CannotBeSet.class)
                 .hasMessageContainingAll("V24-014", "right to left", "U+05E9");
-        LabelFacts bird = Samples.facts(Samples.piece("V24-014", "Heron \uD83D\uDC26", "", Category.SCARF, List.of()));
+        PieceFacts bird = Samples.facts(Samples.piece("V24-014", "Heron \uD83D\uDC26", "", Category.SCARF, List.of()));
         assertThatThrownBy(() -> Printed.of(TAG, bird))
                 .isInstanceOf(CannotBeSet.class)
                 .hasMessageContaining("U+1F426");
@@ -209,15 +209,8 @@ class LabelPaperTest {
 
     @Test
     void blockedPiecesAreAllNamedAndTheExhibitionLabelNeedsNoFibres() throws Exception {
-        LabelFacts bare = new LabelFacts(
-                Samples.STUDIO,
-                Samples.piece("V24-030", "", "", Category.SCARF, List.of()),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of());
-        LabelFacts other = Samples.with(bare, Samples.piece("V24-031", "", "", Category.SCARF, List.of()), List.of());
+        PieceFacts bare = PieceFacts.alone(Samples.STUDIO, Samples.piece("V24-030", "", "", Category.SCARF, List.of()));
+        PieceFacts other = Samples.with(bare, Samples.piece("V24-031", "", "", Category.SCARF, List.of()), List.of());
         assertThatThrownBy(() -> Printed.of(TAG, bare, Samples.heron(), other))
                 .isInstanceOfSatisfying(
                         LabelBlocked.class,
@@ -233,7 +226,7 @@ class LabelPaperTest {
     @Test
     void aStoppedJobWritesNothing() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        List<LabelFacts> many = Collections.nCopies(5, Samples.heron());
+        List<PieceFacts> many = Collections.nCopies(5, Samples.heron());
         assertThatThrownBy(() -> LabelPaper.pdf(many, TAG, out, Printed.CLOCK, (done, total) -> done < 2))
                 .isInstanceOf(CancellationException.class)
                 .hasMessageContaining("2 of 5");
@@ -242,7 +235,7 @@ class LabelPaperTest {
 
     @Test
     void theTitleOnAnExhibitionLabelIsNeverUnderEighteenPoints() throws Exception {
-        LabelFacts wordy = Samples.facts(Samples.piece(
+        PieceFacts wordy = Samples.facts(Samples.piece(
                 "V24-014",
                 "Almond terrace after the rain, looking down towards the salt pans and the weir, second cutting",
                 "",
@@ -282,13 +275,11 @@ class LabelPaperTest {
 
     @Test
     void aTagWithoutTheWholeContentPointsToTheLabelInTheStates() throws Exception {
-        LabelFacts blend = Samples.with(
+        PieceFacts blend = Samples.with(
                 Samples.heron(),
                 Samples.heron().piece(),
-                List.of(new LabelFacts.ClothPart(
-                        Samples.cloth(
-                                "silk organza", "India", Samples.share("silk", 80.0), Samples.share("cotton", 20.0)),
-                        "")));
+                List.of(Samples.cloth(
+                        "silk organza", "India", Samples.share("silk", 80.0), Samples.share("cotton", 20.0))));
         LabelRequest request = LabelRequest.of(LabelKind.HANG_TAG, Market.US).withoutContent();
         assertThat(Printed.of(request, blend).text())
                 .contains("Silk organza", "See label for the product's full fiber content.")

@@ -16,7 +16,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
-import tenterbook.label.LabelFacts;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.layout.Mm;
 
@@ -38,7 +38,7 @@ record Printed(byte[] bytes) {
         }
     }
 
-    static Printed of(LabelRequest request, LabelFacts... facts) throws IOException {
+    static Printed of(LabelRequest request, PieceFacts... facts) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         LabelPaper.pdf(List.of(facts), request, out, CLOCK, Progress.NONE);
         return new Printed(out.toByteArray());

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tenterbook.archive.LabelSheet;
-import tenterbook.label.LabelFacts;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelKind;
 import tenterbook.label.LabelRequest;
 import tenterbook.label.Laying;
@@ -30,7 +30,7 @@ class SheetTest {
     }
 
     /** Where the word that names the maker begins: the first letters of the first line. */
-    private static Printed.Letter first(LabelRequest request, int page, LabelFacts... facts) throws Exception {
+    private static Printed.Letter first(LabelRequest request, int page, PieceFacts... facts) throws Exception {
         return Printed.of(request, facts).letters(page).stream()
                 .filter(letter -> letter.text().startsWith("O"))
                 .findFirst()

@@ -2,11 +2,11 @@ package tenterbook.label.document.kind;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
-import tenterbook.board.BoardId;
-import tenterbook.board.BoardPair;
+import tenterbook.facts.Denial;
+import tenterbook.facts.PieceColour;
 import tenterbook.label.HowMade;
+import tenterbook.label.TagColours;
 import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentRequest;
 import tenterbook.label.document.DocumentText;
@@ -20,14 +20,15 @@ final class ArchiveCard {
         Piece piece = told.piece();
         List<Block> blocks = new ArrayList<>();
         if (told.photo().isEmpty()) {
-            blocks.add(Say.note("No photograph is recorded."));
+            blocks.add(Say.note(Denial.NO_PHOTOGRAPH.unless(
+                    told.facts(),
+                    () -> Denial.NO_PHOTOGRAPH_OF_TODAY.of(told.facts()).orElseThrow())));
         } else {
             blocks.add(new Block.Photograph(told.photo().get(), Block.Extent.WHOLE, told.seen(), "", List.of()));
         }
-        if (!told.facts().palette().isEmpty()) {
-            blocks.add(new Block.Palette(told.facts().palette().stream()
-                    .map(colour -> new Block.Swatch(colour.colour(), colour.share(), colour.name()))
-                    .toList()));
+        List<PieceColour> colours = TagColours.of(told.facts());
+        if (!colours.isEmpty()) {
+            blocks.add(new Block.Palette(colours));
         }
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(Say.fact("Number", Say.joined(", edition ", told.number().value(), piece.edition())));
@@ -46,17 +47,14 @@ final class ArchiveCard {
                 request.kind().template(),
                 told.title(),
                 told.number().value(),
-                told.facts().studio().name(),
+                told.facts().origin().studio(),
                 List.of(new DocumentText.Part(told.number(), blocks)));
     }
 
     private static String boards(Told told) {
-        Map<BoardId, String> titles = told.facts().boards().stream()
-                .collect(Collectors.toMap(BoardPair::id, BoardPair::title, (first, second) -> first));
-        return told.facts().clampings().stream()
-                .flatMap(clamping -> clamping.boards().stream())
-                .map(use -> titles.getOrDefault(use.board(), use.board().value())
-                        + (use.state().isEmpty() ? "" : ", state " + use.state()))
+        return told.facts().boardUses().stream()
+                .map(use ->
+                        told.facts().boardTitle(use.board()) + (use.state().isEmpty() ? "" : ", state " + use.state()))
                 .distinct()
                 .collect(Collectors.joining("; "));
     }

@@ -1,18 +1,16 @@
 package tenterbook.label.document.kind;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import tenterbook.board.BoardPair;
+import tenterbook.facts.Denial;
 import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentRequest;
 import tenterbook.label.document.DocumentText;
 import tenterbook.material.Cloth;
-import tenterbook.material.ClothId;
 import tenterbook.material.Lot;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
@@ -23,6 +21,7 @@ import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Cut;
 import tenterbook.recipe.RecipeFigures;
 import tenterbook.recipe.Step;
+import tenterbook.recipe.dip.DipTally;
 
 /** How a piece was made, set out so that it can be made again at the bench, with room to write what is done this time. */
 final class BenchSheet {
@@ -43,9 +42,7 @@ final class BenchSheet {
                 .forEach(photo -> blocks.add(
                         new Block.Photograph(photo.photo(), Block.Extent.HALF, photo.caption(), "", List.of())));
         List<Clamping> clampings = told.facts().clampings();
-        if (clampings.isEmpty()) {
-            blocks.add(Say.missing("How it was made is not recorded; there is nothing to repeat yet."));
-        }
+        Denial.NOTHING_TO_REPEAT.of(told.facts()).ifPresent(text -> blocks.add(Say.missing(text)));
         for (int i = 0; i < clampings.size(); i++) {
             sheet.clamping(blocks, clampings.get(i), clampings.size() > 1);
         }
@@ -65,7 +62,7 @@ final class BenchSheet {
         if (several) {
             blocks.add(new Block.Heading(1, Say.joined(", ", "Clamping " + clamping.id(), clamping.title())));
         }
-        RecipeFigures figures = RecipeFigures.of(clamping, cloths());
+        RecipeFigures figures = RecipeFigures.of(clamping, told.facts().cloths());
         blocks.add(new Block.Heading(2, "Fold and clamp"));
         cautions(blocks, Cautions.ofClamping());
         String layers = figures.layers().refused()
@@ -85,25 +82,15 @@ final class BenchSheet {
         }
         blocks.add(new Block.Facts(facts));
         blocks.add(new Block.Blank("Today, cloth dry", 1));
-        if (clamping.steps().isEmpty()) {
-            blocks.add(Say.missing("No step is recorded."));
-        }
+        Denial.NO_STEP.of(clamping).ifPresent(text -> blocks.add(Say.missing(text)));
         for (int i = 0; i < clamping.steps().size(); i++) {
             step(blocks, clamping.steps().get(i), figures.steps().get(i), i + 1);
         }
     }
 
-    private Map<ClothId, Cloth> cloths() {
-        Map<ClothId, Cloth> cloths = new HashMap<>();
-        told.facts().cloths().forEach(part -> cloths.put(part.cloth().id(), part.cloth()));
-        return cloths;
-    }
-
     private String board(BoardUse use) {
-        Optional<BoardPair> board = told.facts().boards().stream()
-                .filter(each -> each.id().equals(use.board()))
-                .findFirst();
-        String title = board.map(BoardPair::title).orElse(use.board().value());
+        Optional<BoardPair> board = told.facts().board(use.board());
+        String title = told.facts().boardTitle(use.board());
         String state = use.state().isEmpty() ? ", state not recorded" : ", state\u00a0" + use.state();
         boolean recut = board.isPresent()
                 && !use.state().isEmpty()
@@ -117,7 +104,7 @@ final class BenchSheet {
     }
 
     private String cut(Cut cut) {
-        Cloth cloth = cut.cloth() == null ? null : cloths().get(cut.cloth());
+        Cloth cloth = cut.cloth() == null ? null : told.facts().cloths().get(cut.cloth());
         String name = cloth == null
                 ? cut.cloth() == null ? "cloth not recorded" : cut.cloth().value()
                 : cloth.title();
@@ -148,6 +135,7 @@ final class BenchSheet {
         }
         blocks.add(new Block.Facts(facts));
         if (step.dips().recorded()) {
+            step.dips().tally().disagreements().forEach(text -> blocks.add(Say.note(text)));
             blocks.add(dipTable(step));
         }
         blocks.add(new Block.Blank("Done today", 1));
@@ -177,16 +165,13 @@ final class BenchSheet {
         return step.charges().stream()
                 .map(Charge::lot)
                 .filter(Objects::nonNull)
-                .flatMap(id ->
-                        told.facts().lots().stream().filter(lot -> lot.id().equals(id)))
+                .flatMap(id -> told.facts().lot(id).stream())
                 .distinct()
                 .toList();
     }
 
     private Block.Fact charge(Charge charge, RecipeFigures.ChargeFigures figures) {
-        Optional<Lot> lot = told.facts().lots().stream()
-                .filter(each -> each.id().equals(charge.lot()))
-                .findFirst();
+        Optional<Lot> lot = told.facts().lot(charge.lot());
         String name = lot.map(Lot::title)
                 .orElse(charge.lot() == null ? "lot not recorded" : charge.lot().value());
         String grams = charge.weighed().recorded()
@@ -206,11 +191,12 @@ final class BenchSheet {
         if (!step.dips().recorded()) {
             return "";
         }
-        String count = step.dips().count().recorded()
-                ? entered(step.dips().count())
-                : step.dips().dips().isEmpty()
-                        ? "number not recorded"
-                        : step.dips().dips().size() + " timed";
+        DipTally tally = step.dips().tally();
+        String count = Denial.NO_NUMBER_OF_DIPS.unless(
+                tally,
+                () -> tally.timed()
+                        ? tally.text() + " timed"
+                        : entered(step.dips().count()));
         return Say.joined(
                 ", ",
                 count,
@@ -222,14 +208,12 @@ final class BenchSheet {
 
     /** A row for each dip; where their number is not known, some rows without numbers. */
     private static Block dipTable(Step step) {
-        Quantity count = step.dips().count();
-        boolean known = count.known() && count.high() != null && count.high() >= 1 && count.high() <= MOST_DIPS;
-        int timed = step.dips().dips().size();
-        int rows = known ? (int) Math.ceil(count.high()) : timed > 0 ? Math.min(timed, MOST_DIPS) : DIPS_WHERE_UNKNOWN;
-        boolean numbered = known || timed > 0;
+        DipTally tally = step.dips().tally();
+        boolean known = tally.known() && tally.high() >= 1 && (tally.high() <= MOST_DIPS || tally.timed());
+        int rows = known ? (int) Math.min(MOST_DIPS, Math.ceil(tally.high())) : DIPS_WHERE_UNKNOWN;
         List<Block.Row> dips = new ArrayList<>();
         for (int i = 1; i <= rows; i++) {
-            dips.add(new Block.Row(null, List.of(numbered ? Integer.toString(i) : " ", "", "", "")));
+            dips.add(new Block.Row(null, List.of(known ? Integer.toString(i) : " ", "", "", "")));
         }
         return new Block.Table(
                 List.of(

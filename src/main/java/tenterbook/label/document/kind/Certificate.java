@@ -1,14 +1,18 @@
 package tenterbook.label.document.kind;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import tenterbook.board.BoardPair;
+import tenterbook.facts.Denial;
+import tenterbook.facts.Whereabouts;
 import tenterbook.label.HowMade;
 import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentRequest;
 import tenterbook.label.document.DocumentText;
 import tenterbook.label.document.VerificationCode;
+import tenterbook.measure.PartialDate;
 import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.Piece;
@@ -27,29 +31,25 @@ final class Certificate {
                         new Block.Photograph(photo.photo(), Block.Extent.HALF, photo.caption(), "", List.of())));
         blocks.add(new Block.Facts(facts(told, piece)));
         blocks.add(new Block.Heading(2, "Where it has been"));
-        List<Block.Fact> events = piece.events().stream()
-                .filter(event -> event.kind() != EventKind.PHOTOGRAPHED)
-                .map(event -> event(told, event, request))
-                .toList();
-        blocks.add(
-                events.isEmpty()
-                        ? new Block.Paragraph("Nothing is recorded after its making.")
-                        : new Block.Facts(events));
+        blocks.add(Denial.NOTHING_SINCE_MADE
+                .of(told.facts())
+                .<Block>map(Block.Paragraph::new)
+                .orElseGet(() -> new Block.Facts(been(told, request))));
         Say.paragraphs(request.text()).forEach(blocks::add);
         blocks.add(
                 new Block.Paragraph(
                         "The maker states that the piece described here is the one recorded under this number in the maker’s archive."));
-        blocks.add(new Block.Signatures(
-                List.of((told.facts().studio().maker().isEmpty()
-                                ? "The maker"
-                                : told.facts().studio().maker()) + ": place, date")));
+        blocks.add(new Block.Signatures(List.of((told.facts().origin().maker().isEmpty()
+                        ? "The maker"
+                        : told.facts().origin().maker())
+                + ": place, date")));
         blocks.addAll(verifying(told));
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
                 request.kind().toString(),
                 told.running(),
-                Say.maker(told.facts().studio()),
+                told.house(),
                 List.of(new DocumentText.Part(told.number(), blocks)));
     }
 
@@ -64,18 +64,55 @@ final class Certificate {
         facts.add(Say.fact("Size", Say.capital(Say.size(piece))));
         facts.add(Say.fact("Cloth", Say.capital(told.cloths())));
         facts.add(Say.fact(
-                "Boards", told.facts().boards().stream().map(BoardPair::title).collect(Collectors.joining(", "))));
+                "Boards",
+                told.facts().boardsUsed().stream().map(BoardPair::title).collect(Collectors.joining(", "))));
         facts.add(Say.fact("How it was made", HowMade.words(told.facts())));
         return facts;
     }
 
+    /** Its events, and what other records say happened to it; where only the status or the holder is known, that. */
+    private static List<Block.Fact> been(Told told, DocumentRequest request) {
+        List<Happened> been = new ArrayList<>();
+        told.piece().events().stream()
+                .filter(event -> event.kind() != EventKind.PHOTOGRAPHED)
+                .map(event -> event(told, event, request))
+                .forEach(been::add);
+        told.facts()
+                .condition()
+                .unnoted(told.piece())
+                .forEach(report -> been.add(new Happened(report.when(), "Examined, report " + report.id())));
+        boolean saidToBeDyed = told.piece().events().stream().anyMatch(event -> event.kind() == EventKind.DYED_AGAIN);
+        if (!saidToBeDyed) {
+            told.facts().clampings().stream()
+                    .skip(1)
+                    .forEach(again -> been.add(new Happened(again.when(), "Dyed again")));
+        }
+        if (been.stream().allMatch(each -> each.when.from() != null)) {
+            been.sort(Comparator.comparing(each -> each.when.from()));
+        }
+        Whereabouts now = told.facts().whereabouts();
+        if (been.isEmpty() || !now.disagreement().isEmpty()) {
+            String with = now.holder().isPresent() && request.named()
+                    ? told.named(now.holder().get(), request.buyers())
+                    : "";
+            been.add(new Happened(
+                    PartialDate.UNRECORDED,
+                    Say.joined(", ", "By its status: " + (now.away() ? now.statusInWords() : "with a holder"), with)));
+        }
+        return been.stream()
+                .map(each ->
+                        new Block.Fact(each.when.recorded() ? each.when.toString() : "date not recorded", each.words))
+                .toList();
+    }
+
+    private record Happened(PartialDate when, String words) {}
+
     /** People are named only where that was chosen; prices and notes never. */
-    private static Block.Fact event(Told told, Event event, DocumentRequest request) {
+    private static Happened event(Told told, Event event, DocumentRequest request) {
         String until = event.until().recorded() ? " until " + event.until() : "";
         String with =
                 event.party() == null ? "" : request.named() ? ", " + told.named(event.party(), request.buyers()) : "";
-        String label = event.when().recorded() ? event.when().toString() : "date not recorded";
-        return new Block.Fact(label, Say.capital(event.kind().toString()) + with + until);
+        return new Happened(event.when(), Say.capital(event.kind().toString()) + with + until);
     }
 
     private static List<Block> verifying(Told told) {

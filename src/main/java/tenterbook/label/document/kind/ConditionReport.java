@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.facts.Denial;
 import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentDraft;
 import tenterbook.label.document.DocumentText;
@@ -70,7 +71,7 @@ public final class ConditionReport {
                 TEMPLATE,
                 "Condition report",
                 told.running(),
-                Say.maker(told.facts().studio()),
+                told.house(),
                 List.of(new DocumentText.Part(told.number(), report.blocks(saved.version()))));
         return new DocumentDraft(text, List.of(piece), choices);
     }
@@ -104,9 +105,7 @@ public final class ConditionReport {
         if (examination.photos().isEmpty()) {
             lacking.add("Missing: a photograph. Without one nobody can show later what was there on this day.");
         }
-        if (examination.examiner().isEmpty() && examination.party() == null) {
-            lacking.add("Missing: who examined it.");
-        }
+        Denial.NO_EXAMINER.of(examination).ifPresent(lacking::add);
         if (!examination.when().known()) {
             lacking.add("Missing: the day of the examination.");
         }
@@ -141,7 +140,11 @@ public final class ConditionReport {
                 Say.fact("Means", examination.means()),
                 Say.fact(
                         "Made against",
-                        examination.earlier() == null ? "no earlier examination" : examination.earlier()));
+                        examination.earlier() != null
+                                ? examination.earlier()
+                                : Denial.NO_EARLIER_EXAMINATION.unless(
+                                        told.facts().condition().before(examination),
+                                        () -> "none; it was not compared with an earlier one")));
     }
 
     private static String said(Enum<?> word) {
@@ -156,8 +159,7 @@ public final class ConditionReport {
     }
 
     private String state() {
-        String overall = said(examination.overall());
-        String state = overall.isEmpty() ? "Not judged." : Say.capital(overall) + ".";
+        String state = Denial.NOT_JUDGED.unless(examination, () -> Say.capital(said(examination.overall())) + ".");
         return Say.joined(" ", state, Say.stop(examination.summary()));
     }
 
@@ -213,9 +215,14 @@ public final class ConditionReport {
     // ---- observations
 
     private Block seen() {
-        if (examination.observations().isEmpty()) {
-            return Say.note("Nothing was noted.");
-        }
+        return Denial.NOTHING_WAS_NOTED
+                .of(examination)
+                .or(() -> Denial.NOTHING_LISTED.of(examination))
+                .<Block>map(Say::note)
+                .orElseGet(this::observations);
+    }
+
+    private Block observations() {
         boolean again = examination.earlier() != null;
         List<Block.Column> columns = new ArrayList<>(List.of(
                 new Block.Column("No.", 0.5, true),

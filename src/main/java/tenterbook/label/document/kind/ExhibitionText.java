@@ -2,7 +2,7 @@ package tenterbook.label.document.kind;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import tenterbook.facts.Denial;
 import tenterbook.label.HowMade;
 import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentRequest;
@@ -15,21 +15,18 @@ final class ExhibitionText {
 
     static DocumentText of(Told told, DocumentRequest request) {
         Piece piece = told.piece();
-        String maker = told.facts().studio().maker();
+        String maker = told.facts().origin().maker();
         List<Block> blocks = new ArrayList<>();
         if (!piece.otherTitle().isEmpty()) {
             blocks.add(new Block.Heading(3, piece.otherTitle()));
         }
         Say.paragraphs(request.text()).forEach(blocks::add);
         blocks.add(new Block.Paragraph(HowMade.words(told.facts())));
-        String cloths = told.facts().cloths().stream()
-                .map(part -> part.cloth().name())
-                .filter(name -> !name.isEmpty())
-                .distinct()
-                .collect(Collectors.joining(", "));
+        String cloths = String.join(", ", told.facts().cloth().names());
         blocks.add(Say.note(Say.joined(
                 "  ·  ",
-                cloths.isEmpty() ? "Cloth not recorded" : Say.capital(cloths),
+                Say.capital(Denial.NO_CLOTH.unless(
+                        told.facts(), () -> cloths.isEmpty() ? "cloth whose name is not recorded" : cloths)),
                 Say.size(piece).equals(Say.NOT_RECORDED)
                         ? "size not recorded"
                         : Say.side(piece.length()) + " × " + Say.side(piece.width()),
@@ -42,7 +39,7 @@ final class ExhibitionText {
                 request.kind().template(),
                 piece.title().isEmpty() ? "Title not recorded" : piece.title(),
                 "",
-                maker.isEmpty() ? Say.maker(told.facts().studio()) : maker,
+                maker.isEmpty() ? told.house() : maker,
                 List.of(new DocumentText.Part(told.number(), blocks)));
     }
 }

@@ -6,12 +6,12 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import tenterbook.facts.Whereabouts;
 import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentRequest;
 import tenterbook.label.document.DocumentText;
 import tenterbook.measure.Money;
 import tenterbook.piece.Piece;
-import tenterbook.piece.Status;
 
 /** Pieces with their values and where they are, for an insurer. What has no value recorded is in no sum. */
 final class InsuranceList {
@@ -27,7 +27,7 @@ final class InsuranceList {
         blocks.add(new Block.Table(
                 List.of(
                         new Block.Column("Piece", 2.6, false),
-                        new Block.Column("Size and materials", 3.4, false),
+                        new Block.Column("Size, materials, condition", 3.4, false),
                         new Block.Column("Where it is", 2.2, false),
                         new Block.Column("Value", 1.3, true)),
                 told.stream().map(each -> row(each, request)).toList()));
@@ -43,7 +43,7 @@ final class InsuranceList {
                 request.kind().template(),
                 request.kind().toString(),
                 told.size() == 1 ? told.get(0).running() : told.size() + " pieces",
-                Say.maker(told.get(0).facts().studio()),
+                told.get(0).house(),
                 List.of(new DocumentText.Part(null, blocks)));
     }
 
@@ -53,7 +53,8 @@ final class InsuranceList {
                 each.photo().orElse(null),
                 List.of(
                         each.number() + " " + each.title(),
-                        Say.capital(Say.size(piece)) + ". " + Say.capital(each.cloths()),
+                        Say.capital(Say.size(piece)) + ". " + Say.capital(each.cloths()) + ". "
+                                + Say.stop(Say.capital(each.facts().condition().inWords())),
                         where(each, request),
                         piece.price() == null ? Say.NOT_RECORDED : piece.price().toString()));
     }
@@ -61,11 +62,13 @@ final class InsuranceList {
     /** Its status; the place and the holder are named only where that was chosen. */
     private static String where(Told each, DocumentRequest request) {
         Piece piece = each.piece();
-        String status = piece.status() == Status.NOT_SAID ? "" : piece.status().toString();
+        Whereabouts now = each.facts().whereabouts();
+        String disagreement = now.disagreement();
+        String status = disagreement.isEmpty() ? now.statusInWords() : now.statusInWords() + " (" + disagreement + ")";
         if (!request.named()) {
             return status.isEmpty() ? Say.NOT_RECORDED : status;
         }
-        String holder = piece.holder() == null ? "" : each.named(piece.holder(), request.buyers());
+        String holder = now.holder().map(id -> each.named(id, request.buyers())).orElse("");
         String where = Say.joined(", ", status, piece.place().startsWith(holder) ? "" : holder, piece.place());
         return where.isEmpty() ? Say.NOT_RECORDED : where;
     }

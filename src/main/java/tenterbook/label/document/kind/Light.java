@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import tenterbook.label.LabelFacts;
-import tenterbook.material.Lot;
+import tenterbook.facts.Denial;
+import tenterbook.facts.PieceFacts;
 import tenterbook.material.Role;
 import tenterbook.measure.OwnTable;
 
@@ -47,11 +47,14 @@ final class Light {
     }
 
     /** The degree, the dyes that decide it and the limits; {@link #sources} tells the status of each figure. */
-    static String caution(LabelFacts facts) {
-        List<Judged> judged = judged(facts);
-        if (judged.isEmpty()) {
-            return "The dyes are not recorded; plan as for high sensitivity: " + limit(Degree.HIGH);
-        }
+    static String caution(PieceFacts facts) {
+        return Denial.NO_DYE_LOTS
+                .of(facts)
+                .map(denied -> denied + "; plan as for high sensitivity: " + limit(Degree.HIGH))
+                .orElseGet(() -> caution(judged(facts)));
+    }
+
+    private static String caution(List<Judged> judged) {
         Degree worst = worst(judged);
         String dyes = judged.stream()
                 .filter(each -> each.degree == worst)
@@ -61,7 +64,7 @@ final class Light {
     }
 
     /** Whence the degrees and limits of these pieces come, and whether each was read or is from memory. */
-    static String sources(List<LabelFacts> pieces) {
+    static String sources(List<PieceFacts> pieces) {
         Map<String, String> dyes = new TreeMap<>();
         pieces.forEach(facts -> {
             List<Judged> judged = judged(facts);
@@ -82,14 +85,10 @@ final class Light {
                 .orElse(Degree.HIGH);
     }
 
-    private static List<Judged> judged(LabelFacts facts) {
-        String fibres = facts.cloths().stream()
-                .flatMap(part -> part.cloth().content().stream())
-                .map(share -> share.fibre().toLowerCase(Locale.ROOT))
-                .collect(Collectors.joining(" "));
-        return facts.lots().stream()
-                .filter(lot -> lot.role() == Role.DYE && !lot.name().isEmpty())
-                .map(Lot::name)
+    private static List<Judged> judged(PieceFacts facts) {
+        String fibres = String.join(" ", facts.cloth().fibres()).toLowerCase(Locale.ROOT);
+        return facts.lotsUsed(Role.DYE)
+                .map(lot -> lot.name().isEmpty() ? "lot " + lot.id() : lot.name())
                 .distinct()
                 .map(dye -> judged(dye, fibres))
                 .toList();

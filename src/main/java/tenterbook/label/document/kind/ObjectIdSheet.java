@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import tenterbook.board.BoardPair;
+import tenterbook.facts.Denial;
+import tenterbook.facts.PieceColour;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.HowMade;
-import tenterbook.label.PaletteColour;
 import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentRequest;
 import tenterbook.label.document.DocumentText;
@@ -37,7 +39,7 @@ final class ObjectIdSheet {
                 request.kind().template(),
                 request.kind().toString(),
                 told.running(),
-                Say.maker(told.facts().studio()),
+                told.house(),
                 List.of(new DocumentText.Part(told.number(), sheet.blocks(request))));
     }
 
@@ -73,19 +75,13 @@ final class ObjectIdSheet {
     /** What the sheet ought to have and has not: without these a piece is hardly recognised. */
     private List<String> lacking() {
         List<String> lacking = new ArrayList<>();
-        if (told.photos().isEmpty()) {
-            lacking.add(
-                    "Missing: a photograph. Take the whole front, then close views of marks, faults and mends, with a scale in the picture.");
-        }
+        Denial.NO_PICTURE_TO_KNOW_IT_BY.of(told.facts()).ifPresent(lacking::add);
         if (!piece.length().known() || !piece.width().known()) {
             lacking.add("Missing: a measurement with its unit of "
                     + (piece.length().known() ? "the width" : piece.width().known() ? "the length" : "length and width")
                     + ".");
         }
-        if (piece.faults().isEmpty()) {
-            lacking.add(
-                    "Missing: distinguishing features. Look for a leak, a mend, a slub, a line that is in no other piece, and record it.");
-        }
+        Denial.NO_DISTINGUISHING_FEATURE.of(told.facts().condition()).ifPresent(lacking::add);
         return lacking;
     }
 
@@ -102,12 +98,11 @@ final class ObjectIdSheet {
                 Say.capital(Say.size(piece)) + (piece.mass().recorded() ? ", mass " + Say.side(piece.mass()) : "")));
         facts.add(Say.fact("Inscriptions and markings", inscriptions()));
         facts.add(Say.fact(
-                "Distinguishing features",
-                Say.capital(piece.faults().stream().map(Say::fault).collect(Collectors.joining("; ")))));
+                "Distinguishing features", Say.capital(told.facts().condition().features())));
         facts.add(Say.fact("Title", Say.joined(" / ", piece.title(), piece.otherTitle())));
         facts.add(Say.fact(
                 "Subject",
-                told.facts().boards().stream()
+                told.facts().boardsUsed().stream()
                         .filter(board -> !board.image().isEmpty())
                         .map(BoardPair::image)
                         .distinct()
@@ -130,18 +125,21 @@ final class ObjectIdSheet {
         String kind = piece.category() == Category.NOT_SAID
                 ? "piece"
                 : piece.category().toString();
-        List<String> colours = told.facts().palette().stream()
-                .map(PaletteColour::name)
-                .filter(name -> !name.isEmpty())
+        PieceFacts facts = told.facts();
+        String colours = facts.colours().named().stream()
+                .map(PieceColour::called)
                 .distinct()
-                .toList();
-        String place = told.facts().studio().place();
+                .collect(Collectors.joining(", "));
         return Say.capital(kind) + " of "
                 + told.cloths() + ", "
                 + Say.size(piece) + ". "
-                + (colours.isEmpty() ? "Colours not recorded." : "Colours: " + String.join(", ", colours) + ".")
-                + " Made "
-                + (place.isEmpty() ? "in a place that is not recorded" : "in " + place) + ".";
+                + Denial.NO_COLOURS.unless(
+                        facts,
+                        () -> (facts.colours().now() ? "Colours: " : "Colours before it was dyed again: ")
+                                + colours
+                                + ".")
+                + " Made in "
+                + Denial.orElse(facts.origin().place(), Denial.NO_PLACE_OF_MAKING) + ".";
     }
 
     private List<Block.Fact> particulars(DocumentRequest request) {
@@ -151,13 +149,16 @@ final class ObjectIdSheet {
         if (!piece.edition().isEmpty()) {
             facts.add(Say.fact("Edition", piece.edition()));
         }
-        facts.add(Say.fact("Place of origin", told.facts().studio().place()));
+        facts.add(Say.fact("Place of origin", told.facts().origin().place()));
         facts.add(Say.fact(
                 "Related objects",
-                told.kin().isEmpty()
-                        ? "no other piece of the same clamping is recorded"
-                        : "of the same clamping: "
-                                + told.kin().stream().map(Object::toString).collect(Collectors.joining(", "))));
+                Denial.orElse(
+                        told.kin().stream()
+                                .map(Object::toString)
+                                .reduce((before, next) -> before + ", " + next)
+                                .map(kin -> "of the same clamping: " + kin)
+                                .orElse(""),
+                        Denial.NO_KIN)));
         facts.add(Say.fact(
                 "Written material",
                 "record of this piece in the maker’s archive, version "

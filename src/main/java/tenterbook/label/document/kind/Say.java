@@ -10,14 +10,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenterbook.facts.Denial;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.document.Block;
+import tenterbook.measure.Money;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
 import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
-import tenterbook.piece.Fault;
 import tenterbook.piece.Piece;
-import tenterbook.piece.Studio;
 
 /** Facts in the words that several documents share. */
 final class Say {
@@ -87,24 +88,6 @@ final class Say {
         return already || metric.isEmpty() ? entered.replace(" ", "\u00a0") : entered + " (" + metric.get() + ")";
     }
 
-    static String fault(Fault fault) {
-        return joined(", ", fault.kind(), fault.where()) + (fault.note().isEmpty() ? "" : ": " + fault.note());
-    }
-
-    /** Faults and the newest examination; where neither is recorded that is said, and is no finding of soundness. */
-    static String condition(Piece piece) {
-        String faults = piece.faults().stream().map(Say::fault).collect(Collectors.joining("; "));
-        String examined = piece.events().stream()
-                .filter(event -> event.kind() == EventKind.EXAMINED)
-                .reduce((first, second) -> second)
-                .map(event -> "Examined " + event.when() + (event.note().isEmpty() ? "." : ": " + stop(event.note())))
-                .orElse("");
-        if (faults.isEmpty() && examined.isEmpty()) {
-            return "no fault and no examination is recorded; examine it before it leaves";
-        }
-        return joined(" ", faults.isEmpty() ? "No fault is recorded." : stop(capital(faults)), examined);
-    }
-
     static String day(LocalDate day) {
         return DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK).format(day);
     }
@@ -114,17 +97,23 @@ final class Say {
     }
 
     /** What was agreed last for an event of this kind; the asking price said to be one; or 'not recorded'. */
-    static String agreed(Piece piece, EventKind kind) {
-        Optional<Event> event = piece.events().stream()
-                .filter(each -> each.kind() == kind && each.price() != null)
-                .reduce((first, second) -> second);
-        if (event.isPresent()) {
-            return event.get().price().toString();
+    static String agreed(PieceFacts facts, EventKind kind) {
+        Optional<Money> agreed = price(facts.piece(), kind);
+        if (agreed.isPresent()) {
+            return agreed.get().toString();
         }
-        return piece.price() == null ? NOT_RECORDED : piece.price() + " asked; nothing agreed is recorded";
+        Money asked = facts.piece().price();
+        return asked == null
+                ? NOT_RECORDED
+                : asked + " asked; "
+                        + Denial.NOTHING_AGREED.unless(facts, () -> "what was agreed is for another kind of event");
     }
 
-    static String maker(Studio studio) {
-        return joined(", ", studio.name(), studio.place());
+    /** What was agreed last for an event of this kind. */
+    static Optional<Money> price(Piece piece, EventKind kind) {
+        return piece.events().stream()
+                .filter(event -> event.kind() == kind && event.price() != null)
+                .map(Event::price)
+                .reduce((first, second) -> second);
     }
 }

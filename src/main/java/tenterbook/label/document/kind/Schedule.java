@@ -40,7 +40,7 @@ final class Schedule {
                 request.kind().template(),
                 request.kind().toString(),
                 running,
-                Say.maker(told.get(0).facts().studio()),
+                told.get(0).house(),
                 List.of(new DocumentText.Part(null, schedule.blocks())));
     }
 
@@ -94,9 +94,10 @@ final class Schedule {
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(Say.fact("Size", Say.capital(Say.size(piece))));
         facts.add(Say.fact("Materials", Say.capital(each.cloths())));
-        facts.add(Say.fact("Condition as recorded", Say.capital(Say.condition(piece))));
+        facts.add(Say.fact(
+                "Condition as recorded", Say.capital(each.facts().condition().inWords())));
         if (request.valued()) {
-            facts.add(Say.fact(loan ? "Agreed value" : "Agreed price", Say.agreed(piece, kind())));
+            facts.add(Say.fact(loan ? "Agreed value" : "Agreed price", Say.agreed(each.facts(), kind())));
         }
         facts.add(Say.fact("Light", Light.caution(each.facts())));
         String heading = each.number() + "  " + each.title();
@@ -112,10 +113,7 @@ final class Schedule {
         Map<String, BigDecimal> sums = new TreeMap<>();
         int unknown = 0;
         for (Told each : told) {
-            Optional<Money> agreed = each.piece().events().stream()
-                    .filter(event -> event.kind() == kind() && event.price() != null)
-                    .map(event -> event.price())
-                    .reduce((first, second) -> second);
+            Optional<Money> agreed = Say.price(each.piece(), kind());
             if (agreed.isEmpty()) {
                 unknown++;
             } else {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import tenterbook.colour.Srgb;
+import tenterbook.facts.PieceColour;
 import tenterbook.label.document.Block;
 import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Line;
@@ -210,12 +211,12 @@ final class PictureBlocks {
 
     /** The colours as one strip, each as wide as its share, and below it their names. */
     List<Slab> palette(Block.Palette palette) {
-        List<Block.Swatch> colours = palette.colours();
+        List<PieceColour> colours = palette.colours();
         double x = type.main();
         double width = type.mainMeasure();
         boolean shares = colours.stream().allMatch(c -> c.share() != null)
                 && colours.stream().anyMatch(c -> c.share() > 0);
-        double sum = shares ? colours.stream().mapToDouble(Block.Swatch::share).sum() : colours.size();
+        double sum = shares ? colours.stream().mapToDouble(PieceColour::share).sum() : colours.size();
         double high = type.space(1.5);
         int across = Math.max(1, Math.min(3, (int) (width / 38)));
         double cell = (width - 4 * (across - 1)) / across;
@@ -239,7 +240,7 @@ final class PictureBlocks {
         return List.of(Slab.of(tops[rows], type.space(0.6), "", (ink, y) -> {
             ink.artifact(() -> {
                 double from = x;
-                for (Block.Swatch colour : colours) {
+                for (PieceColour colour : colours) {
                     double wide = width * (shares ? colour.share() : 1) / sum;
                     ink.rectangle(from, y, shares ? wide : wide - 0.6, high, tone(colour));
                     from += wide;
@@ -256,13 +257,13 @@ final class PictureBlocks {
         }));
     }
 
-    private static String named(Block.Swatch colour, boolean shares) {
+    private static String named(PieceColour colour, boolean shares) {
         return shares
                 ? String.format(Locale.ROOT, "%s\u00a0%.0f%%", colour.name(), colour.share() * 100)
                 : colour.name();
     }
 
-    private static Tone tone(Block.Swatch colour) {
+    private static Tone tone(PieceColour colour) {
         Srgb screen = colour.colour().srgb();
         return new Tone(screen.red(), screen.green(), screen.blue());
     }

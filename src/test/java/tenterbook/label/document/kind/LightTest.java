@@ -5,15 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tenterbook.label.LabelFacts;
+import tenterbook.facts.PieceFacts;
 import tenterbook.label.Samples;
+import tenterbook.material.Cloth;
 import tenterbook.material.Lot;
 import tenterbook.material.LotId;
 import tenterbook.material.Role;
+import tenterbook.recipe.Charge;
+import tenterbook.recipe.Clamping;
+import tenterbook.recipe.ClampingId;
+import tenterbook.recipe.Step;
+import tenterbook.recipe.StepKind;
 
 class LightTest {
-    private static LabelFacts facts(String dyes, String fibre) {
-        LabelFacts heron = Samples.heron();
+    private static PieceFacts facts(String dyes, String fibre) {
+        PieceFacts heron = Samples.heron();
         List<Lot> lots = dyes.isEmpty()
                 ? List.of()
                 : List.of(dyes.split(" and ")).stream()
@@ -32,14 +38,23 @@ class LightTest {
                                 null,
                                 ""))
                         .toList();
-        return new LabelFacts(
-                heron.studio(),
-                heron.piece(),
-                List.of(new LabelFacts.ClothPart(Samples.cloth(fibre + " cloth", "", Samples.share(fibre, 100.0)), "")),
-                lots,
-                List.of(),
-                List.of(),
-                List.of());
+        Cloth cloth = Samples.cloth(fibre + " cloth", "", Samples.share(fibre, 100.0));
+        Step bath = new Step(
+                StepKind.BATH,
+                null,
+                lots.stream().map(lot -> new Charge(lot.id(), null, null)).toList(),
+                null,
+                null,
+                null,
+                null,
+                null,
+                "",
+                null,
+                null,
+                "");
+        Clamping clamping = new Clamping(
+                new ClampingId("C1"), "", null, null, null, null, List.of(bath), null, "", "", "", "", null);
+        return Samples.facts(heron.piece(), List.of(cloth), lots, List.of(), List.of(clamping), List.of());
     }
 
     /**

@@ -12,12 +12,14 @@ import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.Restore;
+import tenterbook.facts.PieceFacts;
+import tenterbook.facts.PieceReader;
 import tenterbook.label.paper.LabelPaper;
 import tenterbook.label.rule.Market;
 import tenterbook.ledger.Progress;
 import tenterbook.piece.Piece;
 
-class GatheringTest {
+class SampleTagsTest {
     @TempDir
     Path folder;
 
@@ -31,8 +33,8 @@ class GatheringTest {
             for (var saved : archive.ledger().all(Kinds.PIECE)) {
                 Piece piece = saved.record();
                 for (Market market : List.of(Market.US, Market.EU, Market.UK, Market.NI)) {
-                    LabelFacts facts = Gathering.of(archive, piece);
-                    assertThat(facts.palette()).as(piece.number().value()).isNotEmpty();
+                    PieceFacts facts = PieceReader.of(archive, piece);
+                    assertThat(TagColours.of(facts)).as(piece.number().value()).isNotEmpty();
                     try {
                         LabelPaper.pdf(
                                 List.of(facts),

@@ -1,0 +1,235 @@
+package tenterbook.facts;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenterbook.measure.PartialDate;
+import tenterbook.piece.Event;
+import tenterbook.piece.EventKind;
+import tenterbook.piece.Fault;
+import tenterbook.piece.Piece;
+import tenterbook.piece.condition.ConditionWords;
+import tenterbook.piece.condition.Examination;
+import tenterbook.piece.condition.Observation;
+import tenterbook.piece.condition.Overall;
+
+/**
+ * The condition of a piece: its faults, when it was last looked at and what was then there, and what happened since that may
+ * have changed it.
+ *
+ * @param faults as recorded with the piece; they have no day
+ * @param examinations reports, earliest first
+ * @param notes events ‘examined’ of days of which there is no report, newest first
+ * @param since events after the last look, or of days that may lie after it, that wash, mend, dye or damage a piece, in order
+ */
+public record Condition(List<Fault> faults, List<Examination> examinations, List<Event> notes, List<Event> since) {
+    private static final Set<EventKind> CHANGES = EnumSet.of(EventKind.WASHED, EventKind.MENDED, EventKind.DYED_AGAIN);
+
+    /** What is seen on damaged cloth, as a word of its own; for events of no kind. */
+    private static final Pattern DAMAGE = Pattern.compile(ConditionWords.what().stream()
+            .map(word -> Pattern.quote(word.word()))
+            .collect(Collectors.joining("|", "(?i)(?<!\\p{L})(damaged?|torn|", ")(?!\\p{L})")));
+
+    public Condition {
+        faults = List.copyOf(faults);
+        examinations = List.copyOf(examinations);
+        notes = List.copyOf(notes);
+        since = List.copyOf(since);
+    }
+
+    /** @param examinations of the piece, earliest first */
+    static Condition of(Piece piece, List<Examination> examinations) {
+        List<Event> notes = piece.events().stream()
+                .filter(event -> event.kind() == EventKind.EXAMINED)
+                .filter(event -> examinations.stream().noneMatch(each -> sameDays(each.when(), event.when())))
+                .sorted(Comparator.comparing((Event event) -> first(event.when()))
+                        .reversed())
+                .toList();
+        Condition looked = new Condition(piece.faults(), examinations, notes, List.of());
+        Optional<PartialDate> last = looked.lastLooked();
+        return new Condition(
+                piece.faults(),
+                examinations,
+                notes,
+                piece.events().stream()
+                        .filter(Condition::bearsOnCondition)
+                        .filter(event -> last.isEmpty() || mayFollow(event.when(), last.get()))
+                        .toList());
+    }
+
+    private static boolean bearsOnCondition(Event event) {
+        return CHANGES.contains(event.kind())
+                || event.kind() == EventKind.OTHER
+                        && DAMAGE.matcher(event.note()).find();
+    }
+
+    private static boolean sameDays(PartialDate one, PartialDate other) {
+        return one.known() && Objects.equals(one.from(), other.from()) && Objects.equals(one.to(), other.to());
+    }
+
+    private static boolean mayFollow(PartialDate event, PartialDate look) {
+        LocalDate latest = event.to() == null ? LocalDate.MAX : event.to();
+        return latest.isAfter(first(look));
+    }
+
+    private static LocalDate first(PartialDate when) {
+        return when.from() != null ? when.from() : when.to() != null ? when.to() : LocalDate.MIN;
+    }
+
+    /** The latest report. */
+    public Optional<Examination> last() {
+        return examinations.isEmpty() ? Optional.empty() : Optional.of(examinations.get(examinations.size() - 1));
+    }
+
+    /** The newest note that no report is as new as; a report goes before a note of the same day. */
+    public Optional<Event> newerNote() {
+        return notes.stream()
+                .findFirst()
+                .filter(note -> last().map(report -> first(note.when()).isAfter(first(report.when())))
+                        .orElse(true));
+    }
+
+    /** When it was last looked at, by a report or a note; empty where it was not. */
+    public Optional<PartialDate> lastLooked() {
+        return newerNote().map(Event::when).or(() -> last().map(Examination::when));
+    }
+
+    /** What the last report saw and did not find gone. */
+    public List<Observation> present() {
+        return last().map(Examination::present).orElse(List.of());
+    }
+
+    /** Reports of days of which no event ‘examined’ is noted with the piece, earliest first. */
+    public List<Examination> unnoted(Piece piece) {
+        return examinations.stream()
+                .filter(report -> piece.events().stream()
+                        .noneMatch(
+                                event -> event.kind() == EventKind.EXAMINED && sameDays(report.when(), event.when())))
+                .toList();
+    }
+
+    /** Reports made before one, earliest first. */
+    public List<Examination> before(Examination examination) {
+        return examinations.stream()
+                .filter(each -> Examination.IN_TIME.compare(each, examination) < 0)
+                .toList();
+    }
+
+    /** The state of the whole in the last report; empty where it is not judged. */
+    public Optional<Overall> overall() {
+        return last().map(Examination::overall).filter(overall -> overall != Overall.NOT_SAID);
+    }
+
+    /** Events since that say of damage, but are of no kind of their own. */
+    public List<Event> damage() {
+        return since.stream().filter(event -> event.kind() == EventKind.OTHER).toList();
+    }
+
+    /** All of it in sentences, for a piece that is to leave; what is not recorded is said to be so, and is no soundness. */
+    public String inWords() {
+        String looked = Denial.NO_FAULT_AND_NO_EXAMINATION.unless(
+                this,
+                () -> joined(
+                        " ",
+                        Denial.NO_FAULT.unless(this, this::faultsInWords),
+                        last().map(Condition::words).orElse(""),
+                        newerNote().map(Condition::noted).orElse("")));
+        if (since.isEmpty()) {
+            return looked;
+        }
+        String later = since.stream().map(Condition::happened).collect(Collectors.joining("; "));
+        return joined(" ", stop(looked), stop(lastLooked().isPresent() ? "Since then: " + later : capital(later)));
+    }
+
+    private String faultsInWords() {
+        return stop(capital(faults.stream().map(Condition::words).collect(Collectors.joining("; "))));
+    }
+
+    /** By what a piece is known from others: its faults, and what the last report saw; empty where neither is recorded. */
+    public String features() {
+        return Stream.concat(
+                        faults.stream().map(Condition::words),
+                        present().stream().map(Condition::words))
+                .collect(Collectors.joining("; "));
+    }
+
+    /** As in 'washed 2024-06: cold, by hand'. Of an event of no kind only the words for damage, since its note may be private. */
+    private static String happened(Event event) {
+        if (event.kind() == EventKind.OTHER) {
+            return "damage noted " + day(event.when()) + ": "
+                    + DAMAGE.matcher(event.note())
+                            .results()
+                            .map(found -> found.group().toLowerCase(Locale.ROOT))
+                            .distinct()
+                            .collect(Collectors.joining(", "));
+        }
+        return event.kind() + " " + day(event.when()) + (event.note().isEmpty() ? "" : ": " + event.note());
+    }
+
+    private static String day(PartialDate when) {
+        return when.recorded() ? when.toString() : "on a day that is not recorded";
+    }
+
+    private static String noted(Event note) {
+        return "Examined " + day(note.when()) + (note.note().isEmpty() ? "." : ": " + stop(note.note()));
+    }
+
+    /** As in 'Examined 2024-09-27: fair; sound but for one mark; stain, front; 12 mm.' */
+    private static String words(Examination last) {
+        String overall =
+                last.overall() == Overall.NOT_SAID ? "" : last.overall().toString();
+        return "Examined " + day(last.when()) + ": "
+                + stop(joined("; ", overall, last.summary().replaceFirst("[.]$", ""), seen(last)));
+    }
+
+    private static String seen(Examination examination) {
+        return seen(examination, Condition::words, "; ");
+    }
+
+    /** The things alone that a report saw and that are still there, as in 'stain, snag'; else that there is none, or its summary. */
+    public static String seenInBrief(Examination examination) {
+        String seen = seen(examination, Observation::what, ", ");
+        return seen.isEmpty() ? examination.summary() : seen;
+    }
+
+    /** Empty where a summary alone says what was seen. */
+    private static String seen(Examination examination, Function<Observation, String> words, String between) {
+        return Denial.NOTHING_NOTED.unless(
+                examination,
+                () -> examination.present().isEmpty()
+                                && !examination.observations().isEmpty()
+                        ? "nothing of what was noted is still there"
+                        : examination.present().stream().map(words).collect(Collectors.joining(between)));
+    }
+
+    private static String words(Observation seen) {
+        return joined(", ", seen.what(), seen.inWords());
+    }
+
+    /** As in 'leak, at the beak, layer 3: outer edge'. */
+    public static String words(Fault fault) {
+        return joined(", ", fault.kind(), fault.where()) + (fault.note().isEmpty() ? "" : ": " + fault.note());
+    }
+
+    private static String joined(String between, String... parts) {
+        return Stream.of(parts).filter(part -> !part.isBlank()).collect(Collectors.joining(between));
+    }
+
+    private static String capital(String text) {
+        int first = text.isEmpty() ? 0 : text.offsetByCodePoints(0, 1);
+        return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
+    }
+
+    private static String stop(String text) {
+        return text.isEmpty() || text.matches("(?s).*[.!?…]$") ? text : text + ".";
+    }
+}

@@ -1,0 +1,215 @@
+package tenterbook.facts;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import tenterbook.material.Cloth;
+import tenterbook.material.Role;
+import tenterbook.piece.EventKind;
+import tenterbook.piece.condition.Examination;
+import tenterbook.piece.condition.Overall;
+import tenterbook.recipe.Clamping;
+import tenterbook.recipe.dip.DipTally;
+
+/**
+ * A sentence that denies something, with the facts that would contradict it. This is the list of all of them: a page or a paper can
+ * have such a sentence from here alone, and only where nothing contradicts it. A field that is empty and said beside its own
+ * label to be 'not recorded' is no such sentence: the emptiness is the fact itself.
+ *
+ * @param <T> what the sentence is about
+ */
+public final class Denial<T> {
+    private static final List<Denial<?>> ALL = new ArrayList<>();
+
+    // ---- how it was made
+
+    public static final Denial<PieceFacts> NOT_KNOWN_HOW_MADE =
+            new Denial<>(PieceFacts.class, "How it was made is not recorded.").but("a clamping", PieceFacts::dyed);
+    public static final Denial<PieceFacts> NOTHING_TO_REPEAT = new Denial<>(
+                    PieceFacts.class, "How it was made is not recorded; there is nothing to repeat yet.")
+            .but("a clamping", PieceFacts::dyed);
+    public static final Denial<PieceFacts> NOT_TOLD_YET = new Denial<>(PieceFacts.class, "Not told yet.")
+            .but("a clamping", PieceFacts::dyed)
+            .but(
+                    "a clamping that is named and cannot be found",
+                    facts -> !facts.piece().made().isEmpty());
+    public static final Denial<Clamping> NO_DYES = new Denial<>(Clamping.class, "dyes not recorded")
+            .but("a step", clamping -> !clamping.steps().isEmpty())
+            .but("a lot", clamping -> clamping.lots().findAny().isPresent());
+    public static final Denial<Clamping> NO_STEP = new Denial<>(Clamping.class, "No step is recorded.")
+            .but("a step", clamping -> !clamping.steps().isEmpty());
+    public static final Denial<Clamping> NO_BOARDS = new Denial<>(
+                    Clamping.class, "between boards that are not recorded")
+            .but("a board", clamping -> !clamping.boards().isEmpty());
+    public static final Denial<DipTally> NO_NUMBER_OF_DIPS =
+            new Denial<>(DipTally.class, "number of dips not recorded").but("a number of dips", DipTally::known);
+    public static final Denial<String> NO_DIPS = given("dips not recorded");
+    public static final Denial<PieceFacts> NO_DYE_LOTS = new Denial<>(PieceFacts.class, "The dyes are not recorded")
+            .but("a lot of dye", facts -> facts.lotsUsed(Role.DYE).findAny().isPresent());
+
+    // ---- cloth and colours
+
+    public static final Denial<PieceFacts> NO_CLOTH = new Denial<>(PieceFacts.class, "cloth not recorded")
+            .but("a cloth", facts -> !facts.cloth().cloths().isEmpty());
+    public static final Denial<String> NO_CLOTH_ON_CARD = given("cloth not recorded");
+    public static final Denial<Cloth> NO_FIBRES = new Denial<>(Cloth.class, "fibres not recorded")
+            .but("a fibre", cloth -> !cloth.content().isEmpty());
+    public static final Denial<Cloth> NO_EVIDENCE_OF_FIBRES = new Denial<>(Cloth.class, "who says so is not recorded")
+            .but("evidence", cloth -> !cloth.contentEvidence().isEmpty());
+    public static final Denial<PieceFacts> NO_COLOURS = new Denial<>(PieceFacts.class, "Colours not recorded.")
+            .but("a named colour", facts -> !facts.colours().named().isEmpty());
+    public static final Denial<PieceFacts> NO_PHOTOGRAPH = new Denial<>(PieceFacts.class, "No photograph is recorded.")
+            .but("a photograph", facts -> !facts.piece().photos().isEmpty());
+    public static final Denial<PieceFacts> NO_PHOTOGRAPH_OF_TODAY = new Denial<>(
+                    PieceFacts.class, "No photograph shows the piece as it now is.")
+            .but("a photograph of its present state", facts -> !facts.pictures().isEmpty());
+
+    public static final Denial<PieceFacts> NO_PICTURE_TO_KNOW_IT_BY = new Denial<>(
+                    PieceFacts.class,
+                    "Missing: a photograph of the piece as it now is. Take the whole front, then close views of marks, faults and mends, with a scale in the picture.")
+            .but("a photograph of its present state", facts -> !facts.pictures().isEmpty());
+
+    // ---- condition
+
+    public static final Denial<Condition> NO_FAULT_AND_NO_EXAMINATION = new Denial<>(
+                    Condition.class, "no fault and no examination is recorded; examine it before it leaves")
+            .but("a fault", condition -> !condition.faults().isEmpty())
+            .but("a report of an examination", condition -> condition.last().isPresent())
+            .but(
+                    "an examination that was noted",
+                    condition -> !condition.notes().isEmpty())
+            .but("damage", condition -> !condition.damage().isEmpty());
+    public static final Denial<Condition> NO_FAULT = new Denial<>(Condition.class, "No fault is recorded.")
+            .but("a fault", condition -> !condition.faults().isEmpty())
+            .but(
+                    "something that an examination saw",
+                    condition -> !condition.present().isEmpty())
+            .but("damage", condition -> !condition.damage().isEmpty());
+    public static final Denial<Condition> NO_DISTINGUISHING_FEATURE = new Denial<>(
+                    Condition.class,
+                    "Missing: distinguishing features. Look for a leak, a mend, a slub, a line that is in no other piece, and record it.")
+            .but("a fault", condition -> !condition.faults().isEmpty())
+            .but(
+                    "something that an examination saw",
+                    condition -> !condition.present().isEmpty());
+    public static final Denial<Condition> NEVER_EXAMINED = new Denial<>(
+                    Condition.class, "It was never examined, or nobody recorded it.")
+            .but("a report of an examination", condition -> condition.last().isPresent())
+            .but(
+                    "an examination that was noted",
+                    condition -> !condition.notes().isEmpty());
+    public static final Denial<Condition> NEVER = new Denial<>(Condition.class, "never")
+            .but("a report of an examination", condition -> condition.last().isPresent())
+            .but(
+                    "an examination that was noted",
+                    condition -> !condition.notes().isEmpty());
+    public static final Denial<Condition> NO_REPORT = new Denial<>(
+                    Condition.class, "It was examined, and no report was made of it.")
+            .but("a report of an examination", condition -> condition.last().isPresent());
+    public static final Denial<Examination> NOTHING_NOTED = new Denial<>(Examination.class, "nothing noted")
+            .but("an observation", examination -> !examination.observations().isEmpty())
+            .but("a summary", examination -> !examination.summary().isEmpty());
+    public static final Denial<Examination> NOTHING_WAS_NOTED = new Denial<>(Examination.class, "Nothing was noted.")
+            .but("an observation", examination -> !examination.observations().isEmpty())
+            .but("a summary", examination -> !examination.summary().isEmpty());
+    public static final Denial<Examination> NOTHING_LISTED = new Denial<>(
+                    Examination.class, "Nothing is listed by itself; see the state of the whole.")
+            .but("an observation", examination -> !examination.observations().isEmpty());
+    public static final Denial<Examination> NOT_JUDGED = new Denial<>(Examination.class, "Not judged.")
+            .but("a state of the whole", examination -> examination.overall() != Overall.NOT_SAID);
+    public static final Denial<List<Examination>> NO_EARLIER_EXAMINATION = new Denial<>(
+                    Denial.<List<Examination>>type(List.class), "no earlier examination")
+            .but("an earlier examination", earlier -> !earlier.isEmpty());
+    public static final Denial<Examination> NO_EXAMINER = new Denial<>(Examination.class, "Missing: who examined it.")
+            .but("an examiner", examination -> !examination.examiner().isEmpty())
+            .but("the examiner's house", examination -> examination.party() != null);
+
+    // ---- where it is and has been
+
+    public static final Denial<PieceFacts> NOTHING_SINCE_MADE = new Denial<>(
+                    PieceFacts.class, "Nothing is recorded after its making.")
+            .but(
+                    "an event",
+                    facts -> facts.piece().events().stream().anyMatch(event -> event.kind() != EventKind.PHOTOGRAPHED))
+            .but("a report of an examination", facts -> !facts.examinations().isEmpty())
+            .but("another dyeing", facts -> facts.piece().state() > 1)
+            .but("a holder", facts -> facts.piece().holder() != null)
+            .but("a status that says it left", facts -> facts.whereabouts().away());
+    public static final Denial<PieceFacts> NOTHING_AGREED = new Denial<>(PieceFacts.class, "nothing agreed is recorded")
+            .but(
+                    "a price that was agreed for a loan or a consignment",
+                    facts -> facts.piece().events().stream()
+                            .anyMatch(event -> event.price() != null
+                                    && (event.kind() == EventKind.LENT || event.kind() == EventKind.CONSIGNED)));
+    public static final Denial<String> NO_KIN = given("no other piece of the same clamping is recorded");
+    public static final Denial<String> NO_PLACE_OF_MAKING = given("a place that is not recorded");
+    public static final Denial<String> NO_MAKER = given("Maker not recorded");
+
+    /** A fact that contradicts the sentence. */
+    private record Contradiction<T>(String fact, Predicate<T> there) {}
+
+    private final Class<T> about;
+    private final String sentence;
+    private final List<Contradiction<T>> contradictions = new ArrayList<>();
+
+    private Denial(Class<T> about, String sentence) {
+        this.about = about;
+        this.sentence = sentence;
+        ALL.add(this);
+    }
+
+    @SuppressWarnings("unchecked")
+    private static <L> Class<L> type(Class<?> raw) {
+        return (Class<L>) raw;
+    }
+
+    private Denial<T> but(String fact, Predicate<T> there) {
+        contradictions.add(new Contradiction<>(fact, there));
+        return this;
+    }
+
+    /** A sentence that the very text it stands in place of would contradict. */
+    private static Denial<String> given(String sentence) {
+        return new Denial<>(String.class, sentence).but("what it stands in place of", text -> !text.isBlank());
+    }
+
+    /** Every one of them. */
+    public static List<Denial<?>> all() {
+        return Collections.unmodifiableList(ALL);
+    }
+
+    public Class<T> about() {
+        return about;
+    }
+
+    /** The sentence; empty where a fact contradicts it. */
+    public Optional<String> of(T subject) {
+        return contradictedBy(subject).isEmpty() ? Optional.of(sentence) : Optional.empty();
+    }
+
+    /** The sentence, or what {@code otherwise} says where a fact contradicts it. */
+    public String unless(T subject, Supplier<String> otherwise) {
+        return of(subject).orElseGet(otherwise);
+    }
+
+    /** Which facts contradict it, in words. */
+    public List<String> contradictedBy(T subject) {
+        return contradictions.stream()
+                .filter(each -> each.there.test(subject))
+                .map(Contradiction::fact)
+                .toList();
+    }
+
+    /** Whether a text denies this, in upper or lower case. */
+    public boolean isIn(String text) {
+        return text.toLowerCase(java.util.Locale.ROOT).contains(sentence.toLowerCase(java.util.Locale.ROOT));
+    }
+
+    /** {@code text}, or the sentence where that is empty. */
+    public static String orElse(String text, Denial<String> denial) {
+        return denial.unless(text, () -> text);
+    }
+}

@@ -1,0 +1,141 @@
+package tenterbook.facts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.colour.DepthOfShade;
+import tenterbook.colour.Lab;
+import tenterbook.ledger.Kind;
+import tenterbook.ledger.Saved;
+import tenterbook.material.Cloth;
+import tenterbook.material.ClothId;
+import tenterbook.material.Lot;
+import tenterbook.material.LotId;
+import tenterbook.material.Role;
+import tenterbook.piece.ColourRegion;
+import tenterbook.piece.ColourRole;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.piece.Studio;
+import tenterbook.recipe.Clamping;
+import tenterbook.recipe.ClampingId;
+import tenterbook.recipe.Step;
+import tenterbook.recipe.StepKind;
+import tenterbook.recipe.dip.DipCount;
+import tenterbook.recipe.dip.DipPoint;
+import tenterbook.recipe.dip.DipTally;
+import tenterbook.recipe.dip.Group;
+
+/**
+ * What the archive's pieces say about dips and depth.
+ *
+ * <p>A piece speaks where the ground of its newest state is named on a photograph, every clamping it went through has a
+ * dip count with both ends known, all in one vat, and nothing but dips coloured the ground: a bath with dye or a mordant
+ * in any clamping leaves it out, because the curve would then be of two dyes. Dips of several states add up, counted by the
+ * rule of {@link DipTally}.
+ */
+public final class DipEvidence {
+    private DipEvidence() {}
+
+    /**
+     * A ground colour with its dips.
+     *
+     * @param piece number
+     * @param calibrated whether the colour comes from a calibrated photograph
+     * @param disagreements of what was recorded of its dips, in sentences
+     */
+    public record Dyed(
+            String piece, DipCount dips, Lab ground, Group group, boolean calibrated, List<String> disagreements) {}
+
+    /** All pieces that speak, in order of number. What they share is read once. */
+    public static List<Dyed> of(Archive archive) {
+        Map<ClampingId, Clamping> clampings = all(archive, Kinds.CLAMPING, Clamping::id);
+        Map<LotId, Lot> lots = all(archive, Kinds.LOT, Lot::id);
+        Map<ClothId, Cloth> cloths = all(archive, Kinds.CLOTH, Cloth::id);
+        Studio studio = archive.studio();
+        List<Dyed> dyed = new ArrayList<>();
+        for (Saved<Piece> saved : archive.ledger().all(Kinds.PIECE)) {
+            Piece piece = saved.record();
+            List<Clamping> made = piece.made().stream()
+                    .map(in -> clampings.get(in.clamping()))
+                    .filter(Objects::nonNull)
+                    .toList();
+            if (made.size() == piece.made().size()) {
+                // Photographs and examinations say nothing of dips, so they are not read.
+                of(new PieceFacts(studio, piece, made, Map.of(), cloths, lots, Map.of(), Map.of(), List.of(), null))
+                        .ifPresent(dyed::add);
+            }
+        }
+        return dyed;
+    }
+
+    private static <I, T> Map<I, T> all(Archive archive, Kind<T> kind, Function<T, I> id) {
+        return archive.ledger().all(kind).stream()
+                .map(Saved::record)
+                .collect(Collectors.toMap(id, Function.identity()));
+    }
+
+    private static Optional<Dyed> of(PieceFacts facts) {
+        Optional<ColourRegion> ground = ground(facts.piece());
+        DipTally tally = facts.dips();
+        Optional<DipCount> dips = tally.counted().filter(count -> count.high() > 0);
+        Set<String> vats = facts.clampings().stream()
+                .flatMap(clamping -> clamping.steps().stream())
+                .filter(Step::dipped)
+                .map(Step::vat)
+                .collect(Collectors.toCollection(TreeSet::new));
+        Cloths cloth = facts.cloth();
+        if (ground.isEmpty()
+                || dips.isEmpty()
+                || vats.size() != 1
+                || cloth.cloths().isEmpty()
+                || facts.clampings().stream().anyMatch(clamping -> dyedOtherwise(clamping, facts.lots()))) {
+            return Optional.empty();
+        }
+        return Optional.of(new Dyed(
+                facts.piece().number().value(),
+                dips.get(),
+                ground.get().colour(),
+                new Group(cloth.cloths().get(0).id().value(), vats.iterator().next()),
+                ground.get().calibrated(),
+                tally.disagreements()));
+    }
+
+    /** From the region itself, since whether it was calibrated is known of that alone. */
+    private static Optional<ColourRegion> ground(Piece piece) {
+        return piece.photos().stream()
+                .filter(photo -> photo.state() == piece.state())
+                .map(PiecePhoto::regions)
+                .flatMap(List::stream)
+                .filter(region -> region.role() == ColourRole.GROUND)
+                .findFirst();
+    }
+
+    private static boolean dyedOtherwise(Clamping clamping, Map<LotId, Lot> lots) {
+        return clamping.steps().stream()
+                .filter(step -> step.kind() == StepKind.BATH || step.kind() == StepKind.MORDANTING)
+                .flatMap(step -> step.charges().stream())
+                .map(charge -> lots.get(charge.lot()))
+                .filter(Objects::nonNull)
+                .anyMatch(lot -> lot.role() == Role.DYE || lot.role() == Role.MORDANT);
+    }
+
+    /** The points of one scale; a colour too deep for a photograph to tell is left out. */
+    public static List<DipPoint> points(List<Dyed> dyed, DepthOfShade.Channel channel) {
+        List<DipPoint> points = new ArrayList<>();
+        for (Dyed each : dyed) {
+            DepthOfShade.byPhoto(each.ground(), channel)
+                    .value()
+                    .ifPresent(shade -> points.add(new DipPoint(each.dips(), shade, each.piece(), each.group())));
+        }
+        return points;
+    }
+}

@@ -1,0 +1,33 @@
+package tenterbook.facts;
+
+import tenterbook.colour.ColourWords;
+import tenterbook.colour.Lab;
+import tenterbook.piece.ColourRole;
+
+/**
+ * A colour of a piece, its share and its name, as searches, labels, documents and pages pass it on.
+ *
+ * @param colour CIELAB, D65, 2° observer
+ * @param share of the piece's area, 0 to 1; null where not measured
+ * @param name the maker's own; empty where nobody named it
+ * @param role which part of the dyeing it belongs to; null for a colour of a photograph's palette and on issued paper, which
+ *     does not keep it
+ */
+public record PieceColour(Lab colour, Double share, String name, ColourRole role) {
+    /** A colour that belongs to no known part. */
+    public PieceColour(Lab colour, Double share, String name) {
+        this(colour, share, name, null);
+    }
+
+    public PieceColour {
+        name = name == null ? "" : name.strip();
+        if (share != null && !(share >= 0 && share <= 1)) {
+            throw new IllegalArgumentException("A share of area lies between 0 and 1; found " + share);
+        }
+    }
+
+    /** The maker's name, else plain words for the colour. */
+    public String called() {
+        return name.isEmpty() ? ColourWords.of(colour) : name;
+    }
+}

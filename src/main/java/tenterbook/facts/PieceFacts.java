@@ -1,0 +1,170 @@
+package tenterbook.facts;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import tenterbook.board.BoardId;
+import tenterbook.board.BoardPair;
+import tenterbook.material.Cloth;
+import tenterbook.material.ClothId;
+import tenterbook.material.Lot;
+import tenterbook.material.LotId;
+import tenterbook.material.Role;
+import tenterbook.measure.Digest;
+import tenterbook.photo.Photo;
+import tenterbook.piece.Party;
+import tenterbook.piece.PartyId;
+import tenterbook.piece.PhotoRole;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.piece.Studio;
+import tenterbook.piece.condition.Examination;
+import tenterbook.recipe.BoardUse;
+import tenterbook.recipe.Clamping;
+import tenterbook.recipe.dip.DipTally;
+
+/**
+ * A piece with every record that says something of it, and the facts that follow from them. What a record names and the ledger
+ * lacks is left out. Facts are worked out when asked for.
+ *
+ * @param clampings those it passed through, in order
+ * @param examinations earliest first
+ * @param recorded when its first revision was written; null where that was not asked for, because it has a date of its own
+ */
+public record PieceFacts(
+        Studio studio,
+        Piece piece,
+        List<Clamping> clampings,
+        Map<BoardId, BoardPair> boards,
+        Map<ClothId, Cloth> cloths,
+        Map<LotId, Lot> lots,
+        Map<PartyId, Party> parties,
+        Map<Digest, Photo> photos,
+        List<Examination> examinations,
+        Instant recorded) {
+    /** What shows a piece itself, best first. */
+    private static final List<PhotoRole> OF_THE_PIECE = List.of(
+            PhotoRole.FRONT, PhotoRole.BACK, PhotoRole.DETAIL, PhotoRole.FAULT, PhotoRole.LAYER, PhotoRole.OTHER);
+
+    public PieceFacts {
+        clampings = List.copyOf(clampings);
+        examinations = examinations.stream().sorted(Examination.IN_TIME).toList();
+    }
+
+    /** A piece of which no other record says anything. */
+    public static PieceFacts alone(Studio studio, Piece piece) {
+        return new PieceFacts(
+                studio, piece, List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of(), null);
+    }
+
+    // ---- facts
+
+    /** All its dips, over every clamping. */
+    public DipTally dips() {
+        return clampings.stream().map(Clamping::dips).reduce(DipTally.NONE, DipTally::plus);
+    }
+
+    public Condition condition() {
+        return Condition.of(piece, examinations);
+    }
+
+    public Whereabouts whereabouts() {
+        return Whereabouts.of(piece);
+    }
+
+    public Origin origin() {
+        return Origin.of(studio);
+    }
+
+    public Cloths cloth() {
+        return Cloths.of(clampings, cloths);
+    }
+
+    public Colours colours() {
+        return Colours.of(piece, photos);
+    }
+
+    /** Whether any clamping of it is known. */
+    public boolean dyed() {
+        return !clampings.isEmpty();
+    }
+
+    // ---- what it was made with
+
+    /** Board states used, each once, in order. */
+    public List<BoardUse> boardUses() {
+        return clampings.stream()
+                .flatMap(clamping -> clamping.boards().stream())
+                .distinct()
+                .toList();
+    }
+
+    public Optional<BoardPair> board(BoardId id) {
+        return Optional.ofNullable(boards.get(id));
+    }
+
+    /** As in 'B02 Heron weir'; the identifier where the ledger lacks the board. */
+    public String boardTitle(BoardId id) {
+        return board(id).map(BoardPair::title).orElse(id.value());
+    }
+
+    /** The boards used, each once, in order. */
+    public List<BoardPair> boardsUsed() {
+        return boardUses().stream()
+                .map(BoardUse::board)
+                .distinct()
+                .flatMap(id -> board(id).stream())
+                .toList();
+    }
+
+    public Optional<Lot> lot(LotId id) {
+        return id == null ? Optional.empty() : Optional.ofNullable(lots.get(id));
+    }
+
+    /** The lots put into any bath, each once, in order. */
+    public Stream<Lot> lotsUsed() {
+        return clampings.stream()
+                .flatMap(Clamping::lots)
+                .filter(Objects::nonNull)
+                .distinct()
+                .map(lots::get)
+                .filter(Objects::nonNull);
+    }
+
+    public Stream<Lot> lotsUsed(Role role) {
+        return lotsUsed().filter(lot -> lot.role() == role);
+    }
+
+    // ---- people and pictures
+
+    public Optional<Party> party(PartyId id) {
+        return id == null ? Optional.empty() : Optional.ofNullable(parties.get(id));
+    }
+
+    /** Who has it, where the ledger knows them. */
+    public Optional<Party> holder() {
+        return whereabouts().holder().flatMap(this::party);
+    }
+
+    /**
+     * Photographs of the piece as it now is: one of each role, the best role first, then the others. Those of work, paper and
+     * places are left out.
+     */
+    public List<PiecePhoto> pictures() {
+        List<PiecePhoto> first = new ArrayList<>();
+        List<PiecePhoto> others = new ArrayList<>();
+        for (PhotoRole role : OF_THE_PIECE) {
+            List<PiecePhoto> ofRole = piece.photos().stream()
+                    .filter(photo -> photo.state() == piece.state() && photo.role() == role)
+                    .toList();
+            ofRole.stream().limit(1).forEach(first::add);
+            ofRole.stream().skip(1).forEach(others::add);
+        }
+        first.addAll(others);
+        return first;
+    }
+}

@@ -1,0 +1,134 @@
+package tenterbook.facts;
+
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import tenterbook.measure.PartialDate;
+import tenterbook.piece.Event;
+import tenterbook.piece.EventKind;
+import tenterbook.piece.PartyId;
+import tenterbook.piece.Piece;
+import tenterbook.piece.Status;
+
+/**
+ * What has become of a piece and who has it. The status and the holder that were typed stand; where one was not typed, the
+ * newest event says it. Where both are there and disagree, the disagreement is part of the fact.
+ *
+ * @param piece whose it is
+ * @param newest the newest event that moved the piece; null where there is none
+ */
+public record Whereabouts(Piece piece, Event newest) {
+    /** After each event, the statuses that agree with it, the likeliest first. Lost and destroyed can follow any. */
+    private static final Map<EventKind, Set<Status>> AFTER = new EnumMap<>(Map.of(
+            EventKind.CONSIGNED, EnumSet.of(Status.CONSIGNED, Status.HANGING),
+            EventKind.LENT, EnumSet.of(Status.ON_LOAN, Status.HANGING),
+            EventKind.RETURNED, EnumSet.of(Status.IN_STOCK, Status.KEPT, Status.SECOND, Status.HANGING),
+            EventKind.SOLD, EnumSet.of(Status.SOLD),
+            EventKind.GIVEN, EnumSet.of(Status.GIVEN)));
+
+    private static final Set<Status> AWAY = EnumSet.of(
+            Status.CONSIGNED, Status.ON_LOAN, Status.HANGING, Status.SOLD, Status.GIVEN, Status.LOST, Status.DESTROYED);
+
+    static Whereabouts of(Piece piece) {
+        Event newest = null;
+        for (Event event : piece.events()) {
+            if (AFTER.containsKey(event.kind()) && (newest == null || !earlier(event.when(), newest.when()))) {
+                newest = event;
+            }
+        }
+        return new Whereabouts(piece, newest);
+    }
+
+    /** Whether one is known to lie before the other; of undated events the one entered later counts as the newer. */
+    private static boolean earlier(PartialDate one, PartialDate other) {
+        return one.known() && other.known() && first(one).isBefore(first(other));
+    }
+
+    private static LocalDate first(PartialDate when) {
+        return when.from() == null ? when.to() : when.from();
+    }
+
+    /** As typed, else as the newest event says; {@code NOT_SAID} where neither does. */
+    public Status status() {
+        if (statusTyped()) {
+            return piece.status();
+        }
+        if (newest == null) {
+            return Status.NOT_SAID;
+        }
+        return switch (newest.kind()) {
+            case CONSIGNED -> Status.CONSIGNED;
+            case LENT -> Status.ON_LOAN;
+            case RETURNED -> Status.IN_STOCK;
+            case SOLD -> Status.SOLD;
+            case GIVEN -> Status.GIVEN;
+            default -> Status.NOT_SAID;
+        };
+    }
+
+    public boolean statusTyped() {
+        return piece.status() != Status.NOT_SAID;
+    }
+
+    /** Whether the status says that it is not with the maker any more. */
+    public boolean away() {
+        return AWAY.contains(status());
+    }
+
+    /** In a word, as in 'sold'; empty where neither the status nor an event says. */
+    public String statusInWords() {
+        return status() == Status.NOT_SAID ? "" : status().toString();
+    }
+
+    /** Where the status comes from if it was not typed, as in 'from the event of 2024-05-01'; else empty. */
+    public String statusFrom() {
+        return statusTyped() || newest == null ? "" : "from the event “" + newest.kind() + "”" + day();
+    }
+
+    /** As typed, else who got it in the newest event, unless it came back or the typed status contradicts that event. */
+    public Optional<PartyId> holder() {
+        return piece.holder() != null
+                ? Optional.of(piece.holder())
+                : disagreement().isEmpty() ? receiver() : Optional.empty();
+    }
+
+    private Optional<PartyId> receiver() {
+        return newest == null || newest.kind() == EventKind.RETURNED
+                ? Optional.empty()
+                : Optional.ofNullable(newest.party());
+    }
+
+    /** How the typed status and the newest event contradict each other, in a sentence without names; else empty. */
+    public String disagreement() {
+        boolean disagree = statusTyped()
+                && newest != null
+                && piece.status() != Status.LOST
+                && piece.status() != Status.DESTROYED
+                && !AFTER.get(newest.kind()).contains(piece.status());
+        return disagree
+                ? "The status is “%s”, but the newest event is “%s”%s.".formatted(piece.status(), newest.kind(), day())
+                : "";
+    }
+
+    /** How the typed holder and the newest event contradict each other, in a sentence without names; else empty. */
+    public String holderDisagreement() {
+        if (piece.holder() == null || newest == null) {
+            return "";
+        }
+        if (newest.kind() == EventKind.RETURNED) {
+            return newest.party() != null && newest.party().equals(piece.holder())
+                    ? "A holder is recorded, but the newest event is its return from there%s.".formatted(day())
+                    : "";
+        }
+        return newest.party() != null && !newest.party().equals(piece.holder())
+                ? "The holder is another than in the newest event, “%s”%s.".formatted(newest.kind(), day())
+                : "";
+    }
+
+    private String day() {
+        return newest.when().recorded() ? " of " + newest.when() : ", whose day is not recorded";
+    }
+}
