@@ -134,7 +134,12 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
         return since.stream().filter(event -> event.kind() == EventKind.OTHER).toList();
     }
 
-    /** All of it in sentences, for a piece that is to leave; what is not recorded is said to be so, and is no soundness. */
+    /** Whether nothing is known of it. */
+    public boolean unknown() {
+        return Denial.NO_FAULT_AND_NO_EXAMINATION.of(this).isPresent();
+    }
+
+    /** All of it in sentences; what is not recorded is said to be so, and is no soundness. */
     public String inWords() {
         String looked = Denial.NO_FAULT_AND_NO_EXAMINATION.unless(
                 this,
@@ -183,36 +188,37 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
         return "Examined " + day(note.when()) + (note.note().isEmpty() ? "." : ": " + stop(note.note()));
     }
 
-    /** As in 'Examined 2024-09-27: fair; sound but for one mark; stain, front; 12 mm.' */
+    /** As in 'Examined 2024-09-27: fair. Sound but for one mark. Seen: stain (front; 12 mm; slight), snag.' */
     private static String words(Examination last) {
         String overall =
                 last.overall() == Overall.NOT_SAID ? "" : last.overall().toString();
+        String seen = seen(last, Condition::words);
         return "Examined " + day(last.when()) + ": "
-                + stop(joined("; ", overall, last.summary().replaceFirst("[.]$", ""), seen(last)));
-    }
-
-    private static String seen(Examination examination) {
-        return seen(examination, Condition::words, "; ");
+                + joined(
+                        " ",
+                        stop(overall),
+                        stop(last.summary()),
+                        stop(last.present().isEmpty() || seen.isEmpty() ? seen : "Seen: " + seen));
     }
 
     /** The things alone that a report saw and that are still there, as in 'stain, snag'; else that there is none, or its summary. */
     public static String seenInBrief(Examination examination) {
-        String seen = seen(examination, Observation::what, ", ");
+        String seen = seen(examination, Observation::what);
         return seen.isEmpty() ? examination.summary() : seen;
     }
 
     /** Empty where a summary alone says what was seen. */
-    private static String seen(Examination examination, Function<Observation, String> words, String between) {
+    private static String seen(Examination examination, Function<Observation, String> words) {
         return Denial.NOTHING_NOTED.unless(
                 examination,
                 () -> examination.present().isEmpty()
                                 && !examination.observations().isEmpty()
                         ? "nothing of what was noted is still there"
-                        : examination.present().stream().map(words).collect(Collectors.joining(between)));
+                        : examination.present().stream().map(words).collect(Collectors.joining(", ")));
     }
 
     private static String words(Observation seen) {
-        return joined(", ", seen.what(), seen.inWords());
+        return seen.what() + (seen.inWords().isEmpty() ? "" : " (" + seen.inWords() + ")");
     }
 
     /** As in 'leak, at the beak, layer 3: outer edge'. */

@@ -3,6 +3,7 @@ package tenterbook.facts;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -12,6 +13,7 @@ import tenterbook.piece.EventKind;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.Overall;
 import tenterbook.recipe.Clamping;
+import tenterbook.recipe.Cut;
 import tenterbook.recipe.dip.DipTally;
 
 /**
@@ -54,6 +56,8 @@ public final class Denial<T> {
 
     public static final Denial<PieceFacts> NO_CLOTH = new Denial<>(PieceFacts.class, "cloth not recorded")
             .but("a cloth", facts -> !facts.cloth().cloths().isEmpty());
+    public static final Denial<Cut> NO_CLOTH_OF_CUT =
+            new Denial<>(Cut.class, "cloth not recorded").but("a cloth", cut -> cut.cloth() != null);
     public static final Denial<String> NO_CLOTH_ON_CARD = given("cloth not recorded");
     public static final Denial<Cloth> NO_FIBRES = new Denial<>(Cloth.class, "fibres not recorded")
             .but("a fibre", cloth -> !cloth.content().isEmpty());
@@ -75,7 +79,7 @@ public final class Denial<T> {
     // ---- condition
 
     public static final Denial<Condition> NO_FAULT_AND_NO_EXAMINATION = new Denial<>(
-                    Condition.class, "no fault and no examination is recorded; examine it before it leaves")
+                    Condition.class, "no fault and no examination is recorded")
             .but("a fault", condition -> !condition.faults().isEmpty())
             .but("a report of an examination", condition -> condition.last().isPresent())
             .but(
@@ -205,7 +209,18 @@ public final class Denial<T> {
 
     /** Whether a text denies this, in upper or lower case. */
     public boolean isIn(String text) {
-        return text.toLowerCase(java.util.Locale.ROOT).contains(sentence.toLowerCase(java.util.Locale.ROOT));
+        return text.toLowerCase(Locale.ROOT).contains(sentence.toLowerCase(Locale.ROOT));
+    }
+
+    /** Whether it is more than a word that stands in other sentences too. */
+    boolean longEnoughToTell() {
+        return sentence.indexOf(' ') > 0;
+    }
+
+    /** For messages of tests and logs; a page or paper has the sentence from {@link #of}. */
+    @Override
+    public String toString() {
+        return "denial “" + sentence + "”";
     }
 
     /** {@code text}, or the sentence where that is empty. */

@@ -104,10 +104,11 @@ final class BenchSheet {
     }
 
     private String cut(Cut cut) {
-        Cloth cloth = cut.cloth() == null ? null : told.facts().cloths().get(cut.cloth());
-        String name = cloth == null
-                ? cut.cloth() == null ? "cloth not recorded" : cut.cloth().value()
-                : cloth.title();
+        String name = Denial.NO_CLOTH_OF_CUT.unless(
+                cut,
+                () -> Optional.ofNullable(told.facts().cloths().get(cut.cloth()))
+                        .map(Cloth::title)
+                        .orElseGet(() -> cut.cloth().value()));
         return Say.joined(
                 ", ",
                 name,

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import tenterbook.facts.Condition;
 import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentKind;
 import tenterbook.label.document.DocumentRequest;
@@ -95,13 +96,18 @@ final class Schedule {
         facts.add(Say.fact("Size", Say.capital(Say.size(piece))));
         facts.add(Say.fact("Materials", Say.capital(each.cloths())));
         facts.add(Say.fact(
-                "Condition as recorded", Say.capital(each.facts().condition().inWords())));
+                "Condition as recorded", Say.capital(condition(each.facts().condition()))));
         if (request.valued()) {
             facts.add(Say.fact(loan ? "Agreed value" : "Agreed price", Say.agreed(each.facts(), kind())));
         }
         facts.add(Say.fact("Light", Light.caution(each.facts())));
         String heading = each.number() + "  " + each.title();
         return new Block.Entry(each.photo().orElse(null), each.seen(), heading, facts);
+    }
+
+    private static String condition(Condition condition) {
+        return condition.inWords()
+                + (condition.unknown() && condition.since().isEmpty() ? "; examine it before it leaves" : "");
     }
 
     private EventKind kind() {
