@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import tenterbook.board.BoardPair;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.MappedCodec;
+import tenterbook.ledger.Privacy;
 import tenterbook.ledger.RecordKey;
 import tenterbook.material.Cloth;
 import tenterbook.material.Lot;
@@ -26,42 +27,54 @@ public final class Kinds {
     public static final String THE_STUDIO = "studio";
 
     public static final Kind<Studio> STUDIO =
-            kind("studio", "studio", Studio.class, studio -> THE_STUDIO, studio -> List.of());
+            kind("studio", "studio", Studio.class, studio -> THE_STUDIO, studio -> List.of(), KindPrivacy.STUDIO);
     public static final Kind<BoardPair> BOARD_PAIR = kind(
-            "board-pair", "board pair", BoardPair.class, board -> board.id().value(), board -> List.of());
-    public static final Kind<Cloth> CLOTH =
-            kind("cloth", "bolt of cloth", Cloth.class, cloth -> cloth.id().value(), cloth -> List.of());
+            "board-pair", "board pair", BoardPair.class, board -> board.id().value(), board -> List.of(), Privacy.NONE);
+    public static final Kind<Cloth> CLOTH = kind(
+            "cloth", "bolt of cloth", Cloth.class, cloth -> cloth.id().value(), cloth -> List.of(), KindPrivacy.CLOTH);
     public static final Kind<Lot> LOT =
-            kind("lot", "lot", Lot.class, lot -> lot.id().value(), lot -> List.of());
+            kind("lot", "lot", Lot.class, lot -> lot.id().value(), lot -> List.of(), KindPrivacy.LOT);
     public static final Kind<Party> PARTY =
-            kind("party", "party", Party.class, party -> party.id().value(), party -> List.of());
-    public static final Kind<Photo> PHOTO =
-            kind("photo", "photograph", Photo.class, photo -> photo.digest().hex(), photo -> List.of());
+            kind("party", "party", Party.class, party -> party.id().value(), party -> List.of(), KindPrivacy.PARTY);
+    public static final Kind<Photo> PHOTO = kind(
+            "photo", "photograph", Photo.class, photo -> photo.digest().hex(), photo -> List.of(), KindPrivacy.PHOTO);
     public static final Kind<Clamping> CLAMPING = kind(
-            "clamping", "clamping", Clamping.class, clamping -> clamping.id().value(), Kinds::namedByClamping);
-    public static final Kind<Piece> PIECE =
-            kind("piece", "piece", Piece.class, piece -> piece.number().value(), Kinds::namedByPiece);
+            "clamping",
+            "clamping",
+            Clamping.class,
+            clamping -> clamping.id().value(),
+            Kinds::namedByClamping,
+            Privacy.NONE);
+    public static final Kind<Piece> PIECE = kind(
+            "piece", "piece", Piece.class, piece -> piece.number().value(), Kinds::namedByPiece, KindPrivacy.PIECE);
     /** Named by its photograph: one calibration each, and calibrating again makes a new revision of it. */
     public static final Kind<PhotoCalibration> CALIBRATION = kind(
             "calibration",
             "calibration",
             PhotoCalibration.class,
             calibration -> calibration.photo().hex(),
-            calibration -> List.of(PHOTO.key(calibration.photo().hex())));
+            calibration -> List.of(PHOTO.key(calibration.photo().hex())),
+            KindPrivacy.CALIBRATION);
 
-    public static final Kind<IssuedPaper> ISSUED_PAPER =
-            kind("issued-paper", "issued paper", IssuedPaper.class, IssuedPaper::id, Kinds::namedByPaper);
+    public static final Kind<IssuedPaper> ISSUED_PAPER = kind(
+            "issued-paper",
+            "issued paper",
+            IssuedPaper.class,
+            IssuedPaper::id,
+            Kinds::namedByPaper,
+            KindPrivacy.ISSUED_PAPER);
 
     /** A sheet of labels by its name. */
-    public static final Kind<LabelSheet> LABEL_SHEET =
-            kind("label-sheet", "sheet of labels", LabelSheet.class, LabelSheet::name, sheet -> List.of());
+    public static final Kind<LabelSheet> LABEL_SHEET = kind(
+            "label-sheet", "sheet of labels", LabelSheet.class, LabelSheet::name, sheet -> List.of(), Privacy.NONE);
 
     public static final Kind<Examination> EXAMINATION = kind(
             "examination",
             "examination",
             Examination.class,
             examination -> examination.id().value(),
-            Kinds::namedByExamination);
+            Kinds::namedByExamination,
+            KindPrivacy.EXAMINATION);
 
     public static final List<Kind<?>> ALL = List.of(
             STUDIO,
@@ -84,8 +97,9 @@ public final class Kinds {
             String called,
             Class<T> type,
             Function<T, String> id,
-            Function<T, Collection<RecordKey>> references) {
-        return new Kind<>(name, called, type, new MappedCodec<>(RecordJson.mapper(), type), id, references);
+            Function<T, Collection<RecordKey>> references,
+            Privacy privacy) {
+        return new Kind<>(name, called, type, new MappedCodec<>(RecordJson.mapper(), type), id, references, privacy);
     }
 
     private static List<RecordKey> namedByClamping(Clamping clamping) {

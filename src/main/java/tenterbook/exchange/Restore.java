@@ -231,5 +231,11 @@ public final class Restore {
                                 .formatted(parts)));
             }
         }
+        Path earlier = checked.payload().get("data/" + LedgerText.EARLIER);
+        if (earlier != null && !LedgerText.sameEarlier(earlier, archive.ledger())) {
+            findings.add(new Finding(
+                    "data/" + LedgerText.EARLIER,
+                    "says something else than data/ledger.db: one of them was changed. Use another bag."));
+        }
     }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -76,14 +77,28 @@ final class Database implements AutoCloseable {
                 throw refusal(file, "its tables are not those of a ledger", null);
             }
             for (MigrationInfo step : flyway(source).info().applied()) {
-                if (step.getState() == MigrationState.FUTURE_SUCCESS
-                        || step.getState() == MigrationState.FUTURE_FAILED) {
-                    throw refusal(file, "its form is number " + step.getVersion() + ", which is not known here", null);
+                if (isOfTheFuture(step)) {
+                    throw refusal(
+                            file,
+                            "its schema is number %s, and this program knows those up to %s"
+                                    .formatted(step.getVersion(), newestKnown(source)),
+                            null);
                 }
             }
         } catch (SQLException | IOException | FlywayException e) {
             throw refusal(file, firstLine(e), e);
         }
+    }
+
+    private static boolean isOfTheFuture(MigrationInfo step) {
+        return step.getState() == MigrationState.FUTURE_SUCCESS || step.getState() == MigrationState.FUTURE_FAILED;
+    }
+
+    private static String newestKnown(DataSource source) {
+        return Stream.of(flyway(source).info().all())
+                .filter(step -> !isOfTheFuture(step))
+                .map(step -> step.getVersion().toString())
+                .reduce("none", (before, later) -> later);
     }
 
     private static boolean hasTable(DataSource source, String name) throws SQLException {
@@ -188,6 +203,31 @@ final class Database implements AutoCloseable {
             sound().execute("VACUUM INTO ?", target.toAbsolutePath().toString());
         } catch (JdbiException e) {
             throw DiskTrouble.told(e, "The ledger was not copied", "the disk to which it goes");
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    /**
+     * Writes the file anew and empties the write-ahead log, so that what was deleted is in neither any more. What the disk
+     * itself keeps of overwritten blocks is out of reach.
+     *
+     * @throws ArchiveProblem where the disk is full or fails, or a reader would not end; what was deleted may then still be
+     *     in the files
+     */
+    void forget() {
+        writing.lock();
+        try {
+            sound().execute("VACUUM");
+            int busy = sound().createQuery("PRAGMA wal_checkpoint(TRUNCATE)")
+                    .mapTo(Integer.class)
+                    .one();
+            if (busy != 0) {
+                throw new ArchiveProblem(
+                        "What was erased may still be in ledger.db-wal: another reader holds it. Close the program; that empties it.");
+            }
+        } catch (JdbiException e) {
+            throw DiskTrouble.told(e, "The ledger was not written anew", "the disk that holds the archive");
         } finally {
             writing.unlock();
         }
