@@ -10,7 +10,7 @@ import java.util.List;
  * @param changed other records in use that named the person and have a new revision without
  * @param redacted older revisions of other records out of which something was taken
  * @param drafts how many typed and unsaved forms that named the person were deleted
- * @param left places where a name still stands, because it is in a public part, or is another person's own
+ * @param left places where a name still stands, because they are in a public part
  */
 public record Erased(
         long erasure, int revisions, List<RecordKey> changed, int redacted, int drafts, List<String> left) {}

@@ -183,7 +183,8 @@ final class Erasing {
         ObjectNode record = RecordCodec.parsed(two.merged());
         boolean author = traces.in(revision.author());
         boolean note = traces.in(revision.note());
-        boolean found = traces.takeOut(record, kinds.privacy(revision.key().kind()), fields);
+        Privacy privacy = kinds.privacy(revision.key().kind());
+        boolean found = traces.takeOut(record, privacy, fields);
         ObjectNode kept = record.objectNode();
         for (String pointer : fields) {
             JsonNode value = record.at(pointer);
@@ -192,7 +193,7 @@ final class Erasing {
             }
         }
         TwoParts after = new TwoParts(two.shown(), Canonical.json(kept));
-        traces.left(RecordCodec.parsed(after.merged()))
+        traces.left(RecordCodec.parsed(after.merged()), privacy)
                 .forEach(where -> left.add(
                         "revision %d (%s), %s".formatted(revision.sequence(), revision.key(), where.substring(1))));
         return found || author || note

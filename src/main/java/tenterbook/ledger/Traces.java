@@ -65,13 +65,18 @@ final class Traces {
             found |= persons(record, record, List.of(path.getKey().split("\\.")), "", path.getValue());
         }
         for (String pointer : fields) {
-            if (privacy.id() && privacy.names().contains(pointer.substring(1))) {
-                continue; // Another person's own name or address stays, also where it is the same.
+            if (isOwnName(privacy, pointer)) {
+                continue;
             }
             int last = pointer.lastIndexOf('/');
             found |= texts(record.at(pointer.substring(0, last)), TwoParts.unescaped(pointer.substring(last + 1)));
         }
         return found;
+    }
+
+    /** Another person's own name or address stays, also where it is the same. */
+    private static boolean isOwnName(Privacy privacy, String pointer) {
+        return privacy.id() && privacy.names().contains(pointer.substring(1));
     }
 
     /** @param at the tokens that led here, so that what goes with the field is found in the same element */
@@ -138,9 +143,10 @@ final class Traces {
     }
 
     /** Pointers of texts in a record in which a name still stands. */
-    Collection<String> left(JsonNode node) {
+    Collection<String> left(JsonNode record, Privacy privacy) {
         Collection<String> left = new TreeSet<>();
-        left(node, "", left);
+        left(record, "", left);
+        left.removeIf(pointer -> isOwnName(privacy, pointer));
         return left;
     }
 
