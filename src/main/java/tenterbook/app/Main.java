@@ -33,6 +33,9 @@ import tenterbook.ledger.Progress;
             ReindexCommand.class,
             PhotosCommand.class,
             LabelsCommand.class,
+            EraseCommand.class,
+            ProveCommand.class,
+            VerifyCommand.class,
             SampleCommand.class
         })
 public final class Main implements Runnable {

@@ -36,7 +36,7 @@ public final class Archive implements AutoCloseable {
     public static Archive open(Path root, Clock clock) {
         ArchiveFolder folder = ArchiveFolder.hold(root);
         try {
-            return new Archive(folder, Ledger.open(folder, clock));
+            return new Archive(folder, Ledger.open(folder, clock, Kinds.ALL));
         } catch (RuntimeException e) {
             folder.close();
             throw e;

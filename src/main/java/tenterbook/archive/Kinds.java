@@ -14,6 +14,7 @@ import tenterbook.archive.record.StudioRecords;
 import tenterbook.board.BoardPair;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.MappedCodec;
+import tenterbook.ledger.Privacy;
 import tenterbook.ledger.RecordKey;
 import tenterbook.material.Cloth;
 import tenterbook.material.Lot;
@@ -31,51 +32,63 @@ public final class Kinds {
     public static final String THE_STUDIO = "studio";
 
     public static final Kind<Studio> STUDIO = new Kind<>(
-            "studio", "studio", Studio.class, StudioRecords.STUDIO, studio -> THE_STUDIO, studio -> List.of());
+            "studio",
+            "studio",
+            Studio.class,
+            StudioRecords.STUDIO,
+            studio -> THE_STUDIO,
+            studio -> List.of(),
+            KindPrivacy.STUDIO);
     public static final Kind<BoardPair> BOARD_PAIR = new Kind<>(
             "board-pair",
             "board pair",
             BoardPair.class,
             BoardPairRecord.BOARD_PAIR,
             board -> board.id().value(),
-            board -> List.of());
+            board -> List.of(),
+            Privacy.NONE);
     public static final Kind<Cloth> CLOTH = new Kind<>(
             "cloth",
             "bolt of cloth",
             Cloth.class,
             MaterialRecords.CLOTH,
             cloth -> cloth.id().value(),
-            cloth -> List.of());
+            cloth -> List.of(),
+            KindPrivacy.CLOTH);
     public static final Kind<Lot> LOT = new Kind<>(
-            "lot", "lot", Lot.class, MaterialRecords.LOT, lot -> lot.id().value(), lot -> List.of());
+            "lot", "lot", Lot.class, MaterialRecords.LOT, lot -> lot.id().value(), lot -> List.of(), KindPrivacy.LOT);
     public static final Kind<Party> PARTY = new Kind<>(
             "party",
             "party",
             Party.class,
             StudioRecords.PARTY,
             party -> party.id().value(),
-            party -> List.of());
+            party -> List.of(),
+            KindPrivacy.PARTY);
     public static final Kind<Photo> PHOTO = new Kind<>(
             "photo",
             "photograph",
             Photo.class,
             PhotoRecords.PHOTO,
             photo -> photo.digest().hex(),
-            photo -> List.of());
+            photo -> List.of(),
+            KindPrivacy.PHOTO);
     public static final Kind<Clamping> CLAMPING = new Kind<>(
             "clamping",
             "clamping",
             Clamping.class,
             ClampingRecord.CLAMPING,
             clamping -> clamping.id().value(),
-            Kinds::namedByClamping);
+            Kinds::namedByClamping,
+            Privacy.NONE);
     public static final Kind<Piece> PIECE = new Kind<>(
             "piece",
             "piece",
             Piece.class,
             PieceRecord.PIECE,
             piece -> piece.number().value(),
-            Kinds::namedByPiece);
+            Kinds::namedByPiece,
+            KindPrivacy.PIECE);
     /** Named by its photograph: one calibration each, and calibrating again makes a new revision of it. */
     public static final Kind<PhotoCalibration> CALIBRATION = new Kind<>(
             "calibration",
@@ -83,7 +96,8 @@ public final class Kinds {
             PhotoCalibration.class,
             PhotoRecords.CALIBRATION,
             calibration -> calibration.photo().hex(),
-            calibration -> List.of(PHOTO.key(calibration.photo().hex())));
+            calibration -> List.of(PHOTO.key(calibration.photo().hex())),
+            KindPrivacy.CALIBRATION);
 
     public static final Kind<IssuedPaper> ISSUED_PAPER = new Kind<>(
             "issued-paper",
@@ -91,7 +105,8 @@ public final class Kinds {
             IssuedPaper.class,
             new MappedCodec<>(RecordJson.mapper(), IssuedPaper.class),
             IssuedPaper::id,
-            Kinds::namedByPaper);
+            Kinds::namedByPaper,
+            KindPrivacy.ISSUED_PAPER);
 
     /** A sheet of labels by its name. */
     public static final Kind<LabelSheet> LABEL_SHEET = new Kind<>(
@@ -100,7 +115,8 @@ public final class Kinds {
             LabelSheet.class,
             StudioRecords.LABEL_SHEET,
             LabelSheet::name,
-            sheet -> List.of());
+            sheet -> List.of(),
+            Privacy.NONE);
 
     public static final Kind<Examination> EXAMINATION = new Kind<>(
             "examination",
@@ -108,7 +124,8 @@ public final class Kinds {
             Examination.class,
             ExaminationRecord.EXAMINATION,
             examination -> examination.id().value(),
-            Kinds::namedByExamination);
+            Kinds::namedByExamination,
+            KindPrivacy.EXAMINATION);
 
     public static final List<Kind<?>> ALL = List.of(
             STUDIO,

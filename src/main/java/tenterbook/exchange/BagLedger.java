@@ -91,5 +91,11 @@ final class BagLedger {
                                 .formatted(parts)));
             }
         }
+        Path earlier = checked.payload().get("data/" + LedgerText.EARLIER);
+        if (earlier != null && !LedgerText.sameEarlier(earlier, archive.ledger())) {
+            findings.add(new Finding(
+                    "data/" + LedgerText.EARLIER,
+                    "says something else than data/ledger.db: one of them was changed. Use another bag."));
+        }
     }
 }

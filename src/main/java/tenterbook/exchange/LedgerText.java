@@ -15,6 +15,7 @@ import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.BagWriter;
 import tenterbook.exchange.bag.Pace;
 import tenterbook.ledger.Canonical;
+import tenterbook.ledger.EarlierPart;
 import tenterbook.ledger.Ledger;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.RecordKey;
@@ -22,6 +23,9 @@ import tenterbook.ledger.Revision;
 
 /** The ledger as plain text: every revision on a line, and the records in use by kind. */
 final class LedgerText {
+    /** What the first revision of format 2 commits to, where there are revisions of format 1 before it. */
+    static final String EARLIER = "ledger-before.jsonl";
+
     private static final int PAGE = 500;
     private final Ledger ledger;
     private final long last;
@@ -34,20 +38,31 @@ final class LedgerText {
         this.progress = progress;
     }
 
-    private interface Each {
-        void take(Revision revision) throws IOException;
+    private interface Each<T> {
+        void take(T revision) throws IOException;
     }
 
     void write(BagWriter bag, Pace pace) throws IOException {
         Map<RecordKey, Long> newest = new HashMap<>();
         try (BufferedWriter lines = Files.newBufferedWriter(bag.place("ledger.jsonl"))) {
             each(revision -> {
-                lines.write(revision.line());
-                lines.write('\n');
+                for (String line : revision.lines()) {
+                    lines.write(line);
+                    lines.write('\n');
+                }
                 newest.put(revision.key(), revision.sequence());
             });
         }
         bag.written("ledger.jsonl", pace);
+        if (!ledger.earlierParts(0, 1).isEmpty()) {
+            try (BufferedWriter lines = Files.newBufferedWriter(bag.place(EARLIER))) {
+                eachEarlier(ledger, part -> {
+                    lines.write(part.line());
+                    lines.write('\n');
+                });
+            }
+            bag.written(EARLIER, pace);
+        }
         for (String path : records(bag, newest)) {
             bag.written(path, pace);
         }
@@ -85,7 +100,7 @@ final class LedgerText {
         return written;
     }
 
-    private void each(Each take) throws IOException {
+    private void each(Each<Revision> take) throws IOException {
         long sequence = 0;
         while (sequence < last) {
             List<Revision> page = ledger.after(sequence, PAGE);
@@ -103,6 +118,27 @@ final class LedgerText {
         }
     }
 
+    private static void eachEarlier(Ledger ledger, Each<EarlierPart> take) throws IOException {
+        long sequence = 0;
+        List<EarlierPart> page;
+        do {
+            page = ledger.earlierParts(sequence, PAGE);
+            for (EarlierPart part : page) {
+                take.take(part);
+                sequence = part.revision().sequence();
+            }
+        } while (!page.isEmpty());
+    }
+
+    /** Whether the text of what is committed to is the ledger's own. */
+    static boolean sameEarlier(Path text, Ledger ledger) throws IOException {
+        boolean[] same = {true};
+        try (var lines = Files.newBufferedReader(text)) {
+            eachEarlier(ledger, part -> same[0] &= part.line().equals(lines.readLine()));
+            return same[0] && lines.readLine() == null;
+        }
+    }
+
     /** Where the text of a bag parts from a ledger; 0 where they say the same line by line. */
     static long partsFrom(Path text, Ledger ledger, Progress progress) throws IOException {
         long sequence = 0;
@@ -111,8 +147,10 @@ final class LedgerText {
             do {
                 page = ledger.after(sequence, PAGE);
                 for (Revision revision : page) {
-                    if (!revision.line().equals(lines.readLine())) {
-                        return revision.sequence();
+                    for (String line : revision.lines()) {
+                        if (!line.equals(lines.readLine())) {
+                            return revision.sequence();
+                        }
                     }
                     sequence = revision.sequence();
                 }

@@ -8,9 +8,12 @@ import java.util.List;
 import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
+import org.flywaydb.core.api.MigrationInfo;
+import org.flywaydb.core.api.MigrationState;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -56,6 +59,17 @@ final class Database implements AutoCloseable {
         SQLiteDataSource source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
         return source;
+    }
+
+    static boolean isOfTheFuture(MigrationInfo step) {
+        return step.getState() == MigrationState.FUTURE_SUCCESS || step.getState() == MigrationState.FUTURE_FAILED;
+    }
+
+    static String newestKnown(DataSource source) {
+        return Stream.of(flyway(source).info().all())
+                .filter(step -> !isOfTheFuture(step))
+                .map(step -> step.getVersion().toString())
+                .reduce("none", (before, later) -> later);
     }
 
     static Flyway flyway(DataSource source) {
@@ -150,6 +164,31 @@ final class Database implements AutoCloseable {
             sound().execute("VACUUM INTO ?", target.toAbsolutePath().toString());
         } catch (JdbiException e) {
             throw DiskTrouble.told(e, "The ledger was not copied", "the disk to which it goes");
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    /**
+     * Writes the file anew and empties the write-ahead log, so that what was deleted is in neither any more. What the disk
+     * itself keeps of overwritten blocks is out of reach.
+     *
+     * @throws ArchiveProblem where the disk is full or fails, or a reader would not end; what was deleted may then still be
+     *     in the files
+     */
+    void forget() {
+        writing.lock();
+        try {
+            sound().execute("VACUUM");
+            int busy = sound().createQuery("PRAGMA wal_checkpoint(TRUNCATE)")
+                    .mapTo(Integer.class)
+                    .one();
+            if (busy != 0) {
+                throw new ArchiveProblem(
+                        "What was erased may still be in ledger.db-wal: another reader holds it. Close the program; that empties it.");
+            }
+        } catch (JdbiException e) {
+            throw DiskTrouble.told(e, "The ledger was not written anew", "the disk that holds the archive");
         } finally {
             writing.unlock();
         }

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import org.jdbi.v3.core.Handle;
 
 /** What a person has typed and not yet saved, so that a reload, an error or another device loses nothing. */
 public final class Drafts {
@@ -40,15 +41,22 @@ public final class Drafts {
 
     /** All drafts, newest first. */
     public List<Draft> all() {
-        return database.read(handle -> handle.createQuery(
-                        "SELECT name, body, saved_at FROM drafts ORDER BY saved_at DESC, name")
-                .map((row, context) -> new Draft(row.getString(1), row.getString(2), Instant.parse(row.getString(3))))
-                .list());
+        return database.read(Drafts::all);
     }
 
     public void discard(String name) {
-        database.write(handle -> handle.createUpdate("DELETE FROM drafts WHERE name = :name")
+        database.write(handle -> discard(handle, name));
+    }
+
+    static List<Draft> all(Handle handle) {
+        return handle.createQuery("SELECT name, body, saved_at FROM drafts ORDER BY saved_at DESC, name")
+                .map((row, context) -> new Draft(row.getString(1), row.getString(2), Instant.parse(row.getString(3))))
+                .list();
+    }
+
+    static int discard(Handle handle, String name) {
+        return handle.createUpdate("DELETE FROM drafts WHERE name = :name")
                 .bind("name", name)
-                .execute());
+                .execute();
     }
 }

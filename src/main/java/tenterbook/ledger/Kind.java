@@ -12,6 +12,7 @@ import java.util.function.Function;
  * @param codec how it becomes JSON and back
  * @param id the identifier of a record of this kind
  * @param references the records it names
+ * @param privacy what of it is private
  */
 public record Kind<T>(
         String name,
@@ -19,7 +20,19 @@ public record Kind<T>(
         Class<T> type,
         RecordCodec<T> codec,
         Function<T, String> id,
-        Function<T, Collection<RecordKey>> references) {
+        Function<T, Collection<RecordKey>> references,
+        Privacy privacy) {
+    /** A kind of which only author and note are private. */
+    public Kind(
+            String name,
+            String called,
+            Class<T> type,
+            RecordCodec<T> codec,
+            Function<T, String> id,
+            Function<T, Collection<RecordKey>> references) {
+        this(name, called, type, codec, id, references, Privacy.NONE);
+    }
+
     public RecordKey key(String id) {
         return new RecordKey(name, id);
     }

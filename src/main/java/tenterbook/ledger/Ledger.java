@@ -24,27 +24,34 @@ import tenterbook.measure.Digest;
 public final class Ledger implements AutoCloseable {
     private final Database database;
     private final Clock clock;
+    private final KnownKinds kinds;
     private final List<Consumer<Long>> followers = new CopyOnWriteArrayList<>();
 
-    private Ledger(Database database, Clock clock) {
+    private Ledger(Database database, Clock clock, KnownKinds kinds) {
         this.database = database;
         this.clock = clock;
+        this.kinds = kinds;
     }
 
     /**
      * Opens the ledger of a folder, making and migrating it as needed.
      *
+     * @param kinds every kind of record there may be; a record of another one is private as a whole
      * @throws ArchiveProblem if the file is damaged or written by a newer program, or is gone and its archive is not
      */
-    public static Ledger open(ArchiveFolder folder, Clock clock) {
+    public static Ledger open(ArchiveFolder folder, Clock clock, Collection<? extends Kind<?>> kinds) {
+        return open(folder, clock, new KnownKinds(kinds, KnownKinds.randomSalts()));
+    }
+
+    static Ledger open(ArchiveFolder folder, Clock clock, KnownKinds kinds) {
         LedgerFile.in(folder.root()).begun();
-        return new Ledger(new Database(folder.ledger()), clock);
+        return new Ledger(new Database(folder.ledger()), clock, kinds);
     }
 
     /** What one act of the user does, in one transaction: all of it or nothing. */
     public <R> R write(String author, Function<Writing, R> act) {
         R result = database.write(handle -> {
-            Writing writing = new Writing(handle, clock.instant(), author);
+            Writing writing = new Writing(handle, clock.instant(), author, kinds);
             R made = act.apply(writing);
             writing.finish();
             return made;
@@ -52,6 +59,20 @@ public final class Ledger implements AutoCloseable {
         long last = lastSequence();
         followers.forEach(follower -> tell(follower, last));
         return result;
+    }
+
+    /**
+     * Erases a person: the record and its whole history, references to it, and private texts in which its names stand.
+     * The erasure is a revision itself. Bags packed before, printed paper and the search index are not touched here.
+     *
+     * @param kind one whose identifiers name persons
+     * @param reason kept for ever, so it names nobody
+     * @throws ArchiveProblem where there is no such person; nothing was erased
+     */
+    public Erased erase(String author, Kind<?> kind, String id, String reason) {
+        Erased erased = write(author, act -> act.erase(kind, id, reason));
+        database.forget();
+        return erased;
     }
 
     /** What is written is written: a follower that fails catches up later and cannot make a save look lost. */
@@ -125,6 +146,11 @@ public final class Ledger implements AutoCloseable {
     /** Up to {@code limit} revisions after {@code sequence}, in order. */
     public List<Revision> after(long sequence, int limit) {
         return database.read(handle -> Rows.after(handle, sequence, limit));
+    }
+
+    /** Up to {@code limit} revisions of format 1 after {@code sequence} as the first of format 2 commits to them, in order. */
+    public List<EarlierPart> earlierParts(long sequence, int limit) {
+        return database.read(handle -> EarlierParts.after(handle, sequence, limit));
     }
 
     /** The newest sequence, 0 for an empty ledger. */

@@ -2,11 +2,8 @@ package tenterbook.ledger;
 
 import java.time.DateTimeException;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jdbi.v3.core.JdbiException;
-import tenterbook.measure.Digest;
 
 /** Reads the whole ledger and says everything that is wrong with it, not only the first fault. */
 public final class LedgerCheck {
@@ -18,9 +15,9 @@ public final class LedgerCheck {
     }
 
     /**
-     * Recomputes every hash, follows the chain, counts sequences and versions, compares {@code current} with the
-     * revisions, looks at how the ledger is built, and asks SQLite about its file and its foreign keys. What cannot be
-     * read is a finding, and the rest is looked at all the same.
+     * Recomputes every hash and digest, follows the chain, counts sequences and versions, compares {@code current} with the
+     * revisions and what is missing with the erasures, looks at how the ledger is built, and asks SQLite about its file and its
+     * foreign keys. What cannot be read is a finding, and the rest is looked at all the same.
      *
      * @param progress told the last sequence looked at
      * @throws Progress.Cancelled if asked to stop
@@ -61,45 +58,40 @@ public final class LedgerCheck {
     }
 
     private void chain(List<Finding> findings, Progress progress) {
-        Map<RecordKey, Integer> versions = new HashMap<>();
-        Map<RecordKey, Long> newest = new HashMap<>();
+        Erasures erasures = database.read(Erasures::read);
+        erasures.disagreements().forEach(findings::add);
+        ChainCheck chain = new ChainCheck(database.read(Handles::all), erasures, findings);
+        earlier(chain, progress);
         long end = database.read(Rows::lastSequence);
         long sequence = 0;
-        Digest last = Revision.NONE;
         while (sequence < end) {
             List<Revision> page = page(sequence, findings);
             if (page.isEmpty()) {
                 break;
             }
-            for (Revision revision : page) {
-                String where = "revision %d (%s)".formatted(revision.sequence(), revision.key());
-                if (revision.sequence() != sequence + 1) {
-                    findings.add(
-                            new Finding(where, "follows revision %d: one or more are missing".formatted(sequence)));
-                }
-                if (!revision.previous().equals(last)) {
-                    findings.add(new Finding(where, "does not name the hash of the revision before it"));
-                }
-                if (!revision.computedHash().equals(revision.hash())) {
-                    findings.add(new Finding(
-                            where, "its contents do not give its hash: it was changed after it was written"));
-                }
-                if (!isCanonical(revision.json())) {
-                    findings.add(new Finding(where, "its record is not in canonical form (RFC 8785)"));
-                }
-                int version = versions.merge(revision.key(), 1, Integer::sum);
-                if (version != revision.version()) {
-                    findings.add(new Finding(
-                            where, "is version %d where %d was due".formatted(revision.version(), version)));
-                }
-                newest.put(revision.key(), revision.sequence());
-                sequence = revision.sequence();
-                last = revision.hash();
-            }
+            page.forEach(chain::next);
+            sequence = page.get(page.size() - 1).sequence();
             progress.at(sequence, end, "following the chain");
             progress.orStop();
         }
-        current(findings, newest);
+        database.read(handle -> {
+            new CurrentCheck(handle, chain, findings).run();
+            return null;
+        });
+    }
+
+    private void earlier(ChainCheck chain, Progress progress) {
+        long sequence = 0;
+        List<EarlierPart> page;
+        do {
+            long from = sequence;
+            page = database.read(handle -> EarlierParts.after(handle, from, PAGE));
+            for (EarlierPart part : page) {
+                chain.earlier(part);
+                sequence = part.revision().sequence();
+            }
+            progress.orStop();
+        } while (!page.isEmpty());
     }
 
     /** The next revisions that can be read; one that cannot is a finding of its own, and the chain then shows a gap. */
@@ -117,33 +109,5 @@ public final class LedgerCheck {
             }
             return readable;
         }
-    }
-
-    private static boolean isCanonical(String json) {
-        try {
-            return Canonical.json(json).equals(json);
-        } catch (IllegalArgumentException e) {
-            return false;
-        }
-    }
-
-    private void current(List<Finding> findings, Map<RecordKey, Long> newest) {
-        Map<RecordKey, Long> listed = new HashMap<>();
-        database.read(handle -> {
-            handle.createQuery("SELECT kind, id, sequence FROM current")
-                    .map((row, context) ->
-                            listed.put(new RecordKey(row.getString(1), row.getString(2)), row.getLong(3)))
-                    .list();
-            return null;
-        });
-        newest.forEach((key, sequence) -> {
-            Long found = listed.remove(key);
-            if (!sequence.equals(found)) {
-                findings.add(new Finding(
-                        key.toString(), "its newest revision is %d, but ‘current’ says %s".formatted(sequence, found)));
-            }
-        });
-        listed.keySet()
-                .forEach(key -> findings.add(new Finding(key.toString(), "stands in ‘current’ without a revision")));
     }
 }

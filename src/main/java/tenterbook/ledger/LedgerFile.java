@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.MigrationInfo;
-import org.flywaydb.core.api.MigrationState;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
@@ -199,10 +198,12 @@ public final class LedgerFile {
             }
             MigrationInfo[] steps = Database.flyway(source).info().applied();
             for (MigrationInfo step : steps) {
-                if (step.getState() == MigrationState.FUTURE_SUCCESS
-                        || step.getState() == MigrationState.FUTURE_FAILED) {
+                if (Database.isOfTheFuture(step)) {
                     throw Database.refusal(
-                            file, "its form is number " + step.getVersion() + ", which is not known here", null);
+                            file,
+                            "its schema is number %s, and this program knows those up to %s"
+                                    .formatted(step.getVersion(), Database.newestKnown(source)),
+                            null);
                 }
             }
             return steps.length == 0 && tables.size() == 1 ? State.NO_TABLES : State.LEDGER;

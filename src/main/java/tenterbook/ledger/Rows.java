@@ -2,8 +2,6 @@ package tenterbook.ledger;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.TextNode;
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -12,39 +10,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.statement.StatementContext;
 import tenterbook.measure.Digest;
 
 /** The ledger's SQL. */
 final class Rows {
-    private static final String COLUMNS =
-            "r.sequence, r.kind, r.id, r.version, r.act, r.record, r.written_at, r.author, r.note, r.previous_hash, r.hash";
-
     private Rows() {}
 
-    static Revision revision(ResultSet row, StatementContext context) throws SQLException {
-        return new Revision(
-                row.getLong(1),
-                new RecordKey(row.getString(2), row.getString(3)),
-                row.getInt(4),
-                row.getString(5).equals("withdraw"),
-                row.getString(6),
-                Instant.parse(row.getString(7)),
-                row.getString(8),
-                row.getString(9),
-                new Digest(row.getString(10)),
-                new Digest(row.getString(11)));
-    }
-
     static Optional<Revision> newest(Handle handle, RecordKey key) {
-        return handle.createQuery("SELECT " + COLUMNS + """
-                                 FROM current AS c
-                                JOIN revisions AS r ON r.sequence = c.sequence
+        return handle.createQuery(RevisionRow.NEWEST + """
                                 WHERE c.kind = :kind AND c.id = :id
                                 """)
                 .bind("kind", key.kind())
                 .bind("id", key.id())
-                .map(Rows::revision)
+                .map(RevisionRow::read)
                 .findOne();
     }
 
@@ -55,10 +33,11 @@ final class Rows {
         // One binding for all: SQLite's own JSON takes the list apart, and the texts are read without anything around
         // them.
         handle.createQuery("""
-                        SELECT r.id, r.record
+                        SELECT c.id, coalesce(t.record, r.record)
                         FROM json_each(:ids) AS wanted
                         CROSS JOIN current AS c ON c.kind = :kind AND c.id = wanted.value
                         JOIN revisions AS r ON r.sequence = c.sequence
+                        LEFT JOIN current_texts AS t ON t.sequence = c.sequence
                         WHERE r.act = 'save'
                         """)
                 .bind("ids", list(ids))
@@ -97,9 +76,10 @@ final class Rows {
     static Map<String, Instant> recorded(Handle handle, String kind, Collection<String> ids) {
         Map<String, Instant> recorded = new LinkedHashMap<>();
         handle.createQuery("""
-                        SELECT r.id, r.written_at
+                        SELECT wanted.value, r.written_at
                         FROM json_each(:ids) AS wanted
-                        CROSS JOIN revisions AS r ON r.kind = :kind AND r.id = wanted.value AND r.version = 1
+                        CROSS JOIN revisions AS r ON r.kind = :kind AND r.version = 1
+                            AND r.id IN (wanted.value, (SELECT handle FROM handles WHERE kind = :kind AND id = wanted.value))
                         """)
                 .bind("ids", list(ids))
                 .bind("kind", kind)
@@ -109,21 +89,17 @@ final class Rows {
     }
 
     static List<Revision> newestOfKind(Handle handle, String kind) {
-        return handle.createQuery("SELECT " + COLUMNS + """
-                                 FROM current AS c
-                                JOIN revisions AS r ON r.sequence = c.sequence
+        return handle.createQuery(RevisionRow.NEWEST + """
                                 WHERE c.kind = :kind AND r.act = 'save'
                                 ORDER BY c.id
                                 """)
                 .bind("kind", kind)
-                .map(Rows::revision)
+                .map(RevisionRow::read)
                 .list();
     }
 
     static List<Revision> unnamed(Handle handle, String kind, String by) {
-        return handle.createQuery("SELECT " + COLUMNS + """
-                                 FROM current AS c
-                                JOIN revisions AS r ON r.sequence = c.sequence
+        return handle.createQuery(RevisionRow.NEWEST + """
                                 WHERE c.kind = :kind
                                 AND NOT EXISTS (
                                     SELECT 1 FROM reference AS n
@@ -133,21 +109,19 @@ final class Rows {
                                 """)
                 .bind("kind", kind)
                 .bind("by", by)
-                .map(Rows::revision)
+                .map(RevisionRow::read)
                 .list();
     }
 
     static List<Revision> latestOfKind(Handle handle, String kind, int limit) {
-        return handle.createQuery("SELECT " + COLUMNS + """
-                                 FROM current AS c
-                                JOIN revisions AS r ON r.sequence = c.sequence
+        return handle.createQuery(RevisionRow.NEWEST + """
                                 WHERE c.kind = :kind AND r.act = 'save'
                                 ORDER BY c.sequence DESC
                                 LIMIT :limit
                                 """)
                 .bind("kind", kind)
                 .bind("limit", limit)
-                .map(Rows::revision)
+                .map(RevisionRow::read)
                 .list();
     }
 
@@ -168,20 +142,21 @@ final class Rows {
     }
 
     static List<Revision> history(Handle handle, RecordKey key) {
-        return handle.createQuery("SELECT " + COLUMNS
-                        + " FROM revisions AS r WHERE r.kind = :kind AND r.id = :id ORDER BY r.version")
+        return handle.createQuery(RevisionRow.EVERY
+                        + " WHERE r.kind = :kind"
+                        + " AND r.id IN (:id, (SELECT handle FROM handles WHERE kind = :kind AND id = :id))"
+                        + " ORDER BY r.version")
                 .bind("kind", key.kind())
                 .bind("id", key.id())
-                .map(Rows::revision)
+                .map(RevisionRow::read)
                 .list();
     }
 
     static List<Revision> after(Handle handle, long sequence, int limit) {
-        return handle.createQuery("SELECT " + COLUMNS
-                        + " FROM revisions AS r WHERE r.sequence > :sequence ORDER BY r.sequence LIMIT :limit")
+        return handle.createQuery(RevisionRow.EVERY + " WHERE r.sequence > :sequence ORDER BY r.sequence LIMIT :limit")
                 .bind("sequence", sequence)
                 .bind("limit", limit)
-                .map(Rows::revision)
+                .map(RevisionRow::read)
                 .list();
     }
 
@@ -200,6 +175,14 @@ final class Rows {
                 .one();
     }
 
+    /** The format of the last revision; 0 for an empty ledger. */
+    static int lastFormat(Handle handle) {
+        return handle.createQuery("SELECT format FROM revisions ORDER BY sequence DESC LIMIT 1")
+                .mapTo(Integer.class)
+                .findOne()
+                .orElse(0);
+    }
+
     static Digest lastHash(Handle handle) {
         return handle.createQuery("SELECT hash FROM revisions ORDER BY sequence DESC LIMIT 1")
                 .mapTo(String.class)
@@ -208,34 +191,9 @@ final class Rows {
                 .orElse(Revision.NONE);
     }
 
-    static void insert(Handle handle, Revision revision) {
-        handle.createUpdate("""
-                        INSERT INTO revisions
-                            (sequence, kind, id, version, act, record, written_at, author, note, previous_hash, hash)
-                        VALUES
-                            (:sequence, :kind, :id, :version, :act, :record, :writtenAt, :author, :note, :previous, :hash)
-                        """)
-                .bind("sequence", revision.sequence())
-                .bind("kind", revision.key().kind())
-                .bind("id", revision.key().id())
-                .bind("version", revision.version())
-                .bind("act", revision.withdrawn() ? "withdraw" : "save")
-                .bind("record", revision.json())
-                .bind("writtenAt", revision.writtenAt().toString())
-                .bind("author", revision.author())
-                .bind("note", revision.note())
-                .bind("previous", revision.previous().hex())
-                .bind("hash", revision.hash().hex())
-                .execute();
-        handle.createUpdate("""
-                        INSERT INTO current (kind, id, sequence)
-                        VALUES (:kind, :id, :sequence)
-                        ON CONFLICT (kind, id) DO UPDATE SET sequence = excluded.sequence
-                        """)
-                .bind("kind", revision.key().kind())
-                .bind("id", revision.key().id())
-                .bind("sequence", revision.sequence())
-                .execute();
+    static void insert(Handle handle, Revision revision, RevisionForm.Parted parted) {
+        RevisionRow.insert(handle, revision, parted);
+        RevisionRow.makeCurrent(handle, revision, parted);
     }
 
     static void clearReferences(Handle handle, RecordKey from) {

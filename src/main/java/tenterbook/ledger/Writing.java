@@ -2,6 +2,7 @@ package tenterbook.ledger;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -16,18 +17,22 @@ import tenterbook.measure.Digest;
 public final class Writing {
     private final Handle handle;
     private final Instant at;
-    private final String author;
+    private String author;
+    private final KnownKinds kinds;
     private final Map<RecordKey, Set<RecordKey>> named = new LinkedHashMap<>();
     private final Set<RecordKey> withdrawn = new LinkedHashSet<>();
     private long sequence;
     private Digest last;
+    private int lastFormat;
 
-    Writing(Handle handle, Instant at, String author) {
+    Writing(Handle handle, Instant at, String author, KnownKinds kinds) {
         this.handle = handle;
+        this.kinds = kinds;
         this.at = at.truncatedTo(ChronoUnit.MILLIS);
         this.author = author;
         this.sequence = Rows.lastSequence(handle);
         this.last = Rows.lastHash(handle);
+        this.lastFormat = Rows.lastFormat(handle);
     }
 
     /** Saves a record that never was. */
@@ -65,7 +70,7 @@ public final class Writing {
             Revision same = newest.get();
             return new Saved<>(record, same.version(), same.sequence(), same.writtenAt(), same.author(), false);
         }
-        Revision made = append(key, found + 1, false, text, note);
+        Revision made = append(key, kind.privacy(), found + 1, false, text, note);
         Set<RecordKey> names = new LinkedHashSet<>(kind.references().apply(record));
         names.remove(key);
         named.put(key, names);
@@ -87,10 +92,19 @@ public final class Writing {
             throw new Conflict(key, kind.called(), expected, newest.version());
         }
         if (!newest.withdrawn()) {
-            append(key, expected + 1, true, newest.json(), note);
+            append(key, kind.privacy(), expected + 1, true, newest.json(), note);
             named.put(key, Set.of());
             withdrawn.add(key);
         }
+    }
+
+    /** See {@link Ledger#erase}. The erased bytes stay in the file until it is written anew. */
+    Erased erase(Kind<?> kind, String id, String reason) {
+        Erasing erasing = new Erasing(handle, this, kinds, kind, id);
+        if (erasing.traces().in(author)) {
+            author = "";
+        }
+        return erasing.run(at.atZone(ZoneOffset.UTC).toLocalDate(), reason);
     }
 
     public <T> Optional<T> find(Kind<T> kind, String id) {
@@ -129,13 +143,18 @@ public final class Writing {
         }
     }
 
-    private Revision append(RecordKey key, int version, boolean withdraw, String text, String note) {
-        Revision bare = new Revision(sequence + 1, key, version, withdraw, text, at, author, note, last, Revision.NONE);
-        Revision revision = new Revision(
-                bare.sequence(), key, version, withdraw, text, at, author, note, last, bare.computedHash());
-        Rows.insert(handle, revision);
+    /**
+     * Appends a revision of format 2.
+     *
+     * @param text the record as canonical JSON
+     */
+    Revision append(RecordKey key, Privacy privacy, int version, boolean withdraw, String text, String note) {
+        Revision revision = new NextRevision(handle, kinds, sequence, last, lastFormat)
+                .of(key, privacy, version, withdraw, text, at, author, note);
+        Rows.insert(handle, revision, (RevisionForm.Parted) revision.form());
         sequence = revision.sequence();
         last = revision.hash();
+        lastFormat = 2;
         return revision;
     }
 

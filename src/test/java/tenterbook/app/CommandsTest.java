@@ -34,6 +34,8 @@ import tenterbook.measure.Quantity;
 import tenterbook.photo.Photo;
 import tenterbook.piece.Category;
 import tenterbook.piece.MadeIn;
+import tenterbook.piece.Party;
+import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
@@ -41,6 +43,8 @@ import tenterbook.piece.Studio;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
 import tenterbook.recipe.Cut;
+import tenterbook.search.OutsideFacets;
+import tenterbook.search.PieceIndex;
 
 /** The commands, as a script runs them: what they print, what they leave, and the code they end with. */
 class CommandsTest {
@@ -231,6 +235,95 @@ class CommandsTest {
         Ran ran = run("check", "--archive", studio);
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.err()).doesNotContain("\tat ");
+    }
+
+    private boolean onTheDisk(String text) throws IOException {
+        String wanted = new String(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1);
+        try (Stream<Path> files = Files.walk(studio)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                if (Files.readString(file, StandardCharsets.ISO_8859_1).contains(wanted)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    @Test
+    void aPersonIsErasedFromLedgerDraftsAndIndexOnceTheNameIsRepeated() throws IOException {
+        try (Archive archive = Archive.open(studio, Clock.systemUTC());
+                PieceIndex index = PieceIndex.open(archive, OutsideFacets.NONE)) {
+            archive.ledger().write("Inês Valderim", act -> {
+                act.create(
+                        Kinds.PARTY, new Party(new PartyId("almorena"), "Brites Almorena", "buyer", "Rua do Sal", ""));
+                Piece piece = act.find(Kinds.PIECE, "V24-001").orElseThrow();
+                return act.save(Kinds.PIECE, heldBy(piece, "almorena", "Almorenas hallway"), 1, "");
+            });
+            archive.ledger().drafts().keep("piece/V24-009", "for Brites Almorena");
+            index.reindex(Progress.UNWATCHED);
+        }
+        assertThat(onTheDisk("almorena")).isTrue();
+
+        Ran slip = run("erase", "--archive", studio, "--party", "almorena", "--repeat", "almorina");
+        assertThat(slip.code()).isEqualTo(1);
+        assertThat(slip.out()).contains("Nothing was erased");
+        assertThat(onTheDisk("almorena")).isTrue();
+
+        Ran ran = run("erase", "--archive", studio, "--party", "almorena", "--repeat", "almorena");
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .contains("the party's record, in all its 1 revisions", "[piece V24-001]", "1 unsaved forms")
+                .contains("bags packed before", "printed paper");
+        for (String trace : List.of("almorena", "Almorena", "Brites", "Rua do Sal", "hallway")) {
+            assertThat(onTheDisk(trace)).as(trace).isFalse();
+        }
+        assertThat(run("check", "--archive", studio).code()).isZero();
+        Ran again = run("erase", "--archive", studio, "--party", "almorena", "--repeat", "almorena");
+        assertThat(again.code()).isEqualTo(3);
+        assertThat(again.err()).contains("There is no party almorena in this archive. Nothing was erased.");
+    }
+
+    private static Piece heldBy(Piece piece, String holder, String place) {
+        return new Piece(
+                piece.number(),
+                piece.title(),
+                "",
+                piece.category(),
+                null,
+                null,
+                null,
+                null,
+                "",
+                piece.made(),
+                null,
+                new PartyId(holder),
+                place,
+                null,
+                "",
+                piece.photos(),
+                null,
+                null,
+                null,
+                "");
+    }
+
+    @Test
+    void aPieceIsProvenToAStrangerAndAnAlteredProofIsNot() throws IOException {
+        Path proof = around.resolve("proof.json");
+        Ran made = run("prove", "--archive", studio, "--piece", "V24-001", "--to", proof, "--made");
+        assertThat(made.err()).isEmpty();
+        assertThat(made.code()).isZero();
+
+        Ran good = run("verify", proof);
+        assertThat(good.code()).isZero();
+        assertThat(good.out())
+                .contains("The proof holds. It shows:", "piece V24-001, version 1", "It does not show:", "kept back");
+
+        Files.writeString(proof, Files.readString(proof).replace("Figueira", "Oliveira"));
+        Ran bad = run("verify", proof);
+        assertThat(bad.code()).isEqualTo(1);
+        assertThat(bad.out()).contains("the public part of revision").contains("The proof does not hold.");
     }
 
     @Test

@@ -130,13 +130,14 @@ class ArchiveCheckTest {
     void aRecordThatNamesAMissingOneIsTold() throws Exception {
         Demo.open(folder).close();
         sql(
-                "DROP TRIGGER revisions_are_never_changed",
-                "UPDATE revisions SET record = replace(record, 'vermia', 'ondrel') WHERE kind = 'piece'");
+                "DROP TRIGGER private_parts_are_only_redacted",
+                "UPDATE private_parts SET fields = replace(fields, 'vermia', 'ondrel') WHERE sequence = (SELECT sequence FROM current WHERE id = 'V24-001')",
+                "UPDATE current_texts SET record = replace(record, 'vermia', 'ondrel') WHERE sequence = (SELECT sequence FROM current WHERE id = 'V24-001')");
         try (Archive archive = Archive.open(folder, Demo.CLOCK)) {
             assertThat(found(archive))
                     .anyMatch(line -> line.startsWith(
                             "piece V24-001: names the party ondrel, which is not in the archive or was withdrawn"))
-                    .anyMatch(line -> line.contains("its contents do not give its hash"));
+                    .anyMatch(line -> line.contains("its private part does not give its digest"));
         }
     }
 

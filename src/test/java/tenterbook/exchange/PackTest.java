@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import gov.loc.repository.bagit.reader.BagReader;
 import gov.loc.repository.bagit.verify.BagVerifier;
 import java.io.IOException;
@@ -107,8 +109,17 @@ class PackTest {
         String previous = "0".repeat(64);
         List<String> lines = Files.readAllLines(bag.folder().resolve("data/ledger.jsonl"));
 
-        assertThat(lines).hasSize(11);
-        for (String line : lines) {
+        assertThat(lines).hasSize(2 * 11);
+        for (int i = 0; i < lines.size(); i += 2) {
+            String line = lines.get(i);
+            JsonNode content = new ObjectMapper().readTree(lines.get(i + 1));
+            for (String part : List.of("public", "private")) {
+                assertThat(line)
+                        .contains("\"%s_digest\":\"%s\""
+                                .formatted(
+                                        part,
+                                        Digest.of(content.get(part).textValue().getBytes(StandardCharsets.UTF_8))));
+            }
             int at = line.indexOf("\"hash\":\"");
             String own = line.substring(at + 8, at + 72);
             String rest = line.substring(0, at) + line.substring(at + 74);

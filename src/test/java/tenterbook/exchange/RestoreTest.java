@@ -161,7 +161,7 @@ class RestoreTest {
                                     "UPDATE revisions SET record = replace(record, 'Fig and wasp', 'Fig and bee')");
                             remade(bag);
                         },
-                        "its contents do not give its hash",
+                        "its public part does not give its digest",
                         "data/ledger.jsonl: says something else"),
                 harm(
                         "a trigger was added",
@@ -185,7 +185,7 @@ class RestoreTest {
                                     bag,
                                     "DROP TRIGGER revisions_are_never_deleted",
                                     "DELETE FROM current WHERE id = 'vermia'",
-                                    "DELETE FROM revisions WHERE id = 'vermia'");
+                                    "DELETE FROM revisions WHERE sequence = 2");
                             remade(bag);
                         },
                         "one or more are missing"),

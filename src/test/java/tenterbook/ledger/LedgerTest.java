@@ -69,20 +69,6 @@ class LedgerTest {
 
     /** The hash as a stranger would find it: SHA-256 of the canonical JSON, with the JDK alone. */
     @Test
-    void theHashCanBeRecomputedFromTheColumnsWithNothingOfOurs() throws Exception {
-        opened.board("B01", "Fig");
-        Revision revision = ledger.after(0, 1).get(0);
-        String text = "{\"act\":\"save\",\"author\":\"test\",\"id\":\"B01\",\"kind\":\"board-pair\",\"note\":\"\","
-                + "\"previous_hash\":\"" + "0".repeat(64) + "\","
-                + "\"record\":\"{\\\"id\\\":\\\"B01\\\",\\\"image\\\":\\\"Fig\\\"}\","
-                + "\"sequence\":1,\"version\":1,\"written_at\":\"2024-03-05T10:15:00.123Z\"}";
-        byte[] digest = java.security.MessageDigest.getInstance("SHA-256")
-                .digest(text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
-
-        assertThat(revision.hash().hex()).isEqualTo(java.util.HexFormat.of().formatHex(digest));
-    }
-
-    @Test
     void savingWhatIsThereAlreadyWritesNothing() {
         Saved<Board> first = opened.board("B01", "Fig");
 

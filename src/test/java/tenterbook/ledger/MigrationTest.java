@@ -46,10 +46,9 @@ class MigrationTest {
         String url = "jdbc:sqlite:" + root.resolve("ledger.db");
         flyway(url, version).migrate();
         Jdbi.create(url).useTransaction(handle -> {
-            Writing act = new Writing(handle, Things.CLOCK.instant(), "the old program");
-            act.create(Things.BOARD, new Board("B01", "Fig"));
-            act.create(Things.PRINT, new Print("P1", List.of("B01")));
-            act.finish();
+            FormatOne old = new FormatOne(handle);
+            old.save(Things.BOARD, new Board("B01", "Fig"));
+            old.save(Things.PRINT, new Print("P1", List.of("B01")));
         });
 
         try (Opened opened = new Opened(root)) {
@@ -59,6 +58,8 @@ class MigrationTest {
                     .containsExactly(new Board("B01", "Fig"));
             assertThat(opened.ledger.namedBy(Things.BOARD.key("B01"))).containsExactly(Things.PRINT.key("P1"));
             assertThat(opened.board("B02", "Heron").sequence()).isEqualTo(3);
+            assertThat(opened.ledger.after(0, 9)).extracting(Revision::format).containsExactly(1, 1, 2);
+            assertThat(opened.check()).isEmpty();
         }
         try (var connection = DriverManager.getConnection(url);
                 var row = connection.createStatement().executeQuery("SELECT count(*) FROM board_pairs")) {
@@ -106,7 +107,7 @@ class MigrationTest {
                 VALUES (99, '99', 'of a later year', 'SQL', 'V99__of_a_later_year.sql', 1, '', 1, 1)
                 """);
 
-        isRefusedAndLeftAsItIs("its form is number 99");
+        isRefusedAndLeftAsItIs("its schema is number 99, and this program knows those up to 5");
     }
 
     @Test

@@ -59,10 +59,12 @@ class TamperingTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "record = '{\"id\":\"B02\",\"image\":\"Herons\"}' | its contents do not give its hash",
+                "record = '{\"id\":\"B02\",\"image\":\"Herons\"}' | its public part does not give its digest",
                 "record = '{\"image\":\"Heron\",\"id\":\"B02\"}' | is not in canonical form",
-                "author = 'somebody else' | its contents do not give its hash",
-                "note = 'added' | its contents do not give its hash",
+                "public_salt = '00' | its public part does not give its digest",
+                "public_digest = hash | its public part does not give its digest",
+                "private_digest = hash | its private part does not give its digest",
+                "before_digest = hash | does not commit to the revisions of format 1 before it",
                 "written_at = '2020-01-01T00:00:00Z' | its contents do not give its hash",
                 "act = 'withdraw' | its contents do not give its hash",
                 "version = 7 | is version 7 where 1 was due",

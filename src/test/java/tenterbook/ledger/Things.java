@@ -46,7 +46,7 @@ final class Things {
         Opened(Path root) {
             folder = ArchiveFolder.hold(root);
             try {
-                ledger = Ledger.open(folder, CLOCK);
+                ledger = Ledger.open(folder, CLOCK, List.of(BOARD, PRINT));
             } catch (RuntimeException e) {
                 folder.close();
                 throw e;

@@ -170,6 +170,24 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
         UnknownFields.keep(this, names, old, fresh);
     }
 
+    /** The fields that tell of a person or of money, as in {@code events.*.price}; {@code *} alone where the key itself does. */
+    public List<String> personal() {
+        if (!key.isEmpty() && fields.get(key).privacy()) {
+            return List.of("*");
+        }
+        List<String> paths = new ArrayList<>();
+        fields.values().forEach(field -> {
+            if (field.privacy()) {
+                paths.add(field.name());
+            } else if (field.value() instanceof Part<?> inner) {
+                inner.personal().forEach(path -> paths.add(field.name() + "." + path));
+            } else if (field.value() instanceof ListOf<?> list && list.element() instanceof Part<?> row) {
+                row.personal().forEach(path -> paths.add(field.name() + ".*." + path));
+            }
+        });
+        return paths;
+    }
+
     static String brief(JsonNode json) {
         String text = json.toString();
         return text.length() > 60 ? text.substring(0, 60) + "…" : text;

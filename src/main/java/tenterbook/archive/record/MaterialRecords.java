@@ -39,12 +39,14 @@ public final class MaterialRecords {
             .text("weave", Cloth::weave)
             .text("lot", Cloth::lot)
             .text("supplier", Cloth::supplier)
+            .personal()
             .text("wovenIn", Cloth::wovenIn)
             .field("boughtOn", DATE, Cloth::boughtOn)
             .field("bought", quantity(METRE), Cloth::bought)
             .field("price", MONEY, Cloth::price)
             .personal()
             .text("notes", Cloth::notes)
+            .personal()
             .text("finish", Cloth::finish)
             .built(v -> new Cloth(
                     v.get("id"),
@@ -77,11 +79,13 @@ public final class MaterialRecords {
             .text("form", Lot::form)
             .text("lot", Lot::lot)
             .text("supplier", Lot::supplier)
+            .personal()
             .field("boughtOn", DATE, Lot::boughtOn)
             .field("bought", quantity(GRAM), Lot::bought)
             .field("price", MONEY, Lot::price)
             .personal()
             .text("notes", Lot::notes)
+            .personal()
             .built(v -> new Lot(
                     v.get("id"),
                     v.get("role"),

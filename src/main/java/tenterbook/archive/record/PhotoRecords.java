@@ -37,6 +37,7 @@ public final class PhotoRecords {
             .field("gps", Flag.JUDGED, Photo::gps)
             .field("viewable", Flag.JUDGED, Photo::viewable)
             .list("notes", Plain.TEXT, Photo::notes)
+            .personal()
             .list("palette", PALETTE_COLOUR, Photo::palette)
             .text("calibration", Photo::calibration)
             .built(v -> new Photo(
@@ -80,6 +81,7 @@ public final class PhotoRecords {
             .list("offset", Numeric.DECIMAL, PhotoCalibration::offset)
             .field("likelyError", Numeric.DECIMAL, PhotoCalibration::likelyError)
             .text("note", PhotoCalibration::note)
+            .personal()
             .field("at", Plain.INSTANT, PhotoCalibration::at)
             .text("by", PhotoCalibration::by)
             .personal()

@@ -1,0 +1,193 @@
+package tenterbook.exchange;
+
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.security.DigestOutputStream;
+import java.security.MessageDigest;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.slf4j.LoggerFactory;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.EarlierPart;
+import tenterbook.ledger.Progress;
+import tenterbook.ledger.RecordKey;
+import tenterbook.ledger.Revision;
+import tenterbook.measure.Digest;
+
+/**
+ * One piece's history as a file that a stranger can check without this program, and that holds nothing else of the archive:
+ * the whole chain as digests, and the texts of this piece's revisions that give some of them.
+ *
+ * <p>The file is JSON with one thing on each line: {@code earlier} lists what the first revision of format 2 commits to,
+ * {@code chain} what each hash of format 2 covers, {@code parts} the texts that are shown, and {@code sha256} covers all
+ * bytes before its line. {@link ProofCheck} says what follows from it and what does not.
+ */
+public final class PieceProof {
+    private static final int PAGE = 500;
+    private final Archive archive;
+    private final Progress progress;
+
+    public PieceProof(Archive archive, Progress progress) {
+        this.archive = archive;
+        this.progress = progress;
+    }
+
+    /**
+     * @param made whether its clampings are shown too, with their boards and cloths
+     * @param confidential whether the private parts are shown: holders, prices, notes, authors
+     * @throws ArchiveProblem where there is no such piece or nothing can be proven of it; no file is left
+     */
+    public void write(String number, boolean made, boolean confidential, Path file) {
+        Set<RecordKey> shown = shown(number, made);
+        if (archive.ledger().history(Kinds.PIECE.key(number)).isEmpty()) {
+            throw new ArchiveProblem("There is no piece “%s” in this archive. Nothing was written.".formatted(number));
+        }
+        long last = archive.ledger().lastSequence();
+        if (archive.ledger().after(last - 1, 1).get(0).format() == 1) {
+            throw new ArchiveProblem(
+                    "Nothing can be proven yet: every revision here is of format 1, which cannot be shown in part. Save any record once, then try again. Nothing was written.");
+        }
+        if (Files.exists(file)) {
+            throw new ArchiveProblem(
+                    "%s is already there; expected a name that is free. Nothing was written.".formatted(file));
+        }
+        boolean whole = false;
+        try {
+            write(number, shown, confidential, last, file);
+            whole = true;
+        } catch (IOException e) {
+            throw new ArchiveProblem(
+                    "The proof could not be written to %s: %s. Choose a name that is free in a folder that can be written."
+                            .formatted(file.toAbsolutePath(), e),
+                    e);
+        } finally {
+            if (!whole) {
+                remove(file);
+            }
+        }
+    }
+
+    private static void remove(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException e) {
+            LoggerFactory.getLogger(PieceProof.class).warn("An unfinished proof is left at {}", file, e);
+        }
+    }
+
+    private Set<RecordKey> shown(String number, boolean made) {
+        Set<RecordKey> shown = new HashSet<>();
+        shown.add(Kinds.PIECE.key(number));
+        if (made) {
+            archive.ledger().names(Kinds.PIECE.key(number)).stream()
+                    .filter(key -> key.kind().equals(Kinds.CLAMPING.name()))
+                    .forEach(clamping -> {
+                        shown.add(clamping);
+                        archive.ledger().names(clamping).stream()
+                                .filter(key -> key.kind().equals(Kinds.BOARD_PAIR.name())
+                                        || key.kind().equals(Kinds.CLOTH.name()))
+                                .forEach(shown::add);
+                    });
+        }
+        return shown;
+    }
+
+    private interface Each {
+        void take(Revision revision, Optional<EarlierPart> earlier) throws IOException;
+    }
+
+    private void write(String number, Set<RecordKey> shown, boolean confidential, long last, Path file)
+            throws IOException {
+        MessageDigest sum = Digest.sha256();
+        try (Writer out = new BufferedWriter(new OutputStreamWriter(
+                new DigestOutputStream(Files.newOutputStream(file, StandardOpenOption.CREATE_NEW), sum),
+                StandardCharsets.UTF_8))) {
+            Revision end = archive.ledger().after(last - 1, 1).get(0);
+            out.write("{\n\"proof\":1,\n\"piece\":%s,\n\"end_sequence\":%d,\n\"end_hash\":\"%s\",\n\"earlier\":["
+                    .formatted(TextNode.valueOf(number), last, end.hash()));
+            Lines earlier = new Lines(out);
+            each(last, (revision, part) -> {
+                if (part.isPresent()) {
+                    earlier.add(part.get().row());
+                }
+            });
+            out.write("\n],\n\"chain\":[");
+            Lines chain = new Lines(out);
+            each(last, (revision, part) -> {
+                if (revision.chained().isPresent()) {
+                    chain.add(TextNode.valueOf(revision.chained().get()).toString());
+                }
+            });
+            out.write("\n],\n\"parts\":[");
+            Lines parts = new Lines(out);
+            each(last, (revision, part) -> {
+                if (shown.contains(revision.key())) {
+                    parts(revision, part, confidential, parts);
+                }
+            });
+            out.write("\n],\n");
+            out.flush();
+            out.write("\"sha256\":\"%s\"\n}\n".formatted(Digest.of(sum)));
+        }
+    }
+
+    private static void parts(Revision revision, Optional<EarlierPart> earlier, boolean confidential, Lines parts)
+            throws IOException {
+        String shown =
+                earlier.map(EarlierPart::publicText).or(revision::publicText).orElseThrow();
+        parts.add("[%d,\"public\",%s]".formatted(revision.sequence(), TextNode.valueOf(shown)));
+        Optional<String> kept = earlier.isPresent() ? earlier.get().privateText() : revision.privateText();
+        if (confidential && kept.isPresent()) {
+            parts.add("[%d,\"private\",%s]".formatted(revision.sequence(), TextNode.valueOf(kept.get())));
+        }
+    }
+
+    /** Every revision to the last, those of format 1 as they are committed to. */
+    private void each(long last, Each take) throws IOException {
+        long sequence = 0;
+        List<EarlierPart> parts = archive.ledger().earlierParts(sequence, PAGE);
+        while (!parts.isEmpty()) {
+            for (EarlierPart part : parts) {
+                take.take(part.revision(), Optional.of(part));
+                sequence = part.revision().sequence();
+            }
+            parts = archive.ledger().earlierParts(sequence, PAGE);
+        }
+        while (sequence < last) {
+            for (Revision revision : archive.ledger().after(sequence, PAGE)) {
+                sequence = revision.sequence();
+                if (sequence <= last) {
+                    take.take(revision, Optional.empty());
+                }
+            }
+            progress.at(Math.min(sequence, last), last, "writing the proof");
+            progress.orStop();
+        }
+    }
+
+    /** The elements of a JSON array, one on each line. */
+    private static final class Lines {
+        private final Writer out;
+        private boolean any;
+
+        Lines(Writer out) {
+            this.out = out;
+        }
+
+        void add(String element) throws IOException {
+            out.write((any ? ",\n" : "\n") + element);
+            any = true;
+        }
+    }
+}

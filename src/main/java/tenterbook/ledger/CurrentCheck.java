@@ -1,0 +1,63 @@
+package tenterbook.ledger;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jdbi.v3.core.Handle;
+
+/** Compares what is derived from the revisions, for quick reading, with the revisions. */
+final class CurrentCheck {
+    private final Handle handle;
+    private final ChainCheck chain;
+    private final List<Finding> findings;
+
+    CurrentCheck(Handle handle, ChainCheck chain, List<Finding> findings) {
+        this.handle = handle;
+        this.chain = chain;
+        this.findings = findings;
+    }
+
+    void run() {
+        Map<RecordKey, Long> listed = new HashMap<>();
+        handle.createQuery("SELECT kind, id, sequence FROM current")
+                .map((row, context) -> Map.entry(new RecordKey(row.getString(1), row.getString(2)), row.getLong(3)))
+                .forEach(row -> listed.put(chain.stored(row.getKey()), row.getValue()));
+        chain.newest().forEach((key, sequence) -> {
+            Long found = listed.remove(key);
+            if (!sequence.equals(found)) {
+                findings.add(new Finding(
+                        chain.own(key).toString(),
+                        "its newest revision is %d, but ‘current’ says %s".formatted(sequence, found)));
+            }
+        });
+        listed.keySet()
+                .forEach(key ->
+                        findings.add(new Finding(chain.own(key).toString(), "stands in ‘current’ without a revision")));
+        texts();
+    }
+
+    /** The merged text of each newest revision that has private fields; of no other. */
+    private void texts() {
+        handle.createQuery("""
+                        SELECT coalesce(c.sequence, t.sequence), r.record, p.fields, t.record, c.sequence
+                        FROM current AS c
+                        JOIN revisions AS r ON r.sequence = c.sequence
+                        JOIN private_parts AS p ON p.sequence = c.sequence AND p.fields <> '{}'
+                        FULL JOIN current_texts AS t ON t.sequence = c.sequence
+                        """)
+                .map((row, context) -> {
+                    String text = row.getString(4);
+                    boolean newest = row.getString(5) != null;
+                    if (!newest
+                            || !new TwoParts(row.getString(2), row.getString(3))
+                                    .merged()
+                                    .equals(text)) {
+                        findings.add(new Finding(
+                                "revision " + row.getLong(1),
+                                "what ‘current_texts’ says of it is not its two parts put together"));
+                    }
+                    return row.getLong(1);
+                })
+                .list();
+    }
+}

@@ -1,0 +1,16 @@
+package tenterbook.ledger;
+
+import java.util.List;
+
+/**
+ * What an erasure did.
+ *
+ * @param erasure the sequence of its revision
+ * @param revisions of the person's own record, all of whose private parts are gone
+ * @param changed other records in use that named the person and have a new revision without
+ * @param redacted older revisions of other records out of which something was taken
+ * @param drafts how many typed and unsaved forms that named the person were deleted
+ * @param left places where a name still stands, because they are in a public part
+ */
+public record Erased(
+        long erasure, int revisions, List<RecordKey> changed, int redacted, int drafts, List<String> left) {}

@@ -1,0 +1,215 @@
+package tenterbook.ledger;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jdbi.v3.core.Handle;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Takes a person out of the ledger, as Regulation (EU) 2016/679 Art. 17 lets a person ask, and leaves the chain whole.
+ *
+ * <p>What is left is that there was a record, when it was saved, and that it was erased. A revision of format 2 keeps a
+ * digest whose salt is gone with the contents, so that no guess can be tried against it. A revision of format 1 keeps its
+ * hash, which covers all it said without a salt: whoever guesses every erased word of it exactly can see that the guess is
+ * right. That cannot be helped without breaking the chain.
+ */
+final class Erasing {
+    private static final String NOTE = "particulars of a person erased";
+    private static final int PAGE = 1000;
+    private final Handle handle;
+    private final Writing act;
+    private final KnownKinds kinds;
+    private final RecordKey person;
+    private final String stand;
+    private final List<Revision> history;
+    private final Traces traces;
+    private final Set<Long> sequences = new TreeSet<>();
+    private final List<RecordKey> changed = new ArrayList<>();
+    private final Collection<String> left = new TreeSet<>();
+
+    /** @throws ArchiveProblem where there is no such person */
+    Erasing(Handle handle, Writing act, KnownKinds kinds, Kind<?> kind, String id) {
+        if (!kind.privacy().id()) {
+            throw new IllegalArgumentException(
+                    "A %s is no person and is not erased; withdraw it.".formatted(kind.called()));
+        }
+        this.handle = handle;
+        this.act = act;
+        this.kinds = kinds;
+        this.person = kind.key(id);
+        this.history = Rows.history(handle, person);
+        if (history.isEmpty()) {
+            throw new ArchiveProblem(
+                    "There is no %s %s in this archive. Nothing was erased.".formatted(kind.called(), id));
+        }
+        this.traces = new Traces(person, names(kind));
+        this.stand = Handles.of(handle, person, kinds);
+    }
+
+    private List<String> names(Kind<?> kind) {
+        List<String> names = new ArrayList<>();
+        for (Revision revision : history) {
+            ObjectNode record = RecordCodec.parsed(revision.json());
+            kind.privacy().names().forEach(field -> names.add(record.path(field).asText("")));
+        }
+        return names;
+    }
+
+    Traces traces() {
+        return traces;
+    }
+
+    Erased run(LocalDate day, String reason) {
+        if (traces.inDraft(reason)) {
+            throw new IllegalArgumentException(
+                    "The reason of an erasure stays for ever and must not name the person. Nothing was erased; give another.");
+        }
+        long last = Rows.lastSequence(handle);
+        newRevisions();
+        act.append(
+                new RecordKey(person.kind(), stand),
+                Privacy.NONE,
+                history.get(history.size() - 1).version() + 1,
+                true,
+                TwoParts.NO_FIELDS,
+                NOTE);
+        history.forEach(revision -> sequences.add(revision.sequence()));
+        List<Redaction> redactions = redactions(last);
+        redactions.forEach(redaction -> sequences.add(redaction.sequence()));
+        int earlier = Rows.identifiers(handle, Erasure.KIND.name()).size();
+        Saved<Erasure> erasure = act.create(
+                Erasure.KIND,
+                new Erasure(
+                        "erasure-" + (earlier + 1),
+                        day.toString(),
+                        reason,
+                        person.kind(),
+                        stand,
+                        List.copyOf(sequences)));
+        ErasingRows rows = new ErasingRows(handle);
+        rows.begin(erasure.sequence(), sequences);
+        history.forEach(revision -> rows.empty(revision, stand));
+        redactions.forEach(rows::redact);
+        rows.end(erasure.sequence());
+        rows.forget(person, stand);
+        int drafts = rows.dropDrafts(traces);
+        return new Erased(
+                erasure.sequence(), history.size(), List.copyOf(changed), redactions.size(), drafts, List.copyOf(left));
+    }
+
+    /** A new revision, without the person, of each record in use that speaks of them. */
+    private void newRevisions() {
+        for (RecordKey key : ErasingRows.inUse(handle, person)) {
+            Revision newest = Rows.newest(handle, key).orElseThrow();
+            Privacy privacy = kinds.privacy(key.kind());
+            ObjectNode record = RecordCodec.parsed(newest.json());
+            Collection<String> fields = pointers(TwoParts.split(newest.json(), privacy));
+            if (traces.takeOut(record, privacy, fields)) {
+                refuseUnreadable(newest, record);
+                act.append(key, privacy, newest.version() + 1, false, Canonical.json(record), NOTE);
+                changed.add(key);
+            }
+        }
+    }
+
+    /** What could be read before must be readable after, or a piece would be lost with a person. */
+    private void refuseUnreadable(Revision newest, ObjectNode record) {
+        Optional<Kind<?>> kind = kinds.kind(newest.key().kind());
+        if (kind.isPresent() && reads(kind.get(), newest.json()) && !reads(kind.get(), record.toString())) {
+            throw new ArchiveProblem(
+                    "The %s cannot be kept without what it says of the person. Change it by hand first; nothing was erased."
+                            .formatted(newest.key()));
+        }
+    }
+
+    private static boolean reads(Kind<?> kind, String record) {
+        try {
+            kind.codec().fromText(record);
+            return true;
+        } catch (RuntimeException e) {
+            LoggerFactory.getLogger(Erasing.class).debug("A {} cannot be read", kind.called(), e);
+            return false;
+        }
+    }
+
+    /**
+     * What remains of a private part.
+     *
+     * @param shown the public part of a revision of format 1, whose text is one; it is not changed
+     */
+    record Redaction(long sequence, boolean whole, String shown, String author, String note, String fields) {}
+
+    private List<Redaction> redactions(long last) {
+        List<Redaction> redactions = new ArrayList<>();
+        Set<Long> own = new TreeSet<>(sequences);
+        long sequence = 0;
+        List<EarlierPart> parts = EarlierParts.after(handle, sequence, PAGE);
+        while (!parts.isEmpty()) {
+            for (EarlierPart part : parts) {
+                sequence = part.revision().sequence();
+                if (!own.contains(sequence)) {
+                    redaction(part.revision(), true, part.parts(), part.pointers())
+                            .ifPresent(redactions::add);
+                }
+            }
+            parts = EarlierParts.after(handle, sequence, PAGE);
+        }
+        List<Revision> page = Rows.after(handle, sequence, PAGE);
+        while (!page.isEmpty()) {
+            for (Revision revision : page) {
+                sequence = revision.sequence();
+                RevisionForm.Parted form = (RevisionForm.Parted) revision.form();
+                TwoParts two = new TwoParts(
+                        form.shown(), form.kept().map(PrivatePart::fields).orElse(TwoParts.NO_FIELDS));
+                if (!own.contains(sequence)) {
+                    redaction(revision, false, two, pointers(two))
+                            .filter(redaction -> redaction.sequence() <= last)
+                            .ifPresent(redactions::add);
+                }
+            }
+            page = Rows.after(handle, sequence, PAGE);
+        }
+        return redactions;
+    }
+
+    private Optional<Redaction> redaction(Revision revision, boolean whole, TwoParts two, Collection<String> fields) {
+        ObjectNode record = RecordCodec.parsed(two.merged());
+        boolean author = traces.in(revision.author());
+        boolean note = traces.in(revision.note());
+        Privacy privacy = kinds.privacy(revision.key().kind());
+        boolean found = traces.takeOut(record, privacy, fields);
+        ObjectNode kept = record.objectNode();
+        for (String pointer : fields) {
+            JsonNode value = record.at(pointer);
+            if (!value.isMissingNode()) {
+                kept.set(pointer, value);
+            }
+        }
+        TwoParts after = new TwoParts(two.shown(), Canonical.json(kept));
+        traces.left(RecordCodec.parsed(after.merged()), privacy)
+                .forEach(where -> left.add(
+                        "revision %d (%s), %s".formatted(revision.sequence(), revision.key(), where.substring(1))));
+        return found || author || note
+                ? Optional.of(new Redaction(
+                        revision.sequence(),
+                        whole,
+                        two.shown(),
+                        author ? "" : revision.author(),
+                        note ? "" : revision.note(),
+                        after.fields()))
+                : Optional.empty();
+    }
+
+    private static Collection<String> pointers(TwoParts two) {
+        List<String> pointers = new ArrayList<>();
+        RecordCodec.parsed(two.fields()).fieldNames().forEachRemaining(pointers::add);
+        return pointers;
+    }
+}

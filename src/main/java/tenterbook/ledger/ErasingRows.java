@@ -1,0 +1,143 @@
+package tenterbook.ledger;
+
+import java.util.Collection;
+import java.util.List;
+import org.jdbi.v3.core.Handle;
+import tenterbook.ledger.Erasing.Redaction;
+
+/** The SQL of an erasure. */
+final class ErasingRows {
+    private final Handle handle;
+
+    ErasingRows(Handle handle) {
+        this.handle = handle;
+    }
+
+    /** Every record in use but the person's own. */
+    static List<RecordKey> inUse(Handle handle, RecordKey person) {
+        return handle.createQuery("""
+                        SELECT c.kind, c.id
+                        FROM current AS c
+                        JOIN revisions AS r ON r.sequence = c.sequence
+                        WHERE r.act = 'save' AND NOT (c.kind = :kind AND c.id = :id)
+                        ORDER BY c.sequence
+                        """)
+                .bind("kind", person.kind())
+                .bind("id", person.id())
+                .map((row, context) -> new RecordKey(row.getString(1), row.getString(2)))
+                .list();
+    }
+
+    /** From here to {@link #end} the triggers let what the erasure names be changed. */
+    void begin(long erasure, Collection<Long> sequences) {
+        for (long sequence : sequences) {
+            handle.createUpdate("INSERT INTO erased (sequence, erasure) VALUES (:sequence, :erasure)")
+                    .bind("sequence", sequence)
+                    .bind("erasure", erasure)
+                    .execute();
+        }
+    }
+
+    void end(long erasure) {
+        handle.createUpdate("UPDATE erased SET done = 1 WHERE erasure = :erasure")
+                .bind("erasure", erasure)
+                .execute();
+    }
+
+    /** Leaves nothing of the person's own revision but its public part. */
+    void empty(Revision revision, String stand) {
+        if (revision.form() instanceof RevisionForm.Parted) {
+            handle.createUpdate("DELETE FROM private_parts WHERE sequence = :sequence")
+                    .bind("sequence", revision.sequence())
+                    .execute();
+            handle.createUpdate("DELETE FROM current_texts WHERE sequence = :sequence")
+                    .bind("sequence", revision.sequence())
+                    .execute();
+            return;
+        }
+        String shown = EarlierParts.after(handle, revision.sequence() - 1, 1)
+                .get(0)
+                .parts()
+                .shown();
+        handle.createUpdate("""
+                        UPDATE revisions
+                        SET id = :id, record = :record, author = '', note = '', redacted = 1
+                        WHERE sequence = :sequence
+                        """)
+                .bind("id", stand)
+                .bind("record", shown)
+                .bind("sequence", revision.sequence())
+                .execute();
+        dropSalt(revision.sequence());
+    }
+
+    void redact(Redaction redaction) {
+        String record = new TwoParts(redaction.shown(), redaction.fields()).merged();
+        if (redaction.whole()) {
+            handle.createUpdate("""
+                            UPDATE revisions
+                            SET record = :record, author = :author, note = :note, redacted = 1
+                            WHERE sequence = :sequence
+                            """)
+                    .bind("record", record)
+                    .bind("author", redaction.author())
+                    .bind("note", redaction.note())
+                    .bind("sequence", redaction.sequence())
+                    .execute();
+            dropSalt(redaction.sequence());
+            return;
+        }
+        handle.createUpdate("""
+                        UPDATE private_parts
+                        SET salt = '', author = :author, note = :note, fields = :fields, redacted = 1
+                        WHERE sequence = :sequence
+                        """)
+                .bind("author", redaction.author())
+                .bind("note", redaction.note())
+                .bind("fields", redaction.fields())
+                .bind("sequence", redaction.sequence())
+                .execute();
+        if (redaction.fields().equals(TwoParts.NO_FIELDS)) {
+            handle.createUpdate("DELETE FROM current_texts WHERE sequence = :sequence")
+                    .bind("sequence", redaction.sequence())
+                    .execute();
+        } else {
+            handle.createUpdate("UPDATE current_texts SET record = :record WHERE sequence = :sequence")
+                    .bind("record", record)
+                    .bind("sequence", redaction.sequence())
+                    .execute();
+        }
+    }
+
+    private void dropSalt(long sequence) {
+        handle.createUpdate("UPDATE earlier_parts SET private_salt = '' WHERE sequence = :sequence")
+                .bind("sequence", sequence)
+                .execute();
+    }
+
+    void forget(RecordKey person, String stand) {
+        for (String id : List.of(person.id(), stand)) {
+            handle.createUpdate("""
+                            DELETE FROM reference
+                            WHERE from_kind = :kind AND from_id = :id OR to_kind = :kind AND to_id = :id
+                            """).bind("kind", person.kind()).bind("id", id).execute();
+            handle.createUpdate("DELETE FROM current WHERE kind = :kind AND id = :id")
+                    .bind("kind", person.kind())
+                    .bind("id", id)
+                    .execute();
+        }
+        Handles.forget(handle, person);
+    }
+
+    /** @return how many */
+    int dropDrafts(Traces traces) {
+        int dropped = 0;
+        List<Drafts.Draft> drafts = Drafts.all(handle);
+        for (Drafts.Draft draft : drafts) {
+            if (traces.inDraft(draft.name()) || traces.inDraft(draft.body())) {
+                dropped += Drafts.discard(handle, draft.name());
+            }
+        }
+        return dropped;
+    }
+}

@@ -1,0 +1,70 @@
+package tenterbook.ledger;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jdbi.v3.core.Handle;
+
+/**
+ * What the erasures in the ledger name, as their own revisions say.
+ *
+ * @param named by sequence, the sequences of the erasures that name it
+ * @param persons the keys, by handle, of those who were erased
+ * @param carriedOut what the table ‘erased’ says
+ */
+record Erasures(Map<Long, Set<Long>> named, Set<RecordKey> persons, Map<Long, Set<Long>> carriedOut) {
+    static Erasures read(Handle handle) {
+        Map<Long, Set<Long>> named = new TreeMap<>();
+        Set<RecordKey> persons = new java.util.HashSet<>();
+        handle.createQuery("SELECT sequence, record FROM revisions WHERE kind = :kind")
+                .bind("kind", Erasure.KIND.name())
+                .map((row, context) -> Map.entry(row.getLong(1), row.getString(2)))
+                .forEach(row -> read(row.getValue()).ifPresent(erasure -> {
+                    persons.add(new RecordKey(erasure.kind(), erasure.handle()));
+                    erasure.sequences().forEach(sequence -> add(named, sequence, row.getKey()));
+                }));
+        Map<Long, Set<Long>> carriedOut = new TreeMap<>();
+        handle.createQuery("SELECT sequence, erasure FROM erased WHERE done = 1")
+                .map((row, context) -> Map.entry(row.getLong(1), row.getLong(2)))
+                .forEach(row -> add(carriedOut, row.getKey(), row.getValue()));
+        return new Erasures(named, persons, carriedOut);
+    }
+
+    /** Empty where it is damaged: it then excuses nothing, and its own digest says that it was changed. */
+    private static Optional<Erasure> read(String record) {
+        try {
+            return Optional.of(Erasure.KIND.codec().fromText(record));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static void add(Map<Long, Set<Long>> map, long sequence, long erasure) {
+        map.computeIfAbsent(sequence, any -> new TreeSet<>()).add(erasure);
+    }
+
+    boolean name(long sequence) {
+        return named.containsKey(sequence);
+    }
+
+    List<Finding> disagreements() {
+        List<Finding> findings = new ArrayList<>();
+        Set<Long> all = new TreeSet<>(named.keySet());
+        all.addAll(carriedOut.keySet());
+        for (long sequence : all) {
+            Set<Long> due = named.getOrDefault(sequence, Set.of());
+            Set<Long> found = carriedOut.getOrDefault(sequence, Set.of());
+            if (!due.equals(found)) {
+                findings.add(new Finding(
+                        "revision " + sequence,
+                        "is named by the erasures in revisions %s, but the table ‘erased’ says %s"
+                                .formatted(due, found)));
+            }
+        }
+        return findings;
+    }
+}

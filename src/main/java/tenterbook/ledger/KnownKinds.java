@@ -1,0 +1,44 @@
+package tenterbook.ledger;
+
+import java.security.SecureRandom;
+import java.util.Collection;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+
+/** The kinds of record a ledger is opened with, and where its salts and handles come from. */
+final class KnownKinds {
+    private static final int SALT_BYTES = 16;
+    private final Map<String, Kind<?>> kinds = new TreeMap<>();
+    private final Supplier<String> salts;
+
+    /** @param salts 128 random bits or more in hex, another each time */
+    KnownKinds(Collection<? extends Kind<?>> kinds, Supplier<String> salts) {
+        kinds.forEach(kind -> this.kinds.put(kind.name(), kind));
+        this.kinds.put(Erasure.KIND.name(), Erasure.KIND);
+        this.salts = salts;
+    }
+
+    static Supplier<String> randomSalts() {
+        SecureRandom random = new SecureRandom();
+        return () -> {
+            byte[] salt = new byte[SALT_BYTES];
+            random.nextBytes(salt);
+            return HexFormat.of().formatHex(salt);
+        };
+    }
+
+    Optional<Kind<?>> kind(String name) {
+        return Optional.ofNullable(kinds.get(name));
+    }
+
+    Privacy privacy(String kind) {
+        return kind(kind).map(Kind::privacy).orElse(Privacy.UNKNOWN);
+    }
+
+    String salt() {
+        return salts.get();
+    }
+}

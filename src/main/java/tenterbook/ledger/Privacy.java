@@ -1,0 +1,32 @@
+package tenterbook.ledger;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What of a kind of record is private: it stands under a digest of its own, leaves the archive only by choice and can be
+ * erased. Paths are stored names with dots between, {@code *} for every element of a list or member of an object, as in
+ * {@code events.*.party}; {@code *} alone is the whole record.
+ *
+ * @param id whether the identifier itself names a person
+ * @param fields paths of the private fields
+ * @param names paths whose text names or reaches the person; only where {@code id}. Erasing looks for these words
+ * @param persons paths that hold the identifier of a person, all of them within {@code fields}, each with the paths that
+ *     go with it when that person is erased
+ */
+public record Privacy(boolean id, List<String> fields, List<String> names, Map<String, List<String>> persons) {
+    /** Nothing is private but author and note, which always are. */
+    public static final Privacy NONE = new Privacy(false, List.of(), List.of(), Map.of());
+    /** For a kind that is not known here: all of the record, so that nothing is shown by mistake. */
+    static final Privacy UNKNOWN = Privacy.of("*");
+
+    public Privacy {
+        fields = List.copyOf(fields);
+        names = List.copyOf(names);
+        persons = Map.copyOf(persons);
+    }
+
+    public static Privacy of(String... fields) {
+        return new Privacy(false, List.of(fields), List.of(), Map.of());
+    }
+}

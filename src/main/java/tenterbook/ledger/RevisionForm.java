@@ -1,0 +1,44 @@
+package tenterbook.ledger;
+
+import java.util.Optional;
+import tenterbook.measure.Digest;
+
+/** How a revision stands in the ledger: whole, as in format 1, or in two parts, as in format 2. */
+sealed interface RevisionForm {
+    /**
+     * Format 1: one row, hashed as a whole.
+     *
+     * @param redacted whether an erasure took values out, so that it no longer gives its hash
+     */
+    record Whole(boolean redacted) implements RevisionForm {}
+
+    /**
+     * Format 2.
+     *
+     * @param id the identifier, or the handle that stands for one which names a person
+     * @param salt of the public digest, in hex
+     * @param shown the record's public part, canonical JSON
+     * @param before what the first revision of format 2 commits to, see {@link EarlierPart}; else empty
+     * @param kept the private part; empty where it was erased
+     */
+    record Parted(
+            String id,
+            String salt,
+            String shown,
+            Digest publicDigest,
+            Digest privateDigest,
+            Optional<Digest> before,
+            Optional<PrivatePart> kept)
+            implements RevisionForm {
+        String publicText() {
+            return Chain.publicText(salt, id, shown);
+        }
+
+        /** Where the private part is whole, its own digest; else the one that stands in the row. */
+        Digest privateDigestDue() {
+            return kept.filter(part -> !part.redacted())
+                    .map(PrivatePart::digest)
+                    .orElse(privateDigest);
+        }
+    }
+}

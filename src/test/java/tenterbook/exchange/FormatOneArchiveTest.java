@@ -1,0 +1,162 @@
+package tenterbook.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.Erased;
+import tenterbook.ledger.Kind;
+import tenterbook.ledger.Progress;
+import tenterbook.ledger.Revision;
+import tenterbook.ledger.Saved;
+import tenterbook.measure.Digest;
+import tenterbook.piece.Piece;
+
+/** The sample archive was packed by a program of format 1 and stays as it is: what was written then must open for ever. */
+class FormatOneArchiveTest {
+    private static final String END = "373ae6310781d6a8cbeb1c454220517b4b81315653271aa64df55b7a0c02a84e";
+
+    @TempDir
+    Path around;
+
+    private static List<String> check(Archive archive) {
+        return ArchiveCheck.run(archive, Progress.UNWATCHED).stream()
+                .map(Object::toString)
+                .toList();
+    }
+
+    private Path restored() {
+        return new Restore(Demo.CLOCK)
+                .restore(Path.of("sample-archive"), around.resolve("studio"), Progress.UNWATCHED)
+                .folder();
+    }
+
+    private boolean onTheDisk(String text, Path folder) throws IOException {
+        String wanted = new String(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1);
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.filter(Files::isRegularFile)
+                    .filter(each -> !each.toString().endsWith(".jpg"))
+                    .toList()) {
+                if (Files.readString(file, StandardCharsets.ISO_8859_1).contains(wanted)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    @Test
+    void anArchiveOfFormat1IsReadWrittenProvenErasedPackedAndRestored() throws Exception {
+        Path place = restored();
+        Path bag = around.resolve("bag");
+        try (Archive archive = Archive.open(place, Demo.CLOCK)) {
+            long before = archive.ledger().lastSequence();
+            assertThat(archive.ledger().lastHash().hex()).isEqualTo(END);
+            assertThat(archive.ledger().after(0, 1000)).allMatch(revision -> revision.format() == 1);
+            assertThatThrownBy(() -> new PieceProof(archive, Progress.UNWATCHED)
+                            .write("V24-001", false, false, around.resolve("early.json")))
+                    .hasMessageContaining("every revision here is of format 1");
+            Digest last = archive.ledger().lastHash();
+            Saved<Piece> piece = archive.ledger().find(Kinds.PIECE, "V24-001").orElseThrow();
+            archive.ledger()
+                    .write(
+                            "Inês Valderim",
+                            act -> act.save(
+                                    Kinds.PIECE,
+                                    piece.record().withPhotos(List.of()),
+                                    piece.version(),
+                                    "photographs out"));
+            Revision first = archive.ledger().after(before, 1).get(0);
+            assertThat(first.format()).isEqualTo(2);
+            assertThat(first.previous()).isEqualTo(last);
+            assertThat(first.chained().orElseThrow()).contains("\"before\":\"");
+            assertThat(check(archive)).isEmpty();
+            theOldHistoryIsProven(archive);
+
+            assertThat(onTheDisk("Brites Almorena", place)).isTrue();
+            Erased erased = archive.ledger().erase("Inês Valderim", Kinds.PARTY, "buyer-1", "asked for by the person");
+            assertThat(erased.left()).isEmpty();
+            assertThat(check(archive)).isEmpty();
+            for (String trace : List.of("Brites", "Almorena", "buyer-1")) {
+                assertThat(onTheDisk(trace, place)).as(trace).isFalse();
+            }
+            theOldHistoryIsProven(archive);
+            new Pack(Demo.CLOCK).pack(archive, bag, Progress.UNWATCHED);
+        }
+        assertThat(bag.resolve("data/ledger-before.jsonl")).exists();
+        Restored again = new Restore(Demo.CLOCK).restore(bag, around.resolve("again"), Progress.UNWATCHED);
+        try (Archive archive = Archive.open(again.folder(), Demo.CLOCK)) {
+            assertThat(check(archive)).isEmpty();
+            assertThat(archive.party("buyer-1")).isEmpty();
+            assertThat(archive.ledger().all(Kinds.PIECE))
+                    .extracting(Saved::sequence)
+                    .hasSize(23);
+        }
+        theProgramInTheReadMeAgrees(bag.resolve("data"), again.lastHash().hex());
+    }
+
+    private void theOldHistoryIsProven(Archive archive) throws Exception {
+        Path file = around.resolve("proof-%d.json".formatted(archive.ledger().lastSequence()));
+        new PieceProof(archive, Progress.UNWATCHED).write("V24-001", true, true, file);
+        ProofCheck.Result result = ProofCheck.run(file);
+        assertThat(result.findings()).isEmpty();
+        assertThat(result.shows()).anyMatch(line -> line.startsWith("piece V24-001, version 1, saved 2024-"));
+        assertThat(StrangersCheck.check(Files.readAllBytes(file)))
+                .isEqualTo(archive.ledger().lastHash().hex());
+        if (PieceProofTest.python(List.of("--version")).startsWith("Python 3")) {
+            String script = Path.of("src/test/resources/tenterbook/exchange/verify_proof.py")
+                    .toAbsolutePath()
+                    .toString();
+            assertThat(PieceProofTest.python(List.of(script, file.toString()))).startsWith("OK V24-001 ");
+        }
+    }
+
+    private void theProgramInTheReadMeAgrees(Path data, String hash) throws Exception {
+        String readMe = Files.readString(data.resolve("READ-ME-FIRST.txt"));
+        String program = readMe.substring(readMe.indexOf("    import hashlib"), readMe.indexOf("\nThe last revision"))
+                .replace("open(\"ledger.jsonl\"", "open(\"" + data.resolve("ledger.jsonl") + "\"");
+        Path script = Files.writeString(around.resolve("recompute.py"), program.replaceAll("(?m)^    ", ""));
+        String said = PieceProofTest.python(List.of(script.toString()));
+        if (!said.startsWith("no python3")) {
+            assertThat(said).isEqualTo(hash);
+        }
+    }
+
+    @Test
+    void everyRecordSplitsAndComesTogetherAgain() {
+        try (Archive archive = Archive.open(restored(), Demo.CLOCK)) {
+            archive.ledger().write("Inês Valderim", act -> {
+                for (Kind<?> kind : Kinds.ALL) {
+                    again(archive, act, kind);
+                }
+                return null;
+            });
+            assertThat(check(archive)).isEmpty();
+            List<Revision> all = archive.ledger().after(0, 10_000);
+            assertThat(all).filteredOn(revision -> revision.format() == 2).hasSizeGreaterThan(100);
+            all.stream().filter(revision -> revision.format() == 2).forEach(revision -> {
+                List<Revision> history = archive.ledger().history(revision.key());
+                assertThat(revision.json())
+                        .isEqualTo(history.get(history.size() - 3).json());
+            });
+        }
+    }
+
+    /** Withdraws and saves, so that what is equal is written once more. */
+    private static <T> void again(Archive archive, tenterbook.ledger.Writing act, Kind<T> kind) {
+        for (Saved<T> saved : archive.ledger().all(kind)) {
+            String id = kind.id().apply(saved.record());
+            act.withdraw(kind, id, saved.version(), "");
+            act.save(kind, saved.record(), saved.version() + 1, "");
+        }
+    }
+}

@@ -1,0 +1,85 @@
+package tenterbook.ledger;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/** Persons and works that name them, with salts that are the same each time. */
+final class People {
+    record Person(String id, String name, String contact, String notes) {}
+
+    record Happening(String what, String party, String note, String price) {}
+
+    record Work(String id, String title, String holder, String place, String notes, List<Happening> events) {}
+
+    static final Kind<Person> PERSON = new Kind<>(
+            "party",
+            "party",
+            Person.class,
+            new MappedCodec<>(Things.JSON, Person.class),
+            Person::id,
+            person -> List.of(),
+            new Privacy(true, List.of("*"), List.of("name", "contact"), Map.of()));
+    static final Kind<Work> WORK = new Kind<>(
+            "piece",
+            "piece",
+            Work.class,
+            new MappedCodec<>(Things.JSON, Work.class),
+            Work::id,
+            work -> java.util.stream.Stream.concat(
+                            java.util.stream.Stream.ofNullable(work.holder()),
+                            work.events().stream().map(Happening::party).filter(java.util.Objects::nonNull))
+                    .distinct()
+                    .map(PERSON::key)
+                    .toList(),
+            new Privacy(
+                    false,
+                    List.of("holder", "place", "notes", "events.*.party", "events.*.note", "events.*.price"),
+                    List.of(),
+                    Map.of("holder", List.of("place"), "events.*.party", List.of("events.*.note"))));
+
+    static final String NAME = "Brites Almorena";
+    static final String CONTACT = "7 Rua do Sal Velho\n+351 000 000 017";
+    static final Person BUYER = new Person("buyer-1", NAME, CONTACT, "Likes blue.");
+    static final Person GALLERY =
+            new Person("vermia", "Sala Vermia", "at the quay", "Owner is a cousin of brites almorena.");
+
+    private People() {}
+
+    static Work work(String id, String title, String holder, Happening... events) {
+        return new Work(id, title, holder, "at home with the holder", "Two panels.", List.of(events));
+    }
+
+    static Happening sold(String to, String note) {
+        return new Happening("sold", to, note, "160.00");
+    }
+
+    static KnownKinds kinds() {
+        AtomicInteger salt = new AtomicInteger();
+        return new KnownKinds(List.of(PERSON, WORK), () -> "%032x".formatted(salt.incrementAndGet()));
+    }
+
+    /** An open ledger in a held folder. */
+    static final class Opened implements AutoCloseable {
+        private final ArchiveFolder folder;
+        final Ledger ledger;
+
+        Opened(Path root) {
+            folder = ArchiveFolder.hold(root);
+            ledger = Ledger.open(folder, Things.CLOCK, kinds());
+        }
+
+        List<String> check() {
+            return ledger.check().run(Progress.UNWATCHED).stream()
+                    .map(Finding::toString)
+                    .toList();
+        }
+
+        @Override
+        public void close() {
+            ledger.close();
+            folder.close();
+        }
+    }
+}
