@@ -11,12 +11,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.exchange.Restore;
+import tenterbook.exchange.RestoredSample;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
 import tenterbook.label.paper.LabelPaper;
 import tenterbook.label.rule.Market;
-import tenterbook.ledger.Progress;
 import tenterbook.piece.Piece;
 
 class SampleTagsTest {
@@ -27,7 +26,7 @@ class SampleTagsTest {
     @Test
     void everySamplePieceHasATagWhereItsNamesAreKnown() throws Exception {
         Path place = folder.resolve("studio");
-        new Restore(Clock.systemUTC()).restore(Path.of("sample-archive").toAbsolutePath(), place, Progress.UNWATCHED);
+        RestoredSample.copyTo(place);
         List<String> heldBack = new ArrayList<>();
         try (Archive archive = Archive.open(place, Clock.systemUTC())) {
             for (var saved : archive.ledger().all(Kinds.PIECE)) {

@@ -2,6 +2,7 @@ package tenterbook.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.deque.html.axecore.args.AxeRunOptions;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.AxeResults;
 import com.microsoft.playwright.Browser;
@@ -34,13 +35,12 @@ class AccessibilityTest {
     @TempDir
     static Path folder;
 
-    private static Chromium chromium;
     private static SampleStudio studio;
     private static String second;
 
     @BeforeAll
     static void open() throws IOException {
-        chromium = Chromium.start();
+        Chromium.browser();
         studio = SampleStudio.open(folder, Clock.systemUTC());
         Client client = new Client(studio.wiring().port());
         client.postFiles(
@@ -119,9 +119,6 @@ class AccessibilityTest {
     static void close() {
         if (studio != null) {
             studio.close();
-        }
-        if (chromium != null) {
-            chromium.close();
         }
     }
 
@@ -214,14 +211,14 @@ class AccessibilityTest {
 
     private static List<String> violations(int width, ColorScheme scheme) {
         List<String> found = new ArrayList<>();
-        try (BrowserContext context = chromium.browser()
+        try (BrowserContext context = Chromium.browser()
                 .newContext(new Browser.NewContextOptions()
                         .setViewportSize(width, 800)
                         .setColorScheme(scheme))) {
             Page page = context.newPage();
             for (String path : pages()) {
                 page.navigate(studio.at(path));
-                AxeResults results = new AxeBuilder(page).analyze();
+                AxeResults results = axe(page).analyze();
                 results.getViolations()
                         .forEach(violation -> violation
                                 .getNodes()
@@ -237,6 +234,16 @@ class AccessibilityTest {
         return found;
     }
 
+    /**
+     * All rules, run in the page itself: the other mode opens a further page for each one that is looked at, and takes
+     * frames of other addresses too, of which there are none. What was found right is not listed.
+     */
+    private static AxeBuilder axe(Page page) {
+        AxeRunOptions options = new AxeRunOptions();
+        options.setResultTypes(List.of("violations"));
+        return new AxeBuilder(page).options(options).setLegacyMode(true);
+    }
+
     @Test
     void noPageBreaksARuleOnADeskInLight() {
         assertThat(violations(1280, ColorScheme.LIGHT)).isEmpty();
@@ -249,10 +256,10 @@ class AccessibilityTest {
 
     @Test
     void aPageWithAFaultIsFound() {
-        try (BrowserContext context = chromium.browser().newContext()) {
+        try (BrowserContext context = Chromium.browser().newContext()) {
             Page page = context.newPage();
             page.setContent("<html lang=en><title>x</title><main><h1>x</h1><img src='x.png'></main></html>");
-            assertThat(new AxeBuilder(page).analyze().getViolations()).isNotEmpty();
+            assertThat(axe(page).analyze().getViolations()).isNotEmpty();
         }
     }
 }

@@ -325,8 +325,7 @@ class ArrivalsTest extends Scenario {
     void inABrowserFilesAreChosenWatchedAndGivenToTheirPiece() throws IOException {
         Path one = put("V24-001 front.jpg", Pictures.jpeg(1));
         Path two = put("other.jpg", Pictures.jpeg(2));
-        try (Chromium chromium = Chromium.start();
-                BrowserContext context = chromium.browser().newContext()) {
+        try (BrowserContext context = Chromium.browser().newContext()) {
             Page page = context.newPage();
             page.navigate(wiring.address() + "/pieces/new");
             page.click("text=Take many photographs in");

@@ -13,19 +13,25 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The Chromium of the machine, driven by Playwright. */
-final class Chromium implements AutoCloseable {
+/**
+ * The Chromium of the machine, driven by Playwright: one for all browser tests of a process, started by the first of them
+ * and closed when the process ends. A test opens a context of its own, which shares nothing with another.
+ */
+final class Chromium {
     private static final List<String> NAMES = List.of("chromium", "chromium-browser", "google-chrome", "chrome");
-    private final Playwright playwright;
-    private final Browser browser;
+    private static Browser browser;
 
-    private Chromium(Playwright playwright, Browser browser) {
-        this.playwright = playwright;
-        this.browser = browser;
+    private Chromium() {}
+
+    /** The browser; without one the tests are skipped, except where CI=true, which must have it. */
+    static synchronized Browser browser() {
+        if (browser == null) {
+            browser = start();
+        }
+        return browser;
     }
 
-    /** Starts it; without one the tests are skipped, except where CI=true, which must have it. */
-    static Chromium start() {
+    private static Browser start() {
         Optional<Path> found = find();
         if (found.isEmpty()) {
             String line = "No Chromium on this machine (looked on PATH for " + NAMES + "): browser tests need one.";
@@ -36,7 +42,8 @@ final class Chromium implements AutoCloseable {
         }
         Playwright playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        Browser browser = playwright
+        Runtime.getRuntime().addShutdownHook(new Thread(playwright::close));
+        return playwright
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(found.get())
@@ -48,7 +55,6 @@ final class Chromium implements AutoCloseable {
                                 "--disable-background-networking",
                                 "--disable-component-update",
                                 "--disable-sync")));
-        return new Chromium(playwright, browser);
     }
 
     private static Optional<Path> find() {
@@ -56,15 +62,5 @@ final class Chromium implements AutoCloseable {
                 .flatMap(folder -> NAMES.stream().map(name -> Path.of(folder, name)))
                 .filter(Files::isExecutable)
                 .findFirst();
-    }
-
-    Browser browser() {
-        return browser;
-    }
-
-    @Override
-    public void close() {
-        browser.close();
-        playwright.close();
     }
 }

@@ -3,33 +3,21 @@ package tenterbook.scenario;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Path;
-import java.time.Clock;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Kinds;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
 
 /** The layers of one clamping beside each other, over HTTP, on photographs of the sample studio. */
 class LayersTest {
-    @TempDir
-    static Path folder;
-
     private static SampleStudio studio;
     private static Client client;
 
     @BeforeAll
     static void open() {
-        studio = SampleStudio.open(folder, Clock.systemUTC());
+        studio = SampleStudio.readOnly();
         client = new Client(studio.wiring().port());
-    }
-
-    @AfterAll
-    static void close() {
-        studio.close();
     }
 
     private static double share(String words, int layer) {

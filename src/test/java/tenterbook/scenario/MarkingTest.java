@@ -30,7 +30,6 @@ class MarkingTest {
     @TempDir
     static Path folder;
 
-    private static Chromium chromium;
     private static SampleStudio studio;
     private final List<String> complaints = new ArrayList<>();
     private BrowserContext context;
@@ -38,7 +37,7 @@ class MarkingTest {
 
     @BeforeAll
     static void open() {
-        chromium = Chromium.start();
+        Chromium.browser();
         studio = SampleStudio.open(folder, Clock.systemUTC());
     }
 
@@ -47,14 +46,11 @@ class MarkingTest {
         if (studio != null) {
             studio.close();
         }
-        if (chromium != null) {
-            chromium.close();
-        }
     }
 
     @BeforeEach
     void telephone() {
-        context = chromium.browser()
+        context = Chromium.browser()
                 .newContext(new Browser.NewContextOptions()
                         .setViewportSize(390, 844)
                         .setHasTouch(true)

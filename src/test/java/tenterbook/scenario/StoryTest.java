@@ -43,7 +43,6 @@ class StoryTest {
     @TempDir
     static Path folder;
 
-    private static Chromium chromium;
     private static SampleStudio studio;
     private BrowserContext context;
     private Page page;
@@ -51,7 +50,7 @@ class StoryTest {
 
     @BeforeAll
     static void open() {
-        chromium = Chromium.start();
+        Chromium.browser();
         studio = SampleStudio.open(folder, Clock.systemUTC());
     }
 
@@ -60,14 +59,11 @@ class StoryTest {
         if (studio != null) {
             studio.close();
         }
-        if (chromium != null) {
-            chromium.close();
-        }
     }
 
     @BeforeEach
     void newPage() {
-        context = chromium.browser().newContext(new Browser.NewContextOptions().setViewportSize(1280, 900));
+        context = Chromium.browser().newContext(new Browser.NewContextOptions().setViewportSize(1280, 900));
         page = context.newPage();
         page.setDefaultTimeout(20_000);
         page.onConsoleMessage(message -> {
@@ -341,7 +337,7 @@ class StoryTest {
     @Test
     void everythingWorksWithoutScripts() {
         BrowserContext plain =
-                chromium.browser().newContext(new Browser.NewContextOptions().setJavaScriptEnabled(false));
+                Chromium.browser().newContext(new Browser.NewContextOptions().setJavaScriptEnabled(false));
         Page page = plain.newPage();
         page.navigate(studio.at("/pieces/new"));
         page.locator("#f-title").fill("Plain");

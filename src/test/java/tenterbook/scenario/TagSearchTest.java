@@ -4,30 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Which pieces lack a tag is one search, also for pieces whose colours are named. */
 class TagSearchTest {
-    @TempDir
-    static Path folder;
-
     private static SampleStudio studio;
 
     @BeforeAll
     static void open() {
-        studio = SampleStudio.open(folder, Clock.systemUTC());
-    }
-
-    @AfterAll
-    static void close() {
-        studio.close();
+        studio = SampleStudio.readOnly();
     }
 
     private static List<String> found(String query) throws IOException {

@@ -11,13 +11,12 @@ import java.util.Arrays;
 import java.util.List;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.exchange.Restore;
+import tenterbook.exchange.RestoredSample;
 import tenterbook.label.document.DocumentDraft;
 import tenterbook.label.document.DocumentKind;
 import tenterbook.label.document.DocumentRequest;
 import tenterbook.label.document.Photographs;
 import tenterbook.label.document.set.DocumentPaper;
-import tenterbook.ledger.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.photo.Originals;
 import tenterbook.photo.Previews;
@@ -33,7 +32,7 @@ final class SampleStudioDocuments implements AutoCloseable {
 
     SampleStudioDocuments(Path folder) throws IOException {
         Path place = folder.resolve("archive");
-        new Restore(Clock.systemUTC()).restore(Path.of("sample-archive").toAbsolutePath(), place, Progress.UNWATCHED);
+        RestoredSample.copyTo(place);
         archive = Archive.open(place, CLOCK);
         photographs = Photographs.of(new Previews(
                 archive.folder().previews(), new Originals(archive.folder().photos())));
