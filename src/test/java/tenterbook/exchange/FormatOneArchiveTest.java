@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.ledger.Canonical;
 import tenterbook.ledger.Erased;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.Progress;
@@ -23,7 +24,7 @@ import tenterbook.piece.Piece;
 
 /** The sample archive was packed by a program of format 1 and stays as it is: what was written then must open for ever. */
 class FormatOneArchiveTest {
-    private static final String END = "373ae6310781d6a8cbeb1c454220517b4b81315653271aa64df55b7a0c02a84e";
+    private static final String END = "8c7bba7dab857ef9f61436d4e342954313699dd318ac2b69fae4a1f0e3802a7f";
 
     @TempDir
     Path around;
@@ -145,10 +146,22 @@ class FormatOneArchiveTest {
             assertThat(all).filteredOn(revision -> revision.format() == 2).hasSizeGreaterThan(100);
             all.stream().filter(revision -> revision.format() == 2).forEach(revision -> {
                 List<Revision> history = archive.ledger().history(revision.key());
-                assertThat(revision.json())
-                        .isEqualTo(history.get(history.size() - 3).json());
+                assertThat(asWrittenNow(revision)).isEqualTo(asWrittenNow(history.get(history.size() - 3)));
             });
         }
+    }
+
+    /** What an older program stored although nobody had entered it is left out. */
+    private static String asWrittenNow(Revision revision) {
+        Kind<?> kind = Kinds.ALL.stream()
+                .filter(each -> each.name().equals(revision.key().kind()))
+                .findFirst()
+                .orElseThrow();
+        return asWrittenNow(kind, revision.json());
+    }
+
+    private static <T> String asWrittenNow(Kind<T> kind, String json) {
+        return Canonical.json(kind.codec().toJson(kind.codec().fromText(json)));
     }
 
     /** Withdraws and saves, so that what is equal is written once more. */

@@ -97,7 +97,7 @@ class ProvenBagTest {
                         agreeing(bag -> sql(
                                 bag.folder().resolve("data/ledger.db"),
                                 "DROP TRIGGER revisions_are_never_changed",
-                                "UPDATE revisions SET note = 'x' WHERE sequence = 1"))),
+                                "UPDATE revisions SET written_at = '2001-01-01T00:00:00Z' WHERE sequence = 1"))),
                 Map.entry(
                         "data/ledger.jsonl: says something else",
                         agreeing(bag -> bag.append("data/ledger.jsonl", "{}\n"))));

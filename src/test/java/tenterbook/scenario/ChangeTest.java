@@ -39,7 +39,7 @@ class ChangeTest extends Scenario {
         form[2] = "title";
         form[3] = "Figueira";
         for (int i = 0; i < photos.length; i++) {
-            form[4 + 6 * i] = "photos." + i + ".digest";
+            form[4 + 6 * i] = "photos." + i + ".photo";
             form[5 + 6 * i] = photos[i];
             form[6 + 6 * i] = "photos." + i + ".state";
             form[7 + 6 * i] = "1";
