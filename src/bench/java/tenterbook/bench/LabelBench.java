@@ -18,8 +18,8 @@ import tenterbook.archive.RecordJson;
 import tenterbook.label.Gathering;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.SheetSize;
 import tenterbook.label.paper.LabelPaper;
 import tenterbook.label.paper.Progress;
@@ -54,7 +54,7 @@ public final class LabelBench {
         Path folder = Files.createTempDirectory("tenterbook-labels");
         try (Archive archive = Archive.open(folder, Clock.systemUTC())) {
             List<Saved<Piece>> pieces = filled(archive, count);
-            LabelRequest tag = LabelRequest.of(LabelKind.HANG_TAG, Market.US)
+            PrintSettings tag = PrintSettings.of(LabelKind.HANG_TAG, Market.US)
                     .on(SheetSize.A4)
                     .withPrice();
             long few = 0;
@@ -70,7 +70,7 @@ public final class LabelBench {
         }
     }
 
-    private static long measured(Archive archive, List<Saved<Piece>> pieces, LabelRequest tag, long fewHeap)
+    private static long measured(Archive archive, List<Saved<Piece>> pieces, PrintSettings tag, long fewHeap)
             throws IOException {
         long[] issue = new long[ROUNDS];
         long[] words = new long[ROUNDS];

@@ -17,9 +17,10 @@ import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.label.Arrangement;
+import tenterbook.label.Coded;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.SheetSize;
 import tenterbook.label.rule.Market;
 import tenterbook.ledger.Saved;
@@ -93,13 +94,13 @@ final class LabelsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        LabelRequest request = LabelRequest.of(
+        PrintSettings request = PrintSettings.of(
                         chosen("kind", kind, LabelKind.values()), chosen("market", market, Market.values()))
                 .on(chosen("sheet", sheet, SheetSize.values()));
         if (arrangement != null) {
             request = request.arranged(chosen("arrangement", arrangement, Arrangement.values()));
         }
-        request = request.laid(request.laying().times(copies));
+        request = request.times(copies);
         refuseUnwritable();
         request = price ? request.withPrice() : request;
         request = black ? request.inBlack() : request;
@@ -136,11 +137,11 @@ final class LabelsCommand implements Callable<Integer> {
         }
     }
 
-    private static <E extends Enum<E>> E chosen(String option, String text, E[] values) {
+    private static <E extends Coded> E chosen(String option, String text, E[] values) {
         return Stream.of(values)
-                .filter(value -> Issue.word(value).equalsIgnoreCase(text))
+                .filter(value -> value.code().equalsIgnoreCase(text))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("--%s: expected one of %s, found “%s”."
-                        .formatted(option, Stream.of(values).map(Issue::word).toList(), text)));
+                        .formatted(option, Stream.of(values).map(Coded::code).toList(), text)));
     }
 }

@@ -10,9 +10,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
@@ -47,7 +47,7 @@ public final class Issue {
     public static IssuedPaper print(
             Archive archive,
             List<Saved<Piece>> pieces,
-            LabelRequest request,
+            PrintSettings request,
             OutputStream out,
             Clock clock,
             String author,
@@ -77,49 +77,28 @@ public final class Issue {
         };
     }
 
-    /** What was asked when a paper was issued; empty where it is no label or kept too little. */
-    public static Optional<LabelRequest> request(IssuedPaper paper) {
-        return Choices.request(paper);
-    }
-
-    /** The words of an issued paper, from the paper alone; empty where {@link #request} is. */
-    public static List<LabelText> texts(IssuedPaper paper) {
-        return Choices.request(paper)
-                .map(request -> paper.pieces().stream()
-                        .map(issued -> text(paper, issued, request))
-                        .toList())
-                .orElse(List.of());
-    }
-
     /**
      * Prints a paper again, word for word, from the ledger alone; at the instant of its issue, so that the same paper on the
      * same sheet is the same file. Keeps nothing.
      *
-     * @param laying copies and place to begin at; as it was where null
-     * @throws IllegalArgumentException if the paper cannot be set again, with the reason
+     * @param asked its own settings, perhaps with other copies and another place to begin at
      */
-    public static void reprint(IssuedPaper paper, Laying laying, OutputStream out, Progress progress)
+    public static void reprint(IssuedPaper paper, PrintSettings asked, OutputStream out, Progress progress)
             throws IOException {
-        LabelRequest request = Choices.request(paper)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "The paper %s cannot be printed again: it was kept without its choices, or is no label. Its words stand on its page."
-                                .formatted(paper.id())));
-        LabelRequest asked = laying == null ? request : request.laid(laying);
         List<LabelText> texts = paper.pieces().stream()
                 .map(issued -> text(paper, issued, asked))
                 .toList();
         LabelPaper.print(texts, asked, out, Clock.fixed(paper.issuedAt(), ZoneOffset.UTC), watched(progress));
     }
 
-    private static LabelText text(IssuedPaper paper, IssuedPaper.Issued issued, LabelRequest request) {
+    private static LabelText text(IssuedPaper paper, IssuedPaper.Issued issued, PrintSettings request) {
         return new LabelText(
                 issued.piece(),
                 request,
                 paper.rules(),
                 paper.template(),
                 issued.lines().stream()
-                        .map(line -> new LabelText.Line(
-                                Choices.named(Part.values(), line.part()).orElse(Part.MADE), line.text(), line.basis()))
+                        .map(line -> new LabelText.Line(part(line.part()), line.text(), line.basis()))
                         .toList(),
                 issued.code(),
                 issued.colours().stream()
@@ -128,13 +107,20 @@ public final class Issue {
                 List.of());
     }
 
+    private static Part part(String word) {
+        return Stream.of(Part.values())
+                .filter(part -> word(part).equals(word))
+                .findFirst()
+                .orElse(Part.MADE);
+    }
+
     /** The newest paper of the kind and market that says nothing of other pieces. */
-    private static String replaced(Archive archive, LabelRequest request, List<Saved<Piece>> pieces) {
+    private static String replaced(Archive archive, PrintSettings request, List<Saved<Piece>> pieces) {
         Set<PieceNumber> numbers =
                 pieces.stream().map(piece -> piece.record().number()).collect(Collectors.toSet());
         return Papers.of(archive.ledger(), pieces.get(0).record().number().value()).readable().stream()
-                .filter(paper -> paper.kind().equals(word(request.kind()))
-                        && paper.market().equals(word(request.market()))
+                .filter(paper -> paper.kind().equals(request.kind().code())
+                        && paper.market().equals(request.market().code())
                         && paper.pieces().stream().allMatch(issued -> numbers.contains(issued.piece())))
                 .findFirst()
                 .map(IssuedPaper::id)
@@ -143,7 +129,7 @@ public final class Issue {
 
     private static IssuedPaper paper(
             String id,
-            LabelRequest request,
+            PrintSettings request,
             List<Saved<Piece>> pieces,
             List<LabelText> texts,
             Instant at,
@@ -154,16 +140,14 @@ public final class Issue {
         }
         return new IssuedPaper(
                 id,
-                word(request.kind()),
-                word(request.market()),
-                word(request.sheet()),
+                request.kind().code(),
+                request.market().code(),
                 texts.get(0).template(),
                 texts.get(0).rules(),
                 at,
                 issued,
-                Choices.of(request),
+                request.stored(),
                 List.of(),
-                request.laying().copies(),
                 replaces);
     }
 
@@ -190,14 +174,12 @@ public final class Issue {
                 paper.id(),
                 paper.kind(),
                 paper.market(),
-                paper.sheet(),
                 paper.template(),
                 paper.rules(),
                 paper.issuedAt(),
                 List.of(),
-                paper.setting(),
+                paper.settings(),
                 List.of(),
-                paper.copies(),
                 paper.replaces());
     }
 }

@@ -18,7 +18,7 @@ import tenterbook.piece.PieceNumber;
  */
 public record LabelText(
         PieceNumber number,
-        LabelRequest request,
+        PrintSettings request,
         List<String> rules,
         String template,
         List<Line> lines,
@@ -66,12 +66,12 @@ public record LabelText(
      *
      * @throws LabelBlocked where a rule forbids it, with every reason
      */
-    public static LabelText of(LabelFacts facts, LabelRequest request) {
+    public static LabelText of(LabelFacts facts, PrintSettings request) {
         return new LabelWords(facts, request).text();
     }
 
     /** The words of several labels; all blocked pieces are told at once. */
-    public static List<LabelText> of(List<LabelFacts> pieces, LabelRequest request) {
+    public static List<LabelText> of(List<LabelFacts> pieces, PrintSettings request) {
         List<LabelText> texts = new ArrayList<>();
         List<LabelBlocked.Piece> blocked = new ArrayList<>();
         for (LabelFacts facts : pieces) {

@@ -27,7 +27,7 @@ final class LabelWords {
     private static final int MOST_CODE_BYTES = 80;
 
     private final LabelFacts facts;
-    private final LabelRequest request;
+    private final PrintSettings request;
     private final RuleTable rules;
     private final Piece piece;
     private final Studio studio;
@@ -35,7 +35,7 @@ final class LabelWords {
     private final List<Refusal> refusals = new ArrayList<>();
     private final List<Question> questions = new ArrayList<>();
 
-    LabelWords(LabelFacts facts, LabelRequest request) {
+    LabelWords(LabelFacts facts, PrintSettings request) {
         this.facts = facts;
         this.request = request;
         this.rules = request.market().rules();
@@ -71,12 +71,12 @@ final class LabelWords {
         add(Part.TITLE, piece.title().isEmpty() ? piece.number().value() : piece.title());
         add(Part.OTHER_TITLE, piece.otherTitle());
         add(Part.NUMBER, numberAndEdition());
-        if (!request.fullContent()) {
+        if (!request.content().fullContent()) {
             clothNames().forEach(name -> add(Part.MATERIAL, Wording.capital(name)));
         }
         SizeWords.of(piece, request.market()).ifPresent(size -> add(Part.SIZE, size));
         add(Part.MADE, HowMade.words(facts));
-        if (request.fullContent()) {
+        if (request.content().fullContent()) {
             statement();
         } else {
             String words = lines.stream().map(Line::text).collect(Collectors.joining(" "));
@@ -86,7 +86,7 @@ final class LabelWords {
         care();
         add(Part.CARE, studio.careLine());
         facts.palette().forEach(colour -> add(Part.COLOUR, colour.name()));
-        if (request.priceShown() && piece.price() != null) {
+        if (request.content().priceShown() && piece.price() != null) {
             add(Part.PRICE, piece.price().toString());
         }
     }
@@ -158,7 +158,7 @@ final class LabelWords {
     private void care() {
         CareCase about = CareFacts.of(facts);
         CareWords care = CareWords.of(about, request.market());
-        if (request.careSymbols() && request.kind() == LabelKind.CARE_LABEL) {
+        if (request.content().careSymbols() && request.kind() == LabelKind.CARE_LABEL) {
             CareSymbols symbols = CareSymbols.of(about, request.market());
             symbols.marks()
                     .forEach(mark ->

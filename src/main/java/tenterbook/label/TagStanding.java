@@ -82,11 +82,11 @@ public final class TagStanding {
 
     private State state(LabelFacts facts, Market market) {
         Tag tag = newest(new Key(facts.piece().number(), market));
-        Optional<LabelRequest> asked = tag == null ? Optional.empty() : Choices.request(tag.paper);
+        Optional<PrintSettings> asked = tag == null ? Optional.empty() : PrintSettings.of(tag.paper);
         try {
             LabelText now = LabelText.of(
                     tag == null ? facts : Gathering.coloured(facts),
-                    asked.orElseGet(() -> LabelRequest.of(LabelKind.HANG_TAG, market)));
+                    asked.orElseGet(() -> PrintSettings.of(LabelKind.HANG_TAG, market)));
             if (tag == null) {
                 return State.NONE;
             }
@@ -124,7 +124,7 @@ public final class TagStanding {
 
     private static Map<Key, Tag> tags(IssuedPaper paper) {
         Map<Key, Tag> tags = new HashMap<>();
-        Optional<Market> market = Choices.named(Market.values(), paper.market());
+        Optional<Market> market = Coded.find(Market.values(), paper.market());
         if (paper.kind().equals(Issue.word(LabelKind.HANG_TAG)) && market.isPresent()) {
             IssuedPaper head = Issue.withoutPieces(paper);
             paper.pieces()

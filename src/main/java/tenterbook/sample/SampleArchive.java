@@ -15,9 +15,10 @@ import tenterbook.archive.Kinds;
 import tenterbook.exchange.Bag;
 import tenterbook.exchange.Pack;
 import tenterbook.label.Arrangement;
+import tenterbook.label.Coded;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.rule.Market;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.Progress;
@@ -133,7 +134,7 @@ public final class SampleArchive {
 
     /** Prints for nobody; what was said stays in the ledger. */
     private IssuedPaper issue(Telling telling, Entered e) {
-        LabelRequest request = LabelRequest.of(
+        PrintSettings request = PrintSettings.of(
                         chosen(LabelKind.values(), e.text("kind")), chosen(Market.values(), e.text("market")))
                 .arranged(chosen(Arrangement.values(), e.text("arrangement")));
         List<Saved<Piece>> pieces = e.words("pieces").stream()
@@ -147,10 +148,8 @@ public final class SampleArchive {
         }
     }
 
-    private static <E extends Enum<E>> E chosen(E[] all, String word) {
-        return Stream.of(all)
-                .filter(each -> Issue.word(each).equals(word))
-                .findFirst()
+    private static <E extends Coded> E chosen(E[] all, String word) {
+        return Coded.find(all, word)
                 .orElseThrow(() -> new IllegalStateException("The sample asks for “" + word + "”, which there is not"));
     }
 

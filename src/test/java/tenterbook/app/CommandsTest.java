@@ -23,8 +23,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
+import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.label.Issue;
+import tenterbook.label.PrintSettings;
 import tenterbook.ledger.Progress;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
@@ -314,8 +316,9 @@ class CommandsTest {
         try (Archive archive = Archive.open(studio, Clock.systemUTC())) {
             assertThat(archive.ledger().count(Kinds.ISSUED_PAPER)).isEqualTo(1);
             ByteArrayOutputStream again = new ByteArrayOutputStream();
-            Issue.reprint(
-                    archive.ledger().latest(Kinds.ISSUED_PAPER, 1).get(0).record(), null, again, Progress.UNWATCHED);
+            IssuedPaper paper =
+                    archive.ledger().latest(Kinds.ISSUED_PAPER, 1).get(0).record();
+            Issue.reprint(paper, PrintSettings.of(paper).orElseThrow(), again, Progress.UNWATCHED);
             assertThat(again.toByteArray()).as("the same file").isEqualTo(Files.readAllBytes(pdf));
         }
     }

@@ -36,7 +36,7 @@ class GatheringTest {
                     try {
                         LabelPaper.pdf(
                                 List.of(facts),
-                                LabelRequest.of(LabelKind.HANG_TAG, market).withPrice(),
+                                PrintSettings.of(LabelKind.HANG_TAG, market).withPrice(),
                                 OutputStream.nullOutputStream(),
                                 Clock.systemUTC(),
                                 (done, total) -> true);

@@ -23,7 +23,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.archive.LabelSheet;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.rule.Market;
 import tenterbook.ledger.Progress;
 import tenterbook.material.Cloth;
@@ -88,7 +88,7 @@ class AccessibilityTest {
             Issue.print(
                     archive,
                     List.of(piece),
-                    LabelRequest.of(LabelKind.HANG_TAG, Market.EU),
+                    PrintSettings.of(LabelKind.HANG_TAG, Market.EU),
                     OutputStream.nullOutputStream(),
                     Clock.systemUTC(),
                     "maker",

@@ -1,5 +1,7 @@
 package tenterbook.label.document;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Clock;
@@ -9,13 +11,10 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.label.StoredSettings;
 import tenterbook.label.document.set.DocumentPaper;
 import tenterbook.ledger.Writing;
 
@@ -23,8 +22,6 @@ import tenterbook.ledger.Writing;
 public final class IssueDocument {
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS").withZone(ZoneOffset.UTC);
-    private static final String PAGE = "page";
-    private static final String DRESS = "dress";
 
     private IssueDocument() {}
 
@@ -39,8 +36,6 @@ public final class IssueDocument {
     public static List<IssuedPaper> print(
             Archive archive,
             List<DocumentDraft> drafts,
-            PageSize page,
-            Dress dress,
             String replaces,
             Photographs photographs,
             OutputStream out,
@@ -51,14 +46,15 @@ public final class IssueDocument {
         String stamp = "paper-" + STAMP.format(at);
         // What is printed is what the papers keep, so that a later reprint cannot differ.
         List<DocumentText> kept = drafts.stream()
-                .map(draft -> DocumentLines.read(paper(draft, stamp, page, dress, replaces, at)))
+                .map(draft -> DocumentLines.read(paper(draft, stamp, replaces, at)))
                 .toList();
-        DocumentPaper.pdf(kept, page, dress, photographs, out, as(at));
+        DocumentSettings settings = drafts.get(0).settings();
+        DocumentPaper.pdf(kept, settings.page(), settings.kind().dress(), photographs, out, as(at));
         return archive.ledger().write(author, act -> {
             List<IssuedPaper> papers = new ArrayList<>();
             for (DocumentDraft draft : drafts) {
                 String id = free(act, stamp, drafts.size() == 1 ? 0 : papers.size() + 1);
-                papers.add(act.create(Kinds.ISSUED_PAPER, paper(draft, id, page, dress, replaces, at))
+                papers.add(act.create(Kinds.ISSUED_PAPER, paper(draft, id, replaces, at))
                         .record());
             }
             return papers;
@@ -75,9 +71,9 @@ public final class IssueDocument {
         }
     }
 
-    /** Whether the paper is a document that can be laid out again from its lines. */
-    public static boolean canBeSetAgain(IssuedPaper paper) {
-        return paper.setting().containsKey(DRESS) && !paper.words().isEmpty();
+    /** Whether the paper is a document kept with its settings, and no label. */
+    public static boolean isDocument(IssuedPaper paper) {
+        return paper.settings().has(DocumentSettings.STORED) && !paper.words().isEmpty();
     }
 
     /**
@@ -86,18 +82,14 @@ public final class IssueDocument {
      * @throws IllegalArgumentException where it keeps no document
      */
     public static DocumentText again(IssuedPaper paper, Photographs photographs, OutputStream out) throws IOException {
-        if (!canBeSetAgain(paper)) {
+        if (!isDocument(paper)) {
             throw new IllegalArgumentException(
                     "The paper %s keeps no document that could be laid out again".formatted(paper.id()));
         }
         DocumentText text = DocumentLines.read(paper);
+        DocumentSettings settings = DocumentSettings.of(paper);
         DocumentPaper.pdf(
-                List.of(text),
-                kept(PageSize.values(), paper, PAGE),
-                kept(Dress.values(), paper, DRESS),
-                photographs,
-                out,
-                as(paper.issuedAt()));
+                List.of(text), settings.page(), settings.kind().dress(), photographs, out, as(paper.issuedAt()));
         return text;
     }
 
@@ -105,17 +97,17 @@ public final class IssueDocument {
         return Clock.fixed(instant, ZoneOffset.UTC);
     }
 
-    private static IssuedPaper paper(
-            DocumentDraft draft, String id, PageSize page, Dress dress, String replaces, Instant at) {
+    private static IssuedPaper paper(DocumentDraft draft, String id, String replaces, Instant at) {
         DocumentLines lines = DocumentLines.of(draft.text());
-        Map<String, String> setting = new TreeMap<>(draft.choices());
-        setting.put(PAGE, word(page));
-        setting.put(DRESS, word(dress));
+        ObjectNode settings = JsonNodeFactory.instance.objectNode();
+        settings.set(DocumentSettings.STORED, StoredSettings.json(draft.settings()));
+        if (!draft.origin().equals(DocumentOrigin.NONE)) {
+            settings.set(DocumentOrigin.STORED, StoredSettings.json(draft.origin()));
+        }
         return new IssuedPaper(
                 id,
                 draft.text().kind(),
                 "",
-                word(page),
                 draft.text().template(),
                 List.of(),
                 at,
@@ -127,23 +119,8 @@ public final class IssueDocument {
                                 "",
                                 List.of()))
                         .toList(),
-                setting,
+                settings,
                 lines.words(),
-                1,
                 replaces);
-    }
-
-    private static String word(Enum<?> choice) {
-        return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    private static <E extends Enum<E>> E kept(E[] all, IssuedPaper paper, String choice) {
-        String word = paper.setting().getOrDefault(choice, "");
-        return Stream.of(all)
-                .filter(each -> word(each).equals(word))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "The paper %s cannot be laid out again: its %s is kept as “%s”, which this program does not know. Its words stand on its page."
-                                .formatted(paper.id(), choice, word)));
     }
 }

@@ -13,8 +13,7 @@ import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.label.Gathering;
 import tenterbook.label.Issue;
-import tenterbook.label.LabelRequest;
-import tenterbook.label.Laying;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.Today;
 import tenterbook.label.document.IssueDocument;
 import tenterbook.ledger.Progress;
@@ -50,7 +49,7 @@ public final class IssuedPages {
      */
     public record View(
             IssuedPaper paper,
-            LabelRequest request,
+            PrintSettings request,
             Map<String, String> choices,
             List<PaperView> pieces,
             String numbers,
@@ -66,7 +65,7 @@ public final class IssuedPages {
                 .find(Kinds.ISSUED_PAPER, name)
                 .orElseThrow(() -> new NotHere("issued paper “" + name + "”"))
                 .record();
-        if (IssueDocument.canBeSetAgain(paper)) {
+        if (IssueDocument.isDocument(paper)) {
             ctx.redirect("/documents/issued/" + name + (pdf ? "/pdf" : ""));
             return;
         }
@@ -75,7 +74,7 @@ public final class IssuedPages {
             return;
         }
         List<PaperView> pieces = pieces(paper);
-        LabelRequest request = Issue.request(paper).orElse(null);
+        PrintSettings request = PrintSettings.of(paper).orElse(null);
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, "Printed on " + paper.issuedAt(), "print"));
         values.put(
@@ -132,15 +131,16 @@ public final class IssuedPages {
     }
 
     private void reprint(Context ctx, IssuedPaper paper) throws IOException {
-        LabelRequest request = Issue.request(paper).orElse(null);
-        Laying laying = null;
-        if (request != null && (ctx.queryParam("copies") != null || ctx.queryParam("from") != null)) {
-            laying = request.laying()
-                    .times(whole(ctx, "copies", request.laying().copies()))
+        PrintSettings settings = PrintSettings.of(paper)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "The paper %s cannot be printed again: it was kept without its choices, or is no label. Its words stand on its page."
+                                .formatted(paper.id())));
+        if (ctx.queryParam("copies") != null || ctx.queryParam("from") != null) {
+            settings = settings.times(whole(ctx, "copies", settings.placement().copies()))
                     .startingAt(whole(ctx, "from", 1));
         }
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        Issue.reprint(paper, laying, pdf, Progress.UNWATCHED);
+        Issue.reprint(paper, settings, pdf, Progress.UNWATCHED);
         send(ctx, pdf, paper);
     }
 

@@ -20,8 +20,8 @@ import tenterbook.label.Gathering;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelBlocked;
 import tenterbook.label.LabelFacts;
-import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.SheetSize;
 import tenterbook.label.paper.LabelPaper;
 import tenterbook.ledger.Progress;
@@ -84,7 +84,7 @@ public final class PrintPages {
             String problem,
             String numbers,
             int pieces,
-            LabelRequest request,
+            PrintSettings request,
             Map<String, String> asked,
             List<Map.Entry<String, String>> choices,
             List<Map.Entry<String, String>> search,
@@ -111,7 +111,7 @@ public final class PrintPages {
 
         /** Labels in all, copies included. */
         public int labels() {
-            return pieces * request.laying().copies();
+            return pieces * request.placement().copies();
         }
 
         /** The choices as a query, for a link that goes on with {@code &}. */
@@ -171,7 +171,7 @@ public final class PrintPages {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
         boolean possible = true;
-        LabelRequest request;
+        PrintSettings request;
         int places = 1;
         try {
             request = choices.request(site);
@@ -181,7 +181,7 @@ public final class PrintPages {
                     .filter(each -> !each.isEmpty())
                     .collect(Collectors.joining(" "));
             possible = false;
-            request = LabelRequest.of(choices.kind(), choices.market(site));
+            request = PrintSettings.of(choices.kind(), choices.market(site));
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
         List<HeldBack.Label> blocked = new ArrayList<>();
@@ -237,7 +237,7 @@ public final class PrintPages {
         return line.basis().isEmpty() ? line.text() : "%s [%s]".formatted(line.text(), line.basis());
     }
 
-    private List<LabelText> texts(List<Saved<Piece>> pieces, LabelRequest request, List<HeldBack.Label> blocked) {
+    private List<LabelText> texts(List<Saved<Piece>> pieces, PrintSettings request, List<HeldBack.Label> blocked) {
         List<LabelText> texts = new ArrayList<>();
         for (LabelFacts facts :
                 Gathering.all(site.archive(), pieces.stream().map(Saved::record).toList())) {
@@ -327,7 +327,7 @@ public final class PrintPages {
             Said.andGo(ctx, "Choose at least one piece to print.", back);
             return;
         }
-        LabelRequest request;
+        PrintSettings request;
         try {
             request = choices.request(site);
             LabelPaper.places(request, pieces.size());
@@ -335,7 +335,7 @@ public final class PrintPages {
             Said.andGo(ctx, "Nothing was printed. The reason stands below.", back);
             return;
         }
-        if (pieces.size() * request.laying().copies() > MOST_AT_ONCE) {
+        if (pieces.size() * request.placement().copies() > MOST_AT_ONCE) {
             Job job = site.jobs().start("Printing labels", progress -> print(pieces, request, progress));
             ctx.redirect("/work/" + job.id(), HttpStatus.SEE_OTHER);
             return;
@@ -351,7 +351,7 @@ public final class PrintPages {
     }
 
     /** The file is not kept: it is set again from the ledger whenever it is fetched. */
-    private Job.Outcome print(List<Saved<Piece>> pieces, LabelRequest request, Progress progress) throws IOException {
+    private Job.Outcome print(List<Saved<Piece>> pieces, PrintSettings request, Progress progress) throws IOException {
         try {
             IssuedPaper paper = Issue.print(
                     site.archive(),

@@ -8,8 +8,8 @@ import tenterbook.label.Gathering;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelBlocked;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.Today;
 import tenterbook.label.rule.Market;
 import tenterbook.piece.Piece;
@@ -49,7 +49,7 @@ final class TagReasons {
             };
         }
         try {
-            LabelText.of(Gathering.of(site.archive(), piece), LabelRequest.of(LabelKind.HANG_TAG, market));
+            LabelText.of(Gathering.of(site.archive(), piece), PrintSettings.of(LabelKind.HANG_TAG, market));
             return List.of(name + "none printed yet");
         } catch (LabelBlocked e) {
             return List.of(name + "cannot be made: "

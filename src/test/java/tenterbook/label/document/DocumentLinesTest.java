@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -25,16 +24,14 @@ class DocumentLinesTest {
                 "paper-1",
                 text.kind(),
                 "",
-                "a4",
                 text.template(),
                 List.of(),
                 Instant.EPOCH,
                 lines.pieces().entrySet().stream()
                         .map(each -> new IssuedPaper.Issued(each.getKey(), 1, each.getValue(), "", List.of()))
                         .toList(),
-                Map.of("page", "a4", "dress", "sheet"),
+                null,
                 lines.words(),
-                1,
                 "");
     }
 
@@ -80,18 +77,7 @@ class DocumentLinesTest {
         List<IssuedPaper.Line> words = new java.util.ArrayList<>(good.words());
         words.add(new IssuedPaper.Line("hologram", "?", ""));
         IssuedPaper odd = new IssuedPaper(
-                good.id(),
-                good.kind(),
-                "",
-                "a4",
-                "",
-                List.of(),
-                good.issuedAt(),
-                good.pieces(),
-                good.setting(),
-                words,
-                1,
-                "");
+                good.id(), good.kind(), "", "", List.of(), good.issuedAt(), good.pieces(), good.settings(), words, "");
         assertThatThrownBy(() -> DocumentLines.read(odd)).hasMessageContaining("hologram");
     }
 

@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import tenterbook.board.BoardPair;
 import tenterbook.label.HowMade;
 import tenterbook.label.document.Block;
-import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.label.document.VerificationCode;
 import tenterbook.piece.Event;
@@ -17,7 +17,7 @@ import tenterbook.piece.Piece;
 final class Certificate {
     private Certificate() {}
 
-    static DocumentText of(Told told, DocumentRequest request) {
+    static DocumentText of(Told told, DocumentSettings request) {
         Piece piece = told.piece();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, told.number() + "  " + told.title()));
@@ -70,10 +70,13 @@ final class Certificate {
     }
 
     /** People are named only where that was chosen; prices and notes never. */
-    private static Block.Fact event(Told told, Event event, DocumentRequest request) {
+    private static Block.Fact event(Told told, Event event, DocumentSettings request) {
         String until = event.until().recorded() ? " until " + event.until() : "";
-        String with =
-                event.party() == null ? "" : request.named() ? ", " + told.named(event.party(), request.buyers()) : "";
+        String with = event.party() == null
+                ? ""
+                : request.disclosure().names()
+                        ? ", " + told.named(event.party(), request.disclosure().buyers())
+                        : "";
         String label = event.when().recorded() ? event.when().toString() : "date not recorded";
         return new Block.Fact(label, Say.capital(event.kind().toString()) + with + until);
     }
