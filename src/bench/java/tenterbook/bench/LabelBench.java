@@ -99,14 +99,7 @@ public final class LabelBench {
             });
             heap = Math.max(heap, most[0]);
             start = System.nanoTime();
-            Issue.print(
-                    archive,
-                    pieces,
-                    tag,
-                    new ByteArrayOutputStream(),
-                    Clock.systemUTC(),
-                    "bench",
-                    tenterbook.ledger.Progress.UNWATCHED);
+            Issue.print(archive, pieces, tag, Clock.systemUTC(), "bench", tenterbook.ledger.Progress.UNWATCHED);
             issue[round] = System.nanoTime() - start;
         }
         System.out.printf(

@@ -19,7 +19,7 @@ import tenterbook.search.PieceIndex;
         name = "check",
         mixinStandardHelpOptions = true,
         description =
-                "Checks the chain, the references, every photograph's digest, and the index against the ledger. Prints all findings; exits 1 on any. Changes nothing in the ledger or the photographs.")
+                "Checks the chain, the references, the digest of every photograph and stored paper, and the index against the ledger. Prints all findings; exits 1 on any. Changes nothing in the ledger or the files.")
 final class CheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

@@ -1,6 +1,5 @@
 package tenterbook.app;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +14,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
+import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.label.Arrangement;
 import tenterbook.label.Coded;
@@ -115,10 +115,10 @@ final class LabelsCommand implements Callable<Integer> {
                         .orElseThrow(() -> new IllegalArgumentException(
                                 "There is no piece “%s” in this archive. Nothing was printed.".formatted(number))));
             }
-            ByteArrayOutputStream pdf = new ByteArrayOutputStream();
             String maker = archive.studio().maker();
-            Issue.print(archive, found, request, pdf, Clock.systemUTC(), maker.isEmpty() ? "maker" : maker, terminal);
-            Files.write(out, pdf.toByteArray());
+            IssuedPaper paper = Issue.print(
+                    archive, found, request, Clock.systemUTC(), maker.isEmpty() ? "maker" : maker, terminal);
+            Files.write(out, archive.papers().read(paper.pdf()));
             labels = found.size() * copies;
         }
         spec.commandLine()

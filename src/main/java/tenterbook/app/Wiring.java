@@ -5,6 +5,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.label.document.PaperPdf;
+import tenterbook.label.document.Photographs;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.photo.Originals;
 import tenterbook.photo.PhotoIntake;
@@ -12,6 +15,7 @@ import tenterbook.photo.Previews;
 import tenterbook.search.PieceIndex;
 import tenterbook.web.Server;
 import tenterbook.web.Site;
+import tenterbook.web.job.Job;
 import tenterbook.web.job.Jobs;
 
 /** One open archive with all that serves it; closing it closes everything in turn. */
@@ -43,7 +47,9 @@ public final class Wiring implements AutoCloseable {
             Jobs jobs = new Jobs();
             Site site =
                     new Site(archive, index, originals, new PhotoIntake(originals, previews), previews, jobs, clock);
-            return new Wiring(archive, index, jobs, Server.start(site, port));
+            Wiring wiring = new Wiring(archive, index, jobs, Server.start(site, port));
+            storeOldPapers(site);
+            return wiring;
         } catch (IOException e) {
             closeQuietly(index, archive);
             throw new ArchiveProblem(
@@ -51,6 +57,19 @@ public final class Wiring implements AutoCloseable {
         } catch (RuntimeException e) {
             closeQuietly(index, archive);
             throw e;
+        }
+    }
+
+    /** Beside the serving, so that a start neither waits for it nor fails by it. */
+    private static void storeOldPapers(Site site) {
+        if (site.archive().ledger().count(Kinds.ISSUED_PAPER) > 0) {
+            site.jobs()
+                    .start(
+                            "Storing the PDF of papers issued before",
+                            progress -> new Job.Outcome(
+                                    "Every paper that can be laid out has its PDF in the archive.",
+                                    PaperPdf.storeAll(site.archive(), Photographs.of(site.previews()), progress),
+                                    ""));
         }
     }
 

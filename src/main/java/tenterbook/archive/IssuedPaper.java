@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import tenterbook.colour.Lab;
+import tenterbook.measure.Digest;
 import tenterbook.piece.PieceNumber;
 
 /**
@@ -25,6 +26,7 @@ import tenterbook.piece.PieceNumber;
  *     stands in it is for those to know who print.
  * @param words what the whole paper says beside its pieces, as a schedule's parties and terms
  * @param replaces the paper this one was printed in place of; empty where none
+ * @param pdf its file among the archive's {@link PaperFiles}; null in papers issued before files were stored
  */
 public record IssuedPaper(
         String id,
@@ -36,7 +38,13 @@ public record IssuedPaper(
         List<Issued> pieces,
         JsonNode settings,
         List<Line> words,
-        String replaces) {
+        String replaces,
+        Pdf pdf) {
+    /** The stored file, by its SHA-256 and its length. */
+    public record Pdf(
+            @JsonProperty("digest") Digest digest,
+            @JsonProperty("bytes") long bytes) {}
+
     /**
      * One piece on the paper.
      *
@@ -120,6 +128,7 @@ public record IssuedPaper(
             @JsonProperty("settings") ObjectNode settings,
             @JsonProperty("words") List<Line> words,
             @JsonProperty("replaces") String replaces,
+            @JsonProperty("pdf") Pdf pdf,
             @JsonProperty("sheet") String oldSheet,
             @JsonProperty("copies") int oldCopies,
             @JsonProperty("setting") Map<String, String> oldSetting) {
@@ -135,6 +144,11 @@ public record IssuedPaper(
                         ? new OldPaperSettings(kind, market, oldSheet, oldCopies, oldSetting).settings()
                         : settings,
                 words,
-                replaces);
+                replaces,
+                pdf);
+    }
+
+    public IssuedPaper with(Pdf stored) {
+        return new IssuedPaper(id, kind, market, template, rules, issuedAt, pieces, settings, words, replaces, stored);
     }
 }

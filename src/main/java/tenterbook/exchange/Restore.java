@@ -29,7 +29,7 @@ import tenterbook.ledger.Progress;
  * Brings an archive back from a bag.
  *
  * <p>First the bag is checked to its last byte, then copied beside the place it will have, then the copy is checked as an
- * archive: chain, references, photographs. Only then does it get its name, in one step.
+ * archive: chain, references, photographs, papers. Only then does it get its name, in one step.
  */
 public final class Restore {
     private static final byte[] SQLITE = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
@@ -47,7 +47,7 @@ public final class Restore {
     /**
      * Restores into a folder that is missing or empty.
      *
-     * @param damage whether missing or changed photographs are let pass; a damaged bag or ledger never is
+     * @param damage whether missing or changed photographs and papers are let pass; a damaged bag or ledger never is
      * @throws BagRefused with everything found wrong; nothing is left behind
      * @throws Progress.Cancelled if asked to stop; nothing is left behind
      */
@@ -104,8 +104,7 @@ public final class Restore {
         NavigableMap<String, Path> parts = new TreeMap<>();
         checked.payload().forEach((name, file) -> {
             String inside = name.substring("data/".length());
-            if (inside.equals("ledger.db")
-                    || inside.startsWith("photos/") && PhotoFiles.isOriginal(inside.substring("photos/".length()))) {
+            if (inside.equals("ledger.db") || KeptFolder.holds(inside)) {
                 parts.put(inside, file);
             } else if (inside.startsWith("ledger.db-")) {
                 findings.add(
@@ -188,9 +187,9 @@ public final class Restore {
         try (Archive archive = Archive.open(copy, clock)) {
             findings.addAll(ArchiveCheck.ledger(archive, progress));
             sameAsText(checked, archive, findings, progress);
-            PhotoCheck photos = PhotoCheck.of(archive, progress);
-            (damage == Damage.NOTED ? allowed : findings).addAll(photos.damage());
-            notes.addAll(photos.orphans());
+            FileCheck files = FileCheck.of(archive, progress);
+            (damage == Damage.NOTED ? allowed : findings).addAll(files.damage());
+            notes.addAll(files.orphans());
             if (findings.isEmpty()) {
                 checked.info().getOrDefault("tenterbook-left-out", List.of()).stream()
                         .map(file -> new Finding(file, "was left out when the bag was packed."))
@@ -199,7 +198,7 @@ public final class Restore {
                         place,
                         archive.ledger().lastSequence(),
                         archive.ledger().lastHash(),
-                        PhotoFiles.in(archive.folder().photos()).originals().size(),
+                        KeptFiles.in(archive.folder().photos()).files().size(),
                         allowed,
                         notes);
             }

@@ -1,5 +1,6 @@
 package tenterbook.label;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Clock;
@@ -24,7 +25,7 @@ import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 
-/** Issues labels: prints them and keeps their exact text in the ledger, in that order and both or neither. */
+/** Issues labels: lays them out, stores the PDF, and then keeps their exact text in the ledger with the name of the file. */
 public final class Issue {
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS").withZone(ZoneOffset.UTC);
@@ -37,10 +38,9 @@ public final class Issue {
     }
 
     /**
-     * Writes the PDF to {@code out} and the paper to the ledger. It replaces the newest paper of the same kind and market
+     * Stores the PDF in the archive and the paper in the ledger. It replaces the newest paper of the same kind and market
      * whose pieces are all among these.
      *
-     * @param out should be memory: what it got is worth nothing until this returns
      * @throws LabelBlocked where a rule forbids a label; nothing is kept
      * @throws tenterbook.label.layout.DoesNotFit where words do not fit; nothing is kept
      */
@@ -48,7 +48,6 @@ public final class Issue {
             Archive archive,
             List<Saved<Piece>> pieces,
             PrintSettings request,
-            OutputStream out,
             Clock clock,
             String author,
             Progress progress)
@@ -56,8 +55,10 @@ public final class Issue {
         List<LabelText> texts = LabelText.of(
                 Gathering.all(archive, pieces.stream().map(Saved::record).toList()), request);
         Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
         LabelPaper.print(texts, request, out, Clock.fixed(at, ZoneOffset.UTC), watched(progress));
         progress.orStop();
+        IssuedPaper.Pdf pdf = archive.papers().store(out.toByteArray());
         String replaces = replaced(archive, request, pieces);
         return archive.ledger().write(author, act -> {
             String stamp = "paper-" + STAMP.format(at);
@@ -65,7 +66,7 @@ public final class Issue {
             for (int next = 2; act.find(Kinds.ISSUED_PAPER, id).isPresent(); next++) {
                 id = stamp + "-" + next;
             }
-            return act.create(Kinds.ISSUED_PAPER, paper(id, request, pieces, texts, at, replaces))
+            return act.create(Kinds.ISSUED_PAPER, paper(id, request, pieces, texts, at, replaces, pdf))
                     .record();
         });
     }
@@ -78,8 +79,8 @@ public final class Issue {
     }
 
     /**
-     * Prints a paper again, word for word, from the ledger alone; at the instant of its issue, so that the same paper on the
-     * same sheet is the same file. Keeps nothing.
+     * Lays a paper's words out anew, as this program lays them out, for other copies or another place to begin at. Keeps
+     * nothing. As it was issued it is its stored file.
      *
      * @param asked its own settings, perhaps with other copies and another place to begin at
      */
@@ -133,7 +134,8 @@ public final class Issue {
             List<Saved<Piece>> pieces,
             List<LabelText> texts,
             Instant at,
-            String replaces) {
+            String replaces,
+            IssuedPaper.Pdf pdf) {
         List<IssuedPaper.Issued> issued = new ArrayList<>();
         for (int i = 0; i < texts.size(); i++) {
             issued.add(issued(texts.get(i), pieces.get(i).version()));
@@ -148,7 +150,8 @@ public final class Issue {
                 issued,
                 request.stored(),
                 List.of(),
-                replaces);
+                replaces,
+                pdf);
     }
 
     static IssuedPaper.Issued issued(LabelText text, int version) {
@@ -180,6 +183,7 @@ public final class Issue {
                 List.of(),
                 paper.settings(),
                 List.of(),
-                paper.replaces());
+                paper.replaces(),
+                paper.pdf());
     }
 }

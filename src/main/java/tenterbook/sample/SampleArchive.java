@@ -1,7 +1,6 @@
 package tenterbook.sample;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -141,8 +140,7 @@ public final class SampleArchive {
                 .map(number -> archive.ledger().find(Kinds.PIECE, number).orElseThrow())
                 .toList();
         try {
-            return Issue.print(
-                    archive, pieces, request, OutputStream.nullOutputStream(), clock, telling.author(), progress);
+            return Issue.print(archive, pieces, request, clock, telling.author(), progress);
         } catch (IOException io) {
             throw new UncheckedIOException("The sample's labels could not be laid out", io);
         }

@@ -2,7 +2,6 @@ package tenterbook.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -25,9 +24,6 @@ import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
-import tenterbook.label.Issue;
-import tenterbook.label.PrintSettings;
-import tenterbook.ledger.Progress;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.material.FibreShare;
@@ -315,11 +311,9 @@ class CommandsTest {
         }
         try (Archive archive = Archive.open(studio, Clock.systemUTC())) {
             assertThat(archive.ledger().count(Kinds.ISSUED_PAPER)).isEqualTo(1);
-            ByteArrayOutputStream again = new ByteArrayOutputStream();
             IssuedPaper paper =
                     archive.ledger().latest(Kinds.ISSUED_PAPER, 1).get(0).record();
-            Issue.reprint(paper, PrintSettings.of(paper).orElseThrow(), again, Progress.UNWATCHED);
-            assertThat(again.toByteArray()).as("the same file").isEqualTo(Files.readAllBytes(pdf));
+            assertThat(archive.papers().read(paper.pdf())).as("the same file").isEqualTo(Files.readAllBytes(pdf));
         }
     }
 

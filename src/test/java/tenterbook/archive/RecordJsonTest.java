@@ -16,6 +16,7 @@ import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
 import tenterbook.colour.Lab;
 import tenterbook.measure.DateText;
+import tenterbook.measure.Digest;
 import tenterbook.measure.Money;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
@@ -174,7 +175,8 @@ class RecordJsonTest {
                         List.of(new IssuedPaper.Colour(new Lab(34, -2, -25), null, "blue")))),
                 JsonNodeFactory.instance.objectNode().put("widthMm", 55.5),
                 List.of(new IssuedPaper.Line("lender", "The studio", "")),
-                "paper-1");
+                "paper-1",
+                new IssuedPaper.Pdf(Digest.of(new byte[] {1, 2}), 2));
         assertThat(mapper.readValue(mapper.writeValueAsString(second), IssuedPaper.class))
                 .isEqualTo(second);
     }

@@ -40,7 +40,8 @@ class PrintSettingsTest {
                 List.of(),
                 settings.stored(),
                 List.of(),
-                "");
+                "",
+                null);
         return JSON.readValue(JSON.writeValueAsString(paper), IssuedPaper.class);
     }
 

@@ -9,7 +9,6 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -89,7 +88,6 @@ class AccessibilityTest {
                     archive,
                     List.of(piece),
                     PrintSettings.of(LabelKind.HANG_TAG, Market.EU),
-                    OutputStream.nullOutputStream(),
                     Clock.systemUTC(),
                     "maker",
                     Progress.UNWATCHED);

@@ -2,6 +2,7 @@ package tenterbook.label.document;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Clock;
@@ -18,7 +19,7 @@ import tenterbook.label.StoredSettings;
 import tenterbook.label.document.set.DocumentPaper;
 import tenterbook.ledger.Writing;
 
-/** Issues documents: prints them and keeps their exact words in the ledger, both or neither; and prints them again. */
+/** Issues documents: lays them out, stores their PDF, and then keeps their exact words in the ledger with the name of the file. */
 public final class IssueDocument {
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS").withZone(ZoneOffset.UTC);
@@ -26,10 +27,10 @@ public final class IssueDocument {
     private IssueDocument() {}
 
     /**
-     * Writes one PDF of all drafts to {@code out} and a paper of each to the ledger, in one act.
+     * Stores the PDF of each draft in the archive and a paper of each in the ledger, in one act; then writes one PDF of all to
+     * {@code out}.
      *
      * @param replaces the paper they are printed in place of; empty for none
-     * @param out should be memory: what it got is worth nothing until this returns
      * @throws tenterbook.label.layout.DoesNotFit where words have no room; nothing is kept
      * @throws tenterbook.label.layout.CannotBeSet where a character cannot be set; nothing is kept
      */
@@ -49,16 +50,22 @@ public final class IssueDocument {
                 .map(draft -> DocumentLines.read(paper(draft, stamp, replaces, at)))
                 .toList();
         DocumentSettings settings = drafts.get(0).settings();
-        DocumentPaper.pdf(kept, settings.page(), settings.kind().dress(), photographs, out, as(at));
-        return archive.ledger().write(author, act -> {
+        byte[] all = pdf(kept, settings, photographs, at);
+        List<IssuedPaper.Pdf> files = new ArrayList<>();
+        for (DocumentText text : kept) {
+            files.add(archive.papers().store(kept.size() == 1 ? all : pdf(List.of(text), settings, photographs, at)));
+        }
+        List<IssuedPaper> issued = archive.ledger().write(author, act -> {
             List<IssuedPaper> papers = new ArrayList<>();
             for (DocumentDraft draft : drafts) {
                 String id = free(act, stamp, drafts.size() == 1 ? 0 : papers.size() + 1);
-                papers.add(act.create(Kinds.ISSUED_PAPER, paper(draft, id, replaces, at))
-                        .record());
+                IssuedPaper paper = paper(draft, id, replaces, at).with(files.get(papers.size()));
+                papers.add(act.create(Kinds.ISSUED_PAPER, paper).record());
             }
             return papers;
         });
+        out.write(all);
+        return issued;
     }
 
     /** Other paper may have been issued in the same moment. */
@@ -77,24 +84,20 @@ public final class IssueDocument {
     }
 
     /**
-     * Lays an issued document out again, from the paper alone and as of the time it was issued.
+     * Lays an issued document out, from the paper alone and as of the time it was issued.
      *
-     * @throws IllegalArgumentException where it keeps no document
+     * @throws IllegalArgumentException where it keeps no document that this program understands
      */
-    public static DocumentText again(IssuedPaper paper, Photographs photographs, OutputStream out) throws IOException {
-        if (!isDocument(paper)) {
-            throw new IllegalArgumentException(
-                    "The paper %s keeps no document that could be laid out again".formatted(paper.id()));
-        }
-        DocumentText text = DocumentLines.read(paper);
-        DocumentSettings settings = DocumentSettings.of(paper);
-        DocumentPaper.pdf(
-                List.of(text), settings.page(), settings.kind().dress(), photographs, out, as(paper.issuedAt()));
-        return text;
+    static byte[] laidOut(IssuedPaper paper, Photographs photographs) throws IOException {
+        return pdf(List.of(DocumentLines.read(paper)), DocumentSettings.of(paper), photographs, paper.issuedAt());
     }
 
-    private static Clock as(Instant instant) {
-        return Clock.fixed(instant, ZoneOffset.UTC);
+    private static byte[] pdf(List<DocumentText> texts, DocumentSettings settings, Photographs photographs, Instant at)
+            throws IOException {
+        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+        Clock then = Clock.fixed(at, ZoneOffset.UTC);
+        DocumentPaper.pdf(texts, settings.page(), settings.kind().dress(), photographs, pdf, then);
+        return pdf.toByteArray();
     }
 
     private static IssuedPaper paper(DocumentDraft draft, String id, String replaces, Instant at) {
@@ -121,6 +124,7 @@ public final class IssueDocument {
                         .toList(),
                 settings,
                 lines.words(),
-                replaces);
+                replaces,
+                null);
     }
 }

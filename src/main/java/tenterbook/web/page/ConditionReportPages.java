@@ -147,10 +147,7 @@ public final class ConditionReportPages {
                             site.clock(),
                             site.author())
                     .get(0);
-            ctx.contentType("application/pdf");
-            ctx.header("Cache-Control", "no-store");
-            ctx.header("Content-Disposition", "inline; filename=\"" + paper.kind() + "-" + paper.id() + ".pdf\"");
-            ctx.result(pdf.toByteArray());
+            IssuedPages.send(ctx, pdf.toByteArray(), paper);
         } catch (IllegalArgumentException e) {
             ctx.status(422);
             show(ctx, ctx.formParamMap(), "Nothing was issued: " + e.getMessage());

@@ -18,6 +18,7 @@ import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.label.document.IssueDocument;
 import tenterbook.label.document.PageSize;
+import tenterbook.label.document.PaperPdf;
 import tenterbook.label.document.Photographs;
 import tenterbook.label.document.kind.Composition;
 import tenterbook.label.document.set.DocumentPaper;
@@ -29,7 +30,7 @@ import tenterbook.web.NotHere;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 
-/** Documents: choosing, a preview of the first page and the words, the PDF, and papers issued before laid out again. */
+/** Documents: choosing, a preview of the first page and the words, the PDF, and papers issued before. */
 public final class DocumentPages {
     /** As many pieces as a list is read with patience; each is set with its photographs while one waits. */
     private static final int MOST = 200;
@@ -174,7 +175,7 @@ public final class DocumentPages {
         ctx.result(DocumentPaper.png(pdf, 1, settings.page().widthMm() < 160 ? PREVIEW_DPI * 1.4 : PREVIEW_DPI));
     }
 
-    /** Prints, and keeps what was printed: the papers are in the ledger before the PDF is sent. */
+    /** Prints, and keeps what was printed: the PDF and the papers are in the archive before it is sent. */
     private void issue(Context ctx) throws IOException {
         Map<String, List<String>> parameters = ctx.formParamMap();
         DocumentSettings settings = new DocumentChoices(parameters).settings();
@@ -191,18 +192,11 @@ public final class DocumentPages {
             List<DocumentDraft> drafts = Composition.of(site.archive(), looked.pieces(), settings, site.today());
             List<IssuedPaper> papers =
                     IssueDocument.print(site.archive(), drafts, "", photographs(), pdf, site.clock(), site.author());
-            send(ctx, pdf, papers.get(0));
+            IssuedPages.send(ctx, pdf.toByteArray(), papers.get(0));
         } catch (IllegalArgumentException e) {
             ctx.status(422);
             show(ctx, parameters, "Nothing was issued: " + e.getMessage());
         }
-    }
-
-    private static void send(Context ctx, ByteArrayOutputStream pdf, IssuedPaper paper) {
-        ctx.contentType("application/pdf");
-        ctx.header("Cache-Control", "no-store");
-        ctx.header("Content-Disposition", "inline; filename=\"" + paper.kind() + "-" + paper.id() + ".pdf\"");
-        ctx.result(pdf.toByteArray());
     }
 
     private List<IssuedPaper> before(List<Saved<Piece>> pieces) {
@@ -250,7 +244,7 @@ public final class DocumentPages {
         } catch (IllegalArgumentException e) {
             title = paper.id();
             words = DocumentLines.bare(paper);
-            trouble = e.getMessage();
+            trouble = paper.pdf() == null ? e.getMessage() : "";
         }
         Html.show(
                 ctx,
@@ -272,8 +266,6 @@ public final class DocumentPages {
 
     private void again(Context ctx) throws IOException {
         IssuedPaper paper = paper(ctx);
-        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        IssueDocument.again(paper, photographs(), pdf);
-        send(ctx, pdf, paper);
+        IssuedPages.send(ctx, PaperPdf.of(site.archive(), paper, photographs()), paper);
     }
 }

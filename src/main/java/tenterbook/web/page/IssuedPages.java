@@ -16,6 +16,8 @@ import tenterbook.label.Issue;
 import tenterbook.label.PrintSettings;
 import tenterbook.label.Today;
 import tenterbook.label.document.IssueDocument;
+import tenterbook.label.document.PaperPdf;
+import tenterbook.label.document.Photographs;
 import tenterbook.ledger.Progress;
 import tenterbook.piece.Piece;
 import tenterbook.web.Html;
@@ -70,7 +72,7 @@ public final class IssuedPages {
             return;
         }
         if (pdf) {
-            reprint(ctx, paper);
+            send(ctx, paper);
             return;
         }
         List<PaperView> pieces = pieces(paper);
@@ -130,18 +132,21 @@ public final class IssuedPages {
                 .toList();
     }
 
-    private void reprint(Context ctx, IssuedPaper paper) throws IOException {
-        PrintSettings settings = PrintSettings.of(paper)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "The paper %s cannot be printed again: it was kept without its choices, or is no label. Its words stand on its page."
-                                .formatted(paper.id())));
-        if (ctx.queryParam("copies") != null || ctx.queryParam("from") != null) {
-            settings = settings.times(whole(ctx, "copies", settings.placement().copies()))
-                    .startingAt(whole(ctx, "from", 1));
+    /** The stored file; other copies or another place to begin at are laid out anew. */
+    private void send(Context ctx, IssuedPaper paper) throws IOException {
+        PrintSettings settings = PrintSettings.of(paper).orElse(null);
+        if (settings != null) {
+            PrintSettings asked = settings.times(
+                            whole(ctx, "copies", settings.placement().copies()))
+                    .startingAt(whole(ctx, "from", settings.placement().from()));
+            if (!asked.equals(settings)) {
+                ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+                Issue.reprint(paper, asked, pdf, Progress.UNWATCHED);
+                send(ctx, pdf.toByteArray(), paper);
+                return;
+            }
         }
-        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        Issue.reprint(paper, settings, pdf, Progress.UNWATCHED);
-        send(ctx, pdf, paper);
+        send(ctx, PaperPdf.of(site.archive(), paper, Photographs.of(site.previews())), paper);
     }
 
     private static int whole(Context ctx, String name, int absent) {
@@ -156,10 +161,10 @@ public final class IssuedPages {
         return Integer.parseInt(text.strip());
     }
 
-    static void send(Context ctx, ByteArrayOutputStream pdf, IssuedPaper paper) {
+    static void send(Context ctx, byte[] pdf, IssuedPaper paper) {
         ctx.contentType("application/pdf");
         ctx.header("Cache-Control", "no-store");
         ctx.header("Content-Disposition", "inline; filename=\"" + paper.kind() + "-" + paper.id() + ".pdf\"");
-        ctx.result(pdf.toByteArray());
+        ctx.result(pdf);
     }
 }

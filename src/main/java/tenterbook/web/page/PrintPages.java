@@ -3,7 +3,6 @@ package tenterbook.web.page;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -37,7 +36,7 @@ import tenterbook.web.Site;
 import tenterbook.web.job.Job;
 import tenterbook.web.page.ChosenPieces.Looked;
 
-/** Labels: choosing, a live preview, and the PDF, whose text is kept when it is issued. */
+/** Labels: choosing, a live preview, and the PDF, which is kept with its text when it is issued. */
 public final class PrintPages {
     /** More labels than anyone prints for one fair; a guard against printing the whole archive by a slip. */
     static final int MOST = 5000;
@@ -340,29 +339,20 @@ public final class PrintPages {
             ctx.redirect("/work/" + job.id(), HttpStatus.SEE_OTHER);
             return;
         }
-        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         try {
             IssuedPaper paper =
-                    Issue.print(site.archive(), pieces, request, pdf, site.clock(), site.author(), Progress.UNWATCHED);
-            IssuedPages.send(ctx, pdf, paper);
+                    Issue.print(site.archive(), pieces, request, site.clock(), site.author(), Progress.UNWATCHED);
+            IssuedPages.send(ctx, site.archive().papers().read(paper.pdf()), paper);
         } catch (LabelBlocked | IllegalArgumentException e) {
             Said.andGo(ctx, "Nothing was printed. The reasons stand below.", back);
         }
     }
 
-    /** The file is not kept: it is set again from the ledger whenever it is fetched. */
     private Job.Outcome print(List<Saved<Piece>> pieces, PrintSettings request, Progress progress) throws IOException {
         try {
-            IssuedPaper paper = Issue.print(
-                    site.archive(),
-                    pieces,
-                    request,
-                    new ByteArrayOutputStream(),
-                    site.clock(),
-                    site.author(),
-                    progress);
+            IssuedPaper paper = Issue.print(site.archive(), pieces, request, site.clock(), site.author(), progress);
             return new Job.Outcome(
-                    "Labels for %d pieces are laid out, and their words are kept in the archive. Print at 100 %%: the bar must measure 50 mm."
+                    "Labels for %d pieces are laid out, and kept in the archive. Print at 100 %%: the bar must measure 50 mm."
                             .formatted(pieces.size()),
                     List.of(),
                     "/print/issued/" + paper.id() + ".pdf");

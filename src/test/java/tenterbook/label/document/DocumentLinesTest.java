@@ -32,7 +32,8 @@ class DocumentLinesTest {
                         .toList(),
                 null,
                 lines.words(),
-                "");
+                "",
+                null);
     }
 
     @Test
@@ -77,7 +78,17 @@ class DocumentLinesTest {
         List<IssuedPaper.Line> words = new java.util.ArrayList<>(good.words());
         words.add(new IssuedPaper.Line("hologram", "?", ""));
         IssuedPaper odd = new IssuedPaper(
-                good.id(), good.kind(), "", "", List.of(), good.issuedAt(), good.pieces(), good.settings(), words, "");
+                good.id(),
+                good.kind(),
+                "",
+                "",
+                List.of(),
+                good.issuedAt(),
+                good.pieces(),
+                good.settings(),
+                words,
+                "",
+                null);
         assertThatThrownBy(() -> DocumentLines.read(odd)).hasMessageContaining("hologram");
     }
 
