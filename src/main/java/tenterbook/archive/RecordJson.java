@@ -13,6 +13,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationConfig;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.deser.DeserializationProblemHandler;
 import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
@@ -22,7 +23,9 @@ import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.Currency;
+import java.util.Set;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import tenterbook.board.BoardId;
 import tenterbook.material.ClothId;
 import tenterbook.material.LotId;
@@ -30,12 +33,19 @@ import tenterbook.measure.Digest;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
+import tenterbook.piece.Category;
 import tenterbook.piece.Layers;
 import tenterbook.piece.NumberScheme;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.PieceNumber;
+import tenterbook.piece.Status;
 import tenterbook.piece.condition.ExaminationId;
+import tenterbook.piece.condition.Overall;
+import tenterbook.piece.condition.Reason;
+import tenterbook.piece.condition.Seen;
+import tenterbook.piece.condition.Severity;
 import tenterbook.piece.condition.Signatory;
+import tenterbook.piece.condition.Stability;
 import tenterbook.recipe.ClampingId;
 import tenterbook.recipe.DipSeries;
 import tenterbook.recipe.FoldScheme;
@@ -73,7 +83,21 @@ public final class RecordJson {
                 .enable(DeserializationFeature.READ_ENUMS_USING_TO_STRING)
                 .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+                .addHandler(new NotSaid())
                 .build();
+    }
+
+    /** Programs up to version 0.1 stored ‘not said’ for these choices; it reads as not recorded. */
+    private static final class NotSaid extends DeserializationProblemHandler {
+        private static final String STORED = "not said";
+        private static final Set<Class<?>> CHOICES = Set.of(
+                Category.class, Status.class, Reason.class, Overall.class, Severity.class, Stability.class, Seen.class);
+
+        @Override
+        public @Nullable Object handleWeirdStringValue(
+                DeserializationContext context, Class<?> type, String found, String failure) {
+            return found.equals(STORED) && CHOICES.contains(type) ? null : NOT_HANDLED;
+        }
     }
 
     /** An amount is text, because a binary fraction is no amount. */

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.lucene.analysis.icu.ICUFoldingFilter;
+import org.jspecify.annotations.Nullable;
 import tenterbook.label.TagStanding;
 import tenterbook.label.rule.Market;
 import tenterbook.piece.Category;
@@ -25,9 +26,9 @@ final class FacetValues {
         QueryParameters.check(value.length() <= 100, facet.parameter(), "at most 100 characters", value.length());
         switch (facet) {
             case STATUS:
-                return choice(facet, value, Stream.of(Status.values()).map(FacetValues::word));
+                return choice(facet, value, words(Status.values()));
             case CATEGORY:
-                return choice(facet, value, Stream.of(Category.values()).map(FacetValues::word));
+                return choice(facet, value, words(Category.values()));
             case TAG:
                 return choice(facet, value, tags());
             case YEAR:
@@ -60,9 +61,21 @@ final class FacetValues {
         return plain;
     }
 
-    /** As in {@code in-stock}. */
-    static String word(Enum<?> choice) {
-        return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    /** Of a choice that may be unrecorded, with the value that finds those. */
+    private static Stream<String> words(Enum<?>[] choices) {
+        return Stream.concat(Stream.of(choices).map(FacetValues::word), Stream.of(word(null)));
+    }
+
+    /** As people read it; 'not said' where nothing is recorded. */
+    static String label(@Nullable Enum<?> choice) {
+        return choice == null ? "not said" : choice.toString();
+    }
+
+    /** As in {@code in-stock}; {@code not-said} where nothing is recorded. */
+    static String word(@Nullable Enum<?> choice) {
+        return choice == null
+                ? "not-said"
+                : choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** Without case, accents, macrons and width: two texts that a person would call the same. */

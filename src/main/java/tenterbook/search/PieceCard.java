@@ -1,6 +1,7 @@
 package tenterbook.search;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tenterbook.colour.Lab;
 import tenterbook.measure.Digest;
 import tenterbook.piece.Category;
@@ -22,8 +23,8 @@ public record PieceCard(
         String number,
         String title,
         String otherTitle,
-        Status status,
-        Category category,
+        @Nullable Status status,
+        @Nullable Category category,
         String size,
         String dips,
         Integer year,
@@ -62,8 +63,6 @@ public record PieceCard(
     public PieceCard {
         title = title == null ? "" : title;
         otherTitle = otherTitle == null ? "" : otherTitle;
-        status = status == null ? Status.NOT_SAID : status;
-        category = category == null ? Category.NOT_SAID : category;
         size = size == null ? "" : size;
         dips = dips == null ? "" : dips;
         boards = boards == null ? List.of() : List.copyOf(boards);

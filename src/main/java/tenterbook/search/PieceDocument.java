@@ -35,7 +35,7 @@ final class PieceDocument {
      * What the index holds and how; an index of another format is thrown away and rebuilt. What a tag says hangs on the rules,
      * so their versions are part of it.
      */
-    static final String FORMAT = "6, "
+    static final String FORMAT = "7, "
             + Stream.of(Market.values()).map(market -> market.rules().version()).collect(Collectors.joining(", "));
 
     static final String NUMBER = "number";

@@ -52,11 +52,7 @@ final class PieceFacets {
         });
         facts.lotsUsed(Role.DYE).forEach(lot -> name(values, Facet.DYE, nameOf(lot)));
         facts.lotsUsed(Role.MORDANT).forEach(lot -> name(values, Facet.MORDANT, nameOf(lot)));
-        put(
-                values,
-                Facet.STATUS,
-                FacetValues.word(piece.status()),
-                piece.status().toString());
+        put(values, Facet.STATUS, FacetValues.word(piece.status()), FacetValues.label(piece.status()));
         for (TagStanding.Standing tag : facts.tags()) {
             String market = FacetValues.word(tag.market());
             String name = tag.market().name() + ", ";
@@ -65,11 +61,7 @@ final class PieceFacets {
                 put(values, Facet.TAG, market + ":" + FacetValues.LACKING, name + FacetValues.LACKING);
             }
         }
-        put(
-                values,
-                Facet.CATEGORY,
-                FacetValues.word(piece.category()),
-                piece.category().toString());
+        put(values, Facet.CATEGORY, FacetValues.word(piece.category()), FacetValues.label(piece.category()));
         if (facts.holder() != null) {
             put(
                     values,

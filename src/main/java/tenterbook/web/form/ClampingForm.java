@@ -181,8 +181,13 @@ public final class ClampingForm implements RecordForm<Clamping> {
         List<String> holes = Arrays.stream(row.text("holes").split("\\s*[,;]\\s*"))
                 .filter(hole -> !hole.isBlank())
                 .toList();
+        StepKind kind = row.choice("kind", StepKind.values());
+        if (kind == null) {
+            row.problem("kind", "A step needs its kind, as in ‘bath’; what was typed in it is still here.");
+            return null;
+        }
         return new Step(
-                row.choice("kind", StepKind.values()),
+                kind,
                 row.date("when"),
                 charges,
                 row.quantity("liquor", LITRE),

@@ -39,8 +39,8 @@ public final class ExaminationForm implements RecordForm<Examination> {
         form.put("when", examination.when());
         form.put("place", examination.place()).put("party", examination.party());
         form.put("examiner", examination.examiner()).put("means", examination.means());
-        form.put("reason", said(examination.reason() == Reason.NOT_SAID, examination.reason()));
-        form.put("overall", said(examination.overall() == Overall.NOT_SAID, examination.overall()));
+        form.put("reason", examination.reason());
+        form.put("overall", examination.overall());
         form.put("summary", examination.summary());
         form.put("length", examination.length());
         form.put("width", examination.width());
@@ -55,7 +55,7 @@ public final class ExaminationForm implements RecordForm<Examination> {
             ZoneSeen zone = examination.zones().get(i);
             form.row("zones", i)
                     .put("zone", zone.zone())
-                    .put("seen", said(zone.seen() == Seen.NOT_SAID, zone.seen()))
+                    .put("seen", zone.seen())
                     .put("note", zone.note());
         }
         for (int i = 0; i < examination.observations().size(); i++) {
@@ -71,10 +71,6 @@ public final class ExaminationForm implements RecordForm<Examination> {
         return form;
     }
 
-    private static Object said(boolean not, Object word) {
-        return not ? "" : word;
-    }
-
     private static void put(Form form, String field, Signatory signatory) {
         form.put(field + ".name", signatory.name()).put(field + ".party", signatory.party());
         form.put(field + ".when", signatory.when());
@@ -86,8 +82,8 @@ public final class ExaminationForm implements RecordForm<Examination> {
         row.put("zone", observation.zone()).put("where", observation.place());
         row.put("extent", observation.extent());
         row.put("across", observation.across());
-        row.put("severity", said(observation.severity() == Severity.NOT_SAID, observation.severity()));
-        row.put("stability", said(observation.stability() == Stability.NOT_SAID, observation.stability()));
+        row.put("severity", observation.severity());
+        row.put("stability", observation.stability());
         row.put("standing", observation.standing());
         row.put("note", observation.note());
         for (int i = 0; i < observation.marks().size(); i++) {

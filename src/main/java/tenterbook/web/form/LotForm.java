@@ -46,11 +46,17 @@ public final class LotForm implements RecordForm<Lot> {
         if (form.text("name").isEmpty()) {
             form.problem("name", "Labels say what a piece was dyed with, so a lot needs its plain name, as in ‘weld’.");
         }
+        Role role = form.choice("role", Role.values());
+        if (role == null) {
+            form.problem(
+                    "role", "Labels say what a piece was dyed with: is this lot a dye, a mordant or an assistant?");
+            return null;
+        }
         Lot lot = form.build(
                 "name",
                 () -> new Lot(
                         id,
-                        form.choice("role", Role.values()),
+                        role,
                         form.text("name"),
                         form.choice("source", Source.values()),
                         form.text("organism"),

@@ -45,13 +45,13 @@ public final class PieceForm implements RecordForm<Piece> {
     public Form filled(Piece piece) {
         Form form = Form.empty();
         form.put("number", piece.number()).put("title", piece.title()).put("otherTitle", piece.otherTitle());
-        form.put("category", piece.category() == Category.NOT_SAID ? "" : piece.category());
+        form.put("category", piece.category());
         form.put("length", piece.length());
         form.put("width", piece.width());
         form.put("mass", piece.mass());
         form.put("finished", piece.finished());
         form.put("edition", piece.edition());
-        form.put("status", piece.status() == Status.NOT_SAID ? "" : piece.status());
+        form.put("status", piece.status());
         form.put("holder", piece.holder()).put("place", piece.place()).put("price", piece.price());
         form.put("trims", piece.trims()).put("notes", piece.notes());
         for (int i = 0; i < piece.made().size(); i++) {
@@ -116,25 +116,31 @@ public final class PieceForm implements RecordForm<Piece> {
                 form.each("faults", row -> new Fault(row.text("what"), row.text("where"), row.text("note")));
         List<CareTest> tests = form.each(
                 "tests",
-                row -> new CareTest(
-                        row.choice("kind", CareTest.Kind.values()),
-                        row.date("when"),
-                        row.text("method"),
-                        row.quantity("temperature", CELSIUS),
-                        row.text("result"),
-                        row.text("passed").isEmpty() ? null : row.text("passed").equals("yes"),
-                        row.choice("standard", TestStandard.values()),
-                        row.read("grade", null, CareTest::readGrade),
-                        row.choice("specimen", Specimen.values())));
+                row -> row.build(
+                        "kind",
+                        () -> new CareTest(
+                                row.choice("kind", CareTest.Kind.values()),
+                                row.date("when"),
+                                row.text("method"),
+                                row.quantity("temperature", CELSIUS),
+                                row.text("result"),
+                                row.text("passed").isEmpty()
+                                        ? null
+                                        : row.text("passed").equals("yes"),
+                                row.choice("standard", TestStandard.values()),
+                                row.read("grade", null, CareTest::readGrade),
+                                row.choice("specimen", Specimen.values()))));
         List<Event> events = form.each(
                 "events",
-                row -> new Event(
-                        row.choice("kind", EventKind.values()),
-                        row.date("when"),
-                        row.date("until"),
-                        row.read("party", null, PartyId::new),
-                        row.money("price", currency.get()),
-                        row.text("note")));
+                row -> row.build(
+                        "kind",
+                        () -> new Event(
+                                row.choice("kind", EventKind.values()),
+                                row.date("when"),
+                                row.date("until"),
+                                row.read("party", null, PartyId::new),
+                                row.money("price", currency.get()),
+                                row.text("note"))));
         Piece piece = form.build(
                 "title",
                 () -> new Piece(

@@ -3,6 +3,7 @@ package tenterbook.web.page;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
@@ -72,11 +73,13 @@ final class Beginning {
     }
 
     /** What a piece's photograph is in an examination; empty where that must be said. */
-    static String view(PhotoRole role) {
-        return switch (role) {
-            case FRONT, BACK, DETAIL -> role.toString();
-            case FAULT, LAYER -> PhotoRole.DETAIL.toString();
-            default -> "";
-        };
+    static String view(@Nullable PhotoRole role) {
+        return role == null
+                ? ""
+                : switch (role) {
+                    case FRONT, BACK, DETAIL -> role.toString();
+                    case FAULT, LAYER -> PhotoRole.DETAIL.toString();
+                    default -> "";
+                };
     }
 }

@@ -11,7 +11,6 @@ import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.Piece;
 import tenterbook.piece.condition.Examination;
-import tenterbook.piece.condition.Overall;
 
 /** When a piece was last examined: by its reports, and by what is merely noted among its events. */
 final class LastExamined {
@@ -51,7 +50,7 @@ final class LastExamined {
     private static Fact report(Examination last, LocalDate today) {
         String seen =
                 last.present().stream().map(each -> each.what()).distinct().collect(Collectors.joining(", "));
-        String state = last.overall() == Overall.NOT_SAID ? "" : last.overall().toString();
+        String state = last.overall() == null ? "" : last.overall().toString();
         return new Fact(
                 LABEL, last.when().toString(), joined("; ", joined(": ", state, seen), doubt(last.when(), today)));
     }

@@ -192,7 +192,7 @@ public final class PiecePages {
     /** A photograph with what is known of the file. */
     public record Shot(PiecePhoto of, Photo photo, ColourBand band) {
         public String alt(String title) {
-            return of.caption().isEmpty() ? of.role() + " of " + title : of.caption();
+            return of.caption().isEmpty() ? of.shows() + " of " + title : of.caption();
         }
     }
 
@@ -259,21 +259,13 @@ public final class PiecePages {
 
     private List<Fact> facts(Piece piece, String holder, List<Examination> examinations) {
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact(
-                "Kind",
-                piece.category() == Category.NOT_SAID
-                        ? Fact.NOT_RECORDED
-                        : piece.category().toString()));
+        facts.add(new Fact("Kind", Fact.or(piece.category())));
         facts.add(Fact.of("Length", piece.length()));
         facts.add(Fact.of("Width", piece.width()));
         facts.add(Fact.of("Weight", piece.mass()));
         facts.add(new Fact("Finished", piece.finished().toString()));
         facts.add(new Fact("Edition", Fact.or(piece.edition())));
-        facts.add(new Fact(
-                "Status",
-                piece.status() == Status.NOT_SAID
-                        ? Fact.NOT_RECORDED
-                        : piece.status().toString()));
+        facts.add(new Fact("Status", Fact.or(piece.status())));
         facts.add(new Fact("Held by", Fact.or(holder)));
         facts.add(new Fact("Place", Fact.or(piece.place())));
         facts.add(new Fact(

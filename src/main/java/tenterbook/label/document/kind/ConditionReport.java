@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.label.document.Block;
@@ -117,7 +118,7 @@ public final class ConditionReport {
         Piece piece = told.piece();
         return List.of(
                 Say.fact("Report", examination.id() + ", version " + version),
-                Say.fact("Object", piece.category() == tenterbook.piece.Category.NOT_SAID ? "" : piece.category()),
+                Say.fact("Object", piece.category()),
                 Say.fact("Maker", told.maker()),
                 Say.fact("Cloth", told.cloths()),
                 Say.fact("Size on record", Say.size(piece)),
@@ -144,8 +145,8 @@ public final class ConditionReport {
                         examination.earlier() == null ? "no earlier examination" : examination.earlier()));
     }
 
-    private static String said(Enum<?> word) {
-        return word.name().equals("NOT_SAID") ? "" : word.toString();
+    private static String said(@Nullable Enum<?> word) {
+        return word == null ? "" : word.toString();
     }
 
     private String person(String name, PartyId party) {

@@ -11,7 +11,6 @@ import tenterbook.label.document.DocumentRequest;
 import tenterbook.label.document.DocumentText;
 import tenterbook.measure.Money;
 import tenterbook.piece.Piece;
-import tenterbook.piece.Status;
 
 /** Pieces with their values and where they are, for an insurer. What has no value recorded is in no sum. */
 final class InsuranceList {
@@ -61,7 +60,7 @@ final class InsuranceList {
     /** Its status; the place and the holder are named only where that was chosen. */
     private static String where(Told each, DocumentRequest request) {
         Piece piece = each.piece();
-        String status = piece.status() == Status.NOT_SAID ? "" : piece.status().toString();
+        String status = piece.status() == null ? "" : piece.status().toString();
         if (!request.named()) {
             return status.isEmpty() ? Say.NOT_RECORDED : status;
         }

@@ -9,7 +9,6 @@ import tenterbook.label.PaletteColour;
 import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentRequest;
 import tenterbook.label.document.DocumentText;
-import tenterbook.piece.Category;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
@@ -60,12 +59,11 @@ final class ObjectIdSheet {
     }
 
     private static Block.Photograph shown(PiecePhoto photo, Block.Extent extent) {
-        String caption =
-                Say.capital(photo.role().toString()) + (photo.caption().isEmpty() ? "" : ". " + photo.caption());
+        String caption = Say.capital(photo.shows()) + (photo.caption().isEmpty() ? "" : ". " + photo.caption());
         return new Block.Photograph(
                 photo.photo(),
                 extent,
-                photo.caption().isEmpty() ? photo.role() + " of the piece" : photo.caption(),
+                photo.caption().isEmpty() ? photo.shows() + " of the piece" : photo.caption(),
                 caption,
                 List.of());
     }
@@ -93,8 +91,7 @@ final class ObjectIdSheet {
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(Say.fact(
                 "Type of object",
-                "Textile; "
-                        + (piece.category() == Category.NOT_SAID ? "what kind is not recorded" : piece.category())));
+                "Textile; " + (piece.category() == null ? "what kind is not recorded" : piece.category())));
         facts.add(
                 Say.fact("Materials and techniques", Say.capital(told.cloths()) + ". " + HowMade.words(told.facts())));
         facts.add(Say.fact(
@@ -127,9 +124,7 @@ final class ObjectIdSheet {
     }
 
     private String description() {
-        String kind = piece.category() == Category.NOT_SAID
-                ? "piece"
-                : piece.category().toString();
+        String kind = piece.category() == null ? "piece" : piece.category().toString();
         List<String> colours = told.facts().palette().stream()
                 .map(PaletteColour::name)
                 .filter(name -> !name.isEmpty())
