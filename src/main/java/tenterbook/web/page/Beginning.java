@@ -38,7 +38,7 @@ final class Beginning {
     private static void carry(Form form, Examination last) {
         form.put("earlier", last.id());
         for (ExaminedPhoto photo : last.photos()) {
-            addPhoto(form, photo.photo(), photo.view().toString(), photo.caption());
+            addPhoto(form, photo.photo(), photo.view() == null ? "" : photo.view().toString(), photo.caption());
         }
         List<Observation> again = Next.toBeChecked(last);
         for (int i = 0; i < again.size(); i++) {

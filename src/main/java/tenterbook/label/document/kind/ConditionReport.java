@@ -195,7 +195,7 @@ public final class ConditionReport {
         return new Block.Photograph(
                 photo.photo(),
                 marks.isEmpty() ? Block.Extent.HALF : Block.Extent.WHOLE,
-                photo.caption().isEmpty() ? photo.view() + " of the piece" : photo.caption(),
+                photo.caption().isEmpty() ? photo.shows() + " of the piece" : photo.caption(),
                 caption(photo),
                 marks);
     }
@@ -208,7 +208,7 @@ public final class ConditionReport {
                 .filter(text -> text.length() >= 10)
                 .map(text -> "Taken " + text.substring(0, 10) + ".")
                 .orElse("When it was taken is not recorded.");
-        return Say.joined(" ", Say.stop(Say.capital(photo.view().toString())), Say.stop(photo.caption()), taken);
+        return Say.joined(" ", Say.stop(Say.capital(photo.shows())), Say.stop(photo.caption()), taken);
     }
 
     // ---- observations
