@@ -86,6 +86,15 @@ class TwoPartsTest {
         }
     }
 
+    @Property
+    void aFlatObjectIsWrittenAsRfc8785Says(@ForAll String one, @ForAll int number, @ForAll boolean truth) {
+        ObjectNode object = JsonNodeFactory.instance.objectNode();
+        String text = (one + "\b\t\n\f\r\"\\\u0000\u001f\u007f\u2028é€😀").replaceAll("[\\ud800-\\udfff]", "x");
+        object.put("z", text).put("é", number).put("a", truth).put("format", 2).put("", (long) number);
+
+        assertThat(Canonical.flat(object)).isEqualTo(Canonical.json(object));
+    }
+
     @Test
     void whatIsPrivateIsNotInThePublicPart() {
         TwoParts parts = TwoParts.split(
