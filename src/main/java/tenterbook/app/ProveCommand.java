@@ -15,7 +15,7 @@ import tenterbook.exchange.PieceProof;
         name = "prove",
         mixinStandardHelpOptions = true,
         description =
-                "Writes one piece's history to a file that a stranger can check with ‘verify’ or any SHA-256 tool. It holds no buyer, price or note unless chosen, and nothing of other records but digests.")
+                "Writes one piece's history to a file that a stranger can check with ‘verify’ or any SHA-256 tool. It holds no buyer, price or note unless chosen. Of every other revision it holds digests and, from format 2 on, the kind of record, the version and the time of saving.")
 final class ProveCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

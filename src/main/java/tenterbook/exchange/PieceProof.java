@@ -30,8 +30,9 @@ import tenterbook.measure.Digest;
  * the whole chain as digests, and the texts of this piece's revisions that give some of them.
  *
  * <p>The file is JSON with one thing on each line: {@code earlier} lists what the first revision of format 2 commits to,
- * {@code chain} what each hash of format 2 covers, {@code parts} the texts that are shown, and {@code sha256} covers all
- * bytes before its line. {@link ProofCheck} says what follows from it and what does not.
+ * {@code chain} what each hash of format 2 covers, {@code parts} the texts that are shown, each of which gives a digest (of
+ * an earlier revision whose private part is shown, first the {@code link} that has the private digest), and {@code sha256}
+ * covers all bytes before its line. {@link ProofCheck} says what follows from it and what does not.
  */
 public final class PieceProof {
     private static final int PAGE = 500;
@@ -149,6 +150,12 @@ public final class PieceProof {
         parts.add("[%d,\"public\",%s]".formatted(revision.sequence(), TextNode.valueOf(shown)));
         Optional<String> kept = earlier.isPresent() ? earlier.get().privateText() : revision.privateText();
         if (confidential && kept.isPresent()) {
+            if (earlier.isPresent()) {
+                parts.add("[%d,\"link\",%s]"
+                        .formatted(
+                                revision.sequence(),
+                                TextNode.valueOf(earlier.get().link())));
+            }
             parts.add("[%d,\"private\",%s]".formatted(revision.sequence(), TextNode.valueOf(kept.get())));
         }
     }

@@ -37,8 +37,11 @@ public final class ProofCheck {
     private final Map<Long, JsonNode> publicParts = new TreeMap<>();
     private final TreeSet<Long> privateParts = new TreeSet<>();
 
-    /** @param chained what the hash covers; for format 1 the public part, once it is shown */
-    private record Link(String publicDigest, String privateDigest, JsonNode chained) {}
+    /**
+     * @param digests by what a text is of: public, private or link
+     * @param chained what the hash covers; for format 1 null
+     */
+    private record Link(Map<String, String> digests, JsonNode chained) {}
 
     /**
      * @param findings everything wrong; empty where the proof holds
@@ -77,8 +80,12 @@ public final class ProofCheck {
             if (row.get(0).longValue() != sequence) {
                 say("earlier revision " + sequence, "stands there as %s".formatted(row.get(0)));
             }
-            previous = row.get(1).textValue();
-            links.put(sequence, new Link(row.get(2).textValue(), row.get(3).textValue(), null));
+            Map<String, String> digests = new HashMap<>();
+            digests.put("public", row.get(1).textValue());
+            digests.put("link", row.get(2).textValue());
+            links.put(sequence, new Link(digests, null));
+            // The hash of an earlier revision is not shown; what follows commits to all of them by ‘before’.
+            previous = null;
         }
         String before = sequence == 0
                 ? ""
@@ -90,7 +97,7 @@ public final class ProofCheck {
             if (link.path("format").asInt() != 2 || link.path("sequence").asLong() != sequence) {
                 say(where, "is not the next revision of format 2: “%s”".formatted(text));
             }
-            if (!link.path("previous_hash").asText().equals(previous)) {
+            if (previous != null && !link.path("previous_hash").asText().equals(previous)) {
                 say(where, "does not name the hash of the revision before it: one of the two was changed");
             }
             if (!link.path("before").asText("").equals(before)) {
@@ -101,11 +108,14 @@ public final class ProofCheck {
             links.put(
                     sequence,
                     new Link(
-                            link.path("public_digest").asText(),
-                            link.path("private_digest").asText(),
+                            Map.of(
+                                    "public", link.path("public_digest").asText(),
+                                    "private", link.path("private_digest").asText()),
                             link));
         }
-        if (proof.chain().isEmpty() || sequence != proof.endSequence() || !previous.equals(proof.endHash())) {
+        if (proof.chain().isEmpty()
+                || sequence != proof.endSequence()
+                || !proof.endHash().equals(previous)) {
             say(
                     "the end of the chain",
                     "is revision %d with the hash %s, but the file says revision %d with %s"
@@ -118,16 +128,17 @@ public final class ProofCheck {
             long sequence = row.get(0).longValue();
             String which = row.get(1).textValue();
             String where = "the %s part of revision %d".formatted(which, sequence);
+            String text = row.get(2).textValue();
             Link link = links.get(sequence);
-            if (link == null || !which.equals("public") && !which.equals("private")) {
+            String due = link == null ? null : link.digests().get(which);
+            if (due == null) {
                 say(where, "belongs to nothing in the chain");
-                continue;
-            }
-            String due = which.equals("public") ? link.publicDigest() : link.privateDigest();
-            if (!sha256(row.get(2).textValue()).equals(due)) {
+            } else if (!sha256(text).equals(due)) {
                 say(where, "does not give its digest: it was changed");
             } else if (which.equals("public")) {
-                publicParts.put(sequence, ProofFile.object(row.get(2).textValue()));
+                publicParts.put(sequence, ProofFile.object(text));
+            } else if (which.equals("link")) {
+                link.digests().put("private", ProofFile.pair(text).get(1).textValue());
             } else {
                 privateParts.add(sequence);
             }

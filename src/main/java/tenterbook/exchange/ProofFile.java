@@ -17,9 +17,9 @@ import tenterbook.measure.Digest;
 /**
  * What {@link PieceProof} wrote, read again.
  *
- * @param earlier rows of {@code sequence, hash, public digest, private digest}
+ * @param earlier rows of {@code sequence, public digest, digest of the link}
  * @param chain what the hashes of format 2 cover
- * @param parts rows of {@code sequence, public or private, text}
+ * @param parts rows of {@code sequence, what, text}, where {@code what} is public, private or link
  */
 record ProofFile(
         String piece,
@@ -70,7 +70,7 @@ record ProofFile(
                 text(json.path("piece"), "piece"),
                 json.path("end_sequence").asLong(),
                 text(json.path("end_hash"), "end_hash"),
-                rows(json, "earlier", 4),
+                rows(json, "earlier", 3),
                 chain,
                 rows(json, "parts", 3));
     }
@@ -118,6 +118,22 @@ record ProofFile(
             throw new IllegalArgumentException("“%s” is no text in it".formatted(name));
         }
         return node.textValue();
+    }
+
+    /** @throws IllegalArgumentException where it is no JSON array of two texts */
+    static JsonNode pair(String text) {
+        try {
+            JsonNode pair = JSON.readTree(text);
+            if (pair.isArray()
+                    && pair.size() == 2
+                    && pair.get(0).isTextual()
+                    && pair.get(1).isTextual()) {
+                return pair;
+            }
+        } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
+            throw new IllegalArgumentException("“%s” is no JSON".formatted(text), e);
+        }
+        throw new IllegalArgumentException("“%s” is no pair of a hash and a digest".formatted(text));
     }
 
     /** @throws IllegalArgumentException where it is no JSON object */

@@ -14,6 +14,9 @@ import tenterbook.measure.Digest;
  * <p>The public digest covers {@code salt, id, kind, version, act, written_at, record}, for the hash of a revision of format
  * 1 covers private values too and cannot be shown to fit without them; the private one is as in format 2.
  *
+ * <p>That hash has no salt: whoever has it and the one before it can try prices and names until one fits. So a row has it
+ * only under a digest that covers the private digest too, which nobody guesses, and all rows can be shown to anyone.
+ *
  * @param key with the handle where the identifier names a person
  * @param publicSalt in hex
  * @param privateSalt in hex; empty where something was erased
@@ -29,9 +32,14 @@ public record EarlierPart(
         Digest privateDigest,
         List<String> pointers) {
 
-    /** As the commitment lists it: sequence, hash, public digest, private digest. */
+    /** As the commitment lists it: sequence, public digest, SHA-256 of {@link #link}. */
     public String row() {
-        return "[%d,\"%s\",\"%s\",\"%s\"]".formatted(revision.sequence(), revision.hash(), publicDigest, privateDigest);
+        return "[%d,\"%s\",\"%s\"]".formatted(revision.sequence(), publicDigest, Chain.digest(link()));
+    }
+
+    /** Hash and private digest, as a canonical JSON array. To be shown only with the private part. */
+    public String link() {
+        return "[\"%s\",\"%s\"]".formatted(revision.hash(), privateDigest);
     }
 
     /** The row with salts and pointers, as one line of canonical JSON; with the revision's own line, all can be recomputed. */

@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,6 +22,7 @@ import tenterbook.ledger.Progress;
 import tenterbook.ledger.Revision;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
+import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 
 /** The sample archive was packed by a program of format 1 and stays as it is: what was written then must open for ever. */
@@ -82,6 +85,7 @@ class FormatOneArchiveTest {
             assertThat(first.chained().orElseThrow()).contains("\"before\":\"");
             assertThat(check(archive)).isEmpty();
             theOldHistoryIsProven(archive);
+            aProofHoldsNoOlderHash(archive);
 
             assertThat(onTheDisk("Brites Almorena", place)).isTrue();
             Erased erased = archive.ledger().erase("Inês Valderim", Kinds.PARTY, "buyer-1", "asked for by the person");
@@ -119,6 +123,65 @@ class FormatOneArchiveTest {
                     .toString();
             assertThat(PieceProofTest.python(List.of(script, file.toString()))).startsWith("OK V24-001 ");
         }
+    }
+
+    @Test
+    void aForgedPartOfAnOldRevisionIsNamedAlsoWhereTheSumOfTheFileWasMadeAgain() throws IOException {
+        Path file = around.resolve("proof.json");
+        try (Archive archive = Archive.open(restored(), Demo.CLOCK)) {
+            Saved<Party> party = archive.ledger().all(Kinds.PARTY).get(0);
+            String id = Kinds.PARTY.id().apply(party.record());
+            archive.ledger().write("Inês Valderim", act -> {
+                act.withdraw(Kinds.PARTY, id, party.version(), "");
+                return act.save(Kinds.PARTY, party.record(), party.version() + 1, "");
+            });
+            new PieceProof(archive, Progress.UNWATCHED).write("V24-001", false, true, file);
+        }
+        String proof = Files.readString(file);
+        assertThat(forged(proof, "\"public\",\"{", "\"public\",\"{ "))
+                .first()
+                .asString()
+                .startsWith("the public part of");
+        assertThat(forged(proof, "\"private\",\"{", "\"private\",\"{ "))
+                .singleElement()
+                .asString()
+                .startsWith("the private part of");
+        assertThat(forged(proof, "\"link\",\"[", "\"link\",\"[ "))
+                .first()
+                .asString()
+                .startsWith("the link part of");
+        assertThat(forged(proof, "\"earlier\":[\n[1,\"", "\"earlier\":[\n[1,\"0"))
+                .singleElement()
+                .asString()
+                .endsWith("does not commit to the earlier revisions as they stand here");
+    }
+
+    /** What is found after the first {@code from} was changed and the sum made again, as a forger would. */
+    private List<String> forged(String proof, String from, String to) throws IOException {
+        assertThat(proof).contains(from);
+        String changed = proof.substring(0, proof.lastIndexOf("\"sha256\""))
+                .replaceFirst(Pattern.quote(from), Matcher.quoteReplacement(to));
+        String sum = Digest.of(changed.getBytes(StandardCharsets.UTF_8)).hex();
+        Path file = Files.writeString(around.resolve("forged.json"), changed + "\"sha256\":\"" + sum + "\"\n}\n");
+        List<String> findings =
+                ProofCheck.run(file).findings().stream().map(Object::toString).toList();
+        assertThat(findings).isNotEmpty();
+        return findings;
+    }
+
+    /** A hash of format 1 has no salt: with the one before it, a price or a buyer could be found by trying. */
+    private void aProofHoldsNoOlderHash(Archive archive) throws IOException {
+        Path file = around.resolve("guess.json");
+        new PieceProof(archive, Progress.UNWATCHED).write("V24-001", true, false, file);
+        String proof = Files.readString(file);
+        List<Revision> old = archive.ledger().after(0, 1000).stream()
+                .filter(revision -> revision.format() == 1)
+                .toList();
+        // The last is named by the first revision of format 2; the one before it, which it covers, is not there.
+        assertThat(proof).contains(old.get(old.size() - 1).hash().hex());
+        assertThat(old.subList(0, old.size() - 1))
+                .hasSizeGreaterThan(200)
+                .noneMatch(revision -> proof.contains(revision.hash().hex()));
     }
 
     private void theProgramInTheReadMeAgrees(Path data, String hash) throws Exception {

@@ -27,24 +27,24 @@ final class StrangersCheck {
         int at = text.lastIndexOf("\n\"sha256\":\"") + 1;
         require(text.substring(at).equals("\"sha256\":\"" + sha256(text.substring(0, at)) + "\"\n}\n"), "sha256");
         List<String> publicDigests = new ArrayList<>();
+        // Of an earlier revision, the digest of its link until that is shown.
         List<String> privateDigests = new ArrayList<>();
         StringBuilder rows = new StringBuilder();
         String previous = "0".repeat(64);
         for (String line : section(text, "earlier")) {
-            Matcher row =
-                    Pattern.compile("\\[(\\d+),\"(.*)\",\"(.*)\",\"(.*)\"]").matcher(line);
+            Matcher row = Pattern.compile("\\[(\\d+),\"(.*)\",\"(.*)\"]").matcher(line);
             require(row.matches() && Integer.parseInt(row.group(1)) == publicDigests.size() + 1, line);
             rows.append(rows.isEmpty() ? "[" : ",").append(line);
-            previous = row.group(2);
-            publicDigests.add(row.group(3));
-            privateDigests.add(row.group(4));
+            previous = null;
+            publicDigests.add(row.group(2));
+            privateDigests.add(row.group(3));
         }
         String before = rows.isEmpty() ? "" : sha256(rows + "]");
         for (String line : section(text, "chain")) {
             String chained = unquoted(line);
             require(member(chained, "sequence").equals(Integer.toString(publicDigests.size() + 1)), line);
             require(
-                    member(chained, "previous_hash").equals(previous)
+                    (previous == null || member(chained, "previous_hash").equals(previous))
                             && member(chained, "before").equals(before),
                     line);
             before = "";
@@ -52,13 +52,18 @@ final class StrangersCheck {
             publicDigests.add(member(chained, "public_digest"));
             privateDigests.add(member(chained, "private_digest"));
         }
-        require(previous.equals(member(text.replace("\n", ""), "end_hash")), "end_hash");
+        require(member(text.replace("\n", ""), "end_hash").equals(previous), "end_hash");
         for (String line : section(text, "parts")) {
-            Matcher row =
-                    Pattern.compile("\\[(\\d+),\"(public|private)\",(\".*\")]").matcher(line);
+            Matcher row = Pattern.compile("\\[(\\d+),\"(public|private|link)\",(\".*\")]")
+                    .matcher(line);
             require(row.matches(), line);
             List<String> digests = row.group(2).equals("public") ? publicDigests : privateDigests;
-            require(sha256(unquoted(row.group(3))).equals(digests.get(Integer.parseInt(row.group(1)) - 1)), line);
+            int index = Integer.parseInt(row.group(1)) - 1;
+            String part = unquoted(row.group(3));
+            require(sha256(part).equals(digests.get(index)), line);
+            if (row.group(2).equals("link")) {
+                privateDigests.set(index, part.substring(part.indexOf(',') + 2, part.length() - 2));
+            }
         }
         return previous;
     }

@@ -123,8 +123,8 @@ class GoldenHashTest {
         }
     }
 
-    private static String row(Revision revision, EarlierPart part) {
-        return "[" + revision.sequence() + ",\"" + revision.hash() + "\",\"" + part.publicDigest() + "\",\""
-                + part.privateDigest() + "\"]";
+    private static String row(Revision revision, EarlierPart part) throws Exception {
+        String link = "[\"" + revision.hash() + "\",\"" + part.privateDigest() + "\"]";
+        return "[" + revision.sequence() + ",\"" + part.publicDigest() + "\",\"" + sha256(link) + "\"]";
     }
 }

@@ -23,24 +23,26 @@ try:
     for row in proof["earlier"]:
         sequence += 1
         check(row[0] == sequence, "earlier revision %d" % sequence)
-        previous = row[1]
-        links[sequence] = {"public": row[2], "private": row[3]}
+        previous = None
+        links[sequence] = {"public": row[1], "link": row[2]}
     if proof["earlier"]:
         before = sha256(json.dumps(proof["earlier"], separators=(",", ":")))
     for chained in proof["chain"]:
         sequence += 1
         link = json.loads(chained)
         check(link["format"] == 2 and link["sequence"] == sequence, "revision %d" % sequence)
-        check(link["previous_hash"] == previous, "the link to revision %d" % (sequence - 1))
+        check(previous in (None, link["previous_hash"]), "the link to revision %d" % (sequence - 1))
         check(link.get("before") == before, "the commitment in revision %d" % sequence)
         previous, before = sha256(chained), None
-        links[sequence] = {"public": link["public_digest"], "private": link["private_digest"], "link": link}
+        links[sequence] = {"public": link["public_digest"], "private": link["private_digest"], "chained": link}
     check(sequence == proof["end_sequence"] and previous == proof["end_hash"], "the end of the chain")
     version = 0
     for sequence, which, part in proof["parts"]:
         check(sha256(part) == links[sequence][which], "the %s part of revision %d" % (which, sequence))
+        if which == "link":
+            links[sequence]["private"] = json.loads(part)[1]
         if which == "public":
-            link = links[sequence].get("link") or json.loads(part)
+            link = links[sequence].get("chained") or json.loads(part)
             if link["kind"] == "piece" and json.loads(part)["id"] == proof["piece"]:
                 version += 1
                 check(link["version"] == version, "version %d" % version)
