@@ -5,8 +5,12 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Comparator;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -37,10 +41,10 @@ final class EraseCommand implements Callable<Integer> {
     private String party;
 
     @Option(
-            names = "--repeat",
+            names = "--confirm",
             paramLabel = "ID",
             description = "The same again, so that nobody is erased by a slip. Asked for where it is not given.")
-    private String repeat;
+    private String confirm;
 
     @Option(
             names = "--reason",
@@ -54,13 +58,17 @@ final class EraseCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         Erased erased;
         try (Archive archive = folder.existing(Clock.systemUTC())) {
-            if (!archive.ledger().history(Kinds.PARTY.key(party)).isEmpty() && !confirmed(out)) {
-                out.println("The two do not agree. Nothing was erased.");
-                return Main.FOUND_WRONG;
+            if (!archive.ledger().history(Kinds.PARTY.key(party)).isEmpty()) {
+                if (!confirmed(out)) {
+                    out.println("The two do not agree. Nothing was erased.");
+                    return Main.FOUND_WRONG;
+                }
+                // Before the ledger: if the program is killed from here on, nothing derived still has the person.
+                deleteAll(archive.folder().index());
+                deleteAll(archive.folder().derived());
             }
             String maker = archive.studio().maker();
             erased = archive.ledger().erase(maker.isEmpty() ? "maker" : maker, Kinds.PARTY, party, reason);
-            // Deleted entries stay in an index's files until it is built anew.
             try (TagTable tags = TagTable.open(archive);
                     PieceIndex index = PieceIndex.open(archive, new TagFacet(tags));
                     Terminal terminal = new Terminal(out)) {
@@ -72,9 +80,19 @@ final class EraseCommand implements Callable<Integer> {
         return 0;
     }
 
+    private static void deleteAll(Path folder) throws IOException {
+        if (Files.exists(folder)) {
+            try (Stream<Path> inside = Files.walk(folder)) {
+                for (Path each : inside.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(each);
+                }
+            }
+        }
+    }
+
     private boolean confirmed(PrintWriter out) throws IOException {
-        if (repeat != null) {
-            return repeat.equals(party);
+        if (confirm != null) {
+            return confirm.equals(party);
         }
         out.print("This cannot be undone. Type the name of the party again to erase it: ");
         out.flush();

@@ -44,6 +44,14 @@ final class Database implements AutoCloseable {
         migrate(writeSource, file);
         this.readSource = source(file, true);
         this.writer = Jdbi.open(writeSource);
+        if (mustForget()) {
+            try {
+                forget();
+            } catch (ArchiveProblem e) {
+                // What was erased is out of every table; the mark stays, and the next start tries again.
+                LoggerFactory.getLogger(Database.class).warn("What was erased may still be in the ledger's file", e);
+            }
+        }
     }
 
     private static SQLiteDataSource source(Path file, boolean readOnly) {
@@ -170,11 +178,23 @@ final class Database implements AutoCloseable {
     }
 
     /**
+     * Marks the file, with the transaction that erases, so that {@link #forget} is made up for at the next start if the program
+     * ends before it. The mark is SQLite's {@code user_version}, which nothing else here uses.
+     */
+    static void mustForget(Handle handle) {
+        handle.execute("PRAGMA user_version = 1");
+    }
+
+    private boolean mustForget() {
+        return writer.createQuery("PRAGMA user_version").mapTo(Integer.class).one() == 1;
+    }
+
+    /**
      * Writes the file anew and empties the write-ahead log, so that what was deleted is in neither any more. What the disk
      * itself keeps of overwritten blocks is out of reach.
      *
      * @throws ArchiveProblem where the disk is full or fails, or a reader would not end; what was deleted may then still be
-     *     in the files
+     *     in the files until a later start
      */
     void forget() {
         writing.lock();
@@ -187,8 +207,12 @@ final class Database implements AutoCloseable {
                 throw new ArchiveProblem(
                         "What was erased may still be in ledger.db-wal: another reader holds it. Close the program; that empties it.");
             }
+            sound().execute("PRAGMA user_version = 0");
         } catch (JdbiException e) {
-            throw DiskTrouble.told(e, "The ledger was not written anew", "the disk that holds the archive");
+            throw DiskTrouble.told(
+                    e,
+                    "The person is erased, but the bytes may still be in the file, which is written anew at the next start",
+                    "the disk that holds the archive");
         } finally {
             writing.unlock();
         }

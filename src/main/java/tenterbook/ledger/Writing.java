@@ -104,6 +104,7 @@ public final class Writing {
         if (erasing.traces().in(author)) {
             author = "";
         }
+        Database.mustForget(handle);
         return erasing.run(at.atZone(ZoneOffset.UTC).toLocalDate(), reason);
     }
 

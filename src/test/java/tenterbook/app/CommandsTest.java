@@ -264,12 +264,12 @@ class CommandsTest {
         }
         assertThat(onTheDisk("almorena")).isTrue();
 
-        Ran slip = run("erase", "--archive", studio, "--party", "almorena", "--repeat", "almorina");
+        Ran slip = run("erase", "--archive", studio, "--party", "almorena", "--confirm", "almorina");
         assertThat(slip.code()).isEqualTo(1);
         assertThat(slip.out()).contains("Nothing was erased");
         assertThat(onTheDisk("almorena")).isTrue();
 
-        Ran ran = run("erase", "--archive", studio, "--party", "almorena", "--repeat", "almorena");
+        Ran ran = run("erase", "--archive", studio, "--party", "almorena", "--confirm", "almorena");
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isZero();
         assertThat(ran.out())
@@ -279,7 +279,7 @@ class CommandsTest {
             assertThat(onTheDisk(trace)).as(trace).isFalse();
         }
         assertThat(run("check", "--archive", studio).code()).isZero();
-        Ran again = run("erase", "--archive", studio, "--party", "almorena", "--repeat", "almorena");
+        Ran again = run("erase", "--archive", studio, "--party", "almorena", "--confirm", "almorena");
         assertThat(again.code()).isEqualTo(3);
         assertThat(again.err()).contains("There is no party almorena in this archive. Nothing was erased.");
     }

@@ -155,6 +155,22 @@ class ErasingTest {
     }
 
     @Test
+    void anErasureCutOffBeforeTheFileWasWrittenAnewIsFinishedAtTheNextStart() throws Exception {
+        fill(2);
+        try (Opened opened = new Opened(root)) {
+            opened.ledger.write("Inês", act -> act.erase(People.PERSON, "buyer-1", REASON));
+        }
+        assertThat(onTheDisk("Almorena")).as("in pages that are free").isTrue();
+
+        try (Opened opened = new Opened(root)) {
+            for (String trace : List.of("Brites", "Almorena", "buyer-1", "Sal Velho", "do Cais", "her sister")) {
+                assertThat(onTheDisk(trace)).as(trace).isFalse();
+            }
+            assertThat(opened.check()).isEmpty();
+        }
+    }
+
+    @Test
     void whatStaysInAPublicPartIsSaid() {
         fill(2);
         try (Opened opened = new Opened(root)) {
