@@ -1,13 +1,16 @@
 package tenterbook.ledger;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.TreeMap;
 import org.erdtman.jcs.JsonCanonicalizer;
+import org.erdtman.jcs.NumberToJSON;
 
 /** JSON in the one form that RFC 8785 allows, so that equal records have equal bytes and equal hashes. */
 public final class Canonical {
+    /** Up to here a double holds every whole number. */
+    private static final long WHOLE = 1L << 53;
+
     private Canonical() {}
 
     /**
@@ -23,31 +26,56 @@ public final class Canonical {
         }
     }
 
+    /**
+     * As {@link #json(String)}, written at once: a save does this several times, and reading the text again took most of it.
+     *
+     * @throws IllegalArgumentException if {@code node} holds a number no double can hold
+     */
     public static String json(JsonNode node) {
-        return json(node.toString());
+        StringBuilder text = new StringBuilder(256);
+        write(node, text);
+        return text.toString();
     }
 
-    /**
-     * As {@link #json(JsonNode)} for an object of texts, whole numbers and truth values alone, as every digest covers;
-     * written at once, without being read again as text.
-     */
-    static String flat(ObjectNode object) {
-        StringBuilder text = new StringBuilder(256);
-        TreeMap<String, JsonNode> members = new TreeMap<>();
-        object.fields().forEachRemaining(member -> members.put(member.getKey(), member.getValue()));
-        members.forEach((name, value) -> {
-            text.append(text.isEmpty() ? '{' : ',');
-            quote(name, text);
-            text.append(':');
-            if (value.isTextual()) {
-                quote(value.textValue(), text);
-            } else if (value.isInt() || value.isLong() && Math.abs(value.longValue()) < 1L << 53 || value.isBoolean()) {
-                text.append(value.asText());
-            } else {
-                throw new IllegalArgumentException("Not a text, a whole number or a truth value: " + name);
+    private static void write(JsonNode node, StringBuilder text) {
+        switch (node.getNodeType()) {
+            case OBJECT -> {
+                // In the order of UTF-16 code units, RFC 8785, 3.2.3, which is that of Java's strings.
+                TreeMap<String, JsonNode> members = new TreeMap<>();
+                node.fields().forEachRemaining(member -> members.put(member.getKey(), member.getValue()));
+                char before = '{';
+                for (var member : members.entrySet()) {
+                    quote(member.getKey(), text.append(before));
+                    write(member.getValue(), text.append(':'));
+                    before = ',';
+                }
+                text.append(members.isEmpty() ? "{}" : "}");
             }
-        });
-        return text.append('}').toString();
+            case ARRAY -> {
+                char before = '[';
+                for (JsonNode element : node) {
+                    write(element, text.append(before));
+                    before = ',';
+                }
+                text.append(node.isEmpty() ? "[]" : "]");
+            }
+            case STRING -> quote(node.textValue(), text);
+            case NUMBER -> text.append(number(node));
+            case BOOLEAN, NULL -> text.append(node.asText());
+            default -> throw new IllegalArgumentException("This is no JSON: " + node.getNodeType());
+        }
+    }
+
+    /** RFC 8785, 3.2.2.3: as the nearest double. */
+    private static String number(JsonNode node) {
+        if (node.isInt() || node.isLong() && node.longValue() >= -WHOLE && node.longValue() <= WHOLE) {
+            return node.asText();
+        }
+        try {
+            return NumberToJSON.serializeNumber(Double.parseDouble(node.asText()));
+        } catch (IOException e) {
+            throw new IllegalArgumentException("%s is no number that RFC 8785 can write".formatted(node), e);
+        }
     }
 
     /** RFC 8785, 3.2.2.2. */
@@ -55,7 +83,7 @@ public final class Canonical {
         text.append('"');
         for (int i = 0; i < string.length(); i++) {
             char c = string.charAt(i);
-            int named = "\b\t\n\f\r\"\\".indexOf(c);
+            int named = c > '\\' ? -1 : "\b\t\n\f\r\"\\".indexOf(c);
             if (named >= 0) {
                 text.append('\\').append("btnfr\"\\".charAt(named));
             } else if (c < ' ') {

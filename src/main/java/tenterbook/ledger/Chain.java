@@ -53,7 +53,7 @@ final class Chain {
 
     /** What the hash of a revision of format 2 covers. */
     static String chained(Revision revision, Digest publicDigest, Digest privateDigest) {
-        return Canonical.flat(fields(revision, publicDigest, privateDigest));
+        return Canonical.json(fields(revision, publicDigest, privateDigest));
     }
 
     /** What the public digest of a revision of format 2 covers. */
@@ -62,7 +62,7 @@ final class Chain {
         text.put("salt", salt);
         text.put("id", id);
         text.put("record", shown);
-        return Canonical.flat(text);
+        return Canonical.json(text);
     }
 
     private static ObjectNode fields(Revision revision, Digest publicDigest, Digest privateDigest) {

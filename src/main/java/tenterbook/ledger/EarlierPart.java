@@ -65,7 +65,7 @@ public record EarlierPart(
         text.put("act", Chain.act(revision));
         text.put("written_at", revision.writtenAt().toString());
         text.put("record", parts().shown());
-        return Canonical.flat(text);
+        return Canonical.json(text);
     }
 
     /** What the private digest covers; empty where something of it was erased. */

@@ -107,7 +107,7 @@ final class Erasing {
     /** A new revision, without the person, of each record in use that speaks of them. */
     private void newRevisions() {
         for (RecordKey key : ErasingRows.inUse(handle, person)) {
-            Revision newest = Rows.newest(handle, key).orElseThrow();
+            Newest newest = Rows.newest(handle, key).orElseThrow();
             Privacy privacy = kinds.privacy(key.kind());
             ObjectNode record = RecordCodec.parsed(newest.json());
             Collection<String> fields = pointers(TwoParts.split(newest.json(), privacy));
@@ -120,7 +120,7 @@ final class Erasing {
     }
 
     /** What could be read before must be readable after, or a piece would be lost with a person. */
-    private void refuseUnreadable(Revision newest, ObjectNode record) {
+    private void refuseUnreadable(Newest newest, ObjectNode record) {
         Optional<Kind<?>> kind = kinds.kind(newest.key().kind());
         if (kind.isPresent() && reads(kind.get(), newest.json()) && !reads(kind.get(), record.toString())) {
             throw new ArchiveProblem(

@@ -116,7 +116,7 @@ public final class Ledger implements AutoCloseable {
     /** The records of a kind that were saved last, newest first; those of them that cannot be read are left out. */
     public <T> List<Saved<T>> latest(Kind<T> kind, int limit) {
         List<Saved<T>> latest = new ArrayList<>();
-        for (Revision revision : database.read(handle -> Rows.latestOfKind(handle, kind.name(), limit))) {
+        for (Newest revision : database.read(handle -> Rows.latestOfKind(handle, kind.name(), limit))) {
             try {
                 latest.add(saved(kind, revision));
             } catch (Unreadable e) {
@@ -160,7 +160,7 @@ public final class Ledger implements AutoCloseable {
 
     /** The hash at the end of the chain; {@link Revision#NONE} for an empty ledger. */
     public Digest lastHash() {
-        return database.read(Rows::lastHash);
+        return database.read(Rows::end).hash();
     }
 
     /** Records in use that name {@code key}. */
@@ -207,6 +207,16 @@ public final class Ledger implements AutoCloseable {
                 revision.writtenAt(),
                 revision.author(),
                 revision.withdrawn());
+    }
+
+    private <T> Saved<T> saved(Kind<T> kind, Newest newest) {
+        return new Saved<>(
+                read(kind, "Revision %d (%s)".formatted(newest.sequence(), newest.key()), newest.json()),
+                newest.version(),
+                newest.sequence(),
+                newest.writtenAt(),
+                newest.author(),
+                newest.withdrawn());
     }
 
     private <T> T read(Kind<T> kind, String what, String text) {

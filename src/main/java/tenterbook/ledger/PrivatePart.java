@@ -22,7 +22,7 @@ record PrivatePart(String salt, String author, String note, Optional<String> id,
         text.put("note", note);
         id.ifPresent(given -> text.put("id", given));
         text.put("fields", fields);
-        return Canonical.flat(text);
+        return Canonical.json(text);
     }
 
     Digest digest() {

@@ -3,6 +3,7 @@ package tenterbook.ledger;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
@@ -24,9 +25,6 @@ final class RevisionRow {
             """;
     /** Every revision, as r. */
     static final String EVERY = "SELECT " + COLUMNS + "FROM revisions AS r\n" + PARTS;
-    /** The newest revision of each record, as r, and its row in ‘current’, as c. */
-    static final String NEWEST =
-            "SELECT " + COLUMNS + "FROM current AS c JOIN revisions AS r ON r.sequence = c.sequence\n" + PARTS;
 
     private RevisionRow() {}
 
@@ -117,13 +115,16 @@ final class RevisionRow {
 
     /** Makes the revision the newest of its record. */
     static void makeCurrent(Handle handle, Revision revision, Parted parted) {
-        handle.createUpdate("""
-                        DELETE FROM current_texts
-                        WHERE sequence = (SELECT sequence FROM current WHERE kind = :kind AND id = :id)
-                        """)
-                .bind("kind", revision.key().kind())
-                .bind("id", revision.key().id())
-                .execute();
+        boolean kept = !parted.kept().orElseThrow().fields().equals(TwoParts.NO_FIELDS);
+        boolean there = handle.createUpdate((kept
+                                        ? "UPDATE current_texts SET sequence = :sequence, record = :record"
+                                        : "DELETE FROM current_texts")
+                                + " WHERE sequence = (SELECT sequence FROM current WHERE kind = :kind AND id = :id)")
+                        .bind("kind", revision.key().kind())
+                        .bind("id", revision.key().id())
+                        .bindMap(kept ? Map.of("sequence", revision.sequence(), "record", revision.json()) : Map.of())
+                        .execute()
+                > 0;
         handle.createUpdate("""
                         INSERT INTO current (kind, id, sequence)
                         VALUES (:kind, :id, :sequence)
@@ -133,7 +134,7 @@ final class RevisionRow {
                 .bind("id", revision.key().id())
                 .bind("sequence", revision.sequence())
                 .execute();
-        if (!parted.kept().orElseThrow().fields().equals(TwoParts.NO_FIELDS)) {
+        if (kept && !there) {
             handle.createUpdate("INSERT INTO current_texts (sequence, record) VALUES (:sequence, :record)")
                     .bind("sequence", revision.sequence())
                     .bind("record", revision.json())

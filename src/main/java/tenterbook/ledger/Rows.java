@@ -16,13 +16,13 @@ import tenterbook.measure.Digest;
 final class Rows {
     private Rows() {}
 
-    static Optional<Revision> newest(Handle handle, RecordKey key) {
-        return handle.createQuery(RevisionRow.NEWEST + """
+    static Optional<Newest> newest(Handle handle, RecordKey key) {
+        return handle.createQuery(Newest.EVERY + """
                                 WHERE c.kind = :kind AND c.id = :id
                                 """)
                 .bind("kind", key.kind())
                 .bind("id", key.id())
-                .map(RevisionRow::read)
+                .map(Newest::read)
                 .findOne();
     }
 
@@ -88,18 +88,18 @@ final class Rows {
         return recorded;
     }
 
-    static List<Revision> newestOfKind(Handle handle, String kind) {
-        return handle.createQuery(RevisionRow.NEWEST + """
+    static List<Newest> newestOfKind(Handle handle, String kind) {
+        return handle.createQuery(Newest.EVERY + """
                                 WHERE c.kind = :kind AND r.act = 'save'
                                 ORDER BY c.id
                                 """)
                 .bind("kind", kind)
-                .map(RevisionRow::read)
+                .map(Newest::read)
                 .list();
     }
 
-    static List<Revision> unnamed(Handle handle, String kind, String by) {
-        return handle.createQuery(RevisionRow.NEWEST + """
+    static List<Newest> unnamed(Handle handle, String kind, String by) {
+        return handle.createQuery(Newest.EVERY + """
                                 WHERE c.kind = :kind
                                 AND NOT EXISTS (
                                     SELECT 1 FROM reference AS n
@@ -109,19 +109,19 @@ final class Rows {
                                 """)
                 .bind("kind", kind)
                 .bind("by", by)
-                .map(RevisionRow::read)
+                .map(Newest::read)
                 .list();
     }
 
-    static List<Revision> latestOfKind(Handle handle, String kind, int limit) {
-        return handle.createQuery(RevisionRow.NEWEST + """
+    static List<Newest> latestOfKind(Handle handle, String kind, int limit) {
+        return handle.createQuery(Newest.EVERY + """
                                 WHERE c.kind = :kind AND r.act = 'save'
                                 ORDER BY c.sequence DESC
                                 LIMIT :limit
                                 """)
                 .bind("kind", kind)
                 .bind("limit", limit)
-                .map(RevisionRow::read)
+                .map(Newest::read)
                 .list();
     }
 
@@ -169,26 +169,20 @@ final class Rows {
                 .list();
     }
 
+    /** The last revision's place in the chain; in an empty ledger its format is 0. */
+    record End(long sequence, Digest hash, int format) {}
+
+    static End end(Handle handle) {
+        return handle.createQuery("SELECT sequence, hash, format FROM revisions ORDER BY sequence DESC LIMIT 1")
+                .map((row, context) -> new End(row.getLong(1), new Digest(row.getString(2)), row.getInt(3)))
+                .findOne()
+                .orElse(new End(0, Revision.NONE, 0));
+    }
+
     static long lastSequence(Handle handle) {
         return handle.createQuery("SELECT coalesce(max(sequence), 0) FROM revisions")
                 .mapTo(Long.class)
                 .one();
-    }
-
-    /** The format of the last revision; 0 for an empty ledger. */
-    static int lastFormat(Handle handle) {
-        return handle.createQuery("SELECT format FROM revisions ORDER BY sequence DESC LIMIT 1")
-                .mapTo(Integer.class)
-                .findOne()
-                .orElse(0);
-    }
-
-    static Digest lastHash(Handle handle) {
-        return handle.createQuery("SELECT hash FROM revisions ORDER BY sequence DESC LIMIT 1")
-                .mapTo(String.class)
-                .findOne()
-                .map(Digest::new)
-                .orElse(Revision.NONE);
     }
 
     static void insert(Handle handle, Revision revision, RevisionForm.Parted parted) {

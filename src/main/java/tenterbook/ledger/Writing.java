@@ -30,9 +30,10 @@ public final class Writing {
         this.kinds = kinds;
         this.at = at.truncatedTo(ChronoUnit.MILLIS);
         this.author = author;
-        this.sequence = Rows.lastSequence(handle);
-        this.last = Rows.lastHash(handle);
-        this.lastFormat = Rows.lastFormat(handle);
+        Rows.End end = Rows.end(handle);
+        this.sequence = end.sequence();
+        this.last = end.hash();
+        this.lastFormat = end.format();
     }
 
     /** Saves a record that never was. */
@@ -57,17 +58,17 @@ public final class Writing {
      */
     public <T> Saved<T> save(Kind<T> kind, T record, String from, int expected, String note) {
         RecordKey key = kind.key(kind.id().apply(record));
-        Optional<Revision> newest = Rows.newest(handle, key);
-        int found = newest.map(Revision::version).orElse(0);
+        Optional<Newest> newest = Rows.newest(handle, key);
+        int found = newest.map(Newest::version).orElse(0);
         if (found != expected) {
             throw new Conflict(key, kind.called(), expected, found);
         }
-        String origin = from != null ? from : newest.map(Revision::json).orElse("{}");
+        String origin = from != null ? from : newest.map(Newest::json).orElse("{}");
         String text = written(kind, record, origin);
         if (newest.isPresent()
                 && !newest.get().withdrawn()
                 && same(kind, newest.get().json(), text)) {
-            Revision same = newest.get();
+            Newest same = newest.get();
             return new Saved<>(record, same.version(), same.sequence(), same.writtenAt(), same.author(), false);
         }
         Revision made = append(key, kind.privacy(), found + 1, false, text, note);
@@ -87,7 +88,7 @@ public final class Writing {
      */
     public void withdraw(Kind<?> kind, String id, int expected, String note) {
         RecordKey key = kind.key(id);
-        Revision newest = Rows.newest(handle, key).orElseThrow(() -> new Conflict(key, kind.called(), expected, 0));
+        Newest newest = Rows.newest(handle, key).orElseThrow(() -> new Conflict(key, kind.called(), expected, 0));
         if (newest.version() != expected) {
             throw new Conflict(key, kind.called(), expected, newest.version());
         }

@@ -86,13 +86,36 @@ class TwoPartsTest {
         }
     }
 
+    /** The published canonicalizer reads the text; ours writes the tree. */
     @Property
-    void aFlatObjectIsWrittenAsRfc8785Says(@ForAll String one, @ForAll int number, @ForAll boolean truth) {
-        ObjectNode object = JsonNodeFactory.instance.objectNode();
-        String text = (one + "\b\t\n\f\r\"\\\u0000\u001f\u007f\u2028é€😀").replaceAll("[\\ud800-\\udfff]", "x");
-        object.put("z", text).put("é", number).put("a", truth).put("format", 2).put("", (long) number);
+    void aTreeIsWrittenAsThePublishedCanonicalizerWritesItsText(@ForAll("trees") JsonNode tree, @ForAll String one) {
+        ObjectNode object = (ObjectNode) tree.deepCopy();
+        String text = (one + "\b\t\n\f\r\"\\/\u0000\u001f\u007f\u2028é€😀").replaceAll("[\\ud800-\\udfff]", "x");
+        object.put(text, text);
+        object.putArray("numbers")
+                .add(1L << 53)
+                .add((1L << 53) + 1)
+                .add(Long.MIN_VALUE)
+                .add(0.1f)
+                .add(-0.0)
+                .add(1e21)
+                .add(1e-7)
+                .add(Double.MIN_VALUE)
+                .add(new java.math.BigDecimal("3.10"))
+                .add(new java.math.BigInteger("123456789012345678901234567890"))
+                .add((short) 7);
 
-        assertThat(Canonical.flat(object)).isEqualTo(Canonical.json(object));
+        assertThat(Canonical.json(object)).isEqualTo(Canonical.json(object.toString()));
+    }
+
+    @Test
+    void aNumberThatNoDoubleHoldsIsRefused() {
+        ObjectNode object = JsonNodeFactory.instance.objectNode();
+
+        assertThatThrownBy(() -> Canonical.json(object.put("n", Double.NaN)))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Canonical.json(object.put("n", new java.math.BigDecimal("1e400"))))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
