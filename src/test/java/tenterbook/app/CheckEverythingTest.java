@@ -1,9 +1,8 @@
 package tenterbook.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tenterbook.app.Ran.run;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -13,7 +12,6 @@ import java.sql.Statement;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,18 +26,6 @@ class CheckEverythingTest {
     Path around;
 
     private Path studio;
-
-    private record Ran(int code, List<String> out, String err) {}
-
-    private static Ran run(Object... words) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.commandLine()
-                .setOut(new PrintWriter(out))
-                .setErr(new PrintWriter(err))
-                .execute(Stream.of(words).map(Object::toString).toArray(String[]::new));
-        return new Ran(code, out.toString().lines().toList(), err.toString());
-    }
 
     @BeforeEach
     void restore() {
@@ -91,21 +77,21 @@ class CheckEverythingTest {
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.err()).isEmpty();
         for (String key : kinds) {
-            assertThat(ran.out())
+            assertThat(ran.lines())
                     .filteredOn(line -> line.startsWith(key + ":"))
                     .as(key)
                     .hasSize(1);
         }
-        assertThat(ran.out())
+        assertThat(ran.lines())
                 .filteredOn(line -> line.contains("its contents do not give its hash"))
                 .hasSize(kinds.size());
-        assertThat(ran.out())
+        assertThat(ran.lines())
                 .anyMatch(line -> line.startsWith("piece V24-003: names the clamping")
                         && line.contains("the table ‘reference’ does not say so"));
-        assertThat(ran.out())
+        assertThat(ran.lines())
                 .as("one unreadable record keeps no other out of the index")
                 .noneMatch(line -> line.contains("missing from the search index"));
-        assertThat(ran.out().get(ran.out().size() - 1)).endsWith("things are wrong.");
+        assertThat(ran.lines().get(ran.lines().size() - 1)).endsWith("things are wrong.");
     }
 
     @Test
@@ -116,7 +102,7 @@ class CheckEverythingTest {
         Ran ran = run("check", "--archive", studio);
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.err()).isEmpty();
-        assertThat(ran.out()).anyMatch(line -> line.startsWith("lot "));
+        assertThat(ran.lines()).anyMatch(line -> line.startsWith("lot "));
     }
 
     @ParameterizedTest
@@ -133,7 +119,7 @@ class CheckEverythingTest {
         Ran ran = run("check", "--archive", studio);
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.err()).isEmpty();
-        assertThat(ran.out())
+        assertThat(ran.lines())
                 .hasSizeGreaterThan(2)
                 .anyMatch(line -> line.contains("revision 1 ") && line.contains("do not give its hash"));
     }
@@ -148,7 +134,7 @@ class CheckEverythingTest {
                 "DROP VIEW pieces");
         Ran ran = run("check", "--archive", studio);
         assertThat(ran.code()).isEqualTo(1);
-        assertThat(ran.out())
+        assertThat(ran.lines())
                 .hasSize(6)
                 .anyMatch(line -> line.contains("has a trigger quiet that is not ours"))
                 .anyMatch(line -> line.endsWith("DROP VIEW \"my list\";"))

@@ -1,11 +1,10 @@
 package tenterbook.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tenterbook.app.Ran.run;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -53,19 +52,6 @@ class CommandsTest {
 
     private Path studio;
     private Path photo;
-
-    /** What one command did. */
-    private record Ran(int code, String out, String err) {}
-
-    private static Ran run(Object... words) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.commandLine()
-                .setOut(new PrintWriter(out))
-                .setErr(new PrintWriter(err))
-                .execute(Stream.of(words).map(Object::toString).toArray(String[]::new));
-        return new Ran(code, out.toString(), err.toString());
-    }
 
     @BeforeEach
     void fill() throws IOException {

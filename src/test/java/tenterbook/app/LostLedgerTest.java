@@ -1,10 +1,9 @@
 package tenterbook.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static tenterbook.app.Ran.run;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -30,18 +29,6 @@ import tenterbook.material.Source;
 class LostLedgerTest {
     @TempDir
     Path around;
-
-    private record Ran(int code, String out, String err) {}
-
-    private static Ran run(Object... words) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.commandLine()
-                .setOut(new PrintWriter(out))
-                .setErr(new PrintWriter(err))
-                .execute(Stream.of(words).map(Object::toString).toArray(String[]::new));
-        return new Ran(code, out.toString(), err.toString());
-    }
 
     private Path studio() throws IOException {
         Path studio = around.resolve("studio");
@@ -99,7 +86,7 @@ class LostLedgerTest {
             {"photos", "--archive", studio, "--from", around}
         }) {
             Ran ran = run(words);
-            assertThat(ran.code()).as(words[0] + ": " + ran.out + ran.err).isEqualTo(3);
+            assertThat(ran.code()).as(words[0] + ": " + ran.out() + ran.err()).isEqualTo(3);
             assertThat(ran.err())
                     .contains("The ledger of the archive in " + studio + " is gone")
                     .contains("Nothing was changed");
