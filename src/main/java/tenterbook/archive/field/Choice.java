@@ -24,12 +24,6 @@ public record Choice<E extends Enum<E>>(Codes<E> codes) implements Written<E> {
     }
 
     @Override
-    public JsonNode understood(JsonNode given, Reading reading, Faults faults, String at) {
-        E choice = read(given, faults, at);
-        return choice == null ? null : write(choice);
-    }
-
-    @Override
     public E parse(String text, Reading reading) {
         return codes.choice(text);
     }

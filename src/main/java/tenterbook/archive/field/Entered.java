@@ -7,29 +7,30 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /**
- * A value that a person writes in one line and that is stored with what was understood of it: a quantity, a date, a price.
+ * A value that a person writes in one line of a form of its own, and that is stored as another kind of value: a quantity, a date or a
+ * price with what was understood of it, a grade as a number.
  *
- * @param part how it is stored
+ * @param stored how it is stored
  * @param parser reads a line of text, which is not blank; refuses with an {@link IllegalArgumentException}
  * @param writer the line of text; empty where nothing is recorded
  */
-public record Entered<V>(Part<V> part, BiFunction<String, Reading, V> parser, Function<V, String> writer)
+public record Entered<V>(Value<V> stored, BiFunction<String, Reading, V> parser, Function<V, String> writer)
         implements Written<V> {
     @Override
     public JsonNode write(V value) {
-        return part.write(value);
+        return stored.write(value);
     }
 
     @Override
     public V read(JsonNode json, Faults faults, String at) {
-        return part.read(json, faults, at);
+        return stored.read(json, faults, at);
     }
 
     @Override
     public JsonNode understood(JsonNode given, Reading reading, Faults faults, String at) {
         return given.isTextual()
                 ? fromText(given.textValue(), reading, faults, at)
-                : part.understood(given, reading, faults, at);
+                : stored.understood(given, reading, faults, at);
     }
 
     @Override
@@ -42,8 +43,12 @@ public record Entered<V>(Part<V> part, BiFunction<String, Reading, V> parser, Fu
         return writer.apply(value);
     }
 
+    /** A part may be sent as its line of text as well. */
     @Override
     public ObjectNode schema() {
+        if (!(stored instanceof Part<?> part)) {
+            return stored.schema();
+        }
         ObjectNode schema = JsonNodeFactory.instance.objectNode();
         schema.putArray("oneOf")
                 .add(JsonNodeFactory.instance.objectNode().put("type", "string"))

@@ -32,12 +32,6 @@ public record Flag(boolean onlyYes) implements Written<Boolean> {
     }
 
     @Override
-    public JsonNode understood(JsonNode given, Reading reading, Faults faults, String at) {
-        Boolean value = read(given, faults, at);
-        return value == null ? null : write(value);
-    }
-
-    @Override
     public Boolean parse(String text, Reading reading) {
         return switch (text) {
             case "yes", "on", "1", "true" -> true;

@@ -55,12 +55,6 @@ public record Numeric<N extends Number>(
     }
 
     @Override
-    public JsonNode understood(JsonNode given, Reading reading, Faults faults, String at) {
-        N number = read(given, faults, at);
-        return number == null ? null : write(number);
-    }
-
-    @Override
     public N parse(String text, Reading reading) {
         String plain = text.replaceAll("\\s*(?:" + suffix + ")$", "");
         if (whole) {

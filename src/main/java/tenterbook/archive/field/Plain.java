@@ -37,8 +37,8 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
             text -> time(text, LocalDateTime::parse, "2024-03-05T10:15"));
 
     /** Day and time as the clock on the wall shows it; stored with its seconds, written without where there are none. */
-    public static final Spelled<LocalDateTime> WALL_CLOCK =
-            new Spelled<>(LOCAL_TIME, LOCAL_TIME.parse(), LocalDateTime::toString);
+    public static final Entered<LocalDateTime> WALL_CLOCK =
+            new Entered<>(LOCAL_TIME, LOCAL_TIME::parse, LocalDateTime::toString);
 
     /** ISO 4217. */
     public static final Plain<Currency> CURRENCY =
@@ -84,12 +84,6 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
             faults.add(at, e.getMessage());
             return null;
         }
-    }
-
-    @Override
-    public JsonNode understood(JsonNode given, Reading reading, Faults faults, String at) {
-        V value = read(given, faults, at);
-        return value == null ? null : write(value);
     }
 
     @Override

@@ -29,7 +29,7 @@ public final class Schemas {
         } else if (value instanceof ListOf<?> list) {
             inner(list.element(), schemas);
         } else if (value instanceof Entered<?> entered) {
-            collect(entered.part(), schemas);
+            inner(entered.stored(), schemas);
         }
     }
 }

@@ -4,7 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -33,13 +35,14 @@ final class UnknownFields {
 
     private static void inside(Value<?> value, JsonNode old, JsonNode fresh) {
         if (value instanceof Entered<?> entered) {
-            inside(entered.part(), old, fresh);
+            inside(entered.stored(), old, fresh);
         } else if (value instanceof Part<?> part && old instanceof ObjectNode from && fresh instanceof ObjectNode to) {
             carry(part, from, to);
         } else if (value instanceof ListOf<?> list
                 && list.element() instanceof Part<?> row
                 && old instanceof ArrayNode from
-                && fresh instanceof ArrayNode to) {
+                && fresh instanceof ArrayNode to
+                && anyInside(value, old)) {
             rows(row, from, to).forEach((was, is) -> carry(row, (ObjectNode) from.get(was), (ObjectNode) to.get(is)));
         }
     }
@@ -56,7 +59,7 @@ final class UnknownFields {
 
     private static boolean anyInside(Value<?> value, JsonNode old) {
         if (value instanceof Entered<?> entered) {
-            return any(entered.part(), old);
+            return anyInside(entered.stored(), old);
         }
         if (value instanceof Part<?> part) {
             return any(part, old);
@@ -67,36 +70,27 @@ final class UnknownFields {
                 && old.valueStream().anyMatch(each -> any(row, each));
     }
 
-    /** Which fresh row an old one became, by place; an old row that holds nothing unknown is left out, as is one that went. */
+    private record Pair(int was, int is, int alike) {}
+
+    /** Which fresh row an old one became, by place, the most alike first; an old row that went is left out. */
     private static Map<Integer, Integer> rows(Part<?> part, ArrayNode old, ArrayNode fresh) {
-        List<Integer> open = new ArrayList<>();
-        for (int i = 0; i < old.size(); i++) {
-            if (old.get(i).isObject()) {
-                open.add(i);
-            }
-        }
-        Map<Integer, Integer> became = new HashMap<>();
-        for (int enough = Integer.MAX_VALUE; enough > 0; ) {
-            int best = 0;
-            int bestOld = -1;
-            int bestFresh = -1;
-            for (int was : open) {
-                for (int is = 0; is < fresh.size(); is++) {
-                    int alike = became.containsValue(is) ? 0 : alike(part, old.get(was), fresh.get(is), was == is);
-                    if (alike > best) {
-                        best = alike;
-                        bestOld = was;
-                        bestFresh = is;
-                    }
+        List<Pair> pairs = new ArrayList<>();
+        for (int was = 0; was < old.size(); was++) {
+            for (int is = 0; old.get(was).isObject() && is < fresh.size(); is++) {
+                int alike = alike(part, old.get(was), fresh.get(is), was == is);
+                if (alike > 0) {
+                    pairs.add(new Pair(was, is, alike));
                 }
             }
-            enough = best;
-            if (best > 0) {
-                became.put(bestOld, bestFresh);
-                open.remove(Integer.valueOf(bestOld));
+        }
+        pairs.sort(Comparator.comparingInt(Pair::alike).reversed());
+        Map<Integer, Integer> became = new HashMap<>();
+        Set<Integer> taken = new HashSet<>();
+        for (Pair pair : pairs) {
+            if (!became.containsKey(pair.was) && taken.add(pair.is)) {
+                became.put(pair.was, pair.is);
             }
         }
-        became.keySet().removeIf(was -> !any(part, old.get(was)));
         return became;
     }
 

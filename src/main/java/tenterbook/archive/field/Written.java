@@ -14,6 +14,12 @@ public interface Written<V> extends Value<V> {
     /** As {@link #parse} takes it; empty where nothing is recorded. */
     String text(V value);
 
+    @Override
+    default JsonNode understood(JsonNode given, Reading reading, Faults faults, String at) {
+        V value = read(given, faults, at);
+        return value == null ? null : write(value);
+    }
+
     /** The text of a stored value; empty where it cannot be read. */
     default String textOf(JsonNode stored) {
         V value = stored == null || stored.isMissingNode() || stored.isNull() ? null : read(stored, new Faults(), "");

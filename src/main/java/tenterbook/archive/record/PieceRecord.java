@@ -9,11 +9,11 @@ import static tenterbook.measure.Unit.CELSIUS;
 import static tenterbook.measure.Unit.CENTIMETRE;
 import static tenterbook.measure.Unit.GRAM;
 
+import tenterbook.archive.field.Entered;
 import tenterbook.archive.field.Flag;
 import tenterbook.archive.field.Numeric;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Plain;
-import tenterbook.archive.field.Spelled;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.Event;
@@ -93,8 +93,8 @@ public final class PieceRecord {
             .built(v -> new Fault(v.get("kind"), v.get("where"), v.get("note")));
 
     /** Worst grade of the grey scale, 1 to 5 in half steps. */
-    private static final Spelled<Double> GRADE =
-            new Spelled<>(Numeric.DECIMAL, CareTest::readGrade, CareTest::gradeWords);
+    private static final Entered<Double> GRADE =
+            new Entered<>(Numeric.DECIMAL, (text, reading) -> CareTest.readGrade(text), CareTest::gradeWords);
 
     private static final Part<CareTest> CARE_TEST = Part.<CareTest>of("care-test")
             .choice("kind", StoredCodes.CARE_TEST, CareTest::kind)

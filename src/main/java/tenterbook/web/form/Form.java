@@ -4,21 +4,12 @@ import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import tenterbook.measure.Basis;
-import tenterbook.measure.DateText;
-import tenterbook.measure.Money;
-import tenterbook.measure.PartialDate;
-import tenterbook.measure.Quantity;
-import tenterbook.measure.QuantityText;
-import tenterbook.measure.QuantityWords;
-import tenterbook.measure.Unit;
 
 /**
  * The fields of one form as text, and the problems found in reading them.
@@ -162,52 +153,12 @@ public final class Form {
                 .allMatch(entry -> entry.getValue().stream().allMatch(String::isBlank));
     }
 
-    /** Every field that has something in it, by its full name; basis fields and marks of rows left out. */
-    public Map<String, String> entries() {
-        Map<String, String> entries = new java.util.TreeMap<>(Form::byRow);
-        values.forEach((name, list) -> {
-            String value = String.join(", ", list).strip();
-            if (!value.isEmpty() && !name.endsWith(".there")) {
-                entries.put(name, value);
-            }
-        });
-        return entries;
-    }
-
-    /** Orders names so that row 10 comes after row 9. */
-    private static int byRow(String first, String second) {
-        String[] a = first.split("\\.");
-        String[] b = second.split("\\.");
-        for (int i = 0; i < Math.min(a.length, b.length); i++) {
-            boolean numbers = a[i].matches("\\d{1,4}") && b[i].matches("\\d{1,4}");
-            int order =
-                    numbers ? Integer.compare(Integer.parseInt(a[i]), Integer.parseInt(b[i])) : a[i].compareTo(b[i]);
-            if (order != 0) {
-                return order;
-            }
-        }
-        return Integer.compare(a.length, b.length);
-    }
-
     // ---- changing
 
     public Form put(String field, Object value) {
         String text = value == null ? "" : value.toString();
         values.put(name(field), new ArrayList<>(List.of(text)));
         return this;
-    }
-
-    public void put(String field, Quantity quantity) {
-        if (quantity.recorded()) {
-            put(field, quantity.entered().isBlank() ? QuantityWords.value(quantity) : quantity.entered());
-            if (quantity.basis() != Basis.UNKNOWN) {
-                put(field + ".basis", quantity.basis());
-            }
-        }
-    }
-
-    public void put(String field, PartialDate date) {
-        put(field, date.entered());
     }
 
     /** Adds an empty row after the last, or takes one away: 'add steps', 'drop steps.2', 'add steps.0.charges'. */
@@ -271,21 +222,6 @@ public final class Form {
         return value(field).strip();
     }
 
-    /** @param usual the unit meant where none is typed */
-    public Quantity quantity(String field, Unit usual) {
-        Quantity read = read(field, Quantity.UNRECORDED, text -> QuantityText.read(text, usual));
-        String basis = text(field + ".basis");
-        return basis.isEmpty() || !read.recorded() ? read : read.withBasis(choice(field + ".basis", Basis.values()));
-    }
-
-    public PartialDate date(String field) {
-        return read(field, PartialDate.UNRECORDED, DateText::read);
-    }
-
-    public Money money(String field, Currency usual) {
-        return read(field, null, text -> Money.read(text, usual));
-    }
-
     /** One of {@code choices} by its word; null where none is chosen. */
     public <E extends Enum<E>> E choice(String field, E[] choices) {
         return read(field, null, text -> {
@@ -320,42 +256,5 @@ public final class Form {
                 throw new IllegalArgumentException("“%s” is not a whole number.".formatted(text), e);
             }
         });
-    }
-
-    public Double decimal(String field) {
-        return read(field, null, text -> {
-            Quantity number = QuantityText.read(text.replaceAll("\\s*(%|mm)$", ""), Unit.COUNT);
-            if (!number.known()) {
-                return null;
-            }
-            if (number.isRange()) {
-                throw new IllegalArgumentException("One number is expected here; found “%s”.".formatted(text));
-            }
-            return number.low();
-        });
-    }
-
-    /** Reads each row that has something in it. */
-    public <T> List<T> each(String part, Function<Form, T> reader) {
-        List<T> list = new ArrayList<>();
-        for (Form row : rows(part)) {
-            if (!row.blank()) {
-                T value = reader.apply(row);
-                if (value != null) {
-                    list.add(value);
-                }
-            }
-        }
-        return list;
-    }
-
-    /** Builds a record, turning what its constructor refuses into a problem of the field. */
-    public <T> T build(String field, java.util.function.Supplier<T> maker) {
-        try {
-            return maker.get();
-        } catch (IllegalArgumentException e) {
-            problem(field, e.getMessage());
-            return null;
-        }
     }
 }

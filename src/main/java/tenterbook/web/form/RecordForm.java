@@ -76,7 +76,8 @@ public class RecordForm<T> {
         }
         Faults faults = new Faults();
         Map<String, String> rows = new LinkedHashMap<>();
-        ObjectNode typed = object(part, form, faults, "", rows);
+        Input input = new Input(new Reading(currency.get()), faults, rows);
+        ObjectNode typed = object(part, form, input, "");
         if (before != null) {
             part.keep(notShown, before, typed);
         }
@@ -132,35 +133,38 @@ public class RecordForm<T> {
 
     // ---- from the form to the record
 
-    private ObjectNode object(Part<?> described, Form form, Faults faults, String at, Map<String, String> rows) {
+    /** What a reading goes by and gathers: the names in the form of rows are kept by their place in the record. */
+    private record Input(Reading reading, Faults faults, Map<String, String> rows) {}
+
+    private ObjectNode object(Part<?> described, Form form, Input input, String at) {
         ObjectNode object = JsonNodeFactory.instance.objectNode();
         for (Field<?, ?> field : described.fields()) {
-            String inside = faults.inside(at, field.name());
-            JsonNode json = value(field.value(), field.name(), form, faults, inside, rows);
+            String inside = input.faults.inside(at, field.name());
+            JsonNode json = value(field.value(), field.name(), form, input, inside);
             if (json != null && !(json.isContainerNode() && json.isEmpty())) {
                 object.set(field.name(), json);
-            } else if (field.required() && !faults.within(inside)) {
-                faults.add(inside, FieldWords.missing(described, field));
+            } else if (field.required() && !input.faults.within(inside)) {
+                input.faults.add(inside, FieldWords.missing(described, field));
             }
         }
         return object;
     }
 
-    private JsonNode value(Value<?> value, String name, Form form, Faults faults, String at, Map<String, String> rows) {
+    private JsonNode value(Value<?> value, String name, Form form, Input input, String at) {
         if (value instanceof Written<?> written) {
-            return withBasis(written.fromText(form.text(name), new Reading(currency.get()), faults, at), name, form);
+            return withBasis(written.fromText(form.text(name), input.reading, input.faults, at), name, form);
         }
         if (value instanceof Part<?> inner) {
             Form inside = form.inside(name);
-            return inside.blank() ? null : object(inner, inside, faults, at, rows);
+            return inside.blank() ? null : object(inner, inside, input, at);
         }
         ArrayNode array = JsonNodeFactory.instance.arrayNode();
         if (value instanceof ListOf<?> list && list.element() instanceof Part<?> row) {
             for (Form each : form.rows(name)) {
                 if (!each.checked("leaveOut") && !untouched(name, each)) {
                     String place = at + "." + array.size();
-                    rows.put(place, each.at());
-                    array.add(object(row, each, faults, place, rows));
+                    input.rows.put(place, each.at());
+                    array.add(object(row, each, input, place));
                 }
             }
         } else {

@@ -154,7 +154,7 @@ public final class Editor<T> {
                 && id.isEmpty()
                 && RecordView.RESERVED.equals(forms.kind().id().apply(record))) {
             form.problem(
-                    numberField(form),
+                    forms.part().key(),
                     "“%s” is the address of the empty form. Choose another name.".formatted(RecordView.RESERVED));
         }
         if (record == null || form.hasProblems()) {
@@ -220,13 +220,9 @@ public final class Editor<T> {
         return "Saved %s %s.".formatted(about.called(), forms.kind().id().apply(saved.record()));
     }
 
-    private String numberField(Form form) {
-        return form.has("number") || about.base().equals("/pieces") ? "number" : "id";
-    }
-
     private void conflict(Context ctx, String id, Form form, T record, Conflict e) {
         if (id.isEmpty()) {
-            form.problem(numberField(form), e.getMessage());
+            form.problem(forms.part().key(), e.getMessage());
             refuse(ctx, 409, id, 0, form, List.of(), "");
             return;
         }

@@ -21,8 +21,9 @@ class FieldWordsTest {
             });
         } else if (value instanceof ListOf<?> list) {
             add(list.element(), keys);
-        } else if (value instanceof Entered<?> entered && !entered.part().name().startsWith("quantity")) {
-            add(entered.part(), keys);
+        } else if (value instanceof Entered<?> entered
+                && !(entered.stored() instanceof Part<?> part && part.name().startsWith("quantity"))) {
+            add(entered.stored(), keys);
         }
     }
 

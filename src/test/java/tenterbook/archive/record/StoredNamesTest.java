@@ -13,7 +13,6 @@ import tenterbook.archive.field.Choice;
 import tenterbook.archive.field.Entered;
 import tenterbook.archive.field.ListOf;
 import tenterbook.archive.field.Part;
-import tenterbook.archive.field.Spelled;
 import tenterbook.archive.field.Value;
 
 /**
@@ -43,9 +42,7 @@ class StoredNamesTest {
         } else if (value instanceof ListOf<?> list) {
             add(at + ".*", list.element(), names);
         } else if (value instanceof Entered<?> entered) {
-            add(at, entered.part(), names);
-        } else if (value instanceof Spelled<?> spelled) {
-            add(at, spelled.stored(), names);
+            add(at, entered.stored(), names);
         } else if (value instanceof Choice<?> choice) {
             choice.codes()
                     .all()
