@@ -37,15 +37,17 @@ class RoomsTest {
     private static final Map<String, Set<String>> MAY_KNOW = new LinkedHashMap<>();
 
     static {
-        MAY_KNOW.put("measure", Set.of());
-        MAY_KNOW.put("colour", Set.of());
-        MAY_KNOW.put("board", Set.of("measure"));
-        MAY_KNOW.put("material", Set.of("measure"));
-        MAY_KNOW.put("recipe", Set.of("measure", "colour", "board", "material"));
-        MAY_KNOW.put("piece", Set.of("measure", "colour", "board", "material", "recipe"));
-        MAY_KNOW.put("ledger", Set.of("measure"));
-        MAY_KNOW.put("photo", Set.of("measure", "colour", "ledger"));
-        Set<String> kept = Set.of("measure", "colour", "board", "material", "recipe", "piece", "ledger", "photo");
+        MAY_KNOW.put("words", Set.of());
+        MAY_KNOW.put("measure", Set.of("words"));
+        MAY_KNOW.put("colour", Set.of("words"));
+        MAY_KNOW.put("board", Set.of("words", "measure"));
+        MAY_KNOW.put("material", Set.of("words", "measure"));
+        MAY_KNOW.put("recipe", Set.of("words", "measure", "colour", "board", "material"));
+        MAY_KNOW.put("piece", Set.of("words", "measure", "colour", "board", "material", "recipe"));
+        MAY_KNOW.put("ledger", Set.of("words", "measure"));
+        MAY_KNOW.put("photo", Set.of("words", "measure", "colour", "ledger"));
+        Set<String> kept =
+                Set.of("words", "measure", "colour", "board", "material", "recipe", "piece", "ledger", "photo");
         MAY_KNOW.put("archive", kept);
         MAY_KNOW.put("facts", with(kept, "archive"));
         MAY_KNOW.put("label", with(kept, "archive", "facts"));

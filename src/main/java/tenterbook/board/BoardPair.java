@@ -3,6 +3,7 @@ package tenterbook.board;
 import java.util.List;
 import java.util.Optional;
 import tenterbook.measure.Quantity;
+import tenterbook.words.Refusal;
 
 /**
  * Two boards between which folded cloth is clamped: what stands raised on one meets what stands raised on the other.
@@ -41,8 +42,7 @@ public record BoardPair(
                 : List.copyOf(states);
         notes = notes == null ? "" : notes.strip();
         if (states.stream().map(BoardState::name).distinct().count() < states.size()) {
-            throw new IllegalArgumentException(
-                    "Board pair %s has two states of one name; each recarving gets a name of its own".formatted(id));
+            throw Refusal.of("board.two-states-alike", "board", id);
         }
     }
 

@@ -3,6 +3,7 @@ package tenterbook.board;
 import java.util.List;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
+import tenterbook.words.Refusal;
 
 /**
  * A board pair as it was from one carving to the next. Recarving opens a new state; pieces keep the state they were made
@@ -25,8 +26,7 @@ public record BoardState(
         holeCount = holeCount == null ? Quantity.UNRECORDED : holeCount;
         holes = holes == null ? List.of() : List.copyOf(holes);
         if (holes.stream().map(Hole::name).distinct().count() < holes.size()) {
-            throw new IllegalArgumentException(
-                    "State %s names two holes alike; give each its own name".formatted(name));
+            throw Refusal.of("board.two-holes-alike", "state", name);
         }
     }
 }

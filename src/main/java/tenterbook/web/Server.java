@@ -61,6 +61,7 @@ import tenterbook.web.page.StudioPages;
 import tenterbook.web.page.VerifyPages;
 import tenterbook.web.page.WaitingPages;
 import tenterbook.web.page.WorkPages;
+import tenterbook.words.Conventions;
 
 /** The server: on loopback alone, guarded, with its routes and its answers to what goes wrong. */
 public final class Server implements AutoCloseable {
@@ -140,6 +141,7 @@ public final class Server implements AutoCloseable {
         }
         config.staticFiles.enableWebjars();
         RoutesConfig routes = config.routes;
+        routes.before(ctx -> Words.writeFor(Conventions.english()));
         routes.before(Guard::check);
         PhotoShelf shelf = new PhotoShelf(site);
         new PiecesPages(site).routes(routes);

@@ -1,0 +1,169 @@
+package tenterbook.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.ibm.icu.text.MessageFormat;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** The message bundles hold what is used, all of it and no more. */
+class BundlesTest {
+    private static final Pattern KEY = Pattern.compile("[a-z][a-z0-9-]*(\\.[A-Za-z0-9_-]+)+\\.?|[a-z][a-z0-9-]*\\.");
+    private static final Pattern TAG = Pattern.compile("<(/?)([a-z][A-Za-z]*)>");
+
+    private static Map<String, String> patterns() {
+        Map<String, String> patterns = new TreeMap<>();
+        Sources.read(Path.of("src/main/resources/words"), ".properties").forEach((file, text) -> {
+            Properties read = new Properties();
+            try {
+                read.load(new StringReader(text));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+            String bundle = file.substring(0, file.length() - ".properties".length());
+            read.forEach((key, pattern) -> patterns.put(bundle + "." + key, (String) pattern));
+            assertThat(text.lines().filter(line -> line.matches("[^#\\s].*=.*")).count())
+                    .as("%s says each of its keys once, on a line of its own".formatted(file))
+                    .isEqualTo(read.size());
+        });
+        return patterns;
+    }
+
+    /** Patterns of the English bundles, which hold every key. */
+    private static Map<String, String> english() {
+        return patterns().entrySet().stream()
+                .filter(entry -> !entry.getKey().split("\\.")[0].contains("_"))
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, (a, b) -> a, TreeMap::new));
+    }
+
+    @Test
+    void everyMessageThatIsAskedForIsThere() {
+        Map<String, String> there = english();
+        Set<String> missing = new TreeSet<>();
+        Set<String> asked = new TreeSet<>();
+        for (String source : Sources.all()) {
+            for (List<String> call : Sources.calls(source)) {
+                for (String key : Sources.literals(call.get(0))) {
+                    if (KEY.matcher(key).matches()) {
+                        asked.add(key);
+                        boolean found = key.endsWith(".")
+                                ? there.keySet().stream().anyMatch(each -> each.startsWith(key))
+                                : there.containsKey(key);
+                        if (!found) {
+                            missing.add(key);
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(missing).as("keys that no bundle has").isEmpty();
+        assertThat(asked).hasSizeGreaterThan(there.size() / 4);
+    }
+
+    @Test
+    void everyMessageIsUsed() {
+        Set<String> used = new TreeSet<>();
+        Pattern quoted = Pattern.compile("\"(" + KEY.pattern() + ")\"");
+        Sources.all().forEach(source -> quoted.matcher(source).results().forEach(key -> used.add(key.group(1))));
+        List<String> prefixes = used.stream().filter(key -> key.endsWith(".")).toList();
+        assertThat(english().keySet().stream()
+                        .filter(key -> !used.contains(key) && prefixes.stream().noneMatch(key::startsWith)))
+                .as("messages that nothing asks for")
+                .isEmpty();
+    }
+
+    @Test
+    void aMessageIsGivenTheArgumentsItNames() {
+        Map<String, String> there = english();
+        List<String> wrong = new ArrayList<>();
+        for (String source : Sources.all()) {
+            for (List<String> call : Sources.calls(source)) {
+                String key = call.get(0).replaceAll("^\"|\"$", "");
+                Set<String> given = new TreeSet<>();
+                for (int i = 1; i < call.size(); i += 2) {
+                    given.add(call.get(i).replaceAll("^\"|\"$", ""));
+                }
+                if (there.containsKey(key) && given.stream().allMatch(name -> name.matches("[A-Za-z]+"))) {
+                    Set<String> named = names(there.get(key));
+                    if (!named.equals(given)) {
+                        wrong.add("%s names %s and is given %s".formatted(key, named, given));
+                    }
+                }
+            }
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    private static Set<String> names(String pattern) {
+        Set<String> names = new TreeSet<>(new MessageFormat(pattern).getArgumentNames());
+        TAG.matcher(pattern)
+                .results()
+                .map(tag -> tag.group(2))
+                .filter(tag -> !Set.of("b", "i", "code").contains(tag))
+                .forEach(names::add);
+        return names;
+    }
+
+    @Test
+    void aTranslationNamesNoOtherArgumentsAndNoOtherKeys() {
+        Map<String, String> english = english();
+        patterns().forEach((key, pattern) -> {
+            String original = key.replaceFirst("_[A-Za-z_]+(?=\\.)", "");
+            assertThat(english).containsKey(original);
+            assertThat(names(pattern)).as(key).isEqualTo(names(english.get(original)));
+        });
+    }
+
+    @Test
+    void markupIsClosedInTheOrderItIsOpened() {
+        patterns().forEach((key, pattern) -> {
+            Deque<String> open = new ArrayDeque<>();
+            Matcher tag = TAG.matcher(pattern);
+            while (tag.find()) {
+                if (tag.group(1).isEmpty()) {
+                    open.push(tag.group(2));
+                } else {
+                    assertThat(open.poll()).as(key).isEqualTo(tag.group(2));
+                }
+            }
+            assertThat(open).as(key).isEmpty();
+        });
+    }
+
+    /** Their keys are put together from a constant's code, which no reading of the source can follow. */
+    @Test
+    void everyConstantWithAWordHasOne() throws ClassNotFoundException {
+        List<Class<?>> types = new ArrayList<>();
+        for (Map.Entry<String, String> source :
+                Sources.read(Sources.JAVA, ".java").entrySet()) {
+            if (source.getValue().matches("(?s).*\\benum \\w+ implements [\\w, ]*\\bWorded\\b.*")) {
+                Class<?> type = Class.forName("tenterbook."
+                        + source.getKey().replaceFirst("\\.java$", "").replace('/', '.'));
+                types.add(type);
+                types.addAll(List.of(type.getDeclaredClasses()));
+            }
+        }
+        for (Class<?> type : types) {
+            if (type.isEnum() && Worded.class.isAssignableFrom(type)) {
+                for (Object constant : type.getEnumConstants()) {
+                    assertThat(((Worded) constant).inEnglish()).isNotBlank();
+                }
+            }
+        }
+    }
+}
