@@ -8,17 +8,6 @@ const wait = (milliseconds, work) => {
   };
 };
 
-/** Times in the reader's own zone and language. */
-function tellTimes(root) {
-  for (const time of root.querySelectorAll("time[data-time]")) {
-    const at = new Date(time.dataset.time);
-    if (!Number.isNaN(at.getTime())) {
-      time.textContent = at.toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
-      time.dateTime = time.dataset.time;
-    }
-  }
-}
-
 /** Beneath a quantity: what it means in both systems of units, or why it is not clear yet. */
 const understand = async (input) => {
   const line = document.getElementById(`${input.id}-read`);
@@ -298,7 +287,6 @@ function slide(figure) {
 }
 
 function begin() {
-  tellTimes(document);
   for (const input of document.querySelectorAll("input[data-unit]")) if (input.value) understand(input);
   document.addEventListener("input", (event) => { if (event.target.dataset?.unit) understandSoon(event.target); });
   document.querySelectorAll("form[data-draft]").forEach(keepDrafts);

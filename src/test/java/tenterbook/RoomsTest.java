@@ -39,7 +39,7 @@ class RoomsTest {
     static {
         MAY_KNOW.put("words", Set.of());
         MAY_KNOW.put("measure", Set.of("words"));
-        MAY_KNOW.put("colour", Set.of("words"));
+        MAY_KNOW.put("colour", Set.of("words", "measure"));
         MAY_KNOW.put("board", Set.of("words", "measure"));
         MAY_KNOW.put("material", Set.of("words", "measure"));
         MAY_KNOW.put("recipe", Set.of("words", "measure", "colour", "board", "material"));

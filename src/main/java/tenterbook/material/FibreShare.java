@@ -1,5 +1,8 @@
 package tenterbook.material;
 
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Refusal;
+
 /**
  * One fibre of a cloth.
  *
@@ -12,8 +15,7 @@ public record FibreShare(String fibre, Double percent, String purpose) {
         fibre = fibre == null ? "" : fibre.strip();
         purpose = purpose == null ? "" : purpose.strip();
         if (percent != null && !(percent > 0 && percent <= 100)) {
-            throw new IllegalArgumentException(
-                    "A fibre's share is above 0 and at most 100 percent; found %s for %s".formatted(percent, fibre));
+            throw Refusal.of("material.share", "percent", NumberWords.plain(percent), "fibre", fibre);
         }
     }
 }

@@ -1,7 +1,10 @@
 package tenterbook.measure;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** How a quantity is known. */
-public enum Basis {
+public enum Basis implements Worded {
     MEASURED("measured"),
     ESTIMATED("estimated"),
     REMEMBERED("remembered"),
@@ -13,6 +16,11 @@ public enum Basis {
 
     Basis(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("measure.basis." + word);
     }
 
     @Override

@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * Reads a date as people write it: '2024-03-05', '5 March 2024', 'March 2024', 'spring 2021', '2019', 'about 2019',
@@ -39,7 +41,7 @@ public final class DateText {
 
     /**
      * @return {@link PartialDate#UNRECORDED} for null or blank text
-     * @throws IllegalArgumentException with a sentence for the person who typed it
+     * @throws Refusal with a sentence for the person who typed it
      */
     public static PartialDate read(String text) {
         if (text == null || text.isBlank()) {
@@ -47,7 +49,7 @@ public final class DateText {
         }
         String entered = text.strip();
         if (entered.length() > LONGEST) {
-            throw refusal(entered.substring(0, LONGEST) + "…", "it is too long; keep the story in the notes");
+            throw refusal(entered.substring(0, LONGEST) + "…", Message.of("measure.date.too-long"));
         }
         String plain = entered.toLowerCase(Locale.ROOT)
                 .replace('–', '-')
@@ -79,7 +81,7 @@ public final class DateText {
             LocalDate[] span = span(plain, entered);
             return new PartialDate(entered, span[0], span[1], about);
         } catch (DateTimeException e) {
-            throw refusal(entered, "there is no such day");
+            throw refusal(entered, Message.of("measure.date.no-such-day"));
         }
     }
 
@@ -124,19 +126,19 @@ public final class DateText {
                 case "summer" -> 6;
                 case "autumn", "fall" -> 9;
                 case "winter" -> 12;
-                default -> throw refusal(entered, "“" + words.group(2) + "” is not a month or a season");
+                default -> throw refusal(entered, Message.of("measure.date.no-month", "word", words.group(2)));
             };
             LocalDate from = LocalDate.of(year, first, 1);
             return new LocalDate[] {from, from.plusMonths(3).minusDays(1)};
         }
-        throw refusal(entered, "");
+        throw Refusal.of("measure.date.unreadable", "entered", entered);
     }
 
     private static LocalDate[] numeric(String[] part, boolean dots, String entered) {
         int first = Integer.parseInt(part[0]);
         int second = Integer.parseInt(part[1]);
         if (!dots && first <= 12 && second <= 12 && first != second) {
-            throw refusal(entered, "it can be read in two ways (day first or month first)");
+            throw refusal(entered, Message.of("measure.date.two-readings"));
         }
         boolean monthFirst = !dots && second > 12;
         return monthFirst ? day(part[2], part[0], part[1]) : day(part[2], part[1], part[0]);
@@ -161,10 +163,7 @@ public final class DateText {
         return new LocalDate[] {of.atDay(1), of.atEndOfMonth()};
     }
 
-    /** @param why beyond its being no date; may be empty */
-    private static IllegalArgumentException refusal(String entered, String why) {
-        return new IllegalArgumentException(
-                "“%s” was not understood as a date%s. Expected something like ‘2024-03-05’, ‘March 2024’, ‘about 2019’ or ‘forgot’."
-                        .formatted(entered, why.isEmpty() ? "" : ": " + why));
+    private static Refusal refusal(String entered, Message why) {
+        return Refusal.of("measure.date.unreadable-why", "entered", entered, "why", why);
     }
 }

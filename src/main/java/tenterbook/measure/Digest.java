@@ -4,6 +4,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.regex.Pattern;
+import tenterbook.words.Refusal;
 
 /**
  * A SHA-256 digest (FIPS 180-4): the name of a photograph and of a revision, so that neither can be passed for a
@@ -14,10 +15,10 @@ import java.util.regex.Pattern;
 public record Digest(String hex) implements Comparable<Digest> {
     private static final Pattern FORM = Pattern.compile("[0-9a-f]{64}");
 
-    /** @throws IllegalArgumentException if {@code hex} is not 64 lower-case hexadecimal digits */
+    /** @throws Refusal if {@code hex} is not 64 lower-case hexadecimal digits */
     public Digest {
         if (hex == null || !FORM.matcher(hex).matches()) {
-            throw new IllegalArgumentException("A SHA-256 digest is 64 lower-case hexadecimal digits; found: " + hex);
+            throw Refusal.of("measure.digest", "found", String.valueOf(hex));
         }
     }
 

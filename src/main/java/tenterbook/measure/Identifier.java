@@ -1,6 +1,8 @@
 package tenterbook.measure;
 
 import java.util.regex.Pattern;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * The name by which a record is known for ever. Each kind of record has a type of its own, so that a board's name cannot
@@ -15,15 +17,13 @@ public interface Identifier {
     /**
      * {@code value} without surrounding space, checked.
      *
-     * @param kind what it names, for the message
-     * @throws IllegalArgumentException if it is empty, longer than 40 or holds anything but letters, digits, '.', '-', '_'
+     * @param kind what it names, with its article, as in 'A board pair'
+     * @throws Refusal if it is empty, longer than 40 or holds anything but letters, digits, '.', '-', '_'
      */
-    static String checked(String kind, String value) {
+    static String checked(Message kind, String value) {
         String plain = value == null ? "" : value.strip();
         if (!FORM.matcher(plain).matches()) {
-            throw new IllegalArgumentException(
-                    "A %s is named with up to 40 letters, digits, hyphens, dots or underscores, beginning with a letter or digit; found “%s”."
-                            .formatted(kind, plain));
+            throw Refusal.of("measure.identifier", "kind", kind, "found", plain);
         }
         return plain;
     }

@@ -7,6 +7,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import tenterbook.words.Conventions;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /**
  * An amount of money in one currency.
@@ -14,7 +18,7 @@ import java.util.regex.Pattern;
  * @param amount in whole currency units, not negative, with the currency's own number of decimals
  * @param currency an ISO 4217 code
  */
-public record Money(BigDecimal amount, Currency currency) {
+public record Money(BigDecimal amount, Currency currency) implements Written {
     private static final Map<String, String> SIGNS = Map.of("€", "EUR", "$", "USD", "£", "GBP", "¥", "JPY");
     private static final Pattern FORM = Pattern.compile(
             "(?<before>[€$£¥]|[A-Za-z]{3})?\\s*(?<number>\\d[\\d., '’]*)\\s*(?<after>[€$£¥]|[A-Za-z]{3})?");
@@ -27,7 +31,7 @@ public record Money(BigDecimal amount, Currency currency) {
 
     public Money {
         if (amount.signum() < 0) {
-            throw new IllegalArgumentException("A price is not negative; found " + amount);
+            throw Refusal.of("measure.money.negative", "amount", amount);
         }
         amount = amount.setScale(Math.max(0, currency.getDefaultFractionDigits()), RoundingMode.UNNECESSARY);
     }
@@ -37,18 +41,18 @@ public record Money(BigDecimal amount, Currency currency) {
      *
      * @param usual the currency meant where the text names none
      * @return null for blank text
-     * @throws IllegalArgumentException with a sentence for the person who typed it
+     * @throws Refusal with a sentence for the person who typed it
      */
     public static Money read(String text, Currency usual) {
         if (text == null || text.isBlank()) {
             return null;
         }
         if (text.strip().length() > LONGEST) {
-            throw refusal(text.strip().substring(0, LONGEST) + "…", "it is too long");
+            throw refusal(text.strip().substring(0, LONGEST) + "…", Message.of("measure.money.too-long"));
         }
         Matcher form = FORM.matcher(text.replaceAll("[\\s\\p{Z}]+", " ").strip());
         if (!form.matches() || form.group("before") != null && form.group("after") != null) {
-            throw refusal(text, "it is not one amount");
+            throw refusal(text, Message.of("measure.money.not-one"));
         }
         String sign = form.group("before") != null ? form.group("before") : form.group("after");
         Currency currency = usual;
@@ -56,7 +60,7 @@ public record Money(BigDecimal amount, Currency currency) {
             try {
                 currency = Currency.getInstance(SIGNS.getOrDefault(sign, sign.toUpperCase(Locale.ROOT)));
             } catch (IllegalArgumentException e) {
-                throw refusal(text, "“" + sign + "” is not a currency code");
+                throw refusal(text, Message.of("measure.money.no-currency", "sign", sign));
             }
         }
         String digits = form.group("number").strip();
@@ -65,32 +69,32 @@ public record Money(BigDecimal amount, Currency currency) {
             String decimals = whole.group("decimals") == null ? "" : "." + whole.group("decimals");
             digits = whole.group("whole").replaceAll("\\D", "") + decimals;
         } else {
-            throw refusal(text, "“" + digits + "” is not one number");
+            throw refusal(text, Message.of("measure.money.not-one-number", "digits", digits));
         }
         try {
             return new Money(new BigDecimal(digits), currency);
         } catch (ArithmeticException | NumberFormatException e) {
-            throw refusal(text, "it has too many decimals for " + currency.getCurrencyCode());
+            throw refusal(text, Message.of("measure.money.decimals", "currency", currency));
         }
     }
 
-    private static IllegalArgumentException refusal(String text, String why) {
-        return new IllegalArgumentException(
-                "“%s” was not understood as a price: %s. Expected something like ‘180’ or ‘180.50 EUR’."
-                        .formatted(text.strip(), why));
+    private static Refusal refusal(String text, Message why) {
+        return Refusal.of("measure.money.unreadable", "entered", text.strip(), "why", why);
     }
 
-    /** As in '€180' or '€180.50'; currencies without a sign here stand in code, as in '180 SEK'. */
+    /**
+     * As in '180 EUR' or '180.50 EUR': the ISO 4217 code behind the number, as a unit stands. A sign is never written, for
+     * '$' and '¥' are signs of several currencies.
+     */
+    @Override
+    public String in(Conventions conventions) {
+        BigDecimal shown =
+                amount.remainder(BigDecimal.ONE).signum() == 0 ? amount.setScale(0, RoundingMode.UNNECESSARY) : amount;
+        return NumberWords.decimals(shown).in(conventions) + NumberWords.UNIT_SPACE + currency.getCurrencyCode();
+    }
+
     @Override
     public String toString() {
-        String number = amount.remainder(BigDecimal.ONE).signum() == 0
-                ? amount.setScale(0, RoundingMode.UNNECESSARY).toPlainString()
-                : amount.toPlainString();
-        for (var sign : SIGNS.entrySet()) {
-            if (sign.getValue().equals(currency.getCurrencyCode())) {
-                return sign.getKey() + number;
-            }
-        }
-        return number + "\u00a0" + currency.getCurrencyCode();
+        return inEnglish();
     }
 }

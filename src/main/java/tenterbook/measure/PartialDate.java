@@ -1,6 +1,10 @@
 package tenterbook.measure;
 
 import java.time.LocalDate;
+import tenterbook.words.Conventions;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /**
  * A date known as far as it is known: a day, a month, a season, a year, a decade, a range, or 'forgot'.
@@ -10,13 +14,13 @@ import java.time.LocalDate;
  * @param to last day it can mean, or null
  * @param about whether the writer said 'about'; the days are then those of the date named, not widened
  */
-public record PartialDate(String entered, LocalDate from, LocalDate to, boolean about) {
+public record PartialDate(String entered, LocalDate from, LocalDate to, boolean about) implements Written {
     public static final PartialDate UNRECORDED = new PartialDate("", null, null, false);
 
     public PartialDate {
         entered = entered == null ? "" : entered;
         if (from != null && to != null && from.isAfter(to)) {
-            throw new IllegalArgumentException("A date range runs forwards; found %s to %s".formatted(from, to));
+            throw Refusal.of("measure.date.backwards", "from", from, "to", to);
         }
     }
 
@@ -37,8 +41,14 @@ public record PartialDate(String entered, LocalDate from, LocalDate to, boolean 
         return from != null && to != null && from.getYear() == to.getYear() ? from.getYear() : null;
     }
 
+    /** As the maker wrote it; 'not recorded' where nothing was. */
+    @Override
+    public String in(Conventions conventions) {
+        return entered.isBlank() ? Message.of("measure.not-recorded").in(conventions) : entered;
+    }
+
     @Override
     public String toString() {
-        return entered.isBlank() ? "not recorded" : entered;
+        return inEnglish();
     }
 }

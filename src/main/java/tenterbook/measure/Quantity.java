@@ -1,6 +1,9 @@
 package tenterbook.measure;
 
 import java.util.Objects;
+import tenterbook.words.Conventions;
+import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /**
  * A quantity as it was entered and as it was understood.
@@ -15,7 +18,8 @@ import java.util.Objects;
  * @param basis how the value is known
  * @param about whether the writer said 'about'
  */
-public record Quantity(String entered, Double low, Double high, Unit unit, Basis basis, boolean about) {
+public record Quantity(String entered, Double low, Double high, Unit unit, Basis basis, boolean about)
+        implements Written {
     /** Nothing was entered: not zero, and not even 'forgot'. */
     public static final Quantity UNRECORDED = new Quantity("", null, null, null, Basis.UNKNOWN, false);
 
@@ -26,11 +30,10 @@ public record Quantity(String entered, Double low, Double high, Unit unit, Basis
             Objects.requireNonNull(unit, "A quantity with a value needs its unit");
         }
         if (low != null && !Double.isFinite(low) || high != null && !Double.isFinite(high)) {
-            throw new IllegalArgumentException("A quantity is a finite number; found " + low + " to " + high);
+            throw Refusal.of("measure.quantity.not-finite", "low", String.valueOf(low), "high", String.valueOf(high));
         }
         if (low != null && high != null && low > high) {
-            throw new IllegalArgumentException(
-                    "A range runs from the smaller to the larger; found %s to %s".formatted(low, high));
+            throw Refusal.of("measure.quantity.range", "low", NumberWords.plain(low), "high", NumberWords.plain(high));
         }
     }
 
@@ -83,8 +86,14 @@ public record Quantity(String entered, Double low, Double high, Unit unit, Basis
         return bounded() ? (low + high) / 2 : Double.NaN;
     }
 
+    /** As the maker wrote it; 'not recorded' where nothing was. */
+    @Override
+    public String in(Conventions conventions) {
+        return QuantityWords.asEntered(this).in(conventions);
+    }
+
     @Override
     public String toString() {
-        return QuantityWords.entered(this);
+        return inEnglish();
     }
 }

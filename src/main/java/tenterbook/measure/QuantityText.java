@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import tenterbook.words.Message;
 
 /**
  * Reads a quantity as people write it: '6-8', 'about 25 min', '1/2 yd', '1 ft 6 in', '1,5 m', 'at least 5', 'forgot'.
@@ -83,7 +84,7 @@ public final class QuantityText {
             throw new UnreadableQuantity(
                     text.strip().substring(0, LONGEST) + "…",
                     usual,
-                    "it is longer than " + LONGEST + " characters; keep the story in the notes");
+                    Message.of("measure.quantity.too-long", "most", LONGEST));
         }
         String plain = simplify(text);
         if (usual == Unit.RATIO) {
@@ -112,10 +113,10 @@ public final class QuantityText {
         Double low = Double.isNaN(ends[0]) ? null : ends[0];
         Double high = Double.isNaN(ends[1]) ? null : ends[1];
         if (low != null && high != null && low > high) {
-            throw new UnreadableQuantity(text, usual, "the range runs backwards; write the smaller number first");
+            throw new UnreadableQuantity(text, usual, Message.of("measure.quantity.backwards"));
         }
         if (mustNotBeNegative(unit) && (low != null && low < 0 || high != null && high < 0)) {
-            throw new UnreadableQuantity(text, usual, "this cannot be less than nothing");
+            throw new UnreadableQuantity(text, usual, Message.of("measure.quantity.negative"));
         }
         if (basis == Basis.UNKNOWN && (about || low == null || high == null || !low.equals(high))) {
             basis = Basis.ESTIMATED;
@@ -196,11 +197,12 @@ public final class QuantityText {
         while (!rest.isBlank()) {
             Matcher number = NUMBER.matcher(rest);
             if (!number.lookingAt()) {
-                throw new UnreadableQuantity(text, usual, "'" + rest.strip() + "' is not a number");
+                throw new UnreadableQuantity(
+                        text, usual, Message.of("measure.quantity.no-number-here", "found", rest.strip()));
             }
             double value = value(text, number, usual);
             if (!Double.isFinite(value)) {
-                throw new UnreadableQuantity(text, usual, "no quantity is as large as that");
+                throw new UnreadableQuantity(text, usual, Message.of("measure.quantity.too-large"));
             }
             rest = rest.substring(number.end());
             // The 2 of m2 and yd2 belongs to the unit; any other digit begins a new number.
@@ -211,7 +213,7 @@ public final class QuantityText {
             terms.add(new Read(value, written.isEmpty() ? usual : unit(text, written, usual), !written.isEmpty()));
         }
         if (terms.isEmpty()) {
-            throw new UnreadableQuantity(text, usual, "there is no number in it");
+            throw new UnreadableQuantity(text, usual, Message.of("measure.quantity.no-number"));
         }
         return terms.size() == 1 ? terms.get(0) : together(text, terms, usual);
     }
@@ -223,10 +225,7 @@ public final class QuantityText {
         for (int i = 0; i < terms.size(); i++) {
             Read term = terms.get(i);
             if (!term.unitSaid || i > 0 && !(term.unit.convert(1, terms.get(i - 1).unit) < 1)) {
-                throw new UnreadableQuantity(
-                        text,
-                        usual,
-                        "it holds several numbers; write a range as '6 to 8', and two units as '1 ft 6 in'");
+                throw new UnreadableQuantity(text, usual, Message.of("measure.quantity.several-numbers"));
             }
             sum += term.unit.convert(term.value, first);
         }
@@ -238,8 +237,10 @@ public final class QuantityText {
             return usual;
         }
         return Unit.written(written, usual.dimension()).orElseThrow(() -> {
-            String known = usual.dimension() == Dimension.COUNT ? "a plain number" : "a unit like " + usual.symbol();
-            return new UnreadableQuantity(text, usual, "'" + written + "' is not " + known);
+            Message why = usual.dimension() == Dimension.COUNT
+                    ? Message.of("measure.quantity.no-plain-number", "found", written)
+                    : Message.of("measure.quantity.no-unit", "found", written, "unit", usual.symbol());
+            return new UnreadableQuantity(text, usual, why);
         });
     }
 
@@ -257,14 +258,20 @@ public final class QuantityText {
                 throw new UnreadableQuantity(
                         text,
                         usual,
-                        "'%s' can be read as %s or as %s; write it without the comma"
-                                .formatted(digits, digits.replace(",", ""), digits.replace(',', '.')));
+                        Message.of(
+                                "measure.quantity.two-readings",
+                                "found",
+                                digits,
+                                "thousands",
+                                digits.replace(",", ""),
+                                "decimal",
+                                digits.replace(',', '.')));
             }
             return Double.parseDouble(digits.replace(",", ""));
         }
         String point = digits.replace(',', '.');
         if (point.indexOf('.') != point.lastIndexOf('.')) {
-            throw new UnreadableQuantity(text, usual, "'" + digits + "' has more than one decimal mark");
+            throw new UnreadableQuantity(text, usual, Message.of("measure.quantity.decimal-marks", "found", digits));
         }
         return Double.parseDouble(point);
     }
@@ -273,7 +280,8 @@ public final class QuantityText {
         String[] parts = fraction.split("/");
         double below = Double.parseDouble(parts[1].strip());
         if (below == 0) {
-            throw new UnreadableQuantity(text, usual, "'" + fraction + "' divides by nothing");
+            throw new UnreadableQuantity(
+                    text, usual, Message.of("measure.quantity.divides-by-nothing", "found", fraction));
         }
         return Double.parseDouble(parts[0].strip()) / below;
     }

@@ -3,7 +3,10 @@ package tenterbook.measure;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Locale;
 import java.util.Optional;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /** Quantities in words for pages and paper: as entered, in metric and in US customary units. */
 public final class QuantityWords {
@@ -11,40 +14,62 @@ public final class QuantityWords {
 
     /** As the maker wrote it; 'not recorded' where nothing was. */
     public static String entered(Quantity quantity) {
+        return asEntered(quantity).inEnglish();
+    }
+
+    public static Written asEntered(Quantity quantity) {
         if (!quantity.entered().isBlank()) {
-            return quantity.entered();
+            String entered = quantity.entered();
+            return conventions -> entered;
         }
-        return quantity.known() ? value(quantity) : "not recorded";
+        return quantity.known() ? understood(quantity) : Message.of("measure.not-recorded");
     }
 
     /** How long something lasted, as in 'for 6 h', 'overnight' or 'how long: forgot'. */
-    public static String lasting(Quantity quantity) {
-        String entered = entered(quantity);
-        if (entered.toLowerCase(java.util.Locale.ROOT).contains("overnight")) {
+    public static Written lasting(Quantity quantity) {
+        Written entered = asEntered(quantity);
+        if (quantity.entered().toLowerCase(Locale.ROOT).contains("overnight")) {
             return entered;
         }
-        return quantity.known() ? "for " + entered : "how long: " + entered;
+        return quantity.known()
+                ? Message.of("measure.lasting", "value", entered)
+                : Message.of("measure.lasting-unknown", "entered", entered);
     }
 
     /** The understood value with its unit, as in 'about 6–8 min' or 'at least 5'; 'unknown' where there is none. */
     public static String value(Quantity quantity) {
+        return understood(quantity).inEnglish();
+    }
+
+    public static Written understood(Quantity quantity) {
         if (!quantity.known()) {
-            return "unknown";
+            return Message.of("measure.unknown");
         }
-        String unit = quantity.unit().symbol();
-        String space = unit.isEmpty() || unit.equals("%") ? "" : "\u00a0";
-        String number;
+        Written text;
         if (quantity.high() == null) {
-            number = "at least " + number(quantity.low());
+            text = Message.of(
+                    "measure.at-least", "value", withUnit(quantity.unit(), NumberWords.rounded(quantity.low())));
         } else if (quantity.low() == null) {
-            number = "up to " + number(quantity.high());
+            text = Message.of(
+                    "measure.up-to", "value", withUnit(quantity.unit(), NumberWords.rounded(quantity.high())));
         } else if (quantity.isRange()) {
-            number = number(quantity.low()) + "–" + number(quantity.high());
+            text = withUnit(
+                    quantity.unit(),
+                    NumberWords.range(NumberWords.rounded(quantity.low()), NumberWords.rounded(quantity.high())));
         } else {
-            number = number(quantity.low());
+            text = withUnit(quantity.unit(), NumberWords.rounded(quantity.low()));
         }
-        String text = quantity.unit() == Unit.PH ? "pH\u00a0" + number : number + space + unit;
-        return quantity.about() ? "about " + text : text;
+        return quantity.about() ? Message.of("measure.about", "value", text) : text;
+    }
+
+    private static Written withUnit(Unit unit, Written number) {
+        return conventions -> {
+            String written = number.in(conventions);
+            if (unit == Unit.PH) {
+                return unit.symbol() + NumberWords.UNIT_SPACE + written;
+            }
+            return unit.symbol().isEmpty() ? written : written + NumberWords.UNIT_SPACE + unit.symbol();
+        };
     }
 
     /** In metric units; empty where there is no value or nothing to convert. */
@@ -101,13 +126,13 @@ public final class QuantityWords {
 
     /** Three significant digits at least, whole numbers whole, no exponent and no trailing zeros. */
     public static String number(double value) {
+        return NumberWords.rounded(value).inEnglish();
+    }
+
+    static BigDecimal rounded(double value) {
         BigDecimal decimal = BigDecimal.valueOf(value);
-        BigDecimal rounded = Math.abs(value) >= 100
+        return Math.abs(value) >= 100
                 ? decimal.setScale(0, RoundingMode.HALF_UP)
                 : decimal.round(new MathContext(3, RoundingMode.HALF_UP));
-        if (rounded.signum() == 0) {
-            return "0";
-        }
-        return rounded.stripTrailingZeros().toPlainString();
     }
 }

@@ -3,6 +3,7 @@ package tenterbook.measure;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import tenterbook.words.Refusal;
 
 /**
  * A unit a dyer writes, with its exact factor to the base unit of its dimension.
@@ -84,11 +85,11 @@ public enum Unit {
     /**
      * A value of this unit in another unit of the same dimension. A night has no fixed length: converting one gives NaN.
      *
-     * @throws IllegalArgumentException if the two units measure different things
+     * @throws Refusal if the two units measure different things
      */
     public double convert(double value, Unit other) {
         if (other.dimension != dimension) {
-            throw new IllegalArgumentException("%s cannot be turned into %s".formatted(this, other));
+            throw Refusal.of("measure.unit.other-dimension", "from", this, "to", other);
         }
         if (other == this) {
             return value;

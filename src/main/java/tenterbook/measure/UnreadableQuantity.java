@@ -1,23 +1,29 @@
 package tenterbook.measure;
 
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+
 /** A text that is no quantity; the message is a sentence for the person who typed it. */
-public final class UnreadableQuantity extends IllegalArgumentException {
+public final class UnreadableQuantity extends Refusal {
     private static final long serialVersionUID = 1L;
 
-    UnreadableQuantity(String text, Unit usual, String why) {
-        super("“%s” was not understood: %s. Expected something like %s.".formatted(text.strip(), why, example(usual)));
+    UnreadableQuantity(String text, Unit usual, Message why) {
+        super(Message.of(
+                "measure.quantity.unreadable", "entered", text.strip(), "why", why, "examples", examples(usual)));
     }
 
-    private static String example(Unit usual) {
-        String unit = usual.symbol().isEmpty() || usual == Unit.PH || usual == Unit.RATIO ? "" : " " + usual.symbol();
+    private static Message examples(Unit usual) {
         return switch (usual.dimension()) {
-            case RATIO -> "‘30’, ‘20 to 40’ or ‘forgot’";
-            case ACIDITY -> "‘10.8’, ‘10 to 11’ or ‘forgot’";
+            case RATIO -> Message.of("measure.quantity.examples-ratio");
+            case ACIDITY -> Message.of("measure.quantity.examples-ph");
             case LENGTH ->
                 usual == Unit.MILLIMETRE
-                        ? "‘8 mm’, ‘3 to 5 mm’, ‘about 1/4 in’ or ‘forgot’"
-                        : "‘180 cm’, ‘1 1/2 yd’, ‘about 60 in’ or ‘forgot’";
-            default -> "‘6%s’, ‘6 to 8%s’, ‘about 40%s’ or ‘forgot’".formatted(unit, unit, unit);
+                        ? Message.of("measure.quantity.examples-mm")
+                        : Message.of("measure.quantity.examples-length");
+            default -> {
+                String unit = usual.symbol().isEmpty() ? "" : " " + usual.symbol();
+                yield Message.of("measure.quantity.examples", "unit", unit);
+            }
         };
     }
 }

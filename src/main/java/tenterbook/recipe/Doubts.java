@@ -110,7 +110,7 @@ public final class Doubts {
             }
             if (outside(wof.value(), Unit.PERCENT, usual.low, usual.high)) {
                 String note = usual.note.isEmpty() ? "" : "; " + usual.note;
-                doubts.add("%s at %s of the weight of fibre is outside the usual %s–%s%%%s [%s]."
+                doubts.add("%s at %s of the weight of fibre is outside the usual %s–%s\u00a0%%%s [%s]."
                         .formatted(
                                 lot.title(),
                                 QuantityWords.value(wof.value()),

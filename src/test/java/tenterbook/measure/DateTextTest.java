@@ -114,7 +114,7 @@ class DateTextTest {
         try {
             date = DateText.read(text);
         } catch (IllegalArgumentException refused) {
-            assertThat(refused.getClass()).isEqualTo(IllegalArgumentException.class);
+            assertThat(refused.getClass()).isEqualTo(tenterbook.words.Refusal.class);
             assertThat(refused.getMessage()).isNotBlank();
             return;
         }

@@ -78,8 +78,9 @@ class MoneyTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"180,EUR,€180", "180.5,EUR,€180.50", "18000,JPY,¥18000", "180,SEK,180\u00a0SEK"})
-    void aPriceIsSaidWithItsSign(BigDecimal amount, String currency, String said) {
+    @CsvSource({"180,EUR,180\u00a0EUR", "180.5,EUR,180.50\u00a0EUR", "18000,JPY,18000\u00a0JPY", "180,SEK,180\u00a0SEK"
+    })
+    void aPriceIsWrittenWithTheCodeOfItsCurrency(BigDecimal amount, String currency, String said) {
         assertThat(new Money(amount, Currency.getInstance(currency))).hasToString(said);
     }
 

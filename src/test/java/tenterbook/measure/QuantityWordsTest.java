@@ -46,7 +46,8 @@ class QuantityWordsTest {
     @ParameterizedTest
     @CsvSource({"6 h, for 6 h", "forgot, how long: forgot", "overnight, overnight", "about 2 days, for about 2 days"})
     void howLongSomethingLastedReadsAsASentenceDoes(String entered, String words) {
-        assertThat(QuantityWords.lasting(QuantityText.read(entered, Unit.MINUTE)))
+        assertThat(QuantityWords.lasting(QuantityText.read(entered, Unit.MINUTE))
+                        .inEnglish())
                 .isEqualTo(words);
     }
 

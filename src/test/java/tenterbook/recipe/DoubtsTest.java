@@ -30,7 +30,7 @@ class DoubtsTest {
     void ironAboveFourPercentIsDoubtedWithItsReasonAndSource() {
         assertThat(doubts("silk", "iron sulphate", charged("6", "")))
                 .containsExactly(
-                        "iron sulphate at 6% of the weight of fibre is outside the usual 1–4%; 2 usual; over 4 harms silk and wool [from memory].");
+                        "iron sulphate at 6\u00a0% of the weight of fibre is outside the usual 1–4\u00a0%; 2 usual; over 4 harms silk and wool [from memory].");
         assertThat(doubts("silk", "iron sulphate", charged("2", ""))).isEmpty();
         // The same by weighing: 6 g to 100 g of cloth.
         assertThat(doubts("silk", "ferrous sulfate", charged("", "6 g"))).hasSize(1);

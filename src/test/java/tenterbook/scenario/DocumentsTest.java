@@ -121,7 +121,7 @@ class DocumentsTest extends Scenario {
         assertThat(issued()).isEmpty();
         typed[13] = "As agreed by the weir.";
         assertThat(text(client.post("/documents/issue", typed)))
-                .contains("As agreed by the weir.", "Museu do Sarelho", "V24-002", "€240 asked")
+                .contains("As agreed by the weir.", "Museu do Sarelho", "V24-002", "240 EUR asked")
                 .doesNotContain("by the salt pans");
         assertThat(issued())
                 .singleElement()

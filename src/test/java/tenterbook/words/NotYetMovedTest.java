@@ -29,6 +29,9 @@ class NotYetMovedTest {
     private static final Pattern SQL =
             Pattern.compile("\\b(?:SELECT|INSERT|UPDATE|DELETE|CREATE|PRAGMA|WHERE|FROM)\\b");
 
+    /** Read where they are typed, never shown. */
+    private static final Set<String> ONLY_READ = Set.of("do not know", "not written down");
+
     private static Set<String> notYet() throws IOException {
         return Files.readAllLines(Path.of("src/test/resources/words/not-yet-moved.txt")).stream()
                 .filter(line -> !line.isBlank() && !line.startsWith("#"))
@@ -143,7 +146,7 @@ class NotYetMovedTest {
         }
         return Sources.literals(shown.toString()).stream()
                 .filter(text ->
-                        SENTENCE.matcher(text).find() && !SQL.matcher(text).find())
+                        SENTENCE.matcher(text).find() && !SQL.matcher(text).find() && !ONLY_READ.contains(text))
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
