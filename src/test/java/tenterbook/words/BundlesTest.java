@@ -2,7 +2,7 @@ package tenterbook.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.ibm.icu.text.MessageFormat;
+import com.ibm.icu.text.MessagePattern;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -19,12 +19,16 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** The message bundles hold what is used, all of it and no more. */
 class BundlesTest {
     private static final Pattern KEY = Pattern.compile("[a-z][a-z0-9-]*(\\.[A-Za-z0-9_-]+)+\\.?|[a-z][a-z0-9-]*\\.");
     private static final Pattern TAG = Pattern.compile("<(/?)([a-z][A-Za-z]*)>");
+
+    /** Asked for by the names of records and fields; {@code FieldWordsTest} compares them with the descriptions. */
+    private static final String FIELDS = "fields.";
 
     private static Map<String, String> patterns() {
         Map<String, String> patterns = new TreeMap<>();
@@ -80,6 +84,7 @@ class BundlesTest {
         Set<String> used = new TreeSet<>();
         Pattern quoted = Pattern.compile("\"(" + KEY.pattern() + ")\"");
         Sources.all().forEach(source -> quoted.matcher(source).results().forEach(key -> used.add(key.group(1))));
+        used.add(FIELDS);
         List<String> prefixes = used.stream().filter(key -> key.endsWith(".")).toList();
         assertThat(english().keySet().stream()
                         .filter(key -> !used.contains(key) && prefixes.stream().noneMatch(key::startsWith)))
@@ -110,7 +115,12 @@ class BundlesTest {
     }
 
     private static Set<String> names(String pattern) {
-        Set<String> names = new TreeSet<>(new MessageFormat(pattern).getArgumentNames());
+        MessagePattern parsed = new MessagePattern(pattern);
+        Set<String> names = IntStream.range(0, parsed.countParts())
+                .mapToObj(parsed::getPart)
+                .filter(part -> part.getType() == MessagePattern.Part.Type.ARG_NAME)
+                .map(parsed::getSubstring)
+                .collect(Collectors.toCollection(TreeSet::new));
         TAG.matcher(pattern)
                 .results()
                 .map(tag -> tag.group(2))

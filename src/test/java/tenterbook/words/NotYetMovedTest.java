@@ -29,8 +29,11 @@ class NotYetMovedTest {
     private static final Pattern SQL =
             Pattern.compile("\\b(?:SELECT|INSERT|UPDATE|DELETE|CREATE|PRAGMA|WHERE|FROM)\\b");
 
-    /** Read where they are typed, never shown. */
-    private static final Set<String> ONLY_READ = Set.of("do not know", "not written down");
+    /** Read where they are typed, or by the browser; never shown. */
+    private static final Set<String> ONLY_READ = Set.of("do not know", "not written down", "every 500ms");
+
+    /** Codes as they stand in the ledger. */
+    private static final Set<String> STORED = Set.of("archive/record/StoredCodes.java");
 
     private static Set<String> notYet() throws IOException {
         return Files.readAllLines(Path.of("src/test/resources/words/not-yet-moved.txt")).stream()
@@ -42,9 +45,10 @@ class NotYetMovedTest {
     void everyTemplateAndPackageNotNamedHasMovedItsWords() throws IOException {
         Map<String, Set<String>> left = new TreeMap<>();
         Sources.read(Sources.PAGES, ".jte").forEach((file, text) -> put(left, file, wordsOfTemplate(text)));
-        Sources.read(Sources.JAVA, ".java")
-                .forEach((file, text) -> put(
-                        left, file.contains("/") ? file.substring(0, file.lastIndexOf('/')) : "", wordsOfJava(text)));
+        Map<String, String> java = Sources.read(Sources.JAVA, ".java");
+        java.keySet().removeAll(STORED);
+        java.forEach((file, text) ->
+                put(left, file.contains("/") ? file.substring(0, file.lastIndexOf('/')) : "", wordsOfJava(text)));
         Set<String> named = notYet();
         Set<String> moved = new TreeSet<>(named);
         moved.removeAll(left.keySet());
@@ -78,8 +82,9 @@ class NotYetMovedTest {
 
     private static void add(Set<String> words, String text) {
         if (Pattern.compile("\\p{L}{2,}")
-                .matcher(text.replace("Tenterbook", ""))
-                .find()) {
+                        .matcher(text.replace("Tenterbook", ""))
+                        .find()
+                && !ONLY_READ.contains(text)) {
             words.add(text.strip());
         }
     }
