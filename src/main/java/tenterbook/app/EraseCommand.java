@@ -5,23 +5,22 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Comparator;
+import java.time.Duration;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
+import tenterbook.archive.ErasureReport;
 import tenterbook.archive.Kinds;
 import tenterbook.label.TagTable;
 import tenterbook.ledger.Erased;
 import tenterbook.search.PieceIndex;
 import tenterbook.web.TagFacet;
+import tenterbook.words.Message;
 
 @Command(
         name = "erase",
@@ -29,8 +28,6 @@ import tenterbook.web.TagFacet;
         description =
                 "Erases a person for good, as Regulation (EU) 2016/679 Art. 17 lets a person ask: the record with its history, references to it, and private notes that name the person. Cannot be undone. Whether it must or may be done is for the law to say: tax law, for one, may ask that a sale be kept.")
 final class EraseCommand implements Callable<Integer> {
-    private static final String REASON = "asked for by the person, Regulation (EU) 2016/679 Art. 17";
-
     @Spec
     private CommandSpec spec;
 
@@ -48,46 +45,32 @@ final class EraseCommand implements Callable<Integer> {
 
     @Option(
             names = "--reason",
-            defaultValue = REASON,
             paramLabel = "TEXT",
-            description = "Kept for ever, so it names nobody (default: ${DEFAULT-VALUE}).")
-    private String reason;
+            description = "Kept for ever, so it names nobody. If none is given, that the person asked for it.")
+    private String reason = Message.of("erasure.usual-reason").inEnglish();
 
     @Override
     public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         Erased erased;
         try (Archive archive = folder.existing(Clock.systemUTC())) {
-            if (!archive.ledger().history(Kinds.PARTY.key(party)).isEmpty()) {
-                if (!confirmed(out)) {
-                    out.println("The two do not agree. Nothing was erased.");
-                    return Main.FOUND_WRONG;
-                }
-                // Before the ledger: if the program is killed from here on, nothing derived still has the person.
-                deleteAll(archive.folder().index());
-                deleteAll(archive.folder().derived());
+            if (!archive.ledger().history(Kinds.PARTY.key(party)).isEmpty() && !confirmed(out)) {
+                out.println("The two do not agree. Nothing was erased.");
+                return Main.FOUND_WRONG;
             }
             String maker = archive.studio().maker();
             erased = archive.ledger().erase(maker.isEmpty() ? "maker" : maker, Kinds.PARTY, party, reason);
             try (TagTable tags = TagTable.open(archive);
                     PieceIndex index = PieceIndex.open(archive, new TagFacet(tags));
                     Terminal terminal = new Terminal(out)) {
-                tags.rebuild(terminal);
-                index.reindex(terminal);
+                tags.bringUp(terminal);
+                if (!index.await(Duration.ofHours(1))) {
+                    out.println(Message.of("erasure.index-later"));
+                }
             }
         }
         report(out, erased);
         return 0;
-    }
-
-    private static void deleteAll(Path folder) throws IOException {
-        if (Files.exists(folder)) {
-            try (Stream<Path> inside = Files.walk(folder)) {
-                for (Path each : inside.sorted(Comparator.reverseOrder()).toList()) {
-                    Files.delete(each);
-                }
-            }
-        }
     }
 
     private boolean confirmed(PrintWriter out) throws IOException {
@@ -101,19 +84,11 @@ final class EraseCommand implements Callable<Integer> {
     }
 
     private static void report(PrintWriter out, Erased erased) {
-        out.println("Erased, and recorded as revision %d without any name:".formatted(erased.erasure()));
-        out.println("  the party's record, in all its %d revisions".formatted(erased.revisions()));
-        out.println("  mentions in %d older revisions of other records".formatted(erased.redacted()));
-        out.println("  mentions in these records in use, which have a new revision: "
-                + (erased.changed().isEmpty() ? "none" : erased.changed()));
-        out.println("  %d unsaved forms; and the search index was built anew".formatted(erased.drafts()));
+        ErasureReport report = ErasureReport.of(erased);
+        out.println(ErasureReport.heading(erased));
+        report.done().forEach(sentence -> out.println("  " + sentence));
         out.println("Not erased:");
-        erased.left().forEach(place -> out.println("  a name that still stands in " + place));
-        out.println("  bags packed before, and other copies of the archive: find and delete them");
-        out.println("  printed paper and PDF files that were given out");
-        out.println("  photographs, and words that name the person otherwise, as by a first name alone: look for them");
-        out.println(
-                "  what a disk keeps of overwritten blocks; and where a revision is older than format 2, its hash, by which someone who guesses every erased word exactly could see that the guess is right");
+        report.left().forEach(sentence -> out.println("  " + sentence));
         out.flush();
     }
 }

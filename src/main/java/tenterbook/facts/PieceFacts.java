@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
+import tenterbook.ledger.ArchiveProblem;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.material.Lot;
@@ -26,17 +28,19 @@ import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.dip.DipTally;
+import tenterbook.words.Message;
 
 /**
  * A piece with every record that says something of it, and the facts that follow from them. What a record names and the ledger
  * lacks is left out. Facts are worked out when asked for.
  *
+ * @param studio null where its record cannot be read
  * @param clampings those it passed through, in order
  * @param examinations earliest first
  * @param recorded when its first revision was written; null where that was not asked for, because it has a date of its own
  */
 public record PieceFacts(
-        Studio studio,
+        @Nullable Studio studio,
         Piece piece,
         List<Clamping> clampings,
         Map<BoardId, BoardPair> boards,
@@ -61,6 +65,15 @@ public record PieceFacts(
                 studio, piece, List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of(), null);
     }
 
+    /** @throws ArchiveProblem where its record cannot be read */
+    @Override
+    public Studio studio() {
+        if (studio == null) {
+            throw new ArchiveProblem(Message.of("page.studio-needed").inEnglish());
+        }
+        return studio;
+    }
+
     // ---- facts
 
     /** All its dips, over every clamping. */
@@ -77,7 +90,7 @@ public record PieceFacts(
     }
 
     public Origin origin() {
-        return Origin.of(studio);
+        return Origin.of(studio());
     }
 
     public Cloths cloth() {

@@ -112,7 +112,9 @@ public final class TagTable implements AutoCloseable {
 
     private void follow(Progress progress) {
         long last = archive.ledger().lastSequence();
-        if (rows.sequence() == 0 && last > 0 || last - rows.sequence() >= FAR) {
+        if (rows.sequence() == 0 && last > 0
+                || last - rows.sequence() >= FAR
+                || archive.ledger().erasedAfter(rows.sequence())) {
             rebuild(progress);
         }
         List<Revision> batch = archive.ledger().after(rows.sequence(), BATCH);

@@ -131,6 +131,11 @@ public final class Ledger implements AutoCloseable {
         return database.read(handle -> Rows.identifiers(handle, kind.name()));
     }
 
+    /** Whether a person was erased after {@code sequence}. What was derived before then may hold the name, and is made anew. */
+    public boolean erasedAfter(long sequence) {
+        return database.read(handle -> Rows.anyAfter(handle, Erasure.KIND.name(), sequence));
+    }
+
     /** Every revision of one record, oldest first. */
     public List<Revision> history(RecordKey key) {
         return database.read(handle -> Rows.history(handle, key));

@@ -141,6 +141,14 @@ final class Rows {
                 .list();
     }
 
+    static boolean anyAfter(Handle handle, String kind, long sequence) {
+        return handle.createQuery("SELECT EXISTS (SELECT 1 FROM revisions WHERE kind = :kind AND sequence > :sequence)")
+                .bind("kind", kind)
+                .bind("sequence", sequence)
+                .mapTo(Boolean.class)
+                .one();
+    }
+
     static List<Revision> history(Handle handle, RecordKey key) {
         return handle.createQuery(RevisionRow.EVERY
                         + " WHERE r.kind = :kind"

@@ -137,8 +137,12 @@ public final class PieceIndex implements AutoCloseable {
     }
 
     private void bringUp() throws IOException {
-        // A full disk or a deleted folder ends a generation for good, so another takes its place.
-        if (announced - live.seen() >= REBUILD_WHEN_BEHIND || !live.writable()) {
+        // A full disk or a deleted folder ends a generation for good, so another takes its place; and only a new one
+        // holds
+        // nothing of a person who was erased.
+        if (announced - live.seen() >= REBUILD_WHEN_BEHIND
+                || !live.writable()
+                || archive.ledger().erasedAfter(live.seen())) {
             reindex(new UntilClosed());
             return;
         }

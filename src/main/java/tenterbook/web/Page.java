@@ -9,5 +9,6 @@ import tenterbook.piece.Studio;
  * @param section which entry of the menu is lit
  * @param studio whose archive this is
  * @param said a sentence about what was just done, or empty
+ * @param studioUnreadable whether the studio's record cannot be read; {@code studio} is then an unnamed one
  */
-public record Page(String title, String section, Studio studio, String said) {}
+public record Page(String title, String section, Studio studio, String said, boolean studioUnreadable) {}

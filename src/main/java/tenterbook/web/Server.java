@@ -44,6 +44,7 @@ import tenterbook.web.page.ConditionReportPages;
 import tenterbook.web.page.DipPages;
 import tenterbook.web.page.DocumentPages;
 import tenterbook.web.page.DraftPages;
+import tenterbook.web.page.ErasurePages;
 import tenterbook.web.page.FadingPages;
 import tenterbook.web.page.HistoryPages;
 import tenterbook.web.page.IssuedPages;
@@ -160,6 +161,7 @@ public final class Server implements AutoCloseable {
         new ClampingPages(site).routes(routes);
         new MaterialPages(site).routes(routes);
         new PeoplePages(site).routes(routes);
+        new ErasurePages(site).routes(routes);
         new ConditionPages(site, shelf).routes(routes);
         new ConditionReportPages(site).routes(routes);
         new PrintPages(site, shelf).routes(routes);
@@ -297,11 +299,7 @@ public final class Server implements AutoCloseable {
             Html.show(
                     ctx,
                     "message",
-                    Map.of(
-                            "page",
-                            new Page(title, "", site.archive().studio(), ""),
-                            "sentence",
-                            sentence == null ? title : sentence));
+                    Map.of("page", site.page(title, "", ""), "sentence", sentence == null ? title : sentence));
         }
     }
 

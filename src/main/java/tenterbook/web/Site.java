@@ -4,11 +4,14 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Currency;
+import java.util.Optional;
 import tenterbook.archive.Archive;
 import tenterbook.label.TagTable;
+import tenterbook.ledger.Unreadable;
 import tenterbook.photo.Originals;
 import tenterbook.photo.PhotoIntake;
 import tenterbook.photo.Previews;
+import tenterbook.piece.Studio;
 import tenterbook.search.PieceIndex;
 import tenterbook.web.job.Jobs;
 
@@ -24,18 +27,32 @@ public record Site(
         Previews previews,
         Jobs jobs,
         Clock clock) {
+    /** What a page shows around its own matter. Where the studio's record cannot be read, it says so, and all else is shown. */
     public Page page(Context ctx, String title, String section) {
         String said = ctx.cookie("said");
         if (said != null) {
             ctx.removeCookie("said", "/");
         }
-        return new Page(title, section, archive.studio(), said == null ? "" : Said.decoded(said));
+        return page(title, section, said == null ? "" : Said.decoded(said));
+    }
+
+    Page page(String title, String section, String said) {
+        Optional<Studio> studio = studio();
+        return new Page(title, section, studio.orElse(Studio.UNNAMED), said, studio.isEmpty());
     }
 
     /** Who saves: the maker. One person uses an archive; a name stands in every revision all the same. */
     public String author() {
-        String maker = archive.studio().maker();
-        return maker.isEmpty() ? "maker" : maker;
+        return studio().map(Studio::maker).filter(maker -> !maker.isEmpty()).orElse("maker");
+    }
+
+    /** Empty where its record cannot be read. */
+    public Optional<Studio> studio() {
+        try {
+            return Optional.of(archive.studio());
+        } catch (Unreadable e) {
+            return Optional.empty();
+        }
     }
 
     public Currency currency() {

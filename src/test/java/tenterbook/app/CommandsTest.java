@@ -259,7 +259,7 @@ class CommandsTest {
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isZero();
         assertThat(ran.out())
-                .contains("the party's record, in all its 1 revisions", "[piece V24-001]", "1 unsaved forms")
+                .contains("the party’s record, in its one revision", "[piece V24-001]", "one unsaved form")
                 .contains("bags packed before", "printed paper");
         for (String trace : List.of("almorena", "Almorena", "Brites", "Rua do Sal", "hallway")) {
             assertThat(onTheDisk(trace)).as(trace).isFalse();

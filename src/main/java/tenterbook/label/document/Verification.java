@@ -25,6 +25,16 @@ public record Verification(
         Revision revision, boolean holds, boolean linked, int newest, List<IssuedPaper> certificates) {
     private static final int AT_ONCE = 1000;
 
+    /** Whether nothing was altered that was not erased on request. */
+    public boolean whole() {
+        return linked && (holds || erased());
+    }
+
+    /** Whether it cannot give its hash any more because particulars of a person were erased from it. */
+    public boolean erased() {
+        return !holds && revision.redacted();
+    }
+
     /** Every revision of a piece in the archive that the code fits; empty where there is none. One is the rule. */
     public static List<Verification> of(Archive archive, VerificationCode code) {
         List<Verification> found = new ArrayList<>();

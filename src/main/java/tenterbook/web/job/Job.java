@@ -19,10 +19,15 @@ public final class Job implements Progress {
      * What a job ends with.
      *
      * @param summary one sentence
+     * @param notes further sentences, none of them about a fault
      * @param findings what is wrong, empty where nothing is
      * @param next address of the page to go on with, or empty
      */
-    public record Outcome(String summary, List<String> findings, String next) {}
+    public record Outcome(String summary, List<String> notes, List<String> findings, String next) {
+        public Outcome(String summary, List<String> findings, String next) {
+            this(summary, List.of(), findings, next);
+        }
+    }
 
     private final String id;
     private final String title;

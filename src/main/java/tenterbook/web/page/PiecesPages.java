@@ -117,7 +117,7 @@ public final class PiecesPages {
                 result,
                 problem,
                 typed,
-                groups(asked, result.facets(), Market.of(site.currency())),
+                groups(asked, result.facets(), home()),
                 asked.colour() == null ? null : ColourBand.swatch(asked.colour(), "", 1, 0),
                 chosen(asked),
                 hung(asked, result.hits()),
@@ -140,7 +140,7 @@ public final class PiecesPages {
         return parameters.isEmpty() ? path : path + "?" + parameters;
     }
 
-    private List<Group> groups(PieceQuery query, List<FacetGroup> facets, Market home) {
+    private List<Group> groups(PieceQuery query, List<FacetGroup> facets, String home) {
         List<Group> groups = new ArrayList<>();
         for (FacetGroup facet : facets) {
             Facet of = facet(facet.name());
@@ -161,14 +161,22 @@ public final class PiecesPages {
         return groups;
     }
 
+    /** Where the studio most likely sells, as in the address; empty where its record cannot be read. */
+    private String home() {
+        return site.studio()
+                .map(studio -> Issue.word(Market.of(studio.currency())))
+                .orElse("");
+    }
+
     /** Whether a value tells of tags in a market where the studio has printed none; the address finds them all the same. */
-    private static boolean elsewhere(FacetGroup facet, FacetCount count, Market home) {
+    private static boolean elsewhere(FacetGroup facet, FacetCount count, String home) {
         if (!facet.name().equals(TagFacet.TAG.parameter()) || count.chosen()) {
             return false;
         }
         String market = count.value().substring(0, count.value().indexOf(':') + 1);
         Set<String> printed = Set.of(market + "current", market + "out-of-date");
-        return !market.equals(Issue.word(home) + ":")
+        return !home.isEmpty()
+                && !market.equals(home + ":")
                 && facet.counts().stream().noneMatch(other -> printed.contains(other.value()));
     }
 
