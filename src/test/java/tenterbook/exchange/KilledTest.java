@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenterbook.Thorough;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.BagCheck;
 import tenterbook.ledger.Progress;
@@ -20,6 +21,8 @@ import tenterbook.ledger.Progress;
  * what the system had in memory still reaches the disk here.
  */
 class KilledTest {
+    private static final int RANDOM_KILLS = Thorough.times(2, 25);
+
     private static final int PHOTOS = 12;
     private static final int BYTES = 600_000;
 
@@ -110,7 +113,7 @@ class KilledTest {
         long millis = (System.nanoTime() - began) / 1_000_000;
         whole.check(to);
         Files.move(to, around.resolve("unhindered-" + work));
-        for (int n = 0; n < 5; n++) {
+        for (int n = 0; n < RANDOM_KILLS; n++) {
             Process child = start(work, from, to, 0);
             child.waitFor(random.nextLong(millis / 4, millis + millis / 4), TimeUnit.MILLISECONDS);
             child.destroyForcibly().waitFor(20, TimeUnit.SECONDS);

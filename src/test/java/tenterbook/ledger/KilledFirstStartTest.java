@@ -13,11 +13,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenterbook.Thorough;
 import tenterbook.ledger.Things.Opened;
 
 /** A folder whose very first start was killed, at whatever moment, starts the next time. */
 class KilledFirstStartTest {
-    private static final int KILLS = 25;
+    private static final int KILLS = Thorough.times(8, 100);
 
     @TempDir
     Path around;

@@ -8,6 +8,7 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenterbook.Thorough;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.ArchiveCheck;
 import tenterbook.ledger.ArchiveFolder;
@@ -15,7 +16,7 @@ import tenterbook.ledger.Progress;
 
 /** The very first start of the whole program, killed time and again while it fills its folder with the sample studio. */
 class KilledSampleStartTest {
-    private static final int KILLS = 5;
+    private static final int KILLS = Thorough.times(3, 25);
 
     @TempDir
     Path around;

@@ -14,6 +14,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenterbook.Thorough;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.ArchiveCheck;
@@ -32,7 +33,7 @@ import tenterbook.web.TagFacet;
  * honouring a sync, which this test cannot see.
  */
 class KilledServerTest {
-    private static final int ROUNDS = 6;
+    private static final int ROUNDS = Thorough.times(4, 50);
 
     @TempDir
     Path around;
