@@ -159,12 +159,17 @@ public record PieceFacts(
         List<PiecePhoto> others = new ArrayList<>();
         for (PhotoRole role : OF_THE_PIECE) {
             List<PiecePhoto> ofRole = piece.photos().stream()
-                    .filter(photo -> photo.state() == piece.state() && photo.role() == role)
+                    .filter(photo -> photo.state() == piece.state() && rank(photo) == role)
                     .toList();
             ofRole.stream().limit(1).forEach(first::add);
             ofRole.stream().skip(1).forEach(others::add);
         }
         first.addAll(others);
         return first;
+    }
+
+    /** One of which nobody recorded what it shows stands with the last. */
+    private static PhotoRole rank(PiecePhoto photo) {
+        return photo.role() == null ? PhotoRole.OTHER : photo.role();
     }
 }

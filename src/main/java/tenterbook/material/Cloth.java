@@ -1,6 +1,7 @@
 package tenterbook.material;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
@@ -32,7 +33,7 @@ public record Cloth(
         String wovenIn,
         PartialDate boughtOn,
         Quantity bought,
-        Money price,
+        @Nullable Money price,
         String notes,
         String finish) {
     public Cloth {

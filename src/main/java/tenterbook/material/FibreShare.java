@@ -1,5 +1,7 @@
 package tenterbook.material;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * One fibre of a cloth.
  *
@@ -7,7 +9,7 @@ package tenterbook.material;
  * @param percent share of the fibre's weight, above 0 and at most 100; null where not known
  * @param purpose why a small share is there, as in 'stretch'; empty where nothing was said
  */
-public record FibreShare(String fibre, Double percent, String purpose) {
+public record FibreShare(String fibre, @Nullable Double percent, String purpose) {
     public FibreShare {
         fibre = fibre == null ? "" : fibre.strip();
         purpose = purpose == null ? "" : purpose.strip();

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads a date as people write it: '2024-03-05', '5 March 2024', 'March 2024', 'spring 2021', '2019', 'about 2019',
@@ -41,7 +42,7 @@ public final class DateText {
      * @return {@link PartialDate#UNRECORDED} for null or blank text
      * @throws IllegalArgumentException with a sentence for the person who typed it
      */
-    public static PartialDate read(String text) {
+    public static PartialDate read(@Nullable String text) {
         if (text == null || text.isBlank()) {
             return PartialDate.UNRECORDED;
         }

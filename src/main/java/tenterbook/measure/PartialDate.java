@@ -1,6 +1,7 @@
 package tenterbook.measure;
 
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A date known as far as it is known: a day, a month, a season, a year, a decade, a range, or 'forgot'.
@@ -10,7 +11,8 @@ import java.time.LocalDate;
  * @param to last day it can mean, or null
  * @param about whether the writer said 'about'; the days are then those of the date named, not widened
  */
-public record PartialDate(String entered, LocalDate from, LocalDate to, boolean about) {
+public record PartialDate(
+        String entered, @Nullable LocalDate from, @Nullable LocalDate to, boolean about) {
     public static final PartialDate UNRECORDED = new PartialDate("", null, null, false);
 
     public PartialDate {
@@ -32,8 +34,8 @@ public record PartialDate(String entered, LocalDate from, LocalDate to, boolean 
         return known() || !entered.isBlank();
     }
 
-    /** The year, where it lies in one. */
-    public Integer year() {
+    /** The year, where it lies in one; null where it does not. */
+    public @Nullable Integer year() {
         return from != null && to != null && from.getYear() == to.getYear() ? from.getYear() : null;
     }
 

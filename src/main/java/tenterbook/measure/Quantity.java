@@ -1,6 +1,7 @@
 package tenterbook.measure;
 
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A quantity as it was entered and as it was understood.
@@ -15,7 +16,13 @@ import java.util.Objects;
  * @param basis how the value is known
  * @param about whether the writer said 'about'
  */
-public record Quantity(String entered, Double low, Double high, Unit unit, Basis basis, boolean about) {
+public record Quantity(
+        String entered,
+        @Nullable Double low,
+        @Nullable Double high,
+        @Nullable Unit unit,
+        Basis basis,
+        boolean about) {
     /** Nothing was entered: not zero, and not even 'forgot'. */
     public static final Quantity UNRECORDED = new Quantity("", null, null, null, Basis.UNKNOWN, false);
 
@@ -66,8 +73,8 @@ public record Quantity(String entered, Double low, Double high, Unit unit, Basis
         if (!known() || unit == other) {
             return this;
         }
-        Double newLow = low == null ? null : unit.convert(low, other);
-        Double newHigh = high == null ? null : unit.convert(high, other);
+        @Nullable Double newLow = low == null ? null : unit.convert(low, other);
+        @Nullable Double newHigh = high == null ? null : unit.convert(high, other);
         if (newLow != null && newLow.isNaN() || newHigh != null && newHigh.isNaN()) {
             return new Quantity(entered, null, null, null, Basis.UNKNOWN, about);
         }

@@ -83,7 +83,7 @@ public record CareWords(List<CareLine> lines, List<Question> questions, Optional
         }
 
         private Optional<Refusal> missing() {
-            if (!rules.careNeeds().categories().contains(about.category())) {
+            if (about.category() == null || !rules.careNeeds().categories().contains(about.category())) {
                 return Optional.empty();
             }
             boolean stated = !evidence.wash().equals(CareEvidence.Verdict.UNKNOWN)

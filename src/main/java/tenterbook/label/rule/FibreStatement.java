@@ -48,7 +48,7 @@ public record FibreStatement(
         rules.standing().stream()
                 .map(s -> new Question(s.asks(), rules.rule(s.rule())))
                 .forEach(questions::add);
-        Optional<Rule> coverage = Optional.ofNullable(rules.coverage().get(article.category()));
+        Optional<Rule> coverage = Optional.ofNullable(article.category()).map(rules.coverage()::get);
         return new FibreStatement(market, rules.version(), lines, refusals, questions, coverage, rules.notice());
     }
 

@@ -1,5 +1,6 @@
 package tenterbook.piece.condition;
 
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.PartyId;
 
@@ -9,7 +10,7 @@ import tenterbook.piece.PartyId;
  * @param party from the archive's people, or null
  * @param name of the person who signs
  */
-public record Signatory(PartyId party, String name, PartialDate when) {
+public record Signatory(@Nullable PartyId party, String name, PartialDate when) {
     public static final Signatory NOBODY = new Signatory(null, "", null);
 
     public Signatory {

@@ -3,6 +3,7 @@ package tenterbook.web.page;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
@@ -37,7 +38,11 @@ final class Beginning {
     private static void carry(Form form, Examination last) {
         form.put("earlier", last.id());
         for (ExaminedPhoto photo : last.photos()) {
-            addPhoto(form, photo.photo(), photo.view().toString(), photo.caption());
+            addPhoto(
+                    form,
+                    photo.photo(),
+                    photo.view() == null ? "" : photo.view().toString(),
+                    photo.caption());
         }
         List<Observation> again = Next.toBeChecked(last);
         for (int i = 0; i < again.size(); i++) {
@@ -72,11 +77,13 @@ final class Beginning {
     }
 
     /** What a piece's photograph is in an examination; empty where that must be said. */
-    static String view(PhotoRole role) {
-        return switch (role) {
-            case FRONT, BACK, DETAIL -> role.toString();
-            case FAULT, LAYER -> PhotoRole.DETAIL.toString();
-            default -> "";
-        };
+    static String view(@Nullable PhotoRole role) {
+        return role == null
+                ? ""
+                : switch (role) {
+                    case FRONT, BACK, DETAIL -> role.toString();
+                    case FAULT, LAYER -> PhotoRole.DETAIL.toString();
+                    default -> "";
+                };
     }
 }

@@ -289,16 +289,12 @@ public final class ConditionPages {
     private List<Fact> facts(Examination examination) {
         return List.of(
                 new Fact("When", examination.when().toString()),
-                new Fact("Why", unlessNotSaid(examination.reason())),
+                new Fact("Why", Fact.or(examination.reason())),
                 new Fact("Where", Fact.or(examination.place())),
                 new Fact("Examined by", Fact.or(person(examination.examiner(), examination.party()))),
                 new Fact("How", Fact.or(examination.means())),
                 Fact.of("Length then", examination.length()),
                 Fact.of("Width then", examination.width()));
-    }
-
-    static String unlessNotSaid(Enum<?> word) {
-        return word.name().equals("NOT_SAID") ? Fact.NOT_RECORDED : word.toString();
     }
 
     private static List<Fact> advice(Examination examination) {

@@ -248,7 +248,9 @@ public final class PhotoPages {
         ColourRole role = Stream.of(ColourRole.values())
                 .filter(each -> each.toString().equals(ctx.formParam("role")))
                 .findFirst()
-                .orElse(ColourRole.OTHER);
+                .orElseThrow(() ->
+                        new IllegalArgumentException("A named colour is one of %s; found “%s”. Nothing was changed."
+                                .formatted(List.of(ColourRole.values()), ctx.formParam("role"))));
         String name = Optional.ofNullable(ctx.formParam("name")).orElse("");
         String colour = Optional.ofNullable(ctx.formParam("colour")).orElse("");
         ColourRegion region;
