@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
 import tenterbook.material.Cloth;
@@ -45,7 +46,7 @@ public record PieceFacts(
         Map<PartyId, Party> parties,
         Map<Digest, Photo> photos,
         List<Examination> examinations,
-        Instant recorded) {
+        @Nullable Instant recorded) {
     /** What shows a piece itself, best first. */
     private static final List<PhotoRole> OF_THE_PIECE = List.of(
             PhotoRole.FRONT, PhotoRole.BACK, PhotoRole.DETAIL, PhotoRole.FAULT, PhotoRole.LAYER, PhotoRole.OTHER);
@@ -121,7 +122,7 @@ public record PieceFacts(
                 .toList();
     }
 
-    public Optional<Lot> lot(LotId id) {
+    public Optional<Lot> lot(@Nullable LotId id) {
         return id == null ? Optional.empty() : Optional.ofNullable(lots.get(id));
     }
 
@@ -141,7 +142,7 @@ public record PieceFacts(
 
     // ---- people and pictures
 
-    public Optional<Party> party(PartyId id) {
+    public Optional<Party> party(@Nullable PartyId id) {
         return id == null ? Optional.empty() : Optional.ofNullable(parties.get(id));
     }
 

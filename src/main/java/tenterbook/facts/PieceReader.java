@@ -13,6 +13,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Kind;
@@ -119,7 +120,7 @@ public final class PieceReader {
             Map<String, Clamping> clampingsById,
             Map<String, Photo> photosByDigest,
             List<Examination> examinations,
-            Instant recorded) {
+            @Nullable Instant recorded) {
         List<Clamping> made = piece.made().stream()
                 .map(in -> clampingsById.get(in.clamping().value()))
                 .filter(Objects::nonNull)

@@ -66,7 +66,7 @@ public record Cloth(
             String wovenIn,
             PartialDate boughtOn,
             Quantity bought,
-            Money price,
+            @Nullable Money price,
             String notes) {
         this(
                 id,
@@ -83,7 +83,7 @@ public record Cloth(
                 bought,
                 price,
                 notes,
-                null);
+                "");
     }
 
     /** The bolt's name in full, as in 'SH silk habotai'. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Quantities in words for pages and paper: as entered, in metric and in US customary units. */
 public final class QuantityWords {
@@ -70,7 +71,7 @@ public final class QuantityWords {
         return there.known() ? Optional.of(value(there)) : Optional.empty();
     }
 
-    private static Unit metricUnit(Unit from, double size) {
+    private static @Nullable Unit metricUnit(Unit from, double size) {
         return switch (from.dimension()) {
             case LENGTH -> {
                 double mm = from.convert(size, Unit.MILLIMETRE);
@@ -86,7 +87,7 @@ public final class QuantityWords {
         };
     }
 
-    private static Unit usUnit(Unit from, double size) {
+    private static @Nullable Unit usUnit(Unit from, double size) {
         return switch (from.dimension()) {
             case LENGTH -> from.convert(size, Unit.INCH) < 120 ? Unit.INCH : Unit.YARD;
             case MASS -> from.convert(size, Unit.OUNCE) < 32 ? Unit.OUNCE : Unit.POUND;

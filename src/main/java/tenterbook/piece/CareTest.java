@@ -71,7 +71,8 @@ public record CareTest(
     }
 
     /** A test of which no standard, grade or specimen is told. */
-    public CareTest(Kind kind, PartialDate when, String method, Quantity temperature, String result, Boolean passed) {
+    public CareTest(
+            Kind kind, PartialDate when, String method, Quantity temperature, String result, @Nullable Boolean passed) {
         this(kind, when, method, temperature, result, passed, null, null, null);
     }
 

@@ -45,7 +45,7 @@ public record Comparison(Examination before, Examination after, List<Change> cha
         return examination.observations().stream().collect(Collectors.toMap(Observation::number, Function.identity()));
     }
 
-    private static Change change(Observation was, Observation is) {
+    private static Change change(Observation was, @Nullable Observation is) {
         if (is == null) {
             return new Change(was.number(), Change.Kind.NOT_CHECKED, was, null, List.of(), "");
         }

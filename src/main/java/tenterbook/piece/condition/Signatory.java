@@ -11,7 +11,7 @@ import tenterbook.piece.PartyId;
  * @param name of the person who signs
  */
 public record Signatory(@Nullable PartyId party, String name, PartialDate when) {
-    public static final Signatory NOBODY = new Signatory(null, "", null);
+    public static final Signatory NOBODY = new Signatory(null, "", PartialDate.UNRECORDED);
 
     public Signatory {
         name = name == null ? "" : name.strip();

@@ -89,7 +89,7 @@ public final class LabelApi {
                         .map(question -> new Asked(question.asks(), question.rule()))
                         .distinct()
                         .toList(),
-                statement.coverage().stream().toList(),
+                Stream.ofNullable(statement.coverage()).toList(),
                 statement.notice()));
     }
 

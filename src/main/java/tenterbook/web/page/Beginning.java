@@ -2,7 +2,6 @@ package tenterbook.web.page;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
 import tenterbook.piece.PhotoRole;
@@ -21,17 +20,19 @@ import tenterbook.web.form.Form;
 final class Beginning {
     private Beginning() {}
 
-    /** @param last whose things are to be looked for again */
-    static Form of(Piece piece, Optional<Examination> last, LocalDate today, String maker) {
+    /** @param last whose things are to be looked for again; null where there is none */
+    static Form of(Piece piece, @Nullable Examination last, LocalDate today, String maker) {
         Form form = Form.empty().put("when", today).put("examiner", maker);
-        last.ifPresent(examination -> carry(form, examination));
+        if (last != null) {
+            carry(form, last);
+        }
         for (PiecePhoto photo : piece.photos()) {
             boolean whole = photo.role() == PhotoRole.FRONT || photo.role() == PhotoRole.BACK;
-            if (whole && photo.state() == piece.state() && last.isEmpty()) {
+            if (whole && photo.state() == piece.state() && last == null) {
                 addPhoto(form, photo.photo(), view(photo.role()), photo.caption());
             }
         }
-        zones(form, last.map(Examination::zones).orElse(List.of()));
+        zones(form, last == null ? List.of() : last.zones());
         return form;
     }
 
