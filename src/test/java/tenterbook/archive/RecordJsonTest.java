@@ -14,7 +14,10 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenterbook.archive.field.Faults;
+import tenterbook.archive.field.Reading;
 import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.archive.record.MaterialRecords;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
@@ -203,6 +206,19 @@ class RecordJsonTest {
         refused(mapper, CareTest.class, "{\"method\":\"by hand\"}", "‘kind’");
         refused(mapper, ColourRegion.class, "{\"colour\":{\"lightness\":34,\"a\":-2,\"b\":-25}}", "‘role’");
         refused(mapper, Lot.class, "{\"id\":\"woad-1\",\"name\":\"woad\"}", "‘role’");
+    }
+
+    @Test
+    void anInputWithoutARoleThatMustBeKnownIsRefusedBesideThatField() throws IOException {
+        Faults faults = new Faults();
+        Reading euro = new Reading(Currency.getInstance("EUR"));
+        MaterialRecords.LOT.understood(stored("{\"id\":\"woad-1\",\"name\":\"woad\"}"), euro, faults, "");
+        PieceRecord.PHOTO.understood(
+                stored("{\"photo\":\"" + "ab".repeat(32) + "\",\"regions\":[{\"colour\":\"34 -2 -25\"}]}"),
+                euro,
+                faults,
+                "photo");
+        assertThat(faults.all().keySet()).containsExactlyInAnyOrder("role", "photo.regions.0.role");
     }
 
     private static void refused(ObjectMapper mapper, Class<?> type, String json, String field) {
