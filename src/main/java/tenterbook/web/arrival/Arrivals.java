@@ -75,7 +75,7 @@ public final class Arrivals {
                     .filter(key -> key.kind().equals(Kinds.PIECE.name()))
                     .map(key -> key.id())
                     .toList();
-            String called = photo.record().originalName() == null
+            String called = photo.record().originalName().isEmpty()
                     ? digest.brief()
                     : photo.record().originalName();
             return "the archive has this picture already, as %s, %s"
