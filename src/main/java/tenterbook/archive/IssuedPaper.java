@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import tenterbook.colour.Lab;
 import tenterbook.piece.PieceNumber;
 
@@ -85,7 +86,7 @@ public record IssuedPaper(
     }
 
     /** A colour of the band: CIELAB, D65, 2° observer; share of the area, null where not measured; its printed name. */
-    public record Colour(Lab colour, Double share, String name) {
+    public record Colour(Lab colour, @Nullable Double share, String name) {
         public Colour {
             name = name == null ? "" : name;
         }

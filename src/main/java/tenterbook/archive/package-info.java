@@ -4,4 +4,7 @@
  * <p>This room exists so that the domain rooms need not know the ledger, nor the ledger the domain. Start at {@link
  * tenterbook.archive.Archive} and {@link tenterbook.archive.Kinds}.
  */
+@NullMarked
 package tenterbook.archive;
+
+import org.jspecify.annotations.NullMarked;

@@ -2,6 +2,7 @@ package tenterbook.board;
 
 import java.util.List;
 import java.util.Optional;
+import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
 import tenterbook.words.Refusal;
 
@@ -38,7 +39,8 @@ public record BoardPair(
         usualLayers = usualLayers == null ? Quantity.UNRECORDED : usualLayers;
         kept = kept == null ? "" : kept.strip();
         states = states == null || states.isEmpty()
-                ? List.of(new BoardState("I", null, null, null, null, null))
+                ? List.of(new BoardState(
+                        "I", PartialDate.UNRECORDED, "", Quantity.UNRECORDED, Quantity.UNRECORDED, List.of()))
                 : List.copyOf(states);
         notes = notes == null ? "" : notes.strip();
         if (states.stream().map(BoardState::name).distinct().count() < states.size()) {

@@ -1,5 +1,7 @@
 package tenterbook.board;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * One hole through a board, for local colour.
  *
@@ -8,7 +10,8 @@ package tenterbook.board;
  * @param downMm distance from its top edge, in millimetres; null where not recorded
  * @param note which channel it opens into, or anything else
  */
-public record Hole(String name, Double acrossMm, Double downMm, String note) {
+public record Hole(
+        String name, @Nullable Double acrossMm, @Nullable Double downMm, String note) {
     public Hole {
         name = name == null ? "" : name.strip();
         note = note == null ? "" : note.strip();

@@ -2,4 +2,7 @@
  * Board pairs, the states that recarving opens, and the holes through which colour is put.
  * Facts only; no I/O.
  */
+@NullMarked
 package tenterbook.board;
+
+import org.jspecify.annotations.NullMarked;

@@ -15,6 +15,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
@@ -105,7 +106,7 @@ public final class PieceProof {
     }
 
     private interface Each {
-        void take(Revision revision, Optional<EarlierPart> earlier) throws IOException;
+        void take(Revision revision, @Nullable EarlierPart earlier) throws IOException;
     }
 
     private void write(String number, Set<RecordKey> shown, boolean confidential, long last, Path file)
@@ -119,8 +120,8 @@ public final class PieceProof {
                     .formatted(TextNode.valueOf(number), last, end.hash()));
             Lines earlier = new Lines(out);
             each(last, (revision, part) -> {
-                if (part.isPresent()) {
-                    earlier.add(part.get().row());
+                if (part != null) {
+                    earlier.add(part.row());
                 }
             });
             out.write("\n],\n\"chain\":[");
@@ -143,18 +144,14 @@ public final class PieceProof {
         }
     }
 
-    private static void parts(Revision revision, Optional<EarlierPart> earlier, boolean confidential, Lines parts)
+    private static void parts(Revision revision, @Nullable EarlierPart earlier, boolean confidential, Lines parts)
             throws IOException {
-        String shown =
-                earlier.map(EarlierPart::publicText).or(revision::publicText).orElseThrow();
+        String shown = earlier == null ? revision.publicText().orElseThrow() : earlier.publicText();
         parts.add("[%d,\"public\",%s]".formatted(revision.sequence(), TextNode.valueOf(shown)));
-        Optional<String> kept = earlier.isPresent() ? earlier.get().privateText() : revision.privateText();
+        Optional<String> kept = earlier == null ? revision.privateText() : earlier.privateText();
         if (confidential && kept.isPresent()) {
-            if (earlier.isPresent()) {
-                parts.add("[%d,\"link\",%s]"
-                        .formatted(
-                                revision.sequence(),
-                                TextNode.valueOf(earlier.get().link())));
+            if (earlier != null) {
+                parts.add("[%d,\"link\",%s]".formatted(revision.sequence(), TextNode.valueOf(earlier.link())));
             }
             parts.add("[%d,\"private\",%s]".formatted(revision.sequence(), TextNode.valueOf(kept.get())));
         }
@@ -166,7 +163,7 @@ public final class PieceProof {
         List<EarlierPart> parts = archive.ledger().earlierParts(sequence, PAGE);
         while (!parts.isEmpty()) {
             for (EarlierPart part : parts) {
-                take.take(part.revision(), Optional.of(part));
+                take.take(part.revision(), part);
                 sequence = part.revision().sequence();
             }
             parts = archive.ledger().earlierParts(sequence, PAGE);
@@ -175,7 +172,7 @@ public final class PieceProof {
             for (Revision revision : archive.ledger().after(sequence, PAGE)) {
                 sequence = revision.sequence();
                 if (sequence <= last) {
-                    take.take(revision, Optional.empty());
+                    take.take(revision, null);
                 }
             }
             progress.at(Math.min(sequence, last), last, "writing the proof");

@@ -126,7 +126,7 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
 
     /** The state of the whole in the last report; empty where it is not judged. */
     public Optional<Overall> overall() {
-        return last().map(Examination::overall).filter(overall -> overall != Overall.NOT_SAID);
+        return last().map(Examination::overall);
     }
 
     /** Events since that say of damage, but are of no kind of their own. */
@@ -190,8 +190,7 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
 
     /** As in 'Examined 2024-09-27: fair. Sound but for one mark. Seen: stain (front; 12 mm; slight), snag.' */
     private static String words(Examination last) {
-        String overall =
-                last.overall() == Overall.NOT_SAID ? "" : last.overall().toString();
+        String overall = last.overall() == null ? "" : last.overall().toString();
         String seen = seen(last, Condition::words);
         return "Examined " + day(last.when()) + ": "
                 + joined(

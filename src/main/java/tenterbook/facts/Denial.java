@@ -11,7 +11,6 @@ import tenterbook.material.Cloth;
 import tenterbook.material.Role;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.condition.Examination;
-import tenterbook.piece.condition.Overall;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Cut;
 import tenterbook.recipe.dip.DipTally;
@@ -123,7 +122,7 @@ public final class Denial<T> {
                     Examination.class, "Nothing is listed by itself; see the state of the whole.")
             .but("an observation", examination -> !examination.observations().isEmpty());
     public static final Denial<Examination> NOT_JUDGED = new Denial<>(Examination.class, "Not judged.")
-            .but("a state of the whole", examination -> examination.overall() != Overall.NOT_SAID);
+            .but("a state of the whole", examination -> examination.overall() != null);
     public static final Denial<List<Examination>> NO_EARLIER_EXAMINATION = new Denial<>(
                     Denial.<List<Examination>>type(List.class), "no earlier examination")
             .but("an earlier examination", earlier -> !earlier.isEmpty());

@@ -1,5 +1,6 @@
 package tenterbook.facts;
 
+import org.jspecify.annotations.Nullable;
 import tenterbook.colour.ColourWords;
 import tenterbook.colour.Lab;
 import tenterbook.piece.ColourRole;
@@ -13,9 +14,13 @@ import tenterbook.piece.ColourRole;
  * @param role which part of the dyeing it belongs to; null for a colour of a photograph's palette and on issued paper, which
  *     does not keep it
  */
-public record PieceColour(Lab colour, Double share, String name, ColourRole role) {
+public record PieceColour(
+        Lab colour,
+        @Nullable Double share,
+        String name,
+        @Nullable ColourRole role) {
     /** A colour that belongs to no known part. */
-    public PieceColour(Lab colour, Double share, String name) {
+    public PieceColour(Lab colour, @Nullable Double share, String name) {
         this(colour, share, name, null);
     }
 

@@ -49,7 +49,7 @@ public record PieceFacts(
         Map<PartyId, Party> parties,
         Map<Digest, Photo> photos,
         List<Examination> examinations,
-        Instant recorded) {
+        @Nullable Instant recorded) {
     /** What shows a piece itself, best first. */
     private static final List<PhotoRole> OF_THE_PIECE = List.of(
             PhotoRole.FRONT, PhotoRole.BACK, PhotoRole.DETAIL, PhotoRole.FAULT, PhotoRole.LAYER, PhotoRole.OTHER);
@@ -134,7 +134,7 @@ public record PieceFacts(
                 .toList();
     }
 
-    public Optional<Lot> lot(LotId id) {
+    public Optional<Lot> lot(@Nullable LotId id) {
         return id == null ? Optional.empty() : Optional.ofNullable(lots.get(id));
     }
 
@@ -154,7 +154,7 @@ public record PieceFacts(
 
     // ---- people and pictures
 
-    public Optional<Party> party(PartyId id) {
+    public Optional<Party> party(@Nullable PartyId id) {
         return id == null ? Optional.empty() : Optional.ofNullable(parties.get(id));
     }
 
@@ -172,12 +172,17 @@ public record PieceFacts(
         List<PiecePhoto> others = new ArrayList<>();
         for (PhotoRole role : OF_THE_PIECE) {
             List<PiecePhoto> ofRole = piece.photos().stream()
-                    .filter(photo -> photo.state() == piece.state() && photo.role() == role)
+                    .filter(photo -> photo.state() == piece.state() && rank(photo) == role)
                     .toList();
             ofRole.stream().limit(1).forEach(first::add);
             ofRole.stream().skip(1).forEach(others::add);
         }
         first.addAll(others);
         return first;
+    }
+
+    /** One of which nobody recorded what it shows stands with the last. */
+    private static PhotoRole rank(PiecePhoto photo) {
+        return photo.role() == null ? PhotoRole.OTHER : photo.role();
     }
 }

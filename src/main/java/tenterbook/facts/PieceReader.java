@@ -130,7 +130,7 @@ public final class PieceReader {
             Map<String, Clamping> clampingsById,
             Map<String, Photo> photosByDigest,
             List<Examination> examinations,
-            Instant recorded) {
+            @Nullable Instant recorded) {
         List<Clamping> made = piece.made().stream()
                 .map(in -> clampingsById.get(in.clamping().value()))
                 .filter(Objects::nonNull)

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
@@ -20,7 +21,7 @@ import tenterbook.piece.Status;
  * @param piece whose it is
  * @param newest the newest event that moved the piece; null where there is none
  */
-public record Whereabouts(Piece piece, Event newest) {
+public record Whereabouts(Piece piece, @Nullable Event newest) {
     /** After each event, the statuses that agree with it, the likeliest first. Lost and destroyed can follow any. */
     private static final Map<EventKind, Set<Status>> AFTER = new EnumMap<>(Map.of(
             EventKind.CONSIGNED, EnumSet.of(Status.CONSIGNED, Status.HANGING),
@@ -51,13 +52,13 @@ public record Whereabouts(Piece piece, Event newest) {
         return when.from() == null ? when.to() : when.from();
     }
 
-    /** As typed, else as the newest event says; {@code NOT_SAID} where neither does. */
-    public Status status() {
+    /** As typed, else as the newest event says; null where neither does. */
+    public @Nullable Status status() {
         if (statusTyped()) {
             return piece.status();
         }
         if (newest == null) {
-            return Status.NOT_SAID;
+            return null;
         }
         return switch (newest.kind()) {
             case CONSIGNED -> Status.CONSIGNED;
@@ -65,22 +66,24 @@ public record Whereabouts(Piece piece, Event newest) {
             case RETURNED -> Status.IN_STOCK;
             case SOLD -> Status.SOLD;
             case GIVEN -> Status.GIVEN;
-            default -> Status.NOT_SAID;
+            default -> null;
         };
     }
 
     public boolean statusTyped() {
-        return piece.status() != Status.NOT_SAID;
+        return piece.status() != null;
     }
 
     /** Whether the status says that it is not with the maker any more. */
     public boolean away() {
-        return AWAY.contains(status());
+        Status status = status();
+        return status != null && AWAY.contains(status);
     }
 
     /** In a word, as in 'sold'; empty where neither the status nor an event says. */
     public String statusInWords() {
-        return status() == Status.NOT_SAID ? "" : status().toString();
+        Status status = status();
+        return status == null ? "" : status.toString();
     }
 
     /** Where the status comes from if it was not typed, as in 'from the event of 2024-05-01'; else empty. */

@@ -6,4 +6,7 @@
  * <p>A sentence that denies something is had from {@link tenterbook.facts.Denial} alone, which knows what would contradict it.
  * Reads records and writes none. Start at {@link tenterbook.facts.PieceFacts}; {@link tenterbook.facts.PieceReader} loads it.
  */
+@NullMarked
 package tenterbook.facts;
+
+import org.jspecify.annotations.NullMarked;

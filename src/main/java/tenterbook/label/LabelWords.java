@@ -176,13 +176,14 @@ final class LabelWords {
         questions.addAll(care.questions());
         if (request.kind().hung()) {
             questions.add(new Question("Does the piece also carry a sewn label?", rules.rule("carePermanent")));
-            care.missing()
-                    .ifPresent(missing -> questions.add(new Question(
-                            "How is it cared for? %s; the sewn label cannot be made without it"
-                                    .formatted(missing.found()),
-                            missing.rule())));
-        } else {
-            care.missing().ifPresent(refusals::add);
+            if (care.missing() != null) {
+                questions.add(new Question(
+                        "How is it cared for? %s; the sewn label cannot be made without it"
+                                .formatted(care.missing().found()),
+                        care.missing().rule()));
+            }
+        } else if (care.missing() != null) {
+            refusals.add(care.missing());
         }
     }
 

@@ -7,6 +7,7 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One archive folder, held by one process at a time.
@@ -51,7 +52,7 @@ public final class ArchiveFolder implements AutoCloseable {
         }
     }
 
-    private static FileLock lockOf(FileChannel channel) throws IOException {
+    private static @Nullable FileLock lockOf(FileChannel channel) throws IOException {
         try {
             return channel.tryLock();
         } catch (OverlappingFileLockException e) {

@@ -1,5 +1,7 @@
 package tenterbook.ledger;
 
+import org.jspecify.annotations.Nullable;
+
 /** The archive cannot be opened or written as it is; the message says what to do. */
 public class ArchiveProblem extends RuntimeException {
     private static final long serialVersionUID = 1L;
@@ -8,7 +10,7 @@ public class ArchiveProblem extends RuntimeException {
         super(message);
     }
 
-    public ArchiveProblem(String message, Throwable cause) {
+    public ArchiveProblem(String message, @Nullable Throwable cause) {
         super(message, cause);
     }
 }

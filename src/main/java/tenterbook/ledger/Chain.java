@@ -44,7 +44,9 @@ final class Chain {
         ObjectNode content = JsonNodeFactory.instance.objectNode();
         content.put("content_of", revision.sequence());
         content.put("public", parted.publicText());
-        parted.kept().ifPresent(part -> content.put("private", part.text()));
+        if (parted.kept() != null) {
+            content.put("private", parted.kept().text());
+        }
         if (revision.redacted()) {
             content.put("redacted", true);
         }
@@ -76,8 +78,8 @@ final class Chain {
         fields.put("public_digest", publicDigest.hex());
         fields.put("private_digest", privateDigest.hex());
         fields.put("previous_hash", revision.previous().hex());
-        if (revision.form() instanceof Parted parted) {
-            parted.before().ifPresent(before -> fields.put("before", before.hex()));
+        if (revision.form() instanceof Parted parted && parted.before() != null) {
+            fields.put("before", parted.before().hex());
         }
         return fields;
     }

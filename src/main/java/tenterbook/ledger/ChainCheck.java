@@ -3,7 +3,7 @@ package tenterbook.ledger;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
 import java.util.Set;
 import tenterbook.ledger.RevisionForm.Parted;
 import tenterbook.ledger.RevisionForm.Whole;
@@ -87,8 +87,8 @@ final class ChainCheck {
     }
 
     private void parted(String where, Revision revision, Parted parted) {
-        Optional<Digest> due = format == 1 ? commitment.digest() : Optional.empty();
-        if (!parted.before().equals(due)) {
+        Digest due = format == 1 ? commitment.digest().orElse(null) : null;
+        if (!Objects.equals(parted.before(), due)) {
             say(where, "does not commit to the revisions of format 1 before it as they stand");
         }
         if (format == 1 && committed != sequence) {
@@ -101,9 +101,7 @@ final class ChainCheck {
         if (redacted != erasures.name(revision.sequence())) {
             say(
                     where,
-                    parted.kept().isPresent()
-                            ? excuse(redacted)
-                            : "its private part is missing, and no erasure names it");
+                    parted.kept() != null ? excuse(redacted) : "its private part is missing, and no erasure names it");
         }
         if (!parted.privateDigestDue().equals(parted.privateDigest())) {
             say(where, "its private part does not give its digest: " + CHANGED);
@@ -113,7 +111,7 @@ final class ChainCheck {
             say(where, "its contents do not give its hash: " + CHANGED);
         }
         RecordKey stands = new RecordKey(revision.key().kind(), parted.id());
-        if (parted.kept().isPresent() && !stored(revision).equals(stands)) {
+        if (parted.kept() != null && !stored(revision).equals(stands)) {
             say(
                     where,
                     "stands under %s where %s was due"
@@ -163,8 +161,7 @@ final class ChainCheck {
 
     private static boolean isCanonical(Revision revision) {
         return revision.form() instanceof Parted parted
-                ? isCanonical(parted.shown())
-                        && isCanonical(parted.kept().map(PrivatePart::fields).orElse(TwoParts.NO_FIELDS))
+                ? isCanonical(parted.shown()) && isCanonical(parted.fields())
                 : isCanonical(revision.json());
     }
 

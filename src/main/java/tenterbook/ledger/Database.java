@@ -17,6 +17,7 @@ import org.flywaydb.core.api.MigrationState;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
@@ -96,7 +97,7 @@ final class Database implements AutoCloseable {
         }
     }
 
-    static ArchiveProblem refusal(Path file, String why, Exception cause) {
+    static ArchiveProblem refusal(Path file, String why, @Nullable Exception cause) {
         return new ArchiveProblem(
                 "The ledger %s cannot be opened: it is damaged, is no ledger of ours, or was written by a newer Tenterbook (%s). The file was left as it is; restore a bag into another folder, or use the newer program."
                         .formatted(file.toAbsolutePath(), why),
@@ -107,7 +108,7 @@ final class Database implements AutoCloseable {
         return String.valueOf(e.getMessage()).strip().lines().findFirst().orElse("no reason given");
     }
 
-    <R> R read(Function<Handle, R> work) {
+    <R extends @Nullable Object> R read(Function<Handle, R> work) {
         Handle handle = idleReaders.pollFirst();
         if (handle == null) {
             handle = Jdbi.open(readSource);
@@ -132,7 +133,7 @@ final class Database implements AutoCloseable {
      *
      * @throws ArchiveProblem where the disk is full or fails; nothing is written
      */
-    <R> R write(Function<Handle, R> work) {
+    <R extends @Nullable Object> R write(Function<Handle, R> work) {
         writing.lock();
         try {
             return sound().inTransaction(work::apply);

@@ -79,9 +79,7 @@ public record EarlierPart(
                 privateSalt,
                 revision.author(),
                 revision.note(),
-                revision.key().equals(key)
-                        ? Optional.empty()
-                        : Optional.of(revision.key().id()),
+                revision.key().equals(key) ? null : revision.key().id(),
                 parts().fields(),
                 ((Whole) revision.form()).redacted());
     }

@@ -166,8 +166,7 @@ final class Erasing {
             for (Revision revision : page) {
                 sequence = revision.sequence();
                 RevisionForm.Parted form = (RevisionForm.Parted) revision.form();
-                TwoParts two = new TwoParts(
-                        form.shown(), form.kept().map(PrivatePart::fields).orElse(TwoParts.NO_FIELDS));
+                TwoParts two = new TwoParts(form.shown(), form.fields());
                 if (!own.contains(sequence)) {
                     redaction(revision, false, two, pointers(two))
                             .filter(redaction -> redaction.sequence() <= last)

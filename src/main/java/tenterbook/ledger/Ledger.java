@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
 import tenterbook.measure.Digest;
 
@@ -49,7 +50,7 @@ public final class Ledger implements AutoCloseable {
     }
 
     /** What one act of the user does, in one transaction: all of it or nothing. */
-    public <R> R write(String author, Function<Writing, R> act) {
+    public <R extends @Nullable Object> R write(String author, Function<Writing, R> act) {
         R result = database.write(handle -> {
             Writing writing = new Writing(handle, clock.instant(), author, kinds);
             R made = act.apply(writing);
@@ -239,7 +240,7 @@ public final class Ledger implements AutoCloseable {
         }
     }
 
-    private static Unreadable unreadable(Kind<?> kind, String what, String why, Exception cause) {
+    private static Unreadable unreadable(Kind<?> kind, String what, String why, @Nullable Exception cause) {
         return new Unreadable(
                 "%s cannot be read as a %s: %s. Run ‘check’; the text of the record is still in the ledger."
                         .formatted(what, kind.called(), why),

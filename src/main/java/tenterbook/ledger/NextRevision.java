@@ -1,7 +1,6 @@
 package tenterbook.ledger;
 
 import java.time.Instant;
-import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import tenterbook.ledger.RevisionForm.Parted;
 import tenterbook.measure.Digest;
@@ -23,19 +22,14 @@ record NextRevision(Handle handle, KnownKinds kinds, long sequence, Digest last,
             Instant at,
             String author,
             String note) {
-        Optional<Digest> before = lastFormat == 1 ? EarlierParts.commit(handle, kinds) : Optional.empty();
+        Digest before = lastFormat == 1 ? EarlierParts.commit(handle, kinds).orElse(null) : null;
         String id = privacy.id() ? Handles.of(handle, key, kinds) : key.id();
         TwoParts parts = TwoParts.split(text, privacy);
         String salt = kinds.salt();
-        PrivatePart kept = new PrivatePart(
-                kinds.salt(),
-                author,
-                note,
-                privacy.id() ? Optional.of(key.id()) : Optional.empty(),
-                parts.fields(),
-                false);
+        PrivatePart kept =
+                new PrivatePart(kinds.salt(), author, note, privacy.id() ? key.id() : null, parts.fields(), false);
         Digest publicDigest = Chain.digest(Chain.publicText(salt, id, parts.shown()));
-        Parted form = new Parted(id, salt, parts.shown(), publicDigest, kept.digest(), before, Optional.of(kept));
+        Parted form = new Parted(id, salt, parts.shown(), publicDigest, kept.digest(), before, kept);
         Revision bare =
                 new Revision(sequence + 1, key, version, withdraw, text, at, author, note, last, Revision.NONE, form);
         Digest hash = Chain.digest(Chain.chained(bare, publicDigest, form.privateDigest()));

@@ -2,25 +2,28 @@ package tenterbook.ledger;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
 
 /**
  * What of a revision only its keeper sees.
  *
  * @param salt of the digest, in hex; empty where {@code redacted}
- * @param id the identifier, where it names a person; else empty
+ * @param id the identifier, where it names a person; else null
  * @param fields the record's private fields by pointer, canonical JSON
  * @param redacted whether an erasure took values out, so that it no longer gives its digest
  */
-record PrivatePart(String salt, String author, String note, Optional<String> id, String fields, boolean redacted) {
+record PrivatePart(
+        String salt, String author, String note, @Nullable String id, String fields, boolean redacted) {
     /** What the private digest covers, as canonical JSON. */
     String text() {
         ObjectNode text = JsonNodeFactory.instance.objectNode();
         text.put("salt", salt);
         text.put("author", author);
         text.put("note", note);
-        id.ifPresent(given -> text.put("id", given));
+        if (id != null) {
+            text.put("id", id);
+        }
         text.put("fields", fields);
         return Canonical.json(text);
     }

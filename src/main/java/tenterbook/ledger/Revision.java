@@ -50,7 +50,7 @@ public record Revision(
     /** Whether an erasure took something out of it. */
     public boolean redacted() {
         return form instanceof Parted parted
-                ? parted.kept().map(PrivatePart::redacted).orElse(true)
+                ? parted.kept() == null || parted.kept().redacted()
                 : ((Whole) form).redacted();
     }
 
@@ -78,7 +78,9 @@ public record Revision(
     /** What the private digest of a revision of format 2 covers; empty where something of it was erased. */
     public Optional<String> privateText() {
         return form instanceof Parted parted
-                ? parted.kept().filter(part -> !part.redacted()).map(PrivatePart::text)
+                ? Optional.ofNullable(parted.kept())
+                        .filter(part -> !part.redacted())
+                        .map(PrivatePart::text)
                 : Optional.empty();
     }
 }

@@ -1,6 +1,6 @@
 package tenterbook.ledger;
 
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
 
 /** How a revision stands in the ledger: whole, as in format 1, or in two parts, as in format 2. */
@@ -18,8 +18,8 @@ sealed interface RevisionForm {
      * @param id the identifier, or the handle that stands for one which names a person
      * @param salt of the public digest, in hex
      * @param shown the record's public part, canonical JSON
-     * @param before what the first revision of format 2 commits to, see {@link EarlierPart}; else empty
-     * @param kept the private part; empty where it was erased
+     * @param before what the first revision of format 2 commits to, see {@link EarlierPart}; else null
+     * @param kept the private part; null where it was erased
      */
     record Parted(
             String id,
@@ -27,18 +27,21 @@ sealed interface RevisionForm {
             String shown,
             Digest publicDigest,
             Digest privateDigest,
-            Optional<Digest> before,
-            Optional<PrivatePart> kept)
+            @Nullable Digest before,
+            @Nullable PrivatePart kept)
             implements RevisionForm {
         String publicText() {
             return Chain.publicText(salt, id, shown);
         }
 
+        /** The record's private fields, as far as they are still there. */
+        String fields() {
+            return kept == null ? TwoParts.NO_FIELDS : kept.fields();
+        }
+
         /** Where the private part is whole, its own digest; else the one that stands in the row. */
         Digest privateDigestDue() {
-            return kept.filter(part -> !part.redacted())
-                    .map(PrivatePart::digest)
-                    .orElse(privateDigest);
+            return kept == null || kept.redacted() ? privateDigest : kept.digest();
         }
     }
 }

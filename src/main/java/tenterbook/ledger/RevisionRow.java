@@ -4,7 +4,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 import tenterbook.ledger.RevisionForm.Parted;
@@ -47,22 +47,23 @@ final class RevisionRow {
 
     private static Parted parted(ResultSet row) throws SQLException {
         String salt = row.getString(19);
-        Optional<PrivatePart> kept = salt == null
-                ? Optional.empty()
-                : Optional.of(new PrivatePart(
+        PrivatePart kept = salt == null
+                ? null
+                : new PrivatePart(
                         salt,
                         row.getString(8),
                         row.getString(9),
-                        Optional.ofNullable(row.getString(20)),
+                        row.getString(20),
                         row.getString(21),
-                        row.getInt(22) == 1));
+                        row.getInt(22) == 1);
+        String before = row.getString(18);
         return new Parted(
                 row.getString(14),
                 row.getString(15),
                 row.getString(6),
                 new Digest(row.getString(16)),
                 new Digest(row.getString(17)),
-                Optional.ofNullable(row.getString(18)).map(Digest::new),
+                before == null ? null : new Digest(before),
                 kept);
     }
 
@@ -71,8 +72,8 @@ final class RevisionRow {
         if (whole != null) {
             return whole;
         }
-        return form instanceof Parted parted && parted.kept().isPresent()
-                ? new TwoParts(parted.shown(), parted.kept().get().fields()).merged()
+        return form instanceof Parted parted && parted.kept() != null
+                ? new TwoParts(parted.shown(), parted.fields()).merged()
                 : row.getString(6);
     }
 
@@ -97,9 +98,9 @@ final class RevisionRow {
                 .bind("salt", parted.salt())
                 .bind("publicDigest", parted.publicDigest().hex())
                 .bind("privateDigest", parted.privateDigest().hex())
-                .bind("before", parted.before().map(Digest::hex).orElse(null))
+                .bind("before", parted.before() == null ? null : parted.before().hex())
                 .execute();
-        PrivatePart kept = parted.kept().orElseThrow();
+        PrivatePart kept = Objects.requireNonNull(parted.kept());
         handle.createUpdate("""
                         INSERT INTO private_parts (sequence, salt, author, note, id, fields)
                         VALUES (:sequence, :salt, :author, :note, :id, :fields)
@@ -108,14 +109,14 @@ final class RevisionRow {
                 .bind("salt", kept.salt())
                 .bind("author", kept.author())
                 .bind("note", kept.note())
-                .bind("id", kept.id().orElse(null))
+                .bind("id", kept.id())
                 .bind("fields", kept.fields())
                 .execute();
     }
 
     /** Makes the revision the newest of its record. */
     static void makeCurrent(Handle handle, Revision revision, Parted parted) {
-        boolean kept = !parted.kept().orElseThrow().fields().equals(TwoParts.NO_FIELDS);
+        boolean kept = !parted.fields().equals(TwoParts.NO_FIELDS);
         boolean there = handle.createUpdate((kept
                                         ? "UPDATE current_texts SET sequence = :sequence, record = :record"
                                         : "DELETE FROM current_texts")

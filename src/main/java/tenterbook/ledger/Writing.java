@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
 
 /** An act in progress: the only way to append to the ledger. Good only inside {@link Ledger#write}. */
@@ -56,7 +57,7 @@ public final class Writing {
      *
      * @param from stored text of the revision whose fields unknown to this program are kept; null for the newest
      */
-    public <T> Saved<T> save(Kind<T> kind, T record, String from, int expected, String note) {
+    public <T> Saved<T> save(Kind<T> kind, T record, @Nullable String from, int expected, String note) {
         RecordKey key = kind.key(kind.id().apply(record));
         Optional<Newest> newest = Rows.newest(handle, key);
         int found = newest.map(Newest::version).orElse(0);

@@ -7,4 +7,7 @@
  * never wait. Never knows what a record means: a {@link tenterbook.ledger.Kind} tells it. Start at {@link
  * tenterbook.ledger.Ledger}.
  */
+@NullMarked
 package tenterbook.ledger;
+
+import org.jspecify.annotations.NullMarked;

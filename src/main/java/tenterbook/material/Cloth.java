@@ -1,6 +1,7 @@
 package tenterbook.material;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
@@ -32,7 +33,7 @@ public record Cloth(
         String wovenIn,
         PartialDate boughtOn,
         Quantity bought,
-        Money price,
+        @Nullable Money price,
         String notes,
         String finish) {
     public Cloth {
@@ -65,7 +66,7 @@ public record Cloth(
             String wovenIn,
             PartialDate boughtOn,
             Quantity bought,
-            Money price,
+            @Nullable Money price,
             String notes) {
         this(
                 id,
@@ -82,7 +83,7 @@ public record Cloth(
                 bought,
                 price,
                 notes,
-                null);
+                "");
     }
 
     /** The bolt's name in full, as in 'SH silk habotai'. */

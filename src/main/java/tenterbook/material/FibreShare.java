@@ -1,5 +1,6 @@
 package tenterbook.material;
 
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.NumberWords;
 import tenterbook.words.Refusal;
 
@@ -10,7 +11,7 @@ import tenterbook.words.Refusal;
  * @param percent share of the fibre's weight, above 0 and at most 100; null where not known
  * @param purpose why a small share is there, as in 'stretch'; empty where nothing was said
  */
-public record FibreShare(String fibre, Double percent, String purpose) {
+public record FibreShare(String fibre, @Nullable Double percent, String purpose) {
     public FibreShare {
         fibre = fibre == null ? "" : fibre.strip();
         purpose = purpose == null ? "" : purpose.strip();

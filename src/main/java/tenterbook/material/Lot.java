@@ -1,5 +1,6 @@
 package tenterbook.material;
 
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
@@ -8,6 +9,7 @@ import tenterbook.measure.Quantity;
  * A lot of dye, mordant or assistant.
  *
  * @param name the plain name, as in 'weld' or 'aluminium acetate'; this is what labels say
+ * @param source null where not recorded; {@link Source#UNKNOWN} where someone looked and could not tell
  * @param organism the plant's or animal's scientific name, or the mineral's formula
  * @param part which part, as in 'root' or 'dried tops'
  * @param form as in 'extract', 'chopped', 'crystals'
@@ -18,7 +20,7 @@ public record Lot(
         LotId id,
         Role role,
         String name,
-        Source source,
+        @Nullable Source source,
         String organism,
         String part,
         String form,
@@ -26,12 +28,13 @@ public record Lot(
         String supplier,
         PartialDate boughtOn,
         Quantity bought,
-        Money price,
+        @Nullable Money price,
         String notes) {
     public Lot {
-        role = role == null ? Role.DYE : role;
+        if (role == null) {
+            throw new IllegalArgumentException("A lot needs its ‘role’: dye, mordant or assistant; none was given.");
+        }
         name = name == null ? "" : name.strip();
-        source = source == null ? Source.UNKNOWN : source;
         organism = organism == null ? "" : organism.strip();
         part = part == null ? "" : part.strip();
         form = form == null ? "" : form.strip();

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
@@ -43,7 +44,7 @@ public final class DateText {
      * @return {@link PartialDate#UNRECORDED} for null or blank text
      * @throws Refusal with a sentence for the person who typed it
      */
-    public static PartialDate read(String text) {
+    public static PartialDate read(@Nullable String text) {
         if (text == null || text.isBlank()) {
             return PartialDate.UNRECORDED;
         }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import tenterbook.words.Conventions;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
@@ -43,7 +44,7 @@ public record Money(BigDecimal amount, Currency currency) implements Written {
      * @return null for blank text
      * @throws Refusal with a sentence for the person who typed it
      */
-    public static Money read(String text, Currency usual) {
+    public static @Nullable Money read(String text, Currency usual) {
         if (text == null || text.isBlank()) {
             return null;
         }

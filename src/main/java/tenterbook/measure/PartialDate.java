@@ -1,6 +1,7 @@
 package tenterbook.measure;
 
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 import tenterbook.words.Conventions;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
@@ -14,7 +15,8 @@ import tenterbook.words.Written;
  * @param to last day it can mean, or null
  * @param about whether the writer said 'about'; the days are then those of the date named, not widened
  */
-public record PartialDate(String entered, LocalDate from, LocalDate to, boolean about) implements Written {
+public record PartialDate(
+        String entered, @Nullable LocalDate from, @Nullable LocalDate to, boolean about) implements Written {
     public static final PartialDate UNRECORDED = new PartialDate("", null, null, false);
 
     public PartialDate {
@@ -36,8 +38,8 @@ public record PartialDate(String entered, LocalDate from, LocalDate to, boolean 
         return known() || !entered.isBlank();
     }
 
-    /** The year, where it lies in one. */
-    public Integer year() {
+    /** The year, where it lies in one; null where it does not. */
+    public @Nullable Integer year() {
         return from != null && to != null && from.getYear() == to.getYear() ? from.getYear() : null;
     }
 

@@ -1,6 +1,7 @@
 package tenterbook.measure;
 
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import tenterbook.words.Conventions;
 import tenterbook.words.Refusal;
 import tenterbook.words.Written;
@@ -18,8 +19,13 @@ import tenterbook.words.Written;
  * @param basis how the value is known
  * @param about whether the writer said 'about'
  */
-public record Quantity(String entered, Double low, Double high, Unit unit, Basis basis, boolean about)
-        implements Written {
+public record Quantity(
+        String entered,
+        @Nullable Double low,
+        @Nullable Double high,
+        @Nullable Unit unit,
+        Basis basis,
+        boolean about) implements Written {
     /** Nothing was entered: not zero, and not even 'forgot'. */
     public static final Quantity UNRECORDED = new Quantity("", null, null, null, Basis.UNKNOWN, false);
 
@@ -69,8 +75,8 @@ public record Quantity(String entered, Double low, Double high, Unit unit, Basis
         if (!known() || unit == other) {
             return this;
         }
-        Double newLow = low == null ? null : unit.convert(low, other);
-        Double newHigh = high == null ? null : unit.convert(high, other);
+        @Nullable Double newLow = low == null ? null : unit.convert(low, other);
+        @Nullable Double newHigh = high == null ? null : unit.convert(high, other);
         if (newLow != null && newLow.isNaN() || newHigh != null && newHigh.isNaN()) {
             return new Quantity(entered, null, null, null, Basis.UNKNOWN, about);
         }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import tenterbook.words.Message;
 
 /**
@@ -76,7 +77,7 @@ public final class QuantityText {
      * @return {@link Quantity#UNRECORDED} for null or blank text
      * @throws UnreadableQuantity with a sentence for the person who typed it
      */
-    public static Quantity read(String text, Unit usual) {
+    public static Quantity read(@Nullable String text, Unit usual) {
         if (text == null || text.isBlank()) {
             return Quantity.UNRECORDED;
         }

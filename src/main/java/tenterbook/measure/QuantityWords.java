@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
@@ -95,7 +96,7 @@ public final class QuantityWords {
         return there.known() ? Optional.of(value(there)) : Optional.empty();
     }
 
-    private static Unit metricUnit(Unit from, double size) {
+    private static @Nullable Unit metricUnit(Unit from, double size) {
         return switch (from.dimension()) {
             case LENGTH -> {
                 double mm = from.convert(size, Unit.MILLIMETRE);
@@ -111,7 +112,7 @@ public final class QuantityWords {
         };
     }
 
-    private static Unit usUnit(Unit from, double size) {
+    private static @Nullable Unit usUnit(Unit from, double size) {
         return switch (from.dimension()) {
             case LENGTH -> from.convert(size, Unit.INCH) < 120 ? Unit.INCH : Unit.YARD;
             case MASS -> from.convert(size, Unit.OUNCE) < 32 ? Unit.OUNCE : Unit.POUND;

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What stands in a JPEG file before its picture (ITU-T T.81, annex B): whether the picture is three ordinary bands, and its
@@ -14,10 +15,10 @@ import java.util.TreeMap;
  *
  * @param plain whether it is 8 bits deep, of three bands, sequential, and of a process that every decoder knows; Java's
  *     decoder draws a progressive one many times over
- * @param profile the embedded profile, its parts joined; empty if there is none or a part is missing
+ * @param profile the embedded profile, its parts joined; null if there is none or a part is missing
  * @param scanAt where the first scan's marker stands
  */
-record JpegHead(boolean plain, int width, int height, Optional<byte[]> profile, int scanAt) {
+record JpegHead(boolean plain, int width, int height, byte @Nullable [] profile, int scanAt) {
     private static final byte[] PROFILE = "ICC_PROFILE\0".getBytes(StandardCharsets.US_ASCII);
 
     /** Empty if the segments cannot be followed. */
@@ -33,8 +34,7 @@ record JpegHead(boolean plain, int width, int height, Optional<byte[]> profile, 
             int kind = jpeg[at + 1] & 0xff;
             int length = 2 + (in.getShort(at + 2) & 0xffff);
             if (kind == 0xda) {
-                Optional<byte[]> profile =
-                        parts.size() == expected && expected > 0 ? Optional.of(joined(parts)) : Optional.empty();
+                byte[] profile = parts.size() == expected && expected > 0 ? joined(parts) : null;
                 return Optional.of(new JpegHead(plain, width, height, profile, at));
             }
             if (at + length > jpeg.length) {

@@ -63,7 +63,8 @@ final class JpegStream {
             return Optional.empty();
         }
         List<Picture> sizes = reduction.pictures();
-        Optional<ICC_Profile> profile = head.get().profile().flatMap(bytes -> ColourProfiles.parse(bytes, notes));
+        Optional<ICC_Profile> profile =
+                Optional.ofNullable(head.get().profile()).flatMap(bytes -> ColourProfiles.parse(bytes, notes));
         if (profile.isPresent()) {
             sizes = ColourProfiles.toSrgb(sizes, profile.get(), notes);
         }

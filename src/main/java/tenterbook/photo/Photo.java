@@ -2,11 +2,12 @@ package tenterbook.photo;
 
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import tenterbook.colour.PaletteColour;
 import tenterbook.measure.Digest;
 
 /**
- * What is known of one photograph. Text and numbers are null where they are not known.
+ * What is known of one photograph. Text is empty and numbers are null where they are not known.
  *
  * @param digest SHA-256 of the original, and its name
  * @param originalName the file's name when it was added, for finding it again; never used as a path
@@ -30,8 +31,8 @@ public record Photo(
         String originalName,
         long bytes,
         String mediaType,
-        Integer width,
-        Integer height,
+        @Nullable Integer width,
+        @Nullable Integer height,
         int orientation,
         String taken,
         String camera,
@@ -47,6 +48,12 @@ public record Photo(
 
     public Photo {
         Objects.requireNonNull(digest, "digest");
+        originalName = originalName == null ? "" : originalName;
+        mediaType = mediaType == null ? "" : mediaType;
+        taken = taken == null ? "" : taken;
+        camera = camera == null ? "" : camera;
+        lens = lens == null ? "" : lens;
+        iccProfile = iccProfile == null ? "" : iccProfile;
         calibration = calibration == null || calibration.isBlank() ? UNCALIBRATED : calibration;
         notes = notes == null ? List.of() : List.copyOf(notes);
         palette = palette == null ? List.of() : List.copyOf(palette);

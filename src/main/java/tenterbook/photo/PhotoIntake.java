@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tenterbook.colour.Palette;
 import tenterbook.colour.PaletteColour;
 
@@ -77,19 +78,19 @@ public final class PhotoIntake {
         return Palette.of(small.argb(), small.width(), small.height());
     }
 
-    private static String taken(PhotoFacts facts) {
+    private static @Nullable String taken(PhotoFacts facts) {
         if (facts.takenLocal() == null || facts.takenOffset() == null) {
             return facts.takenLocal();
         }
         return facts.takenLocal() + facts.takenOffset();
     }
 
-    private static String plain(String name) {
+    private static String plain(@Nullable String name) {
         if (name == null) {
-            return null;
+            return "";
         }
         String last = name.substring(1 + Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')));
         String clean = last.replaceAll("\\p{Cntrl}", "").strip();
-        return clean.isEmpty() ? null : clean.substring(0, Math.min(clean.length(), LONGEST_NAME));
+        return clean.substring(0, Math.min(clean.length(), LONGEST_NAME));
     }
 }

@@ -1,6 +1,7 @@
 package tenterbook.piece;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
 
@@ -23,10 +24,10 @@ public record CareTest(
         String method,
         Quantity temperature,
         String result,
-        Boolean passed,
-        TestStandard standard,
-        Double grade,
-        Specimen specimen) {
+        @Nullable Boolean passed,
+        @Nullable TestStandard standard,
+        @Nullable Double grade,
+        @Nullable Specimen specimen) {
     /** What a care test tests. */
     public enum Kind {
         HAND_WASH("hand wash"),
@@ -56,7 +57,9 @@ public record CareTest(
     }
 
     public CareTest {
-        kind = kind == null ? Kind.OTHER : kind;
+        if (kind == null) {
+            throw new IllegalArgumentException("A care test needs its ‘kind’, as in ‘hand wash’; none was given.");
+        }
         when = when == null ? PartialDate.UNRECORDED : when;
         method = method == null ? "" : method.strip();
         temperature = temperature == null ? Quantity.UNRECORDED : temperature;
@@ -68,7 +71,8 @@ public record CareTest(
     }
 
     /** A test of which no standard, grade or specimen is told. */
-    public CareTest(Kind kind, PartialDate when, String method, Quantity temperature, String result, Boolean passed) {
+    public CareTest(
+            Kind kind, PartialDate when, String method, Quantity temperature, String result, @Nullable Boolean passed) {
         this(kind, when, method, temperature, result, passed, null, null, null);
     }
 

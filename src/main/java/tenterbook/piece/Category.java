@@ -10,8 +10,7 @@ public enum Category {
     TABLE_LINEN("table linen"),
     CUSHION("cushion cover"),
     SAMPLE("sample or proof"),
-    OTHER("other"),
-    NOT_SAID("not said");
+    OTHER("other");
 
     private final String word;
 

@@ -1,6 +1,7 @@
 package tenterbook.piece;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tenterbook.colour.Lab;
 
 /**
@@ -21,12 +22,12 @@ public record ColourRegion(
         ColourRole role,
         String name,
         Lab colour,
-        Double share,
+        @Nullable Double share,
         List<Corner> corners,
         boolean calibrated,
-        Double spread,
-        Integer pixels,
-        Double likelyError) {
+        @Nullable Double spread,
+        @Nullable Integer pixels,
+        @Nullable Double likelyError) {
     /** A corner, as fractions of the picture's width and height, each 0 to 1 from the upper left. */
     public record Corner(double across, double down) {}
 
@@ -37,7 +38,9 @@ public record ColourRegion(
     }
 
     public ColourRegion {
-        role = role == null ? ColourRole.OTHER : role;
+        if (role == null) {
+            throw new IllegalArgumentException("A named colour needs its ‘role’, as in ‘ground’; none was given.");
+        }
         name = name == null ? "" : name.strip();
         if (colour == null) {
             throw new IllegalArgumentException("A named colour has its CIELAB values; none were given.");

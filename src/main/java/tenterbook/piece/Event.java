@@ -1,5 +1,6 @@
 package tenterbook.piece;
 
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 
@@ -10,9 +11,17 @@ import tenterbook.measure.PartialDate;
  * @param until when a loan, consignment or show ends
  * @param price agreed, or null
  */
-public record Event(EventKind kind, PartialDate when, PartialDate until, PartyId party, Money price, String note) {
+public record Event(
+        EventKind kind,
+        PartialDate when,
+        PartialDate until,
+        @Nullable PartyId party,
+        @Nullable Money price,
+        String note) {
     public Event {
-        kind = kind == null ? EventKind.OTHER : kind;
+        if (kind == null) {
+            throw new IllegalArgumentException("An event needs its ‘kind’, as in ‘shown’; none was given.");
+        }
         when = when == null ? PartialDate.UNRECORDED : when;
         until = until == null ? PartialDate.UNRECORDED : until;
         note = note == null ? "" : note.strip();

@@ -3,6 +3,7 @@ package tenterbook.piece;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import tenterbook.recipe.LayerMap;
 
 /**
@@ -27,7 +28,7 @@ public record Layers(String entered, List<Integer> layers, boolean all) {
      *
      * @throws IllegalArgumentException with a sentence for the person who typed it
      */
-    public static Layers read(String text) {
+    public static Layers read(@Nullable String text) {
         if (text == null || text.isBlank()) {
             return UNRECORDED;
         }

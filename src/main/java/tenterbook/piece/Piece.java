@@ -2,6 +2,7 @@ package tenterbook.piece;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
@@ -10,6 +11,7 @@ import tenterbook.recipe.ClampingId;
 /**
  * A finished piece. Only the number is required; everything else may come later or never.
  *
+ * @param category null where not recorded, as are status, holder and price
  * @param otherTitle the title in another language or script
  * @param length the longer way the piece is measured or hung, as a length
  * @param width the other side, as a length
@@ -26,17 +28,17 @@ public record Piece(
         PieceNumber number,
         String title,
         String otherTitle,
-        Category category,
+        @Nullable Category category,
         Quantity length,
         Quantity width,
         Quantity mass,
         PartialDate finished,
         String edition,
         List<MadeIn> made,
-        Status status,
-        PartyId holder,
+        @Nullable Status status,
+        @Nullable PartyId holder,
         String place,
-        Money price,
+        @Nullable Money price,
         String trims,
         List<PiecePhoto> photos,
         List<Fault> faults,
@@ -46,14 +48,12 @@ public record Piece(
     public Piece {
         title = title == null ? "" : title.strip();
         otherTitle = otherTitle == null ? "" : otherTitle.strip();
-        category = category == null ? Category.NOT_SAID : category;
         length = length == null ? Quantity.UNRECORDED : length;
         width = width == null ? Quantity.UNRECORDED : width;
         mass = mass == null ? Quantity.UNRECORDED : mass;
         finished = finished == null ? PartialDate.UNRECORDED : finished;
         edition = edition == null ? "" : edition.strip();
         made = made == null ? List.of() : List.copyOf(made);
-        status = status == null ? Status.NOT_SAID : status;
         place = place == null ? "" : place.strip();
         trims = trims == null ? "" : trims.strip();
         photos = photos == null ? List.of() : List.copyOf(photos);

@@ -1,21 +1,28 @@
 package tenterbook.piece;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
 
 /**
  * A photograph of a piece.
  *
  * @param photo digest of the original file
+ * @param role null where nobody recorded what it shows
  * @param caption what is to be seen, also for someone who cannot see it
  * @param state which state of the piece it shows, from 1; 1 where the piece was never dyed again
  * @param regions colours named on it
  * @param layer number of the layer it shows, from 1 at the first board; null where it shows no single layer
  */
 public record PiecePhoto(
-        Digest photo, PhotoRole role, String caption, int state, List<ColourRegion> regions, Integer layer) {
+        Digest photo,
+        @Nullable PhotoRole role,
+        String caption,
+        int state,
+        List<ColourRegion> regions,
+        @Nullable Integer layer) {
     /** A photograph that shows no single layer. */
-    public PiecePhoto(Digest photo, PhotoRole role, String caption, int state, List<ColourRegion> regions) {
+    public PiecePhoto(Digest photo, @Nullable PhotoRole role, String caption, int state, List<ColourRegion> regions) {
         this(photo, role, caption, state, regions, null);
     }
 
@@ -26,10 +33,14 @@ public record PiecePhoto(
         if (layer != null && (layer < 1 || layer > 1024)) {
             throw new IllegalArgumentException("A layer is numbered from 1 at the first board; found " + layer);
         }
-        role = role == null ? PhotoRole.OTHER : role;
         caption = caption == null ? "" : caption.strip();
         state = Math.max(1, state);
         regions = regions == null ? List.of() : List.copyOf(regions);
+    }
+
+    /** What it shows, as in 'front'; 'photograph' where nobody recorded that. */
+    public String shows() {
+        return role == null ? "photograph" : role.toString();
     }
 
     public PiecePhoto withRegions(List<ColourRegion> others) {

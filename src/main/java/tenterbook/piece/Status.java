@@ -11,8 +11,7 @@ public enum Status {
     GIVEN("given"),
     SECOND("second"),
     LOST("lost"),
-    DESTROYED("destroyed"),
-    NOT_SAID("not said");
+    DESTROYED("destroyed");
 
     private final String word;
 

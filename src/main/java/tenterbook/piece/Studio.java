@@ -2,6 +2,7 @@ package tenterbook.piece;
 
 import java.util.Currency;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The studio itself: what stands on paper, and how pieces are numbered.
@@ -40,7 +41,8 @@ public record Studio(
         String caNumber,
         String responsible,
         List<LocalName> names) {
-    public static final Studio UNNAMED = new Studio(null, null, null, null, null, null, null, null, null);
+    public static final Studio UNNAMED =
+            new Studio("", "", "", "", "", "", new NumberScheme(""), Currency.getInstance("EUR"), "");
 
     public Studio {
         name = name == null ? "" : name.strip();
@@ -73,8 +75,8 @@ public record Studio(
             Currency currency,
             String notice) {
         this(
-                name, maker, place, dyedIn, contact, careLine, numbers, currency, notice, null, null, null, null, null,
-                null, null);
+                name, maker, place, dyedIn, contact, careLine, numbers, currency, notice, "", "", "", "", "", "",
+                List.of());
     }
 
     /**
@@ -82,16 +84,16 @@ public record Studio(
      *
      * @throws IllegalArgumentException where there is more than digits
      */
-    public static String rn(String text) {
+    public static String rn(@Nullable String text) {
         return digits(text, "RN", "A registered number (RN)");
     }
 
     /** The digits of a Canadian identification number; otherwise as {@link #rn}. */
-    public static String caNumber(String text) {
+    public static String caNumber(@Nullable String text) {
         return digits(text, "CA", "A Canadian identification number (CA)");
     }
 
-    private static String digits(String text, String letters, String what) {
+    private static String digits(@Nullable String text, String letters, String what) {
         String plain = text == null
                 ? ""
                 : text.strip()

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
 import tenterbook.material.Lot;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.Unit;
@@ -51,7 +52,7 @@ public final class Cautions {
      * @param lot null for a step without charges
      * @return empty where there is nothing to say; otherwise ending with {@link #DEFERS}
      */
-    public static List<String> of(Step step, Lot lot) {
+    public static List<String> of(Step step, @Nullable Lot lot) {
         return of(step, lot == null ? List.of() : List.of(lot));
     }
 

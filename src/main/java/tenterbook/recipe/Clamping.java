@@ -2,6 +2,7 @@ package tenterbook.recipe;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.material.LotId;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
@@ -34,7 +35,7 @@ public record Clamping(
         String water,
         String lesson,
         String notes,
-        ClampingId copiedFrom) {
+        @Nullable ClampingId copiedFrom) {
     public Clamping {
         title = title == null ? "" : title.strip();
         when = when == null ? PartialDate.UNRECORDED : when;

@@ -1,5 +1,6 @@
 package tenterbook.recipe;
 
+import org.jspecify.annotations.Nullable;
 import tenterbook.material.ClothId;
 import tenterbook.measure.Quantity;
 
@@ -11,7 +12,7 @@ import tenterbook.measure.Quantity;
  * @param weighed dry mass before the mordant bath, as weighed, of all cuts of this size together
  * @param count how many cuts of this size; not recorded counts as one
  */
-public record Cut(ClothId cloth, Quantity length, Quantity width, Quantity weighed, Quantity count) {
+public record Cut(@Nullable ClothId cloth, Quantity length, Quantity width, Quantity weighed, Quantity count) {
     public Cut {
         length = length == null ? Quantity.UNRECORDED : length;
         width = width == null ? Quantity.UNRECORDED : width;

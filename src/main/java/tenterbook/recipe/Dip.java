@@ -1,6 +1,7 @@
 package tenterbook.recipe;
 
 import java.time.LocalDateTime;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One dip, timed.
@@ -8,7 +9,7 @@ import java.time.LocalDateTime;
  * @param in when the clamped bundle went under, local time
  * @param out when it came up, local time; not before {@code in}
  */
-public record Dip(LocalDateTime in, LocalDateTime out) {
+public record Dip(@Nullable LocalDateTime in, @Nullable LocalDateTime out) {
     public Dip {
         if (in != null && out != null && out.isBefore(in)) {
             throw new IllegalArgumentException("A dip ends after it begins; found %s to %s".formatted(in, out));

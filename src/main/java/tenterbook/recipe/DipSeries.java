@@ -13,7 +13,8 @@ import tenterbook.recipe.dip.DipTally;
  * @param dips each dip, where they were timed; empty otherwise
  */
 public record DipSeries(Quantity count, Quantity each, Quantity airing, List<Dip> dips) {
-    public static final DipSeries UNRECORDED = new DipSeries(null, null, null, null);
+    public static final DipSeries UNRECORDED =
+            new DipSeries(Quantity.UNRECORDED, Quantity.UNRECORDED, Quantity.UNRECORDED, List.of());
 
     public DipSeries {
         count = count == null ? Quantity.UNRECORDED : count;

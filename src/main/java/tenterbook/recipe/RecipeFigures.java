@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.board.BoardPair;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
@@ -50,7 +51,7 @@ public record RecipeFigures(
      * @param lot null where the charge names none
      * @param wof percent of the weight of fibre
      */
-    public record ChargeFigures(LotId lot, Figure grams, Figure wof) {}
+    public record ChargeFigures(@Nullable LotId lot, Figure grams, Figure wof) {}
 
     public RecipeFigures {
         steps = List.copyOf(steps);

@@ -1,6 +1,7 @@
 package tenterbook.recipe;
 
 import java.util.function.DoubleBinaryOperator;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Basis;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
@@ -13,7 +14,7 @@ import tenterbook.measure.Unit;
  * @param low lower end, or null
  * @param high upper end, or null
  */
-record Span(Double low, Double high, boolean about) {
+record Span(@Nullable Double low, @Nullable Double high, boolean about) {
     static Span exactly(double value) {
         return new Span(value, value, false);
     }

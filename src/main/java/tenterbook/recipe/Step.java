@@ -31,7 +31,9 @@ public record Step(
         DipSeries dips,
         String notes) {
     public Step {
-        kind = kind == null ? StepKind.OTHER : kind;
+        if (kind == null) {
+            throw new IllegalArgumentException("A step needs its ‘kind’, as in ‘bath’; none was given.");
+        }
         when = when == null ? PartialDate.UNRECORDED : when;
         charges = charges == null ? List.of() : List.copyOf(charges);
         liquor = liquor == null ? Quantity.UNRECORDED : liquor;

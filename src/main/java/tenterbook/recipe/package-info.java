@@ -3,4 +3,7 @@
  * from the folds, and the figures that follow from the quantities. Facts and arithmetic; no I/O. Start at
  * {@link tenterbook.recipe.Clamping}, {@link tenterbook.recipe.LayerMap} and {@link tenterbook.recipe.RecipeFigures}.
  */
+@NullMarked
 package tenterbook.recipe;
+
+import org.jspecify.annotations.NullMarked;

@@ -5,7 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The metadata a telephone writes into a JPEG, as the payload of an APP1 segment.
@@ -38,7 +38,7 @@ final class ExifSegment {
             int height,
             int iso,
             int exposureParts,
-            Optional<Position> position) {
+            @Nullable Position position) {
         Shot {
             if (orientation != 1 && orientation != 3 && orientation != 6 && orientation != 8) {
                 throw new IllegalArgumentException(
@@ -81,13 +81,13 @@ final class ExifSegment {
                 .ascii(0x0132, time)
                 .shorts(0x0213, 1)
                 .longs(0x8769, 0);
-        Optional<Directory> gps = shot.position().map(ExifSegment::gps);
-        if (gps.isPresent()) {
+        Directory gps = shot.position() == null ? null : gps(shot.position());
+        if (gps != null) {
             main.longs(0x8825, 0);
         }
         int exifAt = TIFF_HEADER + main.length();
         main.longs(0x8769, exifAt);
-        if (gps.isPresent()) {
+        if (gps != null) {
             main.longs(0x8825, exifAt + exif.length());
         }
         ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -100,7 +100,9 @@ final class ExifSegment {
                 .array());
         out.writeBytes(main.bytes(TIFF_HEADER));
         out.writeBytes(exif.bytes(exifAt));
-        gps.ifPresent(d -> out.writeBytes(d.bytes(exifAt + exif.length())));
+        if (gps != null) {
+            out.writeBytes(gps.bytes(exifAt + exif.length()));
+        }
         return out.toByteArray();
     }
 

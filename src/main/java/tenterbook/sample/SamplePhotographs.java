@@ -120,7 +120,7 @@ public final class SamplePhotographs {
                 one ? shot.layer() : 0,
                 shot.taken(),
                 shot.orientation(),
-                shot.position().isPresent(),
+                shot.position() != null,
                 shot.cast().red(),
                 shot.cast().green(),
                 shot.cast().blue(),

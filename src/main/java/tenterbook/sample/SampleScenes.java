@@ -10,10 +10,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.sample.SampleColour.Lab;
 
 /** Which cloths and boards there are and which photographs are taken of them, read from two tables. */
@@ -49,7 +49,7 @@ final class SampleScenes {
             Scene.Cast cast,
             OffsetDateTime taken,
             String ticket,
-            Optional<ExifSegment.Position> position,
+            ExifSegment.@Nullable Position position,
             boolean profile) {
         boolean ofBoard() {
             return subject.startsWith("B");
@@ -93,7 +93,7 @@ final class SampleScenes {
                         cast(f[8]),
                         OffsetDateTime.parse(f[9]),
                         f[10],
-                        f[11].isEmpty() ? Optional.empty() : Optional.of(position(f[11])),
+                        f[11].isEmpty() ? null : position(f[11]),
                         f[12].equals("yes")))
                 .toList();
     }

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.lucene.util.BytesRef;
+import org.jspecify.annotations.Nullable;
 import tenterbook.colour.Lab;
 import tenterbook.facts.PieceColour;
 import tenterbook.measure.Digest;
@@ -30,8 +31,8 @@ final class CardBytes {
             text(out, card.number());
             text(out, card.title());
             text(out, card.otherTitle());
-            text(out, card.status().name());
-            text(out, card.category().name());
+            choice(out, card.status());
+            choice(out, card.category());
             text(out, card.size());
             text(out, card.dips());
             out.writeInt(card.year() == null ? Integer.MIN_VALUE : card.year());
@@ -66,6 +67,10 @@ final class CardBytes {
         out.write(bytes);
     }
 
+    private static void choice(DataOutputStream out, @Nullable Enum<?> choice) throws IOException {
+        text(out, choice == null ? "" : choice.name());
+    }
+
     private static void texts(DataOutputStream out, List<String> texts) throws IOException {
         out.writeInt(texts.size());
         for (String text : texts) {
@@ -79,8 +84,8 @@ final class CardBytes {
             String number = text(in);
             String title = text(in);
             String otherTitle = text(in);
-            Status status = Status.valueOf(text(in));
-            Category category = Category.valueOf(text(in));
+            Status status = choice(in, Status.class);
+            Category category = choice(in, Category.class);
             String size = text(in);
             String dips = text(in);
             int year = in.readInt();
@@ -127,6 +132,11 @@ final class CardBytes {
 
     private static String text(DataInputStream in) throws IOException {
         return new String(in.readNBytes(in.readInt()), StandardCharsets.UTF_8);
+    }
+
+    private static <E extends Enum<E>> @Nullable E choice(DataInputStream in, Class<E> type) throws IOException {
+        String name = text(in);
+        return name.isEmpty() ? null : Enum.valueOf(type, name);
     }
 
     private static List<String> texts(DataInputStream in) throws IOException {

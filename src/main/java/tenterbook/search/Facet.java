@@ -51,8 +51,10 @@ public final class Facet implements Comparable<Facet> {
         return new Facet(parameter, label, after.place + 1, choices);
     }
 
+    /** Of a choice that may be unrecorded, with the value that finds those. */
     private static List<String> words(Enum<?>[] choices) {
-        return Stream.of(choices).map(FacetValues::word).toList();
+        return Stream.concat(Stream.of(choices).map(FacetValues::word), Stream.of(FacetValues.word(null)))
+                .toList();
     }
 
     /** The name of the parameter, as in {@code board}. */

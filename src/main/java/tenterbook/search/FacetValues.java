@@ -3,6 +3,7 @@ package tenterbook.search;
 import com.ibm.icu.text.Normalizer2;
 import java.util.Locale;
 import org.apache.lucene.analysis.icu.ICUFoldingFilter;
+import org.jspecify.annotations.Nullable;
 
 /** How facet values are written in addresses and compared. */
 final class FacetValues {
@@ -32,9 +33,16 @@ final class FacetValues {
         return plain;
     }
 
-    /** As in {@code in-stock}. */
-    static String word(Enum<?> choice) {
-        return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    /** As people read it; 'not said' where nothing is recorded. */
+    static String label(@Nullable Enum<?> choice) {
+        return choice == null ? "not said" : choice.toString();
+    }
+
+    /** As in {@code in-stock}; {@code not-said} where nothing is recorded. */
+    static String word(@Nullable Enum<?> choice) {
+        return choice == null
+                ? "not-said"
+                : choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** Without case, accents, macrons and width: two texts that a person would call the same. */

@@ -6,12 +6,12 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.util.Bits;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Finding;
@@ -35,7 +35,7 @@ final class IndexCheck {
             progress.at(done++, numbers.size(), "comparing the search index");
             String found = prints.remove(number);
             try {
-                compare(number, gatherer.entry(number), found, findings);
+                compare(number, gatherer.entry(number).orElse(null), found, findings);
             } catch (Gatherer.Unindexable e) {
                 if (readable(archive, number)) {
                     put(findings, number, "cannot be indexed, so no search finds it: " + e.getMessage());
@@ -57,12 +57,12 @@ final class IndexCheck {
     }
 
     private static void compare(
-            String number, Optional<PieceDocument> entry, String found, Map<String, Finding> findings) {
-        if (entry.isEmpty() && found != null) {
+            String number, @Nullable PieceDocument entry, @Nullable String found, Map<String, Finding> findings) {
+        if (entry == null && found != null) {
             put(findings, number, "is in the search index but withdrawn from the archive");
-        } else if (entry.isPresent() && found == null) {
+        } else if (entry != null && found == null) {
             put(findings, number, "is missing from the search index");
-        } else if (entry.isPresent() && !entry.get().print().equals(found)) {
+        } else if (entry != null && !entry.print().equals(found)) {
             put(findings, number, "is stale in the search index: its record, or one it names, says otherwise");
         }
     }

@@ -1,6 +1,7 @@
 package tenterbook.search;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tenterbook.facts.PieceColour;
 import tenterbook.measure.Digest;
 import tenterbook.piece.Category;
@@ -9,6 +10,7 @@ import tenterbook.piece.Status;
 /**
  * What a list of pieces shows of one. Kept in the index, so that a page of results reads no ledger.
  *
+ * @param status null where not recorded, as is the category
  * @param size as in '180 cm × 45 cm'; empty where not recorded
  * @param dips as in '6–8'; empty where not known
  * @param year of finishing, or null
@@ -22,15 +24,15 @@ public record PieceCard(
         String number,
         String title,
         String otherTitle,
-        Status status,
-        Category category,
+        @Nullable Status status,
+        @Nullable Category category,
         String size,
         String dips,
-        Integer year,
+        @Nullable Integer year,
         List<Board> boards,
         List<String> cloths,
         List<String> faults,
-        Digest photo,
+        @Nullable Digest photo,
         String caption,
         List<PieceColour> band) {
     /**
@@ -48,8 +50,6 @@ public record PieceCard(
     public PieceCard {
         title = title == null ? "" : title;
         otherTitle = otherTitle == null ? "" : otherTitle;
-        status = status == null ? Status.NOT_SAID : status;
-        category = category == null ? Category.NOT_SAID : category;
         size = size == null ? "" : size;
         dips = dips == null ? "" : dips;
         boards = boards == null ? List.of() : List.copyOf(boards);

@@ -15,6 +15,7 @@ import tenterbook.material.Role;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.Fault;
 import tenterbook.piece.Piece;
+import tenterbook.piece.Status;
 import tenterbook.recipe.BoardUse;
 
 /** Under which values of each facet a piece stands. */
@@ -52,17 +53,10 @@ final class PieceFacets {
         });
         facts.lotsUsed(Role.DYE).forEach(lot -> name(values, Facet.DYE, nameOf(lot)));
         facts.lotsUsed(Role.MORDANT).forEach(lot -> name(values, Facet.MORDANT, nameOf(lot)));
-        put(
-                values,
-                Facet.STATUS,
-                FacetValues.word(facts.whereabouts().status()),
-                facts.whereabouts().status().toString());
+        Status status = facts.whereabouts().status();
+        put(values, Facet.STATUS, FacetValues.word(status), FacetValues.label(status));
         given.forEach(each -> put(values, each.facet(), each.value(), each.label()));
-        put(
-                values,
-                Facet.CATEGORY,
-                FacetValues.word(piece.category()),
-                piece.category().toString());
+        put(values, Facet.CATEGORY, FacetValues.word(piece.category()), FacetValues.label(piece.category()));
         facts.holder().ifPresent(holder -> put(values, Facet.HOLDER, holder.id().value(), holder.title()));
         if (piece.finished().year() != null) {
             String year = String.format(Locale.ROOT, "%04d", piece.finished().year());

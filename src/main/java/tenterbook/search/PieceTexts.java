@@ -63,7 +63,7 @@ final class PieceTexts {
                 .distinct()
                 .collect(Collectors.joining(", "));
         add(texts, "colours", names);
-        if (piece.category() != tenterbook.piece.Category.NOT_SAID) {
+        if (piece.category() != null) {
             add(texts, "kind of piece", piece.category().toString());
         }
         return texts.stream().distinct().toList();

@@ -1,7 +1,10 @@
 package tenterbook.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -11,24 +14,35 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenterbook.archive.field.Faults;
+import tenterbook.archive.field.Reading;
+import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.archive.record.MaterialRecords;
+import tenterbook.archive.record.PieceRecord;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
 import tenterbook.colour.Lab;
+import tenterbook.material.Lot;
+import tenterbook.material.Source;
 import tenterbook.measure.DateText;
 import tenterbook.measure.Money;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.Category;
+import tenterbook.piece.ColourRegion;
+import tenterbook.piece.Event;
 import tenterbook.piece.Layers;
 import tenterbook.piece.MadeIn;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
+import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.Specimen;
 import tenterbook.piece.Status;
 import tenterbook.piece.Studio;
 import tenterbook.piece.TestStandard;
+import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
@@ -145,6 +159,80 @@ class RecordJsonTest {
             assertThat(archive.ledger().check().run(tenterbook.ledger.Progress.UNWATCHED))
                     .isEmpty();
         }
+    }
+
+    /** As the program of version 0.1 stored them. */
+    @Test
+    void whatOldLedgersCallNotSaidIsReadAsNotRecordedAndNeverWrittenAgain() throws IOException {
+        Piece piece = PieceRecord.PIECE.fromJson(
+                stored("{\"number\":\"V24-001\",\"category\":\"not said\",\"status\":\"not said\"}"));
+        assertThat(piece.category()).isNull();
+        assertThat(piece.status()).isNull();
+        assertThat(PieceRecord.PIECE.toJson(piece)).isEqualTo(stored("{\"number\":\"V24-001\"}"));
+        Examination examination = ExaminationRecord.EXAMINATION.fromJson(
+                stored("{\"id\":\"E24-001\",\"piece\":\"V24-001\",\"reason\":\"not said\",\"overall\":\"not said\","
+                        + "\"zones\":[{\"zone\":\"front\",\"seen\":\"not said\"}],\"observations\":[{\"number\":1,"
+                        + "\"what\":\"stain\",\"severity\":\"not said\",\"stability\":\"not said\"}]}"));
+        assertThat(examination.reason()).isNull();
+        assertThat(examination.overall()).isNull();
+        assertThat(examination.zones().get(0).seen()).isNull();
+        assertThat(examination.observations().get(0).severity()).isNull();
+        assertThat(examination.observations().get(0).stability()).isNull();
+        assertThat(ExaminationRecord.EXAMINATION.toJson(examination).toString()).doesNotContain("not said");
+    }
+
+    private static ObjectNode stored(String json) throws IOException {
+        return (ObjectNode) new ObjectMapper().readTree(json);
+    }
+
+    /** Someone looked and could not tell: that is an answer, and differs from none. */
+    @Test
+    void anUnknownSourceIsKeptAndNoneIsInvented() throws IOException {
+        var mapper = RecordJson.mapper();
+        String named = "{\"id\":\"woad-1\",\"role\":\"dye\",\"name\":\"woad\"";
+        assertThat(mapper.readValue(named + ",\"source\":\"unknown\"}", Lot.class)
+                        .source())
+                .isEqualTo(Source.UNKNOWN);
+        Lot none = mapper.readValue(named + "}", Lot.class);
+        assertThat(none.source()).isNull();
+        assertThat(mapper.writeValueAsString(none)).doesNotContain("source", "unknown");
+    }
+
+    @Test
+    void aRowWithoutItsKindIsRefusedAndTheFieldNamed() {
+        var mapper = RecordJson.mapper();
+        refused(mapper, Step.class, "{\"vat\":\"Mare\"}", "‘kind’");
+        refused(mapper, Event.class, "{\"note\":\"at the quay\"}", "‘kind’");
+        refused(mapper, CareTest.class, "{\"method\":\"by hand\"}", "‘kind’");
+        refused(mapper, ColourRegion.class, "{\"colour\":{\"lightness\":34,\"a\":-2,\"b\":-25}}", "‘role’");
+        refused(mapper, Lot.class, "{\"id\":\"woad-1\",\"name\":\"woad\"}", "‘role’");
+    }
+
+    @Test
+    void anInputWithoutARoleThatMustBeKnownIsRefusedBesideThatField() throws IOException {
+        Faults faults = new Faults();
+        Reading euro = new Reading(Currency.getInstance("EUR"));
+        MaterialRecords.LOT.understood(stored("{\"id\":\"woad-1\",\"name\":\"woad\"}"), euro, faults, "");
+        PieceRecord.PHOTO.understood(
+                stored("{\"photo\":\"" + "ab".repeat(32) + "\",\"regions\":[{\"colour\":\"34 -2 -25\"}]}"),
+                euro,
+                faults,
+                "photo");
+        assertThat(faults.all().keySet()).containsExactlyInAnyOrder("role", "photo.regions.0.role");
+    }
+
+    private static void refused(ObjectMapper mapper, Class<?> type, String json, String field) {
+        assertThatThrownBy(() -> mapper.readValue(json, type)).hasMessageContaining(field);
+    }
+
+    @Test
+    void aPhotographOfWhichNobodySaidWhatItShowsHasNoRole() throws IOException {
+        var mapper = RecordJson.mapper();
+        String digest = "ab".repeat(32);
+        PiecePhoto photo = mapper.readValue("{\"photo\":\"" + digest + "\"}", PiecePhoto.class);
+        assertThat(photo.role()).isNull();
+        assertThat(photo.shows()).isEqualTo("photograph");
+        assertThat(mapper.writeValueAsString(photo)).doesNotContain("role", "other", "shows");
     }
 
     @Test

@@ -22,6 +22,7 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenterbook.archive.record.PhotoRecords;
 import tenterbook.colour.Ciede2000;
 import tenterbook.colour.PaletteColour;
 import tenterbook.colour.Srgb;
@@ -61,6 +62,18 @@ class PhotoIntakeTest {
         assertHolds(photo.palette(), Corners.UPPER_LEFT);
         assertHolds(photo.palette(), Corners.LOWER_RIGHT);
         assertThat(originals.find(photo.digest()).orElseThrow()).hasBinaryContent(jpeg);
+    }
+
+    @Test
+    void whatAFileDoesNotSayOfItselfIsEmptyTextAndNeverStored() throws IOException {
+        BufferedImage plain = new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB);
+        Photo photo = take(Corners.encoded(plain, "png"), null);
+        assertThat(List.of(photo.originalName(), photo.taken(), photo.camera(), photo.lens(), photo.iccProfile()))
+                .containsOnly("");
+        assertThat(PhotoRecords.PHOTO.toJson(photo).fieldNames())
+                .toIterable()
+                .contains("digest", "mediaType")
+                .doesNotContain("originalName", "taken", "camera", "lens", "iccProfile");
     }
 
     @Test

@@ -7,6 +7,7 @@ import tenterbook.material.ClothId;
 import tenterbook.material.FibreShare;
 import tenterbook.material.Lot;
 import tenterbook.material.LotId;
+import tenterbook.material.Role;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
 
@@ -50,7 +51,7 @@ final class Recipes {
     }
 
     static Lot lot(String id, String name) {
-        return new Lot(new LotId(id), null, name, null, "", "", "", "", "", null, null, null, "");
+        return new Lot(new LotId(id), Role.DYE, name, null, "", "", "", "", "", null, null, null, "");
     }
 
     static Step bath(StepKind kind, String liquor, String ratio, String temperature, String ph, Charge... charges) {

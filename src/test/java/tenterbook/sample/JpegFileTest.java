@@ -14,7 +14,6 @@ import com.drew.metadata.icc.IccDirectory;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.time.OffsetDateTime;
-import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 
@@ -22,7 +21,7 @@ import org.junit.jupiter.api.Test;
 class JpegFileTest {
     private static final OffsetDateTime TAKEN = OffsetDateTime.parse("2024-05-21T12:55:57+01:00");
 
-    private static ExifSegment.Shot shot(int orientation, Optional<ExifSegment.Position> position) {
+    private static ExifSegment.Shot shot(int orientation, ExifSegment.Position position) {
         return new ExifSegment.Shot(TAKEN, orientation, 64, 48, 125, 160, position);
     }
 
@@ -36,7 +35,7 @@ class JpegFileTest {
 
     @Test
     void exifIsReadBackAsWritten() throws Exception {
-        Metadata metadata = read(JpegFile.bytes(picture(), shot(1, Optional.empty()), false));
+        Metadata metadata = read(JpegFile.bytes(picture(), shot(1, null), false));
         ExifIFD0Directory main = metadata.getFirstDirectoryOfType(ExifIFD0Directory.class);
         ExifSubIFDDirectory exif = metadata.getFirstDirectoryOfType(ExifSubIFDDirectory.class);
         assertThat(main.getString(ExifIFD0Directory.TAG_MAKE)).isEqualTo("Sarelho Optics");
@@ -58,7 +57,7 @@ class JpegFileTest {
 
     @Test
     void aPositionAndAProfileAreReadBackWhereGiven() throws Exception {
-        Optional<ExifSegment.Position> position = Optional.of(new ExifSegment.Position(0.2141, -30.4832));
+        ExifSegment.Position position = new ExifSegment.Position(0.2141, -30.4832);
         Metadata metadata = read(JpegFile.bytes(picture(), shot(1, position), true));
         GpsDirectory gps = metadata.getFirstDirectoryOfType(GpsDirectory.class);
         assertThat(gps.getGeoLocation().getLatitude()).isEqualTo(0.2141, within(1e-5));
@@ -85,7 +84,7 @@ class JpegFileTest {
                 upright.setRGB(beginX + dx, beginY + dy, 0xF0F0F0);
             }
         }
-        byte[] jpeg = JpegFile.bytes(upright, shot(orientation, Optional.empty()), false);
+        byte[] jpeg = JpegFile.bytes(upright, shot(orientation, null), false);
         assertThat(read(jpeg)
                         .getFirstDirectoryOfType(ExifIFD0Directory.class)
                         .getInt(ExifIFD0Directory.TAG_ORIENTATION))
@@ -100,7 +99,7 @@ class JpegFileTest {
 
     @Test
     void anOrientationThatNoTelephoneWritesIsRefused() {
-        assertThatThrownBy(() -> shot(5, Optional.empty()))
+        assertThatThrownBy(() -> shot(5, null))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("found: 5");
     }

@@ -50,6 +50,13 @@ class ApiTest extends Scenario {
         assertThat(piece.at("/finished/from").textValue()).isEqualTo("2024-03-01");
         assertThat(piece.at("/price/amount").textValue()).isEqualTo("180.00");
         assertThat(piece.has("place")).as("what was not sent is not there").isFalse();
+        assertThat(wiring.archive()
+                        .ledger()
+                        .history(Kinds.PIECE.key("V24-001"))
+                        .get(0)
+                        .json())
+                .as("no word is stored for what was not recorded")
+                .doesNotContain("category", "status", "not said");
     }
 
     @Test

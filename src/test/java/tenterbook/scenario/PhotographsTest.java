@@ -258,13 +258,15 @@ class PhotographsTest extends Scenario {
         assertThat(client.get(at).words()).contains("mar");
 
         for (String[] wrong : List.of(
-                new String[] {"left", "a", "top", "0", "right", "50", "bottom", "50"},
-                new String[] {"left", "0", "top", "0", "right", "0", "bottom", "0"},
-                new String[] {"left", "NaN", "top", "0", "right", "50", "bottom", "50"},
-                new String[] {"left", "0", "top", "0", "right", "900", "bottom", "50"},
-                new String[] {"colour", "blue"},
-                new String[] {"colour", "50,0,0", "share", "most"},
-                new String[] {"colour", "50,0,0", "share", "7"})) {
+                new String[] {"left", "a", "top", "0", "right", "50", "bottom", "50", "role", "ground"},
+                new String[] {"left", "0", "top", "0", "right", "0", "bottom", "0", "role", "ground"},
+                new String[] {"left", "NaN", "top", "0", "right", "50", "bottom", "50", "role", "ground"},
+                new String[] {"left", "0", "top", "0", "right", "900", "bottom", "50", "role", "ground"},
+                new String[] {"colour", "blue", "role", "ground"},
+                new String[] {"colour", "50,0,0", "share", "most", "role", "ground"},
+                new String[] {"colour", "50,0,0", "share", "7", "role", "ground"},
+                new String[] {"colour", "50,0,0"},
+                new String[] {"colour", "50,0,0", "role", "sky"})) {
             Answer answer = client.post(at + "/colours", wrong);
             // A field that was typed is told in its place; what the page itself sends is refused.
             assertThat(answer.status()).as(String.join(" ", wrong)).isEqualTo(wrong[0].equals("left") ? 422 : 400);

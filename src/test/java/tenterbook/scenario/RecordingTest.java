@@ -300,7 +300,7 @@ class RecordingTest extends Scenario {
     @Test
     void noRecordIsCalledAsTheEmptyFormIs() throws IOException {
         for (String path : List.of("/pieces", "/boards", "/cloths", "/lots", "/people", "/clampings")) {
-            Answer answer = client.post(path, "number", "new", "id", "new", "name", "x", "image", "x");
+            Answer answer = client.post(path, "number", "new", "id", "new", "name", "x", "image", "x", "role", "dye");
             assertThat(answer.status()).as(path).isEqualTo(422);
             assertThat(answer.words()).as(path).contains("Choose another name");
         }

@@ -11,6 +11,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PieceNumber;
 
 class FacetSearchTest {
     @TempDir
@@ -111,6 +114,46 @@ class FacetSearchTest {
                 .containsExactly("V24-003", "V24-001", "V24-002", "V24-010", "V24-004");
         assertThat(numbers(index.search(PieceQuery.EVERYTHING.withSort(Order.TITLE))))
                 .containsExactly("V24-004", "V24-002", "V24-003", "V24-001", "V24-010");
+    }
+
+    @Test
+    void whatIsNotRecordedIsCountedAndFoundAsNotSaid(@TempDir Path alone) {
+        Piece bare = new Piece(
+                new PieceNumber("V24-001"),
+                "Maré",
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null);
+        try (Archive one = Demo.archive(alone)) {
+            one.ledger().write("test", act -> act.create(Kinds.PIECE, bare));
+            try (PieceIndex its = PieceIndex.open(one)) {
+                for (Facet facet : new Facet[] {Facet.CATEGORY, Facet.STATUS}) {
+                    SearchResult result = its.search(PieceQuery.EVERYTHING.with(facet, "not said"));
+                    assertThat(numbers(result)).containsExactly("V24-001");
+                    assertThat(result.facets().stream()
+                                    .flatMap(group -> group.counts().stream())
+                                    .filter(FacetCount::chosen))
+                            .containsExactly(new FacetCount("not-said", "not said", 1, true));
+                    assertThat(result.hits().get(0).card().category()).isNull();
+                    assertThat(result.hits().get(0).card().status()).isNull();
+                }
+            }
+        }
     }
 
     @Test

@@ -70,6 +70,7 @@ public final class MaterialRecords {
             .required()
             .key()
             .choice("role", StoredCodes.ROLE, Lot::role)
+            .required()
             .text("name", Lot::name)
             .required()
             .blamed()

@@ -48,6 +48,7 @@ public final class PieceRecord {
 
     private static final Part<ColourRegion> REGION = Part.<ColourRegion>of("colour-region")
             .choice("role", StoredCodes.COLOUR_ROLE, ColourRegion::role)
+            .required()
             .text("name", ColourRegion::name)
             .field("colour", LAB, ColourRegion::colour)
             .required()

@@ -117,7 +117,6 @@ public final class StoredCodes {
             .code(Category.CUSHION, "cushion cover")
             .code(Category.SAMPLE, "sample or proof")
             .code(Category.OTHER, "other")
-            .neverStored(Category.NOT_SAID)
             .unrecorded("not said")
             .complete();
 
@@ -132,7 +131,6 @@ public final class StoredCodes {
             .code(Status.SECOND, "second")
             .code(Status.LOST, "lost")
             .code(Status.DESTROYED, "destroyed")
-            .neverStored(Status.NOT_SAID)
             .unrecorded("not said")
             .complete();
 
@@ -212,7 +210,6 @@ public final class StoredCodes {
             .code(Reason.AFTER_WASH, "after washing")
             .code(Reason.ROUTINE, "routine")
             .code(Reason.OTHER, "other")
-            .neverStored(Reason.NOT_SAID)
             .unrecorded("not said")
             .complete();
 
@@ -221,7 +218,6 @@ public final class StoredCodes {
             .code(Overall.FAIR, "fair")
             .code(Overall.POOR, "poor")
             .code(Overall.FAILING, "failing")
-            .neverStored(Overall.NOT_SAID)
             .unrecorded("not said")
             .complete();
 
@@ -229,7 +225,6 @@ public final class StoredCodes {
             .code(Severity.SLIGHT, "slight")
             .code(Severity.MODERATE, "moderate")
             .code(Severity.SEVERE, "severe")
-            .neverStored(Severity.NOT_SAID)
             .unrecorded("not said")
             .complete();
 
@@ -237,7 +232,6 @@ public final class StoredCodes {
             .code(Stability.STABLE, "stable")
             .code(Stability.AT_RISK, "may get worse")
             .code(Stability.ACTIVE, "getting worse")
-            .neverStored(Stability.NOT_SAID)
             .unrecorded("not said")
             .complete();
 
@@ -253,7 +247,6 @@ public final class StoredCodes {
             .code(Seen.WHOLE, "examined")
             .code(Seen.PART, "in part")
             .code(Seen.NOT, "not examined")
-            .neverStored(Seen.NOT_SAID)
             .unrecorded("not said")
             .complete();
 

@@ -15,7 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Several checksums of one file from one reading.
@@ -47,7 +47,7 @@ public record Sums(long bytes, Map<String, String> hex) {
 
     /** Reads a file without keeping it. */
     public static Sums of(Path file, Collection<String> algorithms, Pace pace) throws IOException {
-        return pass(file, Optional.empty(), algorithms, pace);
+        return pass(file, null, algorithms, pace);
     }
 
     /** Copies a file into a new one, synced. */
@@ -58,13 +58,13 @@ public record Sums(long bytes, Map<String, String> hex) {
     /** Copies a file into a new one, synced, and sums what was read. */
     static Sums copying(Path from, Path to, Collection<String> algorithms, Pace pace) throws IOException {
         try (FileChannel out = FileChannel.open(to, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-            Sums sums = pass(from, Optional.of(out), algorithms, pace);
+            Sums sums = pass(from, out, algorithms, pace);
             out.force(true);
             return sums;
         }
     }
 
-    private static Sums pass(Path from, Optional<FileChannel> copy, Collection<String> algorithms, Pace pace)
+    private static Sums pass(Path from, @Nullable FileChannel copy, Collection<String> algorithms, Pace pace)
             throws IOException {
         Map<String, MessageDigest> digests = new LinkedHashMap<>();
         algorithms.forEach(name -> digests.put(name, digest(name)));
@@ -75,10 +75,10 @@ public record Sums(long bytes, Map<String, String> hex) {
                 for (MessageDigest digest : digests.values()) {
                     digest.update(buffer, 0, read);
                 }
-                if (copy.isPresent()) {
+                if (copy != null) {
                     ByteBuffer chunk = ByteBuffer.wrap(buffer, 0, read);
                     while (chunk.hasRemaining()) {
-                        copy.get().write(chunk);
+                        copy.write(chunk);
                     }
                 }
                 bytes += read;

@@ -2,6 +2,7 @@ package tenterbook.label.care;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.Category;
@@ -12,7 +13,8 @@ import tenterbook.piece.Category;
  * @param materials what it consists of and was treated with, as far as recorded
  * @param lastDyed when it was last dyed; a test older than that shows nothing of the last dye
  */
-public record CareCase(Category category, List<CareTest> tests, List<Material> materials, PartialDate lastDyed) {
+public record CareCase(
+        @Nullable Category category, List<CareTest> tests, List<Material> materials, PartialDate lastDyed) {
     /** What a material is in the piece. */
     public enum Of {
         FIBRE,
@@ -27,7 +29,6 @@ public record CareCase(Category category, List<CareTest> tests, List<Material> m
     public record Material(Of of, String name) {}
 
     public CareCase {
-        category = category == null ? Category.NOT_SAID : category;
         tests = tests == null ? List.of() : List.copyOf(tests);
         materials = materials == null ? List.of() : List.copyOf(materials);
         lastDyed = lastDyed == null ? PartialDate.UNRECORDED : lastDyed;

@@ -3,6 +3,7 @@ package tenterbook.label.care;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tenterbook.label.rule.Question;
 import tenterbook.label.rule.Rule;
 import tenterbook.label.rule.RuleTable;
@@ -41,12 +42,12 @@ final class CareEvidence {
         }
     }
 
-    private final Optional<CarePractice.Limit> limit;
+    private final CarePractice.@Nullable Limit limit;
     private final List<CareTest> judged = new ArrayList<>();
     private final List<Question> questions = new ArrayList<>();
 
     CareEvidence(CareCase about, RuleTable rules) {
-        this.limit = CarePractice.limit(about);
+        this.limit = CarePractice.limit(about).orElse(null);
         Rule method = rules.rule("careMethod");
         Rule care = rules.rule("care");
         for (CareTest test : about.tests()) {
@@ -179,24 +180,19 @@ final class CareEvidence {
      * commonly held of the materials then limits it.
      */
     double washCelsius(CareTest test) {
-        return limited(test) ? limit.orElseThrow().celsius() : proven(test);
+        return limited(test) ? limit.celsius() : proven(test);
     }
 
     /** What a wash rests on: the test, and the limit that goes before it. */
     String washWords(CareTest test) {
         return limited(test)
                 ? "%s; kept to %.0f °C, for the method shows colour alone: %s (common practice)"
-                        .formatted(
-                                words(test),
-                                limit.orElseThrow().celsius(),
-                                limit.orElseThrow().why())
+                        .formatted(words(test), limit.celsius(), limit.why())
                 : words(test);
     }
 
     private boolean limited(CareTest test) {
-        return measured(test)
-                && CareMethods.colourAlone(test)
-                && limit.filter(l -> l.celsius() < proven(test)).isPresent();
+        return measured(test) && CareMethods.colourAlone(test) && limit != null && limit.celsius() < proven(test);
     }
 
     /** A test in words, for the record of what a line rests on. */

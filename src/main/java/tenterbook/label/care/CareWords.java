@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tenterbook.label.care.CareLine.About;
 import tenterbook.label.rule.Market;
 import tenterbook.label.rule.Question;
@@ -22,9 +22,12 @@ import tenterbook.piece.CareTest.Kind;
  *
  * @param lines as printed, in the order of ISO 3758, warnings last; never empty
  * @param questions what the tests leave open
- * @param missing why a label that must state care cannot; empty where it need not or does
+ * @param missing why a label that must state care cannot; null where it need not or does
  */
-public record CareWords(List<CareLine> lines, List<Question> questions, Optional<Refusal> missing) {
+public record CareWords(
+        List<CareLine> lines,
+        List<Question> questions,
+        @Nullable Refusal missing) {
     /** What stands on paper where no judged test is on record. */
     public static final String NO_TEST = "No care test is on record. Ask the maker before washing.";
 
@@ -82,21 +85,21 @@ public record CareWords(List<CareLine> lines, List<Question> questions, Optional
             return new CareWords(lines, questions, missing());
         }
 
-        private Optional<Refusal> missing() {
-            if (!rules.careNeeds().categories().contains(about.category())) {
-                return Optional.empty();
+        private @Nullable Refusal missing() {
+            if (about.category() == null || !rules.careNeeds().categories().contains(about.category())) {
+                return null;
             }
             boolean stated = !evidence.wash().equals(CareEvidence.Verdict.UNKNOWN)
                     || !rules.careNeeds().washing()
                             && !evidence.plain(Kind.DRY_CLEAN).equals(CareEvidence.Verdict.UNKNOWN);
             return stated
-                    ? Optional.empty()
-                    : Optional.of(new Refusal(
+                    ? null
+                    : new Refusal(
                             "No fitting test says how this %s is washed%s"
                                     .formatted(
                                             about.category(), rules.careNeeds().washing() ? "" : " or dry-cleaned"),
                             rules.rule("careNeeded"),
-                            rules.careNeeds().fix()));
+                            rules.careNeeds().fix());
         }
 
         private void wash() {

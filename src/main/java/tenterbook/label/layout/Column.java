@@ -33,7 +33,14 @@ public final class Column {
      * @param height in points, to the foot of the last line's leading
      * @param scale at which the type was set, 1 or less
      */
-    public record SetColumn(List<Placed> lines, double height, double scale) {}
+    public record SetColumn(List<Placed> lines, double height, double scale) {
+        private List<String> below(double foot) {
+            return lines.stream()
+                    .filter(p -> p.baseline + p.line.style().size() * 0.3 > foot)
+                    .map(p -> p.line.text())
+                    .toList();
+        }
+    }
 
     private final String what;
     private final List<Paragraph> paragraphs = new ArrayList<>();
@@ -78,7 +85,11 @@ public final class Column {
                 return set.get();
             }
             if (scale <= least) {
-                throw new DoesNotFit(what, widthMm, heightMm, leftOver(setter, set, width, height, scale));
+                throw new DoesNotFit(
+                        what,
+                        widthMm,
+                        heightMm,
+                        set.isPresent() ? set.get().below(height) : tooWide(setter, width, scale));
             }
             scale = Math.max(least, scale - STEP);
         }
@@ -102,13 +113,7 @@ public final class Column {
         return Optional.of(new SetColumn(List.copyOf(placed), y, scale));
     }
 
-    private List<String> leftOver(Setter setter, Optional<SetColumn> set, double width, double height, double scale) {
-        if (set.isPresent()) {
-            return set.get().lines.stream()
-                    .filter(p -> p.baseline + p.line.style().size() * 0.3 > height)
-                    .map(p -> p.line.text())
-                    .toList();
-        }
+    private List<String> tooWide(Setter setter, double width, double scale) {
         return paragraphs.stream()
                 .flatMap(p -> setter.tooWide(p.text, p.style.shrunk(scale), width).stream())
                 .toList();

@@ -2,6 +2,7 @@ package tenterbook.label.rule;
 
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import tenterbook.piece.Category;
 import tenterbook.piece.Studio;
 
@@ -15,9 +16,13 @@ import tenterbook.piece.Studio;
  * @param words everything else that is said of it on the label
  */
 public record Article(
-        Category category, List<Component> components, String dyedIn, String trims, Studio studio, String words) {
+        @Nullable Category category,
+        List<Component> components,
+        String dyedIn,
+        String trims,
+        Studio studio,
+        String words) {
     public Article {
-        category = category == null ? Category.NOT_SAID : category;
         components = components == null ? List.of() : List.copyOf(components);
         dyedIn = dyedIn == null ? "" : dyedIn.strip();
         trims = trims == null ? "" : trims.strip();

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Fibre content, origin and maker in the exact words of one market.
@@ -13,7 +14,7 @@ import java.util.Optional;
  *
  * @param version of the rule table
  * @param lines as printed, in order
- * @param coverage whether the rule covers this kind of piece, where that is known
+ * @param coverage whether the rule covers this kind of piece; null where that is not known
  * @param notice that this is no legal advice
  */
 public record FibreStatement(
@@ -22,7 +23,7 @@ public record FibreStatement(
         List<FibreLine> lines,
         List<Refusal> refusals,
         List<Question> questions,
-        Optional<Rule> coverage,
+        @Nullable Rule coverage,
         String notice) {
     public FibreStatement {
         lines = List.copyOf(lines);
@@ -48,7 +49,7 @@ public record FibreStatement(
         rules.standing().stream()
                 .map(s -> new Question(s.asks(), rules.rule(s.rule())))
                 .forEach(questions::add);
-        Optional<Rule> coverage = Optional.ofNullable(rules.coverage().get(article.category()));
+        Rule coverage = article.category() == null ? null : rules.coverage().get(article.category());
         return new FibreStatement(market, rules.version(), lines, refusals, questions, coverage, rules.notice());
     }
 

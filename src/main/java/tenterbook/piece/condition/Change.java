@@ -1,6 +1,7 @@
 package tenterbook.piece.condition;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One thing in two examinations.
@@ -10,7 +11,13 @@ import java.util.List;
  * @param differs what is written otherwise, each in words, as in 'extent 12 mm, was 8 mm'
  * @param doubt where what was said and what was written do not go together; empty otherwise
  */
-public record Change(int number, Kind kind, Observation before, Observation after, List<String> differs, String doubt) {
+public record Change(
+        int number,
+        Kind kind,
+        @Nullable Observation before,
+        @Nullable Observation after,
+        List<String> differs,
+        String doubt) {
     /** What became of a thing. */
     public enum Kind {
         NEW("new"),

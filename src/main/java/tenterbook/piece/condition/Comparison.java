@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.Unit;
 
@@ -44,7 +45,7 @@ public record Comparison(Examination before, Examination after, List<Change> cha
         return examination.observations().stream().collect(Collectors.toMap(Observation::number, Function.identity()));
     }
 
-    private static Change change(Observation was, Observation is) {
+    private static Change change(Observation was, @Nullable Observation is) {
         if (is == null) {
             return new Change(was.number(), Change.Kind.NOT_CHECKED, was, null, List.of(), "");
         }
@@ -74,10 +75,14 @@ public record Comparison(Examination before, Examination after, List<Change> cha
         add(words, "place", was.place(), is.place());
         add(words, "extent", text(was.extent()), text(is.extent()));
         add(words, "across", text(was.across()), text(is.across()));
-        add(words, "severity", was.severity().toString(), is.severity().toString());
-        add(words, "stability", was.stability().toString(), is.stability().toString());
+        add(words, "severity", word(was.severity()), word(is.severity()));
+        add(words, "stability", word(was.stability()), word(is.stability()));
         add(words, "note", was.note(), is.note());
         return words;
+    }
+
+    private static String word(@Nullable Enum<?> choice) {
+        return choice == null ? "not said" : choice.toString();
     }
 
     private static void add(List<String> words, String field, String was, String is) {

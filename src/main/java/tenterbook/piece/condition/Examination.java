@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
@@ -17,7 +18,9 @@ import tenterbook.piece.PieceNumber;
  * @param place where it was looked at
  * @param party who examined it, from the archive's people; null where it was the maker or nobody recorded
  * @param examiner the person's name
+ * @param reason null where not recorded
  * @param means as in 'by eye, raking light, 10× magnifier'
+ * @param overall null where not recorded
  * @param summary the whole in a sentence or two
  * @param length as measured then, as a length; cloth shrinks and stretches
  * @param width likewise
@@ -33,11 +36,11 @@ public record Examination(
         PieceNumber piece,
         PartialDate when,
         String place,
-        PartyId party,
+        @Nullable PartyId party,
         String examiner,
-        Reason reason,
+        @Nullable Reason reason,
         String means,
-        Overall overall,
+        @Nullable Overall overall,
         String summary,
         Quantity length,
         Quantity width,
@@ -47,7 +50,7 @@ public record Examination(
         String handling,
         String light,
         String packing,
-        ExaminationId earlier,
+        @Nullable ExaminationId earlier,
         Signatory handedOver,
         Signatory received,
         String notes) {
@@ -68,9 +71,7 @@ public record Examination(
         when = when == null ? PartialDate.UNRECORDED : when;
         place = place == null ? "" : place.strip();
         examiner = examiner == null ? "" : examiner.strip();
-        reason = reason == null ? Reason.NOT_SAID : reason;
         means = means == null ? "" : means.strip();
-        overall = overall == null ? Overall.NOT_SAID : overall;
         summary = summary == null ? "" : summary.strip();
         length = length == null ? Quantity.UNRECORDED : length;
         width = width == null ? Quantity.UNRECORDED : width;

@@ -3,6 +3,7 @@ package tenterbook.piece.condition;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Quantity;
 
 /**
@@ -14,6 +15,8 @@ import tenterbook.measure.Quantity;
  * @param place closer, as in 'beside the beak'
  * @param extent its length or longer side, as a length
  * @param across its other side, as a length
+ * @param severity null where not recorded
+ * @param stability likewise
  * @param standing since the examination before; null for a thing first seen in this one
  * @param marks where it is to be seen on the photographs
  */
@@ -24,9 +27,9 @@ public record Observation(
         String place,
         Quantity extent,
         Quantity across,
-        Severity severity,
-        Stability stability,
-        Standing standing,
+        @Nullable Severity severity,
+        @Nullable Stability stability,
+        @Nullable Standing standing,
         String note,
         List<PhotoMark> marks) {
     private static final int MOST = 999;
@@ -46,8 +49,6 @@ public record Observation(
         place = place == null ? "" : place.strip();
         extent = extent == null ? Quantity.UNRECORDED : extent;
         across = across == null ? Quantity.UNRECORDED : across;
-        severity = severity == null ? Severity.NOT_SAID : severity;
-        stability = stability == null ? Stability.NOT_SAID : stability;
         note = note == null ? "" : note.strip();
         marks = marks == null ? List.of() : List.copyOf(marks);
     }
@@ -66,8 +67,7 @@ public record Observation(
     /** Where, how large, how bad and whether it will grow, as in 'front; 12 mm; moderate, may get worse'. */
     public String inWords() {
         String judged = Stream.of(
-                        severity == Severity.NOT_SAID ? "" : severity.toString(),
-                        stability == Stability.NOT_SAID ? "" : stability.toString())
+                        severity == null ? "" : severity.toString(), stability == null ? "" : stability.toString())
                 .filter(word -> !word.isEmpty())
                 .collect(Collectors.joining(", "));
         return Stream.of(where(), size(), judged)

@@ -5,8 +5,7 @@ public enum Overall {
     GOOD("good"),
     FAIR("fair"),
     POOR("poor"),
-    FAILING("failing"),
-    NOT_SAID("not said");
+    FAILING("failing");
 
     private final String word;
 

@@ -3,6 +3,7 @@ package tenterbook.piece.condition;
 import java.math.BigDecimal;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
 
 /**
@@ -12,7 +13,12 @@ import tenterbook.measure.Digest;
  * @param photo digest of the original file
  * @param right null, with {@code bottom}, for a point
  */
-public record PhotoMark(Digest photo, double left, double top, Double right, Double bottom) {
+public record PhotoMark(
+        Digest photo,
+        double left,
+        double top,
+        @Nullable Double right,
+        @Nullable Double bottom) {
     private static final String NUMBER = "(\\d{1,3}(?:\\.\\d{1,6})?)\\s*%?";
     private static final String PLACE = NUMBER + "\\s*[,; ]\\s*" + NUMBER;
     private static final Pattern WRITTEN = Pattern.compile(PLACE + "(?:\\s*[;,]?(?:\\s+|\\s*to\\s+)" + PLACE + ")?");

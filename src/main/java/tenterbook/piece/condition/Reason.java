@@ -9,8 +9,7 @@ public enum Reason {
     SALE("before a sale"),
     AFTER_WASH("after washing"),
     ROUTINE("routine"),
-    OTHER("other"),
-    NOT_SAID("not said");
+    OTHER("other");
 
     private final String word;
 

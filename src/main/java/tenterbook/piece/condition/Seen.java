@@ -4,8 +4,7 @@ package tenterbook.piece.condition;
 public enum Seen {
     WHOLE("examined"),
     PART("in part"),
-    NOT("not examined"),
-    NOT_SAID("not said");
+    NOT("not examined");
 
     private final String word;
 

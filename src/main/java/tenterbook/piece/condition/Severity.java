@@ -4,8 +4,7 @@ package tenterbook.piece.condition;
 public enum Severity {
     SLIGHT("slight"),
     MODERATE("moderate"),
-    SEVERE("severe"),
-    NOT_SAID("not said");
+    SEVERE("severe");
 
     private final String word;
 

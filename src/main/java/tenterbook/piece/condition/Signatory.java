@@ -1,5 +1,6 @@
 package tenterbook.piece.condition;
 
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.PartyId;
 
@@ -9,8 +10,8 @@ import tenterbook.piece.PartyId;
  * @param party from the archive's people, or null
  * @param name of the person who signs
  */
-public record Signatory(PartyId party, String name, PartialDate when) {
-    public static final Signatory NOBODY = new Signatory(null, "", null);
+public record Signatory(@Nullable PartyId party, String name, PartialDate when) {
+    public static final Signatory NOBODY = new Signatory(null, "", PartialDate.UNRECORDED);
 
     public Signatory {
         name = name == null ? "" : name.strip();

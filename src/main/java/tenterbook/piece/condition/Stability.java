@@ -4,8 +4,7 @@ package tenterbook.piece.condition;
 public enum Stability {
     STABLE("stable"),
     AT_RISK("may get worse"),
-    ACTIVE("getting worse"),
-    NOT_SAID("not said");
+    ACTIVE("getting worse");
 
     private final String word;
 

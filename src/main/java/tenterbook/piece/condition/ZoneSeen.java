@@ -1,15 +1,17 @@
 package tenterbook.piece.condition;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A part of the piece and how far it was looked at.
  *
  * @param zone as in 'front' or 'hanging device'; see {@link ConditionWords#zones}
+ * @param seen null where not recorded
  * @param note as in 'behind glass'
  */
-public record ZoneSeen(String zone, Seen seen, String note) {
+public record ZoneSeen(String zone, @Nullable Seen seen, String note) {
     public ZoneSeen {
         zone = zone == null ? "" : zone.strip();
-        seen = seen == null ? Seen.NOT_SAID : seen;
         note = note == null ? "" : note.strip();
         if (zone.isEmpty()) {
             throw new IllegalArgumentException("A zone has its name, as in ‘back’; none was given.");

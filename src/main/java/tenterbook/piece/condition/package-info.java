@@ -7,4 +7,7 @@
  * standard itself was not at hand. Facts and their comparison only; no I/O. Start at {@link
  * tenterbook.piece.condition.Examination} and {@link tenterbook.piece.condition.Comparison}.
  */
+@NullMarked
 package tenterbook.piece.condition;
+
+import org.jspecify.annotations.NullMarked;

@@ -9,6 +9,7 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer.
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.MultivariateJacobianFunction;
 import org.hipparchus.util.Pair;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Least squares by Levenberg and Marquardt on √c, ln A and ln b, which keeps c ≥ 0 and A, b > 0 without bounds; here the
@@ -29,7 +30,7 @@ final class CurveSearch {
      */
     record Pull(double[] middle, double[] spread) {}
 
-    static Optimum search(Sample sample, DipCurve start, Pull pull) {
+    static Optimum search(Sample sample, DipCurve start, @Nullable Pull pull) {
         int points = sample.size();
         int rows = points + (pull == null ? 0 : 3);
         double[] aim = new double[rows];
@@ -72,7 +73,7 @@ final class CurveSearch {
         return held;
     }
 
-    private static Pair<RealVector, RealMatrix> model(Sample sample, RealVector p, Pull pull, int rows) {
+    private static Pair<RealVector, RealMatrix> model(Sample sample, RealVector p, @Nullable Pull pull, int rows) {
         double[] value = new double[rows];
         double[][] slope = new double[rows][];
         DipCurve curve = curve(p);

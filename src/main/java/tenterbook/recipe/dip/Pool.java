@@ -5,6 +5,7 @@ import java.util.List;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer.Optimum;
+import org.jspecify.annotations.Nullable;
 
 /** The estimation behind {@link PooledCurves}: groups' parameters, their middle and spread, and the scatter of pieces. */
 final class Pool {
@@ -14,7 +15,7 @@ final class Pool {
 
     private final List<Sample> samples = new ArrayList<>();
     private final List<double[]> parameters = new ArrayList<>();
-    private final List<RealMatrix> covariances = new ArrayList<>();
+    private final List<@Nullable RealMatrix> covariances = new ArrayList<>();
     private final double[] spread = usualSpread();
     private double[] middle;
     private final double leastScatter;

@@ -10,6 +10,7 @@ import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.hipparchus.optim.univariate.BrentOptimizer;
 import org.hipparchus.optim.univariate.SearchInterval;
 import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Least squares at a fixed rate b. The curve is then a straight line in g(n) = 1 − e^(−b n), so base and rise follow
@@ -93,6 +94,7 @@ final class Profile {
     }
 
     /** The curve of least squares with base 0 or more, or null where no curve that rises fits better than a level. */
+    @Nullable
     DipCurve best() {
         Line best = least(rate -> at(rate).held());
         return best.rise > 0 ? new DipCurve(Math.max(best.base, 0), best.rise, best.rate) : null;

@@ -9,4 +9,7 @@
  * <p>Start at {@link tenterbook.recipe.dip.DipFit}, then {@link tenterbook.recipe.dip.FittedDips} and
  * {@link tenterbook.recipe.dip.PooledCurves}.
  */
+@NullMarked
 package tenterbook.recipe.dip;
+
+import org.jspecify.annotations.NullMarked;

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.label.Issue;
 import tenterbook.label.rule.Article;
 import tenterbook.label.rule.Component;
@@ -88,7 +89,7 @@ public final class LabelApi {
                         .map(question -> new Asked(question.asks(), question.rule()))
                         .distinct()
                         .toList(),
-                statement.coverage().stream().toList(),
+                Stream.ofNullable(statement.coverage()).toList(),
                 statement.notice()));
     }
 
@@ -109,9 +110,9 @@ public final class LabelApi {
                                         word == null ? "" : word)));
     }
 
-    private static Category category(String word) {
+    private static @Nullable Category category(String word) {
         if (word.isBlank()) {
-            return Category.NOT_SAID;
+            return null;
         }
         return Stream.of(Category.values())
                 .filter(category ->

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Progress;
@@ -56,7 +57,7 @@ public final class Arrivals {
             } else if (outcome instanceof Outcome.Stopped) {
                 collected.stopped++;
             } else if (outcome instanceof Outcome.Taken taken) {
-                collected.count(taken, find(taken.photo().digest()), fresh);
+                collected.count(taken, find(taken.photo().digest()).orElse(null), fresh);
             }
         }
         if (!fresh.isEmpty()) {
@@ -74,7 +75,7 @@ public final class Arrivals {
                     .filter(key -> key.kind().equals(Kinds.PIECE.name()))
                     .map(key -> key.id())
                     .toList();
-            String called = photo.record().originalName() == null
+            String called = photo.record().originalName().isEmpty()
                     ? digest.brief()
                     : photo.record().originalName();
             return "the archive has this picture already, as %s, %s"
@@ -98,11 +99,11 @@ public final class Arrivals {
         private final List<String> refused = new ArrayList<>();
         private int stopped;
 
-        private void count(Outcome.Taken each, Optional<String> before, Map<Digest, Photo> fresh) {
+        private void count(Outcome.Taken each, @Nullable String before, Map<Digest, Photo> fresh) {
             Photo photo = each.photo();
             Photo twin = fresh.get(photo.digest());
-            if (before.isPresent()) {
-                known.add(each.name() + ": " + before.get() + ".");
+            if (before != null) {
+                known.add(each.name() + ": " + before + ".");
             } else if (twin != null) {
                 known.add("%s: the same picture as %s, byte for byte; it is kept once."
                         .formatted(each.name(), twin.originalName()));

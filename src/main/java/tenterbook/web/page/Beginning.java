@@ -2,7 +2,7 @@ package tenterbook.web.page;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
@@ -20,24 +20,30 @@ import tenterbook.web.form.Form;
 final class Beginning {
     private Beginning() {}
 
-    /** @param last whose things are to be looked for again */
-    static Form of(Piece piece, Optional<Examination> last, LocalDate today, String maker) {
+    /** @param last whose things are to be looked for again; null where there is none */
+    static Form of(Piece piece, @Nullable Examination last, LocalDate today, String maker) {
         Form form = Form.empty().put("when", today).put("examiner", maker);
-        last.ifPresent(examination -> carry(form, examination));
+        if (last != null) {
+            carry(form, last);
+        }
         for (PiecePhoto photo : piece.photos()) {
             boolean whole = photo.role() == PhotoRole.FRONT || photo.role() == PhotoRole.BACK;
-            if (whole && photo.state() == piece.state() && last.isEmpty()) {
+            if (whole && photo.state() == piece.state() && last == null) {
                 addPhoto(form, photo.photo(), view(photo.role()), photo.caption());
             }
         }
-        zones(form, last.map(Examination::zones).orElse(List.of()));
+        zones(form, last == null ? List.of() : last.zones());
         return form;
     }
 
     private static void carry(Form form, Examination last) {
         form.put("earlier", last.id());
         for (ExaminedPhoto photo : last.photos()) {
-            addPhoto(form, photo.photo(), photo.view().toString(), photo.caption());
+            addPhoto(
+                    form,
+                    photo.photo(),
+                    photo.view() == null ? "" : photo.view().toString(),
+                    photo.caption());
         }
         List<Observation> again = Next.toBeChecked(last);
         for (int i = 0; i < again.size(); i++) {
@@ -72,11 +78,13 @@ final class Beginning {
     }
 
     /** What a piece's photograph is in an examination; empty where that must be said. */
-    static String view(PhotoRole role) {
-        return switch (role) {
-            case FRONT, BACK, DETAIL -> role.toString();
-            case FAULT, LAYER -> PhotoRole.DETAIL.toString();
-            default -> "";
-        };
+    static String view(@Nullable PhotoRole role) {
+        return role == null
+                ? ""
+                : switch (role) {
+                    case FRONT, BACK, DETAIL -> role.toString();
+                    case FAULT, LAYER -> PhotoRole.DETAIL.toString();
+                    default -> "";
+                };
     }
 }

@@ -109,12 +109,12 @@ public final class ConditionPages {
     /** Begins with what the last examination saw, or the one named; nothing of it is taken for checked. */
     private Form start(Piece piece, String from) {
         List<Examination> all = site.archive().examinationsOf(piece.number());
-        Optional<Examination> last = from == null
-                ? all.stream().reduce((earlier, later) -> later)
-                : Optional.of(all.stream()
+        Examination last = from == null
+                ? (all.isEmpty() ? null : all.get(all.size() - 1))
+                : all.stream()
                         .filter(each -> each.id().value().equals(from))
                         .findFirst()
-                        .orElseThrow(() -> new NotHere("examination “" + from + "” of piece " + piece.number())));
+                        .orElseThrow(() -> new NotHere("examination “" + from + "” of piece " + piece.number()));
         return Beginning.of(piece, last, site.today(), site.archive().studio().maker());
     }
 
@@ -289,16 +289,12 @@ public final class ConditionPages {
     private List<Fact> facts(Examination examination) {
         return List.of(
                 new Fact("When", examination.when().toString()),
-                new Fact("Why", unlessNotSaid(examination.reason())),
+                new Fact("Why", Fact.or(examination.reason())),
                 new Fact("Where", Fact.or(examination.place())),
                 new Fact("Examined by", Fact.or(person(examination.examiner(), examination.party()))),
                 new Fact("How", Fact.or(examination.means())),
                 Fact.of("Length then", examination.length()),
                 Fact.of("Width then", examination.width()));
-    }
-
-    static String unlessNotSaid(Enum<?> word) {
-        return word.name().equals("NOT_SAID") ? Fact.NOT_RECORDED : word.toString();
     }
 
     private static List<Fact> advice(Examination examination) {

@@ -1,6 +1,7 @@
 package tenterbook.web.page;
 
 import java.util.StringJoiner;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Basis;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
@@ -21,6 +22,11 @@ public record Fact(String label, String text, String also) {
 
     public static String or(String text) {
         return text.isBlank() ? NOT_RECORDED : text;
+    }
+
+    /** The word of a choice. */
+    public static String or(@Nullable Enum<?> choice) {
+        return choice == null ? NOT_RECORDED : choice.toString();
     }
 
     public boolean recorded() {

@@ -176,8 +176,8 @@ public final class FadingPages {
             regions.add(Region.rectangle(0.35, 0.35, 0.65, 0.65));
             names.add("the middle of the picture (no part is named)");
         }
-        Picture one = picture(before.photo(), first);
-        Picture two = picture(after.photo(), second);
+        Picture one = picture(before.photo());
+        Picture two = picture(after.photo());
         Finding<Alignment> alignment = Registration.align(one, two);
         if (alignment.value().isEmpty()) {
             return new View(
@@ -255,9 +255,9 @@ public final class FadingPages {
     }
 
     /** The picture as it is compared: corrected by its calibration where it has one, and of a moderate size. */
-    private Picture picture(Digest photo, Optional<PhotoCalibration> calibration) throws IOException {
+    private Picture picture(Digest photo) throws IOException {
         Pixels pixels = measuring.open(photo);
-        Correction correction = calibration.map(PhotoCalibration::correction).orElse(Correction.NONE);
+        Correction correction = measuring.correction(photo);
         double scale = Math.max(1.0, Math.max(pixels.width(), pixels.height()) / (double) EDGE);
         int width = (int) (pixels.width() / scale);
         int height = (int) (pixels.height() / scale);
@@ -299,8 +299,8 @@ public final class FadingPages {
         Piece piece = piece(ctx);
         PiecePhoto before = chosen(piece, ctx, "before");
         PiecePhoto after = chosen(piece, ctx, "after");
-        Picture one = picture(before.photo(), measuring.calibration(before.photo()));
-        Picture two = picture(after.photo(), measuring.calibration(after.photo()));
+        Picture one = picture(before.photo());
+        Picture two = picture(after.photo());
         Alignment alignment = Registration.align(one, two)
                 .value()
                 .orElseThrow(() -> new NotHere("way to lay these two photographs over each other"));

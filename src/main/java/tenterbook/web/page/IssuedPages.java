@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.facts.PieceReader;
@@ -117,7 +116,7 @@ public final class IssuedPages {
             String number = issued.piece().value();
             boolean newer =
                     paper.pieces().size() <= MOST_SHOWN && PaperView.superseded(paper, PaperView.papers(site, number));
-            views.add(new PaperView(paper, issued, Optional.ofNullable(today.get(number)), newer));
+            views.add(new PaperView(paper, issued, today.get(number), newer));
         }
         views.sort(java.util.Comparator.comparing(view -> !view.inDoubt()));
         return views;

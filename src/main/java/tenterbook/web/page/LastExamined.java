@@ -7,7 +7,6 @@ import tenterbook.facts.Condition;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.Event;
 import tenterbook.piece.condition.Examination;
-import tenterbook.piece.condition.Overall;
 
 /** When a piece was last examined: by its reports, and by what is merely noted among its events. */
 final class LastExamined {
@@ -33,7 +32,7 @@ final class LastExamined {
     private static Fact report(Examination last, LocalDate today) {
         String seen =
                 last.present().stream().map(each -> each.what()).distinct().collect(Collectors.joining(", "));
-        String state = last.overall() == Overall.NOT_SAID ? "" : last.overall().toString();
+        String state = last.overall() == null ? "" : last.overall().toString();
         return new Fact(
                 LABEL, last.when().toString(), joined("; ", joined(": ", state, seen), doubt(last.when(), today)));
     }

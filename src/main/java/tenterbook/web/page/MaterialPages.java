@@ -132,7 +132,7 @@ public final class MaterialPages {
         Lot lot = saved.record();
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("Used as", lot.role().toString()));
-        facts.add(new Fact("Source", lot.source().toString()));
+        facts.add(new Fact("Source", Fact.or(lot.source())));
         facts.add(new Fact("Organism or formula", Fact.or(lot.organism())));
         facts.add(new Fact("Part", Fact.or(lot.part())));
         facts.add(new Fact("Form", Fact.or(lot.form())));

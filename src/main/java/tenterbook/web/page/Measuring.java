@@ -41,7 +41,7 @@ public final class Measuring {
         return site.archive().ledger().find(Kinds.CALIBRATION, photo.hex()).map(Saved::record);
     }
 
-    private Correction correction(Digest photo) {
+    Correction correction(Digest photo) {
         return calibration(photo).map(PhotoCalibration::correction).orElse(Correction.NONE);
     }
 

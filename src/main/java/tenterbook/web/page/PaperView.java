@@ -1,7 +1,7 @@
 package tenterbook.web.page;
 
 import java.util.List;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Papers;
 import tenterbook.facts.PieceReader;
@@ -12,10 +12,14 @@ import tenterbook.web.Site;
 /**
  * One piece on an issued paper, and how that stands today.
  *
- * @param today empty where the piece is withdrawn
+ * @param today null where the piece is withdrawn
  * @param newer whether a newer paper of its kind and market was issued for the piece
  */
-public record PaperView(IssuedPaper paper, IssuedPaper.Issued issued, Optional<Today> today, boolean newer) {
+public record PaperView(
+        IssuedPaper paper,
+        IssuedPaper.Issued issued,
+        @Nullable Today today,
+        boolean newer) {
     /** As in 'hang tag, US'. */
     public String called() {
         return paper.kind().replace('-', ' ')
@@ -27,21 +31,21 @@ public record PaperView(IssuedPaper paper, IssuedPaper.Issued issued, Optional<T
         if (newer) {
             return "replaced by a newer one";
         }
-        return today.map(found -> switch (found.state()) {
+        return today == null
+                ? "the piece is withdrawn"
+                : switch (today.state()) {
                     case CURRENT -> "says what it would say today";
                     case OUT_OF_DATE -> "out of date";
                     case REFUSED -> "could not be issued today";
                     case NOT_COMPARED -> "kept";
-                })
-                .orElse("the piece is withdrawn");
+                };
     }
 
     /** Whether it should be looked at. */
     public boolean inDoubt() {
         return !newer
-                && today.filter(found ->
-                                found.state() == Today.State.OUT_OF_DATE || found.state() == Today.State.REFUSED)
-                        .isPresent();
+                && today != null
+                && (today.state() == Today.State.OUT_OF_DATE || today.state() == Today.State.REFUSED);
     }
 
     /** Every paper a piece stands on that can be read, newest first. */
@@ -61,7 +65,7 @@ public record PaperView(IssuedPaper paper, IssuedPaper.Issued issued, Optional<T
                         .filter(issued -> issued.piece().equals(piece.number()))
                         .limit(1)
                         .map(issued -> new PaperView(
-                                paper, issued, Optional.of(Today.of(paper, issued, facts)), superseded(paper, papers))))
+                                paper, issued, Today.of(paper, issued, facts), superseded(paper, papers))))
                 .toList();
     }
 

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.Lab;
 import tenterbook.colour.Region;
@@ -245,19 +246,15 @@ public final class PhotoPages {
         Digest digest = digest(ctx);
         PiecePhoto shot = shot(saved.record(), digest);
         Photo photo = shelf.find(digest).orElseThrow(() -> new NotHere("photograph " + digest.brief()));
-        ColourRole role = Stream.of(ColourRole.values())
-                .filter(each -> each.toString().equals(ctx.formParam("role")))
-                .findFirst()
-                .orElse(ColourRole.OTHER);
         String name = Optional.ofNullable(ctx.formParam("name")).orElse("");
         String colour = Optional.ofNullable(ctx.formParam("colour")).orElse("");
         ColourRegion region;
         if (!colour.isBlank()) {
             Double share = share(ctx.formParam("share"));
-            region = new ColourRegion(role, name, Lab.parse(colour), share, List.of(), false);
+            region = new ColourRegion(role(ctx.formParam("role")), name, Lab.parse(colour), share, List.of(), false);
         } else {
             Form typed = Form.of(ctx.formParamMap());
-            region = measured(typed, digest, role, name);
+            region = measured(typed, digest, name);
             if (region == null) {
                 again(ctx, typed);
                 return;
@@ -270,9 +267,19 @@ public final class PhotoPages {
                 ctx,
                 "Named %s: %s."
                         .formatted(
-                                role,
+                                region.role(),
                                 ColourBand.swatch(region.colour(), "", 1, 0).words()),
                 "/pieces/" + saved.record().number() + "/photos/" + digest);
+    }
+
+    /** One of those that the page offers. */
+    private static ColourRole role(@Nullable String text) {
+        return Stream.of(ColourRole.values())
+                .filter(each -> each.toString().equals(text))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "The colour was not named: expected one of %s as its part of the dyeing; found “%s”. Nothing was changed."
+                                .formatted(List.of(ColourRole.values()), text == null ? "" : text)));
     }
 
     private static Double share(String text) {
@@ -288,13 +295,14 @@ public final class PhotoPages {
     }
 
     /** The colour of the part typed in; null where that part is no part of the picture, told beside the field. */
-    private ColourRegion measured(Form typed, Digest digest, ColourRole role, String name) throws IOException {
+    private ColourRegion measured(Form typed, Digest digest, String name) throws IOException {
         Double share = share(typed.value("share"));
         boolean free = typed.has("outline");
         Region part = free ? typed.read("outline", null, PhotoPages::drawn) : rectangle(typed);
         if (typed.hasProblems()) {
             return null;
         }
+        ColourRole role = role(typed.value("role"));
         try {
             return measuring.region(digest, role, name, part, share);
         } catch (IllegalArgumentException e) {

@@ -199,7 +199,7 @@ public final class PiecePages {
     /** A photograph with what is known of the file. */
     public record Shot(PiecePhoto of, Photo photo, ColourBand band) {
         public String alt(String title) {
-            return of.caption().isEmpty() ? of.role() + " of " + title : of.caption();
+            return of.caption().isEmpty() ? of.shows() + " of " + title : of.caption();
         }
     }
 
@@ -263,11 +263,7 @@ public final class PiecePages {
     private List<Fact> facts(PieceFacts of) {
         Piece piece = of.piece();
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact(
-                "Kind",
-                piece.category() == Category.NOT_SAID
-                        ? Fact.NOT_RECORDED
-                        : piece.category().toString()));
+        facts.add(new Fact("Kind", Fact.or(piece.category())));
         facts.add(Fact.of("Length", piece.length()));
         facts.add(Fact.of("Width", piece.width()));
         facts.add(Fact.of("Weight", piece.mass()));

@@ -72,7 +72,10 @@ public record Plate(
     static List<Plate> of(Examination examination, Function<Digest, Optional<Photo>> files) {
         List<Bare> bare = new ArrayList<>();
         for (ExaminedPhoto photo : examination.photos()) {
-            bare.add(new Bare(photo.photo().hex(), photo.view().toString(), photo.caption()));
+            bare.add(new Bare(
+                    photo.photo().hex(),
+                    photo.view() == null ? "" : photo.view().toString(),
+                    photo.caption()));
         }
         return plates(bare, files, digest -> {
             List<Mark> marks = new ArrayList<>();

@@ -30,6 +30,8 @@ import tenterbook.web.form.Form;
 /** Photographs that no piece shows yet, and giving them to pieces: only as the maker says. */
 public final class WaitingPages {
     private static final int EACH_PAGE = 40;
+    private static final Comparator<String> UNKNOWN_LAST =
+            Comparator.comparing(String::isEmpty).thenComparing(Comparator.naturalOrder());
 
     private final Site site;
 
@@ -63,8 +65,8 @@ public final class WaitingPages {
     private List<Photo> waiting() {
         return site.archive().ledger().unnamed(Kinds.PHOTO, Kinds.PIECE).stream()
                 .map(Saved::record)
-                .sorted(Comparator.comparing(Photo::taken, Comparator.nullsLast(Comparator.naturalOrder()))
-                        .thenComparing(Photo::originalName, Comparator.nullsLast(Comparator.naturalOrder()))
+                .sorted(Comparator.comparing(Photo::taken, UNKNOWN_LAST)
+                        .thenComparing(Photo::originalName, UNKNOWN_LAST)
                         .thenComparing(photo -> photo.digest().hex()))
                 .toList();
     }
@@ -81,7 +83,7 @@ public final class WaitingPages {
                 .collect(Collectors.toMap(row -> row.text("digest"), row -> row, (one, twin) -> one));
         Map<String, List<String>> numbers = FileNames.numbers(
                 site.archive().ledger(),
-                some.stream().map(WaitingPages::name).distinct().toList());
+                some.stream().map(Photo::originalName).distinct().toList());
         boolean ticked = ctx.queryParam("ticked") != null;
         List<Row> rows = new ArrayList<>();
         String last = "";
@@ -90,10 +92,10 @@ public final class WaitingPages {
             Form row = Optional.ofNullable(before.get(photo.digest().hex()))
                     .orElseGet(() -> Form.empty().row("photos", rows.size()));
             String day =
-                    photo.taken() == null ? "Not known when" : photo.taken().substring(0, 10);
+                    photo.taken().isEmpty() ? "Not known when" : photo.taken().substring(0, 10);
             String time =
-                    photo.taken() == null ? "" : photo.taken().substring(11).replaceAll("^(\\d\\d:\\d\\d).*", "$1");
-            rows.add(new Row(row, photo, day, !day.equals(last), time, numbers.get(name(photo))));
+                    photo.taken().isEmpty() ? "" : photo.taken().substring(11).replaceAll("^(\\d\\d:\\d\\d).*", "$1");
+            rows.add(new Row(row, photo, day, !day.equals(last), time, numbers.get(photo.originalName())));
             last = day;
         }
         Map<String, Object> values = new HashMap<>();
@@ -104,10 +106,6 @@ public final class WaitingPages {
         values.put("roles", Choices.words(PhotoRole.values()));
         ctx.status(status);
         Html.show(ctx, "waiting", values);
-    }
-
-    private static String name(Photo photo) {
-        return photo.originalName() == null ? "" : photo.originalName();
     }
 
     /** A photograph, the piece the maker gives it to, and how. */

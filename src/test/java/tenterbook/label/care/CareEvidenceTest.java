@@ -228,22 +228,21 @@ class CareEvidenceTest {
     @Test
     void whereCareMustBeStatedALabelWithoutEvidenceIsRefused() {
         CareCase scarf = new CareCase(Category.SCARF, List.of(), null, null);
-        assertThat(CareWords.of(scarf, Market.JP).missing())
-                .hasValueSatisfying(refusal ->
-                        assertThat(refusal.toString()).contains("1 April 2017", "JIS L 0001", "Test a washing"));
+        assertThat(CareWords.of(scarf, Market.JP).missing().toString())
+                .contains("1 April 2017", "JIS L 0001", "Test a washing");
         CareCase dryCleaned = new CareCase(Category.SCARF, List.of(test(Kind.DRY_CLEAN, null, true)), null, null);
-        assertThat(CareWords.of(dryCleaned, Market.JP).missing()).isPresent();
+        assertThat(CareWords.of(dryCleaned, Market.JP).missing()).isNotNull();
         CareCase washed = new CareCase(Category.SCARF, List.of(test(Kind.HAND_WASH, 30.0, false)), null, null);
         assertThat(CareWords.of(washed, Market.JP).missing())
                 .as("'do not wash' is care too")
-                .isEmpty();
+                .isNull();
         CareCase garment = new CareCase(Category.GARMENT, List.of(), null, null);
-        assertThat(CareWords.of(garment, Market.US).missing()).isPresent();
+        assertThat(CareWords.of(garment, Market.US).missing()).isNotNull();
         assertThat(CareWords.of(new CareCase(Category.GARMENT, dryCleaned.tests(), null, null), Market.US)
                         .missing())
-                .isEmpty();
-        assertThat(CareWords.of(scarf, Market.US).missing()).isEmpty();
-        assertThat(CareWords.of(scarf, Market.EU).missing()).isEmpty();
+                .isNull();
+        assertThat(CareWords.of(scarf, Market.US).missing()).isNull();
+        assertThat(CareWords.of(scarf, Market.EU).missing()).isNull();
     }
 
     @ParameterizedTest

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.facts.Denial;
@@ -116,7 +117,7 @@ public final class ConditionReport {
         Piece piece = told.piece();
         return List.of(
                 Say.fact("Report", examination.id() + ", version " + version),
-                Say.fact("Object", piece.category() == tenterbook.piece.Category.NOT_SAID ? "" : piece.category()),
+                Say.fact("Object", piece.category()),
                 Say.fact("Maker", told.maker()),
                 Say.fact("Cloth", told.cloths()),
                 Say.fact("Size on record", Say.size(piece)),
@@ -147,8 +148,8 @@ public final class ConditionReport {
                                         () -> "none; it was not compared with an earlier one")));
     }
 
-    private static String said(Enum<?> word) {
-        return word.name().equals("NOT_SAID") ? "" : word.toString();
+    private static String said(@Nullable Enum<?> word) {
+        return word == null ? "" : word.toString();
     }
 
     private String person(String name, PartyId party) {
@@ -196,7 +197,7 @@ public final class ConditionReport {
         return new Block.Photograph(
                 photo.photo(),
                 marks.isEmpty() ? Block.Extent.HALF : Block.Extent.WHOLE,
-                photo.caption().isEmpty() ? photo.view() + " of the piece" : photo.caption(),
+                photo.caption().isEmpty() ? photo.shows() + " of the piece" : photo.caption(),
                 caption(photo),
                 marks);
     }
@@ -209,7 +210,7 @@ public final class ConditionReport {
                 .filter(text -> text.length() >= 10)
                 .map(text -> "Taken " + text.substring(0, 10) + ".")
                 .orElse("When it was taken is not recorded.");
-        return Say.joined(" ", Say.stop(Say.capital(photo.view().toString())), Say.stop(photo.caption()), taken);
+        return Say.joined(" ", Say.stop(Say.capital(photo.shows())), Say.stop(photo.caption()), taken);
     }
 
     // ---- observations

@@ -11,7 +11,6 @@ import tenterbook.label.HowMade;
 import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentRequest;
 import tenterbook.label.document.DocumentText;
-import tenterbook.piece.Category;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
@@ -62,12 +61,11 @@ final class ObjectIdSheet {
     }
 
     private static Block.Photograph shown(PiecePhoto photo, Block.Extent extent) {
-        String caption =
-                Say.capital(photo.role().toString()) + (photo.caption().isEmpty() ? "" : ". " + photo.caption());
+        String caption = Say.capital(photo.shows()) + (photo.caption().isEmpty() ? "" : ". " + photo.caption());
         return new Block.Photograph(
                 photo.photo(),
                 extent,
-                photo.caption().isEmpty() ? photo.role() + " of the piece" : photo.caption(),
+                photo.caption().isEmpty() ? photo.shows() + " of the piece" : photo.caption(),
                 caption,
                 List.of());
     }
@@ -89,8 +87,7 @@ final class ObjectIdSheet {
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(Say.fact(
                 "Type of object",
-                "Textile; "
-                        + (piece.category() == Category.NOT_SAID ? "what kind is not recorded" : piece.category())));
+                "Textile; " + (piece.category() == null ? "what kind is not recorded" : piece.category())));
         facts.add(
                 Say.fact("Materials and techniques", Say.capital(told.cloths()) + ". " + HowMade.words(told.facts())));
         facts.add(Say.fact(
@@ -122,9 +119,7 @@ final class ObjectIdSheet {
     }
 
     private String description() {
-        String kind = piece.category() == Category.NOT_SAID
-                ? "piece"
-                : piece.category().toString();
+        String kind = piece.category() == null ? "piece" : piece.category().toString();
         PieceFacts facts = told.facts();
         String colours = facts.colours().named().stream()
                 .map(PieceColour::called)

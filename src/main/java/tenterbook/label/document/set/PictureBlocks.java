@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tenterbook.colour.Srgb;
 import tenterbook.facts.PieceColour;
 import tenterbook.label.document.Block;
@@ -121,7 +122,7 @@ final class PictureBlocks {
                         .strip();
         return new Framed(
                 photo,
-                shot,
+                shot.orElse(null),
                 wide,
                 high,
                 desk.set(caption, type.small(), width),
@@ -132,7 +133,7 @@ final class PictureBlocks {
     /** A photograph with its caption below; neighbours begin level. */
     private final class Framed {
         private final Block.Photograph photo;
-        private final Optional<Shots.Shot> shot;
+        private final Shots.@Nullable Shot shot;
         private final double width;
         private final double height;
         private final Words.Set caption;
@@ -173,7 +174,7 @@ final class PictureBlocks {
 
         Framed(
                 Block.Photograph photo,
-                Optional<Shots.Shot> shot,
+                Shots.@Nullable Shot shot,
                 double width,
                 double height,
                 Words.Set caption,
@@ -190,9 +191,9 @@ final class PictureBlocks {
 
         void draw(Ink ink, double x, double y) {
             double top = y;
-            if (shot.isPresent()) {
+            if (shot != null) {
                 ink.tagged(figure, () -> {
-                    ink.jpeg(shot.get().jpeg(), x, top, width, height);
+                    ink.jpeg(shot.jpeg(), x, top, width, height);
                     // Numbers above all outlines, so that none is crossed by another's.
                     photo.marks().stream().filter(Block.Mark::area).forEach(mark -> outline(ink, mark, x, top));
                     photo.marks().forEach(mark -> numbered(ink, mark, x, top));
