@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
+import tenterbook.words.Refusal;
 
 /**
  * A lot of dye, mordant or assistant.
@@ -32,7 +33,7 @@ public record Lot(
         String notes) {
     public Lot {
         if (role == null) {
-            throw new IllegalArgumentException("A lot needs its ‘role’: dye, mordant or assistant; none was given.");
+            throw Refusal.of("material.lot-without-role");
         }
         name = name == null ? "" : name.strip();
         organism = organism == null ? "" : organism.strip();
