@@ -2,10 +2,14 @@ package tenterbook.archive;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import tenterbook.colour.Lab;
+import tenterbook.measure.Digest;
 import tenterbook.piece.PieceNumber;
 
 /**
@@ -15,28 +19,32 @@ import tenterbook.piece.PieceNumber;
  * @param id as in {@code paper-20240305-101500-1}
  * @param kind of paper, as in {@code hang-tag} or {@code condition-report}
  * @param market whose rules were followed, as in {@code us}; empty where none bear on it
- * @param sheet the paper it was set on
  * @param template name and version of the words and layout
  * @param rules name and version of each rule table
  * @param pieces the pieces, each with the version of its record and the exact lines
- * @param setting every choice of the person who printed, by name, as in {@code widthMm} and {@code 55}
+ * @param settings every choice of the person who printed; empty in papers of the first form, kept by their words alone. What
+ *     stands in it is for those to know who print.
  * @param words what the whole paper says beside its pieces, as a schedule's parties and terms
- * @param copies of each; 0 in papers of the first form, which did not keep it
  * @param replaces the paper this one was printed in place of; empty where none
+ * @param pdf its file among the archive's {@link PaperFiles}; null in papers issued before files were stored
  */
 public record IssuedPaper(
         String id,
         String kind,
         String market,
-        String sheet,
         String template,
         List<String> rules,
         Instant issuedAt,
         List<Issued> pieces,
-        Map<String, String> setting,
+        JsonNode settings,
         List<Line> words,
-        int copies,
-        String replaces) {
+        String replaces,
+        Pdf pdf) {
+    /** The stored file, by its SHA-256 and its length. */
+    public record Pdf(
+            @JsonProperty("digest") Digest digest,
+            @JsonProperty("bytes") long bytes) {}
+
     /**
      * One piece on the paper.
      *
@@ -99,17 +107,48 @@ public record IssuedPaper(
                             .formatted(id, kind, issuedAt));
         }
         market = market == null ? "" : market;
-        sheet = sheet == null ? "" : sheet;
         template = template == null ? "" : template;
         rules = rules == null ? List.of() : List.copyOf(rules);
         pieces = pieces == null ? List.of() : List.copyOf(pieces);
-        setting = setting == null ? Map.of() : Map.copyOf(setting);
+        settings = settings == null ? JsonNodeFactory.instance.objectNode() : settings;
         words = words == null ? List.of() : List.copyOf(words);
         replaces = replaces == null ? "" : replaces;
     }
 
-    /** Whether it keeps enough to be laid out again as it was. */
-    public boolean canBeSetAgain() {
-        return !setting.isEmpty();
+    /** Also from the forms of before, whose choices stood in {@code setting}, {@code sheet} and {@code copies}. */
+    @JsonCreator
+    static IssuedPaper read(
+            @JsonProperty("id") String id,
+            @JsonProperty("kind") String kind,
+            @JsonProperty("market") String market,
+            @JsonProperty("template") String template,
+            @JsonProperty("rules") List<String> rules,
+            @JsonProperty("issuedAt") Instant issuedAt,
+            @JsonProperty("pieces") List<Issued> pieces,
+            @JsonProperty("settings") ObjectNode settings,
+            @JsonProperty("words") List<Line> words,
+            @JsonProperty("replaces") String replaces,
+            @JsonProperty("pdf") Pdf pdf,
+            @JsonProperty("sheet") String oldSheet,
+            @JsonProperty("copies") int oldCopies,
+            @JsonProperty("setting") Map<String, String> oldSetting) {
+        return new IssuedPaper(
+                id,
+                kind,
+                market,
+                template,
+                rules,
+                issuedAt,
+                pieces,
+                settings == null
+                        ? new OldPaperSettings(kind, market, oldSheet, oldCopies, oldSetting).settings()
+                        : settings,
+                words,
+                replaces,
+                pdf);
+    }
+
+    public IssuedPaper with(Pdf stored) {
+        return new IssuedPaper(id, kind, market, template, rules, issuedAt, pieces, settings, words, replaces, stored);
     }
 }

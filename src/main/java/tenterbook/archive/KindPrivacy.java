@@ -43,7 +43,7 @@ final class KindPrivacy {
                     "received.party", List.of("received")));
 
     /** The words of a schedule name the borrower, those of a tag may give the price. */
-    static final Privacy ISSUED_PAPER = Privacy.of("words", "setting", "pieces.*.lines", "pieces.*.code");
+    static final Privacy ISSUED_PAPER = Privacy.of("words", "setting", "settings", "pieces.*.lines", "pieces.*.code");
 
     private KindPrivacy() {}
 

@@ -2,13 +2,13 @@ package tenterbook.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Currency;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.board.BoardId;
@@ -16,6 +16,7 @@ import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
 import tenterbook.colour.Lab;
 import tenterbook.measure.DateText;
+import tenterbook.measure.Digest;
 import tenterbook.measure.Money;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
@@ -155,7 +156,7 @@ class RecordJsonTest {
                  "pieces": [{"piece": "V24-001", "version": 2, "lines": ["Maré", "100 % silk"]}]}
                 """, IssuedPaper.class);
         assertThat(first.pieces().get(0).text()).containsExactly("Maré", "100 % silk");
-        assertThat(first.canBeSetAgain()).isFalse();
+        assertThat(first.settings()).isEmpty();
 
         assertThat(first.market()).isEmpty();
 
@@ -163,7 +164,6 @@ class RecordJsonTest {
                 "paper-2",
                 "hang-tag",
                 "eu",
-                "single",
                 "tag 1",
                 List.of("eu 2026-1"),
                 Instant.parse("2026-11-25T10:00:00Z"),
@@ -173,12 +173,11 @@ class RecordJsonTest {
                         List.of(new IssuedPaper.Line("content", "100 % silk", "Art. 9(1)")),
                         "V24-001",
                         List.of(new IssuedPaper.Colour(new Lab(34, -2, -25), null, "blue")))),
-                Map.of("widthMm", "55.0"),
+                JsonNodeFactory.instance.objectNode().put("widthMm", 55.5),
                 List.of(new IssuedPaper.Line("lender", "The studio", "")),
-                30,
-                "paper-1");
+                "paper-1",
+                new IssuedPaper.Pdf(Digest.of(new byte[] {1, 2}), 2));
         assertThat(mapper.readValue(mapper.writeValueAsString(second), IssuedPaper.class))
                 .isEqualTo(second);
-        assertThat(second.canBeSetAgain()).isTrue();
     }
 }

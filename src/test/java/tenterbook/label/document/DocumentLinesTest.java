@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -25,17 +24,16 @@ class DocumentLinesTest {
                 "paper-1",
                 text.kind(),
                 "",
-                "a4",
                 text.template(),
                 List.of(),
                 Instant.EPOCH,
                 lines.pieces().entrySet().stream()
                         .map(each -> new IssuedPaper.Issued(each.getKey(), 1, each.getValue(), "", List.of()))
                         .toList(),
-                Map.of("page", "a4", "dress", "sheet"),
+                null,
                 lines.words(),
-                1,
-                "");
+                "",
+                null);
     }
 
     @Test
@@ -83,15 +81,14 @@ class DocumentLinesTest {
                 good.id(),
                 good.kind(),
                 "",
-                "a4",
                 "",
                 List.of(),
                 good.issuedAt(),
                 good.pieces(),
-                good.setting(),
+                good.settings(),
                 words,
-                1,
-                "");
+                "",
+                null);
         assertThatThrownBy(() -> DocumentLines.read(odd)).hasMessageContaining("hologram");
     }
 
