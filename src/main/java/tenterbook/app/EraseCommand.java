@@ -27,7 +27,7 @@ import tenterbook.web.TagFacet;
         name = "erase",
         mixinStandardHelpOptions = true,
         description =
-                "Erases a person for good, as Regulation (EU) 2016/679 Art. 17 lets a person ask: the record with its history, references to it, and private notes that name the person. Cannot be undone. Whether it must or may be done is for the law to say: tax law, for one, may ask that a sale be kept.")
+                "Erases a person for good, as Regulation (EU) 2016/679 Art. 17 lets a person ask: the record with its history, references to it, private notes that name the person, and the PDF files of issued papers that do. Cannot be undone. Whether it must or may be done is for the law to say: tax law, for one, may ask that a sale be kept.")
 final class EraseCommand implements Callable<Integer> {
     private static final String REASON = "asked for by the person, Regulation (EU) 2016/679 Art. 17";
 
@@ -106,11 +106,13 @@ final class EraseCommand implements Callable<Integer> {
         out.println("  mentions in %d older revisions of other records".formatted(erased.redacted()));
         out.println("  mentions in these records in use, which have a new revision: "
                 + (erased.changed().isEmpty() ? "none" : erased.changed()));
+        out.println("  %d stored PDF files: of issued papers that named the party, and such as no record names"
+                .formatted(erased.files()));
         out.println("  %d unsaved forms; and the search index was built anew".formatted(erased.drafts()));
         out.println("Not erased:");
         erased.left().forEach(place -> out.println("  a name that still stands in " + place));
         out.println("  bags packed before, and other copies of the archive: find and delete them");
-        out.println("  printed paper and PDF files that were given out");
+        out.println("  printed paper, and PDF files that were given out");
         out.println("  photographs, and words that name the person otherwise, as by a first name alone: look for them");
         out.println(
                 "  what a disk keeps of overwritten blocks; and where a revision is older than format 2, its hash, by which someone who guesses every erased word exactly could see that the guess is right");

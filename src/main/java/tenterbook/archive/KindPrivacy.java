@@ -42,8 +42,16 @@ final class KindPrivacy {
                     "handedOver.party", List.of("handedOver"),
                     "received.party", List.of("received")));
 
-    /** The words of a schedule name the borrower, those of a tag may give the price. */
-    static final Privacy ISSUED_PAPER = Privacy.of("words", "setting", "settings", "pieces.*.lines", "pieces.*.code");
+    /**
+     * The words of a schedule name the borrower, those of a tag may give the price. The PDF has the same words, and words that
+     * were erased could be tried against its digest and its length.
+     */
+    static final Privacy ISSUED_PAPER = new Privacy(
+            false,
+            List.of("words", "setting", "settings", "pieces.*.lines", "pieces.*.code", "pdf"),
+            List.of(),
+            Map.of(),
+            List.of("pdf.digest"));
 
     private KindPrivacy() {}
 

@@ -9,7 +9,12 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
+import java.util.List;
+import java.util.Set;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import tenterbook.measure.Digest;
 
 /**
@@ -22,6 +27,8 @@ import tenterbook.measure.Digest;
 public final class HashedFiles {
     /** Where files are still being received; what lies there is nobody's yet. */
     public static final String ARRIVING = "arriving";
+
+    private static final Pattern NAME = Pattern.compile("([0-9a-f]{64})(?:\\.[A-Za-z0-9]+)?");
 
     private final Path folder;
     private final Path arriving;
@@ -73,6 +80,34 @@ public final class HashedFiles {
         Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
         sync(home);
         return false;
+    }
+
+    /**
+     * Deletes each file whose name is a digest that is not among {@code kept}, and each part still on its way in; files of other
+     * names stay. Not while anything is being stored.
+     *
+     * @return how many
+     */
+    public static int deleteAllBut(Path folder, Set<Digest> kept) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return 0;
+        }
+        List<Path> gone;
+        try (Stream<Path> files = Files.walk(folder, 2)) {
+            gone = files.filter(Files::isRegularFile)
+                    .filter(file -> {
+                        Matcher name = NAME.matcher(file.getFileName().toString());
+                        return name.matches()
+                                ? !kept.contains(new Digest(name.group(1)))
+                                : file.getParent().equals(folder.resolve(ARRIVING));
+                    })
+                    .toList();
+        }
+        for (Path file : gone) {
+            Files.delete(file);
+            sync(file.getParent());
+        }
+        return gone.size();
     }
 
     /** Reads a file again and compares it with its name. */

@@ -12,6 +12,7 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -244,6 +245,25 @@ class CommandsTest {
                 Piece piece = act.find(Kinds.PIECE, "V24-001").orElseThrow();
                 return act.save(Kinds.PIECE, heldBy(piece, "almorena", "Almorenas hallway"), 1, "");
             });
+            IssuedPaper.Pdf pdf =
+                    archive.papers().store("%PDF Lent to Brites Almorena".getBytes(StandardCharsets.UTF_8));
+            archive.ledger()
+                    .write(
+                            "Inês Valderim",
+                            act -> act.create(
+                                    Kinds.ISSUED_PAPER,
+                                    new IssuedPaper(
+                                            "paper-1",
+                                            "loan-schedule",
+                                            "",
+                                            "",
+                                            List.of(),
+                                            Instant.EPOCH,
+                                            List.of(),
+                                            null,
+                                            List.of(new IssuedPaper.Line("party", "Brites Almorena", "")),
+                                            "",
+                                            pdf)));
             archive.ledger().drafts().keep("piece/V24-009", "for Brites Almorena");
             index.reindex(Progress.UNWATCHED);
         }
@@ -258,7 +278,8 @@ class CommandsTest {
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isZero();
         assertThat(ran.out())
-                .contains("the party's record, in all its 1 revisions", "[piece V24-001]", "1 unsaved forms")
+                .contains("the party's record, in all its 1 revisions", "1 unsaved forms")
+                .contains("[piece V24-001, issued-paper paper-1]", "1 stored PDF files: of issued papers")
                 .contains("bags packed before", "printed paper");
         for (String trace : List.of("almorena", "Almorena", "Brites", "Rua do Sal", "hallway")) {
             assertThat(onTheDisk(trace)).as(trace).isFalse();

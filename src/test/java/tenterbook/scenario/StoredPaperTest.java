@@ -14,8 +14,10 @@ import org.junit.jupiter.api.Test;
 import tenterbook.app.Wiring;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.exchange.ArchiveCheck;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.MappedCodec;
+import tenterbook.ledger.Progress;
 import tenterbook.ledger.Revision;
 
 /** The PDF of issued paper: stored when it is issued, sent from there ever after, and made once for papers from before. */
@@ -27,7 +29,8 @@ class StoredPaperTest extends Scenario {
             Map.class,
             new MappedCodec<>(new ObjectMapper(), Map.class),
             paper -> (String) paper.get("id"),
-            paper -> List.of(Kinds.PIECE.key("V24-001")));
+            paper -> List.of(Kinds.PIECE.key("V24-001")),
+            Kinds.ISSUED_PAPER.privacy());
 
     @BeforeEach
     void fill() throws IOException {
@@ -126,5 +129,40 @@ class StoredPaperTest extends Scenario {
         over("/work/1");
         assertThat(wiring.archive().ledger().lastSequence()).isEqualTo(last);
         assertThat(client.get("/print/issued/paper-2").words()).contains("קשר");
+    }
+
+    @Test
+    void aPaperOutOfWhichAPersonWasErasedAnswersThatItWasAndIsNotLaidOutAgain() throws Exception {
+        saved("/people", "id", "almorena", "name", "Brites Almorena", "kind", "buyer", "contact", "Rua do Sal");
+        Answer loan = client.post(
+                "/documents/issue", "pieces", "V24-001", "kind", "loan-schedule", "party", "Brites Almorena");
+        assertThat(loan.status()).as(loan.words()).isEqualTo(200);
+        IssuedPaper document =
+                wiring.archive().ledger().latest(Kinds.ISSUED_PAPER, 1).get(0).record();
+        keepOld("paper-1", "Shawl for Brites Almorena", Map.of("widthMm", "55.0", "heightMm", "90.0"));
+        keepOld("paper-2", "Figueira", Map.of("widthMm", "55.0", "heightMm", "90.0"));
+        wiring.archive().ledger().erase("Inês Valderim", Kinds.PARTY, "almorena", "asked for by the person");
+        reopen();
+        over("/work/1");
+
+        for (String link : List.of(
+                "/documents/issued/" + document.id() + "/pdf",
+                "/print/issued/paper-1.pdf",
+                "/print/issued/paper-1.pdf?copies=7")) {
+            Answer answer = client.get(link);
+            assertThat(answer.status()).as(link).isEqualTo(410);
+            assertThat(answer.words()).contains("was erased on request");
+        }
+        for (String page : List.of("/documents/issued/" + document.id(), "/print/issued/paper-1")) {
+            Answer answer = client.get(page);
+            assertThat(answer.status()).as(page).isEqualTo(200);
+            assertThat(answer.words())
+                    .contains("was erased on request", "V24-001")
+                    .doesNotContain("Almorena", "The same again", "Print it again");
+        }
+        assertThat(file(document)).doesNotExist();
+        assertThat(paper("paper-1").pdf()).isNull();
+        assertThat(client.get("/print/issued/paper-2.pdf").status()).isEqualTo(200);
+        assertThat(ArchiveCheck.run(wiring.archive(), Progress.UNWATCHED)).isEmpty();
     }
 }

@@ -30,7 +30,22 @@ public final class PaperPdf {
 
     private PaperPdf() {}
 
+    /** Whether an erasure took a person out of it. It has no PDF and is not laid out again, since it would not be what was issued. */
+    public static boolean erased(Archive archive, IssuedPaper paper) {
+        return paper.pdf() == null && archive.ledger().erasedFrom(Kinds.ISSUED_PAPER.key(paper.id()));
+    }
+
     /**
+     * @throws PaperErased where it was erased
+     */
+    public static void refuseErased(Archive archive, IssuedPaper paper) {
+        if (erased(archive, paper)) {
+            throw new PaperErased(paper);
+        }
+    }
+
+    /**
+     * @throws PaperErased where it was erased
      * @throws ArchiveProblem where the stored file is missing or changed
      * @throws IllegalArgumentException where none is stored and none can be laid out, with the reason
      */
@@ -52,7 +67,7 @@ public final class PaperPdf {
             progress.at(++done, ids.size(), "looking for papers without a stored PDF");
             progress.orStop();
             for (IssuedPaper paper : Papers.named(archive.ledger(), List.of(id)).readable()) {
-                if (paper.pdf() == null && !paper.settings().isEmpty()) {
+                if (paper.pdf() == null && !paper.settings().isEmpty() && !erased(archive, paper)) {
                     try {
                         stored(archive, id, photographs);
                     } catch (IOException | RuntimeException e) {
@@ -72,6 +87,7 @@ public final class PaperPdf {
         if (saved.record().pdf() != null) {
             return saved.record().pdf();
         }
+        refuseErased(archive, saved.record());
         IssuedPaper whole = saved.record().with(archive.papers().store(laidOut(saved.record(), photographs)));
         try {
             archive.ledger().write(AUTHOR, act -> act.save(Kinds.ISSUED_PAPER, whole, saved.version(), NOTE));

@@ -236,6 +236,7 @@ public final class DocumentPages {
                                 .orElse(true)));
         String title;
         List<String> words;
+        boolean erased = PaperPdf.erased(site.archive(), paper);
         String trouble = "";
         try {
             DocumentText text = DocumentLines.read(paper);
@@ -261,7 +262,9 @@ public final class DocumentPages {
                         "trouble",
                         trouble,
                         "changed",
-                        changed));
+                        changed,
+                        "erased",
+                        erased));
     }
 
     private void again(Context ctx) throws IOException {

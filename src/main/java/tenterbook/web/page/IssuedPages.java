@@ -48,6 +48,7 @@ public final class IssuedPages {
      * @param pieces those in doubt first, at most {@value #MOST_SHOWN}
      * @param numbers every piece, with commas
      * @param replacedBy the papers that were issued in its place
+     * @param erased whether a person was taken out of it, so that its PDF is gone
      */
     public record View(
             IssuedPaper paper,
@@ -56,7 +57,8 @@ public final class IssuedPages {
             List<PaperView> pieces,
             String numbers,
             int inDoubt,
-            List<IssuedPaper> replacedBy) {}
+            List<IssuedPaper> replacedBy,
+            boolean erased) {}
 
     private void show(Context ctx) throws IOException {
         String id = ctx.pathParam("id");
@@ -92,7 +94,8 @@ public final class IssuedPages {
                                         .map(issued -> issued.piece().value())
                                         .toList()),
                         (int) pieces.stream().filter(PaperView::inDoubt).count(),
-                        replacedBy(paper)));
+                        replacedBy(paper),
+                        PaperPdf.erased(site.archive(), paper)));
         Html.show(ctx, "issued", values);
     }
 
@@ -134,6 +137,7 @@ public final class IssuedPages {
 
     /** The stored file; other copies or another place to begin at are laid out anew. */
     private void send(Context ctx, IssuedPaper paper) throws IOException {
+        PaperPdf.refuseErased(site.archive(), paper);
         PrintSettings settings = PrintSettings.of(paper).orElse(null);
         if (settings != null) {
             PrintSettings asked = settings.times(
