@@ -1,13 +1,8 @@
 package tenterbook.archive;
 
-import com.fasterxml.jackson.annotation.JsonCreator;
-import com.fasterxml.jackson.annotation.JsonProperty;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import tenterbook.colour.Lab;
 import tenterbook.measure.Digest;
 import tenterbook.piece.PieceNumber;
@@ -26,7 +21,10 @@ import tenterbook.piece.PieceNumber;
  *     stands in it is for those to know who print.
  * @param words what the whole paper says beside its pieces, as a schedule's parties and terms
  * @param replaces the paper this one was printed in place of; empty where none
- * @param pdf its file among the archive's {@link PaperFiles}; null in papers issued before files were stored
+ * @param pdf its file among the archive's {@link PaperFiles}; null in papers issued before files were stored, and where a person
+ *     was erased from it
+ * @param older what it was issued with, as papers kept it before settings were an object; of such a paper {@code settings} are made
+ *     from these
  */
 public record IssuedPaper(
         String id,
@@ -36,14 +34,13 @@ public record IssuedPaper(
         List<String> rules,
         Instant issuedAt,
         List<Issued> pieces,
-        JsonNode settings,
+        ObjectNode settings,
         List<Line> words,
         String replaces,
-        Pdf pdf) {
+        Pdf pdf,
+        OldPaperSettings older) {
     /** The stored file, by its SHA-256 and its length. */
-    public record Pdf(
-            @JsonProperty("digest") Digest digest,
-            @JsonProperty("bytes") long bytes) {}
+    public record Pdf(Digest digest, long bytes) {}
 
     /**
      * One piece on the paper.
@@ -77,19 +74,6 @@ public record IssuedPaper(
             text = text == null ? "" : text;
             basis = basis == null ? "" : basis;
         }
-
-        @JsonCreator
-        static Line of(
-                @JsonProperty("part") String part,
-                @JsonProperty("text") String text,
-                @JsonProperty("basis") String basis) {
-            return new Line(part, text, basis);
-        }
-
-        @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
-        static Line of(String text) {
-            return new Line("", text, "");
-        }
     }
 
     /** A colour of the band: CIELAB, D65, 2° observer; share of the area, null where not measured; its printed name. */
@@ -110,45 +94,30 @@ public record IssuedPaper(
         template = template == null ? "" : template;
         rules = rules == null ? List.of() : List.copyOf(rules);
         pieces = pieces == null ? List.of() : List.copyOf(pieces);
-        settings = settings == null ? JsonNodeFactory.instance.objectNode() : settings;
+        older = older == null ? OldPaperSettings.NONE : older;
+        settings = settings == null ? older.settings(kind, market) : settings;
         words = words == null ? List.of() : List.copyOf(words);
         replaces = replaces == null ? "" : replaces;
     }
 
-    /** Also from the forms of before, whose choices stood in {@code setting}, {@code sheet} and {@code copies}. */
-    @JsonCreator
-    static IssuedPaper read(
-            @JsonProperty("id") String id,
-            @JsonProperty("kind") String kind,
-            @JsonProperty("market") String market,
-            @JsonProperty("template") String template,
-            @JsonProperty("rules") List<String> rules,
-            @JsonProperty("issuedAt") Instant issuedAt,
-            @JsonProperty("pieces") List<Issued> pieces,
-            @JsonProperty("settings") ObjectNode settings,
-            @JsonProperty("words") List<Line> words,
-            @JsonProperty("replaces") String replaces,
-            @JsonProperty("pdf") Pdf pdf,
-            @JsonProperty("sheet") String oldSheet,
-            @JsonProperty("copies") int oldCopies,
-            @JsonProperty("setting") Map<String, String> oldSetting) {
-        return new IssuedPaper(
-                id,
-                kind,
-                market,
-                template,
-                rules,
-                issuedAt,
-                pieces,
-                settings == null
-                        ? new OldPaperSettings(kind, market, oldSheet, oldCopies, oldSetting).settings()
-                        : settings,
-                words,
-                replaces,
-                pdf);
+    /** One of today's form. */
+    public IssuedPaper(
+            String id,
+            String kind,
+            String market,
+            String template,
+            List<String> rules,
+            Instant issuedAt,
+            List<Issued> pieces,
+            ObjectNode settings,
+            List<Line> words,
+            String replaces,
+            Pdf pdf) {
+        this(id, kind, market, template, rules, issuedAt, pieces, settings, words, replaces, pdf, null);
     }
 
     public IssuedPaper with(Pdf stored) {
-        return new IssuedPaper(id, kind, market, template, rules, issuedAt, pieces, settings, words, replaces, stored);
+        return new IssuedPaper(
+                id, kind, market, template, rules, issuedAt, pieces, settings, words, replaces, stored, older);
     }
 }

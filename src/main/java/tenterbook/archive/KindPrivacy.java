@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.archive.record.IssuedPaperRecord;
 import tenterbook.archive.record.MaterialRecords;
 import tenterbook.archive.record.PhotoRecords;
 import tenterbook.archive.record.PieceRecord;
@@ -42,16 +43,9 @@ final class KindPrivacy {
                     "handedOver.party", List.of("handedOver"),
                     "received.party", List.of("received")));
 
-    /**
-     * The words of a schedule name the borrower, those of a tag may give the price. The PDF has the same words, and words that
-     * were erased could be tried against its digest and its length.
-     */
-    static final Privacy ISSUED_PAPER = new Privacy(
-            false,
-            List.of("words", "setting", "settings", "pieces.*.lines", "pieces.*.code", "pdf"),
-            List.of(),
-            Map.of(),
-            List.of("pdf.digest"));
+    /** The words of a schedule name the borrower, those of a tag may give the price. */
+    static final Privacy ISSUED_PAPER =
+            new Privacy(false, IssuedPaperRecord.ISSUED_PAPER.personal(), List.of(), Map.of(), List.of("pdf.digest"));
 
     private KindPrivacy() {}
 

@@ -1,42 +1,39 @@
 package tenterbook.archive;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
 
 /**
  * The settings of papers issued before these were kept as an object: a map of texts by the names below, beside the paper's sheet
- * and copies. Brought into today's form; what the map leaves out is what that program took for granted.
+ * and copies. It is kept as it was; what it leaves out is what that program took for granted.
+ *
+ * @param sheet as in {@code a4}; empty where none was kept
+ * @param copies 0 where none were kept
+ * @param setting texts by name; empty where the paper was kept by its words alone
  */
-final class OldPaperSettings {
+public record OldPaperSettings(String sheet, int copies, ObjectNode setting) {
+    /** Of papers that have their settings as an object. */
+    public static final OldPaperSettings NONE = new OldPaperSettings("", 0, null);
+
     private static final String OWN = "own.";
 
-    private final String kind;
-    private final String market;
-    private final String sheet;
-    private final int copies;
-    private final Map<String, String> setting;
-
-    OldPaperSettings(String kind, String market, String sheet, int copies, Map<String, String> setting) {
-        this.kind = kind;
-        this.market = market == null ? "" : market;
-        this.sheet = sheet == null ? "" : sheet;
-        this.copies = copies;
-        this.setting = setting == null ? Map.of() : setting;
+    public OldPaperSettings {
+        sheet = sheet == null ? "" : sheet;
+        setting = setting == null ? object() : setting;
     }
 
-    /** Empty where the paper was kept by its words alone. */
-    JsonNode settings() {
+    /** In today's form; empty where the paper was kept by its words alone. */
+    ObjectNode settings(String kind, String market) {
         if (setting.isEmpty()) {
             return object();
         }
-        return setting.containsKey("dress") ? document() : label();
+        return setting.has("dress") ? document(kind) : label(kind, market);
     }
 
-    private ObjectNode label() {
+    private ObjectNode label(String kind, String market) {
         ObjectNode label = object().put("kind", kind).put("market", market);
-        if (setting.containsKey("widthMm") && setting.containsKey("heightMm")) {
+        if (setting.has("widthMm") && setting.has("heightMm")) {
             ObjectNode format = label.putObject("format");
             move("widthMm", format, "widthMm", null);
             move("heightMm", format, "heightMm", null);
@@ -49,19 +46,26 @@ final class OldPaperSettings {
         ObjectNode placement = label.putObject("placement").put("sheet", sheet).put("copies", Math.max(1, copies));
         move("from", placement, "from", "1");
         move("rollMm", placement, "rollMm", "62");
-        setting.keySet().stream().filter(name -> name.startsWith(OWN)).sorted().forEach(name -> {
-            ObjectNode own = placement.has("own") ? (ObjectNode) placement.get("own") : placement.putObject("own");
-            move(name, own, name.substring(OWN.length()), null);
-        });
+        setting.propertyStream()
+                .map(Map.Entry::getKey)
+                .filter(name -> name.startsWith(OWN))
+                .sorted()
+                .forEach(name -> {
+                    ObjectNode own =
+                            placement.has("own") ? (ObjectNode) placement.get("own") : placement.putObject("own");
+                    move(name, own, name.substring(OWN.length()), null);
+                });
         ObjectNode finish = label.putObject("finish");
         move("blackOnly", finish, "blackOnly", "false");
         move("cutMarks", finish, "cutMarks", "true");
         move("holeMark", finish, "holeMark", "true");
         move("bleedMm", finish, "bleedMm", "0");
-        return object().set("label", label);
+        ObjectNode settings = object();
+        settings.set("label", label);
+        return settings;
     }
 
-    private ObjectNode document() {
+    private ObjectNode document(String kind) {
         ObjectNode document = object().put("kind", kind);
         move("page", document, "page", null);
         move("contact", document.putObject("agreement"), "contact", "false");
@@ -73,13 +77,17 @@ final class OldPaperSettings {
         move("code", origin, "certificateCode", null);
         move("examination", origin, "examination", null);
         move("examinationVersion", origin, "examinationVersion", null);
-        ObjectNode settings = object().set("document", document);
-        return origin.isEmpty() ? settings : settings.set("origin", origin);
+        ObjectNode settings = object();
+        settings.set("document", document);
+        if (!origin.isEmpty()) {
+            settings.set("origin", origin);
+        }
+        return settings;
     }
 
     /** @param absent what stands for a choice that is not in the map; null to leave it out */
     private void move(String from, ObjectNode into, String to, String absent) {
-        String value = setting.getOrDefault(from, absent);
+        String value = setting.has(from) ? setting.get(from).asText() : absent;
         if (value == null) {
             return;
         }

@@ -130,7 +130,7 @@ public final class Server implements AutoCloseable {
         config.jetty.multipartConfig.maxFileSize(MOST_ARRIVING >> 20, SizeUnit.MB);
         config.jetty.multipartConfig.maxTotalRequestSize(MOST_UPLOADED >> 20, SizeUnit.MB);
         config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
-        config.jsonMapper(new io.javalin.json.JavalinJackson(tenterbook.archive.RecordJson.mapper(), false));
+        config.jsonMapper(new io.javalin.json.JavalinJackson(AnswerJson.mapper(), false));
         for (String folder : new String[] {"style", "script", "fonts"}) {
             config.staticFiles.add(files -> {
                 files.hostedPath = "/" + folder;

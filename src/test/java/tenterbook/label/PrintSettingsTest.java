@@ -3,6 +3,7 @@ package tenterbook.label;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.InputStream;
 import java.time.Instant;
 import java.util.List;
@@ -10,15 +11,16 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.LabelSheet;
-import tenterbook.archive.RecordJson;
+import tenterbook.archive.record.IssuedPaperRecord;
 import tenterbook.label.document.DocumentKind;
 import tenterbook.label.document.DocumentOrigin;
 import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.PageSize;
 import tenterbook.label.rule.Market;
+import tenterbook.ledger.Canonical;
 
 class PrintSettingsTest {
-    private static final ObjectMapper JSON = RecordJson.mapper();
+    private static final ObjectMapper JSON = new ObjectMapper();
     private static final LabelSheet SHEET =
             new LabelSheet("Market tags", 210, 297, 3, 3, 55, 90, 10, 8, 5, 2, -1.5, 0.25, 5, 0);
 
@@ -26,7 +28,7 @@ class PrintSettingsTest {
         Map<String, Object> paper = new java.util.TreeMap<>(members);
         paper.put("id", "paper-1");
         paper.put("issuedAt", "2024-03-05T10:15:00Z");
-        return JSON.readValue(JSON.writeValueAsString(paper), IssuedPaper.class);
+        return IssuedPaperRecord.ISSUED_PAPER.fromText(JSON.writeValueAsString(paper));
     }
 
     private static IssuedPaper kept(PrintSettings settings) throws Exception {
@@ -42,14 +44,14 @@ class PrintSettingsTest {
                 List.of(),
                 "",
                 null);
-        return JSON.readValue(JSON.writeValueAsString(paper), IssuedPaper.class);
+        return IssuedPaperRecord.ISSUED_PAPER.fromText(Canonical.json(IssuedPaperRecord.ISSUED_PAPER.toJson(paper)));
     }
 
     /** As the sample archive's ledger holds it, from before settings were an object. */
     @Test
     void aPaperOfTheSampleArchiveGivesTheSettingsItWasIssuedWith() throws Exception {
         try (InputStream in = PrintSettingsTest.class.getResourceAsStream("paper-20240320-091500-000.json")) {
-            IssuedPaper paper = JSON.readValue(in, IssuedPaper.class);
+            IssuedPaper paper = IssuedPaperRecord.ISSUED_PAPER.fromJson((ObjectNode) JSON.readTree(in));
             assertThat(PrintSettings.of(paper))
                     .contains(PrintSettings.of(LabelKind.HANG_TAG, Market.EU).arranged(Arrangement.SELVEDGE));
             assertThat(paper.pieces()).hasSize(2);

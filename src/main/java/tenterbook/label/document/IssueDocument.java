@@ -45,7 +45,7 @@ public final class IssueDocument {
             throws IOException {
         Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
         String stamp = "paper-" + STAMP.format(at);
-        // What is printed is what the papers keep, so that a later reprint cannot differ.
+        // What is printed is what the papers keep, so that their words and their file cannot differ.
         List<DocumentText> kept = drafts.stream()
                 .map(draft -> DocumentLines.read(paper(draft, stamp, replaces, at)))
                 .toList();

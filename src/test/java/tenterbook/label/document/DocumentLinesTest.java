@@ -3,7 +3,6 @@ package tenterbook.label.document;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.time.Instant;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
@@ -14,7 +13,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import tenterbook.archive.IssuedPaper;
-import tenterbook.archive.RecordJson;
+import tenterbook.archive.record.IssuedPaperRecord;
+import tenterbook.ledger.Canonical;
 import tenterbook.piece.PieceNumber;
 
 class DocumentLinesTest {
@@ -38,9 +38,9 @@ class DocumentLinesTest {
 
     @Test
     void everyBlockComesBackFromTheLedgersJsonAsItWas() throws Exception {
-        ObjectMapper json = RecordJson.mapper();
         DocumentText text = DocumentSamples.everyBlock();
-        IssuedPaper kept = json.readValue(json.writeValueAsString(paper(text)), IssuedPaper.class);
+        IssuedPaper kept = IssuedPaperRecord.ISSUED_PAPER.fromText(
+                Canonical.json(IssuedPaperRecord.ISSUED_PAPER.toJson(paper(text))));
         assertThat(DocumentLines.read(kept)).isEqualTo(text);
     }
 
@@ -101,7 +101,6 @@ class DocumentLinesTest {
 
     @Property(tries = 200)
     void anyTextsInAnyBlocksComeBack(@ForAll("blocks") List<Block> blocks) throws Exception {
-        ObjectMapper json = RecordJson.mapper();
         DocumentText text = new DocumentText(
                 "trial",
                 "trial 1",
@@ -112,7 +111,8 @@ class DocumentLinesTest {
                         new DocumentText.Part(null, blocks),
                         new DocumentText.Part(new PieceNumber("V24-001"), blocks),
                         new DocumentText.Part(null, blocks)));
-        IssuedPaper kept = json.readValue(json.writeValueAsString(paper(text)), IssuedPaper.class);
+        IssuedPaper kept = IssuedPaperRecord.ISSUED_PAPER.fromText(
+                Canonical.json(IssuedPaperRecord.ISSUED_PAPER.toJson(paper(text))));
         assertThat(DocumentLines.read(kept)).isEqualTo(text);
     }
 

@@ -26,7 +26,7 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.ValidationResult;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
-import tenterbook.archive.RecordJson;
+import tenterbook.archive.record.ExaminationRecord;
 import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentDraft;
 import tenterbook.label.document.DocumentLines;
@@ -89,7 +89,7 @@ class ConditionReportTest {
     }
 
     private static void save(String json) throws Exception {
-        Examination examination = RecordJson.mapper().readValue(json.formatted(front), Examination.class);
+        Examination examination = ExaminationRecord.EXAMINATION.fromText(json.formatted(front));
         studio.archive.ledger().write("test", act -> act.create(Kinds.EXAMINATION, examination));
     }
 
@@ -233,8 +233,7 @@ class ConditionReportTest {
 
     @Test
     void aReportWithoutPhotographOrExaminerSaysWhatItLacks() throws Exception {
-        Examination bare =
-                RecordJson.mapper().readValue("{\"id\": \"E24-089\", \"piece\": \"V24-013\"}", Examination.class);
+        Examination bare = ExaminationRecord.EXAMINATION.fromText("{\"id\": \"E24-089\", \"piece\": \"V24-013\"}");
         studio.archive.ledger().write("test", act -> act.create(Kinds.EXAMINATION, bare));
         assertThat(draft("E24-089").text().words())
                 .anyMatch(line -> line.startsWith("Missing: a photograph"))

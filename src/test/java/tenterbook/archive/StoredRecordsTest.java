@@ -3,6 +3,7 @@ package tenterbook.archive;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -11,25 +12,26 @@ import java.util.Currency;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenterbook.archive.record.IssuedPaperRecord;
+import tenterbook.archive.record.PieceRecord;
+import tenterbook.archive.record.StudioRecords;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
 import tenterbook.colour.Lab;
+import tenterbook.ledger.Canonical;
 import tenterbook.measure.DateText;
 import tenterbook.measure.Digest;
 import tenterbook.measure.Money;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
-import tenterbook.piece.CareTest;
 import tenterbook.piece.Category;
 import tenterbook.piece.Layers;
 import tenterbook.piece.MadeIn;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
-import tenterbook.piece.Specimen;
 import tenterbook.piece.Status;
 import tenterbook.piece.Studio;
-import tenterbook.piece.TestStandard;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
@@ -39,30 +41,29 @@ import tenterbook.recipe.FoldScheme;
 import tenterbook.recipe.Step;
 import tenterbook.recipe.StepKind;
 
-class RecordJsonTest {
+class StoredRecordsTest {
     @TempDir
     Path folder;
 
     @Test
-    void recordsFromBeforeAFieldWasThereOpenAsNotRecorded() throws IOException {
-        var mapper = RecordJson.mapper();
-        Studio studio = mapper.readValue("{\"name\": \"Oficina Valderim\", \"currency\": \"EUR\"}", Studio.class);
+    void recordsFromBeforeAFieldWasThereOpenAsNotRecorded() {
+        Studio studio = StudioRecords.STUDIO.fromText("{\"name\": \"Oficina Valderim\", \"currency\": \"EUR\"}");
         assertThat(studio.names()).isEmpty();
         assertThat(studio.postalAddress()).isEmpty();
-        assertThat(mapper.writeValueAsString(studio)).doesNotContain("names", "postalAddress", "rn", "responsible");
-        CareTest test = mapper.readValue("{\"kind\": \"rub\", \"method\": \"ISO 105-X12\"}", CareTest.class);
-        assertThat(test.standard()).isNull();
-        assertThat(mapper.writeValueAsString(test)).doesNotContain("standard", "grade", "specimen", "followed");
-        CareTest graded = new CareTest(
-                CareTest.Kind.RUB, null, "", null, "", true, TestStandard.ISO_105_X12, 4.5, Specimen.STRIP);
-        assertThat(mapper.readValue(mapper.writeValueAsString(graded), CareTest.class))
-                .isEqualTo(graded);
-        Studio named = mapper.readValue(
-                "{\"rn\": \"RN 123\", \"names\": [{\"term\": \"silk\", \"language\": \"ja\", \"name\": \"絹\", \"enteredBy\": \"Inês\"}]}",
-                Studio.class);
+        assertThat(StudioRecords.STUDIO.toJson(studio).toString())
+                .doesNotContain("names", "postalAddress", "rn", "responsible");
+        Studio named = StudioRecords.STUDIO.fromText(
+                "{\"rn\": \"RN 123\", \"names\": [{\"term\": \"silk\", \"language\": \"ja\", \"name\": \"絹\", \"enteredBy\": \"Inês\"}]}");
         assertThat(named.rn()).isEqualTo("123");
-        assertThat(mapper.readValue(mapper.writeValueAsString(named), Studio.class))
+        assertThat(StudioRecords.STUDIO.fromJson(StudioRecords.STUDIO.toJson(named)))
                 .isEqualTo(named);
+        Piece tested = PieceRecord.PIECE.fromText(
+                "{\"number\": \"V24-001\", \"tests\": [{\"kind\": \"rub\", \"method\": \"ISO 105-X12\"}]}");
+        assertThat(tested.tests())
+                .singleElement()
+                .satisfies(test -> assertThat(test.standard()).isNull());
+        assertThat(PieceRecord.PIECE.toJson(tested).toString())
+                .doesNotContain("standard", "grade", "specimen", "followed");
     }
 
     @Test
@@ -150,11 +151,10 @@ class RecordJsonTest {
 
     @Test
     void paperOfTheFirstFormKeepsItsWordsAndPaperOfTheSecondAllOfIt() throws IOException {
-        var mapper = RecordJson.mapper();
-        IssuedPaper first = mapper.readValue("""
+        IssuedPaper first = IssuedPaperRecord.ISSUED_PAPER.fromText("""
                 {"id": "paper-1", "kind": "hang-tag", "issuedAt": "2024-03-05T10:15:00Z",
                  "pieces": [{"piece": "V24-001", "version": 2, "lines": ["Maré", "100 % silk"]}]}
-                """, IssuedPaper.class);
+                """);
         assertThat(first.pieces().get(0).text()).containsExactly("Maré", "100 % silk");
         assertThat(first.settings()).isEmpty();
 
@@ -177,7 +177,23 @@ class RecordJsonTest {
                 List.of(new IssuedPaper.Line("lender", "The studio", "")),
                 "paper-1",
                 new IssuedPaper.Pdf(Digest.of(new byte[] {1, 2}), 2));
-        assertThat(mapper.readValue(mapper.writeValueAsString(second), IssuedPaper.class))
+        assertThat(IssuedPaperRecord.ISSUED_PAPER.fromText(
+                        IssuedPaperRecord.ISSUED_PAPER.toJson(second).toString()))
                 .isEqualTo(second);
+    }
+
+    @Test
+    void aPaperFromBeforeThatGetsAPdfKeepsItsOwnNamesForAllElse() {
+        String before = """
+                {"copies":4,"id":"paper-1","issuedAt":"2024-03-05T10:15:00Z","kind":"hang-tag","market":"us",\
+                "pieces":[{"lines":[{"part":"title","text":"Maré"}],"piece":"V24-001","version":2}],\
+                "setting":{"blackOnly":"true"},"sheet":"a4"}""";
+        IssuedPaper paper = IssuedPaperRecord.ISSUED_PAPER.fromText(before);
+        assertThat(paper.settings().at("/label/finish/blackOnly").booleanValue())
+                .isTrue();
+        Digest digest = Digest.of(new byte[] {1, 2});
+        ObjectNode after = IssuedPaperRecord.ISSUED_PAPER.toJson(paper.with(new IssuedPaper.Pdf(digest, 2)));
+        assertThat(after.remove("pdf")).hasToString("{\"digest\":\"%s\",\"bytes\":2}".formatted(digest.hex()));
+        assertThat(Canonical.json(after)).isEqualTo(before);
     }
 }
