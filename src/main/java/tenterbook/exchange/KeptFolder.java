@@ -7,12 +7,11 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import tenterbook.archive.Archive;
-import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.ArchiveFolder;
 import tenterbook.ledger.Finding;
+import tenterbook.ledger.RecordCodec;
 import tenterbook.ledger.Revision;
-import tenterbook.ledger.Unreadable;
 
 /** A folder of an archive whose files are named by their SHA-256, and what is said of it where something is wrong. */
 enum KeptFolder {
@@ -126,22 +125,20 @@ enum KeptFolder {
         Map<String, String> named = new HashMap<>();
         for (String id : archive.ledger().everGiven(Kinds.ISSUED_PAPER)) {
             for (Revision revision : archive.ledger().history(Kinds.ISSUED_PAPER.key(id))) {
-                pdf(archive, revision)
-                        .ifPresent(pdf ->
-                                named.put(pdf.digest().hex(), revision.key().toString()));
+                pdf(revision).ifPresent(hex -> named.put(hex, revision.key().toString()));
             }
         }
         return named;
     }
 
-    /** Empty also where the record cannot be read, which the check of what records name finds. */
-    private static Optional<IssuedPaper.Pdf> pdf(Archive archive, Revision revision) {
+    /** From the stored text, so that a paper which a newer program wrote names its file too; empty where it is no JSON object. */
+    private static Optional<String> pdf(Revision revision) {
         try {
-            return Optional.ofNullable(archive.ledger()
-                    .saved(Kinds.ISSUED_PAPER, revision)
-                    .record()
-                    .pdf());
-        } catch (Unreadable e) {
+            return Optional.of(RecordCodec.parsed(revision.json())
+                            .at("/pdf/digest")
+                            .asText())
+                    .filter(hex -> !hex.isEmpty());
+        } catch (IllegalArgumentException e) {
             return Optional.empty();
         }
     }

@@ -3,6 +3,8 @@ package tenterbook.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -15,6 +17,8 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Finding;
+import tenterbook.ledger.Kind;
+import tenterbook.ledger.MappedCodec;
 import tenterbook.ledger.Progress;
 import tenterbook.piece.PieceNumber;
 
@@ -124,5 +128,27 @@ class StoredPapersTest {
         assertThat(restore.restore(bag.folder(), around.resolve("again"), Damage.NOTED, Progress.UNWATCHED)
                         .damage())
                 .hasSize(1);
+    }
+
+    @Test
+    void theFileOfAPaperThatThisProgramCannotReadIsNamedAllTheSame() throws IOException {
+        Kind<ObjectNode> newer = new Kind<>(
+                Kinds.ISSUED_PAPER.name(),
+                "paper",
+                ObjectNode.class,
+                new MappedCodec<>(new ObjectMapper(), ObjectNode.class),
+                paper -> paper.get("id").textValue(),
+                paper -> List.of());
+        try (Archive archive = Demo.open(around.resolve("studio"))) {
+            String hex = archive.papers().store(pdf("one")).digest().hex();
+            ObjectNode paper = new ObjectMapper()
+                    .createObjectNode()
+                    .put("id", "paper-1")
+                    .put("kind", "hang-tag")
+                    .put("issuedAt", "in a newer way");
+            paper.putObject("pdf").put("digest", hex);
+            archive.ledger().write("x", act -> act.create(newer, paper));
+            assertThat(found(archive)).isNotEmpty().noneMatch(line -> line.contains("orphan"));
+        }
     }
 }
