@@ -17,8 +17,8 @@ import tenterbook.archive.Kinds;
 import tenterbook.facts.PieceReader;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.SheetSize;
 import tenterbook.label.paper.LabelPaper;
 import tenterbook.label.paper.Progress;
@@ -53,7 +53,7 @@ public final class LabelBench {
         Path folder = Files.createTempDirectory("tenterbook-labels");
         try (Archive archive = Archive.open(folder, Clock.systemUTC())) {
             List<Saved<Piece>> pieces = filled(archive, count);
-            LabelRequest tag = LabelRequest.of(LabelKind.HANG_TAG, Market.US)
+            PrintSettings tag = PrintSettings.of(LabelKind.HANG_TAG, Market.US)
                     .on(SheetSize.A4)
                     .withPrice();
             long few = 0;
@@ -69,7 +69,7 @@ public final class LabelBench {
         }
     }
 
-    private static long measured(Archive archive, List<Saved<Piece>> pieces, LabelRequest tag, long fewHeap)
+    private static long measured(Archive archive, List<Saved<Piece>> pieces, PrintSettings tag, long fewHeap)
             throws IOException {
         long[] issue = new long[ROUNDS];
         long[] words = new long[ROUNDS];
@@ -98,14 +98,7 @@ public final class LabelBench {
             });
             heap = Math.max(heap, most[0]);
             start = System.nanoTime();
-            Issue.print(
-                    archive,
-                    pieces,
-                    tag,
-                    new ByteArrayOutputStream(),
-                    Clock.systemUTC(),
-                    "bench",
-                    tenterbook.ledger.Progress.UNWATCHED);
+            Issue.print(archive, pieces, tag, Clock.systemUTC(), "bench", tenterbook.ledger.Progress.UNWATCHED);
             issue[round] = System.nanoTime() - start;
         }
         System.out.printf(

@@ -21,7 +21,7 @@ import tenterbook.web.TagFacet;
         name = "check",
         mixinStandardHelpOptions = true,
         description =
-                "Checks the chain, the tables, the references, every photograph's digest, and what is derived from the ledger (the index, the table of hang tags) against it. Prints all findings; exits 1 on any. Changes nothing in the ledger or the photographs.")
+                "Checks the chain, the tables, the references, the digest of every photograph and stored paper, and what is derived from the ledger (the index, the table of hang tags) against it. Prints all findings; exits 1 on any. Changes nothing in the ledger or the files.")
 final class CheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

@@ -26,7 +26,7 @@ import tenterbook.words.Message;
         name = "erase",
         mixinStandardHelpOptions = true,
         description =
-                "Erases a person for good, as Regulation (EU) 2016/679 Art. 17 lets a person ask: the record with its history, references to it, and private notes that name the person. Cannot be undone. Whether it must or may be done is for the law to say: tax law, for one, may ask that a sale be kept.")
+                "Erases a person for good, as Regulation (EU) 2016/679 Art. 17 lets a person ask: the record with its history, references to it, private notes that name the person, and the PDF files of issued papers that do. Cannot be undone. Whether it must or may be done is for the law to say: tax law, for one, may ask that a sale be kept.")
 final class EraseCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

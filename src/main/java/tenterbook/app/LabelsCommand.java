@@ -1,6 +1,5 @@
 package tenterbook.app;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,11 +14,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
+import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.label.Arrangement;
+import tenterbook.label.Coded;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.SheetSize;
 import tenterbook.label.rule.Market;
 import tenterbook.ledger.Saved;
@@ -93,13 +94,13 @@ final class LabelsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        LabelRequest request = LabelRequest.of(
+        PrintSettings request = PrintSettings.of(
                         chosen("kind", kind, LabelKind.values()), chosen("market", market, Market.values()))
                 .on(chosen("sheet", sheet, SheetSize.values()));
         if (arrangement != null) {
             request = request.arranged(chosen("arrangement", arrangement, Arrangement.values()));
         }
-        request = request.laid(request.laying().times(copies));
+        request = request.times(copies);
         refuseUnwritable();
         request = price ? request.withPrice() : request;
         request = black ? request.inBlack() : request;
@@ -114,10 +115,10 @@ final class LabelsCommand implements Callable<Integer> {
                         .orElseThrow(() -> new IllegalArgumentException(
                                 "There is no piece “%s” in this archive. Nothing was printed.".formatted(number))));
             }
-            ByteArrayOutputStream pdf = new ByteArrayOutputStream();
             String maker = archive.studio().maker();
-            Issue.print(archive, found, request, pdf, Clock.systemUTC(), maker.isEmpty() ? "maker" : maker, terminal);
-            Files.write(out, pdf.toByteArray());
+            IssuedPaper paper = Issue.print(
+                    archive, found, request, Clock.systemUTC(), maker.isEmpty() ? "maker" : maker, terminal);
+            Files.write(out, archive.papers().read(paper.pdf()));
             labels = found.size() * copies;
         }
         spec.commandLine()
@@ -136,11 +137,11 @@ final class LabelsCommand implements Callable<Integer> {
         }
     }
 
-    private static <E extends Enum<E>> E chosen(String option, String text, E[] values) {
+    private static <E extends Coded> E chosen(String option, String text, E[] values) {
         return Stream.of(values)
-                .filter(value -> Issue.word(value).equalsIgnoreCase(text))
+                .filter(value -> value.code().equalsIgnoreCase(text))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("--%s: expected one of %s, found “%s”."
-                        .formatted(option, Stream.of(values).map(Issue::word).toList(), text)));
+                        .formatted(option, Stream.of(values).map(Coded::code).toList(), text)));
     }
 }

@@ -6,7 +6,10 @@ import java.time.Clock;
 import java.util.List;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
 import tenterbook.label.TagTable;
+import tenterbook.label.document.PaperPdf;
+import tenterbook.label.document.Photographs;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.photo.Originals;
 import tenterbook.photo.PhotoIntake;
@@ -15,6 +18,7 @@ import tenterbook.search.PieceIndex;
 import tenterbook.web.Server;
 import tenterbook.web.Site;
 import tenterbook.web.TagFacet;
+import tenterbook.web.job.Job;
 import tenterbook.web.job.Jobs;
 
 /** One open archive with all that serves it; closing it closes everything in turn. */
@@ -55,7 +59,9 @@ public final class Wiring implements AutoCloseable {
             Jobs jobs = new Jobs();
             Site site = new Site(
                     archive, index, tags, originals, new PhotoIntake(originals, previews), previews, jobs, clock);
-            return new Wiring(archive, index, tags, jobs, Server.start(site, port));
+            Wiring wiring = new Wiring(archive, index, tags, jobs, Server.start(site, port));
+            storeOldPapers(site);
+            return wiring;
         } catch (IOException e) {
             closeQuietly(index, tags, archive);
             throw new ArchiveProblem(
@@ -63,6 +69,19 @@ public final class Wiring implements AutoCloseable {
         } catch (RuntimeException e) {
             closeQuietly(index, tags, archive);
             throw e;
+        }
+    }
+
+    /** Beside the serving, so that a start neither waits for it nor fails by it. */
+    private static void storeOldPapers(Site site) {
+        if (site.archive().ledger().count(Kinds.ISSUED_PAPER) > 0) {
+            site.jobs()
+                    .start(
+                            "Storing the PDF of papers issued before",
+                            progress -> new Job.Outcome(
+                                    "Every paper that can be laid out has its PDF in the archive.",
+                                    PaperPdf.storeAll(site.archive(), Photographs.of(site.previews()), progress),
+                                    ""));
         }
     }
 

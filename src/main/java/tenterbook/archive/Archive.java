@@ -22,10 +22,12 @@ import tenterbook.recipe.Clamping;
 public final class Archive implements AutoCloseable {
     private final ArchiveFolder folder;
     private final Ledger ledger;
+    private final PaperFiles papers;
 
     private Archive(ArchiveFolder folder, Ledger ledger) {
         this.folder = folder;
         this.ledger = ledger;
+        this.papers = new PaperFiles(folder.papers());
     }
 
     /**
@@ -49,6 +51,11 @@ public final class Archive implements AutoCloseable {
 
     public Ledger ledger() {
         return ledger;
+    }
+
+    /** The stored files of issued papers. */
+    public PaperFiles papers() {
+        return papers;
     }
 
     public Studio studio() {

@@ -21,6 +21,7 @@ public record ErasureReport(List<Message> done, List<Message> left) {
                 erased.changed().isEmpty()
                         ? Message.of("erasure.nothing-in-use")
                         : Message.of("erasure.in-use", "records", erased.changed()));
+        done.add(Message.of("erasure.files", "files", erased.files()));
         done.add(Message.of("erasure.drafts", "drafts", erased.drafts()));
         return new ErasureReport(
                 done,

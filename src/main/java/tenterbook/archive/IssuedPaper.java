@@ -1,12 +1,11 @@
 package tenterbook.archive;
 
-import com.fasterxml.jackson.annotation.JsonCreator;
-import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tenterbook.colour.Lab;
+import tenterbook.measure.Digest;
 import tenterbook.piece.PieceNumber;
 
 /**
@@ -16,28 +15,34 @@ import tenterbook.piece.PieceNumber;
  * @param id as in {@code paper-20240305-101500-1}
  * @param kind of paper, as in {@code hang-tag} or {@code condition-report}
  * @param market whose rules were followed, as in {@code us}; empty where none bear on it
- * @param sheet the paper it was set on
  * @param template name and version of the words and layout
  * @param rules name and version of each rule table
  * @param pieces the pieces, each with the version of its record and the exact lines
- * @param setting every choice of the person who printed, by name, as in {@code widthMm} and {@code 55}
+ * @param settings every choice of the person who printed; empty in papers of the first form, kept by their words alone. What
+ *     stands in it is for those to know who print.
  * @param words what the whole paper says beside its pieces, as a schedule's parties and terms
- * @param copies of each; 0 in papers of the first form, which did not keep it
  * @param replaces the paper this one was printed in place of; empty where none
+ * @param pdf its file among the archive's {@link PaperFiles}; null in papers issued before files were stored, and where a person
+ *     was erased from it
+ * @param older what it was issued with, as papers kept it before settings were an object; of such a paper {@code settings} are made
+ *     from these
  */
 public record IssuedPaper(
         String id,
         String kind,
         String market,
-        String sheet,
         String template,
         List<String> rules,
         Instant issuedAt,
         List<Issued> pieces,
-        Map<String, String> setting,
+        ObjectNode settings,
         List<Line> words,
-        int copies,
-        String replaces) {
+        String replaces,
+        Pdf pdf,
+        OldPaperSettings older) {
+    /** The stored file, by its SHA-256 and its length. */
+    public record Pdf(Digest digest, long bytes) {}
+
     /**
      * One piece on the paper.
      *
@@ -70,19 +75,6 @@ public record IssuedPaper(
             text = text == null ? "" : text;
             basis = basis == null ? "" : basis;
         }
-
-        @JsonCreator
-        static Line of(
-                @JsonProperty("part") String part,
-                @JsonProperty("text") String text,
-                @JsonProperty("basis") String basis) {
-            return new Line(part, text, basis);
-        }
-
-        @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
-        static Line of(String text) {
-            return new Line("", text, "");
-        }
     }
 
     /** A colour of the band: CIELAB, D65, 2° observer; share of the area, null where not measured; its printed name. */
@@ -100,17 +92,33 @@ public record IssuedPaper(
                             .formatted(id, kind, issuedAt));
         }
         market = market == null ? "" : market;
-        sheet = sheet == null ? "" : sheet;
         template = template == null ? "" : template;
         rules = rules == null ? List.of() : List.copyOf(rules);
         pieces = pieces == null ? List.of() : List.copyOf(pieces);
-        setting = setting == null ? Map.of() : Map.copyOf(setting);
+        older = older == null ? OldPaperSettings.NONE : older;
+        settings = settings == null ? older.settings(kind, market) : settings;
         words = words == null ? List.of() : List.copyOf(words);
         replaces = replaces == null ? "" : replaces;
     }
 
-    /** Whether it keeps enough to be laid out again as it was. */
-    public boolean canBeSetAgain() {
-        return !setting.isEmpty();
+    /** One of today's form. */
+    public IssuedPaper(
+            String id,
+            String kind,
+            String market,
+            String template,
+            List<String> rules,
+            Instant issuedAt,
+            List<Issued> pieces,
+            ObjectNode settings,
+            List<Line> words,
+            String replaces,
+            Pdf pdf) {
+        this(id, kind, market, template, rules, issuedAt, pieces, settings, words, replaces, pdf, null);
+    }
+
+    public IssuedPaper with(Pdf stored) {
+        return new IssuedPaper(
+                id, kind, market, template, rules, issuedAt, pieces, settings, words, replaces, stored, older);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.archive.record.IssuedPaperRecord;
 import tenterbook.archive.record.MaterialRecords;
 import tenterbook.archive.record.PhotoRecords;
 import tenterbook.archive.record.PieceRecord;
@@ -43,7 +44,8 @@ final class KindPrivacy {
                     "received.party", List.of("received")));
 
     /** The words of a schedule name the borrower, those of a tag may give the price. */
-    static final Privacy ISSUED_PAPER = Privacy.of("words", "setting", "pieces.*.lines", "pieces.*.code");
+    static final Privacy ISSUED_PAPER =
+            new Privacy(false, IssuedPaperRecord.ISSUED_PAPER.personal(), List.of(), Map.of(), List.of("pdf.digest"));
 
     private KindPrivacy() {}
 

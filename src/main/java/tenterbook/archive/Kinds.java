@@ -7,13 +7,13 @@ import java.util.stream.Stream;
 import tenterbook.archive.record.BoardPairRecord;
 import tenterbook.archive.record.ClampingRecord;
 import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.archive.record.IssuedPaperRecord;
 import tenterbook.archive.record.MaterialRecords;
 import tenterbook.archive.record.PhotoRecords;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.archive.record.StudioRecords;
 import tenterbook.board.BoardPair;
 import tenterbook.ledger.Kind;
-import tenterbook.ledger.MappedCodec;
 import tenterbook.ledger.Privacy;
 import tenterbook.ledger.RecordKey;
 import tenterbook.material.Cloth;
@@ -103,7 +103,7 @@ public final class Kinds {
             "issued-paper",
             "issued paper",
             IssuedPaper.class,
-            new MappedCodec<>(RecordJson.mapper(), IssuedPaper.class),
+            IssuedPaperRecord.ISSUED_PAPER,
             IssuedPaper::id,
             Kinds::namedByPaper,
             KindPrivacy.ISSUED_PAPER);

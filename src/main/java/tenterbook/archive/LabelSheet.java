@@ -1,5 +1,7 @@
 package tenterbook.archive;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
+
 /**
  * A sheet or roll of labels as the maker bought it, and how the printer strays on it.
  *
@@ -24,21 +26,21 @@ package tenterbook.archive;
  * @param downPerMille correction of heights, -30 to 30
  */
 public record LabelSheet(
-        String name,
-        double widthMm,
-        double heightMm,
-        int columns,
-        int rows,
-        double labelWidthMm,
-        double labelHeightMm,
-        double leftMm,
-        double topMm,
-        double columnGapMm,
-        double rowGapMm,
-        double shiftRightMm,
-        double shiftDownMm,
-        double acrossPerMille,
-        double downPerMille) {
+        @JsonProperty("name") String name,
+        @JsonProperty("widthMm") double widthMm,
+        @JsonProperty("heightMm") double heightMm,
+        @JsonProperty("columns") int columns,
+        @JsonProperty("rows") int rows,
+        @JsonProperty("labelWidthMm") double labelWidthMm,
+        @JsonProperty("labelHeightMm") double labelHeightMm,
+        @JsonProperty("leftMm") double leftMm,
+        @JsonProperty("topMm") double topMm,
+        @JsonProperty("columnGapMm") double columnGapMm,
+        @JsonProperty("rowGapMm") double rowGapMm,
+        @JsonProperty("shiftRightMm") double shiftRightMm,
+        @JsonProperty("shiftDownMm") double shiftDownMm,
+        @JsonProperty("acrossPerMille") double acrossPerMille,
+        @JsonProperty("downPerMille") double downPerMille) {
     private static final double SLACK = 0.05;
 
     /** @throws IllegalArgumentException naming the measure, what was expected and what was found */

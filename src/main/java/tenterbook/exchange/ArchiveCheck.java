@@ -8,8 +8,8 @@ import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
 
 /**
- * The archive against itself: the chain, the tables and the file of the ledger, which record names which, and every original against
- * its SHA-256. A file in the photos folder that no record names is a finding too, told as an orphan with how it arises.
+ * The archive against itself: the chain, the tables and the file of the ledger, which record names which, and every original and
+ * every stored paper against its SHA-256. A file in their folders that no record names is a finding too, told as an orphan with how it arises.
  * The search index is not looked at here.
  */
 public final class ArchiveCheck {
@@ -22,9 +22,9 @@ public final class ArchiveCheck {
      */
     public static List<Finding> run(Archive archive, Progress progress) {
         List<Finding> findings = ledger(archive, progress);
-        PhotoCheck photos = PhotoCheck.of(archive, progress);
-        findings.addAll(photos.damage());
-        findings.addAll(photos.orphans());
+        FileCheck files = FileCheck.of(archive, progress);
+        findings.addAll(files.damage());
+        findings.addAll(files.orphans());
         return findings;
     }
 

@@ -26,8 +26,7 @@ final class BagLedger {
         NavigableMap<String, Path> parts = new TreeMap<>();
         checked.payload().forEach((name, file) -> {
             String inside = name.substring("data/".length());
-            if (inside.equals("ledger.db")
-                    || inside.startsWith("photos/") && PhotoFiles.isOriginal(inside.substring("photos/".length()))) {
+            if (inside.equals("ledger.db") || KeptFolder.holds(inside)) {
                 parts.put(inside, file);
             } else if (inside.startsWith("ledger.db-")) {
                 findings.add(

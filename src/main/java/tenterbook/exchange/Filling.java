@@ -5,15 +5,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.TreeMap;
 import tenterbook.archive.Archive;
-import tenterbook.archive.Kinds;
 import tenterbook.exchange.bag.BagWriter;
 import tenterbook.exchange.bag.Pace;
-import tenterbook.exchange.bag.Sums;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.Revision;
@@ -28,12 +26,12 @@ final class Filling {
     private final List<Finding> findings;
     private final List<String> leftOut = new ArrayList<>();
     private final BagWriter bag;
-    private final PhotoFiles photos;
+    private final Map<KeptFolder, KeptFiles> kept = new EnumMap<>(KeptFolder.class);
+    private final Map<KeptFolder, Map<String, String>> named = new EnumMap<>(KeptFolder.class);
+    private final Map<KeptFolder, Long> copied = new EnumMap<>(KeptFolder.class);
     private final Pace pace;
-    private final Set<String> named;
     private final long last;
     private final LocalDate today;
-    private long photosIn;
 
     Filling(Archive archive, Path whole, Path place, LocalDate today, Progress progress, List<Finding> findings)
             throws IOException {
@@ -45,17 +43,24 @@ final class Filling {
         this.bag = new BagWriter(whole);
         progress.at(0, 0, "copying the ledger");
         this.last = archive.ledger().copyToKeep(bag.place("ledger.db"));
-        // In this order: an original is on the disk before the ledger names it, so none can seem to be missing.
-        this.named = new HashSet<>(archive.ledger().everGiven(Kinds.PHOTO));
-        this.photos = PhotoFiles.in(archive.folder().photos());
-        this.pace = new Pace(progress, photos.bytes() + Files.size(bag.place("ledger.db")));
+        long bytes = Files.size(bag.place("ledger.db"));
+        for (KeptFolder folder : KeptFolder.values()) {
+            // In this order: a file is on the disk before the ledger names it, so none can seem to be missing.
+            named.put(folder, folder.named(archive));
+            kept.put(folder, KeptFiles.in(folder.in(archive.folder())));
+            copied.put(folder, 0L);
+            bytes += kept.get(folder).bytes();
+        }
+        this.pace = new Pace(progress, bytes);
     }
 
     Bag fill(Damage damage) throws IOException {
         pace.begin("copying the ledger");
         bag.written("ledger.db", pace);
         new LedgerText(archive, last, progress).write(bag, pace);
-        photographs();
+        for (KeptFolder folder : KeptFolder.values()) {
+            copy(folder);
+        }
         if (!findings.isEmpty() && damage == Damage.REFUSED) {
             throw new PackRefused(findings, "Mend this first, or pack with the damage noted to save what there is.");
         }
@@ -65,38 +70,46 @@ final class Filling {
         Contents contents = Contents.EVERYTHING;
         readMe(contents, hash);
         bag.finish(info(contents, hash));
-        return new Bag(place, bag.files(), bag.bytes(), last, hash, photosIn, findings, leftOut, contents);
+        return new Bag(
+                place,
+                bag.files(),
+                bag.bytes(),
+                last,
+                hash,
+                copied.get(KeptFolder.PHOTOS),
+                findings,
+                leftOut,
+                contents);
     }
 
-    private void photographs() throws IOException {
-        Set<String> missing = new HashSet<>(named);
-        for (Map.Entry<Digest, List<PhotoFiles.Photograph>> entry :
-                photos.originals().entrySet()) {
-            String hex = entry.getKey().hex();
-            missing.remove(hex);
-            for (PhotoFiles.Photograph photo : entry.getValue()) {
-                pace.begin("copying photograph " + entry.getKey().brief());
-                copy(photo, hex, named.contains(hex));
+    private void copy(KeptFolder folder) throws IOException {
+        Map<String, String> missing = new TreeMap<>(named.get(folder));
+        for (Map.Entry<Digest, List<KeptFiles.KeptFile>> entry :
+                kept.get(folder).files().entrySet()) {
+            missing.remove(entry.getKey().hex());
+            for (KeptFiles.KeptFile file : entry.getValue()) {
+                pace.begin(
+                        "copying %s %s".formatted(folder.one(), entry.getKey().brief()));
+                copy(folder, file, entry.getKey().hex());
             }
         }
-        missing.stream().sorted().map(PhotoCheck::missing).forEach(findings::add);
-        photos.strange().forEach(file -> leftOut.add("photos/" + file.getFileName()));
+        missing.forEach((hex, record) -> findings.add(folder.missing(record, hex)));
+        kept.get(folder)
+                .strange()
+                .forEach(file -> leftOut.add(folder.path(file.getFileName().toString())));
     }
 
-    private void copy(PhotoFiles.Photograph photo, String hex, boolean named) throws IOException {
-        String path = "photos/" + photo.path();
-        Sums sums = bag.copy(photo.file(), path, pace);
-        String found = sums.hex().get("sha256");
-        photosIn++;
-        if (found.equals(hex)) {
+    private void copy(KeptFolder folder, KeptFiles.KeptFile file, String hex) throws IOException {
+        String path = folder.path(file.path());
+        String found = bag.copy(file.file(), path, pace).hex().get("sha256");
+        if (!found.equals(hex) && !named.get(folder).containsKey(hex)) {
+            bag.remove(path);
+            leftOut.add(path);
             return;
         }
-        if (named) {
-            findings.add(PhotoCheck.changed(photo.path(), found));
-        } else {
-            bag.remove(path);
-            photosIn--;
-            leftOut.add(path);
+        copied.merge(folder, 1L, Long::sum);
+        if (!found.equals(hex)) {
+            findings.add(folder.changed(file.path(), found));
         }
     }
 
@@ -107,7 +120,8 @@ final class Filling {
                 "privacy", contents.privacy(),
                 "sequence", Long.toString(last),
                 "hash", hash.hex(),
-                "photos", Long.toString(photosIn),
+                "photos", copied.get(KeptFolder.PHOTOS).toString(),
+                "papers", copied.get(KeptFolder.PAPERS).toString(),
                 "damage", damageInWords()));
         Files.writeString(bag.place("READ-ME-FIRST.txt"), text);
         bag.written("READ-ME-FIRST.txt", pace);
@@ -128,9 +142,10 @@ final class Filling {
             info.add(Map.entry("Source-Organization", studio()));
         }
         info.add(Map.entry("Bagging-Date", today.toString()));
-        info.add(Map.entry(
-                "External-Description",
-                "A dye studio's archive of finished pieces: ledger, photographs and a text that explains both"));
+        info.add(
+                Map.entry(
+                        "External-Description",
+                        "A dye studio's archive of finished pieces: ledger, photographs, issued papers and a text that explains them"));
         info.add(Map.entry("External-Identifier", "revision %d, sha256 %s".formatted(last, hash.hex())));
         info.add(Map.entry("Bag-Software-Agent", agent()));
         info.add(Map.entry(Contents.LABEL, contents.word()));

@@ -11,7 +11,6 @@ import java.util.NavigableMap;
 import java.util.Set;
 import org.jdbi.v3.core.JdbiException;
 import tenterbook.archive.Archive;
-import tenterbook.archive.Kinds;
 import tenterbook.exchange.bag.BagCheck;
 import tenterbook.exchange.bag.Checked;
 import tenterbook.exchange.bag.Pace;
@@ -56,10 +55,15 @@ final class ReadBack {
 
     private static List<Finding> missing(Archive archive, Set<String> parts) {
         Set<String> there = new HashSet<>();
-        parts.forEach(part -> there.add(part.replaceFirst("^photos/../([0-9a-f]{64}).*$", "$1")));
-        return archive.ledger().everGiven(Kinds.PHOTO).stream()
-                .filter(hex -> !there.contains(hex))
-                .map(PhotoCheck::missing)
-                .toList();
+        parts.forEach(part -> there.add(part.replaceFirst("^\\w+/../([0-9a-f]{64}).*$", "$1")));
+        List<Finding> missing = new ArrayList<>();
+        for (KeptFolder folder : KeptFolder.values()) {
+            folder.named(archive).forEach((hex, record) -> {
+                if (!there.contains(hex)) {
+                    missing.add(folder.missing(record, hex));
+                }
+            });
+        }
+        return missing;
     }
 }

@@ -24,7 +24,7 @@ import tenterbook.ledger.Progress;
  * Brings an archive back from a bag.
  *
  * <p>First the bag is checked to its last byte, then copied beside the place it will have, then the copy is checked as an
- * archive: chain, references, photographs. Only then does it get its name, in one step.
+ * archive: chain, references, photographs, papers. Only then does it get its name, in one step.
  */
 public final class Restore {
     private final Clock clock;
@@ -41,7 +41,7 @@ public final class Restore {
     /**
      * Restores into a folder that is missing or empty, or holds only what a killed first start left.
      *
-     * @param damage whether missing or changed photographs are let pass; a damaged bag or ledger never is
+     * @param damage whether missing or changed photographs and papers are let pass; a damaged bag or ledger never is
      * @throws BagRefused with everything found wrong; nothing is left behind
      * @throws Progress.Cancelled if asked to stop; nothing is left behind
      */
@@ -133,9 +133,9 @@ public final class Restore {
         List<Finding> allowed = new ArrayList<>();
         try (Archive archive = Archive.open(copy, clock)) {
             findings.addAll(BagLedger.check(checked, archive, progress));
-            PhotoCheck photos = PhotoCheck.of(archive, progress);
-            (damage == Damage.NOTED ? allowed : findings).addAll(photos.damage());
-            notes.addAll(photos.orphans());
+            FileCheck files = FileCheck.of(archive, progress);
+            (damage == Damage.NOTED ? allowed : findings).addAll(files.damage());
+            notes.addAll(files.orphans());
             if (findings.isEmpty()) {
                 checked.info().getOrDefault("tenterbook-left-out", List.of()).stream()
                         .map(file -> new Finding(file, "was left out when the bag was packed."))
@@ -144,7 +144,7 @@ public final class Restore {
                         place,
                         archive.ledger().lastSequence(),
                         archive.ledger().lastHash(),
-                        PhotoFiles.in(archive.folder().photos()).originals().size(),
+                        KeptFiles.in(archive.folder().photos()).files().size(),
                         allowed,
                         notes);
             }

@@ -1,20 +1,27 @@
 package tenterbook.label;
 
 /** How the parts of a label stand to one another; the words are the same in each. */
-public enum Arrangement {
+public enum Arrangement implements Coded {
     /** Everything flush left, one under another; on a hang tag the colours stand at the foot. */
-    COLUMN("in one column"),
+    COLUMN("column", "in one column"),
     /** The colours across the tag like a hem, over the foot. */
-    HEM("with a hem"),
+    HEM("hem", "with a hem"),
     /** The colours down the left side like a selvedge. */
-    SELVEDGE("with a selvedge"),
+    SELVEDGE("selvedge", "with a selvedge"),
     /** What it is on the left, what it is made of on the right. */
-    TWO_COLUMNS("in two columns");
+    TWO_COLUMNS("two-columns", "in two columns");
 
+    private final String code;
     private final String word;
 
-    Arrangement(String word) {
+    Arrangement(String code, String word) {
+        this.code = code;
         this.word = word;
+    }
+
+    @Override
+    public String code() {
+        return code;
     }
 
     @Override

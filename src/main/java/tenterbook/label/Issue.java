@@ -1,5 +1,6 @@
 package tenterbook.label;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Clock;
@@ -10,9 +11,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
@@ -26,7 +27,7 @@ import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 
-/** Issues labels: prints them and keeps their exact text in the ledger, in that order and both or neither. */
+/** Issues labels: lays them out, stores the PDF, and then keeps their exact text in the ledger with the name of the file. */
 public final class Issue {
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS").withZone(ZoneOffset.UTC);
@@ -39,18 +40,16 @@ public final class Issue {
     }
 
     /**
-     * Writes the PDF to {@code out} and the paper to the ledger. It replaces the newest paper of the same kind and market
+     * Stores the PDF in the archive and the paper in the ledger. It replaces the newest paper of the same kind and market
      * whose pieces are all among these.
      *
-     * @param out should be memory: what it got is worth nothing until this returns
      * @throws LabelBlocked where a rule forbids a label; nothing is kept
      * @throws tenterbook.label.layout.DoesNotFit where words do not fit; nothing is kept
      */
     public static IssuedPaper print(
             Archive archive,
             List<Saved<Piece>> pieces,
-            LabelRequest request,
-            OutputStream out,
+            PrintSettings request,
             Clock clock,
             String author,
             Progress progress)
@@ -58,8 +57,10 @@ public final class Issue {
         List<LabelText> texts = LabelText.of(
                 PieceReader.all(archive, pieces.stream().map(Saved::record).toList()), request);
         Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
         LabelPaper.print(texts, request, out, Clock.fixed(at, ZoneOffset.UTC), watched(progress));
         progress.orStop();
+        IssuedPaper.Pdf pdf = archive.papers().store(out.toByteArray());
         String replaces = replaced(archive, request, pieces);
         return archive.ledger().write(author, act -> {
             String stamp = "paper-" + STAMP.format(at);
@@ -67,7 +68,7 @@ public final class Issue {
             for (int next = 2; act.find(Kinds.ISSUED_PAPER, id).isPresent(); next++) {
                 id = stamp + "-" + next;
             }
-            return act.create(Kinds.ISSUED_PAPER, paper(id, request, pieces, texts, at, replaces))
+            return act.create(Kinds.ISSUED_PAPER, paper(id, request, pieces, texts, at, replaces, pdf))
                     .record();
         });
     }
@@ -79,49 +80,28 @@ public final class Issue {
         };
     }
 
-    /** What was asked when a paper was issued; empty where it is no label or kept too little. */
-    public static Optional<LabelRequest> request(IssuedPaper paper) {
-        return Choices.request(paper);
-    }
-
-    /** The words of an issued paper, from the paper alone; empty where {@link #request} is. */
-    public static List<LabelText> texts(IssuedPaper paper) {
-        return Choices.request(paper)
-                .map(request -> paper.pieces().stream()
-                        .map(issued -> text(paper, issued, request))
-                        .toList())
-                .orElse(List.of());
-    }
-
     /**
-     * Prints a paper again, word for word, from the ledger alone; at the instant of its issue, so that the same paper on the
-     * same sheet is the same file. Keeps nothing.
+     * Lays a paper's words out anew, as this program lays them out, for other copies or another place to begin at. Keeps
+     * nothing. As it was issued it is its stored file.
      *
-     * @param laying copies and place to begin at; as it was where null
-     * @throws IllegalArgumentException if the paper cannot be set again, with the reason
+     * @param asked its own settings, perhaps with other copies and another place to begin at
      */
-    public static void reprint(IssuedPaper paper, Laying laying, OutputStream out, Progress progress)
+    public static void reprint(IssuedPaper paper, PrintSettings asked, OutputStream out, Progress progress)
             throws IOException {
-        LabelRequest request = Choices.request(paper)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "The paper %s cannot be printed again: it was kept without its choices, or is no label. Its words stand on its page."
-                                .formatted(paper.id())));
-        LabelRequest asked = laying == null ? request : request.laid(laying);
         List<LabelText> texts = paper.pieces().stream()
                 .map(issued -> text(paper, issued, asked))
                 .toList();
         LabelPaper.print(texts, asked, out, Clock.fixed(paper.issuedAt(), ZoneOffset.UTC), watched(progress));
     }
 
-    private static LabelText text(IssuedPaper paper, IssuedPaper.Issued issued, LabelRequest request) {
+    private static LabelText text(IssuedPaper paper, IssuedPaper.Issued issued, PrintSettings request) {
         return new LabelText(
                 issued.piece(),
                 request,
                 paper.rules(),
                 paper.template(),
                 issued.lines().stream()
-                        .map(line -> new LabelText.Line(
-                                Choices.named(Part.values(), line.part()).orElse(Part.MADE), line.text(), line.basis()))
+                        .map(line -> new LabelText.Line(part(line.part()), line.text(), line.basis()))
                         .toList(),
                 issued.code(),
                 issued.colours().stream()
@@ -130,13 +110,20 @@ public final class Issue {
                 List.of());
     }
 
+    private static Part part(String word) {
+        return Stream.of(Part.values())
+                .filter(part -> word(part).equals(word))
+                .findFirst()
+                .orElse(Part.MADE);
+    }
+
     /** The newest paper of the kind and market that says nothing of other pieces. */
-    private static String replaced(Archive archive, LabelRequest request, List<Saved<Piece>> pieces) {
+    private static String replaced(Archive archive, PrintSettings request, List<Saved<Piece>> pieces) {
         Set<PieceNumber> numbers =
                 pieces.stream().map(piece -> piece.record().number()).collect(Collectors.toSet());
         return Papers.of(archive.ledger(), pieces.get(0).record().number().value()).readable().stream()
-                .filter(paper -> paper.kind().equals(word(request.kind()))
-                        && paper.market().equals(word(request.market()))
+                .filter(paper -> paper.kind().equals(request.kind().code())
+                        && paper.market().equals(request.market().code())
                         && paper.pieces().stream().allMatch(issued -> numbers.contains(issued.piece())))
                 .findFirst()
                 .map(IssuedPaper::id)
@@ -145,28 +132,28 @@ public final class Issue {
 
     private static IssuedPaper paper(
             String id,
-            LabelRequest request,
+            PrintSettings request,
             List<Saved<Piece>> pieces,
             List<LabelText> texts,
             Instant at,
-            String replaces) {
+            String replaces,
+            IssuedPaper.Pdf pdf) {
         List<IssuedPaper.Issued> issued = new ArrayList<>();
         for (int i = 0; i < texts.size(); i++) {
             issued.add(issued(texts.get(i), pieces.get(i).version()));
         }
         return new IssuedPaper(
                 id,
-                word(request.kind()),
-                word(request.market()),
-                word(request.sheet()),
+                request.kind().code(),
+                request.market().code(),
                 texts.get(0).template(),
                 texts.get(0).rules(),
                 at,
                 issued,
-                Choices.of(request),
+                request.stored(),
                 List.of(),
-                request.laying().copies(),
-                replaces);
+                replaces,
+                pdf);
     }
 
     static IssuedPaper.Issued issued(LabelText text, int version) {
@@ -192,14 +179,13 @@ public final class Issue {
                 paper.id(),
                 paper.kind(),
                 paper.market(),
-                paper.sheet(),
                 paper.template(),
                 paper.rules(),
                 paper.issuedAt(),
                 List.of(),
-                paper.setting(),
+                paper.settings(),
                 List.of(),
-                paper.copies(),
-                paper.replaces());
+                paper.replaces(),
+                paper.pdf());
     }
 }

@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Locale;
 
 /** What a label is for, and how large it may be. */
-public enum LabelKind {
+public enum LabelKind implements Coded {
     HANG_TAG(
+            "hang-tag",
             "hang tag",
             "tag 2",
             55,
@@ -16,8 +17,9 @@ public enum LabelKind {
             Arrangement.HEM,
             Arrangement.SELVEDGE),
     /** Sewn in: words on tape. */
-    CARE_LABEL("care label", "care 1", 30, 60, new Limits(25, 40, 30, 200), true, Arrangement.COLUMN),
+    CARE_LABEL("care-label", "care label", "care 1", 30, 60, new Limits(25, 40, 30, 200), true, Arrangement.COLUMN),
     EXHIBITION_LABEL(
+            "exhibition-label",
             "exhibition label",
             "exhibition 2",
             150,
@@ -27,13 +29,14 @@ public enum LabelKind {
             Arrangement.COLUMN,
             Arrangement.TWO_COLUMNS),
     /** On the edge of a shelf or the lid of a box. */
-    SHELF_TAG("shelf tag", "shelf 1", 90, 38, new Limits(60, 150, 30, 80), false, Arrangement.COLUMN),
+    SHELF_TAG("shelf-tag", "shelf tag", "shelf 1", 90, 38, new Limits(60, 150, 30, 80), false, Arrangement.COLUMN),
     /** Along the tube on which a piece is rolled. */
-    TUBE_TAG("tube tag", "tube 1", 170, 28, new Limits(110, 280, 20, 50), false, Arrangement.COLUMN);
+    TUBE_TAG("tube-tag", "tube tag", "tube 1", 170, 28, new Limits(110, 280, 20, 50), false, Arrangement.COLUMN);
 
     /** Least and greatest sides, in millimetres. */
     private record Limits(double leastWidth, double mostWidth, double leastHeight, double mostHeight) {}
 
+    private final String code;
     private final String word;
     private final String template;
     private final double widthMm;
@@ -43,6 +46,7 @@ public enum LabelKind {
     private final List<Arrangement> arrangements;
 
     LabelKind(
+            String code,
             String word,
             String template,
             double widthMm,
@@ -50,6 +54,7 @@ public enum LabelKind {
             Limits limits,
             boolean statesFibres,
             Arrangement... arrangements) {
+        this.code = code;
         this.word = word;
         this.template = template;
         this.widthMm = widthMm;
@@ -57,6 +62,11 @@ public enum LabelKind {
         this.limits = limits;
         this.statesFibres = statesFibres;
         this.arrangements = List.of(arrangements);
+    }
+
+    @Override
+    public String code() {
+        return code;
     }
 
     /** The version of its words and layout, kept with each label issued. */

@@ -20,7 +20,7 @@ import tenterbook.piece.PieceNumber;
  */
 public record LabelText(
         PieceNumber number,
-        LabelRequest request,
+        PrintSettings request,
         List<String> rules,
         String template,
         List<Line> lines,
@@ -68,12 +68,12 @@ public record LabelText(
      *
      * @throws LabelBlocked where a rule forbids it, with every reason
      */
-    public static LabelText of(PieceFacts facts, LabelRequest request) {
+    public static LabelText of(PieceFacts facts, PrintSettings request) {
         return new LabelWords(facts, request, request.kind().hung() ? TagColours.of(facts) : List.of()).text();
     }
 
     /** The words of several labels; all blocked pieces are told at once. */
-    public static List<LabelText> of(List<PieceFacts> pieces, LabelRequest request) {
+    public static List<LabelText> of(List<PieceFacts> pieces, PrintSettings request) {
         List<LabelText> texts = new ArrayList<>();
         List<LabelBlocked.Piece> blocked = new ArrayList<>();
         for (PieceFacts facts : pieces) {

@@ -32,7 +32,7 @@ final class LabelWords {
     private static final int MOST_CODE_BYTES = 80;
 
     private final PieceFacts facts;
-    private final LabelRequest request;
+    private final PrintSettings request;
     private final List<PieceColour> colours;
     private final RuleTable rules;
     private final Piece piece;
@@ -44,7 +44,7 @@ final class LabelWords {
     private final List<Question> questions = new ArrayList<>();
 
     /** @param colours of the band, where the label has one */
-    LabelWords(PieceFacts facts, LabelRequest request, List<PieceColour> colours) {
+    LabelWords(PieceFacts facts, PrintSettings request, List<PieceColour> colours) {
         this.facts = facts;
         this.colours = colours;
         this.request = request;
@@ -83,12 +83,12 @@ final class LabelWords {
         add(Part.TITLE, piece.title().isEmpty() ? piece.number().value() : piece.title());
         add(Part.OTHER_TITLE, piece.otherTitle());
         add(Part.NUMBER, numberAndEdition());
-        if (!request.fullContent()) {
+        if (!request.content().fullContent()) {
             clothNames().forEach(name -> add(Part.MATERIAL, Wording.capital(name)));
         }
         SizeWords.of(piece, request.market()).ifPresent(size -> add(Part.SIZE, size));
         add(Part.MADE, HowMade.words(facts));
-        if (request.fullContent()) {
+        if (request.content().fullContent()) {
             statement();
         } else {
             String words = lines.stream().map(Line::text).collect(Collectors.joining(" "));
@@ -97,7 +97,7 @@ final class LabelWords {
         care();
         add(Part.CARE, studio.careLine());
         colours.forEach(colour -> add(Part.COLOUR, colour.name()));
-        if (request.priceShown() && piece.price() != null) {
+        if (request.content().priceShown() && piece.price() != null) {
             add(Part.PRICE, piece.price().toString());
         }
     }
@@ -165,7 +165,7 @@ final class LabelWords {
     private void care() {
         CareCase about = CareFacts.of(facts);
         CareWords care = CareWords.of(about, request.market());
-        if (request.careSymbols() && request.kind() == LabelKind.CARE_LABEL) {
+        if (request.content().careSymbols() && request.kind() == LabelKind.CARE_LABEL) {
             CareSymbols symbols = CareSymbols.of(about, request.market());
             symbols.marks()
                     .forEach(mark ->

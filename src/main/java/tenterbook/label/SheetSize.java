@@ -1,22 +1,24 @@
 package tenterbook.label;
 
 /** The paper a label is printed on. */
-public enum SheetSize {
+public enum SheetSize implements Coded {
     /** A page of its own, a little larger than the label. */
-    SINGLE("single label", 0, 0),
-    A4("A4", 210, 297),
+    SINGLE("single", "single label", 0, 0),
+    A4("a4", "A4", 210, 297),
     /** 8.5 by 11 inches. */
-    LETTER("US Letter", 215.9, 279.4),
-    /** A roll of a printer that cuts after each label; as wide as {@link Laying#rollMm}. */
-    ROLL("roll", 0, 0),
-    /** A kept sheet of labels, {@link Laying#own}. */
-    OWN("own sheet", 0, 0);
+    LETTER("letter", "US Letter", 215.9, 279.4),
+    /** A roll of a printer that cuts after each label; as wide as {@link PrintSettings.Placement#rollMm}. */
+    ROLL("roll", "roll", 0, 0),
+    /** A kept sheet of labels, {@link PrintSettings.Placement#own}. */
+    OWN("own", "own sheet", 0, 0);
 
+    private final String code;
     private final String word;
     private final double widthMm;
     private final double heightMm;
 
-    SheetSize(String word, double widthMm, double heightMm) {
+    SheetSize(String code, String word, double widthMm, double heightMm) {
+        this.code = code;
         this.word = word;
         this.widthMm = widthMm;
         this.heightMm = heightMm;
@@ -30,6 +32,11 @@ public enum SheetSize {
     /** The longer side, in millimetres; 0 where the label or the kept sheet decides. */
     public double heightMm() {
         return heightMm;
+    }
+
+    @Override
+    public String code() {
+        return code;
     }
 
     @Override

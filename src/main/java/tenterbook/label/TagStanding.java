@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
@@ -92,11 +93,11 @@ public final class TagStanding {
 
     private Standing standing(PieceFacts facts, Market market) {
         Tag tag = newest(new Key(facts.piece().number(), market));
-        Optional<LabelRequest> asked = tag == null ? Optional.empty() : Choices.request(tag.paper);
+        Optional<PrintSettings> asked = tag == null ? Optional.empty() : PrintSettings.of(tag.paper);
         try {
             LabelText now = new LabelWords(
                             facts,
-                            asked.orElseGet(() -> LabelRequest.of(LabelKind.HANG_TAG, market)),
+                            asked.orElseGet(() -> PrintSettings.of(LabelKind.HANG_TAG, market)),
                             tag == null ? List.of() : TagColours.of(facts))
                     .text();
             if (tag == null) {
@@ -145,7 +146,7 @@ public final class TagStanding {
 
     private static Map<Key, Tag> tags(IssuedPaper paper) {
         Map<Key, Tag> tags = new HashMap<>();
-        Optional<Market> market = Choices.named(Market.values(), paper.market());
+        Optional<Market> market = Coded.find(Market.values(), paper.market());
         if (paper.kind().equals(Issue.word(LabelKind.HANG_TAG)) && market.isPresent()) {
             IssuedPaper head = Issue.withoutPieces(paper);
             paper.pieces()
@@ -180,7 +181,9 @@ public final class TagStanding {
         java.util.Arrays.fill(parts, 1125899906842597L);
         for (IssuedPaper.Line line : issued.lines()) {
             // A part that this program does not know is a part of the tag all the same.
-            int at = Choices.named(Part.values(), line.part())
+            int at = Stream.of(Part.values())
+                    .filter(part -> Issue.word(part).equals(line.part()))
+                    .findFirst()
                     .map(PARTS::indexOf)
                     .orElse(0);
             parts[at] = mixed(mixed(parts[at], line.part()), line.text());

@@ -48,7 +48,7 @@ public record Today(State state, List<Change> changes, List<String> refused) {
 
     /** Compares one piece of a paper with the facts of today. */
     public static Today of(IssuedPaper paper, IssuedPaper.Issued issued, PieceFacts facts) {
-        Optional<LabelRequest> request = Choices.request(paper);
+        Optional<PrintSettings> request = PrintSettings.of(paper);
         if (request.isEmpty()) {
             return new Today(State.NOT_COMPARED, List.of(), List.of());
         }

@@ -72,6 +72,10 @@ public final class ArchiveFolder implements AutoCloseable {
         return root.resolve("photos");
     }
 
+    public Path papers() {
+        return root.resolve("papers");
+    }
+
     public Path previews() {
         return root.resolve("previews");
     }

@@ -45,14 +45,6 @@ final class Database implements AutoCloseable {
         migrate(writeSource, file);
         this.readSource = source(file, true);
         this.writer = Jdbi.open(writeSource);
-        if (mustForget()) {
-            try {
-                forget();
-            } catch (ArchiveProblem e) {
-                // What was erased is out of every table; the mark stays, and the next start tries again.
-                LoggerFactory.getLogger(Database.class).warn("What was erased may still be in the ledger's file", e);
-            }
-        }
     }
 
     private static SQLiteDataSource source(Path file, boolean readOnly) {
@@ -179,15 +171,28 @@ final class Database implements AutoCloseable {
     }
 
     /**
-     * Marks the file, with the transaction that erases, so that {@link #forget} is made up for at the next start if the program
-     * ends before it. The mark is SQLite's {@code user_version}, which nothing else here uses.
+     * Marks the file, with the transaction that erases, so that what follows it is made up for at the next start if the program
+     * ends before {@link #forgotten}. The mark is SQLite's {@code user_version}, which nothing else here uses.
      */
     static void mustForget(Handle handle) {
         handle.execute("PRAGMA user_version = 1");
     }
 
-    private boolean mustForget() {
-        return writer.createQuery("PRAGMA user_version").mapTo(Integer.class).one() == 1;
+    boolean mustForget() {
+        return read(handle -> handle.createQuery("PRAGMA user_version")
+                        .mapTo(Integer.class)
+                        .one())
+                == 1;
+    }
+
+    /** Takes the mark away. */
+    void forgotten() {
+        writing.lock();
+        try {
+            sound().execute("PRAGMA user_version = 0");
+        } finally {
+            writing.unlock();
+        }
     }
 
     /**
@@ -208,7 +213,6 @@ final class Database implements AutoCloseable {
                 throw new ArchiveProblem(
                         "What was erased may still be in ledger.db-wal: another reader holds it. Close the program; that empties it.");
             }
-            sound().execute("PRAGMA user_version = 0");
         } catch (JdbiException e) {
             throw DiskTrouble.told(
                     e,

@@ -11,6 +11,11 @@ import java.util.List;
  * @param redacted older revisions of other records out of which something was taken
  * @param drafts how many typed and unsaved forms that named the person were deleted
  * @param left places where a name still stands, because they are in a public part
+ * @param files how many stored files were deleted: those made from records that named the person, and those that no record names
  */
 public record Erased(
-        long erasure, int revisions, List<RecordKey> changed, int redacted, int drafts, List<String> left) {}
+        long erasure, int revisions, List<RecordKey> changed, int redacted, int drafts, List<String> left, int files) {
+    Erased withFiles(int deleted) {
+        return new Erased(erasure, revisions, changed, redacted, drafts, left, deleted);
+    }
+}

@@ -101,7 +101,13 @@ final class Erasing {
         rows.forget(person, stand);
         int drafts = rows.dropDrafts(traces);
         return new Erased(
-                erasure.sequence(), history.size(), List.copyOf(changed), redactions.size(), drafts, List.copyOf(left));
+                erasure.sequence(),
+                history.size(),
+                List.copyOf(changed),
+                redactions.size(),
+                drafts,
+                List.copyOf(left),
+                0);
     }
 
     /** A new revision, without the person, of each record in use that speaks of them. */

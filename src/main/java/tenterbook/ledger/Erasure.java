@@ -1,6 +1,9 @@
 package tenterbook.ledger;
 
-import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 
 /**
@@ -14,15 +17,49 @@ import java.util.List;
  * @param sequences of the revisions out of which something was taken
  */
 public record Erasure(String id, String day, String reason, String kind, String handle, List<Long> sequences) {
-    public static final Kind<Erasure> KIND = new Kind<>(
-            "erasure",
-            "erasure",
-            Erasure.class,
-            new MappedCodec<>(JsonMapper.builder().build(), Erasure.class),
-            Erasure::id,
-            erasure -> List.of());
+    public static final Kind<Erasure> KIND =
+            new Kind<>("erasure", "erasure", Erasure.class, new Codec(), Erasure::id, erasure -> List.of());
 
     public Erasure {
         sequences = List.copyOf(sequences);
+    }
+
+    private static final class Codec implements RecordCodec<Erasure> {
+        @Override
+        public ObjectNode toJson(Erasure erasure) {
+            ObjectNode json = JsonNodeFactory.instance
+                    .objectNode()
+                    .put("id", erasure.id)
+                    .put("day", erasure.day)
+                    .put("reason", erasure.reason)
+                    .put("kind", erasure.kind)
+                    .put("handle", erasure.handle);
+            ArrayNode sequences = json.putArray("sequences");
+            erasure.sequences.forEach(sequences::add);
+            return json;
+        }
+
+        @Override
+        public Erasure fromJson(ObjectNode json) {
+            JsonNode sequences = json.path("sequences");
+            if (!sequences.isArray() || sequences.valueStream().anyMatch(each -> !each.isIntegralNumber())) {
+                throw new IllegalArgumentException("an erasure lists the sequences of revisions; found " + sequences);
+            }
+            return new Erasure(
+                    text(json, "id"),
+                    text(json, "day"),
+                    text(json, "reason"),
+                    text(json, "kind"),
+                    text(json, "handle"),
+                    sequences.valueStream().map(JsonNode::longValue).toList());
+        }
+
+        private static String text(ObjectNode json, String name) {
+            JsonNode text = json.path(name);
+            if (!text.isTextual()) {
+                throw new IllegalArgumentException("an erasure has a text ‘%s’; found %s".formatted(name, text));
+            }
+            return text.textValue();
+        }
     }
 }

@@ -26,12 +26,14 @@ public final class Ledger implements AutoCloseable {
     private final Database database;
     private final Clock clock;
     private final KnownKinds kinds;
+    private final MadeFiles files;
     private final List<Consumer<Long>> followers = new CopyOnWriteArrayList<>();
 
-    private Ledger(Database database, Clock clock, KnownKinds kinds) {
+    private Ledger(Database database, Clock clock, KnownKinds kinds, MadeFiles files) {
         this.database = database;
         this.clock = clock;
         this.kinds = kinds;
+        this.files = files;
     }
 
     /**
@@ -46,7 +48,17 @@ public final class Ledger implements AutoCloseable {
 
     static Ledger open(ArchiveFolder folder, Clock clock, KnownKinds kinds) {
         LedgerFile.in(folder.root()).begun();
-        return new Ledger(new Database(folder.ledger()), clock, kinds);
+        Database database = new Database(folder.ledger());
+        Ledger ledger = new Ledger(database, clock, kinds, new MadeFiles(folder.papers(), kinds));
+        if (database.mustForget()) {
+            try {
+                ledger.forget();
+            } catch (ArchiveProblem e) {
+                // What was erased is out of every table; the mark stays, and the next start tries again.
+                LoggerFactory.getLogger(Ledger.class).warn("What was erased may still be in the archive's files", e);
+            }
+        }
+        return ledger;
     }
 
     /** What one act of the user does, in one transaction: all of it or nothing. */
@@ -64,7 +76,9 @@ public final class Ledger implements AutoCloseable {
 
     /**
      * Erases a person: the record and its whole history, references to it, and private texts in which its names stand.
-     * The erasure is a revision itself. Bags packed before, printed paper and the search index are not touched here.
+     * The erasure is a revision itself. Files made from words that named the person are deleted, and with them those that no
+     * record names, for nothing says whom they name; so no paper may be issued meanwhile. Bags packed before, printed paper and
+     * the search index are not touched here.
      *
      * @param kind one whose identifiers name persons
      * @param reason kept for ever, so it names nobody
@@ -72,8 +86,20 @@ public final class Ledger implements AutoCloseable {
      */
     public Erased erase(String author, Kind<?> kind, String id, String reason) {
         Erased erased = write(author, act -> act.erase(kind, id, reason));
+        return erased.withFiles(forget());
+    }
+
+    /** What follows an erasure; may be done again. */
+    private int forget() {
         database.forget();
-        return erased;
+        int deleted = database.read(files::deleteUnnamed);
+        database.forgotten();
+        return deleted;
+    }
+
+    /** Whether an erasure took particulars of a person out of the record, so that what is there is not what was saved. */
+    public boolean erasedFrom(RecordKey key) {
+        return history(key).stream().anyMatch(Revision::redacted);
     }
 
     /** What is written is written: a follower that fails catches up later and cannot make a save look lost. */

@@ -106,6 +106,9 @@ public final class LedgerFile {
         if (hasFiles("photos")) {
             remains.add("files in the folder photos");
         }
+        if (hasFiles("papers")) {
+            remains.add("files in the folder papers");
+        }
         if (hasFiles("previews")) {
             remains.add("files in the folder previews");
         }

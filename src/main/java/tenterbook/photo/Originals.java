@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.util.ArrayList;
@@ -15,18 +13,15 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import tenterbook.ledger.HashedFiles;
 import tenterbook.measure.Digest;
 
 /**
- * The originals, each under its own SHA-256: {@code photos/ab/abcd….jpg}. The extension follows the bytes.
- *
- * <p>A file takes its final name only when it is whole, hashed and synced; the folder is synced after that. A killed
- * process leaves at most a part file under {@code arriving}, which the next opening clears, so one running program owns
- * the folder. Process kill is tested; power loss depends on the disk honouring a sync. Safe for use from many threads.
+ * The originals, each under its own SHA-256: {@code photos/ab/abcd….jpg}, kept as {@link HashedFiles} promises. The extension
+ * follows the bytes. Safe for use from many threads.
  */
 public final class Originals {
     /** The usual limit on one photograph. */
@@ -35,30 +30,17 @@ public final class Originals {
     private static final Pattern NAME = Pattern.compile("([0-9a-f]{64})\\.[a-z]+");
 
     private final Path folder;
-    private final Path arriving;
-
-    /** What re-reading an original found. */
-    public enum Check {
-        GOOD,
-        /** The bytes are no longer those that the name was made from. */
-        CHANGED,
-        MISSING
-    }
+    private final HashedFiles files;
 
     /** Opens or creates the folder and clears what an interrupted arrival left behind. */
     public Originals(Path photosDir) throws IOException {
         folder = photosDir;
-        arriving = Files.createDirectories(photosDir.resolve("arriving"));
-        try (DirectoryStream<Path> left = Files.newDirectoryStream(arriving, "*.part")) {
-            for (Path part : left) {
-                Files.deleteIfExists(part);
-            }
-        }
+        files = new HashedFiles(photosDir);
     }
 
     /** A name for bytes on their way in, not there yet; what is left under such names is cleared at the next opening. */
     public Path arriving() {
-        return arriving.resolve(UUID.randomUUID() + ".part");
+        return files.arriving();
     }
 
     /**
@@ -74,11 +56,8 @@ public final class Originals {
         try {
             Arrived arrived = receive(bytes, part, limitBytes);
             MediaType type = kindOf(part, arrived);
-            Path target = folderOf(arrived.digest).resolve(arrived.digest.hex() + "." + type.extension());
-            boolean alreadyThere = check(target, arrived.digest) == Check.GOOD;
-            if (!alreadyThere) {
-                place(part, target);
-            }
+            boolean alreadyThere = files.place(part, arrived.digest, type.extension());
+            Path target = HashedFiles.path(folder, arrived.digest, type.extension());
             return new Stored(arrived.digest, target, arrived.size, type, alreadyThere);
         } finally {
             Files.deleteIfExists(part);
@@ -88,7 +67,7 @@ public final class Originals {
     /** Where an original lies; empty if it is not kept here. */
     public Optional<Path> find(Digest digest) {
         return Stream.of(MediaType.values())
-                .map(type -> folderOf(digest).resolve(digest.hex() + "." + type.extension()))
+                .map(type -> HashedFiles.path(folder, digest, type.extension()))
                 .filter(Files::isRegularFile)
                 .findFirst();
     }
@@ -108,9 +87,9 @@ public final class Originals {
     }
 
     /** Reads an original again and compares it with its name. */
-    public Check verify(Digest digest) throws IOException {
+    public HashedFiles.Check verify(Digest digest) throws IOException {
         Optional<Path> path = find(digest);
-        return path.isEmpty() ? Check.MISSING : check(path.get(), digest);
+        return path.isEmpty() ? HashedFiles.Check.MISSING : HashedFiles.check(path.get(), digest);
     }
 
     private record Arrived(Digest digest, long size, byte[] head) {}
@@ -158,44 +137,6 @@ public final class Originals {
             throw PhotoRefused.because(expected, fault.get(), "Copy it from the camera again.");
         }
         return type;
-    }
-
-    private void place(Path part, Path target) throws IOException {
-        Path home = target.getParent();
-        if (!Files.isDirectory(home)) {
-            Files.createDirectories(home);
-            sync(folder);
-        }
-        Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-        sync(home);
-    }
-
-    private static Check check(Path path, Digest digest) throws IOException {
-        if (!Files.isRegularFile(path)) {
-            return Check.MISSING;
-        }
-        MessageDigest hash = Digest.sha256();
-        try (InputStream in = Files.newInputStream(path)) {
-            byte[] buffer = new byte[1 << 16];
-            for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
-                hash.update(buffer, 0, read);
-            }
-        }
-        return Digest.of(hash).equals(digest) ? Check.GOOD : Check.CHANGED;
-    }
-
-    private Path folderOf(Digest digest) {
-        return folder.resolve(digest.hex().substring(0, 2));
-    }
-
-    /** Makes a rename last. Windows cannot open a folder for this and keeps its own journal. */
-    private static void sync(Path directory) throws IOException {
-        if (System.getProperty("os.name").startsWith("Windows")) {
-            return;
-        }
-        try (FileChannel channel = FileChannel.open(directory, StandardOpenOption.READ)) {
-            channel.force(true);
-        }
     }
 
     private static String megabytes(long bytes) {

@@ -2,7 +2,6 @@ package tenterbook.sample;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,9 +21,10 @@ import tenterbook.archive.record.StudioRecords;
 import tenterbook.exchange.Bag;
 import tenterbook.exchange.Pack;
 import tenterbook.label.Arrangement;
+import tenterbook.label.Coded;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.rule.Market;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.Progress;
@@ -147,7 +147,7 @@ public final class SampleArchive {
 
     /** Prints for nobody; what was said stays in the ledger. */
     private IssuedPaper issue(Telling telling, ObjectNode e) {
-        LabelRequest request = LabelRequest.of(
+        PrintSettings request = PrintSettings.of(
                         chosen(LabelKind.values(), e.path("kind").asText()),
                         chosen(Market.values(), e.path("market").asText()))
                 .arranged(chosen(Arrangement.values(), e.path("arrangement").asText()));
@@ -157,17 +157,14 @@ public final class SampleArchive {
                         archive.ledger().find(Kinds.PIECE, number.textValue()).orElseThrow())
                 .toList();
         try {
-            return Issue.print(
-                    archive, pieces, request, OutputStream.nullOutputStream(), clock, telling.author(), progress);
+            return Issue.print(archive, pieces, request, clock, telling.author(), progress);
         } catch (IOException io) {
             throw new UncheckedIOException("The sample's labels could not be laid out", io);
         }
     }
 
-    private static <E extends Enum<E>> E chosen(E[] all, String word) {
-        return Stream.of(all)
-                .filter(each -> Issue.word(each).equals(word))
-                .findFirst()
+    private static <E extends Coded> E chosen(E[] all, String word) {
+        return Coded.find(all, word)
                 .orElseThrow(() -> new IllegalStateException("The sample asks for “" + word + "”, which there is not"));
     }
 

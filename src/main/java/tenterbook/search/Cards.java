@@ -14,7 +14,6 @@ import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.util.BytesRef;
-import tenterbook.archive.RecordJson;
 import tenterbook.facts.Colours;
 import tenterbook.facts.PieceColour;
 import tenterbook.facts.PieceFacts;
@@ -29,7 +28,7 @@ import tenterbook.recipe.dip.DipTally;
 
 /** Makes the cards of pieces and reads them from the index; keeps passages as bytes. */
 final class Cards {
-    private static final ObjectMapper JSON = RecordJson.mapper();
+    private static final ObjectMapper JSON = new ObjectMapper();
     private static final ObjectReader PASSAGES = JSON.readerForListOf(PieceTexts.Passage.class);
     private static final ObjectWriter WRITER = JSON.writer();
 

@@ -23,6 +23,7 @@ import org.eclipse.jetty.http.BadMessageException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.label.LabelBlocked;
+import tenterbook.label.document.PaperErased;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.StillNamed;
@@ -131,7 +132,7 @@ public final class Server implements AutoCloseable {
         config.jetty.multipartConfig.maxFileSize(MOST_ARRIVING >> 20, SizeUnit.MB);
         config.jetty.multipartConfig.maxTotalRequestSize(MOST_UPLOADED >> 20, SizeUnit.MB);
         config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
-        config.jsonMapper(new io.javalin.json.JavalinJackson(tenterbook.archive.RecordJson.mapper(), false));
+        config.jsonMapper(new io.javalin.json.JavalinJackson(AnswerJson.mapper(), false));
         for (String folder : new String[] {"style", "script", "fonts"}) {
             config.staticFiles.add(files -> {
                 files.hostedPath = "/" + folder;
@@ -185,6 +186,7 @@ public final class Server implements AutoCloseable {
     private static void failures(RoutesConfig routes, Site site) {
         routes.exception(Guard.Refused.class, (e, ctx) -> tell(ctx, site, e.status(), "Not from here", e.getMessage()));
         routes.exception(NotHere.class, (e, ctx) -> tell(ctx, site, 404, "Not in this archive", e.getMessage()));
+        routes.exception(PaperErased.class, (e, ctx) -> tell(ctx, site, 410, "Erased on request", e.getMessage()));
         routes.exception(Conflict.class, (e, ctx) -> tell(ctx, site, 409, "Saved by someone else", e.getMessage()));
         routes.exception(StillNamed.class, (e, ctx) -> tell(ctx, site, 409, "Still in use", e.getMessage()));
         routes.exception(

@@ -3,7 +3,6 @@ package tenterbook.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static tenterbook.app.Ran.run;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -13,6 +12,7 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -22,8 +22,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
+import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
-import tenterbook.label.Issue;
 import tenterbook.ledger.Progress;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
@@ -245,6 +245,25 @@ class CommandsTest {
                 Piece piece = act.find(Kinds.PIECE, "V24-001").orElseThrow();
                 return act.save(Kinds.PIECE, heldBy(piece, "almorena", "Almorenas hallway"), 1, "");
             });
+            IssuedPaper.Pdf pdf =
+                    archive.papers().store("%PDF Lent to Brites Almorena".getBytes(StandardCharsets.UTF_8));
+            archive.ledger()
+                    .write(
+                            "Inês Valderim",
+                            act -> act.create(
+                                    Kinds.ISSUED_PAPER,
+                                    new IssuedPaper(
+                                            "paper-1",
+                                            "loan-schedule",
+                                            "",
+                                            "",
+                                            List.of(),
+                                            Instant.EPOCH,
+                                            List.of(),
+                                            null,
+                                            List.of(new IssuedPaper.Line("party", "Brites Almorena", "")),
+                                            "",
+                                            pdf)));
             archive.ledger().drafts().keep("piece/V24-009", "for Brites Almorena");
             index.reindex(Progress.UNWATCHED);
         }
@@ -259,7 +278,8 @@ class CommandsTest {
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isZero();
         assertThat(ran.out())
-                .contains("the party’s record, in its one revision", "[piece V24-001]", "one unsaved form")
+                .contains("the party’s record, in its one revision", "one unsaved form")
+                .contains("[piece V24-001, issued-paper paper-1]", "one stored PDF file: of an issued paper")
                 .contains("bags packed before", "printed paper");
         for (String trace : List.of("almorena", "Almorena", "Brites", "Rua do Sal", "hallway")) {
             assertThat(onTheDisk(trace)).as(trace).isFalse();
@@ -392,10 +412,9 @@ class CommandsTest {
         }
         try (Archive archive = Archive.open(studio, Clock.systemUTC())) {
             assertThat(archive.ledger().count(Kinds.ISSUED_PAPER)).isEqualTo(1);
-            ByteArrayOutputStream again = new ByteArrayOutputStream();
-            Issue.reprint(
-                    archive.ledger().latest(Kinds.ISSUED_PAPER, 1).get(0).record(), null, again, Progress.UNWATCHED);
-            assertThat(again.toByteArray()).as("the same file").isEqualTo(Files.readAllBytes(pdf));
+            IssuedPaper paper =
+                    archive.ledger().latest(Kinds.ISSUED_PAPER, 1).get(0).record();
+            assertThat(archive.papers().read(paper.pdf())).as("the same file").isEqualTo(Files.readAllBytes(pdf));
         }
     }
 

@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenterbook.archive.record.ExaminationRecord;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.RecordKey;
 import tenterbook.ledger.StillNamed;
@@ -106,13 +107,12 @@ class ExaminationRecordTest {
 
     @Test
     void whatNobodyEnteredIsLeftOut() throws Exception {
-        Examination bare =
-                RecordJson.mapper().readValue("{\"id\":\"E24-001\",\"piece\":\"V24-013\"}", Examination.class);
+        Examination bare = ExaminationRecord.EXAMINATION.fromText("{\"id\":\"E24-001\",\"piece\":\"V24-013\"}");
         assertThat(bare.photos()).isEqualTo(List.of());
-        assertThat(RecordJson.mapper().readTree(RecordJson.mapper().writeValueAsString(bare)))
-                .isEqualTo(RecordJson.mapper().readTree("{\"id\":\"E24-001\",\"piece\":\"V24-013\"}"));
+        assertThat(ExaminationRecord.EXAMINATION.toJson(bare).toString())
+                .isEqualTo("{\"id\":\"E24-001\",\"piece\":\"V24-013\"}");
         Examination said = Reports.of("E24-001", "2024-09-30", "", Reports.seen(1, "hole", "", null));
-        assertThat(RecordJson.mapper().writeValueAsString(said))
+        assertThat(ExaminationRecord.EXAMINATION.toJson(said).toString())
                 .contains("\"handedOver\"")
                 .doesNotContain("\"received\"", "\"standing\"", "\"extent\"");
     }

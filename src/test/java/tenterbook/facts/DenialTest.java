@@ -23,10 +23,11 @@ import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
 import tenterbook.label.LabelBlocked;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.document.DocumentKind;
-import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentSettings;
+import tenterbook.label.document.PageSize;
 import tenterbook.label.document.kind.Composition;
 import tenterbook.label.document.kind.ConditionReport;
 import tenterbook.label.rule.Market;
@@ -174,17 +175,18 @@ class DenialTest {
     private static List<String> texts(Saved<Piece> piece, PieceFacts facts) {
         List<String> texts = new ArrayList<>(facts(facts));
         for (DocumentKind kind : DocumentKind.values()) {
-            DocumentRequest request = DocumentRequest.of(kind, TODAY).showing(true, true);
-            Composition.of(records.archive, List.of(piece), request)
+            DocumentSettings request =
+                    DocumentSettings.of(kind).disclosing(new DocumentSettings.Disclosure(true, true, false));
+            Composition.of(records.archive, List.of(piece), request, TODAY)
                     .forEach(draft -> texts.addAll(draft.text().words()));
         }
         records.report(piece)
-                .ifPresent(report -> texts.addAll(ConditionReport.of(records.archive, report, piece)
+                .ifPresent(report -> texts.addAll(ConditionReport.of(records.archive, report, piece, PageSize.A4)
                         .text()
                         .words()));
         for (LabelKind kind : LabelKind.values()) {
             try {
-                LabelText.of(facts, LabelRequest.of(kind, Market.EU)).lines().forEach(line -> texts.add(line.text()));
+                LabelText.of(facts, PrintSettings.of(kind, Market.EU)).lines().forEach(line -> texts.add(line.text()));
             } catch (LabelBlocked held) {
                 held.pieces().forEach(each -> each.refusals().forEach(refusal -> texts.add(refusal.toString())));
             }

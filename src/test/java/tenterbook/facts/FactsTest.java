@@ -2,16 +2,16 @@ package tenterbook.facts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import tenterbook.archive.RecordJson;
+import tenterbook.archive.Kinds;
 import tenterbook.colour.Lab;
 import tenterbook.colour.PaletteColour;
+import tenterbook.ledger.Kind;
 import tenterbook.material.Cloth;
 import tenterbook.measure.Digest;
 import tenterbook.photo.Photo;
@@ -22,16 +22,12 @@ import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
 
 class FactsTest {
-    private static <T> T read(Class<T> type, String json) {
-        try {
-            return RecordJson.mapper().readValue(json.replace('\'', '"'), type);
-        } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException(json, e);
-        }
+    private static <T> T read(Kind<T> kind, String json) {
+        return kind.codec().fromText(json.replace('\'', '"'));
     }
 
     private static Piece piece(String more) {
-        return read(Piece.class, "{'number': 'V24-001'" + more + "}");
+        return read(Kinds.PIECE, "{'number': 'V24-001'" + more + "}");
     }
 
     private static String event(String kind, String day, String more) {
@@ -87,7 +83,7 @@ class FactsTest {
 
     private static Clamping cut(String id, String... cloths) {
         return read(
-                Clamping.class,
+                Kinds.CLAMPING,
                 "{'id': '%s', 'cuts': [%s]}"
                         .formatted(
                                 id,
@@ -101,9 +97,9 @@ class FactsTest {
                 List.of(clampings),
                 Stream.of(
                                 read(
-                                        Cloth.class,
+                                        Kinds.CLOTH,
                                         "{'id': 'SH', 'name': 'silk habotai', 'content': [{'fibre': 'silk', 'percent': 100}], 'contentEvidence': 'burn test'}"),
-                                read(Cloth.class, "{'id': 'LV', 'name': 'linen voile'}"))
+                                read(Kinds.CLOTH, "{'id': 'LV', 'name': 'linen voile'}"))
                         .collect(Collectors.toMap(Cloth::id, Function.identity())));
     }
 
@@ -129,7 +125,7 @@ class FactsTest {
 
     private static Examination report(String day, String seen) {
         return read(
-                Examination.class,
+                Kinds.EXAMINATION,
                 "{'id': 'E%s', 'piece': 'V24-001', 'when': {'entered': '%1$s', 'from': '%1$s', 'to': '%1$s'}, 'overall': 'fair', 'observations': [%s]}"
                         .formatted(day, seen));
     }

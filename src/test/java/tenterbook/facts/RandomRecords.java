@@ -1,7 +1,5 @@
 package tenterbook.facts;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -11,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.archive.RecordJson;
 import tenterbook.colour.Lab;
 import tenterbook.colour.PaletteColour;
 import tenterbook.ledger.Kind;
@@ -24,7 +21,6 @@ import tenterbook.piece.condition.Examination;
 
 /** An archive into which pieces of any traits are written. */
 final class RandomRecords implements AutoCloseable {
-    private static final ObjectMapper JSON = RecordJson.mapper();
     private static final String DAY = "{\"entered\": \"%1$s\", \"from\": \"%1$s\", \"to\": \"%1$s\"}";
     final Archive archive;
     private int made;
@@ -65,11 +61,7 @@ final class RandomRecords implements AutoCloseable {
     }
 
     private static <T> Saved<T> create(Writing act, Kind<T> kind, String json) {
-        try {
-            return act.create(kind, JSON.readValue(json, kind.type()));
-        } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException(json, e);
-        }
+        return act.create(kind, kind.codec().fromText(json));
     }
 
     /** A new piece of which exactly this is recorded. */

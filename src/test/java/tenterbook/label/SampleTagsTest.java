@@ -37,7 +37,7 @@ class SampleTagsTest {
                     try {
                         LabelPaper.pdf(
                                 List.of(facts),
-                                LabelRequest.of(LabelKind.HANG_TAG, market).withPrice(),
+                                PrintSettings.of(LabelKind.HANG_TAG, market).withPrice(),
                                 OutputStream.nullOutputStream(),
                                 Clock.systemUTC(),
                                 (done, total) -> true);

@@ -11,6 +11,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenterbook.ledger.HashedFiles;
 import tenterbook.measure.Digest;
 
 /** Kills a running program while it stores photographs. Process kill, not power loss. */
@@ -48,7 +49,7 @@ class KilledIntakeTest {
             Originals reopened = new Originals(photos);
             List<Digest> kept = reopened.all().toList();
             for (Digest digest : kept) {
-                assertThat(reopened.verify(digest)).isEqualTo(Originals.Check.GOOD);
+                assertThat(reopened.verify(digest)).isEqualTo(HashedFiles.Check.GOOD);
             }
             assertThat(kept.stream().map(Digest::hex))
                     .containsAll(Files.readAllLines(acknowledged).stream()

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tenterbook.ledger.HashedFiles;
 import tenterbook.measure.Digest;
 
 class OriginalsTest {
@@ -45,7 +46,7 @@ class OriginalsTest {
         assertThat(stored.path()).hasBinaryContent(jpeg);
         assertThat(originals.find(stored.digest())).contains(stored.path());
         assertThat(originals.all()).containsExactly(stored.digest());
-        assertThat(originals.verify(stored.digest())).isEqualTo(Originals.Check.GOOD);
+        assertThat(originals.verify(stored.digest())).isEqualTo(HashedFiles.Check.GOOD);
         assertThat(leftBehind()).isEmpty();
     }
 
@@ -65,11 +66,11 @@ class OriginalsTest {
         byte[] changed = jpeg.clone();
         changed[200] ^= 1;
         Files.write(stored.path(), changed);
-        assertThat(originals.verify(stored.digest())).isEqualTo(Originals.Check.CHANGED);
+        assertThat(originals.verify(stored.digest())).isEqualTo(HashedFiles.Check.CHANGED);
 
         assertThat(store(jpeg).alreadyThere()).isFalse();
-        assertThat(originals.verify(stored.digest())).isEqualTo(Originals.Check.GOOD);
-        assertThat(originals.verify(Digest.of(new byte[0]))).isEqualTo(Originals.Check.MISSING);
+        assertThat(originals.verify(stored.digest())).isEqualTo(HashedFiles.Check.GOOD);
+        assertThat(originals.verify(Digest.of(new byte[0]))).isEqualTo(HashedFiles.Check.MISSING);
     }
 
     @ParameterizedTest

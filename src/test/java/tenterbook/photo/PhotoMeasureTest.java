@@ -3,7 +3,6 @@ package tenterbook.photo;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
@@ -18,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import tenterbook.archive.RecordJson;
+import tenterbook.archive.record.PhotoRecords;
 import tenterbook.colour.Ciede2000;
 import tenterbook.colour.Lab;
 import tenterbook.colour.LinearRgb;
@@ -92,13 +91,12 @@ class PhotoMeasureTest {
                 NOON,
                 "Inês Valderim");
 
-        ObjectMapper mapper = RecordJson.mapper();
-        String json = mapper.writeValueAsString(kept);
+        String json = PhotoRecords.CALIBRATION.toJson(kept).toString();
         assertThat(json)
                 .contains("\"one grey card\"")
                 .contains("\"18 % grey card\"")
                 .contains(kept.photo().hex());
-        PhotoCalibration read = mapper.readValue(json, PhotoCalibration.class);
+        PhotoCalibration read = PhotoRecords.CALIBRATION.fromText(json);
         assertThat(read).isEqualTo(kept);
         assertThat(read.correction().measure(pixels, CLOTH, WhitePoint.D50))
                 .isEqualTo(correction.measure(pixels, CLOTH, WhitePoint.D50));

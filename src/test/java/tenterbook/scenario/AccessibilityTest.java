@@ -10,7 +10,6 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -24,7 +23,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.archive.LabelSheet;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.rule.Market;
 import tenterbook.ledger.Progress;
 import tenterbook.material.Cloth;
@@ -88,8 +87,7 @@ class AccessibilityTest {
             Issue.print(
                     archive,
                     List.of(piece),
-                    LabelRequest.of(LabelKind.HANG_TAG, Market.EU),
-                    OutputStream.nullOutputStream(),
+                    PrintSettings.of(LabelKind.HANG_TAG, Market.EU),
                     Clock.systemUTC(),
                     "maker",
                     Progress.UNWATCHED);

@@ -9,6 +9,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import tenterbook.archive.Kinds;
+import tenterbook.label.document.DocumentSettings;
+import tenterbook.label.document.PageSize;
 import tenterbook.measure.Digest;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.condition.Examination;
@@ -477,7 +479,7 @@ class ConditionTest extends Scenario {
                 .isEqualTo("%PDF-");
         var paper = wiring.archive().ledger().all(Kinds.ISSUED_PAPER).get(0).record();
         assertThat(paper.kind()).isEqualTo("condition-report");
-        assertThat(paper.sheet()).isEqualTo("letter");
+        assertThat(DocumentSettings.of(paper).page()).isEqualTo(PageSize.LETTER);
         assertThat(client.get("/examinations/E24-001/report").words()).doesNotContain("It was changed since");
 
         saved("/examinations/E24-001/edit", report("overall", "poor", "version", "1"));

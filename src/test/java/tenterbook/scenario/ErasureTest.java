@@ -91,7 +91,7 @@ class ErasureTest extends Scenario {
         String work = saved(PERSON + "/erase", "confirm", "almorena", "reason", "");
         assertThat(over(work))
                 .contains("without any name", "the party’s record, in its one revision")
-                .contains("Not erased: printed paper and PDF files that were given out")
+                .contains("Not erased: printed paper, and PDF files that were given out")
                 .doesNotContain("almorena", "Almorena");
         assertThat(client.get(PERSON).status()).isEqualTo(404);
         assertThat(client.get("/pieces/V24-001").words()).contains("Figueira").doesNotContain("Almorena");

@@ -20,6 +20,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.exchange.ArchiveCheck;
 import tenterbook.label.TagTable;
 import tenterbook.ledger.Finding;
+import tenterbook.ledger.HashedFiles;
 import tenterbook.ledger.Progress;
 import tenterbook.measure.Digest;
 import tenterbook.photo.Originals;
@@ -140,7 +141,7 @@ class KilledServerTest {
                     .anyMatch(photo -> photo.photo().hex().equals(digest)));
             for (String digest : savedPhotos) {
                 assertThat(archive.ledger().find(Kinds.PHOTO, digest)).isPresent();
-                assertThat(originals.verify(new Digest(digest))).isEqualTo(Originals.Check.GOOD);
+                assertThat(originals.verify(new Digest(digest))).isEqualTo(HashedFiles.Check.GOOD);
             }
             nothingHalf(archive, round);
             assertThat(unexpected(ArchiveCheck.run(archive, Progress.UNWATCHED)))

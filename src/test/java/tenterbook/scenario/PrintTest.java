@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
@@ -17,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
-import tenterbook.archive.RecordJson;
+import tenterbook.archive.record.PieceRecord;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 
@@ -232,11 +231,9 @@ class PrintTest extends Scenario {
         List<String> numbers = IntStream.rangeClosed(1000, 2000)
                 .mapToObj(number -> "V23-" + number)
                 .toList();
-        List<Piece> pieces = RecordJson.mapper()
-                .readerForListOf(Piece.class)
-                .readValue(numbers.stream()
-                        .map(number -> "{\"number\": \"" + number + "\"}")
-                        .collect(Collectors.joining(",", "[", "]")));
+        List<Piece> pieces = numbers.stream()
+                .map(number -> PieceRecord.PIECE.fromText("{\"number\": \"" + number + "\"}"))
+                .toList();
         wiring.archive().ledger().write("maker", act -> {
             pieces.forEach(piece -> act.create(Kinds.PIECE, piece));
             return null;

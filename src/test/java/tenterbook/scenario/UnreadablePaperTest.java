@@ -3,6 +3,7 @@ package tenterbook.scenario;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -106,7 +107,7 @@ class UnreadablePaperTest extends Scenario {
             Map<String, Object> paper = paper("paper-" + odd.get("part"));
             paper.put("kind", "insurance-list");
             paper.put("market", "");
-            paper.put("setting", first.setting());
+            paper.put("settings", first.settings());
             List<Object> words = new ArrayList<>(List.of(Map.of("part", "part", "text", "")));
             if (odd.get("part").equals("colour")) {
                 words.add(Map.of("part", "palette", "text", ""));
@@ -133,16 +134,16 @@ class UnreadablePaperTest extends Scenario {
         var first =
                 wiring.archive().ledger().latest(Kinds.ISSUED_PAPER, 1).get(0).record();
         for (String page : List.of("", "a9")) {
-            Map<String, String> setting = new TreeMap<>(first.setting());
-            setting.put("page", page);
+            ObjectNode settings = first.settings().deepCopy();
+            ((ObjectNode) settings.get("document")).put("page", page);
             Map<String, Object> paper = paper("paper-on-" + page + "-");
             paper.put("kind", "insurance-list");
-            paper.put("setting", setting);
+            paper.put("settings", settings);
             paper.put("words", List.of(Map.of("part", "part", "text", "")));
             keep(paper);
             Answer pdf = client.get("/documents/issued/" + paper.get("id") + "/pdf");
             assertThat(pdf.status()).isEqualTo(400);
-            assertThat(pdf.words()).contains("its page is kept as “" + page + "”");
+            assertThat(pdf.words()).contains("does not understand its settings", "\"" + page + "\"");
         }
     }
 }

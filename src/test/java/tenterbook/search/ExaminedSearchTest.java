@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.archive.RecordJson;
+import tenterbook.archive.record.ExaminationRecord;
 import tenterbook.ledger.Progress;
 import tenterbook.piece.condition.Examination;
 
@@ -19,11 +19,10 @@ class ExaminedSearchTest {
     Path folder;
 
     private static Examination examination(String id, String piece, String when, String observations) throws Exception {
-        return RecordJson.mapper()
-                .readValue("""
+        return ExaminationRecord.EXAMINATION.fromText("""
                 {"id": "%s", "piece": "%s", "when": {"entered": "%s", "from": "%s", "to": "%s"},
                  "observations": [%s]}
-                """.formatted(id, piece, when, when, when, observations), Examination.class);
+                """.formatted(id, piece, when, when, when, observations));
     }
 
     private static List<String> chosen(PieceIndex index, String... years) {

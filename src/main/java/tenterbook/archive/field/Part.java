@@ -26,6 +26,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
     private final String blamed;
     private final Function<T, String> doubt;
     private final String key;
+    private final Function<String, T> once;
 
     private Part(Builder<T> builder, Function<Values, T> build) {
         this.name = builder.name;
@@ -35,6 +36,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
         this.blamed = builder.blamed;
         this.doubt = builder.doubt;
         this.key = builder.key;
+        this.once = builder.once;
     }
 
     /** @param name as in message keys and in OpenAPI, as in {@code piece} or {@code care-test} */
@@ -68,6 +70,9 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
 
     @Override
     public T read(JsonNode json, Faults faults, String at) {
+        if (once != null && json.isTextual()) {
+            return once.apply(json.textValue());
+        }
         if (!(json instanceof ObjectNode stored)) {
             faults.add(at, "A JSON object was expected; found “%s”.".formatted(brief(json)));
             return null;
@@ -219,6 +224,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
         private String blamed = "";
         private String key = "";
         private Function<T, String> doubt = record -> "";
+        private Function<String, T> once;
 
         private Builder(String name) {
             this.name = name;
@@ -283,6 +289,12 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
         /** @param sentence what makes no sense about a new input; empty where it does */
         public Builder<T> doubted(Function<T, String> sentence) {
             doubt = sentence;
+            return this;
+        }
+
+        /** @param read reads the text as which older programs stored the whole part */
+        public Builder<T> onceText(Function<String, T> read) {
+            once = read;
             return this;
         }
 

@@ -1,25 +1,36 @@
 package tenterbook.label.document;
 
 import java.util.List;
-import java.util.Locale;
+import java.util.stream.Stream;
+import tenterbook.label.Coded;
 
 /** What a document is for. */
-public enum DocumentKind {
-    OBJECT_ID("Object ID sheet", Dress.SHEET, true, PageSize.A4, PageSize.LETTER),
-    LOAN_SCHEDULE("Loan schedule", Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
-    CONSIGNMENT_SCHEDULE("Consignment schedule", Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
-    PROVENANCE_CERTIFICATE("Certificate of provenance", Dress.SHEET, true, PageSize.A4, PageSize.LETTER),
-    INSURANCE_LIST("Insurance list", Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
-    BENCH_SHEET("Bench sheet", Dress.BENCH, true, PageSize.A4, PageSize.LETTER),
-    ARCHIVE_CARD("Archive card", Dress.CARD, true, PageSize.A6, PageSize.CARD),
-    EXHIBITION_TEXT("Exhibition text", Dress.WALL, true, PageSize.A5, PageSize.A4, PageSize.LETTER);
+public enum DocumentKind implements Coded {
+    OBJECT_ID("object-id", "Object ID sheet", Dress.SHEET, true, PageSize.A4, PageSize.LETTER),
+    LOAN_SCHEDULE("loan-schedule", "Loan schedule", Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
+    CONSIGNMENT_SCHEDULE(
+            "consignment-schedule", "Consignment schedule", Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
+    PROVENANCE_CERTIFICATE(
+            "provenance-certificate", "Certificate of provenance", Dress.SHEET, true, PageSize.A4, PageSize.LETTER),
+    INSURANCE_LIST("insurance-list", "Insurance list", Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
+    BENCH_SHEET("bench-sheet", "Bench sheet", Dress.BENCH, true, PageSize.A4, PageSize.LETTER),
+    ARCHIVE_CARD("archive-card", "Archive card", Dress.CARD, true, PageSize.A6, PageSize.CARD),
+    EXHIBITION_TEXT("exhibition-text", "Exhibition text", Dress.WALL, true, PageSize.A5, PageSize.A4, PageSize.LETTER),
+    /** Of an examination; all others are of pieces. */
+    CONDITION_REPORT("condition-report", "Condition report", Dress.SHEET, true, PageSize.A4, PageSize.LETTER);
 
+    /** Those that are made of pieces alone. */
+    public static final List<DocumentKind> OF_PIECES =
+            Stream.of(values()).filter(kind -> kind != CONDITION_REPORT).toList();
+
+    private final String code;
     private final String word;
     private final Dress dress;
     private final boolean each;
     private final List<PageSize> pages;
 
-    DocumentKind(String word, Dress dress, boolean each, PageSize... pages) {
+    DocumentKind(String code, String word, Dress dress, boolean each, PageSize... pages) {
+        this.code = code;
         this.word = word;
         this.dress = dress;
         this.each = each;
@@ -27,8 +38,9 @@ public enum DocumentKind {
     }
 
     /** As it stands in addresses and records, as in {@code loan-schedule}. */
+    @Override
     public String code() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return code;
     }
 
     public Dress dress() {

@@ -1,5 +1,8 @@
 package tenterbook.label.document;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Clock;
@@ -9,38 +12,31 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.label.StoredSettings;
 import tenterbook.label.document.set.DocumentPaper;
 import tenterbook.ledger.Writing;
 
-/** Issues documents: prints them and keeps their exact words in the ledger, both or neither; and prints them again. */
+/** Issues documents: lays them out, stores their PDF, and then keeps their exact words in the ledger with the name of the file. */
 public final class IssueDocument {
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS").withZone(ZoneOffset.UTC);
-    private static final String PAGE = "page";
-    private static final String DRESS = "dress";
 
     private IssueDocument() {}
 
     /**
-     * Writes one PDF of all drafts to {@code out} and a paper of each to the ledger, in one act.
+     * Stores the PDF of each draft in the archive and a paper of each in the ledger, in one act; then writes one PDF of all to
+     * {@code out}.
      *
      * @param replaces the paper they are printed in place of; empty for none
-     * @param out should be memory: what it got is worth nothing until this returns
      * @throws tenterbook.label.layout.DoesNotFit where words have no room; nothing is kept
      * @throws tenterbook.label.layout.CannotBeSet where a character cannot be set; nothing is kept
      */
     public static List<IssuedPaper> print(
             Archive archive,
             List<DocumentDraft> drafts,
-            PageSize page,
-            Dress dress,
             String replaces,
             Photographs photographs,
             OutputStream out,
@@ -49,20 +45,27 @@ public final class IssueDocument {
             throws IOException {
         Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
         String stamp = "paper-" + STAMP.format(at);
-        // What is printed is what the papers keep, so that a later reprint cannot differ.
+        // What is printed is what the papers keep, so that their words and their file cannot differ.
         List<DocumentText> kept = drafts.stream()
-                .map(draft -> DocumentLines.read(paper(draft, stamp, page, dress, replaces, at)))
+                .map(draft -> DocumentLines.read(paper(draft, stamp, replaces, at)))
                 .toList();
-        DocumentPaper.pdf(kept, page, dress, photographs, out, as(at));
-        return archive.ledger().write(author, act -> {
+        DocumentSettings settings = drafts.get(0).settings();
+        byte[] all = pdf(kept, settings, photographs, at);
+        List<IssuedPaper.Pdf> files = new ArrayList<>();
+        for (DocumentText text : kept) {
+            files.add(archive.papers().store(kept.size() == 1 ? all : pdf(List.of(text), settings, photographs, at)));
+        }
+        List<IssuedPaper> issued = archive.ledger().write(author, act -> {
             List<IssuedPaper> papers = new ArrayList<>();
             for (DocumentDraft draft : drafts) {
                 String id = free(act, stamp, drafts.size() == 1 ? 0 : papers.size() + 1);
-                papers.add(act.create(Kinds.ISSUED_PAPER, paper(draft, id, page, dress, replaces, at))
-                        .record());
+                IssuedPaper paper = paper(draft, id, replaces, at).with(files.get(papers.size()));
+                papers.add(act.create(Kinds.ISSUED_PAPER, paper).record());
             }
             return papers;
         });
+        out.write(all);
+        return issued;
     }
 
     /** Other paper may have been issued in the same moment. */
@@ -75,47 +78,39 @@ public final class IssueDocument {
         }
     }
 
-    /** Whether the paper is a document that can be laid out again from its lines. */
-    public static boolean canBeSetAgain(IssuedPaper paper) {
-        return paper.setting().containsKey(DRESS) && !paper.words().isEmpty();
+    /** Whether the paper is a document kept with its settings, and no label. */
+    public static boolean isDocument(IssuedPaper paper) {
+        return paper.settings().has(DocumentSettings.STORED) && !paper.words().isEmpty();
     }
 
     /**
-     * Lays an issued document out again, from the paper alone and as of the time it was issued.
+     * Lays an issued document out, from the paper alone and as of the time it was issued.
      *
-     * @throws IllegalArgumentException where it keeps no document
+     * @throws IllegalArgumentException where it keeps no document that this program understands
      */
-    public static DocumentText again(IssuedPaper paper, Photographs photographs, OutputStream out) throws IOException {
-        if (!canBeSetAgain(paper)) {
-            throw new IllegalArgumentException(
-                    "The paper %s keeps no document that could be laid out again".formatted(paper.id()));
-        }
-        DocumentText text = DocumentLines.read(paper);
-        DocumentPaper.pdf(
-                List.of(text),
-                kept(PageSize.values(), paper, PAGE),
-                kept(Dress.values(), paper, DRESS),
-                photographs,
-                out,
-                as(paper.issuedAt()));
-        return text;
+    static byte[] laidOut(IssuedPaper paper, Photographs photographs) throws IOException {
+        return pdf(List.of(DocumentLines.read(paper)), DocumentSettings.of(paper), photographs, paper.issuedAt());
     }
 
-    private static Clock as(Instant instant) {
-        return Clock.fixed(instant, ZoneOffset.UTC);
+    private static byte[] pdf(List<DocumentText> texts, DocumentSettings settings, Photographs photographs, Instant at)
+            throws IOException {
+        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+        Clock then = Clock.fixed(at, ZoneOffset.UTC);
+        DocumentPaper.pdf(texts, settings.page(), settings.kind().dress(), photographs, pdf, then);
+        return pdf.toByteArray();
     }
 
-    private static IssuedPaper paper(
-            DocumentDraft draft, String id, PageSize page, Dress dress, String replaces, Instant at) {
+    private static IssuedPaper paper(DocumentDraft draft, String id, String replaces, Instant at) {
         DocumentLines lines = DocumentLines.of(draft.text());
-        Map<String, String> setting = new TreeMap<>(draft.choices());
-        setting.put(PAGE, word(page));
-        setting.put(DRESS, word(dress));
+        ObjectNode settings = JsonNodeFactory.instance.objectNode();
+        settings.set(DocumentSettings.STORED, StoredSettings.json(draft.settings()));
+        if (!draft.origin().equals(DocumentOrigin.NONE)) {
+            settings.set(DocumentOrigin.STORED, StoredSettings.json(draft.origin()));
+        }
         return new IssuedPaper(
                 id,
                 draft.text().kind(),
                 "",
-                word(page),
                 draft.text().template(),
                 List.of(),
                 at,
@@ -127,23 +122,9 @@ public final class IssueDocument {
                                 "",
                                 List.of()))
                         .toList(),
-                setting,
+                settings,
                 lines.words(),
-                1,
-                replaces);
-    }
-
-    private static String word(Enum<?> choice) {
-        return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    private static <E extends Enum<E>> E kept(E[] all, IssuedPaper paper, String choice) {
-        String word = paper.setting().getOrDefault(choice, "");
-        return Stream.of(all)
-                .filter(each -> word(each).equals(word))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "The paper %s cannot be laid out again: its %s is kept as “%s”, which this program does not know. Its words stand on its page."
-                                .formatted(paper.id(), choice, word)));
+                replaces,
+                null);
     }
 }

@@ -58,7 +58,7 @@ public record Verification(
         String number = revision.key().id();
         Optional<Saved<Piece>> now = archive.ledger().find(Kinds.PIECE, number);
         List<IssuedPaper> certificates = Papers.of(archive.ledger(), number).readable().stream()
-                .filter(paper -> code.toString().equals(paper.setting().get("code")))
+                .filter(paper -> code.toString().equals(DocumentOrigin.of(paper).certificateCode()))
                 .toList();
         return new Verification(
                 revision,

@@ -29,8 +29,8 @@ final class CareLabel implements LabelDrawing {
 
     @Override
     public void draw(LabelText text, Ink ink) {
-        double width = text.request().widthMm();
-        double height = text.request().heightMm();
+        double width = text.request().format().widthMm();
+        double height = text.request().format().heightMm();
         double measure = width - 2 * MARGIN;
         Column.SetColumn number = new Column(LabelDrawing.what(text, "number"))
                 .addAll(text.of(Part.NUMBER), NUMBER, 0)

@@ -28,8 +28,8 @@ final class ExhibitionLabel implements LabelDrawing {
 
     @Override
     public void draw(LabelText text, Ink ink) {
-        double width = text.request().widthMm();
-        double height = text.request().heightMm();
+        double width = text.request().format().widthMm();
+        double height = text.request().format().heightMm();
         double measure = width - 2 * MARGIN;
         String where = Stream.concat(text.of(Part.PLACE).stream(), text.of(Part.NUMBER).stream())
                 .collect(Collectors.joining("  ·  "));
@@ -37,7 +37,7 @@ final class ExhibitionLabel implements LabelDrawing {
                 new Column(LabelDrawing.what(text, "foot")).add(where, FOOT, 0).set(ink.setter(), measure, 12);
         double footAt = height - MARGIN + 2 - Mm.of(foot.height());
         double room = footAt - MARGIN - 2;
-        if (text.request().arrangement() == Arrangement.TWO_COLUMNS) {
+        if (text.request().format().arrangement() == Arrangement.TWO_COLUMNS) {
             double first = Math.round((measure - GUTTER) * 0.52);
             Column.SetColumn name =
                     named(new Column(LabelDrawing.what(text, "title")), text).set(ink.setter(), first, room);

@@ -19,9 +19,9 @@ final class HangTag implements LabelDrawing {
 
     @Override
     public void draw(LabelText text, Ink ink) {
-        double width = text.request().widthMm();
-        Arrangement arrangement = text.request().arrangement();
-        if (text.request().laying().holeMark()) {
+        double width = text.request().format().widthMm();
+        Arrangement arrangement = text.request().format().arrangement();
+        if (text.request().finish().holeMark()) {
             ink.circle(width / 2, HOLE_DOWN, HOLE_RADIUS, HAIRLINE, LabelDrawing.tone(HAIR, text));
         }
         ColourBand band = new ColourBand(text);
@@ -35,8 +35,8 @@ final class HangTag implements LabelDrawing {
     }
 
     private static void column(LabelText text, Ink ink, ColourBand band) {
-        double width = text.request().widthMm();
-        double height = text.request().heightMm();
+        double width = text.request().format().widthMm();
+        double height = text.request().format().heightMm();
         double measure = width - 2 * MARGIN;
         double foot = height - MARGIN - Math.max(CODE, band.leastHeight());
         TagText words = new TagText(text, ink, MARGIN, measure);
@@ -55,9 +55,9 @@ final class HangTag implements LabelDrawing {
 
     /** The colours across the tag over the foot; they run off its sides where there is bleed. */
     private static void hem(LabelText text, Ink ink, ColourBand band) {
-        double width = text.request().widthMm();
-        double height = text.request().heightMm();
-        double bleed = text.request().laying().bleedMm();
+        double width = text.request().format().widthMm();
+        double height = text.request().format().heightMm();
+        double bleed = text.request().finish().bleedMm();
         double measure = width - 2 * MARGIN;
         TagText words = new TagText(text, ink, MARGIN, measure);
         double codeWide = code(text, ink, width - MARGIN - CODE);
@@ -77,9 +77,9 @@ final class HangTag implements LabelDrawing {
 
     /** The colours down the left side; they run off it where there is bleed. */
     private static void selvedge(LabelText text, Ink ink, ColourBand band) {
-        double width = text.request().widthMm();
-        double height = text.request().heightMm();
-        double bleed = text.request().laying().bleedMm();
+        double width = text.request().format().widthMm();
+        double height = text.request().format().heightMm();
+        double bleed = text.request().finish().bleedMm();
         double names;
         if (bleed > 0) {
             names = band.selvedge(
@@ -106,7 +106,7 @@ final class HangTag implements LabelDrawing {
             return 0;
         }
         SquareCode code = new SquareCode(text.code());
-        code.draw(ink, x, text.request().heightMm() - MARGIN - CODE, CODE);
+        code.draw(ink, x, text.request().format().heightMm() - MARGIN - CODE, CODE);
         return CODE + code.quietMm(CODE);
     }
 }

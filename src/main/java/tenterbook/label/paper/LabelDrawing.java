@@ -25,7 +25,7 @@ interface LabelDrawing {
     }
 
     static Tone tone(Tone wanted, LabelText text) {
-        return text.request().blackOnly() ? Tone.BLACK : wanted;
+        return text.request().finish().blackOnly() ? Tone.BLACK : wanted;
     }
 
     /** Required lines of one part, in which a share never parts from its fibre at a line's end. */

@@ -17,8 +17,8 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import tenterbook.facts.PieceFacts;
-import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.SheetSize;
 import tenterbook.label.layout.CannotBeSet;
 import tenterbook.label.layout.Face;
@@ -54,7 +54,7 @@ public final class LabelPaper {
      * @throws CancellationException where {@code progress} stops it
      */
     public static void pdf(
-            List<PieceFacts> pieces, LabelRequest request, OutputStream out, Clock clock, Progress progress)
+            List<PieceFacts> pieces, PrintSettings request, OutputStream out, Clock clock, Progress progress)
             throws IOException {
         print(LabelText.of(pieces, request), request, out, clock, progress);
     }
@@ -65,13 +65,13 @@ public final class LabelPaper {
      * @throws IllegalArgumentException for more labels than one file holds
      */
     public static void print(
-            List<LabelText> texts, LabelRequest request, OutputStream out, Clock clock, Progress progress)
+            List<LabelText> texts, PrintSettings request, OutputStream out, Clock clock, Progress progress)
             throws IOException {
         if (texts.isEmpty()) {
             throw new IllegalArgumentException("Printing labels was asked for no piece; choose at least one");
         }
         Sheet sheet = Sheet.of(request);
-        int copies = request.laying().copies();
+        int copies = request.placement().copies();
         count(texts.size(), copies);
         int all = texts.size() * copies;
         try (Paper paper = new Paper(clock)) {
@@ -90,17 +90,17 @@ public final class LabelPaper {
     private static void page(
             Paper paper,
             Sheet sheet,
-            LabelRequest request,
+            PrintSettings request,
             List<Paper.Box> boxes,
             int before,
             List<LabelText> texts,
             Progress progress)
             throws IOException {
-        int copies = request.laying().copies();
+        int copies = request.placement().copies();
         int all = texts.size() * copies;
         Paper.Box trim = sheet.boxes().size() == 1 && sheet.correction().isIdentity() ? boxes.get(0) : null;
         paper.page(sheet.widthMm(), sheet.heightMm(), trim, ink -> {
-            sheet.furnish(ink, boxes, request.laying().cutMarks());
+            sheet.furnish(ink, boxes, request.finish().cutMarks());
             for (int i = 0; i < boxes.size(); i++) {
                 LabelText text = texts.get((before + i) / copies);
                 Paper.Box box = boxes.get(i);
@@ -122,7 +122,7 @@ public final class LabelPaper {
      *
      * @throws IllegalArgumentException where the label has no room on it, or it is begun beyond its last place
      */
-    public static int places(LabelRequest request) {
+    public static int places(PrintSettings request) {
         return Sheet.of(request).boxes().size();
     }
 
@@ -131,13 +131,14 @@ public final class LabelPaper {
      *
      * @throws IllegalArgumentException also where with their copies they are more than one file holds
      */
-    public static int places(LabelRequest request, int pieces) {
-        count(pieces, request.laying().copies());
+    public static int places(PrintSettings request, int pieces) {
+        count(pieces, request.placement().copies());
         return places(request);
     }
 
     /** Why labels cannot be printed though no rule forbids them, by piece; empty where all can. Prints nothing. */
-    public static Map<PieceNumber, String> unprintable(List<LabelText> texts, LabelRequest request) throws IOException {
+    public static Map<PieceNumber, String> unprintable(List<LabelText> texts, PrintSettings request)
+            throws IOException {
         Map<PieceNumber, String> reasons = new LinkedHashMap<>();
         Sheet sheet = Sheet.of(request.on(SheetSize.SINGLE));
         Paper.Box box = sheet.boxes().get(0);
@@ -167,7 +168,7 @@ public final class LabelPaper {
         LabelDrawing.of(text).draw(text, ink);
     }
 
-    private static String title(List<LabelText> texts, LabelRequest request) {
+    private static String title(List<LabelText> texts, PrintSettings request) {
         String kind = request.kind().toString();
         String capital = kind.substring(0, 1).toUpperCase(Locale.ROOT) + kind.substring(1);
         return texts.size() == 1
@@ -180,16 +181,16 @@ public final class LabelPaper {
      *
      * @param dpi dots per inch, 36 to 1200
      */
-    public static byte[] png(PieceFacts facts, LabelRequest request, double dpi) throws IOException {
+    public static byte[] png(PieceFacts facts, PrintSettings request, double dpi) throws IOException {
         return picture(facts, request, dpi, false);
     }
 
     /** A picture of the label alone, cut as it will be, PNG. */
-    public static byte[] face(PieceFacts facts, LabelRequest request, double dpi) throws IOException {
-        return picture(facts, request.on(SheetSize.SINGLE).laid(request.laying().times(1)), dpi, true);
+    public static byte[] face(PieceFacts facts, PrintSettings request, double dpi) throws IOException {
+        return picture(facts, request.on(SheetSize.SINGLE).times(1), dpi, true);
     }
 
-    private static byte[] picture(PieceFacts facts, LabelRequest request, double dpi, boolean cut) throws IOException {
+    private static byte[] picture(PieceFacts facts, PrintSettings request, double dpi, boolean cut) throws IOException {
         if (!(dpi >= 36 && dpi <= 1200)) {
             throw new IllegalArgumentException("A picture of a label has 36 to 1200 dots per inch; found " + dpi);
         }

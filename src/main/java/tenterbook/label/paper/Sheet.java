@@ -4,7 +4,7 @@ import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
 import tenterbook.archive.LabelSheet;
-import tenterbook.label.LabelRequest;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.SheetSize;
 import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Paper.Box;
@@ -41,8 +41,8 @@ record Sheet(
     private static final Tone MARKS = new Tone(110, 110, 110);
 
     /** @throws IllegalArgumentException if not one label has room on the paper */
-    static Sheet of(LabelRequest request) {
-        Sheet sheet = switch (request.sheet()) {
+    static Sheet of(PrintSettings request) {
+        Sheet sheet = switch (request.placement().sheet()) {
             case SINGLE -> single(request);
             case A4, LETTER -> cut(request);
             case ROLL -> roll(request);
@@ -55,51 +55,52 @@ record Sheet(
         return sheet;
     }
 
-    private static Sheet single(LabelRequest request) {
-        double edge = EDGE + request.laying().bleedMm();
-        double w = request.widthMm();
-        double h = request.heightMm();
+    private static Sheet single(PrintSettings request) {
+        double edge = EDGE + request.finish().bleedMm();
+        double w = request.format().widthMm();
+        double h = request.format().heightMm();
         double width = Math.max(w, TestBar.LENGTH + 4) + 2 * edge;
         Box box = new Box((width - w) / 2, edge, w, h);
         return plain(request, width, edge + h + edge + BAR_ROOM, List.of(box), 0, false, true);
     }
 
     private static Sheet plain(
-            LabelRequest request,
+            PrintSettings request,
             double width,
             double height,
             List<Box> boxes,
             int first,
             boolean turned,
             boolean marked) {
-        double bleed = marked ? request.laying().bleedMm() : 0;
+        double bleed = marked ? request.finish().bleedMm() : 0;
         return new Sheet(width, height, List.copyOf(boxes), first, turned, marked, bleed, new AffineTransform());
     }
 
-    private static Sheet cut(LabelRequest request) {
-        SheetSize size = request.sheet();
+    private static Sheet cut(PrintSettings request) {
+        SheetSize size = request.placement().sheet();
         Sheet upright = filled(request, size.widthMm(), size.heightMm());
         Sheet across = filled(request, size.heightMm(), size.widthMm());
         Sheet better = across.boxes.size() > upright.boxes.size() ? across : upright;
         if (better.boxes.isEmpty()) {
             throw new IllegalArgumentException(
                     "A label of %.0f by %.0f mm has no room on %s with its margins and test bar; take a page of its own"
-                            .formatted(request.widthMm(), request.heightMm(), size));
+                            .formatted(
+                                    request.format().widthMm(), request.format().heightMm(), size));
         }
         return better;
     }
 
-    private static Sheet filled(LabelRequest request, double pageWidth, double pageHeight) {
-        double w = request.widthMm();
-        double h = request.heightMm();
-        double gutter = GUTTER + 2 * request.laying().bleedMm();
-        double edge = EDGE + request.laying().bleedMm();
+    private static Sheet filled(PrintSettings request, double pageWidth, double pageHeight) {
+        double w = request.format().widthMm();
+        double h = request.format().heightMm();
+        double gutter = GUTTER + 2 * request.finish().bleedMm();
+        double edge = EDGE + request.finish().bleedMm();
         int columns = (int) ((pageWidth - 2 * edge + gutter) / (w + gutter));
         int rows = (int) ((pageHeight - 2 * edge - BAR_ROOM + gutter) / (h + gutter));
         double left = (pageWidth - columns * w - (columns - 1) * gutter) / 2;
         double top = (pageHeight - BAR_ROOM - rows * h - (rows - 1) * gutter) / 2;
         List<Box> boxes = grid(columns, rows, left, top, w, h, gutter, gutter);
-        return plain(request, pageWidth, pageHeight, boxes, request.laying().from() - 1, false, true);
+        return plain(request, pageWidth, pageHeight, boxes, request.placement().from() - 1, false, true);
     }
 
     private static List<Box> grid(
@@ -114,10 +115,10 @@ record Sheet(
     }
 
     /** Upright where its width allows, else on its side. */
-    private static Sheet roll(LabelRequest request) {
-        double roll = request.laying().rollMm();
-        double w = request.widthMm();
-        double h = request.heightMm();
+    private static Sheet roll(PrintSettings request) {
+        double roll = request.placement().rollMm();
+        double w = request.format().widthMm();
+        double h = request.format().heightMm();
         boolean turned = w + 2 * ROLL_SIDE > roll;
         double across = turned ? h : w;
         double along = turned ? w : h;
@@ -130,8 +131,8 @@ record Sheet(
         return plain(request, roll, along + 2 * ROLL_FEED, List.of(box), 0, turned, false);
     }
 
-    private static Sheet own(LabelRequest request) {
-        LabelSheet own = request.laying().own();
+    private static Sheet own(PrintSettings request) {
+        LabelSheet own = request.placement().own();
         double height = own.roll() ? own.topMm() * 2 + own.labelHeightMm() : own.heightMm();
         List<Box> boxes = grid(
                 own.columns(),
@@ -146,7 +147,7 @@ record Sheet(
                 own.widthMm(),
                 height,
                 List.copyOf(boxes),
-                request.laying().from() - 1,
+                request.placement().from() - 1,
                 false,
                 false,
                 0,

@@ -29,8 +29,8 @@ final class StoreTag implements LabelDrawing {
 
     @Override
     public void draw(LabelText text, Ink ink) {
-        double width = text.request().widthMm();
-        double height = text.request().heightMm();
+        double width = text.request().format().widthMm();
+        double height = text.request().format().heightMm();
         double side = Math.min(MOST_CODE, height - 2 * MARGIN);
         SquareCode code = new SquareCode(text.code());
         double quiet = code.quietMm(side);

@@ -22,7 +22,7 @@ final class Swatch {
     /** @param index which of the piece's colours, from 0 */
     static void draw(Ink ink, LabelText text, int index, double x, double y, double width, double height) {
         PieceColour colour = text.colours().get(index);
-        if (!text.request().blackOnly()) {
+        if (!text.request().finish().blackOnly()) {
             Srgb screen = colour.colour().srgb();
             ink.rectangle(x, y, width, height, new Tone(screen.red(), screen.green(), screen.blue()));
             return;

@@ -113,7 +113,10 @@ final class TagText {
         Column.SetColumn number = new Column(LabelDrawing.what(text, "number"))
                 .addAll(text.of(Part.NUMBER), NUMBER, 0)
                 .set(ink.setter(), measure - priceWidth - 2, Mm.of(NUMBER.leading()));
-        ink.text(number.lines().get(0).line(), left, baseline, LabelDrawing.tone(LabelDrawing.QUIET, text));
+        // A paper from before may have been kept without a line for its number.
+        number.lines().stream()
+                .limit(1)
+                .forEach(line -> ink.text(line.line(), left, baseline, LabelDrawing.tone(LabelDrawing.QUIET, text)));
     }
 
     void rule(double y) {

@@ -1,17 +1,29 @@
 package tenterbook.label.rule;
 
 import java.util.Currency;
+import tenterbook.label.Coded;
 
 /** Where a piece is to be sold. A further market is a constant here, a rule table and, where it has its own, fibre names. */
-public enum Market {
-    US,
-    EU,
+public enum Market implements Coded {
+    US("us"),
+    EU("eu"),
     /** Great Britain. */
-    UK,
+    UK("uk"),
     /** Northern Ireland. */
-    NI,
-    CA,
-    JP;
+    NI("ni"),
+    CA("ca"),
+    JP("jp");
+
+    private final String code;
+
+    Market(String code) {
+        this.code = code;
+    }
+
+    @Override
+    public String code() {
+        return code;
+    }
 
     /** Where a studio that counts in this currency most likely sells; a guess that only orders what is offered. */
     public static Market of(Currency currency) {

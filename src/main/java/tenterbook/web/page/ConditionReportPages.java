@@ -6,12 +6,12 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.Papers;
 import tenterbook.label.document.DocumentDraft;
-import tenterbook.label.document.Dress;
+import tenterbook.label.document.DocumentKind;
+import tenterbook.label.document.DocumentOrigin;
 import tenterbook.label.document.IssueDocument;
 import tenterbook.label.document.PageSize;
 import tenterbook.label.document.Photographs;
@@ -34,7 +34,7 @@ public final class ConditionReportPages {
     }
 
     public void routes(RoutesConfig routes) {
-        routes.get("/examinations/{id}/report", ctx -> show(ctx, ""));
+        routes.get("/examinations/{id}/report", ctx -> show(ctx, ctx.queryParamMap(), ""));
         routes.get("/examinations/{id}/report/{page}.png", this::picture);
         routes.post("/examinations/{id}/report", this::issue);
     }
@@ -55,7 +55,8 @@ public final class ConditionReportPages {
             List<IssuedPaper> issued) {
         /** The version of the examination that a paper was printed from. */
         public String version(IssuedPaper paper) {
-            return paper.setting().getOrDefault(ConditionReport.VERSION, "not kept");
+            Integer version = DocumentOrigin.of(paper).examinationVersion();
+            return version == null ? "not kept" : version.toString();
         }
     }
 
@@ -67,36 +68,42 @@ public final class ConditionReportPages {
                 .orElseThrow(() -> new NotHere("examination “" + id + "”"));
     }
 
-    private DocumentDraft draft(Saved<Examination> saved) {
+    private DocumentDraft draft(Saved<Examination> saved, Map<String, List<String>> parameters) {
         Saved<Piece> piece = site.archive()
                 .ledger()
                 .find(Kinds.PIECE, saved.record().piece().value())
                 .orElseThrow(() -> new NotHere("piece “" + saved.record().piece() + "”"));
-        return ConditionReport.of(site.archive(), saved, piece);
+        return ConditionReport.of(
+                site.archive(),
+                saved,
+                piece,
+                new DocumentChoices(parameters)
+                        .settings(DocumentKind.CONDITION_REPORT)
+                        .page());
     }
 
-    private static PageSize sheet(String word) {
-        return "letter".equals(word) ? PageSize.LETTER : PageSize.A4;
-    }
-
-    private int set(DocumentDraft draft, PageSize sheet, ByteArrayOutputStream out) throws IOException {
+    private int set(DocumentDraft draft, ByteArrayOutputStream out) throws IOException {
         return DocumentPaper.pdf(
-                List.of(draft.text()), sheet, Dress.SHEET, Photographs.of(site.previews()), out, site.clock());
+                List.of(draft.text()),
+                draft.settings().page(),
+                draft.settings().kind().dress(),
+                Photographs.of(site.previews()),
+                out,
+                site.clock());
     }
 
-    private void show(Context ctx, String said) throws IOException {
+    private void show(Context ctx, Map<String, List<String>> parameters, String said) throws IOException {
         Saved<Examination> saved = saved(ctx);
-        String word = Optional.ofNullable(ctx.queryParam("sheet"))
-                .orElse(Optional.ofNullable(ctx.formParam("sheet")).orElse(""));
-        DocumentDraft draft = draft(saved);
+        DocumentDraft draft = draft(saved, parameters);
         String problem = said;
         int pages = 0;
         try {
-            pages = set(draft, sheet(word), new ByteArrayOutputStream());
+            pages = set(draft, new ByteArrayOutputStream());
         } catch (IllegalArgumentException e) {
             problem = problem.isEmpty() ? e.getMessage() : problem;
         }
-        View view = new View(saved, sheet(word), problem, pages, draft.text().words(), before(saved.record()));
+        View view = new View(
+                saved, draft.settings().page(), problem, pages, draft.text().words(), before(saved.record()));
         Html.show(
                 ctx,
                 "condition-report",
@@ -109,14 +116,15 @@ public final class ConditionReportPages {
 
     private List<IssuedPaper> before(Examination examination) {
         return Papers.of(site.archive().ledger(), examination.piece().value()).readable().stream()
-                .filter(paper -> examination.id().value().equals(paper.setting().get(ConditionReport.EXAMINATION)))
+                .filter(paper ->
+                        examination.id().value().equals(DocumentOrigin.of(paper).examination()))
                 .toList();
     }
 
     private void picture(Context ctx) throws IOException {
         String page = ctx.pathParam("page");
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        int pages = set(draft(saved(ctx)), sheet(ctx.queryParam("sheet")), pdf);
+        int pages = set(draft(saved(ctx), ctx.queryParamMap()), pdf);
         if (!page.matches("\\d{1,4}") || Integer.parseInt(page) < 1 || Integer.parseInt(page) > pages) {
             throw new NotHere("page " + page + " of that report");
         }
@@ -127,27 +135,22 @@ public final class ConditionReportPages {
 
     /** Prints, and keeps what was printed: the paper is in the ledger before the PDF is sent. */
     private void issue(Context ctx) throws IOException {
-        DocumentDraft draft = draft(saved(ctx));
+        DocumentDraft draft = draft(saved(ctx), ctx.formParamMap());
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         try {
             IssuedPaper paper = IssueDocument.print(
                             site.archive(),
                             List.of(draft),
-                            sheet(ctx.formParam("sheet")),
-                            Dress.SHEET,
                             "",
                             Photographs.of(site.previews()),
                             pdf,
                             site.clock(),
                             site.author())
                     .get(0);
-            ctx.contentType("application/pdf");
-            ctx.header("Cache-Control", "no-store");
-            ctx.header("Content-Disposition", "inline; filename=\"" + paper.kind() + "-" + paper.id() + ".pdf\"");
-            ctx.result(pdf.toByteArray());
+            IssuedPages.send(ctx, pdf.toByteArray(), paper);
         } catch (IllegalArgumentException e) {
             ctx.status(422);
-            show(ctx, "Nothing was issued: " + e.getMessage());
+            show(ctx, ctx.formParamMap(), "Nothing was issued: " + e.getMessage());
         }
     }
 }

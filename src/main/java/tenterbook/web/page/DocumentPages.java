@@ -4,24 +4,21 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.Papers;
 import tenterbook.label.document.DocumentDraft;
 import tenterbook.label.document.DocumentKind;
 import tenterbook.label.document.DocumentLines;
-import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.label.document.IssueDocument;
 import tenterbook.label.document.PageSize;
+import tenterbook.label.document.PaperPdf;
 import tenterbook.label.document.Photographs;
 import tenterbook.label.document.kind.Composition;
 import tenterbook.label.document.set.DocumentPaper;
@@ -33,7 +30,7 @@ import tenterbook.web.NotHere;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 
-/** Documents: choosing, a preview of the first page and the words, the PDF, and papers issued before laid out again. */
+/** Documents: choosing, a preview of the first page and the words, the PDF, and papers issued before. */
 public final class DocumentPages {
     /** As many pieces as a list is read with patience; each is set with its photographs while one waits. */
     private static final int MOST = 200;
@@ -42,10 +39,6 @@ public final class DocumentPages {
     private static final int TRIED = 10;
 
     private static final double PREVIEW_DPI = 90;
-
-    private static final Set<String> OURS = Set.of(
-            "kind", "sheet", "party", "contact", "from", "until", "insurer", "terms", "text", "valued", "named",
-            "buyers", "chosen");
 
     private final Site site;
 
@@ -97,14 +90,14 @@ public final class DocumentPages {
     }
 
     private void show(Context ctx, Map<String, List<String>> parameters, String said) throws IOException {
-        List<String> asked = ChosenPieces.numbers(site, parameters, OURS, MOST);
+        List<String> asked = ChosenPieces.numbers(site, parameters, DocumentChoices.NAMES, MOST);
         ChosenPieces.Looked looked =
                 ChosenPieces.look(site, asked.stream().limit(MOST).toList());
         List<Saved<Piece>> pieces = looked.pieces();
         if (!looked.unknown().isEmpty()) {
             ctx.status(422);
         }
-        DocumentRequest request = request(parameters);
+        DocumentSettings settings = new DocumentChoices(parameters).settings();
         String numbers =
                 pieces.stream().map(piece -> piece.record().number().value()).collect(Collectors.joining(", "));
         String problem = asked.size() > MOST
@@ -114,8 +107,8 @@ public final class DocumentPages {
         List<DocumentDraft> drafts = List.of();
         if (!pieces.isEmpty()) {
             try {
-                drafts = Composition.of(site.archive(), pieces, request);
-                set(drafts.stream().limit(TRIED).toList(), request);
+                drafts = Composition.of(site.archive(), pieces, settings, site.today());
+                set(drafts.stream().limit(TRIED).toList(), settings);
             } catch (IllegalArgumentException e) {
                 possible = false;
                 problem = problem.isEmpty() ? e.getMessage() : problem;
@@ -123,8 +116,8 @@ public final class DocumentPages {
         }
         View view = new View(
                 Form.of(parameters),
-                request.kind(),
-                request.page(),
+                settings.kind(),
+                settings.page(),
                 numbers,
                 pieces.size(),
                 problem,
@@ -137,12 +130,12 @@ public final class DocumentPages {
         Html.show(ctx, "documents", Map.of("page", site.page(ctx, "Documents", "print"), "view", view));
     }
 
-    private byte[] set(List<DocumentDraft> drafts, DocumentRequest request) throws IOException {
+    private byte[] set(List<DocumentDraft> drafts, DocumentSettings settings) throws IOException {
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         DocumentPaper.pdf(
                 drafts.stream().map(DocumentDraft::text).toList(),
-                request.page(),
-                request.kind().dress(),
+                settings.page(),
+                settings.kind().dress(),
                 photographs(),
                 pdf,
                 site.clock());
@@ -151,36 +144,6 @@ public final class DocumentPages {
 
     private Photographs photographs() {
         return Photographs.of(site.previews());
-    }
-
-    private DocumentRequest request(Map<String, List<String>> parameters) {
-        DocumentKind kind = Stream.of(DocumentKind.values())
-                .filter(each -> each.code().equals(one(parameters, "kind")))
-                .findFirst()
-                .orElse(DocumentKind.OBJECT_ID);
-        PageSize page = kind.pages().stream()
-                .filter(each -> each.name().equalsIgnoreCase(one(parameters, "sheet")))
-                .findFirst()
-                .orElse(null);
-        return new DocumentRequest(
-                kind,
-                page,
-                one(parameters, "party"),
-                !one(parameters, "contact").isEmpty(),
-                one(parameters, "from"),
-                one(parameters, "until"),
-                one(parameters, "insurer"),
-                one(parameters, "terms"),
-                one(parameters, "text"),
-                !one(parameters, "valued").isEmpty(),
-                !one(parameters, "named").isEmpty(),
-                !one(parameters, "buyers").isEmpty(),
-                site.today());
-    }
-
-    private static String one(Map<String, List<String>> parameters, String name) {
-        List<String> values = parameters.getOrDefault(name, List.of());
-        return values.isEmpty() ? "" : values.get(0);
     }
 
     private List<String> parties() {
@@ -193,38 +156,30 @@ public final class DocumentPages {
 
     /** The first page needs the first piece alone, unless all stand in one document. */
     private String preview(Map<String, List<String>> parameters, List<Saved<Piece>> pieces) {
-        DocumentRequest request = request(parameters);
+        DocumentSettings settings = new DocumentChoices(parameters).settings();
         String numbers = pieces.stream()
-                .limit(request.kind().each() ? 1 : MOST)
+                .limit(settings.kind().each() ? 1 : MOST)
                 .map(piece -> piece.record().number().value())
                 .collect(Collectors.joining(","));
-        return "/documents/preview.png?pieces=" + encode(numbers)
-                + OURS.stream()
-                        .sorted()
-                        .filter(name -> !one(parameters, name).isEmpty())
-                        .map(name -> "&" + name + "=" + encode(one(parameters, name)))
-                        .collect(Collectors.joining());
-    }
-
-    private static String encode(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+        return "/documents/preview.png?pieces=" + PrintPages.encode(numbers) + new DocumentChoices(parameters).query();
     }
 
     private void preview(Context ctx) throws IOException {
         Map<String, List<String>> parameters = ctx.queryParamMap();
-        DocumentRequest request = request(parameters);
-        List<Saved<Piece>> pieces = ChosenPieces.saved(site, ChosenPieces.numbers(site, parameters, OURS, MOST));
-        byte[] pdf = set(Composition.of(site.archive(), pieces, request), request);
+        DocumentSettings settings = new DocumentChoices(parameters).settings();
+        List<Saved<Piece>> pieces =
+                ChosenPieces.saved(site, ChosenPieces.numbers(site, parameters, DocumentChoices.NAMES, MOST));
+        byte[] pdf = set(Composition.of(site.archive(), pieces, settings, site.today()), settings);
         ctx.contentType("image/png");
         ctx.header("Cache-Control", "no-store");
-        ctx.result(DocumentPaper.png(pdf, 1, request.page().widthMm() < 160 ? PREVIEW_DPI * 1.4 : PREVIEW_DPI));
+        ctx.result(DocumentPaper.png(pdf, 1, settings.page().widthMm() < 160 ? PREVIEW_DPI * 1.4 : PREVIEW_DPI));
     }
 
-    /** Prints, and keeps what was printed: the papers are in the ledger before the PDF is sent. */
+    /** Prints, and keeps what was printed: the PDF and the papers are in the archive before it is sent. */
     private void issue(Context ctx) throws IOException {
         Map<String, List<String>> parameters = ctx.formParamMap();
-        DocumentRequest request = request(parameters);
-        List<String> numbers = ChosenPieces.numbers(site, parameters, OURS, MOST);
+        DocumentSettings settings = new DocumentChoices(parameters).settings();
+        List<String> numbers = ChosenPieces.numbers(site, parameters, DocumentChoices.NAMES, MOST);
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         try {
             if (numbers.size() > MOST) {
@@ -234,29 +189,14 @@ public final class DocumentPages {
             if (!looked.unknown().isEmpty()) {
                 throw new IllegalArgumentException(looked.trouble());
             }
-            List<DocumentDraft> drafts = Composition.of(site.archive(), looked.pieces(), request);
-            List<IssuedPaper> papers = IssueDocument.print(
-                    site.archive(),
-                    drafts,
-                    request.page(),
-                    request.kind().dress(),
-                    "",
-                    photographs(),
-                    pdf,
-                    site.clock(),
-                    site.author());
-            send(ctx, pdf, papers.get(0));
+            List<DocumentDraft> drafts = Composition.of(site.archive(), looked.pieces(), settings, site.today());
+            List<IssuedPaper> papers =
+                    IssueDocument.print(site.archive(), drafts, "", photographs(), pdf, site.clock(), site.author());
+            IssuedPages.send(ctx, pdf.toByteArray(), papers.get(0));
         } catch (IllegalArgumentException e) {
             ctx.status(422);
             show(ctx, parameters, "Nothing was issued: " + e.getMessage());
         }
-    }
-
-    private static void send(Context ctx, ByteArrayOutputStream pdf, IssuedPaper paper) {
-        ctx.contentType("application/pdf");
-        ctx.header("Cache-Control", "no-store");
-        ctx.header("Content-Disposition", "inline; filename=\"" + paper.kind() + "-" + paper.id() + ".pdf\"");
-        ctx.result(pdf.toByteArray());
     }
 
     private List<IssuedPaper> before(List<Saved<Piece>> pieces) {
@@ -266,7 +206,7 @@ public final class DocumentPages {
                         site.archive().ledger(), piece.record().number().value()))
                 .flatMap(papers -> papers.readable().stream())
                 .distinct()
-                .filter(IssueDocument::canBeSetAgain)
+                .filter(IssueDocument::isDocument)
                 .sorted(java.util.Comparator.comparing(IssuedPaper::issuedAt).reversed())
                 .limit(10)
                 .toList();
@@ -278,7 +218,7 @@ public final class DocumentPages {
                 .ledger()
                 .find(Kinds.ISSUED_PAPER, id)
                 .map(Saved::record)
-                .filter(IssueDocument::canBeSetAgain)
+                .filter(IssueDocument::isDocument)
                 .orElseThrow(() -> new NotHere("issued document “" + id + "”"));
     }
 
@@ -296,6 +236,7 @@ public final class DocumentPages {
                                 .orElse(true)));
         String title;
         List<String> words;
+        boolean erased = PaperPdf.erased(site.archive(), paper);
         String trouble = "";
         try {
             DocumentText text = DocumentLines.read(paper);
@@ -304,7 +245,7 @@ public final class DocumentPages {
         } catch (IllegalArgumentException e) {
             title = paper.id();
             words = DocumentLines.bare(paper);
-            trouble = e.getMessage();
+            trouble = paper.pdf() == null ? e.getMessage() : "";
         }
         Html.show(
                 ctx,
@@ -321,13 +262,13 @@ public final class DocumentPages {
                         "trouble",
                         trouble,
                         "changed",
-                        changed));
+                        changed,
+                        "erased",
+                        erased));
     }
 
     private void again(Context ctx) throws IOException {
         IssuedPaper paper = paper(ctx);
-        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        IssueDocument.again(paper, photographs(), pdf);
-        send(ctx, pdf, paper);
+        IssuedPages.send(ctx, PaperPdf.of(site.archive(), paper, photographs()), paper);
     }
 }

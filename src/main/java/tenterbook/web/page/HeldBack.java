@@ -7,8 +7,8 @@ import java.util.Locale;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
 import tenterbook.label.LabelBlocked;
-import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.paper.LabelPaper;
 import tenterbook.label.rule.Refusal;
 import tenterbook.piece.Piece;
@@ -55,7 +55,7 @@ public final class HeldBack {
     }
 
     /** @param seek whether a larger size is looked for */
-    static Label unprintable(Site site, Piece piece, String reason, LabelRequest request, boolean seek)
+    static Label unprintable(Site site, Piece piece, String reason, PrintSettings request, boolean seek)
             throws IOException {
         String number = piece.number().value();
         List<Reason> reasons = new ArrayList<>();
@@ -66,13 +66,18 @@ public final class HeldBack {
     }
 
     /** As in ' It fits 150 by 110 mm.'; empty where none of the sizes tried holds it. */
-    private static String higher(Site site, Piece piece, LabelRequest request) throws IOException {
+    private static String higher(Site site, Piece piece, PrintSettings request) throws IOException {
         for (double more : HIGHER_MM) {
             try {
-                LabelRequest larger = request.sized(request.widthMm(), request.heightMm() + more);
+                PrintSettings larger = request.sized(
+                        request.format().widthMm(), request.format().heightMm() + more);
                 LabelText text = LabelText.of(PieceReader.of(site.archive(), piece), larger);
                 if (LabelPaper.unprintable(List.of(text), larger).isEmpty()) {
-                    return String.format(Locale.ROOT, " It fits %.0f by %.0f mm.", larger.widthMm(), larger.heightMm());
+                    return String.format(
+                            Locale.ROOT,
+                            " It fits %.0f by %.0f mm.",
+                            larger.format().widthMm(),
+                            larger.format().heightMm());
                 }
             } catch (IllegalArgumentException tooLarge) {
                 return "";

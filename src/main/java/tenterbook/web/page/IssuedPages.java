@@ -12,10 +12,11 @@ import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.facts.PieceReader;
 import tenterbook.label.Issue;
-import tenterbook.label.LabelRequest;
-import tenterbook.label.Laying;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.Today;
 import tenterbook.label.document.IssueDocument;
+import tenterbook.label.document.PaperPdf;
+import tenterbook.label.document.Photographs;
 import tenterbook.ledger.Progress;
 import tenterbook.piece.Piece;
 import tenterbook.web.Html;
@@ -46,15 +47,17 @@ public final class IssuedPages {
      * @param pieces those in doubt first, at most {@value #MOST_SHOWN}
      * @param numbers every piece, with commas
      * @param replacedBy the papers that were issued in its place
+     * @param erased whether a person was taken out of it, so that its PDF is gone
      */
     public record View(
             IssuedPaper paper,
-            LabelRequest request,
+            PrintSettings request,
             Map<String, String> choices,
             List<PaperView> pieces,
             String numbers,
             int inDoubt,
-            List<IssuedPaper> replacedBy) {}
+            List<IssuedPaper> replacedBy,
+            boolean erased) {}
 
     private void show(Context ctx) throws IOException {
         String id = ctx.pathParam("id");
@@ -65,16 +68,16 @@ public final class IssuedPages {
                 .find(Kinds.ISSUED_PAPER, name)
                 .orElseThrow(() -> new NotHere("issued paper “" + name + "”"))
                 .record();
-        if (IssueDocument.canBeSetAgain(paper)) {
+        if (IssueDocument.isDocument(paper)) {
             ctx.redirect("/documents/issued/" + name + (pdf ? "/pdf" : ""));
             return;
         }
         if (pdf) {
-            reprint(ctx, paper);
+            send(ctx, paper);
             return;
         }
         List<PaperView> pieces = pieces(paper);
-        LabelRequest request = Issue.request(paper).orElse(null);
+        PrintSettings request = PrintSettings.of(paper).orElse(null);
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, "Printed on " + paper.issuedAt(), "print"));
         values.put(
@@ -90,7 +93,8 @@ public final class IssuedPages {
                                         .map(issued -> issued.piece().value())
                                         .toList()),
                         (int) pieces.stream().filter(PaperView::inDoubt).count(),
-                        replacedBy(paper)));
+                        replacedBy(paper),
+                        PaperPdf.erased(site.archive(), paper)));
         Html.show(ctx, "issued", values);
     }
 
@@ -130,17 +134,22 @@ public final class IssuedPages {
                 .toList();
     }
 
-    private void reprint(Context ctx, IssuedPaper paper) throws IOException {
-        LabelRequest request = Issue.request(paper).orElse(null);
-        Laying laying = null;
-        if (request != null && (ctx.queryParam("copies") != null || ctx.queryParam("from") != null)) {
-            laying = request.laying()
-                    .times(whole(ctx, "copies", request.laying().copies()))
-                    .startingAt(whole(ctx, "from", 1));
+    /** The stored file; other copies or another place to begin at are laid out anew. */
+    private void send(Context ctx, IssuedPaper paper) throws IOException {
+        PaperPdf.refuseErased(site.archive(), paper);
+        PrintSettings settings = PrintSettings.of(paper).orElse(null);
+        if (settings != null) {
+            PrintSettings asked = settings.times(
+                            whole(ctx, "copies", settings.placement().copies()))
+                    .startingAt(whole(ctx, "from", settings.placement().from()));
+            if (!asked.equals(settings)) {
+                ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+                Issue.reprint(paper, asked, pdf, Progress.UNWATCHED);
+                send(ctx, pdf.toByteArray(), paper);
+                return;
+            }
         }
-        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        Issue.reprint(paper, laying, pdf, Progress.UNWATCHED);
-        send(ctx, pdf, paper);
+        send(ctx, PaperPdf.of(site.archive(), paper, Photographs.of(site.previews())), paper);
     }
 
     private static int whole(Context ctx, String name, int absent) {
@@ -155,10 +164,10 @@ public final class IssuedPages {
         return Integer.parseInt(text.strip());
     }
 
-    static void send(Context ctx, ByteArrayOutputStream pdf, IssuedPaper paper) {
+    static void send(Context ctx, byte[] pdf, IssuedPaper paper) {
         ctx.contentType("application/pdf");
         ctx.header("Cache-Control", "no-store");
         ctx.header("Content-Disposition", "inline; filename=\"" + paper.kind() + "-" + paper.id() + ".pdf\"");
-        ctx.result(pdf.toByteArray());
+        ctx.result(pdf);
     }
 }

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import tenterbook.facts.PieceReader;
 import tenterbook.label.CareFacts;
-import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.care.CareSymbols;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
@@ -33,8 +33,8 @@ final class LabelQuestions {
     }
 
     /** Why no care symbol can be drawn for the first piece, row by row; empty where one can, or none is asked for. */
-    static List<String> noSymbols(Site site, List<Saved<Piece>> pieces, LabelRequest request) {
-        if (pieces.isEmpty() || !request.careSymbols()) {
+    static List<String> noSymbols(Site site, List<Saved<Piece>> pieces, PrintSettings request) {
+        if (pieces.isEmpty() || !request.content().careSymbols()) {
             return List.of();
         }
         CareSymbols symbols = CareSymbols.of(

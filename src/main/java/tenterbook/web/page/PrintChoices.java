@@ -7,14 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.LabelSheet;
 import tenterbook.label.Arrangement;
-import tenterbook.label.Issue;
+import tenterbook.label.Coded;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
-import tenterbook.label.Laying;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.SheetSize;
 import tenterbook.label.rule.Market;
 import tenterbook.ledger.Saved;
@@ -75,14 +73,16 @@ final class PrintChoices {
         return named(Market.values(), "market").orElse(Market.of(site.currency()));
     }
 
-    private <E extends Enum<E>> Optional<E> named(E[] all, String name) {
-        return Stream.of(all)
-                .filter(each -> Issue.word(each).equals(asked.getOrDefault(name, "")))
-                .findFirst();
+    private <E extends Coded> Optional<E> named(E[] all, String name) {
+        return Coded.find(all, asked.getOrDefault(name, ""));
     }
 
-    /** @throws IllegalArgumentException for a choice that cannot be, with a sentence for the person who made it */
-    LabelRequest request(Site site) {
+    /**
+     * The one place where parameters become settings.
+     *
+     * @throws IllegalArgumentException for a choice that cannot be, with a sentence for the person who made it
+     */
+    PrintSettings request(Site site) {
         LabelKind kind = kind();
         Optional<LabelSheet> own = own(site);
         SheetSize sheet = own.isPresent()
@@ -90,29 +90,27 @@ final class PrintChoices {
                 : named(SheetSize.values(), "sheet")
                         .filter(s -> s != SheetSize.OWN)
                         .orElse(SheetSize.SINGLE);
-        Laying laying = new Laying(
-                own.orElse(null),
-                number("roll", "width of the roll", Laying.USUAL.rollMm()),
-                (int) number("from", "place to begin at", 1),
-                (int) number("copies", "number of copies", 1),
-                !flag("nomarks"),
-                !flag("nohole"),
-                number("bleed", "bleed", 0));
-        Arrangement arrangement = named(Arrangement.values(), "arrangement")
-                .filter(kind.arrangements()::contains)
-                .orElse(null);
-        return new LabelRequest(
+        return new PrintSettings(
                 kind,
                 market(site),
-                sheet,
-                own.map(LabelSheet::labelWidthMm).orElseGet(() -> number("wide", "width", kind.widthMm())),
-                own.map(LabelSheet::labelHeightMm).orElseGet(() -> number("high", "height", kind.heightMm())),
-                flag("showprice"),
-                flag("black") || sheet == SheetSize.ROLL,
-                !flag("bare"),
-                flag("symbols"),
-                arrangement,
-                laying);
+                new PrintSettings.Format(
+                        own.map(LabelSheet::labelWidthMm).orElseGet(() -> number("wide", "width", kind.widthMm())),
+                        own.map(LabelSheet::labelHeightMm).orElseGet(() -> number("high", "height", kind.heightMm())),
+                        named(Arrangement.values(), "arrangement")
+                                .filter(kind.arrangements()::contains)
+                                .orElse(null)),
+                new PrintSettings.Content(flag("showprice"), !flag("bare"), flag("symbols")),
+                new PrintSettings.Placement(
+                        sheet,
+                        own.orElse(null),
+                        number("roll", "width of the roll", PrintSettings.Placement.USUAL_ROLL_MM),
+                        (int) number("from", "place to begin at", 1),
+                        (int) number("copies", "number of copies", 1)),
+                new PrintSettings.Finish(
+                        flag("black") || sheet == SheetSize.ROLL,
+                        !flag("nomarks"),
+                        !flag("nohole"),
+                        number("bleed", "bleed", 0)));
     }
 
     private Optional<LabelSheet> own(Site site) {
@@ -149,36 +147,39 @@ final class PrintChoices {
     }
 
     /** The parameters that ask for the same label again. */
-    static Map<String, String> of(LabelRequest request) {
+    static Map<String, String> of(PrintSettings request) {
         Map<String, String> choices = new LinkedHashMap<>();
-        choices.put("kind", Issue.word(request.kind()));
-        choices.put("market", Issue.word(request.market()));
-        Laying laying = request.laying();
-        boolean own = request.sheet() == SheetSize.OWN;
-        choices.put("sheet", own ? OWN + laying.own().name() : Issue.word(request.sheet()));
-        choices.put("arrangement", Issue.word(request.arrangement()));
-        if (!own && request.widthMm() != request.kind().widthMm()) {
-            choices.put("wide", Double.toString(request.widthMm()));
+        choices.put("kind", request.kind().code());
+        choices.put("market", request.market().code());
+        boolean own = request.placement().sheet() == SheetSize.OWN;
+        choices.put(
+                "sheet",
+                own
+                        ? OWN + request.placement().own().name()
+                        : request.placement().sheet().code());
+        choices.put("arrangement", request.format().arrangement().code());
+        if (!own && request.format().widthMm() != request.kind().widthMm()) {
+            choices.put("wide", Double.toString(request.format().widthMm()));
         }
-        if (!own && request.heightMm() != request.kind().heightMm()) {
-            choices.put("high", Double.toString(request.heightMm()));
+        if (!own && request.format().heightMm() != request.kind().heightMm()) {
+            choices.put("high", Double.toString(request.format().heightMm()));
         }
-        if (request.sheet() == SheetSize.ROLL) {
-            choices.put("roll", Double.toString(laying.rollMm()));
+        if (request.placement().sheet() == SheetSize.ROLL) {
+            choices.put("roll", Double.toString(request.placement().rollMm()));
         }
         for (Map.Entry<String, Boolean> flag : List.of(
-                Map.entry("showprice", request.priceShown()),
-                Map.entry("black", request.blackOnly()),
-                Map.entry("bare", !request.fullContent()),
-                Map.entry("symbols", request.careSymbols()),
-                Map.entry("nomarks", !laying.cutMarks()),
-                Map.entry("nohole", !laying.holeMark()))) {
+                Map.entry("showprice", request.content().priceShown()),
+                Map.entry("black", request.finish().blackOnly()),
+                Map.entry("bare", !request.content().fullContent()),
+                Map.entry("symbols", request.content().careSymbols()),
+                Map.entry("nomarks", !request.finish().cutMarks()),
+                Map.entry("nohole", !request.finish().holeMark()))) {
             if (flag.getValue()) {
                 choices.put(flag.getKey(), "1");
             }
         }
-        if (laying.bleedMm() > 0) {
-            choices.put("bleed", Double.toString(laying.bleedMm()));
+        if (request.finish().bleedMm() > 0) {
+            choices.put("bleed", Double.toString(request.finish().bleedMm()));
         }
         return choices;
     }

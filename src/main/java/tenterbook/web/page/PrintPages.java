@@ -3,7 +3,6 @@ package tenterbook.web.page;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -20,8 +19,8 @@ import tenterbook.facts.PieceReader;
 import tenterbook.label.Arrangement;
 import tenterbook.label.Issue;
 import tenterbook.label.LabelBlocked;
-import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.SheetSize;
 import tenterbook.label.paper.LabelPaper;
 import tenterbook.ledger.Progress;
@@ -37,7 +36,7 @@ import tenterbook.web.Site;
 import tenterbook.web.job.Job;
 import tenterbook.web.page.ChosenPieces.Looked;
 
-/** Labels: choosing, a live preview, and the PDF, whose text is kept when it is issued. */
+/** Labels: choosing, a live preview, and the PDF, which is kept with its text when it is issued. */
 public final class PrintPages {
     /** More labels than anyone prints for one fair; a guard against printing the whole archive by a slip. */
     static final int MOST = 5000;
@@ -84,7 +83,7 @@ public final class PrintPages {
             String problem,
             String numbers,
             int pieces,
-            LabelRequest request,
+            PrintSettings request,
             Map<String, String> asked,
             List<Map.Entry<String, String>> choices,
             List<Map.Entry<String, String>> search,
@@ -111,7 +110,7 @@ public final class PrintPages {
 
         /** Labels in all, copies included. */
         public int labels() {
-            return pieces * request.laying().copies();
+            return pieces * request.placement().copies();
         }
 
         /** The choices as a query, for a link that goes on with {@code &}. */
@@ -171,7 +170,7 @@ public final class PrintPages {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
         boolean possible = true;
-        LabelRequest request;
+        PrintSettings request;
         int places = 1;
         try {
             request = choices.request(site);
@@ -181,7 +180,7 @@ public final class PrintPages {
                     .filter(each -> !each.isEmpty())
                     .collect(Collectors.joining(" "));
             possible = false;
-            request = LabelRequest.of(choices.kind(), choices.market(site));
+            request = PrintSettings.of(choices.kind(), choices.market(site));
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
         List<HeldBack.Label> blocked = new ArrayList<>();
@@ -237,7 +236,7 @@ public final class PrintPages {
         return line.basis().isEmpty() ? line.text() : "%s [%s]".formatted(line.text(), line.basis());
     }
 
-    private List<LabelText> texts(List<Saved<Piece>> pieces, LabelRequest request, List<HeldBack.Label> blocked) {
+    private List<LabelText> texts(List<Saved<Piece>> pieces, PrintSettings request, List<HeldBack.Label> blocked) {
         List<LabelText> texts = new ArrayList<>();
         for (PieceFacts facts : PieceReader.all(
                 site.archive(), pieces.stream().map(Saved::record).toList())) {
@@ -327,7 +326,7 @@ public final class PrintPages {
             Said.andGo(ctx, "Choose at least one piece to print.", back);
             return;
         }
-        LabelRequest request;
+        PrintSettings request;
         try {
             request = choices.request(site);
             LabelPaper.places(request, pieces.size());
@@ -335,34 +334,25 @@ public final class PrintPages {
             Said.andGo(ctx, "Nothing was printed. The reason stands below.", back);
             return;
         }
-        if (pieces.size() * request.laying().copies() > MOST_AT_ONCE) {
+        if (pieces.size() * request.placement().copies() > MOST_AT_ONCE) {
             Job job = site.jobs().start("Printing labels", progress -> print(pieces, request, progress));
             ctx.redirect("/work/" + job.id(), HttpStatus.SEE_OTHER);
             return;
         }
-        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         try {
             IssuedPaper paper =
-                    Issue.print(site.archive(), pieces, request, pdf, site.clock(), site.author(), Progress.UNWATCHED);
-            IssuedPages.send(ctx, pdf, paper);
+                    Issue.print(site.archive(), pieces, request, site.clock(), site.author(), Progress.UNWATCHED);
+            IssuedPages.send(ctx, site.archive().papers().read(paper.pdf()), paper);
         } catch (LabelBlocked | IllegalArgumentException e) {
             Said.andGo(ctx, "Nothing was printed. The reasons stand below.", back);
         }
     }
 
-    /** The file is not kept: it is set again from the ledger whenever it is fetched. */
-    private Job.Outcome print(List<Saved<Piece>> pieces, LabelRequest request, Progress progress) throws IOException {
+    private Job.Outcome print(List<Saved<Piece>> pieces, PrintSettings request, Progress progress) throws IOException {
         try {
-            IssuedPaper paper = Issue.print(
-                    site.archive(),
-                    pieces,
-                    request,
-                    new ByteArrayOutputStream(),
-                    site.clock(),
-                    site.author(),
-                    progress);
+            IssuedPaper paper = Issue.print(site.archive(), pieces, request, site.clock(), site.author(), progress);
             return new Job.Outcome(
-                    "Labels for %d pieces are laid out, and their words are kept in the archive. Print at 100 %%: the bar must measure 50 mm."
+                    "Labels for %d pieces are laid out, and kept in the archive. Print at 100 %%: the bar must measure 50 mm."
                             .formatted(pieces.size()),
                     List.of(),
                     "/print/issued/" + paper.id() + ".pdf");

@@ -87,7 +87,8 @@ class SampleLedgerTest {
                         "clamping",
                         "piece",
                         "calibration",
-                        "examination");
+                        "examination",
+                        "issued-paper");
     }
 
     /** So that 3 and 3.0, which JSON does not tell apart, are equal. */

@@ -3,10 +3,8 @@ package tenterbook.label.document;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -15,7 +13,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import tenterbook.archive.IssuedPaper;
-import tenterbook.archive.RecordJson;
+import tenterbook.archive.record.IssuedPaperRecord;
+import tenterbook.ledger.Canonical;
 import tenterbook.piece.PieceNumber;
 
 class DocumentLinesTest {
@@ -25,24 +24,23 @@ class DocumentLinesTest {
                 "paper-1",
                 text.kind(),
                 "",
-                "a4",
                 text.template(),
                 List.of(),
                 Instant.EPOCH,
                 lines.pieces().entrySet().stream()
                         .map(each -> new IssuedPaper.Issued(each.getKey(), 1, each.getValue(), "", List.of()))
                         .toList(),
-                Map.of("page", "a4", "dress", "sheet"),
+                null,
                 lines.words(),
-                1,
-                "");
+                "",
+                null);
     }
 
     @Test
     void everyBlockComesBackFromTheLedgersJsonAsItWas() throws Exception {
-        ObjectMapper json = RecordJson.mapper();
         DocumentText text = DocumentSamples.everyBlock();
-        IssuedPaper kept = json.readValue(json.writeValueAsString(paper(text)), IssuedPaper.class);
+        IssuedPaper kept = IssuedPaperRecord.ISSUED_PAPER.fromText(
+                Canonical.json(IssuedPaperRecord.ISSUED_PAPER.toJson(paper(text))));
         assertThat(DocumentLines.read(kept)).isEqualTo(text);
     }
 
@@ -83,15 +81,14 @@ class DocumentLinesTest {
                 good.id(),
                 good.kind(),
                 "",
-                "a4",
                 "",
                 List.of(),
                 good.issuedAt(),
                 good.pieces(),
-                good.setting(),
+                good.settings(),
                 words,
-                1,
-                "");
+                "",
+                null);
         assertThatThrownBy(() -> DocumentLines.read(odd)).hasMessageContaining("hologram");
     }
 
@@ -104,7 +101,6 @@ class DocumentLinesTest {
 
     @Property(tries = 200)
     void anyTextsInAnyBlocksComeBack(@ForAll("blocks") List<Block> blocks) throws Exception {
-        ObjectMapper json = RecordJson.mapper();
         DocumentText text = new DocumentText(
                 "trial",
                 "trial 1",
@@ -115,7 +111,8 @@ class DocumentLinesTest {
                         new DocumentText.Part(null, blocks),
                         new DocumentText.Part(new PieceNumber("V24-001"), blocks),
                         new DocumentText.Part(null, blocks)));
-        IssuedPaper kept = json.readValue(json.writeValueAsString(paper(text)), IssuedPaper.class);
+        IssuedPaper kept = IssuedPaperRecord.ISSUED_PAPER.fromText(
+                Canonical.json(IssuedPaperRecord.ISSUED_PAPER.toJson(paper(text))));
         assertThat(DocumentLines.read(kept)).isEqualTo(text);
     }
 

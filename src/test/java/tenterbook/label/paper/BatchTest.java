@@ -18,8 +18,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
-import tenterbook.label.Laying;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.Samples;
 import tenterbook.label.SheetSize;
 import tenterbook.label.rule.Market;
@@ -27,8 +26,8 @@ import tenterbook.piece.Category;
 
 /** A thousand tags at once; how quickly is measured by the benchmark, not here. */
 class BatchTest {
-    private static final LabelRequest TAG =
-            LabelRequest.of(LabelKind.HANG_TAG, Market.EU).on(SheetSize.A4);
+    private static final PrintSettings TAG =
+            PrintSettings.of(LabelKind.HANG_TAG, Market.EU).on(SheetSize.A4);
 
     private static List<PieceFacts> pieces(int count) {
         return IntStream.range(0, count)
@@ -64,7 +63,7 @@ class BatchTest {
     /** 1,000 pieces 200 times were laid out for minutes while a page waited, and could not be stopped. */
     @Test
     void moreLabelsThanOneFileHoldsAreRefusedBeforeAnyIsLaidOut() {
-        LabelRequest often = TAG.laid(Laying.USUAL.times(Laying.MOST_COPIES));
+        PrintSettings often = TAG.times(PrintSettings.Placement.MOST_COPIES);
         List<PieceFacts> pieces = pieces(51);
         assertThatThrownBy(() ->
                         LabelPaper.pdf(pieces, often, new ByteArrayOutputStream(), Printed.CLOCK, (done, total) -> {

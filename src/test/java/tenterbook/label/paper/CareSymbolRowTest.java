@@ -19,8 +19,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.Samples;
 import tenterbook.label.care.CareSymbol;
 import tenterbook.label.layout.Paper;
@@ -32,8 +32,8 @@ import tenterbook.piece.Category;
 
 /** Symbols on the sewn label: with the words, never without them, and nothing drawn that no test bears out. */
 class CareSymbolRowTest {
-    private static final LabelRequest ASKED =
-            LabelRequest.of(LabelKind.CARE_LABEL, Market.EU).withCareSymbols();
+    private static final PrintSettings ASKED =
+            PrintSettings.of(LabelKind.CARE_LABEL, Market.EU).withCareSymbols();
 
     private static final Map<CareSymbol, BufferedImage> ALONE = new EnumMap<>(CareSymbol.class);
 
@@ -51,7 +51,7 @@ class CareSymbolRowTest {
                 Samples.test(Kind.DRY_CLEAN, null, false));
     }
 
-    private static BufferedImage face(PieceFacts facts, LabelRequest request) throws Exception {
+    private static BufferedImage face(PieceFacts facts, PrintSettings request) throws Exception {
         return ImageIO.read(new ByteArrayInputStream(LabelPaper.face(facts, request, 300)));
     }
 
@@ -82,7 +82,7 @@ class CareSymbolRowTest {
                 .allSatisfy(line -> assertThat(line.basis()).contains("test of 2024-04-02"));
         Printed printed = Printed.of(ASKED, well());
         assertThat(printed.text()).contains("Hand wash warm").doesNotContain("symbol:");
-        long without = dark(face(well(), LabelRequest.of(LabelKind.CARE_LABEL, Market.EU)));
+        long without = dark(face(well(), PrintSettings.of(LabelKind.CARE_LABEL, Market.EU)));
         assertThat(dark(face(well(), ASKED))).as("ink of six symbols").isGreaterThan(without + 3000);
     }
 
@@ -91,8 +91,8 @@ class CareSymbolRowTest {
         PieceFacts untested = tested();
         assertThat(LabelText.of(untested, ASKED).of(LabelText.Part.CARE_SYMBOL)).isEmpty();
         assertThat(dark(face(untested, ASKED)))
-                .isEqualTo(dark(face(untested, LabelRequest.of(LabelKind.CARE_LABEL, Market.EU))));
-        assertThat(LabelText.of(well(), LabelRequest.of(LabelKind.CARE_LABEL, Market.EU))
+                .isEqualTo(dark(face(untested, PrintSettings.of(LabelKind.CARE_LABEL, Market.EU))));
+        assertThat(LabelText.of(well(), PrintSettings.of(LabelKind.CARE_LABEL, Market.EU))
                         .of(LabelText.Part.CARE_SYMBOL))
                 .isEmpty();
     }
@@ -105,7 +105,7 @@ class CareSymbolRowTest {
             return;
         }
         LabelText text = LabelText.of(
-                well(), LabelRequest.of(LabelKind.CARE_LABEL, market).withCareSymbols());
+                well(), PrintSettings.of(LabelKind.CARE_LABEL, market).withCareSymbols());
         assertThat(text.of(LabelText.Part.CARE).size())
                 .isGreaterThanOrEqualTo(text.of(LabelText.Part.CARE_SYMBOL).size() - 1);
     }

@@ -30,8 +30,7 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import tenterbook.archive.LabelSheet;
 import tenterbook.label.Arrangement;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
-import tenterbook.label.Laying;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.Samples;
 import tenterbook.label.SheetSize;
 import tenterbook.label.rule.Market;
@@ -43,28 +42,42 @@ class EveryLabelTest {
         VeraGreenfieldFoundryProvider.initialise();
     }
 
-    static Stream<LabelRequest> everyFace() {
+    static Stream<PrintSettings> everyFace() {
         return Stream.of(LabelKind.values())
                 .flatMap(kind -> kind.arrangements().stream()
-                        .map(arrangement -> LabelRequest.of(kind, Market.EU).arranged(arrangement))
+                        .map(arrangement -> PrintSettings.of(kind, Market.EU).arranged(arrangement))
                         .flatMap(request -> Stream.of(request, request.inBlack())));
     }
 
-    static Stream<LabelRequest> everyPaper() {
+    static Stream<PrintSettings> everyPaper() {
         return everyFace()
                 .flatMap(request -> Stream.of(
                         request,
-                        request.on(SheetSize.A4).laid(Laying.USUAL.bleeding(2)),
-                        request.laid(Laying.USUAL.onRollOf(110)).on(SheetSize.ROLL),
+                        request.on(SheetSize.A4).bleeding(2),
+                        request.onRollOf(110),
                         request.on(own(request))));
     }
 
-    private static LabelSheet own(LabelRequest request) {
+    private static LabelSheet own(PrintSettings request) {
         return new LabelSheet(
-                "as large as it", 300, 297, 1, 1, request.widthMm(), request.heightMm(), 7, 9, 0, 0, 0.4, -0.7, 3, -2);
+                "as large as it",
+                300,
+                297,
+                1,
+                1,
+                request.format().widthMm(),
+                request.format().heightMm(),
+                7,
+                9,
+                0,
+                0,
+                0.4,
+                -0.7,
+                3,
+                -2);
     }
 
-    static Stream<LabelRequest> everyCoded() {
+    static Stream<PrintSettings> everyCoded() {
         return everyPaper()
                 .filter(request ->
                         request.kind() != LabelKind.CARE_LABEL && request.kind() != LabelKind.EXHIBITION_LABEL);
@@ -72,7 +85,7 @@ class EveryLabelTest {
 
     @ParameterizedTest
     @MethodSource("everyCoded")
-    void itsSquareCodeIsReadFromAThreeHundredDpiPrint(LabelRequest request) throws Exception {
+    void itsSquareCodeIsReadFromAThreeHundredDpiPrint(PrintSettings request) throws Exception {
         // Held over the one label, as a telephone is.
         var page = Printed.of(request, Samples.kasuri()).image(1, 300);
         var box = Sheet.of(request).boxes().get(0);
@@ -87,7 +100,7 @@ class EveryLabelTest {
 
     @ParameterizedTest
     @MethodSource("everyPaper")
-    void itIsArchivalPdf(LabelRequest request) throws Exception {
+    void itIsArchivalPdf(PrintSettings request) throws Exception {
         byte[] pdf = Printed.of(request, Samples.kasuri()).bytes();
         try (var parser =
                         Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), PDFAFlavour.PDFA_2_B);
@@ -101,12 +114,11 @@ class EveryLabelTest {
 
     @ParameterizedTest
     @MethodSource("everyFace")
-    void inBlackNothingButBlackIsPrinted(LabelRequest request) throws Exception {
+    void inBlackNothingButBlackIsPrinted(PrintSettings request) throws Exception {
         Set<Float> greys = new TreeSet<>();
         Set<String> others = new TreeSet<>();
-        try (PDDocument document =
-                Loader.loadPDF(Printed.of(request.laid(Laying.USUAL.marked(false, true)), Samples.kasuri())
-                        .bytes())) {
+        try (PDDocument document = Loader.loadPDF(
+                Printed.of(request.withoutCutMarks(), Samples.kasuri()).bytes())) {
             Object before = null;
             for (Object token : new PDFStreamParser(document.getPage(0)).parse()) {
                 if (token instanceof Operator operator) {
@@ -119,7 +131,7 @@ class EveryLabelTest {
                 before = token;
             }
         }
-        if (request.blackOnly()) {
+        if (request.finish().blackOnly()) {
             assertThat(greys).containsOnly(0f);
             assertThat(others).isEmpty();
         } else if (request.kind() == LabelKind.HANG_TAG) {
@@ -135,7 +147,7 @@ class EveryLabelTest {
                 .findFirst()
                 .orElse(null);
         Printed printed =
-                Printed.of(LabelRequest.of(LabelKind.HANG_TAG, Market.EU).arranged(Arrangement.HEM), Samples.kasuri());
+                Printed.of(PrintSettings.of(LabelKind.HANG_TAG, Market.EU).arranged(Arrangement.HEM), Samples.kasuri());
         assertThat(printed.text()).contains("Oficina Valderim").contains("V24-005");
         Assumptions.assumeTrue(tool != null, "poppler's pdftotext is not here; PDFBox alone was asked");
         Path pdf = Files.write(folder.resolve("tag.pdf"), printed.bytes());

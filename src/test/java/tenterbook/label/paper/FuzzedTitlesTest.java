@@ -12,8 +12,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.Samples;
 import tenterbook.label.layout.CannotBeSet;
 import tenterbook.label.layout.DoesNotFit;
@@ -44,15 +44,15 @@ class FuzzedTitlesTest {
     }
 
     @Provide
-    Arbitrary<LabelRequest> requests() {
+    Arbitrary<PrintSettings> requests() {
         return Arbitraries.of(EveryLabelTest.everyFace()
                 .filter(request -> request.kind() != LabelKind.CARE_LABEL)
                 .collect(Collectors.toList()));
     }
 
     @Property(tries = 250)
-    void aTitleIsSetWholeOrRefusedWithItsWords(@ForAll("titles") String title, @ForAll("requests") LabelRequest request)
-            throws IOException {
+    void aTitleIsSetWholeOrRefusedWithItsWords(
+            @ForAll("titles") String title, @ForAll("requests") PrintSettings request) throws IOException {
         PieceFacts facts = Samples.facts(Samples.piece("V24-014", title, "", Category.SCARF, List.of()));
         Printed printed;
         try {
@@ -86,7 +86,7 @@ class FuzzedTitlesTest {
     @Property(tries = 40)
     void aLongTitleIsRefusedOnASmallLabelAndTheMessageNamesWhatIsLeftOver(@ForAll("titles") String title)
             throws IOException {
-        LabelRequest small = LabelRequest.of(LabelKind.HANG_TAG, Market.EU).sized(45, 70);
+        PrintSettings small = PrintSettings.of(LabelKind.HANG_TAG, Market.EU).sized(45, 70);
         String endless = "weir " + title + " heron weir".repeat(40);
         PieceFacts facts = Samples.facts(Samples.piece("V24-014", endless, "", Category.SCARF, List.of()));
         try {

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import tenterbook.facts.PieceFacts;
 import tenterbook.label.Arrangement;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.Samples;
 import tenterbook.label.rule.Market;
 
@@ -44,7 +44,7 @@ class GoldenLabelTest {
     @ParameterizedTest
     @MethodSource("everyKindAndArrangement")
     void theLabelLooksAsItWasApproved(LabelKind kind, Arrangement arrangement, boolean black) throws Exception {
-        LabelRequest request = LabelRequest.of(kind, Market.EU).withPrice().arranged(arrangement);
+        PrintSettings request = PrintSettings.of(kind, Market.EU).withPrice().arranged(arrangement);
         byte[] png = LabelPaper.face(PLACED, black ? request.inBlack() : request, DPI);
         String name = (kind + "-" + arrangement.name() + (black ? "-black" : "") + ".png")
                 .replace(' ', '_')
@@ -65,9 +65,9 @@ class GoldenLabelTest {
     @Test
     void theComparisonSeesALabelThatIsNotTheSame() throws Exception {
         BufferedImage one = ImageIO.read(new ByteArrayInputStream(
-                LabelPaper.face(Samples.kasuri(), LabelRequest.of(LabelKind.HANG_TAG, Market.EU), DPI)));
+                LabelPaper.face(Samples.kasuri(), PrintSettings.of(LabelKind.HANG_TAG, Market.EU), DPI)));
         BufferedImage other = ImageIO.read(new ByteArrayInputStream(
-                LabelPaper.face(Samples.heron(), LabelRequest.of(LabelKind.HANG_TAG, Market.EU), DPI)));
+                LabelPaper.face(Samples.heron(), PrintSettings.of(LabelKind.HANG_TAG, Market.EU), DPI)));
         assertThat(unlike(one, other)).isGreaterThan(0.02);
     }
 

@@ -26,8 +26,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelBlocked;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
 import tenterbook.label.LabelText;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.Samples;
 import tenterbook.label.SheetSize;
 import tenterbook.label.layout.CannotBeSet;
@@ -39,12 +39,12 @@ import tenterbook.piece.Category;
 import tenterbook.piece.PieceNumber;
 
 class LabelPaperTest {
-    private static final LabelRequest TAG = LabelRequest.of(LabelKind.HANG_TAG, Market.EU);
+    private static final PrintSettings TAG = PrintSettings.of(LabelKind.HANG_TAG, Market.EU);
 
     @ParameterizedTest
     @EnumSource(LabelKind.class)
     void everyLineOfTheWordsStandsOnThePaperAndNoOther(LabelKind kind) throws Exception {
-        LabelRequest request = LabelRequest.of(kind, Market.US).withPrice();
+        PrintSettings request = PrintSettings.of(kind, Market.US).withPrice();
         String printed = Printed.of(request, Samples.kasuri()).text();
         String rest = printed.replace(" ", "").replace("·", "");
         for (LabelText.Line line : LabelText.of(Samples.kasuri(), request).lines()) {
@@ -61,7 +61,7 @@ class LabelPaperTest {
     @ParameterizedTest
     @EnumSource(LabelKind.class)
     void theLabelIsOfTrueSizeAndItsTestBarMeasuresFiftyMillimetres(LabelKind kind) throws Exception {
-        Printed printed = Printed.of(LabelRequest.of(kind, Market.EU), Samples.kasuri());
+        Printed printed = Printed.of(PrintSettings.of(kind, Market.EU), Samples.kasuri());
         try (PDDocument document = Loader.loadPDF(printed.bytes())) {
             PDRectangle trim = document.getPage(0).getTrimBox();
             assertThat(Mm.of(trim.getWidth())).isCloseTo(kind.widthMm(), within(0.01));
@@ -80,7 +80,7 @@ class LabelPaperTest {
     @ParameterizedTest
     @EnumSource(LabelKind.class)
     void nothingStandsNearOrOverTheEdgeOfTheLabel(LabelKind kind) throws Exception {
-        LabelRequest request = LabelRequest.of(kind, Market.US).withPrice();
+        PrintSettings request = PrintSettings.of(kind, Market.US).withPrice();
         Printed printed = Printed.of(request, Samples.heron());
         Box box = Sheet.of(request).boxes().get(0);
         assertThat(printed.letters(1))
@@ -125,7 +125,7 @@ class LabelPaperTest {
         assertThat(code(wordy, TAG)).isEqualTo("V24-014\nOficina Valderim");
     }
 
-    private static String code(PieceFacts facts, LabelRequest request) throws Exception {
+    private static String code(PieceFacts facts, PrintSettings request) throws Exception {
         BufferedImage image = Printed.of(request, facts).image(1, 300);
         return new QRCodeReader()
                 .decode(new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(image))))
@@ -134,7 +134,7 @@ class LabelPaperTest {
 
     @Test
     void theBlankZoneRoundTheSquareCodeIsKept() throws Exception {
-        LabelRequest request = TAG;
+        PrintSettings request = TAG;
         Box box = Sheet.of(request).boxes().get(0);
         BufferedImage image = Printed.of(request, Samples.heron()).image(1, 600);
         double scale = 600 / 25.4;
@@ -218,7 +218,7 @@ class LabelPaperTest {
                                 .extracting(LabelBlocked.Piece::number)
                                 .containsExactly(new PieceNumber("V24-030"), new PieceNumber("V24-031")))
                 .hasMessageContaining("Fibre content not recorded");
-        assertThat(Printed.of(LabelRequest.of(LabelKind.EXHIBITION_LABEL, Market.EU), bare)
+        assertThat(Printed.of(PrintSettings.of(LabelKind.EXHIBITION_LABEL, Market.EU), bare)
                         .text())
                 .contains("Title not recorded", "Cloth not recorded", "How it was made is not recorded.");
     }
@@ -241,7 +241,7 @@ class LabelPaperTest {
                 "",
                 Category.WALL_HANGING,
                 List.of()));
-        assertThat(Printed.of(LabelRequest.of(LabelKind.EXHIBITION_LABEL, Market.EU), wordy)
+        assertThat(Printed.of(PrintSettings.of(LabelKind.EXHIBITION_LABEL, Market.EU), wordy)
                         .letters(1))
                 .filteredOn(l -> l.size() >= 17.99)
                 .extracting(Printed.Letter::text)
@@ -280,7 +280,7 @@ class LabelPaperTest {
                 Samples.heron().piece(),
                 List.of(Samples.cloth(
                         "silk organza", "India", Samples.share("silk", 80.0), Samples.share("cotton", 20.0))));
-        LabelRequest request = LabelRequest.of(LabelKind.HANG_TAG, Market.US).withoutContent();
+        PrintSettings request = PrintSettings.of(LabelKind.HANG_TAG, Market.US).withoutContent();
         assertThat(Printed.of(request, blend).text())
                 .contains("Silk organza", "See label for the product's full fiber content.")
                 .doesNotContain("80%");
@@ -289,7 +289,7 @@ class LabelPaperTest {
 
     @Test
     void aTapeNarrowerThanItsWordsIsRefused() throws Exception {
-        LabelRequest narrow = LabelRequest.of(LabelKind.CARE_LABEL, Market.EU).sized(25, 30);
+        PrintSettings narrow = PrintSettings.of(LabelKind.CARE_LABEL, Market.EU).sized(25, 30);
         assertThatThrownBy(() -> Printed.of(narrow, Samples.kasuri())).isInstanceOf(DoesNotFit.class);
         assertThatThrownBy(() -> narrow.sized(20, 40)).isInstanceOf(IllegalArgumentException.class);
         assertThat(Printed.of(narrow.sized(25, 80), Samples.kasuri()).text()).contains("100 % linen");

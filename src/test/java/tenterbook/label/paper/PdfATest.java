@@ -16,7 +16,7 @@ import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.ValidationResult;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.Samples;
 import tenterbook.label.SheetSize;
 import tenterbook.label.rule.Market;
@@ -32,17 +32,17 @@ class PdfATest {
     @EnumSource(LabelKind.class)
     void everyLabelIsArchivalPdf(LabelKind kind) throws Exception {
         ValidationResult alone = checked(
-                Printed.of(LabelRequest.of(kind, Market.EU), Samples.kasuri()).bytes());
+                Printed.of(PrintSettings.of(kind, Market.EU), Samples.kasuri()).bytes());
         assertThat(alone.isCompliant()).as(alone.getTestAssertions().toString()).isTrue();
-        ValidationResult sheet =
-                checked(Printed.of(LabelRequest.of(kind, Market.US).on(SheetSize.A4), Samples.heron(), Samples.kasuri())
+        ValidationResult sheet = checked(
+                Printed.of(PrintSettings.of(kind, Market.US).on(SheetSize.A4), Samples.heron(), Samples.kasuri())
                         .bytes());
         assertThat(sheet.isCompliant()).as(sheet.getTestAssertions().toString()).isTrue();
     }
 
     @Test
     void theCheckerRefusesTheSameLabelWithoutItsOutputIntent() throws Exception {
-        byte[] good = Printed.of(LabelRequest.of(LabelKind.HANG_TAG, Market.EU), Samples.kasuri())
+        byte[] good = Printed.of(PrintSettings.of(LabelKind.HANG_TAG, Market.EU), Samples.kasuri())
                 .bytes();
         ByteArrayOutputStream spoilt = new ByteArrayOutputStream();
         try (PDDocument document = Loader.loadPDF(good)) {
@@ -55,7 +55,7 @@ class PdfATest {
     @Test
     void titleAndLanguageStandInTheDocument() throws Exception {
         try (PDDocument document =
-                Loader.loadPDF(Printed.of(LabelRequest.of(LabelKind.HANG_TAG, Market.EU), Samples.kasuri())
+                Loader.loadPDF(Printed.of(PrintSettings.of(LabelKind.HANG_TAG, Market.EU), Samples.kasuri())
                         .bytes())) {
             assertThat(document.getDocumentInformation().getTitle()).isEqualTo("Hang tag V24-005");
             assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en-GB");

@@ -17,7 +17,7 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import tenterbook.facts.PieceFacts;
-import tenterbook.label.LabelRequest;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.layout.Mm;
 
 /** A printed document read back. */
@@ -38,7 +38,7 @@ record Printed(byte[] bytes) {
         }
     }
 
-    static Printed of(LabelRequest request, PieceFacts... facts) throws IOException {
+    static Printed of(PrintSettings request, PieceFacts... facts) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         LabelPaper.pdf(List.of(facts), request, out, CLOCK, Progress.NONE);
         return new Printed(out.toByteArray());

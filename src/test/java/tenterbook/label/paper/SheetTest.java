@@ -13,8 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import tenterbook.archive.LabelSheet;
 import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelKind;
-import tenterbook.label.LabelRequest;
-import tenterbook.label.Laying;
+import tenterbook.label.PrintSettings;
 import tenterbook.label.Samples;
 import tenterbook.label.SheetSize;
 import tenterbook.label.layout.Mm;
@@ -22,7 +21,7 @@ import tenterbook.label.rule.Market;
 
 /** Where labels lie, read back from the file in millimetres from the page's upper left corner. */
 class SheetTest {
-    private static final LabelRequest TAG = LabelRequest.of(LabelKind.HANG_TAG, Market.EU);
+    private static final PrintSettings TAG = PrintSettings.of(LabelKind.HANG_TAG, Market.EU);
     private static final LabelSheet STRAIGHT = sheet(0, 0, 0, 0);
 
     private static LabelSheet sheet(double right, double down, double across, double tall) {
@@ -30,7 +29,7 @@ class SheetTest {
     }
 
     /** Where the word that names the maker begins: the first letters of the first line. */
-    private static Printed.Letter first(LabelRequest request, int page, PieceFacts... facts) throws Exception {
+    private static Printed.Letter first(PrintSettings request, int page, PieceFacts... facts) throws Exception {
         return Printed.of(request, facts).letters(page).stream()
                 .filter(letter -> letter.text().startsWith("O"))
                 .findFirst()
@@ -40,8 +39,7 @@ class SheetTest {
     @ParameterizedTest
     @CsvSource({"1, 0, 0", "2, 1, 0", "3, 2, 0", "4, 0, 1", "9, 2, 2"})
     void aHalfUsedSheetGoesOnFromAnyPlace(int place, int column, int row) throws Exception {
-        Printed.Letter at =
-                first(TAG.on(STRAIGHT).laid(Laying.USUAL.on(STRAIGHT).startingAt(place)), 1, Samples.heron());
+        Printed.Letter at = first(TAG.on(STRAIGHT).startingAt(place), 1, Samples.heron());
         Printed.Letter first = first(TAG.on(STRAIGHT), 1, Samples.heron());
         assertThat(first.left()).isBetween(10 + 5.0, 10 + 6.5);
         assertThat(first.baseline()).isBetween(8 + 12.0, 8 + 16.0);
@@ -51,8 +49,7 @@ class SheetTest {
 
     @Test
     void aSheetBegunInTheMiddleGoesOnOnTheNextAtItsFirstPlace() throws Exception {
-        LabelRequest request =
-                TAG.on(STRAIGHT).laid(Laying.USUAL.on(STRAIGHT).startingAt(8).times(3));
+        PrintSettings request = TAG.on(STRAIGHT).startingAt(8).times(3);
         Printed printed = Printed.of(request, Samples.heron());
         try (PDDocument document = Loader.loadPDF(printed.bytes())) {
             assertThat(document.getNumberOfPages()).isEqualTo(2);
@@ -63,17 +60,15 @@ class SheetTest {
                 .toList();
         assertThat(lefts).hasSize(2);
         assertThat(printed.letters(2)).filteredOn(letter -> letter.left() > 70).isEmpty();
-        assertThatThrownBy(
-                        () -> Printed.of(request.laid(Laying.USUAL.on(STRAIGHT).startingAt(10)), Samples.heron()))
+        assertThatThrownBy(() -> Printed.of(request.startingAt(10), Samples.heron()))
                 .hasMessageContainingAll("holds 9 labels", "place 10");
     }
 
     @Test
     void theCorrectionMovesAndStretchesAllOfThePage() throws Exception {
-        Laying last = Laying.USUAL.startingAt(9);
-        Printed.Letter plain = first(TAG.on(STRAIGHT).laid(last.on(STRAIGHT)), 1, Samples.heron());
+        Printed.Letter plain = first(TAG.on(STRAIGHT).startingAt(9), 1, Samples.heron());
         LabelSheet strays = sheet(-1.5, 0.75, 4, -2);
-        Printed.Letter set = first(TAG.on(strays).laid(last.on(strays)), 1, Samples.heron());
+        Printed.Letter set = first(TAG.on(strays).startingAt(9), 1, Samples.heron());
         assertThat(set.left()).isCloseTo(plain.left() * 1.004 - 1.5, within(0.01));
         assertThat(set.baseline()).isCloseTo(plain.baseline() * 0.998 + 0.75, within(0.01));
     }
@@ -90,7 +85,7 @@ class SheetTest {
             assertThat(letter.left()).isGreaterThan(3.5);
             assertThat(letter.right()).isLessThan(58.5);
         });
-        LabelRequest tube = LabelRequest.of(LabelKind.TUBE_TAG, Market.EU).on(SheetSize.ROLL);
+        PrintSettings tube = PrintSettings.of(LabelKind.TUBE_TAG, Market.EU).on(SheetSize.ROLL);
         try (PDDocument document =
                 Loader.loadPDF(Printed.of(tube, Samples.heron()).bytes())) {
             assertThat(Mm.of(document.getPage(0).getMediaBox().getWidth())).isCloseTo(62, within(0.01));
@@ -99,12 +94,12 @@ class SheetTest {
                     .isCloseTo(170 + 6, within(0.01));
         }
         assertThat(upright.text()).as("no room is wasted on a test bar").doesNotContain("50 mm");
-        assertThat(tube.blackOnly()).isTrue();
-        LabelRequest wide =
-                LabelRequest.of(LabelKind.EXHIBITION_LABEL, Market.EU).on(SheetSize.ROLL);
+        assertThat(tube.finish().blackOnly()).isTrue();
+        PrintSettings wide =
+                PrintSettings.of(LabelKind.EXHIBITION_LABEL, Market.EU).on(SheetSize.ROLL);
         assertThatThrownBy(() -> Printed.of(wide, Samples.heron()))
                 .hasMessageContainingAll("150 by 100 mm", "roll 62 mm wide");
-        assertThat(LabelPaper.places(wide.laid(Laying.USUAL.onRollOf(110)))).isEqualTo(1);
+        assertThat(LabelPaper.places(wide.onRollOf(110))).isEqualTo(1);
     }
 
     @Test
@@ -137,14 +132,14 @@ class SheetTest {
 
     @Test
     void colourThatTouchesTheEdgeRunsOverItOnlyWhereBleedIsAsked() throws Exception {
-        LabelRequest selvedge = TAG.arranged(tenterbook.label.Arrangement.SELVEDGE);
+        PrintSettings selvedge = TAG.arranged(tenterbook.label.Arrangement.SELVEDGE);
         for (double bleed : new double[] {0, 3}) {
-            LabelRequest request = selvedge.laid(Laying.USUAL.bleeding(bleed));
+            PrintSettings request = selvedge.bleeding(bleed);
             var box = Sheet.of(request).boxes().get(0);
             var image = Printed.of(request, Samples.heron()).image(1, 200);
             int rgb = image.getRGB((int) ((box.x() - 1) * 200 / 25.4), (int) ((box.y() + 30) * 200 / 25.4)) & 0xffffff;
             assertThat(rgb != 0xffffff).isEqualTo(bleed > 0);
         }
-        assertThatThrownBy(() -> Laying.USUAL.bleeding(9)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> TAG.bleeding(9)).isInstanceOf(IllegalArgumentException.class);
     }
 }

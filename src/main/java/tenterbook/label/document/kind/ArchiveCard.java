@@ -8,7 +8,7 @@ import tenterbook.facts.PieceColour;
 import tenterbook.label.HowMade;
 import tenterbook.label.TagColours;
 import tenterbook.label.document.Block;
-import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.piece.Piece;
 
@@ -16,7 +16,7 @@ import tenterbook.piece.Piece;
 final class ArchiveCard {
     private ArchiveCard() {}
 
-    static DocumentText of(Told told, DocumentRequest request) {
+    static DocumentText of(Told told, DocumentSettings request) {
         Piece piece = told.piece();
         List<Block> blocks = new ArrayList<>();
         if (told.photo().isEmpty()) {

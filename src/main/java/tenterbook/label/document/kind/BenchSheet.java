@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import tenterbook.board.BoardPair;
 import tenterbook.facts.Denial;
 import tenterbook.label.document.Block;
-import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.material.Cloth;
 import tenterbook.material.Lot;
@@ -34,7 +34,7 @@ final class BenchSheet {
         this.told = told;
     }
 
-    static DocumentText of(Told told, DocumentRequest request) {
+    static DocumentText of(Told told, DocumentSettings request) {
         BenchSheet sheet = new BenchSheet(told);
         List<Block> blocks = new ArrayList<>();
         told.photos().stream()

@@ -9,7 +9,7 @@ import tenterbook.facts.Denial;
 import tenterbook.facts.Whereabouts;
 import tenterbook.label.HowMade;
 import tenterbook.label.document.Block;
-import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.label.document.VerificationCode;
 import tenterbook.measure.PartialDate;
@@ -21,7 +21,7 @@ import tenterbook.piece.Piece;
 final class Certificate {
     private Certificate() {}
 
-    static DocumentText of(Told told, DocumentRequest request) {
+    static DocumentText of(Told told, DocumentSettings request) {
         Piece piece = told.piece();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, told.number() + "  " + told.title()));
@@ -71,7 +71,7 @@ final class Certificate {
     }
 
     /** Its events, and what other records say happened to it; where only the status or the holder is known, that. */
-    private static List<Block.Fact> been(Told told, DocumentRequest request) {
+    private static List<Block.Fact> been(Told told, DocumentSettings request) {
         List<Happened> been = new ArrayList<>();
         told.piece().events().stream()
                 .filter(event -> event.kind() != EventKind.PHOTOGRAPHED)
@@ -92,8 +92,8 @@ final class Certificate {
         }
         Whereabouts now = told.facts().whereabouts();
         if (been.isEmpty() || !now.disagreement().isEmpty()) {
-            String with = now.holder().isPresent() && request.named()
-                    ? told.named(now.holder().get(), request.buyers())
+            String with = now.holder().isPresent() && request.disclosure().names()
+                    ? told.named(now.holder().get(), request.disclosure().buyers())
                     : "";
             been.add(new Happened(
                     PartialDate.UNRECORDED,
@@ -108,10 +108,13 @@ final class Certificate {
     private record Happened(PartialDate when, String words) {}
 
     /** People are named only where that was chosen; prices and notes never. */
-    private static Happened event(Told told, Event event, DocumentRequest request) {
+    private static Happened event(Told told, Event event, DocumentSettings request) {
         String until = event.until().recorded() ? " until " + event.until() : "";
-        String with =
-                event.party() == null ? "" : request.named() ? ", " + told.named(event.party(), request.buyers()) : "";
+        String with = event.party() == null
+                ? ""
+                : request.disclosure().names()
+                        ? ", " + told.named(event.party(), request.disclosure().buyers())
+                        : "";
         return new Happened(event.when(), Say.capital(event.kind().toString()) + with + until);
     }
 

@@ -1,12 +1,12 @@
 package tenterbook.label.document.kind;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import tenterbook.archive.Archive;
 import tenterbook.label.document.DocumentDraft;
-import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentOrigin;
+import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.label.document.VerificationCode;
 import tenterbook.ledger.Saved;
@@ -16,24 +16,27 @@ import tenterbook.piece.Piece;
 public final class Composition {
     private Composition() {}
 
-    /** @throws IllegalArgumentException where no piece is named */
-    public static List<DocumentDraft> of(Archive archive, List<Saved<Piece>> pieces, DocumentRequest request) {
+    /**
+     * @param today the day they are made, printed as their date
+     * @throws IllegalArgumentException where no piece is named
+     */
+    public static List<DocumentDraft> of(
+            Archive archive, List<Saved<Piece>> pieces, DocumentSettings request, LocalDate today) {
         if (pieces.isEmpty()) {
             throw new IllegalArgumentException(
                     "%s was asked for no piece; choose at least one".formatted(request.kind()));
         }
         List<Told> told = pieces.stream().map(piece -> Told.of(archive, piece)).toList();
         if (!request.kind().each()) {
-            return List.of(new DocumentDraft(all(archive, told, request), pieces, request.choices()));
+            return List.of(new DocumentDraft(all(archive, told, request, today), pieces, request, DocumentOrigin.NONE));
         }
         List<DocumentDraft> composed = new ArrayList<>();
         for (Told each : told) {
-            Map<String, String> choices = new LinkedHashMap<>(request.choices());
+            DocumentOrigin origin = DocumentOrigin.NONE;
             DocumentText text = switch (request.kind()) {
-                case OBJECT_ID -> ObjectIdSheet.of(each, request);
+                case OBJECT_ID -> ObjectIdSheet.of(each, request, today);
                 case PROVENANCE_CERTIFICATE -> {
-                    choices.put(
-                            "code", VerificationCode.of(each.newest().hash()).toString());
+                    origin = DocumentOrigin.of(VerificationCode.of(each.newest().hash()));
                     yield Certificate.of(each, request);
                 }
                 case BENCH_SHEET -> BenchSheet.of(each, request);
@@ -41,15 +44,15 @@ public final class Composition {
                 case EXHIBITION_TEXT -> ExhibitionText.of(each, request);
                 default -> throw new IllegalStateException("No words for " + request.kind());
             };
-            composed.add(new DocumentDraft(text, List.of(each.saved()), choices));
+            composed.add(new DocumentDraft(text, List.of(each.saved()), request, origin));
         }
         return composed;
     }
 
-    private static DocumentText all(Archive archive, List<Told> told, DocumentRequest request) {
+    private static DocumentText all(Archive archive, List<Told> told, DocumentSettings request, LocalDate today) {
         return switch (request.kind()) {
-            case LOAN_SCHEDULE, CONSIGNMENT_SCHEDULE -> Schedule.of(told, Parties.of(archive, request), request);
-            case INSURANCE_LIST -> InsuranceList.of(told, request);
+            case LOAN_SCHEDULE, CONSIGNMENT_SCHEDULE -> Schedule.of(told, Parties.of(archive, request), request, today);
+            case INSURANCE_LIST -> InsuranceList.of(told, request, today);
             default -> throw new IllegalStateException("No words for " + request.kind());
         };
     }

@@ -2,9 +2,7 @@ package tenterbook.label.document.kind;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
@@ -12,7 +10,11 @@ import tenterbook.archive.Kinds;
 import tenterbook.facts.Denial;
 import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentDraft;
+import tenterbook.label.document.DocumentKind;
+import tenterbook.label.document.DocumentOrigin;
+import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
+import tenterbook.label.document.PageSize;
 import tenterbook.ledger.Saved;
 import tenterbook.photo.Photo;
 import tenterbook.piece.PartyId;
@@ -32,16 +34,6 @@ import tenterbook.piece.condition.Signatory;
  *     memory"
  */
 public final class ConditionReport {
-    /** In addresses and records. */
-    public static final String KIND = "condition-report";
-
-    /** The choice under which an issued paper keeps the name of its examination. */
-    public static final String EXAMINATION = "examination";
-
-    /** The choice under which it keeps the version of the examination's record. */
-    public static final String VERSION = "examinationVersion";
-
-    private static final String TEMPLATE = KIND + " 1";
     private final Archive archive;
     private final Told told;
     private final Examination examination;
@@ -53,7 +45,7 @@ public final class ConditionReport {
     }
 
     /** @throws IllegalArgumentException where the piece is not the examination's */
-    public static DocumentDraft of(Archive archive, Saved<Examination> saved, Saved<Piece> piece) {
+    public static DocumentDraft of(Archive archive, Saved<Examination> saved, Saved<Piece> piece, PageSize page) {
         Examination examination = saved.record();
         if (!examination.piece().equals(piece.record().number())) {
             throw new IllegalArgumentException("The examination %s is of %s and not of %s"
@@ -64,17 +56,18 @@ public final class ConditionReport {
         }
         Told told = Told.of(archive, piece);
         ConditionReport report = new ConditionReport(archive, told, examination);
-        Map<String, String> choices = new TreeMap<>();
-        choices.put(EXAMINATION, examination.id().value());
-        choices.put(VERSION, Integer.toString(saved.version()));
         DocumentText text = new DocumentText(
-                KIND,
-                TEMPLATE,
+                DocumentKind.CONDITION_REPORT.code(),
+                DocumentKind.CONDITION_REPORT.template(),
                 "Condition report",
                 told.running(),
                 told.house(),
                 List.of(new DocumentText.Part(told.number(), report.blocks(saved.version()))));
-        return new DocumentDraft(text, List.of(piece), choices);
+        return new DocumentDraft(
+                text,
+                List.of(piece),
+                DocumentSettings.of(DocumentKind.CONDITION_REPORT).on(page),
+                new DocumentOrigin(null, examination.id().value(), saved.version()));
     }
 
     private List<Block> blocks(int version) {

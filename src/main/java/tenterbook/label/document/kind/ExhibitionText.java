@@ -5,7 +5,7 @@ import java.util.List;
 import tenterbook.facts.Denial;
 import tenterbook.label.HowMade;
 import tenterbook.label.document.Block;
-import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.piece.Piece;
 
@@ -13,7 +13,7 @@ import tenterbook.piece.Piece;
 final class ExhibitionText {
     private ExhibitionText() {}
 
-    static DocumentText of(Told told, DocumentRequest request) {
+    static DocumentText of(Told told, DocumentSettings request) {
         Piece piece = told.piece();
         String maker = told.facts().origin().maker();
         List<Block> blocks = new ArrayList<>();

@@ -1,6 +1,7 @@
 package tenterbook.label.document.kind;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -8,7 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import tenterbook.facts.Whereabouts;
 import tenterbook.label.document.Block;
-import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.measure.Money;
 import tenterbook.piece.Piece;
@@ -17,13 +18,13 @@ import tenterbook.piece.Piece;
 final class InsuranceList {
     private InsuranceList() {}
 
-    static DocumentText of(List<Told> told, DocumentRequest request) {
+    static DocumentText of(List<Told> told, DocumentSettings request, LocalDate today) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Facts(List.of(
                 Say.fact("Owner", told.get(0).maker()),
-                Say.fact("Insured by", request.insurer()),
+                Say.fact("Insured by", request.agreement().insurer()),
                 Say.fact("Pieces", told.size()),
-                Say.fact("As recorded on", Say.day(request.today())))));
+                Say.fact("As recorded on", Say.day(today)))));
         blocks.add(new Block.Table(
                 List.of(
                         new Block.Column("Piece", 2.6, false),
@@ -47,7 +48,7 @@ final class InsuranceList {
                 List.of(new DocumentText.Part(null, blocks)));
     }
 
-    private static Block.Row row(Told each, DocumentRequest request) {
+    private static Block.Row row(Told each, DocumentSettings request) {
         Piece piece = each.piece();
         return new Block.Row(
                 each.photo().orElse(null),
@@ -60,15 +61,17 @@ final class InsuranceList {
     }
 
     /** Its status; the place and the holder are named only where that was chosen. */
-    private static String where(Told each, DocumentRequest request) {
+    private static String where(Told each, DocumentSettings request) {
         Piece piece = each.piece();
         Whereabouts now = each.facts().whereabouts();
         String disagreement = now.disagreement();
         String status = disagreement.isEmpty() ? now.statusInWords() : now.statusInWords() + " (" + disagreement + ")";
-        if (!request.named()) {
+        if (!request.disclosure().names()) {
             return status.isEmpty() ? Say.NOT_RECORDED : status;
         }
-        String holder = now.holder().map(id -> each.named(id, request.buyers())).orElse("");
+        String holder = now.holder()
+                .map(id -> each.named(id, request.disclosure().buyers()))
+                .orElse("");
         String where = Say.joined(", ", status, piece.place().startsWith(holder) ? "" : holder, piece.place());
         return where.isEmpty() ? Say.NOT_RECORDED : where;
     }

@@ -1,5 +1,6 @@
 package tenterbook.label.document.kind;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -9,7 +10,7 @@ import tenterbook.facts.PieceColour;
 import tenterbook.facts.PieceFacts;
 import tenterbook.label.HowMade;
 import tenterbook.label.document.Block;
-import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
@@ -31,7 +32,7 @@ final class ObjectIdSheet {
         this.piece = told.piece();
     }
 
-    static DocumentText of(Told told, DocumentRequest request) {
+    static DocumentText of(Told told, DocumentSettings request, LocalDate today) {
         ObjectIdSheet sheet = new ObjectIdSheet(told);
         return new DocumentText(
                 request.kind().code(),
@@ -39,10 +40,10 @@ final class ObjectIdSheet {
                 request.kind().toString(),
                 told.running(),
                 told.house(),
-                List.of(new DocumentText.Part(told.number(), sheet.blocks(request))));
+                List.of(new DocumentText.Part(told.number(), sheet.blocks(today))));
     }
 
-    private List<Block> blocks(DocumentRequest request) {
+    private List<Block> blocks(LocalDate today) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, told.number() + "  " + told.title()));
         lacking().forEach(lack -> blocks.add(Say.missing(lack)));
@@ -53,7 +54,7 @@ final class ObjectIdSheet {
         blocks.add(new Block.Heading(2, "Nine categories"));
         blocks.add(new Block.Facts(categories()));
         blocks.add(new Block.Heading(2, "Description and particulars"));
-        blocks.add(new Block.Facts(particulars(request)));
+        blocks.add(new Block.Facts(particulars(today)));
         blocks.add(
                 Say.note(
                         "The order is that of Object ID (International Council of Museums, 1997). Keep this sheet safe and away from the piece itself; give it to the police and the insurer if the piece is lost."));
@@ -137,7 +138,7 @@ final class ObjectIdSheet {
                 + Denial.orElse(facts.origin().place(), Denial.NO_PLACE_OF_MAKING) + ".";
     }
 
-    private List<Block.Fact> particulars(DocumentRequest request) {
+    private List<Block.Fact> particulars(LocalDate today) {
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(Say.fact("Short description", description()));
         facts.add(Say.fact("Inventory number", told.number()));
@@ -158,7 +159,7 @@ final class ObjectIdSheet {
                 "Written material",
                 "record of this piece in the maker’s archive, version "
                         + told.saved().version()));
-        facts.add(Say.fact("Date documented", Say.day(request.today())));
+        facts.add(Say.fact("Date documented", Say.day(today)));
         return facts;
     }
 }

@@ -3,7 +3,7 @@ package tenterbook.label.document.kind;
 import java.util.Optional;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentSettings;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Party;
 
@@ -15,13 +15,14 @@ import tenterbook.piece.Party;
  */
 record Parties(String name, String contact) {
     /** The party of the archive by its name or identifier; another name stands as typed. */
-    static Parties of(Archive archive, DocumentRequest request) {
+    static Parties of(Archive archive, DocumentSettings request) {
         Optional<Party> known = archive.ledger().all(Kinds.PARTY).stream()
                 .map(Saved::record)
-                .filter(party -> party.name().equalsIgnoreCase(request.party())
-                        || party.id().value().equals(request.party()))
+                .filter(party ->
+                        party.name().equalsIgnoreCase(request.agreement().party())
+                                || party.id().value().equals(request.agreement().party()))
                 .findFirst();
-        return known.map(party -> new Parties(party.title(), request.contact() ? party.contact() : ""))
-                .orElse(new Parties(request.party(), ""));
+        return known.map(party -> new Parties(party.title(), request.agreement().contact() ? party.contact() : ""))
+                .orElse(new Parties(request.agreement().party(), ""));
     }
 }

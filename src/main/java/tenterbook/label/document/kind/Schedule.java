@@ -1,6 +1,7 @@
 package tenterbook.label.document.kind;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -10,7 +11,7 @@ import java.util.TreeMap;
 import tenterbook.facts.Condition;
 import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentKind;
-import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.measure.Money;
 import tenterbook.piece.EventKind;
@@ -20,18 +21,20 @@ import tenterbook.piece.Piece;
 final class Schedule {
     private final List<Told> told;
     private final Parties parties;
-    private final DocumentRequest request;
+    private final DocumentSettings request;
+    private final LocalDate today;
     private final boolean loan;
 
-    private Schedule(List<Told> told, Parties parties, DocumentRequest request) {
+    private Schedule(List<Told> told, Parties parties, DocumentSettings request, LocalDate today) {
         this.told = told;
         this.parties = parties;
         this.request = request;
+        this.today = today;
         this.loan = request.kind() == DocumentKind.LOAN_SCHEDULE;
     }
 
-    static DocumentText of(List<Told> told, Parties parties, DocumentRequest request) {
-        Schedule schedule = new Schedule(told, parties, request);
+    static DocumentText of(List<Told> told, Parties parties, DocumentSettings request, LocalDate today) {
+        Schedule schedule = new Schedule(told, parties, request, today);
         String running = Say.joined(
                 "  ·  ",
                 told.size() == 1 ? told.get(0).number().value() : told.size() + " pieces",
@@ -50,7 +53,7 @@ final class Schedule {
         blocks.add(new Block.Facts(agreement()));
         blocks.add(new Block.Heading(2, told.size() == 1 ? "The piece" : "The pieces"));
         told.forEach(each -> blocks.add(entry(each)));
-        if (request.valued()) {
+        if (request.disclosure().values()) {
             blocks.add(new Block.Heading(2, "Values agreed"));
             blocks.add(new Block.Facts(totals()));
         }
@@ -61,7 +64,7 @@ final class Schedule {
                         "These are common practice, not a promise of safety; the borrower’s own rules and a conservator’s advice go before them."));
         blocks.add(Say.note(Light.sources(told.stream().map(Told::facts).toList())));
         blocks.add(new Block.Heading(2, "Terms"));
-        List<Block> terms = Say.paragraphs(request.terms());
+        List<Block> terms = Say.paragraphs(request.agreement().terms());
         blocks.addAll(terms.isEmpty() ? List.of(new Block.Paragraph("No terms were entered.")) : terms);
         blocks.add(new Block.Heading(2, "Signed"));
         blocks.add(new Block.Signatures(List.of(
@@ -80,13 +83,13 @@ final class Schedule {
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(Say.fact(loan ? "Lender" : "Maker", told.get(0).maker()));
         facts.add(Say.fact(loan ? "Borrower" : "Gallery", parties.name()));
-        if (request.contact()) {
+        if (request.agreement().contact()) {
             facts.add(Say.fact("Contact", parties.contact()));
         }
-        facts.add(Say.fact("From", request.from()));
-        facts.add(Say.fact("Until", request.until()));
-        facts.add(Say.fact("Insured by", request.insurer()));
-        facts.add(Say.fact("Date of this schedule", Say.day(request.today())));
+        facts.add(Say.fact("From", request.agreement().from()));
+        facts.add(Say.fact("Until", request.agreement().until()));
+        facts.add(Say.fact("Insured by", request.agreement().insurer()));
+        facts.add(Say.fact("Date of this schedule", Say.day(today)));
         return facts;
     }
 
@@ -97,7 +100,7 @@ final class Schedule {
         facts.add(Say.fact("Materials", Say.capital(each.cloths())));
         facts.add(Say.fact(
                 "Condition as recorded", Say.capital(condition(each.facts().condition()))));
-        if (request.valued()) {
+        if (request.disclosure().values()) {
             facts.add(Say.fact(loan ? "Agreed value" : "Agreed price", Say.agreed(each.facts(), kind())));
         }
         facts.add(Say.fact("Light", Light.caution(each.facts())));

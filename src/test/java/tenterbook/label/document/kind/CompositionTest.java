@@ -24,7 +24,7 @@ import tenterbook.label.Samples;
 import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentDraft;
 import tenterbook.label.document.DocumentKind;
-import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.Verification;
 import tenterbook.label.document.VerificationCode;
 import tenterbook.ledger.Progress;
@@ -160,7 +160,7 @@ class CompositionTest {
         return archive.ledger().find(Kinds.PIECE, piece.number().value()).orElseThrow();
     }
 
-    private String words(DocumentKind kind, UnaryOperator<DocumentRequest> how, Saved<Piece>... pieces) {
+    private String words(DocumentKind kind, UnaryOperator<DocumentSettings> how, Saved<Piece>... pieces) {
         return drafts(kind, how, pieces).stream()
                 .flatMap(draft -> draft.text().words().stream())
                 .collect(Collectors.joining("\n"))
@@ -168,8 +168,8 @@ class CompositionTest {
     }
 
     @SafeVarargs
-    private List<DocumentDraft> drafts(DocumentKind kind, UnaryOperator<DocumentRequest> how, Saved<Piece>... pieces) {
-        return Composition.of(archive, List.of(pieces), how.apply(DocumentRequest.of(kind, TODAY)));
+    private List<DocumentDraft> drafts(DocumentKind kind, UnaryOperator<DocumentSettings> how, Saved<Piece>... pieces) {
+        return Composition.of(archive, List.of(pieces), how.apply(DocumentSettings.of(kind)), TODAY);
     }
 
     private List<String> missing(Piece piece) {
@@ -273,18 +273,23 @@ class CompositionTest {
     @Test
     void peopleAndPlacesAreNamedOnlyByChoiceAndBuyersByAFurtherOne() {
         Saved<Piece> piece = saved(whole("V24-001"));
-        for (DocumentKind kind : DocumentKind.values()) {
+        for (DocumentKind kind : DocumentKind.OF_PIECES) {
             assertThat(words(kind, request -> request, piece))
                     .as(kind.toString())
                     .doesNotContain(
                             "Brites", "flat drawer", "behind the weir", "two parts", "borrowed money", "300 EUR");
         }
-        String named = words(DocumentKind.INSURANCE_LIST, request -> request.showing(false, true), piece);
+        String named = words(
+                DocumentKind.INSURANCE_LIST,
+                request -> request.disclosing(new DocumentSettings.Disclosure(false, true, false)),
+                piece);
         assertThat(named).contains("flat drawer 1", "a private owner").doesNotContain("Brites");
-        String certificate = words(DocumentKind.PROVENANCE_CERTIFICATE, request -> request.showing(false, true), piece);
+        String certificate = words(
+                DocumentKind.PROVENANCE_CERTIFICATE,
+                request -> request.disclosing(new DocumentSettings.Disclosure(false, true, false)),
+                piece);
         assertThat(certificate).contains("Sold, a private owner").doesNotContain("Brites", "€");
-        UnaryOperator<DocumentRequest> buyers =
-                r -> new DocumentRequest(r.kind(), null, "", false, "", "", "", "", "", false, true, true, TODAY);
+        UnaryOperator<DocumentSettings> buyers = r -> r.disclosing(new DocumentSettings.Disclosure(false, true, true));
         assertThat(words(DocumentKind.PROVENANCE_CERTIFICATE, buyers, piece)).contains("Sold, Brites Almorena");
     }
 
@@ -293,14 +298,15 @@ class CompositionTest {
         Saved<Piece> piece = saved(whole("V24-001"));
         String bare = words(
                 DocumentKind.LOAN_SCHEDULE,
-                r -> r.agreed("sala", false, "May", "", "", "One line.\n\nAnother."),
+                r -> r.agreed(new DocumentSettings.Agreement("sala", false, "May", "", "", "One line.\n\nAnother.")),
                 piece);
         assertThat(bare)
                 .contains("Borrower\nSala Vermia", "From\nMay", "Until\nnot recorded", "One line.\nAnother.")
                 .doesNotContain("behind the weir", "€");
         String full = words(
                 DocumentKind.LOAN_SCHEDULE,
-                r -> r.agreed("Sala Vermia", true, "", "", "", "").showing(true, false),
+                r -> r.agreed(new DocumentSettings.Agreement("Sala Vermia", true, "", "", "", ""))
+                        .disclosing(new DocumentSettings.Disclosure(true, false, false)),
                 piece);
         assertThat(full)
                 .contains("Contact\nbehind the weir")
@@ -332,8 +338,9 @@ class CompositionTest {
                 null,
                 null,
                 null));
-        for (DocumentKind kind : DocumentKind.values()) {
-            String words = words(kind, request -> request.showing(true, true), bare);
+        for (DocumentKind kind : DocumentKind.OF_PIECES) {
+            String words = words(
+                    kind, request -> request.disclosing(new DocumentSettings.Disclosure(true, true, false)), bare);
             assertThat(words).as(kind.toString()).contains("ot recorded").doesNotContain("null", " 0 ", "€");
         }
     }
@@ -341,7 +348,7 @@ class CompositionTest {
     @Test
     void noPieceIsNoDocument() {
         assertThatThrownBy(() ->
-                        Composition.of(archive, List.of(), DocumentRequest.of(DocumentKind.INSURANCE_LIST, TODAY)))
+                        Composition.of(archive, List.of(), DocumentSettings.of(DocumentKind.INSURANCE_LIST), TODAY))
                 .hasMessageContaining("choose at least one");
     }
 

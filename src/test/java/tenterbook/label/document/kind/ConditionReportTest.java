@@ -26,9 +26,11 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.ValidationResult;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
-import tenterbook.archive.RecordJson;
+import tenterbook.archive.record.ExaminationRecord;
 import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentDraft;
+import tenterbook.label.document.DocumentLines;
+import tenterbook.label.document.DocumentOrigin;
 import tenterbook.label.document.Dress;
 import tenterbook.label.document.IssueDocument;
 import tenterbook.label.document.PageSize;
@@ -87,7 +89,7 @@ class ConditionReportTest {
     }
 
     private static void save(String json) throws Exception {
-        Examination examination = RecordJson.mapper().readValue(json.formatted(front), Examination.class);
+        Examination examination = ExaminationRecord.EXAMINATION.fromText(json.formatted(front));
         studio.archive.ledger().write("test", act -> act.create(Kinds.EXAMINATION, examination));
     }
 
@@ -95,7 +97,7 @@ class ConditionReportTest {
         Saved<Examination> saved =
                 studio.archive.ledger().find(Kinds.EXAMINATION, id).orElseThrow();
         return ConditionReport.of(
-                studio.archive, saved, studio.pieces("V24-013").get(0));
+                studio.archive, saved, studio.pieces("V24-013").get(0), PageSize.A4);
     }
 
     private static byte[] printed(DocumentDraft draft) throws Exception {
@@ -217,8 +219,6 @@ class ConditionReportTest {
         IssuedPaper paper = IssueDocument.print(
                         studio.archive,
                         List.of(draft("E24-082")),
-                        PageSize.A4,
-                        Dress.SHEET,
                         "",
                         studio.photographs,
                         out,
@@ -226,16 +226,14 @@ class ConditionReportTest {
                         "test")
                 .get(0);
         assertThat(paper.kind()).isEqualTo("condition-report");
-        assertThat(paper.setting()).containsEntry("examination", "E24-082").containsEntry("examinationVersion", "1");
-        ByteArrayOutputStream again = new ByteArrayOutputStream();
-        assertThat(IssueDocument.again(paper, studio.photographs, again))
-                .isEqualTo(draft("E24-082").text());
+        assertThat(DocumentOrigin.of(paper)).isEqualTo(new DocumentOrigin(null, "E24-082", 1));
+        assertThat(DocumentLines.read(paper)).isEqualTo(draft("E24-082").text());
+        assertThat(studio.archive.papers().read(paper.pdf())).isEqualTo(out.toByteArray());
     }
 
     @Test
     void aReportWithoutPhotographOrExaminerSaysWhatItLacks() throws Exception {
-        Examination bare =
-                RecordJson.mapper().readValue("{\"id\": \"E24-089\", \"piece\": \"V24-013\"}", Examination.class);
+        Examination bare = ExaminationRecord.EXAMINATION.fromText("{\"id\": \"E24-089\", \"piece\": \"V24-013\"}");
         studio.archive.ledger().write("test", act -> act.create(Kinds.EXAMINATION, bare));
         assertThat(draft("E24-089").text().words())
                 .anyMatch(line -> line.startsWith("Missing: a photograph"))
@@ -244,7 +242,7 @@ class ConditionReportTest {
         Saved<Examination> other =
                 studio.archive.ledger().find(Kinds.EXAMINATION, "E24-089").orElseThrow();
         assertThatThrownBy(() -> ConditionReport.of(
-                        studio.archive, other, studio.pieces("V24-001").get(0)))
+                        studio.archive, other, studio.pieces("V24-001").get(0), PageSize.A4))
                 .hasMessageContaining("E24-089 is of V24-013 and not of V24-001");
     }
 }

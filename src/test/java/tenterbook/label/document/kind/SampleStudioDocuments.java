@@ -14,7 +14,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.exchange.RestoredSample;
 import tenterbook.label.document.DocumentDraft;
 import tenterbook.label.document.DocumentKind;
-import tenterbook.label.document.DocumentRequest;
+import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.Photographs;
 import tenterbook.label.document.set.DocumentPaper;
 import tenterbook.ledger.Saved;
@@ -46,7 +46,7 @@ final class SampleStudioDocuments implements AutoCloseable {
 
     /** A document as the studio would make it: the pieces that suit it, its choices and its typed words. */
     List<DocumentDraft> drafts(DocumentKind kind) {
-        return Composition.of(archive, pieces(numbers(kind)), request(kind));
+        return Composition.of(archive, pieces(numbers(kind)), request(kind), TODAY);
     }
 
     static String[] numbers(DocumentKind kind) {
@@ -65,25 +65,28 @@ final class SampleStudioDocuments implements AutoCloseable {
         };
     }
 
-    static DocumentRequest request(DocumentKind kind) {
-        DocumentRequest request = DocumentRequest.of(kind, TODAY).showing(true, true);
+    static DocumentSettings request(DocumentKind kind) {
+        DocumentSettings request =
+                DocumentSettings.of(kind).disclosing(new DocumentSettings.Disclosure(true, true, false));
         return switch (kind) {
             case LOAN_SCHEDULE ->
                 request.agreed(
-                        "Museu do Sarelho",
-                        false,
-                        "12 January 2026",
-                        "30 April 2026",
-                        "the borrower, from wall to wall",
-                        "The pieces hang together in the north room.\nNo photograph is published without asking.\n\nThe borrower returns them in the rolls they came in.");
+                        new DocumentSettings.Agreement(
+                                "Museu do Sarelho",
+                                false,
+                                "12 January 2026",
+                                "30 April 2026",
+                                "the borrower, from wall to wall",
+                                "The pieces hang together in the north room.\nNo photograph is published without asking.\n\nThe borrower returns them in the rolls they came in."));
             case CONSIGNMENT_SCHEDULE ->
                 request.agreed(
-                        "sala-vermia",
-                        true,
-                        "1 February 2026",
-                        "three months",
-                        "",
-                        "Sixty parts of the price are the maker’s and forty the gallery’s, paid within thirty days of a sale.");
+                        new DocumentSettings.Agreement(
+                                "sala-vermia",
+                                true,
+                                "1 February 2026",
+                                "three months",
+                                "",
+                                "Sixty parts of the price are the maker’s and forty the gallery’s, paid within thirty days of a sale."));
             case EXHIBITION_TEXT ->
                 request.saying(
                         "Nine swifts are cut into two cherry boards, once and once again in mirror image. Where the boards meet, the silk is pressed so tightly that no dye can enter; where they are hollow the vat flows through. What hangs here is the shadow of a piece of wood.");
@@ -95,7 +98,7 @@ final class SampleStudioDocuments implements AutoCloseable {
         return pdf(drafts(kind), request(kind));
     }
 
-    byte[] pdf(List<DocumentDraft> drafts, DocumentRequest request) throws IOException {
+    byte[] pdf(List<DocumentDraft> drafts, DocumentSettings request) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         DocumentPaper.pdf(
                 drafts.stream().map(DocumentDraft::text).toList(),

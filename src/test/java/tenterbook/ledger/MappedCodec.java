@@ -4,7 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
-/** Records as an object mapper writes and reads them. */
+/** Records of tests, as an object mapper writes and reads them. */
 public record MappedCodec<T>(ObjectMapper mapper, Class<T> type) implements RecordCodec<T> {
     @Override
     public ObjectNode toJson(T record) {

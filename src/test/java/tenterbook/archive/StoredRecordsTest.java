@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -11,37 +12,37 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.Currency;
 import java.util.List;
-import java.util.Map;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.Reading;
+import tenterbook.archive.record.ClampingRecord;
 import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.archive.record.IssuedPaperRecord;
 import tenterbook.archive.record.MaterialRecords;
 import tenterbook.archive.record.PieceRecord;
+import tenterbook.archive.record.StudioRecords;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
 import tenterbook.colour.Lab;
+import tenterbook.ledger.Canonical;
 import tenterbook.material.Lot;
 import tenterbook.material.Source;
 import tenterbook.measure.DateText;
+import tenterbook.measure.Digest;
 import tenterbook.measure.Money;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
-import tenterbook.piece.CareTest;
 import tenterbook.piece.Category;
-import tenterbook.piece.ColourRegion;
-import tenterbook.piece.Event;
 import tenterbook.piece.Layers;
 import tenterbook.piece.MadeIn;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
-import tenterbook.piece.Specimen;
 import tenterbook.piece.Status;
 import tenterbook.piece.Studio;
-import tenterbook.piece.TestStandard;
 import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
@@ -52,30 +53,29 @@ import tenterbook.recipe.FoldScheme;
 import tenterbook.recipe.Step;
 import tenterbook.recipe.StepKind;
 
-class RecordJsonTest {
+class StoredRecordsTest {
     @TempDir
     Path folder;
 
     @Test
-    void recordsFromBeforeAFieldWasThereOpenAsNotRecorded() throws IOException {
-        var mapper = RecordJson.mapper();
-        Studio studio = mapper.readValue("{\"name\": \"Oficina Valderim\", \"currency\": \"EUR\"}", Studio.class);
+    void recordsFromBeforeAFieldWasThereOpenAsNotRecorded() {
+        Studio studio = StudioRecords.STUDIO.fromText("{\"name\": \"Oficina Valderim\", \"currency\": \"EUR\"}");
         assertThat(studio.names()).isEmpty();
         assertThat(studio.postalAddress()).isEmpty();
-        assertThat(mapper.writeValueAsString(studio)).doesNotContain("names", "postalAddress", "rn", "responsible");
-        CareTest test = mapper.readValue("{\"kind\": \"rub\", \"method\": \"ISO 105-X12\"}", CareTest.class);
-        assertThat(test.standard()).isNull();
-        assertThat(mapper.writeValueAsString(test)).doesNotContain("standard", "grade", "specimen", "followed");
-        CareTest graded = new CareTest(
-                CareTest.Kind.RUB, null, "", null, "", true, TestStandard.ISO_105_X12, 4.5, Specimen.STRIP);
-        assertThat(mapper.readValue(mapper.writeValueAsString(graded), CareTest.class))
-                .isEqualTo(graded);
-        Studio named = mapper.readValue(
-                "{\"rn\": \"RN 123\", \"names\": [{\"term\": \"silk\", \"language\": \"ja\", \"name\": \"絹\", \"enteredBy\": \"Inês\"}]}",
-                Studio.class);
+        assertThat(StudioRecords.STUDIO.toJson(studio).toString())
+                .doesNotContain("names", "postalAddress", "rn", "responsible");
+        Studio named = StudioRecords.STUDIO.fromText(
+                "{\"rn\": \"RN 123\", \"names\": [{\"term\": \"silk\", \"language\": \"ja\", \"name\": \"絹\", \"enteredBy\": \"Inês\"}]}");
         assertThat(named.rn()).isEqualTo("123");
-        assertThat(mapper.readValue(mapper.writeValueAsString(named), Studio.class))
+        assertThat(StudioRecords.STUDIO.fromJson(StudioRecords.STUDIO.toJson(named)))
                 .isEqualTo(named);
+        Piece tested = PieceRecord.PIECE.fromText(
+                "{\"number\": \"V24-001\", \"tests\": [{\"kind\": \"rub\", \"method\": \"ISO 105-X12\"}]}");
+        assertThat(tested.tests())
+                .singleElement()
+                .satisfies(test -> assertThat(test.standard()).isNull());
+        assertThat(PieceRecord.PIECE.toJson(tested).toString())
+                .doesNotContain("standard", "grade", "specimen", "followed");
     }
 
     @Test
@@ -187,25 +187,33 @@ class RecordJsonTest {
 
     /** Someone looked and could not tell: that is an answer, and differs from none. */
     @Test
-    void anUnknownSourceIsKeptAndNoneIsInvented() throws IOException {
-        var mapper = RecordJson.mapper();
+    void anUnknownSourceIsKeptAndNoneIsInvented() {
         String named = "{\"id\":\"woad-1\",\"role\":\"dye\",\"name\":\"woad\"";
-        assertThat(mapper.readValue(named + ",\"source\":\"unknown\"}", Lot.class)
+        assertThat(MaterialRecords.LOT
+                        .fromText(named + ",\"source\":\"unknown\"}")
                         .source())
                 .isEqualTo(Source.UNKNOWN);
-        Lot none = mapper.readValue(named + "}", Lot.class);
+        Lot none = MaterialRecords.LOT.fromText(named + "}");
         assertThat(none.source()).isNull();
-        assertThat(mapper.writeValueAsString(none)).doesNotContain("source", "unknown");
+        assertThat(MaterialRecords.LOT.toJson(none).toString()).doesNotContain("source", "unknown");
     }
 
     @Test
     void aRowWithoutItsKindIsRefusedAndTheFieldNamed() {
-        var mapper = RecordJson.mapper();
-        refused(mapper, Step.class, "{\"vat\":\"Mare\"}", "‘kind’");
-        refused(mapper, Event.class, "{\"note\":\"at the quay\"}", "‘kind’");
-        refused(mapper, CareTest.class, "{\"method\":\"by hand\"}", "‘kind’");
-        refused(mapper, ColourRegion.class, "{\"colour\":{\"lightness\":34,\"a\":-2,\"b\":-25}}", "‘role’");
-        refused(mapper, Lot.class, "{\"id\":\"woad-1\",\"name\":\"woad\"}", "‘role’");
+        refused(
+                () -> ClampingRecord.CLAMPING.fromText("{\"id\":\"C24-001\",\"steps\":[{\"vat\":\"Mare\"}]}"),
+                "‘kind’");
+        refused(
+                () -> PieceRecord.PIECE.fromText("{\"number\":\"V24-001\",\"events\":[{\"note\":\"at the quay\"}]}"),
+                "‘kind’");
+        refused(
+                () -> PieceRecord.PIECE.fromText("{\"number\":\"V24-001\",\"tests\":[{\"method\":\"by hand\"}]}"),
+                "‘kind’");
+        refused(
+                () -> PieceRecord.PHOTO.fromText("{\"photo\":\"" + "ab".repeat(32)
+                        + "\",\"regions\":[{\"colour\":{\"lightness\":34,\"a\":-2,\"b\":-25}}]}"),
+                "‘role’");
+        refused(() -> MaterialRecords.LOT.fromText("{\"id\":\"woad-1\",\"name\":\"woad\"}"), "‘role’");
     }
 
     @Test
@@ -221,29 +229,27 @@ class RecordJsonTest {
         assertThat(faults.all().keySet()).containsExactlyInAnyOrder("role", "photo.regions.0.role");
     }
 
-    private static void refused(ObjectMapper mapper, Class<?> type, String json, String field) {
-        assertThatThrownBy(() -> mapper.readValue(json, type)).hasMessageContaining(field);
+    private static void refused(ThrowingCallable reading, String field) {
+        assertThatThrownBy(reading).hasMessageContaining(field);
     }
 
     @Test
-    void aPhotographOfWhichNobodySaidWhatItShowsHasNoRole() throws IOException {
-        var mapper = RecordJson.mapper();
+    void aPhotographOfWhichNobodySaidWhatItShowsHasNoRole() {
         String digest = "ab".repeat(32);
-        PiecePhoto photo = mapper.readValue("{\"photo\":\"" + digest + "\"}", PiecePhoto.class);
+        PiecePhoto photo = PieceRecord.PHOTO.fromText("{\"photo\":\"" + digest + "\"}");
         assertThat(photo.role()).isNull();
         assertThat(photo.shows()).isEqualTo("photograph");
-        assertThat(mapper.writeValueAsString(photo)).doesNotContain("role", "other", "shows");
+        assertThat(PieceRecord.PHOTO.toJson(photo).toString()).doesNotContain("role", "other", "shows");
     }
 
     @Test
     void paperOfTheFirstFormKeepsItsWordsAndPaperOfTheSecondAllOfIt() throws IOException {
-        var mapper = RecordJson.mapper();
-        IssuedPaper first = mapper.readValue("""
+        IssuedPaper first = IssuedPaperRecord.ISSUED_PAPER.fromText("""
                 {"id": "paper-1", "kind": "hang-tag", "issuedAt": "2024-03-05T10:15:00Z",
                  "pieces": [{"piece": "V24-001", "version": 2, "lines": ["Maré", "100 % silk"]}]}
-                """, IssuedPaper.class);
+                """);
         assertThat(first.pieces().get(0).text()).containsExactly("Maré", "100 % silk");
-        assertThat(first.canBeSetAgain()).isFalse();
+        assertThat(first.settings()).isEmpty();
 
         assertThat(first.market()).isEmpty();
 
@@ -251,7 +257,6 @@ class RecordJsonTest {
                 "paper-2",
                 "hang-tag",
                 "eu",
-                "single",
                 "tag 1",
                 List.of("eu 2026-1"),
                 Instant.parse("2026-11-25T10:00:00Z"),
@@ -261,12 +266,27 @@ class RecordJsonTest {
                         List.of(new IssuedPaper.Line("content", "100 % silk", "Art. 9(1)")),
                         "V24-001",
                         List.of(new IssuedPaper.Colour(new Lab(34, -2, -25), null, "blue")))),
-                Map.of("widthMm", "55.0"),
+                JsonNodeFactory.instance.objectNode().put("widthMm", 55.5),
                 List.of(new IssuedPaper.Line("lender", "The studio", "")),
-                30,
-                "paper-1");
-        assertThat(mapper.readValue(mapper.writeValueAsString(second), IssuedPaper.class))
+                "paper-1",
+                new IssuedPaper.Pdf(Digest.of(new byte[] {1, 2}), 2));
+        assertThat(IssuedPaperRecord.ISSUED_PAPER.fromText(
+                        IssuedPaperRecord.ISSUED_PAPER.toJson(second).toString()))
                 .isEqualTo(second);
-        assertThat(second.canBeSetAgain()).isTrue();
+    }
+
+    @Test
+    void aPaperFromBeforeThatGetsAPdfKeepsItsOwnNamesForAllElse() {
+        String before = """
+                {"copies":4,"id":"paper-1","issuedAt":"2024-03-05T10:15:00Z","kind":"hang-tag","market":"us",\
+                "pieces":[{"lines":[{"part":"title","text":"Maré"}],"piece":"V24-001","version":2}],\
+                "setting":{"blackOnly":"true"},"sheet":"a4"}""";
+        IssuedPaper paper = IssuedPaperRecord.ISSUED_PAPER.fromText(before);
+        assertThat(paper.settings().at("/label/finish/blackOnly").booleanValue())
+                .isTrue();
+        Digest digest = Digest.of(new byte[] {1, 2});
+        ObjectNode after = IssuedPaperRecord.ISSUED_PAPER.toJson(paper.with(new IssuedPaper.Pdf(digest, 2)));
+        assertThat(after.remove("pdf")).hasToString("{\"digest\":\"%s\",\"bytes\":2}".formatted(digest.hex()));
+        assertThat(Canonical.json(after)).isEqualTo(before);
     }
 }

@@ -12,33 +12,33 @@ import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import tenterbook.ledger.HashedFiles;
 import tenterbook.measure.Digest;
 
 /**
- * The files in a photos folder, by what their names say they are.
+ * The files in a folder of files named by their SHA-256, by what their names say they are.
  *
- * @param originals by the digest their name gives; more than one file only where the same photograph lies there under
- *     two extensions
- * @param strange files whose name is no photograph's
+ * @param files by the digest their name gives; more than one file only where the same bytes lie there under two extensions
+ * @param strange files whose name is no such name
  */
-record PhotoFiles(NavigableMap<Digest, List<Photograph>> originals, List<Path> strange) {
+record KeptFiles(NavigableMap<Digest, List<KeptFile>> files, List<Path> strange) {
     private static final Pattern FORM = Pattern.compile("([0-9a-f]{2})/(\\1[0-9a-f]{62})(\\.[A-Za-z0-9]{1,10})?");
-    /** Where photographs are still being received; what lies there is nobody's yet. */
-    private static final String ARRIVING = "arriving";
 
-    /** @param path from the photos folder, with “/”, as in {@code ab/abcd….jpg} */
-    record Photograph(String path, Path file, long bytes) {}
+    /** @param path from the folder, with “/”, as in {@code ab/abcd….jpg} */
+    record KeptFile(String path, Path file, long bytes) {}
 
-    static PhotoFiles in(Path photos) throws IOException {
-        PhotoFiles found = new PhotoFiles(new TreeMap<>(), new ArrayList<>());
-        if (!Files.isDirectory(photos)) {
+    static KeptFiles in(Path folder) throws IOException {
+        KeptFiles found = new KeptFiles(new TreeMap<>(), new ArrayList<>());
+        if (!Files.isDirectory(folder)) {
             return found;
         }
-        Path root = photos.toRealPath();
+        Path root = folder.toRealPath();
         Files.walkFileTree(root, new SimpleFileVisitor<>() {
             @Override
-            public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
-                return folder.equals(root.resolve(ARRIVING)) ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+            public FileVisitResult preVisitDirectory(Path within, BasicFileAttributes attributes) {
+                return within.equals(root.resolve(HashedFiles.ARRIVING))
+                        ? FileVisitResult.SKIP_SUBTREE
+                        : FileVisitResult.CONTINUE;
             }
 
             @Override
@@ -46,9 +46,9 @@ record PhotoFiles(NavigableMap<Digest, List<Photograph>> originals, List<Path> s
                 String path = root.relativize(file).toString().replace('\\', '/');
                 Matcher form = FORM.matcher(path);
                 if (attributes.isRegularFile() && form.matches()) {
-                    found.originals
+                    found.files
                             .computeIfAbsent(new Digest(form.group(2)), missing -> new ArrayList<>())
-                            .add(new Photograph(path, file, attributes.size()));
+                            .add(new KeptFile(path, file, attributes.size()));
                 } else {
                     found.strange.add(file);
                 }
@@ -58,14 +58,14 @@ record PhotoFiles(NavigableMap<Digest, List<Photograph>> originals, List<Path> s
         return found;
     }
 
-    static boolean isOriginal(String path) {
+    static boolean isKept(String path) {
         return FORM.matcher(path).matches();
     }
 
     long bytes() {
-        return originals.values().stream()
+        return files.values().stream()
                 .flatMap(List::stream)
-                .mapToLong(Photograph::bytes)
+                .mapToLong(KeptFile::bytes)
                 .sum();
     }
 }

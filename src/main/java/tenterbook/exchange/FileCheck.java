@@ -1,0 +1,72 @@
+package tenterbook.exchange;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jdbi.v3.core.JdbiException;
+import tenterbook.archive.Archive;
+import tenterbook.exchange.bag.Pace;
+import tenterbook.exchange.bag.Sums;
+import tenterbook.ledger.Finding;
+import tenterbook.ledger.Progress;
+
+/**
+ * The files that the ledger names against those that are there, in one {@link KeptFolder}.
+ *
+ * @param damage a named file is missing or is not what its name says
+ * @param orphans files that no record names; they do no harm and are told so that nothing is there unseen
+ */
+record FileCheck(List<Finding> damage, List<Finding> orphans) {
+    /** Reads every file of every such folder once. */
+    static FileCheck of(Archive archive, Progress progress) {
+        FileCheck check = new FileCheck(new ArrayList<>(), new ArrayList<>());
+        for (KeptFolder folder : KeptFolder.values()) {
+            try {
+                check.files(folder, KeptFiles.in(folder.in(archive.folder())), folder.named(archive), progress);
+            } catch (JdbiException e) {
+                check.damage.add(new Finding(
+                        "ledger.db",
+                        "which files it names as %s cannot be read: %s.".formatted(folder.one(), e.getMessage())));
+            } catch (IOException e) {
+                check.damage.add(new Finding(folder.path(""), "cannot be listed: %s.".formatted(e)));
+            }
+        }
+        return check;
+    }
+
+    private void files(KeptFolder folder, KeptFiles files, Map<String, String> named, Progress progress) {
+        Pace pace = new Pace(progress, files.bytes());
+        Map<String, String> missing = new TreeMap<>(named);
+        files.files().forEach((digest, copies) -> {
+            missing.remove(digest.hex());
+            boolean known = named.containsKey(digest.hex());
+            for (KeptFiles.KeptFile file : copies) {
+                pace.begin("checking %s %s".formatted(folder.one(), digest.brief()));
+                compare(folder, file, digest.hex(), known ? damage : orphans, pace);
+            }
+            if (!known) {
+                orphans.add(folder.orphan(copies.get(0).path(), named.isEmpty()));
+            }
+            copies.stream()
+                    .skip(1)
+                    .forEach(second -> orphans.add(
+                            folder.second(second.path(), copies.get(0).path())));
+        });
+        missing.forEach((hex, record) -> damage.add(folder.missing(record, hex)));
+        files.strange().forEach(strange -> orphans.add(folder.strange(strange)));
+    }
+
+    private static void compare(
+            KeptFolder folder, KeptFiles.KeptFile file, String expected, List<Finding> into, Pace pace) {
+        try {
+            String found = Sums.of(file.file(), List.of("sha256"), pace).hex().get("sha256");
+            if (!found.equals(expected)) {
+                into.add(folder.changed(file.path(), found));
+            }
+        } catch (IOException e) {
+            into.add(new Finding(folder.path(file.path()), "cannot be read to its end: %s.".formatted(e)));
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package tenterbook.ledger;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jdbi.v3.core.Handle;
+import tenterbook.measure.Digest;
+
+/** The files made from the words of records, see {@link Privacy#files}, and which of them the ledger still names. */
+final class MadeFiles {
+    private static final int PAGE = 1000;
+
+    private final Path folder;
+    private final KnownKinds kinds;
+
+    MadeFiles(Path folder, KnownKinds kinds) {
+        this.folder = folder;
+        this.kinds = kinds;
+    }
+
+    /**
+     * Deletes every file that no revision names, also what is still on its way in.
+     *
+     * @return how many there were
+     * @throws ArchiveProblem where one cannot be deleted
+     */
+    int deleteUnnamed(Handle handle) {
+        try {
+            return HashedFiles.deleteAllBut(folder, named(handle));
+        } catch (IOException e) {
+            throw new ArchiveProblem(
+                    "The person is erased, but a PDF that names the person may still be in the folder %s: %s. It is deleted at the next start."
+                            .formatted(folder.toAbsolutePath(), e),
+                    e);
+        }
+    }
+
+    private Set<Digest> named(Handle handle) {
+        Set<Digest> named = new HashSet<>();
+        long sequence = 0;
+        List<Revision> page = Rows.after(handle, sequence, PAGE);
+        while (!page.isEmpty()) {
+            for (Revision revision : page) {
+                sequence = revision.sequence();
+                List<String> paths = kinds.privacy(revision.key().kind()).files();
+                if (!paths.isEmpty()) {
+                    JsonNode record = RecordCodec.parsed(revision.json());
+                    paths.stream()
+                            .map(path -> record.at("/" + path.replace('.', '/')).asText())
+                            .filter(hex -> hex.matches("[0-9a-f]{64}"))
+                            .map(Digest::new)
+                            .forEach(named::add);
+                }
+            }
+            page = Rows.after(handle, sequence, PAGE);
+        }
+        return named;
+    }
+}
