@@ -54,9 +54,8 @@ class RoomsTest {
         MAY_KNOW.put("search", with(kept, "archive", "facts"));
         MAY_KNOW.put("exchange", with(kept, "archive", "search"));
         Set<String> below = with(kept, "archive", "facts", "search", "label", "exchange");
-        MAY_KNOW.put("sample", below);
         MAY_KNOW.put("web", below);
-        MAY_KNOW.put("app", with(below, "sample", "web"));
+        MAY_KNOW.put("app", with(below, "web"));
     }
 
     private static Set<String> with(Set<String> rooms, String... more) {

@@ -35,8 +35,7 @@ import tenterbook.ledger.Progress;
             LabelsCommand.class,
             EraseCommand.class,
             ProveCommand.class,
-            VerifyCommand.class,
-            SampleCommand.class
+            VerifyCommand.class
         })
 public final class Main implements Runnable {
     static final int FOUND_WRONG = 1;
