@@ -14,7 +14,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
+import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.label.document.PaperPdf;
+import tenterbook.label.document.Photographs;
 import tenterbook.ledger.Canonical;
 import tenterbook.ledger.Erased;
 import tenterbook.ledger.Kind;
@@ -107,6 +110,31 @@ class FormatOneArchiveTest {
                     .hasSize(23);
         }
         theProgramInTheReadMeAgrees(bag.resolve("data"), again.lastHash().hex());
+    }
+
+    @Test
+    void itsPapersAreLaidOutOnceAndTheirFilesAreCheckedPackedAndRestored() throws Exception {
+        Path place = restored();
+        try (Archive archive = Archive.open(place, Demo.CLOCK)) {
+            List<String> ids = archive.ledger().everGiven(Kinds.ISSUED_PAPER);
+            assertThat(ids).hasSize(4);
+            assertThat(PaperPdf.storeAll(archive, Photographs.NONE, Progress.UNWATCHED))
+                    .isEmpty();
+            long last = archive.ledger().lastSequence();
+            PaperPdf.storeAll(archive, Photographs.NONE, Progress.UNWATCHED);
+            assertThat(archive.ledger().lastSequence()).isEqualTo(last);
+            assertThat(check(archive)).isEmpty();
+            new Pack(Demo.CLOCK).pack(archive, around.resolve("bag"), Progress.UNWATCHED);
+        }
+        Restored again =
+                new Restore(Demo.CLOCK).restore(around.resolve("bag"), around.resolve("again"), Progress.UNWATCHED);
+        try (Archive archive = Archive.open(again.folder(), Demo.CLOCK)) {
+            assertThat(check(archive)).isEmpty();
+            for (Saved<IssuedPaper> paper : archive.ledger().all(Kinds.ISSUED_PAPER)) {
+                assertThat(new String(archive.papers().read(paper.record().pdf()), StandardCharsets.ISO_8859_1))
+                        .startsWith("%PDF-");
+            }
+        }
     }
 
     private void theOldHistoryIsProven(Archive archive) throws Exception {
