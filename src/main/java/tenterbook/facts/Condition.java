@@ -218,7 +218,8 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
     }
 
     private static String words(Observation seen) {
-        return seen.what() + (seen.inWords().isEmpty() ? "" : " (" + seen.inWords() + ")");
+        String where = seen.inWords().inEnglish();
+        return seen.what() + (where.isEmpty() ? "" : " (" + where + ")");
     }
 
     /** As in 'leak, at the beak, layer 3: outer edge'. */

@@ -1,6 +1,7 @@
 package tenterbook.recipe;
 
 import java.time.LocalDateTime;
+import tenterbook.words.Refusal;
 
 /**
  * One dip, timed.
@@ -11,7 +12,7 @@ import java.time.LocalDateTime;
 public record Dip(LocalDateTime in, LocalDateTime out) {
     public Dip {
         if (in != null && out != null && out.isBefore(in)) {
-            throw new IllegalArgumentException("A dip ends after it begins; found %s to %s".formatted(in, out));
+            throw Refusal.of("recipe.dip-backwards", "from", in, "to", out);
         }
     }
 }

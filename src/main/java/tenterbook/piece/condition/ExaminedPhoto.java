@@ -1,6 +1,7 @@
 package tenterbook.piece.condition;
 
 import tenterbook.measure.Digest;
+import tenterbook.words.Refusal;
 
 /**
  * A photograph that belongs to an examination.
@@ -11,7 +12,7 @@ import tenterbook.measure.Digest;
 public record ExaminedPhoto(Digest photo, PhotoView view, String caption) {
     public ExaminedPhoto {
         if (photo == null) {
-            throw new IllegalArgumentException("A photograph is named by the digest of its file; none was named.");
+            throw Refusal.of("condition.photograph-missing");
         }
         view = view == null ? PhotoView.OTHER : view;
         caption = caption == null ? "" : caption.strip();

@@ -1,5 +1,7 @@
 package tenterbook.piece.condition;
 
+import tenterbook.words.Refusal;
+
 /**
  * A part of the piece and how far it was looked at.
  *
@@ -12,7 +14,7 @@ public record ZoneSeen(String zone, Seen seen, String note) {
         seen = seen == null ? Seen.NOT_SAID : seen;
         note = note == null ? "" : note.strip();
         if (zone.isEmpty()) {
-            throw new IllegalArgumentException("A zone has its name, as in ‘back’; none was given.");
+            throw Refusal.of("condition.zone-unnamed");
         }
     }
 }

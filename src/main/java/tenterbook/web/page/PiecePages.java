@@ -39,9 +39,11 @@ import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
 import tenterbook.web.form.RecordForm;
+import tenterbook.words.Joined;
 
 /** One piece: recording it, showing it, changing it. */
 public final class PiecePages {
@@ -290,7 +292,7 @@ public final class PiecePages {
                 Fact.or(cloth.inWords()),
                 cloth.disagreement().isEmpty() ? cloth.evidence() : cloth.disagreement()));
         DipTally dips = of.dips();
-        facts.add(new Fact("Dips", Fact.or(dips.text()), String.join(" ", dips.disagreements())));
+        facts.add(new Fact("Dips", Fact.or(dips.text()), Words.w(new Joined(" ", dips.disagreements()))));
         facts.add(LastExamined.fact(of.condition(), site.today()));
         return facts;
     }
