@@ -2,7 +2,9 @@ package tenterbook.facts;
 
 import tenterbook.colour.ColourWords;
 import tenterbook.colour.Lab;
+import tenterbook.measure.NumberWords;
 import tenterbook.piece.ColourRole;
+import tenterbook.words.Refusal;
 
 /**
  * A colour of a piece, its share and its name, as searches, labels, documents and pages pass it on.
@@ -22,7 +24,7 @@ public record PieceColour(Lab colour, Double share, String name, ColourRole role
     public PieceColour {
         name = name == null ? "" : name.strip();
         if (share != null && !(share >= 0 && share <= 1)) {
-            throw new IllegalArgumentException("A share of area lies between 0 and 1; found " + share);
+            throw Refusal.of("piece.share-range", "found", NumberWords.plain(share));
         }
     }
 

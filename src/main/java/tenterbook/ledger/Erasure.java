@@ -2,6 +2,7 @@ package tenterbook.ledger;
 
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.List;
+import tenterbook.words.Message;
 
 /**
  * The record that a person's particulars were erased, without any of them.
@@ -16,11 +17,12 @@ import java.util.List;
 public record Erasure(String id, String day, String reason, String kind, String handle, List<Long> sequences) {
     public static final Kind<Erasure> KIND = new Kind<>(
             "erasure",
-            "erasure",
+            Message.of("kind.erasure"),
             Erasure.class,
             new MappedCodec<>(JsonMapper.builder().build(), Erasure.class),
             Erasure::id,
-            erasure -> List.of());
+            erasure -> List.of(),
+            Privacy.NONE);
 
     public Erasure {
         sequences = List.copyOf(sequences);

@@ -51,10 +51,16 @@ final class Bundles {
         }
     }
 
+    static boolean has(String key) {
+        return bundle(key, Locale.ROOT).containsKey(key.substring(key.indexOf('.') + 1));
+    }
+
+    private static ResourceBundle bundle(String key, Locale language) {
+        return ResourceBundle.getBundle("words/" + key.substring(0, key.indexOf('.')), language, ENGLISH_WHERE_MISSING);
+    }
+
     private static Pattern read(String key, Locale language) {
-        int dot = key.indexOf('.');
-        String entry = ResourceBundle.getBundle("words/" + key.substring(0, dot), language, ENGLISH_WHERE_MISSING)
-                .getString(key.substring(dot + 1));
+        String entry = bundle(key, language).getString(key.substring(key.indexOf('.') + 1));
         MessageFormat format = new MessageFormat(withTexts(entry), language);
         return format.getArgumentNames().isEmpty()
                 ? new Pattern(format, format.format(Map.of()))

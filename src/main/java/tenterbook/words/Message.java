@@ -32,6 +32,11 @@ public record Message(String key, Map<String, Object> args) implements Written {
         return new Message(key, args);
     }
 
+    /** Whether the bundle has the key. */
+    public static boolean exists(String key) {
+        return Bundles.has(key);
+    }
+
     /** @throws java.util.MissingResourceException if no bundle has the key */
     @Override
     public String in(Conventions conventions) {

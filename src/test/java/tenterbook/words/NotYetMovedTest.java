@@ -24,9 +24,9 @@ class NotYetMovedTest {
             Pattern.compile("\\b(?:title|placeholder|aria-label|alt|label)\\s*=\\s*\"([^\"]*)\"");
     private static final Pattern SENTENCE = Pattern.compile("\\p{Lu}?\\p{L}+,? \\p{L}[\\p{L}’'-]*,? \\p{L}+.*");
     private static final Pattern FOR_PROGRAMMERS = Pattern.compile(
-            "\\b(?:LOG\\.\\w+|new (?:IllegalStateException|UncheckedIOException|AssertionError|NullPointerException|"
+            "\\b(?:LOG\\.\\w+|getLogger\\(\\w+\\.class\\)\\.\\w+|new (?:IllegalStateException|UncheckedIOException|AssertionError|NullPointerException|"
                     + "UnsupportedOperationException)|requireNonNull|\\w*\\.execute|createQuery|createUpdate|"
-                    + "Pattern\\.compile|Table\\.words|matches|replaceAll|SuppressWarnings)\\(");
+                    + "Pattern\\.compile|Table\\.words|but|matches|replaceAll|SuppressWarnings)\\(");
     private static final Pattern SQL =
             Pattern.compile("\\b(?:SELECT|INSERT|UPDATE|DELETE|CREATE|PRAGMA|WHERE|FROM)\\b");
 

@@ -279,8 +279,11 @@ public final class PiecePages {
         facts.add(new Fact(
                 "Status",
                 Fact.or(now.statusInWords()),
-                now.disagreement().isEmpty() ? now.statusFrom() : now.disagreement()));
-        facts.add(new Fact("Held by", Fact.or(of.holder().map(Party::title).orElse("")), now.holderDisagreement()));
+                now.disagreement().or(now::statusFrom).map(Words::w).orElse("")));
+        facts.add(new Fact(
+                "Held by",
+                Fact.or(of.holder().map(Party::title).orElse("")),
+                now.holderDisagreement().map(Words::w).orElse("")));
         facts.add(new Fact("Place", Fact.or(piece.place())));
         facts.add(new Fact(
                 "Price",
@@ -290,7 +293,7 @@ public final class PiecePages {
         facts.add(new Fact(
                 "Cloth",
                 Fact.or(cloth.inWords()),
-                cloth.disagreement().isEmpty() ? cloth.evidence() : cloth.disagreement()));
+                cloth.disagreement().map(Words::w).orElseGet(cloth::evidence)));
         DipTally dips = of.dips();
         facts.add(new Fact("Dips", Fact.or(dips.text()), Words.w(new Joined(" ", dips.disagreements()))));
         facts.add(LastExamined.fact(of.condition(), site.today()));

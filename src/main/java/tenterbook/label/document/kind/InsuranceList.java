@@ -12,6 +12,7 @@ import tenterbook.label.document.DocumentRequest;
 import tenterbook.label.document.DocumentText;
 import tenterbook.measure.Money;
 import tenterbook.piece.Piece;
+import tenterbook.words.Written;
 
 /** Pieces with their values and where they are, for an insurer. What has no value recorded is in no sum. */
 final class InsuranceList {
@@ -63,7 +64,7 @@ final class InsuranceList {
     private static String where(Told each, DocumentRequest request) {
         Piece piece = each.piece();
         Whereabouts now = each.facts().whereabouts();
-        String disagreement = now.disagreement();
+        String disagreement = now.disagreement().map(Written::inEnglish).orElse("");
         String status = disagreement.isEmpty() ? now.statusInWords() : now.statusInWords() + " (" + disagreement + ")";
         if (!request.named()) {
             return status.isEmpty() ? Say.NOT_RECORDED : status;
