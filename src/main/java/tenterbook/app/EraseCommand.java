@@ -12,7 +12,9 @@ import java.util.Comparator;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IDefaultValueProvider;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -22,14 +24,19 @@ import tenterbook.label.TagTable;
 import tenterbook.ledger.Erased;
 import tenterbook.search.PieceIndex;
 import tenterbook.web.TagFacet;
+import tenterbook.words.Message;
 
-@Command(
-        name = "erase",
-        mixinStandardHelpOptions = true,
-        description =
-                "Erases a person for good, as Regulation (EU) 2016/679 Art. 17 lets a person ask: the record with its history, references to it, and private notes that name the person. Cannot be undone. Whether it must or may be done is for the law to say: tax law, for one, may ask that a sale be kept.")
+@Command(name = "erase", mixinStandardHelpOptions = true, defaultValueProvider = EraseCommand.Reason.class)
 final class EraseCommand implements Callable<Integer> {
-    private static final String REASON = "asked for by the person, Regulation (EU) 2016/679 Art. 17";
+    /** The reason that is kept where none is given. */
+    static final class Reason implements IDefaultValueProvider {
+        @Override
+        public String defaultValue(ArgSpec arg) {
+            return arg.paramLabel().equals("TEXT")
+                    ? Message.of("command.erase.reason").inEnglish()
+                    : null;
+        }
+    }
 
     @Spec
     private CommandSpec spec;
@@ -37,20 +44,13 @@ final class EraseCommand implements Callable<Integer> {
     @Mixin
     private ArchiveOption folder;
 
-    @Option(names = "--party", required = true, paramLabel = "ID", description = "The party's name in the archive.")
+    @Option(names = "--party", required = true, paramLabel = "ID")
     private String party;
 
-    @Option(
-            names = "--confirm",
-            paramLabel = "ID",
-            description = "The same again, so that nobody is erased by a slip. Asked for where it is not given.")
+    @Option(names = "--confirm", paramLabel = "ID")
     private String confirm;
 
-    @Option(
-            names = "--reason",
-            defaultValue = REASON,
-            paramLabel = "TEXT",
-            description = "Kept for ever, so it names nobody (default: ${DEFAULT-VALUE}).")
+    @Option(names = "--reason", paramLabel = "TEXT")
     private String reason;
 
     @Override
@@ -60,7 +60,7 @@ final class EraseCommand implements Callable<Integer> {
         try (Archive archive = folder.existing(Clock.systemUTC())) {
             if (!archive.ledger().history(Kinds.PARTY.key(party)).isEmpty()) {
                 if (!confirmed(out)) {
-                    out.println("The two do not agree. Nothing was erased.");
+                    out.println(Message.of("command.erase.slip"));
                     return Main.FOUND_WRONG;
                 }
                 // Before the ledger: if the program is killed from here on, nothing derived still has the person.
@@ -94,26 +94,32 @@ final class EraseCommand implements Callable<Integer> {
         if (confirm != null) {
             return confirm.equals(party);
         }
-        out.print("This cannot be undone. Type the name of the party again to erase it: ");
+        out.print(Message.of("command.erase.confirm") + " ");
         out.flush();
         String typed = new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())).readLine();
         return party.equals(typed == null ? null : typed.strip());
     }
 
     private static void report(PrintWriter out, Erased erased) {
-        out.println("Erased, and recorded as revision %d without any name:".formatted(erased.erasure()));
-        out.println("  the party's record, in all its %d revisions".formatted(erased.revisions()));
-        out.println("  mentions in %d older revisions of other records".formatted(erased.redacted()));
-        out.println("  mentions in these records in use, which have a new revision: "
-                + (erased.changed().isEmpty() ? "none" : erased.changed()));
-        out.println("  %d unsaved forms; and the search index was built anew".formatted(erased.drafts()));
-        out.println("Not erased:");
-        erased.left().forEach(place -> out.println("  a name that still stands in " + place));
-        out.println("  bags packed before, and other copies of the archive: find and delete them");
-        out.println("  printed paper and PDF files that were given out");
-        out.println("  photographs, and words that name the person otherwise, as by a first name alone: look for them");
-        out.println(
-                "  what a disk keeps of overwritten blocks; and where a revision is older than format 2, its hash, by which someone who guesses every erased word exactly could see that the guess is right");
+        out.println(Message.of("command.erase.erased", "sequence", erased.erasure()));
+        item(out, Message.of("command.erase.own", "count", erased.revisions()));
+        item(out, Message.of("command.erase.older", "count", erased.redacted()));
+        item(
+                out,
+                erased.changed().isEmpty()
+                        ? Message.of("command.erase.in-use-none")
+                        : Message.of("command.erase.in-use", "records", erased.changed()));
+        item(out, Message.of("command.erase.drafts", "count", erased.drafts()));
+        out.println(Message.of("command.erase.not-erased"));
+        erased.left().forEach(place -> item(out, Message.of("command.erase.left", "place", place)));
+        item(out, Message.of("command.erase.bags"));
+        item(out, Message.of("command.erase.paper"));
+        item(out, Message.of("command.erase.photographs"));
+        item(out, Message.of("command.erase.disk"));
         out.flush();
+    }
+
+    private static void item(PrintWriter out, Message text) {
+        out.println("  " + text);
     }
 }

@@ -16,15 +16,6 @@ import tenterbook.ledger.Progress;
         name = "tenterbook",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        description = "A dye studio's archive of finished pieces, on this computer alone.",
-        footerHeading = "%nExit codes%n",
-        footer = {
-            "  0  done, and nothing was found wrong",
-            "  1  done, and something was found wrong; or refused, and nothing was changed",
-            "  2  the command was not understood",
-            "  3  the archive cannot be opened or written, or is in use",
-            "  4  stopped as asked"
-        },
         subcommands = {
             ServeCommand.class,
             CheckCommand.class,
@@ -60,6 +51,7 @@ public final class Main implements Runnable {
     static CommandLine commandLine() {
         CommandLine line = new CommandLine(new Main());
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setResourceBundle(new HelpWords());
         line.setExecutionExceptionHandler((e, command, parsed) -> {
             if (e instanceof Progress.Cancelled) {
                 command.getErr().println(e.getMessage());

@@ -9,16 +9,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.sample.SampleArchive;
 
-@Command(
-        name = "sample",
-        hidden = true,
-        mixinStandardHelpOptions = true,
-        description = "Renders the sample archive anew and packs it; for those who work on this program.")
+@Command(name = "sample", hidden = true, mixinStandardHelpOptions = true)
 final class SampleCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--to", required = true, paramLabel = "BAG", description = "Folder to make; must not exist yet.")
+    @Option(names = "--to", required = true, paramLabel = "BAG")
     private Path to;
 
     @Override

@@ -19,6 +19,7 @@ import tenterbook.ledger.Progress;
 import tenterbook.ledger.Revision;
 import tenterbook.ledger.Unreadable;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
 
 /** One bag being filled, from one moment of an archive that may go on meanwhile. */
 final class Filling {
@@ -43,7 +44,7 @@ final class Filling {
         this.progress = progress;
         this.findings = findings;
         this.bag = new BagWriter(whole);
-        progress.at(0, 0, "copying the ledger");
+        progress.at(0, 0, Message.of("exchange.pack.copying-ledger"));
         this.last = archive.ledger().copyToKeep(bag.place("ledger.db"));
         // In this order: an original is on the disk before the ledger names it, so none can seem to be missing.
         this.named = new HashSet<>(archive.ledger().everGiven(Kinds.PHOTO));
@@ -52,12 +53,12 @@ final class Filling {
     }
 
     Bag fill(Damage damage) throws IOException {
-        pace.begin("copying the ledger");
+        pace.begin(Message.of("exchange.pack.copying-ledger"));
         bag.written("ledger.db", pace);
         new LedgerText(archive, last, progress).write(bag, pace);
         photographs();
         if (!findings.isEmpty() && damage == Damage.REFUSED) {
-            throw new PackRefused(findings, "Mend this first, or pack with the damage noted to save what there is.");
+            throw new PackRefused(findings, Message.of("exchange.pack.mend"));
         }
         Digest hash = last == 0
                 ? Revision.NONE
@@ -75,7 +76,10 @@ final class Filling {
             String hex = entry.getKey().hex();
             missing.remove(hex);
             for (PhotoFiles.Photograph photo : entry.getValue()) {
-                pace.begin("copying photograph " + entry.getKey().brief());
+                pace.begin(Message.of(
+                        "exchange.pack.copying-photo",
+                        "photograph",
+                        entry.getKey().brief()));
                 copy(photo, hex, named.contains(hex));
             }
         }
@@ -102,9 +106,12 @@ final class Filling {
 
     private void readMe(Contents contents, Digest hash) throws IOException {
         String text = ReadMe.text(Map.of(
-                "studio", studio().isEmpty() ? "a dye studio" : studio(),
+                "studio",
+                        studio().isEmpty()
+                                ? Message.of("exchange.pack.a-studio").inEnglish()
+                                : studio(),
                 "date", today.toString(),
-                "privacy", contents.privacy(),
+                "privacy", contents.privacy().inEnglish(),
                 "sequence", Long.toString(last),
                 "hash", hash.hex(),
                 "photos", Long.toString(photosIn),
@@ -115,9 +122,10 @@ final class Filling {
 
     private String damageInWords() {
         if (findings.isEmpty()) {
-            return "Nothing was found damaged when it was packed.";
+            return Message.of("exchange.pack.whole").inEnglish();
         }
-        StringBuilder words = new StringBuilder("It was packed with this damage, known and noted:\n");
+        StringBuilder words =
+                new StringBuilder(Message.of("exchange.pack.damaged").inEnglish()).append('\n');
         findings.forEach(finding -> words.append("  - ").append(finding).append('\n'));
         return words.toString();
     }
@@ -129,9 +137,11 @@ final class Filling {
         }
         info.add(Map.entry("Bagging-Date", today.toString()));
         info.add(Map.entry(
-                "External-Description",
-                "A dye studio's archive of finished pieces: ledger, photographs and a text that explains both"));
-        info.add(Map.entry("External-Identifier", "revision %d, sha256 %s".formatted(last, hash.hex())));
+                "External-Description", Message.of("exchange.pack.description").inEnglish()));
+        info.add(Map.entry(
+                "External-Identifier",
+                Message.of("exchange.pack.identifier", "sequence", last, "hash", hash.hex())
+                        .inEnglish()));
         info.add(Map.entry("Bag-Software-Agent", agent()));
         info.add(Map.entry(Contents.LABEL, contents.word()));
         info.add(Map.entry("Tenterbook-Last-Sequence", Long.toString(last)));

@@ -13,6 +13,8 @@ import tenterbook.exchange.bag.Pace;
 import tenterbook.exchange.bag.Sums;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
 
 /**
  * The photographs that the ledger names against the files that are there.
@@ -29,10 +31,10 @@ record PhotoCheck(List<Finding> damage, List<Finding> orphans) {
             Set<String> named = new HashSet<>(archive.ledger().everGiven(Kinds.PHOTO));
             check.files(PhotoFiles.in(archive.folder().photos()), named, progress);
         } catch (JdbiException e) {
-            check.damage.add(new Finding(
-                    "ledger.db", "which photographs it names cannot be read: %s.".formatted(e.getMessage())));
+            check.damage.add(
+                    new Finding("ledger.db", Message.of("exchange.photo.names-not-read", "why", Explained.of(e))));
         } catch (IOException e) {
-            check.damage.add(new Finding("photos", "cannot be listed: %s.".formatted(e)));
+            check.damage.add(new Finding("photos", Message.of("exchange.photo.not-listed", "why", e.toString())));
         }
         return check;
     }
@@ -44,7 +46,7 @@ record PhotoCheck(List<Finding> damage, List<Finding> orphans) {
             missing.remove(digest.hex());
             boolean known = named.contains(digest.hex());
             for (PhotoFiles.Photograph photo : copies) {
-                pace.begin("checking photograph " + digest.brief());
+                pace.begin(Message.of("exchange.photo.checking", "photograph", digest.brief()));
                 compare(photo, digest.hex(), known ? damage : orphans, pace);
             }
             if (!known) {
@@ -57,10 +59,7 @@ record PhotoCheck(List<Finding> damage, List<Finding> orphans) {
         });
         missing.stream().sorted().forEach(hex -> damage.add(missing(hex)));
         for (Path strange : files.strange()) {
-            orphans.add(
-                    new Finding(
-                            "photos/" + strange.getFileName(),
-                            "is no original under its own SHA-256, as every file there should be. It may have been put there by hand; take it elsewhere."));
+            orphans.add(new Finding("photos/" + strange.getFileName(), Message.of("exchange.photo.strange")));
         }
     }
 
@@ -71,38 +70,31 @@ record PhotoCheck(List<Finding> damage, List<Finding> orphans) {
                 into.add(changed(photo.path(), found));
             }
         } catch (IOException e) {
-            into.add(new Finding("photos/" + photo.path(), "cannot be read to its end: %s.".formatted(e)));
+            into.add(new Finding(
+                    "photos/" + photo.path(), Message.of("exchange.photo.not-to-end", "why", e.toString())));
         }
     }
 
     static Finding missing(String hex) {
         if (!hex.matches("[0-9a-f]{64}")) {
-            return new Finding("photo " + hex, "is named in the ledger by something that is no SHA-256.");
+            return new Finding("photo " + hex, Message.of("exchange.photo.no-digest"));
         }
         return new Finding(
-                "photo " + hex,
-                "its original is missing; expected photos/%s/%s with its extension. Look for it in an older bag."
-                        .formatted(hex.substring(0, 2), hex));
+                "photo " + hex, Message.of("exchange.photo.missing", "start", hex.substring(0, 2), "digest", hex));
     }
 
     static Finding changed(String path, String found) {
-        return new Finding(
-                "photos/" + path,
-                "is not the file that was taken in: its SHA-256 is %s, not its name. Put back the one from an older bag."
-                        .formatted(found));
+        return new Finding("photos/" + path, Message.of("exchange.photo.changed", "found", found));
     }
 
     /** @param alone whether the ledger names no photograph at all, so that it may not be the one of these photographs */
     private static Finding orphan(String path, boolean alone) {
         return new Finding(
                 "photos/" + path,
-                alone
-                        ? "no record names it, and the ledger names no photograph at all. Keep the file: if there were records once, another ledger was put in this one's place. Look for the right ledger.db, or restore the newest bag into another folder."
-                        : "an orphan: no record names it. This happens when the program was stopped between receiving a photograph and saving it; add the photograph again to use it, or delete the file.");
+                alone ? Message.of("exchange.photo.orphan-alone") : Message.of("exchange.photo.orphan"));
     }
 
     private static Finding second(String path, String first) {
-        return new Finding(
-                "photos/" + path, "an orphan: a second file of the same photograph as photos/%s.".formatted(first));
+        return new Finding("photos/" + path, Message.of("exchange.photo.second", "first", first));
     }
 }
