@@ -10,6 +10,7 @@ import tenterbook.exchange.PackRefused;
 import tenterbook.label.LabelBlocked;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Message;
 
 /** The program. Without a command it serves the archive in the folder {@code archive}. */
 @Command(
@@ -84,7 +85,7 @@ public final class Main implements Runnable {
         @Override
         public String[] getVersion() {
             String version = Main.class.getPackage().getImplementationVersion();
-            return new String[] {"Tenterbook " + (version == null ? "(not packaged)" : version)};
+            return new String[] {"Tenterbook " + (version == null ? Message.of("command.not-packaged") : version)};
         }
     }
 }

@@ -40,7 +40,7 @@ final class ReadBack {
             SecondOpinion.ask(bag).ifPresent(findings::add);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            findings.add(new Finding("the bag", Message.of("exchange.pack.interrupted")));
+            findings.add(new Finding(Message.of("bag.the-bag"), Message.of("exchange.pack.interrupted")));
         }
         if (!findings.isEmpty()) {
             return findings;

@@ -3,6 +3,7 @@ package tenterbook.material;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
+import tenterbook.words.Message;
 
 /**
  * A lot of dye, mordant or assistant.
@@ -43,6 +44,11 @@ public record Lot(
     }
 
     public String title() {
-        return name.isEmpty() ? id.value() : lot.isEmpty() ? name : name + ", lot " + lot;
+        return name.isEmpty()
+                ? id.value()
+                : lot.isEmpty()
+                        ? name
+                        : Message.of("material.lot-title", "name", name, "lot", lot)
+                                .inEnglish();
     }
 }

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import org.hipparchus.stat.regression.SimpleRegression;
 import tenterbook.colour.Finding;
 import tenterbook.colour.ShadeReading;
-import tenterbook.words.Joined;
+import tenterbook.words.Listing;
 import tenterbook.words.Message;
 
 /** Finds the dip curve that a set of points carries, or says why they carry none. */
@@ -80,7 +80,7 @@ public final class DipFit {
                 .toList();
         return scales.size() < 2
                 ? Optional.empty()
-                : Optional.of(Message.of("recipe.curve.mixed", "scales", new Joined(" and ", scales)));
+                : Optional.of(Message.of("recipe.curve.mixed", "scales", Listing.and(scales)));
     }
 
     private static int seen(List<DipPoint> points) {
