@@ -16,12 +16,9 @@ import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Finding;
 import tenterbook.search.PieceIndex;
 import tenterbook.web.TagFacet;
+import tenterbook.words.Message;
 
-@Command(
-        name = "check",
-        mixinStandardHelpOptions = true,
-        description =
-                "Checks the chain, the tables, the references, the digest of every photograph and stored paper, and what is derived from the ledger (the index, the table of hang tags) against it. Prints all findings; exits 1 on any. Changes nothing in the ledger or the files.")
+@Command(name = "check", mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -41,11 +38,13 @@ final class CheckCommand implements Callable<Integer> {
             findings.forEach(out::println);
             out.println(
                     findings.isEmpty()
-                            ? "Nothing is wrong. %,d revisions end in %s."
-                                    .formatted(
-                                            archive.ledger().lastSequence(),
-                                            archive.ledger().lastHash())
-                            : findings.size() + (findings.size() == 1 ? " thing is wrong." : " things are wrong."));
+                            ? Message.of(
+                                    "command.check.whole",
+                                    "count",
+                                    archive.ledger().lastSequence(),
+                                    "hash",
+                                    archive.ledger().lastHash())
+                            : Message.of("command.check.wrong", "count", findings.size()));
             out.flush();
         }
         return findings.isEmpty() ? 0 : Main.FOUND_WRONG;
@@ -59,7 +58,7 @@ final class CheckCommand implements Callable<Integer> {
             findings.addAll(index.check(terminal));
             return findings;
         } catch (ArchiveProblem e) {
-            return List.of(new Finding("index", "cannot be opened: " + e.getMessage()));
+            return List.of(new Finding("index", Message.of("command.check.index", "why", e.explanation())));
         }
     }
 }

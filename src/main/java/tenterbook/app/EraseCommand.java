@@ -22,11 +22,7 @@ import tenterbook.search.PieceIndex;
 import tenterbook.web.TagFacet;
 import tenterbook.words.Message;
 
-@Command(
-        name = "erase",
-        mixinStandardHelpOptions = true,
-        description =
-                "Erases a person for good, as Regulation (EU) 2016/679 Art. 17 lets a person ask: the record with its history, references to it, private notes that name the person, and the PDF files of issued papers that do. Cannot be undone. Whether it must or may be done is for the law to say: tax law, for one, may ask that a sale be kept.")
+@Command(name = "erase", mixinStandardHelpOptions = true)
 final class EraseCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -34,19 +30,13 @@ final class EraseCommand implements Callable<Integer> {
     @Mixin
     private ArchiveOption folder;
 
-    @Option(names = "--party", required = true, paramLabel = "ID", description = "The party's name in the archive.")
+    @Option(names = "--party", required = true, paramLabel = "ID")
     private String party;
 
-    @Option(
-            names = "--confirm",
-            paramLabel = "ID",
-            description = "The same again, so that nobody is erased by a slip. Asked for where it is not given.")
+    @Option(names = "--confirm", paramLabel = "ID")
     private String confirm;
 
-    @Option(
-            names = "--reason",
-            paramLabel = "TEXT",
-            description = "Kept for ever, so it names nobody. If none is given, that the person asked for it.")
+    @Option(names = "--reason", paramLabel = "TEXT")
     private String reason = Message.of("erasure.usual-reason").inEnglish();
 
     @Override
@@ -55,7 +45,7 @@ final class EraseCommand implements Callable<Integer> {
         Erased erased;
         try (Archive archive = folder.existing(Clock.systemUTC())) {
             if (!archive.ledger().history(Kinds.PARTY.key(party)).isEmpty() && !confirmed(out)) {
-                out.println("The two do not agree. Nothing was erased.");
+                out.println(Message.of("command.erase.slip"));
                 return Main.FOUND_WRONG;
             }
             String maker = archive.studio().maker();
@@ -77,7 +67,7 @@ final class EraseCommand implements Callable<Integer> {
         if (confirm != null) {
             return confirm.equals(party);
         }
-        out.print("This cannot be undone. Type the name of the party again to erase it: ");
+        out.print(Message.of("command.erase.confirm") + " ");
         out.flush();
         String typed = new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())).readLine();
         return party.equals(typed == null ? null : typed.strip());
@@ -86,9 +76,13 @@ final class EraseCommand implements Callable<Integer> {
     private static void report(PrintWriter out, Erased erased) {
         ErasureReport report = ErasureReport.of(erased);
         out.println(ErasureReport.heading(erased));
-        report.done().forEach(sentence -> out.println("  " + sentence));
-        out.println("Not erased:");
-        report.left().forEach(sentence -> out.println("  " + sentence));
+        report.done().forEach(sentence -> item(out, sentence));
+        out.println(Message.of("command.erase.not-erased"));
+        report.left().forEach(sentence -> item(out, sentence));
         out.flush();
+    }
+
+    private static void item(PrintWriter out, Message text) {
+        out.println("  " + text);
     }
 }

@@ -25,12 +25,10 @@ import tenterbook.label.SheetSize;
 import tenterbook.label.rule.Market;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
-@Command(
-        name = "labels",
-        mixinStandardHelpOptions = true,
-        description =
-                "Prints labels of pieces to a PDF at true size and keeps their text in the archive. A label that a rule forbids is refused with the reason, and nothing is written. No legal advice.")
+@Command(name = "labels", mixinStandardHelpOptions = true)
 final class LabelsCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -38,58 +36,34 @@ final class LabelsCommand implements Callable<Integer> {
     @Mixin
     private ArchiveOption folder;
 
-    @Option(
-            names = "--kind",
-            required = true,
-            paramLabel = "KIND",
-            description = "hang-tag, care-label, exhibition-label, shelf-tag or tube-tag.")
+    @Option(names = "--kind", required = true, paramLabel = "KIND")
     private String kind;
 
-    @Option(
-            names = "--pieces",
-            required = true,
-            split = ",",
-            paramLabel = "NUMBER",
-            description = "Numbers of the pieces, with commas.")
+    @Option(names = "--pieces", required = true, split = ",", paramLabel = "NUMBER")
     private List<String> pieces;
 
-    @Option(
-            names = "--market",
-            required = true,
-            paramLabel = "MARKET",
-            description = "Where it is sold: us, eu, uk, ni, ca or jp.")
+    @Option(names = "--market", required = true, paramLabel = "MARKET")
     private String market;
 
-    @Option(
-            names = "--sheet",
-            defaultValue = "single",
-            paramLabel = "SHEET",
-            description =
-                    "single, a4, letter or roll (default: ${DEFAULT-VALUE}). Sheets of one's own are chosen on the print page.")
+    @Option(names = "--sheet", defaultValue = "single", paramLabel = "SHEET")
     private String sheet;
 
-    @Option(names = "--price", description = "Show the price on a hang tag.")
+    @Option(names = "--price")
     private boolean price;
 
-    @Option(names = "--black", description = "Print in black alone.")
+    @Option(names = "--black")
     private boolean black;
 
-    @Option(
-            names = "--symbols",
-            description =
-                    "Show care symbols beside the words of a care label, as far as tests carry them. They are registered trademarks in many countries, and their use there needs a licence.")
+    @Option(names = "--symbols")
     private boolean symbols;
 
-    @Option(
-            names = "--arrangement",
-            paramLabel = "ARRANGEMENT",
-            description = "column, hem or selvedge for a hang tag; column or two-columns for an exhibition label.")
+    @Option(names = "--arrangement", paramLabel = "ARRANGEMENT")
     private String arrangement;
 
-    @Option(names = "--copies", defaultValue = "1", paramLabel = "N", description = "Copies of each label.")
+    @Option(names = "--copies", defaultValue = "1", paramLabel = "N")
     private int copies;
 
-    @Option(names = "--out", required = true, paramLabel = "FILE.pdf", description = "The PDF to write.")
+    @Option(names = "--out", required = true, paramLabel = "FILE.pdf")
     private Path out;
 
     @Override
@@ -112,8 +86,7 @@ final class LabelsCommand implements Callable<Integer> {
             for (String number : pieces) {
                 found.add(archive.ledger()
                         .find(Kinds.PIECE, number.strip())
-                        .orElseThrow(() -> new IllegalArgumentException(
-                                "There is no piece “%s” in this archive. Nothing was printed.".formatted(number))));
+                        .orElseThrow(() -> Refusal.of("command.labels.no-piece", "piece", number)));
             }
             String maker = archive.studio().maker();
             IssuedPaper paper = Issue.print(
@@ -121,9 +94,7 @@ final class LabelsCommand implements Callable<Integer> {
             Files.write(out, archive.papers().read(paper.pdf()));
             labels = found.size() * copies;
         }
-        spec.commandLine()
-                .getOut()
-                .printf("Wrote %d labels to %s. Print at 100 %%: the bar must measure 50 mm.%n", labels, out);
+        spec.commandLine().getOut().println(Message.of("command.labels.wrote", "count", labels, "file", out));
         return 0;
     }
 
@@ -131,9 +102,7 @@ final class LabelsCommand implements Callable<Integer> {
     private void refuseUnwritable() {
         Path parent = out.toAbsolutePath().getParent();
         if (Files.isDirectory(out) || parent == null || !Files.isDirectory(parent) || !Files.isWritable(parent)) {
-            throw new IllegalArgumentException(
-                    "--out: expected a file in a folder that is there and can be written; found %s. Nothing was printed."
-                            .formatted(out.toAbsolutePath()));
+            throw Refusal.of("command.labels.not-writable", "file", out.toAbsolutePath());
         }
     }
 
@@ -141,7 +110,13 @@ final class LabelsCommand implements Callable<Integer> {
         return Stream.of(values)
                 .filter(value -> value.code().equalsIgnoreCase(text))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("--%s: expected one of %s, found “%s”."
-                        .formatted(option, Stream.of(values).map(Coded::code).toList(), text)));
+                .orElseThrow(() -> Refusal.of(
+                        "command.labels.choice",
+                        "option",
+                        option,
+                        "choices",
+                        Stream.of(values).map(Coded::code).toList(),
+                        "found",
+                        text));
     }
 }

@@ -10,21 +10,13 @@ import tenterbook.exchange.PackRefused;
 import tenterbook.label.LabelBlocked;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Message;
 
 /** The program. Without a command it serves the archive in the folder {@code archive}. */
 @Command(
         name = "tenterbook",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        description = "A dye studio's archive of finished pieces, on this computer alone.",
-        footerHeading = "%nExit codes%n",
-        footer = {
-            "  0  done, and nothing was found wrong",
-            "  1  done, and something was found wrong; or refused, and nothing was changed",
-            "  2  the command was not understood",
-            "  3  the archive cannot be opened or written, or is in use",
-            "  4  stopped as asked"
-        },
         subcommands = {
             ServeCommand.class,
             CheckCommand.class,
@@ -59,6 +51,7 @@ public final class Main implements Runnable {
     static CommandLine commandLine() {
         CommandLine line = new CommandLine(new Main());
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setResourceBundle(new HelpWords());
         line.setExecutionExceptionHandler((e, command, parsed) -> {
             if (e instanceof Progress.Cancelled) {
                 command.getErr().println(e.getMessage());
@@ -91,7 +84,7 @@ public final class Main implements Runnable {
         @Override
         public String[] getVersion() {
             String version = Main.class.getPackage().getImplementationVersion();
-            return new String[] {"Tenterbook " + (version == null ? "(not packaged)" : version)};
+            return new String[] {"Tenterbook " + (version == null ? Message.of("command.not-packaged") : version)};
         }
     }
 }

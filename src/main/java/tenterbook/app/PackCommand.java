@@ -10,12 +10,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.Pack;
+import tenterbook.words.Message;
 
-@Command(
-        name = "pack",
-        mixinStandardHelpOptions = true,
-        description =
-                "Packs the whole archive, private particulars too, into a BagIt 1.0 bag (RFC 8493) that opens without this program.")
+@Command(name = "pack", mixinStandardHelpOptions = true)
 final class PackCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -23,7 +20,7 @@ final class PackCommand implements Callable<Integer> {
     @Mixin
     private ArchiveOption folder;
 
-    @Option(names = "--to", required = true, paramLabel = "BAG", description = "Folder to make; must not exist yet.")
+    @Option(names = "--to", required = true, paramLabel = "BAG")
     private Path to;
 
     @Override
@@ -34,8 +31,8 @@ final class PackCommand implements Callable<Integer> {
         }
         spec.commandLine()
                 .getOut()
-                .println("Packed into " + to.toAbsolutePath().normalize()
-                        + ". It holds everything, private names and addresses too.");
+                .println(Message.of(
+                        "command.packed", "folder", to.toAbsolutePath().normalize()));
         return 0;
     }
 }

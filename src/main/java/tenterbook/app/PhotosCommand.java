@@ -20,11 +20,7 @@ import tenterbook.web.arrival.Arrivals;
 import tenterbook.web.arrival.Folder;
 import tenterbook.web.arrival.Report;
 
-@Command(
-        name = "photos",
-        mixinStandardHelpOptions = true,
-        description =
-                "Takes the photographs of a folder in; they wait in the archive until you say which piece each shows. The folder is not changed. Files that are no photograph are told one by one; exits 1 on any.")
+@Command(name = "photos", mixinStandardHelpOptions = true)
 final class PhotosCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -32,10 +28,10 @@ final class PhotosCommand implements Callable<Integer> {
     @Mixin
     private ArchiveOption folder;
 
-    @Option(names = "--from", required = true, paramLabel = "DIR", description = "Folder of the photographs.")
+    @Option(names = "--from", required = true, paramLabel = "DIR")
     private Path from;
 
-    @Option(names = "--within", description = "With the folders inside it.")
+    @Option(names = "--within")
     private boolean within;
 
     @Override

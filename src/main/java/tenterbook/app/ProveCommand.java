@@ -10,12 +10,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.PieceProof;
+import tenterbook.words.Message;
 
-@Command(
-        name = "prove",
-        mixinStandardHelpOptions = true,
-        description =
-                "Writes one piece's history to a file that a stranger can check with ‘verify’ or any SHA-256 tool. It holds no buyer, price or note unless chosen. Of every other revision it holds digests and, from format 2 on, the kind of record, the version and the time of saving.")
+@Command(name = "prove", mixinStandardHelpOptions = true)
 final class ProveCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -23,18 +20,16 @@ final class ProveCommand implements Callable<Integer> {
     @Mixin
     private ArchiveOption folder;
 
-    @Option(names = "--piece", required = true, paramLabel = "NUMBER", description = "Number of the piece.")
+    @Option(names = "--piece", required = true, paramLabel = "NUMBER")
     private String piece;
 
-    @Option(names = "--to", required = true, paramLabel = "FILE", description = "File to write; must not exist yet.")
+    @Option(names = "--to", required = true, paramLabel = "FILE")
     private Path to;
 
-    @Option(names = "--made", description = "Show its clampings too, with their boards and cloths.")
+    @Option(names = "--made")
     private boolean made;
 
-    @Option(
-            names = "--private",
-            description = "Show the private parts too: holders, places, prices, notes, and who saved it.")
+    @Option(names = "--private")
     private boolean confidential;
 
     @Override
@@ -45,11 +40,7 @@ final class ProveCommand implements Callable<Integer> {
         }
         spec.commandLine()
                 .getOut()
-                .println("Wrote %s. Anyone can check it with: verify %s%s"
-                        .formatted(
-                                to,
-                                to,
-                                confidential ? ". It holds private names and prices; mind to whom you give it." : ""));
+                .println(Message.of(confidential ? "command.prove.wrote-private" : "command.prove.wrote", "file", to));
         return 0;
     }
 }

@@ -10,12 +10,9 @@ import tenterbook.archive.Archive;
 import tenterbook.label.TagTable;
 import tenterbook.search.PieceIndex;
 import tenterbook.web.TagFacet;
+import tenterbook.words.Message;
 
-@Command(
-        name = "reindex",
-        mixinStandardHelpOptions = true,
-        description =
-                "Builds what is derived from the ledger anew: how pieces stand with their hang tags, and the search index.")
+@Command(name = "reindex", mixinStandardHelpOptions = true)
 final class ReindexCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -32,7 +29,7 @@ final class ReindexCommand implements Callable<Integer> {
             tags.rebuild(terminal);
             index.reindex(terminal);
         }
-        spec.commandLine().getOut().println("The search index is built anew.");
+        spec.commandLine().getOut().println(Message.of("command.reindexed"));
         return 0;
     }
 }

@@ -9,17 +9,14 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.exchange.Restore;
+import tenterbook.words.Message;
 
-@Command(
-        name = "restore",
-        mixinStandardHelpOptions = true,
-        description =
-                "Restores an archive from a bag into a folder that is missing or empty. An incomplete or tampered bag is refused and leaves nothing.")
+@Command(name = "restore", mixinStandardHelpOptions = true)
 final class RestoreCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--from", required = true, paramLabel = "BAG", description = "The bag's folder.")
+    @Option(names = "--from", required = true, paramLabel = "BAG")
     private Path from;
 
     @Mixin
@@ -32,8 +29,12 @@ final class RestoreCommand implements Callable<Integer> {
         }
         spec.commandLine()
                 .getOut()
-                .println("Restored into " + folder.folder.toAbsolutePath().normalize()
-                        + ". Serve it with: serve --archive " + folder.folder);
+                .println(Message.of(
+                        "command.restored",
+                        "place",
+                        folder.folder.toAbsolutePath().normalize(),
+                        "folder",
+                        folder.folder));
         return 0;
     }
 }

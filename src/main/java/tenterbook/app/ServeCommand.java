@@ -14,14 +14,9 @@ import tenterbook.exchange.Restore;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.LedgerFile;
 import tenterbook.web.Server;
+import tenterbook.words.Message;
 
-@Command(
-        name = "serve",
-        mixinStandardHelpOptions = true,
-        description = {
-            "Serves an archive to this computer's browser.",
-            "Without --archive, the folder 'archive' is used, and filled with the sample archive if it is missing. With --archive and a missing folder, an empty archive is begun there."
-        })
+@Command(name = "serve", mixinStandardHelpOptions = true)
 final class ServeCommand implements Callable<Integer> {
     private static final int PORTS_TRIED = 20;
 
@@ -31,14 +26,10 @@ final class ServeCommand implements Callable<Integer> {
     @Mixin
     private ArchiveOption archive;
 
-    @Option(
-            names = "--port",
-            paramLabel = "N",
-            defaultValue = "7117",
-            description = "Port (default: ${DEFAULT-VALUE}).")
+    @Option(names = "--port", paramLabel = "N", defaultValue = "7117")
     private int port;
 
-    @Option(names = "--sample", description = "Fill a missing --archive folder with the sample archive.")
+    @Option(names = "--sample")
     private boolean sample;
 
     @Override
@@ -60,8 +51,11 @@ final class ServeCommand implements Callable<Integer> {
                     Thread.currentThread().interrupt();
                 }
             }));
-            out.println("Tenterbook serves " + archive.folder.toAbsolutePath().normalize());
-            out.println("Open " + wiring.address() + " in a browser. Ctrl-C ends it.");
+            out.println(Message.of(
+                    "command.serve.serves",
+                    "folder",
+                    archive.folder.toAbsolutePath().normalize()));
+            out.println(Message.of("command.serve.open", "address", wiring.address()));
             out.flush();
             stopped.await();
         }
@@ -70,11 +64,10 @@ final class ServeCommand implements Callable<Integer> {
 
     private void restoreSample(PrintWriter out) {
         Path bag = SampleBag.find()
-                .orElseThrow(() -> new ArchiveProblem(
-                        "The sample archive is not here: expected a folder ‘sample-archive’ in %s or beside the program. Go to the project's folder, or begin an archive of your own with --archive DIR."
-                                .formatted(Path.of("").toAbsolutePath())));
-        out.println("First start: restoring the sample archive into "
-                + archive.folder.toAbsolutePath().normalize());
+                .orElseThrow(() -> new ArchiveProblem(Message.of(
+                        "command.serve.no-sample", "folder", Path.of("").toAbsolutePath())));
+        out.println(Message.of(
+                "command.serve.first", "folder", archive.folder.toAbsolutePath().normalize()));
         out.flush();
         try (Terminal terminal = new Terminal(out)) {
             new Restore(Clock.systemUTC()).restore(bag, archive.folder, terminal);
@@ -88,15 +81,11 @@ final class ServeCommand implements Callable<Integer> {
         for (int tried = port; tried < port + PORTS_TRIED && tried <= 65_535; tried++) {
             if (Server.free(tried)) {
                 if (tried != port) {
-                    out.printf(
-                            "Port %d is busy: something else on this computer uses it. Using %d instead.%n",
-                            port, tried);
+                    out.println(Message.of("command.serve.port-busy", "port", port, "other", tried));
                 }
                 return tried;
             }
         }
-        throw new ArchiveProblem(
-                "No port from %d to %d is free on this computer. End one of the programs that use them, or give another with --port."
-                        .formatted(port, port + PORTS_TRIED - 1));
+        throw new ArchiveProblem(Message.of("command.serve.no-port", "first", port, "last", port + PORTS_TRIED - 1));
     }
 }

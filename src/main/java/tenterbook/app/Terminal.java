@@ -2,6 +2,7 @@ package tenterbook.app;
 
 import java.io.PrintWriter;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Message;
 
 /** Progress on a terminal: one line that rewrites itself, or nothing where output goes to a file. Ctrl-C stops the work. */
 final class Terminal implements Progress, AutoCloseable {
@@ -16,7 +17,7 @@ final class Terminal implements Progress, AutoCloseable {
 
     Terminal(PrintWriter out) {
         this.out = out;
-        this.onInterrupt = new Thread(this::stopAndWait, "stop on interrupt");
+        this.onInterrupt = new Thread(this::stopAndWait, "stop-on-interrupt");
         Runtime.getRuntime().addShutdownHook(onInterrupt);
     }
 
@@ -38,7 +39,10 @@ final class Terminal implements Progress, AutoCloseable {
         long now = System.nanoTime();
         if (shown && (now - last > EVERY_NANOS || done == total)) {
             last = now;
-            String line = total > 0 ? "%s: %,d of %,d".formatted(what, done, total) : "%s: %,d".formatted(what, done);
+            String line = (total > 0
+                            ? Message.of("command.progress-of", "what", what, "done", done, "total", total)
+                            : Message.of("command.progress", "what", what, "done", done))
+                    .inEnglish();
             out.print("\r" + line + " ".repeat(Math.max(0, width - line.length())));
             out.flush();
             width = line.length();

@@ -10,34 +10,32 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tenterbook.exchange.ProofCheck;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
-@Command(
-        name = "verify",
-        mixinStandardHelpOptions = true,
-        description =
-                "Checks a file that ‘prove’ wrote, and prints what it shows and what not. Needs no archive. Exits 1 on anything wrong.")
+@Command(name = "verify", mixinStandardHelpOptions = true)
 final class VerifyCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", description = "The file to check.")
+    @Parameters(paramLabel = "FILE", descriptionKey = "file")
     private Path file;
 
     @Override
     public Integer call() throws IOException {
         if (!Files.isRegularFile(file)) {
-            throw new IllegalArgumentException("There is no file %s to check.".formatted(file.toAbsolutePath()));
+            throw Refusal.of("command.verify.no-file", "file", file.toAbsolutePath());
         }
         PrintWriter out = spec.commandLine().getOut();
         ProofCheck.Result result = ProofCheck.run(file);
         if (!result.findings().isEmpty()) {
             result.findings().forEach(out::println);
-            out.println("The proof does not hold.");
+            out.println(Message.of("command.verify.fails"));
             return Main.FOUND_WRONG;
         }
-        out.println("The proof holds. It shows:");
+        out.println(Message.of("command.verify.holds"));
         result.shows().forEach(line -> out.println("  " + line));
-        out.println("It does not show:");
+        out.println(Message.of("command.verify.not-shown"));
         ProofCheck.NOT_SHOWN.forEach(line -> out.println("  " + line));
         return 0;
     }

@@ -20,6 +20,7 @@ import tenterbook.web.Site;
 import tenterbook.web.TagFacet;
 import tenterbook.web.job.Job;
 import tenterbook.web.job.Jobs;
+import tenterbook.words.Message;
 
 /** One open archive with all that serves it; closing it closes everything in turn. */
 public final class Wiring implements AutoCloseable {
@@ -65,7 +66,13 @@ public final class Wiring implements AutoCloseable {
         } catch (IOException e) {
             closeQuietly(index, tags, archive);
             throw new ArchiveProblem(
-                    "The archive at %s cannot be written: %s".formatted(folder.toAbsolutePath(), e.getMessage()), e);
+                    Message.of(
+                            "command.archive-not-written",
+                            "folder",
+                            folder.toAbsolutePath(),
+                            "why",
+                            String.valueOf(e.getMessage())),
+                    e);
         } catch (RuntimeException e) {
             closeQuietly(index, tags, archive);
             throw e;

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.colour.Lab;
 import tenterbook.measure.Digest;
 import tenterbook.piece.PieceNumber;
+import tenterbook.words.Refusal;
 
 /**
  * Paper as it was printed, so that what a buyer or a borrower was told can be shown later and printed again, word for word,
@@ -87,9 +88,14 @@ public record IssuedPaper(
     /** @throws IllegalArgumentException if it does not say what it is and when it was issued */
     public IssuedPaper {
         if (id == null || id.isEmpty() || kind == null || kind.isEmpty() || issuedAt == null) {
-            throw new IllegalArgumentException(
-                    "An issued paper has a name, a kind and the time of its issue; found “%s”, “%s” and %s."
-                            .formatted(id, kind, issuedAt));
+            throw Refusal.of(
+                    "sheet.incomplete",
+                    "id",
+                    String.valueOf(id),
+                    "kind",
+                    String.valueOf(kind),
+                    "issued",
+                    String.valueOf(issuedAt));
         }
         market = market == null ? "" : market;
         template = template == null ? "" : template;

@@ -25,6 +25,7 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.Studio;
 import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
+import tenterbook.words.Message;
 
 /** Every kind of record, and which others each names. The names stand in the ledger for ever. */
 public final class Kinds {
@@ -33,7 +34,7 @@ public final class Kinds {
 
     public static final Kind<Studio> STUDIO = new Kind<>(
             "studio",
-            "studio",
+            Message.of("kind.studio"),
             Studio.class,
             StudioRecords.STUDIO,
             studio -> THE_STUDIO,
@@ -41,7 +42,7 @@ public final class Kinds {
             KindPrivacy.STUDIO);
     public static final Kind<BoardPair> BOARD_PAIR = new Kind<>(
             "board-pair",
-            "board pair",
+            Message.of("kind.board-pair"),
             BoardPair.class,
             BoardPairRecord.BOARD_PAIR,
             board -> board.id().value(),
@@ -49,17 +50,23 @@ public final class Kinds {
             Privacy.NONE);
     public static final Kind<Cloth> CLOTH = new Kind<>(
             "cloth",
-            "bolt of cloth",
+            Message.of("kind.cloth"),
             Cloth.class,
             MaterialRecords.CLOTH,
             cloth -> cloth.id().value(),
             cloth -> List.of(),
             KindPrivacy.CLOTH);
     public static final Kind<Lot> LOT = new Kind<>(
-            "lot", "lot", Lot.class, MaterialRecords.LOT, lot -> lot.id().value(), lot -> List.of(), KindPrivacy.LOT);
+            "lot",
+            Message.of("kind.lot"),
+            Lot.class,
+            MaterialRecords.LOT,
+            lot -> lot.id().value(),
+            lot -> List.of(),
+            KindPrivacy.LOT);
     public static final Kind<Party> PARTY = new Kind<>(
             "party",
-            "party",
+            Message.of("kind.party"),
             Party.class,
             StudioRecords.PARTY,
             party -> party.id().value(),
@@ -67,7 +74,7 @@ public final class Kinds {
             KindPrivacy.PARTY);
     public static final Kind<Photo> PHOTO = new Kind<>(
             "photo",
-            "photograph",
+            Message.of("kind.photo"),
             Photo.class,
             PhotoRecords.PHOTO,
             photo -> photo.digest().hex(),
@@ -75,7 +82,7 @@ public final class Kinds {
             KindPrivacy.PHOTO);
     public static final Kind<Clamping> CLAMPING = new Kind<>(
             "clamping",
-            "clamping",
+            Message.of("kind.clamping"),
             Clamping.class,
             ClampingRecord.CLAMPING,
             clamping -> clamping.id().value(),
@@ -83,7 +90,7 @@ public final class Kinds {
             Privacy.NONE);
     public static final Kind<Piece> PIECE = new Kind<>(
             "piece",
-            "piece",
+            Message.of("kind.piece"),
             Piece.class,
             PieceRecord.PIECE,
             piece -> piece.number().value(),
@@ -92,7 +99,7 @@ public final class Kinds {
     /** Named by its photograph: one calibration each, and calibrating again makes a new revision of it. */
     public static final Kind<PhotoCalibration> CALIBRATION = new Kind<>(
             "calibration",
-            "calibration",
+            Message.of("kind.calibration"),
             PhotoCalibration.class,
             PhotoRecords.CALIBRATION,
             calibration -> calibration.photo().hex(),
@@ -101,7 +108,7 @@ public final class Kinds {
 
     public static final Kind<IssuedPaper> ISSUED_PAPER = new Kind<>(
             "issued-paper",
-            "issued paper",
+            Message.of("kind.issued-paper"),
             IssuedPaper.class,
             IssuedPaperRecord.ISSUED_PAPER,
             IssuedPaper::id,
@@ -111,7 +118,7 @@ public final class Kinds {
     /** A sheet of labels by its name. */
     public static final Kind<LabelSheet> LABEL_SHEET = new Kind<>(
             "label-sheet",
-            "sheet of labels",
+            Message.of("kind.label-sheet"),
             LabelSheet.class,
             StudioRecords.LABEL_SHEET,
             LabelSheet::name,
@@ -120,7 +127,7 @@ public final class Kinds {
 
     public static final Kind<Examination> EXAMINATION = new Kind<>(
             "examination",
-            "examination",
+            Message.of("kind.examination"),
             Examination.class,
             ExaminationRecord.EXAMINATION,
             examination -> examination.id().value(),

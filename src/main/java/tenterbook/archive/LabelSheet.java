@@ -1,6 +1,9 @@
 package tenterbook.archive;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * A sheet or roll of labels as the maker bought it, and how the printer strays on it.
@@ -47,43 +50,57 @@ public record LabelSheet(
     public LabelSheet {
         name = name == null ? "" : name.strip();
         if (name.isEmpty() || name.length() > 60 || !name.equals(name.replaceAll("[\\p{Cntrl}/?#%]", ""))) {
-            throw new IllegalArgumentException(
-                    "A sheet is kept by a name of 1 to 60 characters without / ? # %%; found “%s”.".formatted(name));
+            throw Refusal.of("sheet.sheet-name", "found", name);
         }
-        within(name, "width of the paper", widthMm, 20, 350);
+        within(name, "sheet.measure.paper-width", widthMm, 20, 350);
         if (heightMm != 0) {
-            within(name, "height of the paper (0 for a roll)", heightMm, 20, 500);
+            within(name, "sheet.measure.paper-height", heightMm, 20, 500);
         }
-        within(name, "number of columns", columns, 1, 40);
-        within(name, "number of rows", rows, 1, heightMm == 0 ? 1 : 60);
-        within(name, "width of a label", labelWidthMm, 15, 300);
-        within(name, "height of a label", labelHeightMm, 10, 400);
-        within(name, "left margin", leftMm, 0, 100);
-        within(name, "upper margin", topMm, 0, 100);
-        within(name, "gap between columns", columnGapMm, 0, 100);
-        within(name, "gap between rows", rowGapMm, 0, 100);
-        within(name, "shift to the right", shiftRightMm, -10, 10);
-        within(name, "shift down", shiftDownMm, -10, 10);
-        within(name, "scale across", acrossPerMille, -30, 30);
-        within(name, "scale down", downPerMille, -30, 30);
+        within(name, "sheet.measure.columns", columns, 1, 40);
+        within(name, "sheet.measure.rows", rows, 1, heightMm == 0 ? 1 : 60);
+        within(name, "sheet.measure.label-width", labelWidthMm, 15, 300);
+        within(name, "sheet.measure.label-height", labelHeightMm, 10, 400);
+        within(name, "sheet.measure.left", leftMm, 0, 100);
+        within(name, "sheet.measure.top", topMm, 0, 100);
+        within(name, "sheet.measure.column-gap", columnGapMm, 0, 100);
+        within(name, "sheet.measure.row-gap", rowGapMm, 0, 100);
+        within(name, "sheet.measure.shift-right", shiftRightMm, -10, 10);
+        within(name, "sheet.measure.shift-down", shiftDownMm, -10, 10);
+        within(name, "sheet.measure.scale-across", acrossPerMille, -30, 30);
+        within(name, "sheet.measure.scale-down", downPerMille, -30, 30);
         double across = leftMm + columns * labelWidthMm + (columns - 1) * columnGapMm;
         double down = topMm + rows * labelHeightMm + (rows - 1) * rowGapMm;
         if (across > widthMm + SLACK || heightMm != 0 && down > heightMm + SLACK) {
-            throw new IllegalArgumentException(
-                    "The labels of “%s” reach %.1f mm across and %.1f mm down, but the paper has %.1f by %.1f mm. Measure the margins, labels and gaps again."
-                            .formatted(name, across, down, widthMm, heightMm));
+            throw Refusal.of(
+                    "sheet.sheet-too-large",
+                    "sheet",
+                    name,
+                    "across",
+                    NumberWords.decimals(across, 1),
+                    "down",
+                    NumberWords.decimals(down, 1),
+                    "width",
+                    NumberWords.decimals(widthMm, 1),
+                    "height",
+                    NumberWords.decimals(heightMm, 1));
         }
     }
 
     private static void within(String sheet, String what, double found, double least, double most) {
         if (!(found >= least && found <= most)) {
-            throw new IllegalArgumentException("The %s of “%s” should be %s to %s; found %s."
-                    .formatted(what, sheet, plain(least), plain(most), plain(found)));
+            throw Refusal.of(
+                    "sheet.sheet-measure",
+                    "what",
+                    Message.of(what),
+                    "sheet",
+                    sheet,
+                    "least",
+                    NumberWords.plain(least),
+                    "most",
+                    NumberWords.plain(most),
+                    "found",
+                    NumberWords.plain(found));
         }
-    }
-
-    private static String plain(double number) {
-        return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
     }
 
     public boolean roll() {

@@ -6,6 +6,8 @@ import org.jdbi.v3.core.JdbiException;
 import tenterbook.archive.Archive;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
 
 /**
  * The archive against itself: the chain, the tables and the file of the ledger, which record names which, and every original and
@@ -29,14 +31,13 @@ public final class ArchiveCheck {
     }
 
     static List<Finding> ledger(Archive archive, Progress progress) {
-        progress.at(0, 0, "checking the ledger");
+        progress.at(0, 0, Message.of("exchange.checking-ledger"));
         progress.orStop();
         List<Finding> findings = new ArrayList<>(archive.ledger().check().run(progress));
         try {
             findings.addAll(new ReferenceCheck(archive.ledger()).run(progress));
         } catch (JdbiException e) {
-            findings.add(
-                    new Finding("ledger.db", "what its records name cannot be read: %s.".formatted(e.getMessage())));
+            findings.add(new Finding("ledger.db", Message.of("exchange.names-not-read", "why", Explained.of(e))));
         }
         return findings;
     }

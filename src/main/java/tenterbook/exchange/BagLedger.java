@@ -14,6 +14,7 @@ import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.Checked;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Message;
 
 /** Whether a bag, valid by the standard, is an archive of ours: asked before one is restored and before one is named. */
 final class BagLedger {
@@ -29,25 +30,19 @@ final class BagLedger {
             if (inside.equals("ledger.db") || KeptFolder.holds(inside)) {
                 parts.put(inside, file);
             } else if (inside.startsWith("ledger.db-")) {
-                findings.add(
-                        new Finding(
-                                name,
-                                "lies beside the ledger: it was copied while in use and may lack its newest records. Pack the archive again instead of copying it."));
+                findings.add(new Finding(name, Message.of("exchange.restore.beside-ledger")));
             }
         });
         if (!parts.containsKey("ledger.db")) {
-            findings.add(new Finding(
-                    "data/ledger.db", "is missing; without it this may be a bag, but it is no archive of ours."));
+            findings.add(new Finding("data/ledger.db", Message.of("exchange.restore.ledger-missing")));
         } else if (!isSqlite(parts.get("ledger.db"))) {
-            findings.add(new Finding("data/ledger.db", "is no SQLite file, which a ledger is."));
+            findings.add(new Finding("data/ledger.db", Message.of("exchange.restore.no-sqlite")));
         }
         checked.info(Contents.LABEL)
                 .filter(word -> Arrays.stream(Contents.values())
                         .noneMatch(contents -> contents.word().equals(word)))
-                .ifPresent(word -> findings.add(new Finding(
-                        "bag-info.txt",
-                        "says that the bag holds “%s”; expected “everything”. Only a full backup can become an archive again."
-                                .formatted(word))));
+                .ifPresent(word -> findings.add(
+                        new Finding("bag-info.txt", Message.of("exchange.restore.contents", "found", word))));
         return parts;
     }
 
@@ -77,24 +72,18 @@ final class BagLedger {
         checked.info("Tenterbook-Last-Hash")
                 .filter(stated -> !stated.equals(last))
                 .ifPresent(stated -> findings.add(new Finding(
-                        "data/ledger.db",
-                        "ends with the hash %s, but bag-info.txt says %s: one of them was changed. Use another bag."
-                                .formatted(last, stated))));
+                        "data/ledger.db", Message.of("exchange.restore.other-end", "found", last, "stated", stated))));
         Path text = checked.payload().get("data/ledger.jsonl");
         if (text != null) {
             long parts = LedgerText.partsFrom(text, archive.ledger(), progress);
             if (parts > 0) {
-                findings.add(new Finding(
-                        "data/ledger.jsonl",
-                        "says something else than data/ledger.db from revision %d on: one of them was changed. Use another bag."
-                                .formatted(parts)));
+                findings.add(
+                        new Finding("data/ledger.jsonl", Message.of("exchange.restore.other-text", "sequence", parts)));
             }
         }
         Path earlier = checked.payload().get("data/" + LedgerText.EARLIER);
         if (earlier != null && !LedgerText.sameEarlier(earlier, archive.ledger())) {
-            findings.add(new Finding(
-                    "data/" + LedgerText.EARLIER,
-                    "says something else than data/ledger.db: one of them was changed. Use another bag."));
+            findings.add(new Finding("data/" + LedgerText.EARLIER, Message.of("exchange.restore.other-earlier-text")));
         }
     }
 }

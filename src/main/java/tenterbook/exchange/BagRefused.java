@@ -2,21 +2,33 @@ package tenterbook.exchange;
 
 import java.util.List;
 import tenterbook.ledger.Finding;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /** A bag was not restored, and nothing stands where the archive would have been. */
-public final class BagRefused extends RuntimeException {
+public final class BagRefused extends RuntimeException implements Explained {
     private static final long serialVersionUID = 1L;
+    private final transient Written explanation;
     private final transient List<Finding> findings;
 
     BagRefused(List<Finding> findings) {
-        super(
-                "The bag was not restored: %s Nothing was changed; the bag and the place for the archive are as they were."
-                        .formatted(Sentences.of(findings)));
+        this(Message.of("exchange.restore.refused", "findings", Sentences.of(findings)), findings);
+    }
+
+    private BagRefused(Written explanation, List<Finding> findings) {
+        super(explanation.inEnglish());
+        this.explanation = explanation;
         this.findings = List.copyOf(findings);
     }
 
-    BagRefused(String where, String what) {
+    BagRefused(String where, Written what) {
         this(List.of(new Finding(where, what)));
+    }
+
+    @Override
+    public Written explanation() {
+        return explanation;
     }
 
     /** Everything that stood in the way, not only the first. */

@@ -11,6 +11,8 @@ import tenterbook.exchange.bag.Pace;
 import tenterbook.exchange.bag.Sums;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
 
 /**
  * The files that the ledger names against those that are there, in one {@link KeptFolder}.
@@ -26,11 +28,10 @@ record FileCheck(List<Finding> damage, List<Finding> orphans) {
             try {
                 check.files(folder, KeptFiles.in(folder.in(archive.folder())), folder.named(archive), progress);
             } catch (JdbiException e) {
-                check.damage.add(new Finding(
-                        "ledger.db",
-                        "which files it names as %s cannot be read: %s.".formatted(folder.one(), e.getMessage())));
+                check.damage.add(new Finding("ledger.db", folder.message("names-not-read", "why", Explained.of(e))));
             } catch (IOException e) {
-                check.damage.add(new Finding(folder.path(""), "cannot be listed: %s.".formatted(e)));
+                check.damage.add(
+                        new Finding(folder.path(""), Message.of("exchange.file.not-listed", "why", e.toString())));
             }
         }
         return check;
@@ -43,7 +44,7 @@ record FileCheck(List<Finding> damage, List<Finding> orphans) {
             missing.remove(digest.hex());
             boolean known = named.containsKey(digest.hex());
             for (KeptFiles.KeptFile file : copies) {
-                pace.begin("checking %s %s".formatted(folder.one(), digest.brief()));
+                pace.begin(folder.message("checking", "file", digest.brief()));
                 compare(folder, file, digest.hex(), known ? damage : orphans, pace);
             }
             if (!known) {
@@ -66,7 +67,8 @@ record FileCheck(List<Finding> damage, List<Finding> orphans) {
                 into.add(folder.changed(file.path(), found));
             }
         } catch (IOException e) {
-            into.add(new Finding(folder.path(file.path()), "cannot be read to its end: %s.".formatted(e)));
+            into.add(
+                    new Finding(folder.path(file.path()), Message.of("exchange.file.not-to-end", "why", e.toString())));
         }
     }
 }

@@ -17,6 +17,7 @@ import tenterbook.ledger.Progress;
 import tenterbook.ledger.Revision;
 import tenterbook.ledger.Unreadable;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
 
 /** One bag being filled, from one moment of an archive that may go on meanwhile. */
 final class Filling {
@@ -41,7 +42,7 @@ final class Filling {
         this.progress = progress;
         this.findings = findings;
         this.bag = new BagWriter(whole);
-        progress.at(0, 0, "copying the ledger");
+        progress.at(0, 0, Message.of("exchange.pack.copying-ledger"));
         this.last = archive.ledger().copyToKeep(bag.place("ledger.db"));
         long bytes = Files.size(bag.place("ledger.db"));
         for (KeptFolder folder : KeptFolder.values()) {
@@ -55,14 +56,14 @@ final class Filling {
     }
 
     Bag fill(Damage damage) throws IOException {
-        pace.begin("copying the ledger");
+        pace.begin(Message.of("exchange.pack.copying-ledger"));
         bag.written("ledger.db", pace);
         new LedgerText(archive, last, progress).write(bag, pace);
         for (KeptFolder folder : KeptFolder.values()) {
             copy(folder);
         }
         if (!findings.isEmpty() && damage == Damage.REFUSED) {
-            throw new PackRefused(findings, "Mend this first, or pack with the damage noted to save what there is.");
+            throw new PackRefused(findings, Message.of("exchange.pack.mend"));
         }
         Digest hash = last == 0
                 ? Revision.NONE
@@ -88,8 +89,7 @@ final class Filling {
                 kept.get(folder).files().entrySet()) {
             missing.remove(entry.getKey().hex());
             for (KeptFiles.KeptFile file : entry.getValue()) {
-                pace.begin(
-                        "copying %s %s".formatted(folder.one(), entry.getKey().brief()));
+                pace.begin(folder.message("copying", "file", entry.getKey().brief()));
                 copy(folder, file, entry.getKey().hex());
             }
         }
@@ -115,9 +115,12 @@ final class Filling {
 
     private void readMe(Contents contents, Digest hash) throws IOException {
         String text = ReadMe.text(Map.of(
-                "studio", studio().isEmpty() ? "a dye studio" : studio(),
+                "studio",
+                        studio().isEmpty()
+                                ? Message.of("exchange.pack.a-studio").inEnglish()
+                                : studio(),
                 "date", today.toString(),
-                "privacy", contents.privacy(),
+                "privacy", contents.privacy().inEnglish(),
                 "sequence", Long.toString(last),
                 "hash", hash.hex(),
                 "photos", copied.get(KeptFolder.PHOTOS).toString(),
@@ -129,9 +132,10 @@ final class Filling {
 
     private String damageInWords() {
         if (findings.isEmpty()) {
-            return "Nothing was found damaged when it was packed.";
+            return Message.of("exchange.pack.whole").inEnglish();
         }
-        StringBuilder words = new StringBuilder("It was packed with this damage, known and noted:\n");
+        StringBuilder words =
+                new StringBuilder(Message.of("exchange.pack.damaged").inEnglish()).append('\n');
         findings.forEach(finding -> words.append("  - ").append(finding).append('\n'));
         return words.toString();
     }
@@ -142,11 +146,12 @@ final class Filling {
             info.add(Map.entry("Source-Organization", studio()));
         }
         info.add(Map.entry("Bagging-Date", today.toString()));
-        info.add(
-                Map.entry(
-                        "External-Description",
-                        "A dye studio's archive of finished pieces: ledger, photographs, issued papers and a text that explains them"));
-        info.add(Map.entry("External-Identifier", "revision %d, sha256 %s".formatted(last, hash.hex())));
+        info.add(Map.entry(
+                "External-Description", Message.of("exchange.pack.description").inEnglish()));
+        info.add(Map.entry(
+                "External-Identifier",
+                Message.of("exchange.pack.identifier", "sequence", last, "hash", hash.hex())
+                        .inEnglish()));
         info.add(Map.entry("Bag-Software-Agent", agent()));
         info.add(Map.entry(Contents.LABEL, contents.word()));
         info.add(Map.entry("Tenterbook-Last-Sequence", Long.toString(last)));

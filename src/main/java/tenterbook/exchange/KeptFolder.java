@@ -12,49 +12,26 @@ import tenterbook.ledger.ArchiveFolder;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.RecordCodec;
 import tenterbook.ledger.Revision;
+import tenterbook.words.Message;
 
 /** A folder of an archive whose files are named by their SHA-256, and what is said of it where something is wrong. */
 enum KeptFolder {
-    PHOTOS(
-            "photos",
-            "photograph",
-            ArchiveFolder::photos,
-            KeptFolder::photographs,
-            "its original is missing; expected photos/%s/%s with its extension. Look for it in an older bag.",
-            "an orphan: no record names it. This happens when the program was stopped between receiving a photograph and saving it; add the photograph again to use it, or delete the file."),
-    PAPERS(
-            "papers",
-            "issued paper",
-            ArchiveFolder::papers,
-            KeptFolder::papers,
-            "its PDF is missing; expected papers/%s/%s.pdf. Look for it in an older bag; its words are in the ledger.",
-            "an orphan: no record names it. This happens when the program was stopped between laying out a paper and saving it, so that it was not issued; delete the file.");
+    PHOTOS("photos", ArchiveFolder::photos, KeptFolder::photographs),
+    PAPERS("papers", ArchiveFolder::papers, KeptFolder::papers);
 
     private final String name;
-    private final String one;
     private final Function<ArchiveFolder, Path> place;
     private final Function<Archive, Map<String, String>> named;
-    private final String missing;
-    private final String orphan;
 
-    KeptFolder(
-            String name,
-            String one,
-            Function<ArchiveFolder, Path> place,
-            Function<Archive, Map<String, String>> named,
-            String missing,
-            String orphan) {
+    KeptFolder(String name, Function<ArchiveFolder, Path> place, Function<Archive, Map<String, String>> named) {
         this.name = name;
-        this.one = one;
         this.place = place;
         this.named = named;
-        this.missing = missing;
-        this.orphan = orphan;
     }
 
-    /** One file, in words. */
-    String one() {
-        return one;
+    /** A sentence about such a file; as for {@link Message#of}. */
+    Message message(String key, Object... namesAndValues) {
+        return Message.of("exchange." + name + "." + key, namesAndValues);
     }
 
     Path in(ArchiveFolder archive) {
@@ -74,36 +51,26 @@ enum KeptFolder {
     /** @param record that names it */
     Finding missing(String record, String hex) {
         if (!hex.matches("[0-9a-f]{64}")) {
-            return new Finding(record, "is named in the ledger by something that is no SHA-256.");
+            return new Finding(record, Message.of("exchange.file.no-digest"));
         }
-        return new Finding(record, missing.formatted(hex.substring(0, 2), hex));
+        return new Finding(record, message("missing", "start", hex.substring(0, 2), "digest", hex));
     }
 
     Finding changed(String within, String found) {
-        return new Finding(
-                path(within),
-                "is not the file that was taken in: its SHA-256 is %s, not its name. Put back the one from an older bag."
-                        .formatted(found));
+        return new Finding(path(within), Message.of("exchange.file.changed", "found", found));
     }
 
     /** @param alone whether the ledger names no such file at all, so that it may not be the one of these files */
     Finding orphan(String within, boolean alone) {
-        return new Finding(
-                path(within),
-                alone
-                        ? "no record names it, and the ledger names no %s at all. Keep the file: if there were records once, another ledger was put in this one's place. Look for the right ledger.db, or restore the newest bag into another folder."
-                                .formatted(one)
-                        : orphan);
+        return new Finding(path(within), message(alone ? "orphan-alone" : "orphan"));
     }
 
     Finding second(String within, String first) {
-        return new Finding(path(within), "an orphan: a second file of the same %s as %s.".formatted(one, path(first)));
+        return new Finding(path(within), message("second", "first", path(first)));
     }
 
     Finding strange(Path file) {
-        return new Finding(
-                path(file.getFileName().toString()),
-                "is no original under its own SHA-256, as every file there should be. It may have been put there by hand; take it elsewhere.");
+        return new Finding(path(file.getFileName().toString()), Message.of("exchange.file.strange"));
     }
 
     /** Whether a bag's payload, without {@code data/}, is a file of such a folder. */

@@ -20,6 +20,7 @@ import tenterbook.ledger.Ledger;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.RecordKey;
 import tenterbook.ledger.Revision;
+import tenterbook.words.Message;
 
 /** The ledger as plain text: every revision on a line, and the records in use by kind. */
 final class LedgerText {
@@ -113,7 +114,7 @@ final class LedgerText {
                 }
                 sequence = revision.sequence();
             }
-            progress.at(Math.min(sequence, last), last, "writing the ledger as text");
+            progress.at(Math.min(sequence, last), last, Message.of("exchange.pack.writing-text"));
             progress.orStop();
         }
     }

@@ -14,6 +14,8 @@ import tenterbook.archive.Archive;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
 
 /**
  * Packs an archive into a bag (RFC 8493) that opens with no software of ours.
@@ -57,23 +59,17 @@ public final class Pack {
                             findings)
                     .fill(damage);
             readBack(unfinished, bag, progress);
-            progress.at(bag.bytes(), bag.bytes(), "giving the bag its name");
+            progress.at(bag.bytes(), bag.bytes(), Message.of("exchange.pack.naming"));
             progress.orStop();
             unfinished.moveTo(place);
-            progress.at(bag.bytes(), bag.bytes(), "packed");
+            progress.at(bag.bytes(), bag.bytes(), Message.of("exchange.pack.packed"));
             return bag;
         } catch (IOException e) {
-            throw new PackRefused(
-                    place.toString(),
-                    "the bag could not be written: %s. Check that the disk has room and that the folder is yours."
-                            .formatted(e));
+            throw new PackRefused(place.toString(), Message.of("exchange.pack.not-written", "why", e.toString()));
         } catch (ArchiveProblem e) {
-            throw new PackRefused(place.toString(), "the bag could not be made. " + e.getMessage());
+            throw new PackRefused(place.toString(), Message.of("exchange.pack.not-made", "why", Explained.of(e)));
         } catch (JdbiException e) {
-            throw new PackRefused(
-                    "ledger.db",
-                    "cannot be read to its end, so it cannot be packed: %s. Keep the folder as it is and restore the newest bag into another."
-                            .formatted(e.getMessage()));
+            throw new PackRefused("ledger.db", Message.of("exchange.pack.ledger-not-read", "why", Explained.of(e)));
         }
     }
 
@@ -83,25 +79,19 @@ public final class Pack {
                 new ArrayList<>(ReadBack.run(unfinished.whole(), unfinished.aside("read-back"), clock, progress));
         findings.removeAll(bag.damage());
         if (!findings.isEmpty()) {
-            throw new PackRefused(
-                    findings,
-                    "The bag was written, but read back it is not one that could be restored, so it was thrown away. Check the disk that it was to go to, and pack onto another.");
+            throw new PackRefused(findings, Message.of("exchange.pack.not-restorable"));
         }
     }
 
     private static void refuseUnfit(Archive archive, Path place) {
         if (Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
-            throw new PackRefused(
-                    place.toString(),
-                    "is already there; expected a name that is free. Choose another, or move it away.");
+            throw new PackRefused(place.toString(), Message.of("exchange.pack.already-there"));
         }
         if (place.getParent() == null || !Files.isDirectory(place.getParent())) {
-            throw new PackRefused(place.toString(), "would lie in a folder that is not there. Make that folder first.");
+            throw new PackRefused(place.toString(), Message.of("exchange.no-folder"));
         }
         if (place.startsWith(archive.folder().root().toAbsolutePath().normalize())) {
-            throw new PackRefused(
-                    place.toString(),
-                    "lies inside the archive itself; expected a place outside it. Another disk is best.");
+            throw new PackRefused(place.toString(), Message.of("exchange.pack.inside-archive"));
         }
     }
 }

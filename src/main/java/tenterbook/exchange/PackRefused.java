@@ -2,19 +2,34 @@ package tenterbook.exchange;
 
 import java.util.List;
 import tenterbook.ledger.Finding;
+import tenterbook.words.Explained;
+import tenterbook.words.Joined;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /** No bag was made, and nothing stands under the name it would have had. */
-public final class PackRefused extends RuntimeException {
+public final class PackRefused extends RuntimeException implements Explained {
     private static final long serialVersionUID = 1L;
+    private final transient Written explanation;
     private final transient List<Finding> findings;
 
-    PackRefused(List<Finding> findings, String next) {
-        super("No bag was packed. %s %s Nothing was changed.".formatted(Sentences.of(findings), next));
+    PackRefused(List<Finding> findings, Written next) {
+        this(Message.of("exchange.pack.refused", "findings", Sentences.of(findings), "next", next), findings);
+    }
+
+    private PackRefused(Written explanation, List<Finding> findings) {
+        super(explanation.inEnglish());
+        this.explanation = explanation;
         this.findings = List.copyOf(findings);
     }
 
-    PackRefused(String where, String what) {
-        this(List.of(new Finding(where, what)), "");
+    PackRefused(String where, Written what) {
+        this(List.of(new Finding(where, what)), Joined.NOTHING);
+    }
+
+    @Override
+    public Written explanation() {
+        return explanation;
     }
 
     /** Everything that stood in the way. */

@@ -25,6 +25,7 @@ import tenterbook.ledger.Progress;
 import tenterbook.ledger.RecordKey;
 import tenterbook.ledger.Revision;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
 
 /**
  * One piece's history as a file that a stranger can check without this program, and that holds nothing else of the archive:
@@ -53,16 +54,14 @@ public final class PieceProof {
     public void write(String number, boolean made, boolean confidential, Path file) {
         Set<RecordKey> shown = shown(number, made);
         if (archive.ledger().history(Kinds.PIECE.key(number)).isEmpty()) {
-            throw new ArchiveProblem("There is no piece “%s” in this archive. Nothing was written.".formatted(number));
+            throw new ArchiveProblem(Message.of("exchange.proof.no-piece", "piece", number));
         }
         long last = archive.ledger().lastSequence();
         if (archive.ledger().after(last - 1, 1).get(0).format() == 1) {
-            throw new ArchiveProblem(
-                    "Nothing can be proven yet: every revision here is of format 1, which cannot be shown in part. Save any record once, then try again. Nothing was written.");
+            throw new ArchiveProblem(Message.of("exchange.proof.nothing-yet"));
         }
         if (Files.exists(file)) {
-            throw new ArchiveProblem(
-                    "%s is already there; expected a name that is free. Nothing was written.".formatted(file));
+            throw new ArchiveProblem(Message.of("exchange.proof.already-there", "file", file));
         }
         boolean whole = false;
         try {
@@ -70,9 +69,7 @@ public final class PieceProof {
             whole = true;
         } catch (IOException e) {
             throw new ArchiveProblem(
-                    "The proof could not be written to %s: %s. Choose a name that is free in a folder that can be written."
-                            .formatted(file.toAbsolutePath(), e),
-                    e);
+                    Message.of("exchange.proof.not-written", "file", file.toAbsolutePath(), "why", e.toString()), e);
         } finally {
             if (!whole) {
                 remove(file);
@@ -175,7 +172,7 @@ public final class PieceProof {
                     take.take(revision, null);
                 }
             }
-            progress.at(Math.min(sequence, last), last, "writing the proof");
+            progress.at(Math.min(sequence, last), last, Message.of("exchange.proof.writing"));
             progress.orStop();
         }
     }

@@ -15,6 +15,8 @@ import tenterbook.archive.Kinds;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Revision;
 import tenterbook.measure.Digest;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
 
 /**
  * Checks what {@link PieceProof} wrote, with nothing but the file.
@@ -24,12 +26,12 @@ import tenterbook.measure.Digest;
  */
 public final class ProofCheck {
     /** What no such file can show. */
-    public static final List<String> NOT_SHOWN = List.of(
-            "That what was recorded is true, or that the piece before you is the one described.",
-            "When and by whom it was written: the clock and the names are those of the studio's own computer.",
-            "That the chain is the studio's: compare the hash at its end with one you have from elsewhere, as from a packed copy or a certificate. Whoever has the ledger could write a whole new chain.",
-            "That no later version of this piece was kept back: a revision that is not shown does not tell which piece it is of.",
-            "Anything of revisions whose text is not shown, and of format 1 that their older hashes fit: those cover private words too.");
+    public static final List<Message> NOT_SHOWN = List.of(
+            Message.of("exchange.proof.not-shown.truth"),
+            Message.of("exchange.proof.not-shown.when"),
+            Message.of("exchange.proof.not-shown.chain"),
+            Message.of("exchange.proof.not-shown.later"),
+            Message.of("exchange.proof.not-shown.other"));
 
     private final ProofFile proof;
     private final List<Finding> findings;
@@ -47,7 +49,7 @@ public final class ProofCheck {
      * @param findings everything wrong; empty where the proof holds
      * @param shows sentences on what it shows, if it holds
      */
-    public record Result(List<Finding> findings, List<String> shows) {}
+    public record Result(List<Finding> findings, List<Message> shows) {}
 
     private ProofCheck(ProofFile proof, List<Finding> findings) {
         this.proof = proof;
@@ -63,7 +65,8 @@ public final class ProofCheck {
             check.versions();
             return new Result(List.copyOf(findings), findings.isEmpty() ? check.shows() : List.of());
         } catch (IllegalArgumentException e) {
-            findings.add(new Finding(file.getFileName().toString(), "is no whole proof: " + e.getMessage()));
+            findings.add(new Finding(
+                    file.getFileName().toString(), Message.of("exchange.proof.not-whole", "why", Explained.of(e))));
             return new Result(List.copyOf(findings), List.of());
         }
     }
@@ -78,7 +81,9 @@ public final class ProofCheck {
         for (JsonNode row : proof.earlier()) {
             sequence++;
             if (row.get(0).longValue() != sequence) {
-                say("earlier revision " + sequence, "stands there as %s".formatted(row.get(0)));
+                say(
+                        Message.of("exchange.proof.earlier-revision", "sequence", sequence),
+                        Message.of("exchange.proof.stands-as", "found", row.get(0)));
             }
             Map<String, String> digests = new HashMap<>();
             digests.put("public", row.get(1).textValue());
@@ -93,15 +98,15 @@ public final class ProofCheck {
         for (String text : proof.chain()) {
             sequence++;
             JsonNode link = ProofFile.object(text);
-            String where = "revision " + sequence;
+            Message where = Message.of("exchange.proof.revision", "sequence", sequence);
             if (link.path("format").asInt() != 2 || link.path("sequence").asLong() != sequence) {
-                say(where, "is not the next revision of format 2: “%s”".formatted(text));
+                say(where, Message.of("exchange.proof.not-next", "found", text));
             }
             if (previous != null && !link.path("previous_hash").asText().equals(previous)) {
-                say(where, "does not name the hash of the revision before it: one of the two was changed");
+                say(where, Message.of("exchange.proof.previous"));
             }
             if (!link.path("before").asText("").equals(before)) {
-                say(where, "does not commit to the earlier revisions as they stand here");
+                say(where, Message.of("exchange.proof.commitment"));
             }
             before = "";
             previous = sha256(text);
@@ -117,9 +122,17 @@ public final class ProofCheck {
                 || sequence != proof.endSequence()
                 || !proof.endHash().equals(previous)) {
             say(
-                    "the end of the chain",
-                    "is revision %d with the hash %s, but the file says revision %d with %s"
-                            .formatted(sequence, previous, proof.endSequence(), proof.endHash()));
+                    Message.of("exchange.proof.end"),
+                    Message.of(
+                            "exchange.proof.end-differs",
+                            "sequence",
+                            sequence,
+                            "hash",
+                            String.valueOf(previous),
+                            "statedSequence",
+                            proof.endSequence(),
+                            "statedHash",
+                            proof.endHash()));
         }
     }
 
@@ -127,14 +140,14 @@ public final class ProofCheck {
         for (JsonNode row : proof.parts()) {
             long sequence = row.get(0).longValue();
             String which = row.get(1).textValue();
-            String where = "the %s part of revision %d".formatted(which, sequence);
+            Message where = Message.of("exchange.proof.part", "part", which, "sequence", sequence);
             String text = row.get(2).textValue();
             Link link = links.get(sequence);
             String due = link == null ? null : link.digests().get(which);
             if (due == null) {
-                say(where, "belongs to nothing in the chain");
+                say(where, Message.of("exchange.proof.part-of-nothing"));
             } else if (!sha256(text).equals(due)) {
-                say(where, "does not give its digest: it was changed");
+                say(where, Message.of("exchange.proof.part-changed"));
             } else if (which.equals("public")) {
                 publicParts.put(sequence, ProofFile.object(text));
             } else if (which.equals("link")) {
@@ -161,34 +174,46 @@ public final class ProofCheck {
         for (long sequence : publicParts.keySet()) {
             if (ofThePiece(sequence) && link(sequence).path("version").asInt() != ++version) {
                 say(
-                        "revision " + sequence,
-                        "is version %d of piece %s, where version %d was due: one was left out"
-                                .formatted(link(sequence).path("version").asInt(), proof.piece(), version));
+                        Message.of("exchange.proof.revision", "sequence", sequence),
+                        Message.of(
+                                "exchange.proof.left-out",
+                                "found",
+                                link(sequence).path("version").asInt(),
+                                "piece",
+                                proof.piece(),
+                                "due",
+                                version));
             }
         }
         if (version == 0) {
-            say("piece " + proof.piece(), "has no revision in the file");
+            say(Message.of("exchange.proof.piece", "piece", proof.piece()), Message.of("exchange.proof.no-revision"));
         }
     }
 
-    private List<String> shows() {
-        List<String> shows = new ArrayList<>();
-        publicParts.forEach((sequence, part) -> shows.add("%s %s, version %d, %s %s in revision %d; private part %s."
-                .formatted(
-                        link(sequence).path("kind").asText(),
-                        part.path("id").asText(),
-                        link(sequence).path("version").asInt(),
-                        link(sequence).path("act").asText().equals("save") ? "saved" : "withdrawn",
-                        link(sequence).path("written_at").asText(),
-                        sequence,
-                        privateParts.contains(sequence) ? "shown" : "not shown")));
-        shows.add("The texts above are the ones written at these places of a chain of %d revisions."
-                .formatted(proof.endSequence()));
-        shows.add("The chain ends in revision %d with the hash %s.".formatted(proof.endSequence(), proof.endHash()));
+    private List<Message> shows() {
+        List<Message> shows = new ArrayList<>();
+        publicParts.forEach((sequence, part) -> shows.add(Message.of(
+                "exchange.proof.shows",
+                "kind",
+                link(sequence).path("kind").asText(),
+                "id",
+                part.path("id").asText(),
+                "version",
+                link(sequence).path("version").asInt(),
+                "act",
+                link(sequence).path("act").asText(),
+                "at",
+                link(sequence).path("written_at").asText(),
+                "sequence",
+                sequence,
+                "part",
+                privateParts.contains(sequence))));
+        shows.add(Message.of("exchange.proof.shows-texts", "sequence", proof.endSequence()));
+        shows.add(Message.of("exchange.proof.shows-end", "sequence", proof.endSequence(), "hash", proof.endHash()));
         return shows;
     }
 
-    private void say(String where, String what) {
+    private void say(Message where, Message what) {
         findings.add(new Finding(where, what));
     }
 }

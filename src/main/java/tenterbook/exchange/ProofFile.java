@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import tenterbook.ledger.Finding;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * What {@link PieceProof} wrote, read again.
@@ -48,21 +50,20 @@ record ProofFile(
                     .toString();
             json = JSON.readTree(text);
         } catch (CharacterCodingException e) {
-            throw new IllegalArgumentException("it is not UTF-8 text: a byte of it was changed", e);
+            throw new Refusal(Message.of("exchange.proof.no-text"), e);
         } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
-            throw new IllegalArgumentException(
-                    "it is not JSON from line %d on: %s"
-                            .formatted(
-                                    e.getLocation() == null
-                                            ? 0
-                                            : e.getLocation().getLineNr(),
-                                    e.getOriginalMessage()),
+            throw new Refusal(
+                    Message.of(
+                            "exchange.proof.no-json-from",
+                            "line",
+                            e.getLocation() == null ? 0 : e.getLocation().getLineNr(),
+                            "why",
+                            e.getOriginalMessage()),
                     e);
         }
         sum(text, findings);
         if (!json.path("proof").isInt() || json.path("proof").intValue() != 1) {
-            throw new IllegalArgumentException(
-                    "it does not say \"proof\":1; expected a file that ‘prove’ wrote, by a program not newer than this one");
+            throw Refusal.of("exchange.proof.no-proof");
         }
         List<String> chain = new ArrayList<>();
         list(json, "chain").forEach(each -> chain.add(text(each, "chain")));
@@ -84,9 +85,7 @@ record ProofFile(
                         + Digest.of(text.substring(0, at + 1).getBytes(StandardCharsets.UTF_8))
                         + "\"\n}\n";
         if (!due.equals(text)) {
-            findings.add(new Finding(
-                    "the file",
-                    "does not give the sha256 in its last line: a byte of it was changed after it was written"));
+            findings.add(new Finding(Message.of("exchange.proof.the-file"), Message.of("exchange.proof.sum")));
         }
     }
 
@@ -98,7 +97,7 @@ record ProofFile(
                 fits = row.get(i).isTextual();
             }
             if (!fits) {
-                throw new IllegalArgumentException("in “%s” stands %s, which is none of its rows".formatted(name, row));
+                throw Refusal.of("exchange.proof.no-row", "list", name, "found", row);
             }
         }
         return rows;
@@ -106,7 +105,7 @@ record ProofFile(
 
     private static List<JsonNode> list(JsonNode json, String name) {
         if (!json.path(name).isArray()) {
-            throw new IllegalArgumentException("it lacks the list “%s”".formatted(name));
+            throw Refusal.of("exchange.proof.no-list", "list", name);
         }
         List<JsonNode> list = new ArrayList<>();
         json.path(name).forEach(list::add);
@@ -115,7 +114,7 @@ record ProofFile(
 
     private static String text(JsonNode node, String name) {
         if (!node.isTextual()) {
-            throw new IllegalArgumentException("“%s” is no text in it".formatted(name));
+            throw Refusal.of("exchange.proof.no-string", "found", name);
         }
         return node.textValue();
     }
@@ -131,9 +130,9 @@ record ProofFile(
                 return pair;
             }
         } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
-            throw new IllegalArgumentException("“%s” is no JSON".formatted(text), e);
+            throw new Refusal(Message.of("exchange.proof.no-json", "found", text), e);
         }
-        throw new IllegalArgumentException("“%s” is no pair of a hash and a digest".formatted(text));
+        throw Refusal.of("exchange.proof.no-pair", "found", text);
     }
 
     /** @throws IllegalArgumentException where it is no JSON object */

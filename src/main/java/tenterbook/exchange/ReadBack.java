@@ -19,6 +19,8 @@ import tenterbook.exchange.bag.Sums;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
 
 /**
  * Reads a bag that was just written once through, as restoring it would: every file against its checksums, and its ledger
@@ -37,7 +39,7 @@ final class ReadBack {
             SecondOpinion.ask(bag).ifPresent(findings::add);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            findings.add(new Finding("the bag", "reading it back was interrupted. Try again."));
+            findings.add(new Finding(Message.of("bag.the-bag"), Message.of("exchange.pack.interrupted")));
         }
         if (!findings.isEmpty()) {
             return findings;
@@ -48,7 +50,7 @@ final class ReadBack {
             findings.addAll(BagLedger.check(checked, archive, progress));
             findings.addAll(missing(archive, parts.keySet()));
         } catch (ArchiveProblem | JdbiException e) {
-            findings.add(new Finding("data/ledger.db", "cannot be opened as a ledger: %s.".formatted(e.getMessage())));
+            findings.add(new Finding("data/ledger.db", Message.of("exchange.no-ledger", "why", Explained.of(e))));
         }
         return findings;
     }

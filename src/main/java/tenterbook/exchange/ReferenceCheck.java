@@ -16,6 +16,7 @@ import tenterbook.ledger.Progress;
 import tenterbook.ledger.RecordKey;
 import tenterbook.ledger.Revision;
 import tenterbook.ledger.Saved;
+import tenterbook.words.Message;
 
 /** Which record names which, worked out anew from the records and compared with what the ledger keeps. */
 final class ReferenceCheck {
@@ -32,7 +33,7 @@ final class ReferenceCheck {
             List<String> ids = ledger.everGiven(kind);
             long done = 0;
             for (String id : ids) {
-                progress.at(++done, ids.size(), "following what each %s names".formatted(kind.called()));
+                progress.at(++done, ids.size(), Message.of("exchange.following", "kind", kind.called()));
                 progress.orStop();
                 check(kind, id);
             }
@@ -51,14 +52,14 @@ final class ReferenceCheck {
                 due.remove(key);
                 String own = kind.id().apply(record);
                 if (!own.equals(id)) {
-                    findings.add(new Finding(key.toString(), "its record says that it is %s.".formatted(own)));
+                    findings.add(new Finding(key.toString(), Message.of("exchange.own-name", "found", own)));
                 }
             }
             compare(key, due);
         } catch (ArchiveProblem e) {
-            findings.add(new Finding(key.toString(), e.getMessage()));
+            findings.add(new Finding(key.toString(), e.explanation()));
         } catch (RuntimeException e) {
-            findings.add(new Finding(key.toString(), "its record holds what it must not: %s.".formatted(e)));
+            findings.add(new Finding(key.toString(), Message.of("exchange.record-wrong", "why", e.toString())));
         }
     }
 
@@ -66,22 +67,14 @@ final class ReferenceCheck {
         Set<RecordKey> kept = new HashSet<>(ledger.names(key));
         for (RecordKey target : due) {
             if (!inUse.computeIfAbsent(target, this::inUse)) {
-                findings.add(new Finding(
-                        key.toString(),
-                        "names the %s, which is not in the archive or was withdrawn. Record it again or take it out here."
-                                .formatted(target)));
+                findings.add(new Finding(key.toString(), Message.of("exchange.names-missing", "record", target)));
             }
             if (!kept.remove(target)) {
-                findings.add(new Finding(
-                        key.toString(),
-                        "names the %s, but the table ‘reference’ does not say so. Saving the record again repairs it."
-                                .formatted(target)));
+                findings.add(new Finding(key.toString(), Message.of("exchange.reference-lacking", "record", target)));
             }
         }
-        kept.forEach(target -> findings.add(new Finding(
-                key.toString(),
-                "does not name the %s, but the table ‘reference’ says so. Saving the record again repairs it."
-                        .formatted(target))));
+        kept.forEach(target ->
+                findings.add(new Finding(key.toString(), Message.of("exchange.reference-too-much", "record", target))));
     }
 
     private boolean inUse(RecordKey key) {

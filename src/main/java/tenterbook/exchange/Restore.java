@@ -19,6 +19,8 @@ import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.LedgerFile;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
 
 /**
  * Brings an archive back from a bag.
@@ -62,32 +64,29 @@ public final class Restore {
             }
             return copyAndCheck(checked, ours, place, damage, progress);
         } catch (IOException e) {
-            throw new BagRefused(
-                    bag.toString(), "reading it or writing the archive failed: %s. Check both disks.".formatted(e));
+            throw new BagRefused(bag.toString(), Message.of("exchange.restore.failed", "why", e.toString()));
         } catch (ArchiveProblem e) {
-            throw new BagRefused(place.toString(), e.getMessage());
+            throw new BagRefused(place.toString(), e.explanation());
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new BagRefused(bag.toString(), "checking it was interrupted. Try again.");
+            throw new BagRefused(bag.toString(), Message.of("exchange.restore.interrupted"));
         }
     }
 
     private static void refuseUnfit(Path bag, Path place) throws IOException {
         if (Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
             if (!Files.isDirectory(place, LinkOption.NOFOLLOW_LINKS)) {
-                throw new BagRefused(place.toString(), "is there and is no folder; expected none or an empty one.");
+                throw new BagRefused(place.toString(), Message.of("exchange.restore.no-folder"));
             }
             if (!LedgerFile.in(place).folderUnused()) {
-                throw new BagRefused(
-                        place.toString(),
-                        "is not empty; an archive is restored into a folder that is missing or empty. Choose another.");
+                throw new BagRefused(place.toString(), Message.of("exchange.restore.not-empty"));
             }
         }
         if (place.getParent() == null || !Files.isDirectory(place.getParent())) {
-            throw new BagRefused(place.toString(), "would lie in a folder that is not there. Make that folder first.");
+            throw new BagRefused(place.toString(), Message.of("exchange.no-folder"));
         }
         if (place.startsWith(bag)) {
-            throw new BagRefused(place.toString(), "lies inside the bag; expected a place outside it.");
+            throw new BagRefused(place.toString(), Message.of("exchange.restore.inside-bag"));
         }
     }
 
@@ -99,9 +98,7 @@ public final class Restore {
         long free = Files.getFileStore(place.getParent()).getUsableSpace();
         if (needed > free) {
             findings.add(new Finding(
-                    place.toString(),
-                    "needs %,d bytes, but its disk has %,d left. Make room or choose another disk."
-                            .formatted(needed, free)));
+                    place.toString(), Message.of("exchange.restore.no-room", "needed", needed, "free", free)));
         }
     }
 
@@ -111,17 +108,17 @@ public final class Restore {
         try (Unfinished unfinished = Unfinished.beside(place)) {
             Pace pace = new Pace(progress, checked.bytes());
             for (Map.Entry<String, Path> part : parts.entrySet()) {
-                pace.begin("copying " + part.getKey());
+                pace.begin(Message.of("exchange.restore.copying", "file", part.getKey()));
                 Path to = unfinished.whole().resolve(part.getKey());
                 Files.createDirectories(to.getParent());
                 Sums.copy(part.getValue(), to, pace);
             }
             Restored restored = asArchive(checked, unfinished.whole(), place, damage, progress);
             Files.deleteIfExists(unfinished.whole().resolve("in-use.lock"));
-            progress.at(checked.bytes(), checked.bytes(), "giving the archive its name");
+            progress.at(checked.bytes(), checked.bytes(), Message.of("exchange.restore.naming"));
             progress.orStop();
             unfinished.moveTo(place);
-            progress.at(checked.bytes(), checked.bytes(), "restored");
+            progress.at(checked.bytes(), checked.bytes(), Message.of("exchange.restore.restored"));
             return restored;
         }
     }
@@ -138,7 +135,7 @@ public final class Restore {
             notes.addAll(files.orphans());
             if (findings.isEmpty()) {
                 checked.info().getOrDefault("tenterbook-left-out", List.of()).stream()
-                        .map(file -> new Finding(file, "was left out when the bag was packed."))
+                        .map(file -> new Finding(file, Message.of("exchange.restore.left-out")))
                         .forEach(notes::add);
                 return new Restored(
                         place,
@@ -151,7 +148,7 @@ public final class Restore {
         } catch (Progress.Cancelled e) {
             throw e;
         } catch (RuntimeException e) {
-            findings.add(new Finding("data/ledger.db", "cannot be opened as a ledger: %s.".formatted(e.getMessage())));
+            findings.add(new Finding("data/ledger.db", Message.of("exchange.no-ledger", "why", Explained.of(e))));
         }
         throw new BagRefused(findings);
     }

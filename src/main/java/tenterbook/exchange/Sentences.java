@@ -1,17 +1,22 @@
 package tenterbook.exchange;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import tenterbook.ledger.Finding;
+import tenterbook.words.Joined;
+import tenterbook.words.Written;
 
 /** Findings one after another, each closed as a sentence. */
 final class Sentences {
     private Sentences() {}
 
-    static String of(List<Finding> findings) {
-        return findings.stream()
-                .map(Finding::toString)
-                .map(text -> text.endsWith(".") ? text : text + ".")
-                .collect(Collectors.joining(" "));
+    static Written of(List<Finding> findings) {
+        return new Joined(" ", findings.stream().map(Sentences::closed).toList());
+    }
+
+    private static Written closed(Finding finding) {
+        return conventions -> {
+            String text = finding.in(conventions);
+            return text.endsWith(".") ? text : text + ".";
+        };
     }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import tenterbook.material.Cloth;
@@ -13,6 +14,9 @@ import tenterbook.material.FibreShare;
 import tenterbook.measure.QuantityWords;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Cut;
+import tenterbook.words.Joined;
+import tenterbook.words.Listing;
+import tenterbook.words.Message;
 
 /**
  * The cloth a piece is of, over all cuts of all clampings it passed through.
@@ -23,7 +27,7 @@ import tenterbook.recipe.Cut;
  * @param cloths in the order of the work, each once; one that a cut names and the ledger lacks is left out
  * @param disagreement in a sentence; empty where there is none
  */
-public record Cloths(List<Cloth> cloths, String disagreement) {
+public record Cloths(List<Cloth> cloths, Optional<Message> disagreement) {
     public Cloths {
         cloths = List.copyOf(cloths);
     }
@@ -31,7 +35,7 @@ public record Cloths(List<Cloth> cloths, String disagreement) {
     static Cloths of(List<Clamping> clampings, Map<ClothId, Cloth> found) {
         Set<ClothId> any = new LinkedHashSet<>();
         Set<ClothId> common = null;
-        List<String> named = new ArrayList<>();
+        List<Message> named = new ArrayList<>();
         for (Clamping clamping : clampings) {
             Set<ClothId> cut = clamping.cuts().stream()
                     .map(Cut::cloth)
@@ -46,14 +50,16 @@ public record Cloths(List<Cloth> cloths, String disagreement) {
             } else {
                 common.retainAll(cut);
             }
-            named.add("clamping %s names %s"
-                    .formatted(clamping.id(), cut.stream().map(ClothId::value).collect(Collectors.joining(" and "))));
+            named.add(Message.of(
+                    "facts.clamping-names", "clamping", clamping.id(), "cloths", Listing.and(List.copyOf(cut))));
         }
         boolean disagree = common != null && common.isEmpty();
         return new Cloths(
                 (common == null || disagree ? any : common)
                         .stream().map(found::get).filter(Objects::nonNull).toList(),
-                disagree ? "The clampings name different cloths: %s.".formatted(String.join("; ", named)) : "");
+                disagree
+                        ? Optional.of(Message.of("facts.cloths-differ", "clampings", new Joined("; ", named)))
+                        : Optional.empty());
     }
 
     /** Names of the cloths, each once; those without a name left out. */
@@ -72,7 +78,9 @@ public record Cloths(List<Cloth> cloths, String disagreement) {
 
     /** One cloth by name with its fibres. */
     private static String inWords(Cloth cloth) {
-        String name = cloth.name().isEmpty() ? "cloth " + cloth.id() : cloth.name();
+        String name = cloth.name().isEmpty()
+                ? Message.of("facts.cloth", "id", cloth.id()).inEnglish()
+                : cloth.name();
         return name + " (" + Denial.NO_FIBRES.unless(cloth, () -> fibres(cloth)) + ")";
     }
 

@@ -21,6 +21,8 @@ import tenterbook.piece.condition.ConditionWords;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.Observation;
 import tenterbook.piece.condition.Overall;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * The condition of a piece: its faults, when it was last looked at and what was then there, and what happened since that may
@@ -152,7 +154,13 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
             return looked;
         }
         String later = since.stream().map(Condition::happened).collect(Collectors.joining("; "));
-        return joined(" ", stop(looked), stop(lastLooked().isPresent() ? "Since then: " + later : capital(later)));
+        return joined(
+                " ",
+                stop(looked),
+                stop(
+                        lastLooked().isPresent()
+                                ? Message.of("facts.since-then", "later", later).inEnglish()
+                                : capital(later)));
     }
 
     private String faultsInWords() {
@@ -170,34 +178,54 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
     /** As in 'washed 2024-06: cold, by hand'. Of an event of no kind only the words for damage, since its note may be private. */
     private static String happened(Event event) {
         if (event.kind() == EventKind.OTHER) {
-            return "damage noted " + day(event.when()) + ": "
-                    + DAMAGE.matcher(event.note())
-                            .results()
-                            .map(found -> found.group().toLowerCase(Locale.ROOT))
-                            .distinct()
-                            .collect(Collectors.joining(", "));
+            return Message.of(
+                            "facts.damage-noted",
+                            "day",
+                            day(event.when()),
+                            "damage",
+                            DAMAGE.matcher(event.note())
+                                    .results()
+                                    .map(found -> found.group().toLowerCase(Locale.ROOT))
+                                    .distinct()
+                                    .collect(Collectors.joining(", ")))
+                    .inEnglish();
         }
-        return event.kind() + " " + day(event.when()) + (event.note().isEmpty() ? "" : ": " + event.note());
+        return (event.note().isEmpty()
+                        ? Message.of("facts.happened", "event", event.kind(), "day", day(event.when()))
+                        : Message.of(
+                                "facts.happened-note",
+                                "event",
+                                event.kind(),
+                                "day",
+                                day(event.when()),
+                                "note",
+                                event.note()))
+                .inEnglish();
     }
 
-    private static String day(PartialDate when) {
-        return when.recorded() ? when.toString() : "on a day that is not recorded";
+    private static Written day(PartialDate when) {
+        return when.recorded() ? when : Message.of("facts.on-no-day");
     }
 
     private static String noted(Event note) {
-        return "Examined " + day(note.when()) + (note.note().isEmpty() ? "." : ": " + stop(note.note()));
+        return (note.note().isEmpty()
+                        ? Message.of("facts.examined-only", "day", day(note.when()))
+                        : Message.of("facts.examined", "day", day(note.when()), "found", stop(note.note())))
+                .inEnglish();
     }
 
     /** As in 'Examined 2024-09-27: fair. Sound but for one mark. Seen: stain (front; 12 mm; slight), snag.' */
     private static String words(Examination last) {
         String overall = last.overall() == null ? "" : last.overall().toString();
         String seen = seen(last, Condition::words);
-        return "Examined " + day(last.when()) + ": "
-                + joined(
-                        " ",
-                        stop(overall),
-                        stop(last.summary()),
-                        stop(last.present().isEmpty() || seen.isEmpty() ? seen : "Seen: " + seen));
+        boolean listed = !last.present().isEmpty() && !seen.isEmpty();
+        String found = joined(
+                " ",
+                stop(overall),
+                stop(last.summary()),
+                stop(listed ? Message.of("facts.seen", "seen", seen).inEnglish() : seen));
+        return Message.of("facts.examined", "day", day(last.when()), "found", found)
+                .inEnglish();
     }
 
     /** The things alone that a report saw and that are still there, as in 'stain, snag'; else that there is none, or its summary. */
@@ -212,12 +240,13 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
                 examination,
                 () -> examination.present().isEmpty()
                                 && !examination.observations().isEmpty()
-                        ? "nothing of what was noted is still there"
+                        ? Message.of("facts.gone").inEnglish()
                         : examination.present().stream().map(words).collect(Collectors.joining(", ")));
     }
 
     private static String words(Observation seen) {
-        return seen.what() + (seen.inWords().isEmpty() ? "" : " (" + seen.inWords() + ")");
+        String where = seen.inWords().inEnglish();
+        return seen.what() + (where.isEmpty() ? "" : " (" + where + ")");
     }
 
     /** As in 'leak, at the beak, layer 3: outer edge'. */

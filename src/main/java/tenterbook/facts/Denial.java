@@ -14,6 +14,8 @@ import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Cut;
 import tenterbook.recipe.dip.DipTally;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * A sentence that denies something, with the facts that would contradict it. This is the list of all of them: a page or a paper can
@@ -28,112 +30,105 @@ public final class Denial<T> {
     // ---- how it was made
 
     public static final Denial<PieceFacts> NOT_KNOWN_HOW_MADE =
-            new Denial<>(PieceFacts.class, "How it was made is not recorded.").but("a clamping", PieceFacts::dyed);
-    public static final Denial<PieceFacts> NOTHING_TO_REPEAT = new Denial<>(
-                    PieceFacts.class, "How it was made is not recorded; there is nothing to repeat yet.")
-            .but("a clamping", PieceFacts::dyed);
-    public static final Denial<PieceFacts> NOT_TOLD_YET = new Denial<>(PieceFacts.class, "Not told yet.")
+            new Denial<>(PieceFacts.class, "denial.how-made").but("a clamping", PieceFacts::dyed);
+    public static final Denial<PieceFacts> NOTHING_TO_REPEAT =
+            new Denial<>(PieceFacts.class, "denial.nothing-to-repeat").but("a clamping", PieceFacts::dyed);
+    public static final Denial<PieceFacts> NOT_TOLD_YET = new Denial<>(PieceFacts.class, "denial.not-told-yet")
             .but("a clamping", PieceFacts::dyed)
             .but(
                     "a clamping that is named and cannot be found",
                     facts -> !facts.piece().made().isEmpty());
-    public static final Denial<Clamping> NO_DYES = new Denial<>(Clamping.class, "dyes not recorded")
+    public static final Denial<Clamping> NO_DYES = new Denial<>(Clamping.class, "denial.dyes")
             .but("a step", clamping -> !clamping.steps().isEmpty())
             .but("a lot", clamping -> clamping.lots().findAny().isPresent());
-    public static final Denial<Clamping> NO_STEP = new Denial<>(Clamping.class, "No step is recorded.")
+    public static final Denial<Clamping> NO_STEP = new Denial<>(Clamping.class, "denial.step")
             .but("a step", clamping -> !clamping.steps().isEmpty());
-    public static final Denial<Clamping> NO_BOARDS = new Denial<>(
-                    Clamping.class, "between boards that are not recorded")
+    public static final Denial<Clamping> NO_BOARDS = new Denial<>(Clamping.class, "denial.boards")
             .but("a board", clamping -> !clamping.boards().isEmpty());
     public static final Denial<DipTally> NO_NUMBER_OF_DIPS =
-            new Denial<>(DipTally.class, "number of dips not recorded").but("a number of dips", DipTally::known);
-    public static final Denial<String> NO_DIPS = given("dips not recorded");
-    public static final Denial<PieceFacts> NO_DYE_LOTS = new Denial<>(PieceFacts.class, "The dyes are not recorded")
+            new Denial<>(DipTally.class, "denial.number-of-dips").but("a number of dips", DipTally::known);
+    public static final Denial<String> NO_DIPS = given("denial.dips");
+    public static final Denial<PieceFacts> NO_DYE_LOTS = new Denial<>(PieceFacts.class, "denial.dye-lots")
             .but("a lot of dye", facts -> facts.lotsUsed(Role.DYE).findAny().isPresent());
 
     // ---- cloth and colours
 
-    public static final Denial<PieceFacts> NO_CLOTH = new Denial<>(PieceFacts.class, "cloth not recorded")
+    public static final Denial<PieceFacts> NO_CLOTH = new Denial<>(PieceFacts.class, "denial.cloth")
             .but("a cloth", facts -> !facts.cloth().cloths().isEmpty());
     public static final Denial<Cut> NO_CLOTH_OF_CUT =
-            new Denial<>(Cut.class, "cloth not recorded").but("a cloth", cut -> cut.cloth() != null);
-    public static final Denial<String> NO_CLOTH_ON_CARD = given("cloth not recorded");
-    public static final Denial<Cloth> NO_FIBRES = new Denial<>(Cloth.class, "fibres not recorded")
+            new Denial<>(Cut.class, "denial.cloth").but("a cloth", cut -> cut.cloth() != null);
+    public static final Denial<String> NO_CLOTH_ON_CARD = given("denial.cloth");
+    public static final Denial<Cloth> NO_FIBRES = new Denial<>(Cloth.class, "denial.fibres")
             .but("a fibre", cloth -> !cloth.content().isEmpty());
-    public static final Denial<Cloth> NO_EVIDENCE_OF_FIBRES = new Denial<>(Cloth.class, "who says so is not recorded")
+    public static final Denial<Cloth> NO_EVIDENCE_OF_FIBRES = new Denial<>(Cloth.class, "denial.evidence")
             .but("evidence", cloth -> !cloth.contentEvidence().isEmpty());
-    public static final Denial<PieceFacts> NO_COLOURS = new Denial<>(PieceFacts.class, "Colours not recorded.")
+    public static final Denial<PieceFacts> NO_COLOURS = new Denial<>(PieceFacts.class, "denial.colours")
             .but("a named colour", facts -> !facts.colours().named().isEmpty());
-    public static final Denial<PieceFacts> NO_PHOTOGRAPH = new Denial<>(PieceFacts.class, "No photograph is recorded.")
+    public static final Denial<PieceFacts> NO_PHOTOGRAPH = new Denial<>(PieceFacts.class, "denial.photograph")
             .but("a photograph", facts -> !facts.piece().photos().isEmpty());
     public static final Denial<PieceFacts> NO_PHOTOGRAPH_OF_TODAY = new Denial<>(
-                    PieceFacts.class, "No photograph shows the piece as it now is.")
+                    PieceFacts.class, "denial.photograph-of-today")
             .but("a photograph of its present state", facts -> !facts.pictures().isEmpty());
 
     public static final Denial<PieceFacts> NO_PICTURE_TO_KNOW_IT_BY = new Denial<>(
-                    PieceFacts.class,
-                    "Missing: a photograph of the piece as it now is. Take the whole front, then close views of marks, faults and mends, with a scale in the picture.")
+                    PieceFacts.class, "denial.picture-to-know-it-by")
             .but("a photograph of its present state", facts -> !facts.pictures().isEmpty());
 
     // ---- condition
 
     public static final Denial<Condition> NO_FAULT_AND_NO_EXAMINATION = new Denial<>(
-                    Condition.class, "no fault and no examination is recorded")
+                    Condition.class, "denial.fault-and-examination")
             .but("a fault", condition -> !condition.faults().isEmpty())
             .but("a report of an examination", condition -> condition.last().isPresent())
             .but(
                     "an examination that was noted",
                     condition -> !condition.notes().isEmpty())
             .but("damage", condition -> !condition.damage().isEmpty());
-    public static final Denial<Condition> NO_FAULT = new Denial<>(Condition.class, "No fault is recorded.")
+    public static final Denial<Condition> NO_FAULT = new Denial<>(Condition.class, "denial.fault")
             .but("a fault", condition -> !condition.faults().isEmpty())
             .but(
                     "something that an examination saw",
                     condition -> !condition.present().isEmpty())
             .but("damage", condition -> !condition.damage().isEmpty());
     public static final Denial<Condition> NO_DISTINGUISHING_FEATURE = new Denial<>(
-                    Condition.class,
-                    "Missing: distinguishing features. Look for a leak, a mend, a slub, a line that is in no other piece, and record it.")
+                    Condition.class, "denial.distinguishing-feature")
             .but("a fault", condition -> !condition.faults().isEmpty())
             .but(
                     "something that an examination saw",
                     condition -> !condition.present().isEmpty());
-    public static final Denial<Condition> NEVER_EXAMINED = new Denial<>(
-                    Condition.class, "It was never examined, or nobody recorded it.")
+    public static final Denial<Condition> NEVER_EXAMINED = new Denial<>(Condition.class, "denial.never-examined")
             .but("a report of an examination", condition -> condition.last().isPresent())
             .but(
                     "an examination that was noted",
                     condition -> !condition.notes().isEmpty());
-    public static final Denial<Condition> NEVER = new Denial<>(Condition.class, "never")
+    public static final Denial<Condition> NEVER = new Denial<>(Condition.class, "denial.never")
             .but("a report of an examination", condition -> condition.last().isPresent())
             .but(
                     "an examination that was noted",
                     condition -> !condition.notes().isEmpty());
-    public static final Denial<Condition> NO_REPORT = new Denial<>(
-                    Condition.class, "It was examined, and no report was made of it.")
+    public static final Denial<Condition> NO_REPORT = new Denial<>(Condition.class, "denial.report")
             .but("a report of an examination", condition -> condition.last().isPresent());
-    public static final Denial<Examination> NOTHING_NOTED = new Denial<>(Examination.class, "nothing noted")
+    public static final Denial<Examination> NOTHING_NOTED = new Denial<>(Examination.class, "denial.noted")
             .but("an observation", examination -> !examination.observations().isEmpty())
             .but("a summary", examination -> !examination.summary().isEmpty());
-    public static final Denial<Examination> NOTHING_WAS_NOTED = new Denial<>(Examination.class, "Nothing was noted.")
+    public static final Denial<Examination> NOTHING_WAS_NOTED = new Denial<>(
+                    Examination.class, "denial.nothing-was-noted")
             .but("an observation", examination -> !examination.observations().isEmpty())
             .but("a summary", examination -> !examination.summary().isEmpty());
-    public static final Denial<Examination> NOTHING_LISTED = new Denial<>(
-                    Examination.class, "Nothing is listed by itself; see the state of the whole.")
+    public static final Denial<Examination> NOTHING_LISTED = new Denial<>(Examination.class, "denial.listed")
             .but("an observation", examination -> !examination.observations().isEmpty());
-    public static final Denial<Examination> NOT_JUDGED = new Denial<>(Examination.class, "Not judged.")
+    public static final Denial<Examination> NOT_JUDGED = new Denial<>(Examination.class, "denial.judged")
             .but("a state of the whole", examination -> examination.overall() != null);
     public static final Denial<List<Examination>> NO_EARLIER_EXAMINATION = new Denial<>(
-                    Denial.<List<Examination>>type(List.class), "no earlier examination")
+                    Denial.<List<Examination>>type(List.class), "denial.earlier-examination")
             .but("an earlier examination", earlier -> !earlier.isEmpty());
-    public static final Denial<Examination> NO_EXAMINER = new Denial<>(Examination.class, "Missing: who examined it.")
+    public static final Denial<Examination> NO_EXAMINER = new Denial<>(Examination.class, "denial.examiner")
             .but("an examiner", examination -> !examination.examiner().isEmpty())
             .but("the examiner's house", examination -> examination.party() != null);
 
     // ---- where it is and has been
 
-    public static final Denial<PieceFacts> NOTHING_SINCE_MADE = new Denial<>(
-                    PieceFacts.class, "Nothing is recorded after its making.")
+    public static final Denial<PieceFacts> NOTHING_SINCE_MADE = new Denial<>(PieceFacts.class, "denial.since-made")
             .but(
                     "an event",
                     facts -> facts.piece().events().stream().anyMatch(event -> event.kind() != EventKind.PHOTOGRAPHED))
@@ -141,26 +136,26 @@ public final class Denial<T> {
             .but("another dyeing", facts -> facts.piece().state() > 1)
             .but("a holder", facts -> facts.piece().holder() != null)
             .but("a status that says it left", facts -> facts.whereabouts().away());
-    public static final Denial<PieceFacts> NOTHING_AGREED = new Denial<>(PieceFacts.class, "nothing agreed is recorded")
+    public static final Denial<PieceFacts> NOTHING_AGREED = new Denial<>(PieceFacts.class, "denial.agreed")
             .but(
                     "a price that was agreed for a loan or a consignment",
                     facts -> facts.piece().events().stream()
                             .anyMatch(event -> event.price() != null
                                     && (event.kind() == EventKind.LENT || event.kind() == EventKind.CONSIGNED)));
-    public static final Denial<String> NO_KIN = given("no other piece of the same clamping is recorded");
-    public static final Denial<String> NO_PLACE_OF_MAKING = given("a place that is not recorded");
-    public static final Denial<String> NO_MAKER = given("Maker not recorded");
+    public static final Denial<String> NO_KIN = given("denial.kin");
+    public static final Denial<String> NO_PLACE_OF_MAKING = given("denial.place-of-making");
+    public static final Denial<String> NO_MAKER = given("denial.maker");
 
     /** A fact that contradicts the sentence. */
     private record Contradiction<T>(String fact, Predicate<T> there) {}
 
     private final Class<T> about;
-    private final String sentence;
+    private final Message sentence;
     private final List<Contradiction<T>> contradictions = new ArrayList<>();
 
-    private Denial(Class<T> about, String sentence) {
+    private Denial(Class<T> about, String key) {
         this.about = about;
-        this.sentence = sentence;
+        this.sentence = Message.of(key);
         ALL.add(this);
     }
 
@@ -175,8 +170,8 @@ public final class Denial<T> {
     }
 
     /** A sentence that the very text it stands in place of would contradict. */
-    private static Denial<String> given(String sentence) {
-        return new Denial<>(String.class, sentence).but("what it stands in place of", text -> !text.isBlank());
+    private static Denial<String> given(String key) {
+        return new Denial<>(String.class, key).but("what it stands in place of", text -> !text.isBlank());
     }
 
     /** Every one of them. */
@@ -189,8 +184,13 @@ public final class Denial<T> {
     }
 
     /** The sentence; empty where a fact contradicts it. */
-    public Optional<String> of(T subject) {
+    public Optional<Message> message(T subject) {
         return contradictedBy(subject).isEmpty() ? Optional.of(sentence) : Optional.empty();
+    }
+
+    /** In English, as papers have it; otherwise as {@link #message}. */
+    public Optional<String> of(T subject) {
+        return message(subject).map(Message::inEnglish);
     }
 
     /** The sentence, or what {@code otherwise} says where a fact contradicts it. */
@@ -208,12 +208,12 @@ public final class Denial<T> {
 
     /** Whether a text denies this, in upper or lower case. */
     public boolean isIn(String text) {
-        return text.toLowerCase(Locale.ROOT).contains(sentence.toLowerCase(Locale.ROOT));
+        return text.toLowerCase(Locale.ROOT).contains(sentence.inEnglish().toLowerCase(Locale.ROOT));
     }
 
     /** Whether it is more than a word that stands in other sentences too. */
     boolean longEnoughToTell() {
-        return sentence.indexOf(' ') > 0;
+        return sentence.inEnglish().indexOf(' ') > 0;
     }
 
     /** For messages of tests and logs; a page or paper has the sentence from {@link #of}. */
@@ -223,6 +223,12 @@ public final class Denial<T> {
     }
 
     /** {@code text}, or the sentence where that is empty. */
+    public static Written writtenOrElse(String text, Denial<String> denial) {
+        return conventions ->
+                denial.message(text).map(sentence -> sentence.in(conventions)).orElse(text);
+    }
+
+    /** In English, as papers have it. */
     public static String orElse(String text, Denial<String> denial) {
         return denial.unless(text, () -> text);
     }

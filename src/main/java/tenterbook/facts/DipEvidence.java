@@ -33,6 +33,7 @@ import tenterbook.recipe.dip.DipCount;
 import tenterbook.recipe.dip.DipPoint;
 import tenterbook.recipe.dip.DipTally;
 import tenterbook.recipe.dip.Group;
+import tenterbook.words.Written;
 
 /**
  * What the archive's pieces say about dips and depth.
@@ -53,7 +54,7 @@ public final class DipEvidence {
      * @param disagreements of what was recorded of its dips, in sentences
      */
     public record Dyed(
-            String piece, DipCount dips, Lab ground, Group group, boolean calibrated, List<String> disagreements) {}
+            String piece, DipCount dips, Lab ground, Group group, boolean calibrated, List<Written> disagreements) {}
 
     /** All pieces that speak, in order of number. What they share is read once. */
     public static List<Dyed> of(Archive archive) {

@@ -3,7 +3,9 @@ package tenterbook.facts;
 import org.jspecify.annotations.Nullable;
 import tenterbook.colour.ColourWords;
 import tenterbook.colour.Lab;
+import tenterbook.measure.NumberWords;
 import tenterbook.piece.ColourRole;
+import tenterbook.words.Refusal;
 
 /**
  * A colour of a piece, its share and its name, as searches, labels, documents and pages pass it on.
@@ -27,7 +29,7 @@ public record PieceColour(
     public PieceColour {
         name = name == null ? "" : name.strip();
         if (share != null && !(share >= 0 && share <= 1)) {
-            throw new IllegalArgumentException("A share of area lies between 0 and 1; found " + share);
+            throw Refusal.of("piece.share-range", "found", NumberWords.plain(share));
         }
     }
 

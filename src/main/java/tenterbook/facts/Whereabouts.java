@@ -13,6 +13,7 @@ import tenterbook.piece.EventKind;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Status;
+import tenterbook.words.Message;
 
 /**
  * What has become of a piece and who has it. The status and the holder that were typed stand; where one was not typed, the
@@ -87,8 +88,8 @@ public record Whereabouts(Piece piece, @Nullable Event newest) {
     }
 
     /** Where the status comes from if it was not typed, as in 'from the event of 2024-05-01'; else empty. */
-    public String statusFrom() {
-        return statusTyped() || newest == null ? "" : "from the event “" + newest.kind() + "”" + day();
+    public Optional<Message> statusFrom() {
+        return statusTyped() || newest == null ? Optional.empty() : Optional.of(ofNewest("facts.status-from"));
     }
 
     /** As typed, else who got it in the newest event, unless it came back or the typed status contradicts that event. */
@@ -105,33 +106,43 @@ public record Whereabouts(Piece piece, @Nullable Event newest) {
     }
 
     /** How the typed status and the newest event contradict each other, in a sentence without names; else empty. */
-    public String disagreement() {
+    public Optional<Message> disagreement() {
         boolean disagree = statusTyped()
                 && newest != null
                 && piece.status() != Status.LOST
                 && piece.status() != Status.DESTROYED
                 && !AFTER.get(newest.kind()).contains(piece.status());
         return disagree
-                ? "The status is “%s”, but the newest event is “%s”%s.".formatted(piece.status(), newest.kind(), day())
-                : "";
+                ? Optional.of(Message.of(
+                        "facts.status-differs",
+                        "status",
+                        piece.status(),
+                        "event",
+                        newest.kind(),
+                        "dated",
+                        newest.when().recorded(),
+                        "day",
+                        newest.when()))
+                : Optional.empty();
     }
 
     /** How the typed holder and the newest event contradict each other, in a sentence without names; else empty. */
-    public String holderDisagreement() {
+    public Optional<Message> holderDisagreement() {
         if (piece.holder() == null || newest == null) {
-            return "";
+            return Optional.empty();
         }
         if (newest.kind() == EventKind.RETURNED) {
             return newest.party() != null && newest.party().equals(piece.holder())
-                    ? "A holder is recorded, but the newest event is its return from there%s.".formatted(day())
-                    : "";
+                    ? Optional.of(Message.of(
+                            "facts.holder-returned", "dated", newest.when().recorded(), "day", newest.when()))
+                    : Optional.empty();
         }
         return newest.party() != null && !newest.party().equals(piece.holder())
-                ? "The holder is another than in the newest event, “%s”%s.".formatted(newest.kind(), day())
-                : "";
+                ? Optional.of(ofNewest("facts.holder-differs"))
+                : Optional.empty();
     }
 
-    private String day() {
-        return newest.when().recorded() ? " of " + newest.when() : ", whose day is not recorded";
+    private Message ofNewest(String key) {
+        return Message.of(key, "event", newest.kind(), "dated", newest.when().recorded(), "day", newest.when());
     }
 }

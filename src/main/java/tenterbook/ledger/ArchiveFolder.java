@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import org.jspecify.annotations.Nullable;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
 
 /**
  * One archive folder, held by one process at a time.
@@ -39,15 +41,12 @@ public final class ArchiveFolder implements AutoCloseable {
             FileLock lock = lockOf(channel);
             if (lock == null) {
                 channel.close();
-                throw new ArchiveProblem(
-                        "The archive at %s is already open in another Tenterbook. Close that one first, or give another folder with --archive. Nothing was changed."
-                                .formatted(root.toAbsolutePath()));
+                throw new ArchiveProblem(Message.of("ledger.in-use", "folder", root.toAbsolutePath()));
             }
             return new ArchiveFolder(root, channel, lock);
         } catch (IOException e) {
             throw new ArchiveProblem(
-                    "The folder %s cannot be written: %s. Check that it exists, has room and belongs to you."
-                            .formatted(root.toAbsolutePath(), e.getMessage()),
+                    Message.of("ledger.folder-not-written", "folder", root.toAbsolutePath(), "why", Explained.of(e)),
                     e);
         }
     }
@@ -95,7 +94,7 @@ public final class ArchiveFolder implements AutoCloseable {
             lock.release();
             channel.close();
         } catch (IOException e) {
-            throw new ArchiveProblem("The archive at %s could not be let go of".formatted(root), e);
+            throw new ArchiveProblem(Message.of("ledger.not-let-go", "folder", root), e);
         }
     }
 }

@@ -5,6 +5,9 @@ import java.io.IOException;
 import java.util.TreeMap;
 import org.erdtman.jcs.JsonCanonicalizer;
 import org.erdtman.jcs.NumberToJSON;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** JSON in the one form that RFC 8785 allows, so that equal records have equal bytes and equal hashes. */
 public final class Canonical {
@@ -21,8 +24,7 @@ public final class Canonical {
         try {
             return new JsonCanonicalizer(json).getEncodedString();
         } catch (IOException e) {
-            throw new IllegalArgumentException(
-                    "This text is not JSON that RFC 8785 can put in order: " + e.getMessage(), e);
+            throw new Refusal(Message.of("ledger.json.order", "why", Explained.of(e)), e);
         }
     }
 
@@ -62,7 +64,7 @@ public final class Canonical {
             case STRING -> quote(node.textValue(), text);
             case NUMBER -> text.append(number(node));
             case BOOLEAN, NULL -> text.append(node.asText());
-            default -> throw new IllegalArgumentException("This is no JSON: " + node.getNodeType());
+            default -> throw Refusal.of("ledger.json.none", "found", node.getNodeType());
         }
     }
 
@@ -74,7 +76,7 @@ public final class Canonical {
         try {
             return NumberToJSON.serializeNumber(Double.parseDouble(node.asText()));
         } catch (IOException e) {
-            throw new IllegalArgumentException("%s is no number that RFC 8785 can write".formatted(node), e);
+            throw new Refusal(Message.of("ledger.json.number", "found", node), e);
         }
     }
 

@@ -8,10 +8,12 @@ import java.util.Set;
 import tenterbook.ledger.RevisionForm.Parted;
 import tenterbook.ledger.RevisionForm.Whole;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /** Follows the chain, revision by revision. An erasure excuses what it names, and nothing else. */
 final class ChainCheck {
-    private static final String CHANGED = "it was changed after it was written";
+    private static final Message CHANGED = Message.of("ledger.check.changed");
     private final Map<RecordKey, RecordKey> handles;
     private final Erasures erasures;
     private final List<Finding> findings;
@@ -32,33 +34,33 @@ final class ChainCheck {
 
     /** A revision of format 1 as it was committed to; all of them come before the first call of {@link #next}. */
     void earlier(EarlierPart part) {
-        String where = where(part.revision());
+        Written where = where(part.revision());
         committed++;
         if (part.revision().sequence() != committed) {
-            say(where, "is committed to in the place of revision %d".formatted(committed));
+            say(where, Message.of("ledger.check.committed-place", "sequence", committed));
         }
         commitment.add(part);
         if (!Chain.digest(part.publicText()).equals(part.publicDigest())) {
-            say(where, "its public part does not give the digest that was committed to: " + CHANGED);
+            say(where, Message.of("ledger.check.committed-public", "why", CHANGED));
         }
         if (!part.revision().redacted() && !part.kept().digest().equals(part.privateDigest())) {
-            say(where, "its private part does not give the digest that was committed to: " + CHANGED);
+            say(where, Message.of("ledger.check.committed-private", "why", CHANGED));
         }
     }
 
     void next(Revision revision) {
-        String where = where(revision);
+        Written where = where(revision);
         if (revision.sequence() != sequence + 1) {
-            say(where, "follows revision %d: one or more are missing".formatted(sequence));
+            say(where, Message.of("ledger.check.gap", "sequence", sequence));
         }
         if (!revision.previous().equals(last)) {
-            say(where, "does not name the hash of the revision before it");
+            say(where, Message.of("ledger.check.previous"));
         }
         if (!isCanonical(revision)) {
-            say(where, "its record is not in canonical form (RFC 8785)");
+            say(where, Message.of("ledger.check.canonical"));
         }
         if (revision.format() < format) {
-            say(where, "is of format %d after one of format %d".formatted(revision.format(), format));
+            say(where, Message.of("ledger.check.format", "found", revision.format(), "before", format));
         }
         if (revision.form() instanceof Parted parted) {
             parted(where, revision, parted);
@@ -68,7 +70,7 @@ final class ChainCheck {
         RecordKey key = stored(revision);
         int version = versions.merge(key, 1, Integer::sum);
         if (version != revision.version()) {
-            say(where, "is version %d where %d was due".formatted(revision.version(), version));
+            say(where, Message.of("ledger.check.version", "found", revision.version(), "due", version));
         }
         newest.put(key, revision.sequence());
         withdrawn.put(key, revision.withdrawn());
@@ -77,52 +79,52 @@ final class ChainCheck {
         format = revision.format();
     }
 
-    private void whole(String where, Revision revision, Whole whole) {
+    private void whole(Written where, Revision revision, Whole whole) {
         if (whole.redacted() != erasures.name(revision.sequence())) {
             say(where, excuse(whole.redacted()));
         }
         if (!whole.redacted() && !revision.computedHash().equals(revision.hash())) {
-            say(where, "its contents do not give its hash: " + CHANGED);
+            say(where, Message.of("ledger.check.hash", "why", CHANGED));
         }
     }
 
-    private void parted(String where, Revision revision, Parted parted) {
+    private void parted(Written where, Revision revision, Parted parted) {
         Digest due = format == 1 ? commitment.digest().orElse(null) : null;
         if (!Objects.equals(parted.before(), due)) {
-            say(where, "does not commit to the revisions of format 1 before it as they stand");
+            say(where, Message.of("ledger.check.commitment"));
         }
         if (format == 1 && committed != sequence) {
-            say(where, "commits to %d revisions of format 1, but %d stand before it".formatted(committed, sequence));
+            say(where, Message.of("ledger.check.commits-to", "committed", committed, "found", sequence));
         }
         if (!Chain.digest(parted.publicText()).equals(parted.publicDigest())) {
-            say(where, "its public part does not give its digest: " + CHANGED);
+            say(where, Message.of("ledger.check.public", "why", CHANGED));
         }
         boolean redacted = revision.redacted();
         if (redacted != erasures.name(revision.sequence())) {
-            say(
-                    where,
-                    parted.kept() != null ? excuse(redacted) : "its private part is missing, and no erasure names it");
+            say(where, parted.kept() != null ? excuse(redacted) : Message.of("ledger.check.private-missing"));
         }
         if (!parted.privateDigestDue().equals(parted.privateDigest())) {
-            say(where, "its private part does not give its digest: " + CHANGED);
+            say(where, Message.of("ledger.check.private", "why", CHANGED));
         }
         if (!Chain.digest(Chain.chained(revision, parted.publicDigest(), parted.privateDigest()))
                 .equals(revision.hash())) {
-            say(where, "its contents do not give its hash: " + CHANGED);
+            say(where, Message.of("ledger.check.hash", "why", CHANGED));
         }
         RecordKey stands = new RecordKey(revision.key().kind(), parted.id());
         if (parted.kept() != null && !stored(revision).equals(stands)) {
             say(
                     where,
-                    "stands under %s where %s was due"
-                            .formatted(stands.id(), stored(revision).id()));
+                    Message.of(
+                            "ledger.check.key",
+                            "found",
+                            stands.id(),
+                            "due",
+                            stored(revision).id()));
         }
     }
 
-    private static String excuse(boolean redacted) {
-        return redacted
-                ? "is marked as redacted, but no erasure names it"
-                : "is named by an erasure, but nothing was taken out of it";
+    private static Message excuse(boolean redacted) {
+        return redacted ? Message.of("ledger.check.redacted") : Message.of("ledger.check.not-redacted");
     }
 
     /** The key under which a record's revisions of format 2 stand. */
@@ -151,12 +153,12 @@ final class ChainCheck {
         return due;
     }
 
-    private void say(String where, String what) {
+    private void say(Written where, Written what) {
         findings.add(new Finding(where, what));
     }
 
-    private static String where(Revision revision) {
-        return "revision %d (%s)".formatted(revision.sequence(), revision.key());
+    private static Message where(Revision revision) {
+        return Message.of("ledger.check.revision", "sequence", revision.sequence(), "record", revision.key());
     }
 
     private static boolean isCanonical(Revision revision) {

@@ -1,31 +1,44 @@
 package tenterbook.ledger;
 
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
+
 /** Someone else saved the record in between. Both versions are in hand and neither is lost. */
-public final class Conflict extends RuntimeException {
+public final class Conflict extends RuntimeException implements Explained {
     private static final long serialVersionUID = 1L;
 
+    private final transient Written explanation;
     private final transient RecordKey key;
     private final int expected;
     private final int found;
 
-    Conflict(RecordKey key, String called, int expected, int found) {
-        super(message(key, called, expected, found));
+    Conflict(RecordKey key, Written called, int expected, int found) {
+        this(message(key, called, expected, found), key, expected, found);
+    }
+
+    private Conflict(Written explanation, RecordKey key, int expected, int found) {
+        super(explanation.inEnglish());
+        this.explanation = explanation;
         this.key = key;
         this.expected = expected;
         this.found = found;
     }
 
-    private static String message(RecordKey key, String called, int expected, int found) {
+    private static Message message(RecordKey key, Written called, int expected, int found) {
         if (expected == 0) {
-            return "There is already a %s %s (or was one: a number or name is never given twice). Nothing was changed; choose another."
-                    .formatted(called, key.id());
+            return Message.of("ledger.conflict.there", "kind", called, "id", key.id());
         }
         if (found == 0) {
-            return "There is no %s %s to change. Nothing was changed; look for it under another name."
-                    .formatted(called, key.id());
+            return Message.of("ledger.conflict.not-there", "kind", called, "id", key.id());
         }
-        return "The %s %s was saved as version %d while you were working from version %d. Nothing was lost: both are shown."
-                .formatted(called, key.id(), found, expected);
+        return Message.of(
+                "ledger.conflict.saved", "kind", called, "id", key.id(), "found", found, "expected", expected);
+    }
+
+    @Override
+    public Written explanation() {
+        return explanation;
     }
 
     public RecordKey key() {

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jdbi.v3.core.Handle;
+import tenterbook.words.Message;
 
 /** Compares what is derived from the revisions, for quick reading, with the revisions. */
 final class CurrentCheck {
@@ -27,12 +28,12 @@ final class CurrentCheck {
             if (!sequence.equals(found)) {
                 findings.add(new Finding(
                         chain.own(key).toString(),
-                        "its newest revision is %d, but ‘current’ says %s".formatted(sequence, found)));
+                        Message.of("ledger.check.current", "sequence", sequence, "found", String.valueOf(found))));
             }
         });
         listed.keySet()
                 .forEach(key ->
-                        findings.add(new Finding(chain.own(key).toString(), "stands in ‘current’ without a revision")));
+                        findings.add(new Finding(chain.own(key).toString(), Message.of("ledger.check.current-alone"))));
         texts();
     }
 
@@ -53,8 +54,8 @@ final class CurrentCheck {
                                     .merged()
                                     .equals(text)) {
                         findings.add(new Finding(
-                                "revision " + row.getLong(1),
-                                "what ‘current_texts’ says of it is not its two parts put together"));
+                                Message.of("ledger.check.revision-alone", "sequence", row.getLong(1)),
+                                Message.of("ledger.check.current-text")));
                     }
                     return row.getLong(1);
                 })

@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
+import tenterbook.words.Message;
 
 /**
  * The SQLite file: one connection that writes, a few that read.
@@ -89,15 +90,16 @@ final class Database implements AutoCloseable {
         }
     }
 
-    static ArchiveProblem refusal(Path file, String why, @Nullable Exception cause) {
-        return new ArchiveProblem(
-                "The ledger %s cannot be opened: it is damaged, is no ledger of ours, or was written by a newer Tenterbook (%s). The file was left as it is; restore a bag into another folder, or use the newer program."
-                        .formatted(file.toAbsolutePath(), why),
-                cause);
+    static ArchiveProblem refusal(Path file, Object why, @Nullable Exception cause) {
+        return new ArchiveProblem(Message.of("ledger.not-opened", "file", file.toAbsolutePath(), "why", why), cause);
     }
 
     static String firstLine(Exception e) {
-        return String.valueOf(e.getMessage()).strip().lines().findFirst().orElse("no reason given");
+        return String.valueOf(e.getMessage())
+                .strip()
+                .lines()
+                .findFirst()
+                .orElse(Message.of("ledger.no-reason").inEnglish());
     }
 
     <R extends @Nullable Object> R read(Function<Handle, R> work) {
@@ -130,7 +132,7 @@ final class Database implements AutoCloseable {
         try {
             return sound().inTransaction(work::apply);
         } catch (JdbiException e) {
-            throw DiskTrouble.told(e, "Nothing was saved", "the disk that holds the archive");
+            throw DiskTrouble.told(e, Message.of("ledger.disk.nothing-saved"), Message.of("ledger.disk.archive"));
         } finally {
             writing.unlock();
         }
@@ -164,7 +166,7 @@ final class Database implements AutoCloseable {
         try {
             sound().execute("VACUUM INTO ?", target.toAbsolutePath().toString());
         } catch (JdbiException e) {
-            throw DiskTrouble.told(e, "The ledger was not copied", "the disk to which it goes");
+            throw DiskTrouble.told(e, Message.of("ledger.disk.not-copied"), Message.of("ledger.disk.target"));
         } finally {
             writing.unlock();
         }
@@ -210,14 +212,10 @@ final class Database implements AutoCloseable {
                     .mapTo(Integer.class)
                     .one();
             if (busy != 0) {
-                throw new ArchiveProblem(
-                        "What was erased may still be in ledger.db-wal: another reader holds it. Close the program; that empties it.");
+                throw new ArchiveProblem(Message.of("ledger.wal-held"));
             }
         } catch (JdbiException e) {
-            throw DiskTrouble.told(
-                    e,
-                    "The person is erased, but the bytes may still be in the file, which is written anew at the next start",
-                    "the disk that holds the archive");
+            throw DiskTrouble.told(e, Message.of("ledger.disk.not-forgotten"), Message.of("ledger.disk.archive"));
         } finally {
             writing.unlock();
         }

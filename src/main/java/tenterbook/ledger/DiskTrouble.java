@@ -1,9 +1,11 @@
 package tenterbook.ledger;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteException;
+import tenterbook.words.Message;
 
 /** Tells a disk that fails from a mistake of the program. */
 final class DiskTrouble {
@@ -15,24 +17,24 @@ final class DiskTrouble {
      * @param undone what did not come to pass, as in 'Nothing was saved'
      * @param place what could not be written, as in 'the disk that holds the archive'
      */
-    static RuntimeException told(JdbiException e, String undone, String place) {
+    static RuntimeException told(JdbiException e, Message undone, Message place) {
         return Stream.<Throwable>iterate(e, Objects::nonNull, Throwable::getCause)
                 .filter(SQLiteException.class::isInstance)
-                .map(cause -> sentence((SQLiteException) cause, place))
-                .filter(sentence -> !sentence.isEmpty())
+                .flatMap(cause -> sentence((SQLiteException) cause, place).stream())
                 .findFirst()
-                .<RuntimeException>map(sentence -> new ArchiveProblem(undone + ": " + sentence, e))
+                .<RuntimeException>map(
+                        why -> new ArchiveProblem(Message.of("ledger.disk.trouble", "undone", undone, "why", why), e))
                 .orElse(e);
     }
 
-    private static String sentence(SQLiteException e, String place) {
+    private static Optional<Message> sentence(SQLiteException e, Message place) {
         // The lower byte is the plain code; what stands above it tells the finer kind.
         return switch (e.getResultCode().code & 0xff) {
-            case 13 -> place + " has no room left. Make room on it and try again.";
-            case 5, 6 -> "another program holds the ledger. Close that one and try again.";
+            case 13 -> Optional.of(Message.of("ledger.disk.full", "place", place));
+            case 5, 6 -> Optional.of(Message.of("ledger.disk.busy"));
             case 8, 10, 14 ->
-                "%s cannot be written (%s). Look after it and try again.".formatted(place, e.getResultCode().message);
-            default -> "";
+                Optional.of(Message.of("ledger.disk.not-written", "place", place, "why", e.getResultCode().message));
+            default -> Optional.empty();
         };
     }
 }

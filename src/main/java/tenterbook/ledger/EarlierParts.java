@@ -14,6 +14,8 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** The revisions of format 1 in two parts: committed to once, when the first revision of format 2 is written. */
 final class EarlierParts {
@@ -127,7 +129,7 @@ final class EarlierParts {
         try {
             return List.of(JSON.readValue(json, String[].class));
         } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException("its private fields are not listed: " + e.getOriginalMessage(), e);
+            throw new Refusal(Message.of("ledger.check.fields-not-listed", "why", e.getOriginalMessage()), e);
         }
     }
 

@@ -11,6 +11,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jdbi.v3.core.Handle;
 import org.slf4j.LoggerFactory;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * Takes a person out of the ledger, as Regulation (EU) 2016/679 Art. 17 lets a person ask, and leaves the chain whole.
@@ -21,7 +23,7 @@ import org.slf4j.LoggerFactory;
  * right. That cannot be helped without breaking the chain.
  */
 final class Erasing {
-    private static final String NOTE = "particulars of a person erased";
+    private static final String NOTE = Message.of("ledger.erase.note").inEnglish();
     private static final int PAGE = 1000;
     private final Handle handle;
     private final Writing act;
@@ -37,8 +39,7 @@ final class Erasing {
     /** @throws ArchiveProblem where there is no such person */
     Erasing(Handle handle, Writing act, KnownKinds kinds, Kind<?> kind, String id) {
         if (!kind.privacy().id()) {
-            throw new IllegalArgumentException(
-                    "A %s is no person and is not erased; withdraw it.".formatted(kind.called()));
+            throw Refusal.of("ledger.erase.no-person", "kind", kind.called());
         }
         this.handle = handle;
         this.act = act;
@@ -46,8 +47,7 @@ final class Erasing {
         this.person = kind.key(id);
         this.history = Rows.history(handle, person);
         if (history.isEmpty()) {
-            throw new ArchiveProblem(
-                    "There is no %s %s in this archive. Nothing was erased.".formatted(kind.called(), id));
+            throw new ArchiveProblem(Message.of("ledger.erase.nobody", "kind", kind.called(), "id", id));
         }
         this.traces = new Traces(person, names(kind));
         this.stand = Handles.of(handle, person, kinds);
@@ -68,8 +68,7 @@ final class Erasing {
 
     Erased run(LocalDate day, String reason) {
         if (traces.inDraft(reason)) {
-            throw new IllegalArgumentException(
-                    "The reason of an erasure stays for ever and must not name the person. Nothing was erased; give another.");
+            throw Refusal.of("ledger.erase.reason-names");
         }
         long last = Rows.lastSequence(handle);
         newRevisions();
@@ -129,9 +128,7 @@ final class Erasing {
     private void refuseUnreadable(Newest newest, ObjectNode record) {
         Optional<Kind<?>> kind = kinds.kind(newest.key().kind());
         if (kind.isPresent() && reads(kind.get(), newest.json()) && !reads(kind.get(), record.toString())) {
-            throw new ArchiveProblem(
-                    "The %s cannot be kept without what it says of the person. Change it by hand first; nothing was erased."
-                            .formatted(newest.key()));
+            throw new ArchiveProblem(Message.of("ledger.erase.needed", "record", newest.key()));
         }
     }
 
@@ -199,8 +196,15 @@ final class Erasing {
         }
         TwoParts after = new TwoParts(two.shown(), Canonical.json(kept));
         traces.left(RecordCodec.parsed(after.merged()), privacy)
-                .forEach(where -> left.add(
-                        "revision %d (%s), %s".formatted(revision.sequence(), revision.key(), where.substring(1))));
+                .forEach(where -> left.add(Message.of(
+                                "ledger.erase.left",
+                                "sequence",
+                                revision.sequence(),
+                                "record",
+                                revision.key(),
+                                "field",
+                                where.substring(1))
+                        .inEnglish()));
         return found || author || note
                 ? Optional.of(new Redaction(
                         revision.sequence(),

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import tenterbook.words.Message;
 
 /**
  * The record that a person's particulars were erased, without any of them.
@@ -17,8 +18,14 @@ import java.util.List;
  * @param sequences of the revisions out of which something was taken
  */
 public record Erasure(String id, String day, String reason, String kind, String handle, List<Long> sequences) {
-    public static final Kind<Erasure> KIND =
-            new Kind<>("erasure", "erasure", Erasure.class, new Codec(), Erasure::id, erasure -> List.of());
+    public static final Kind<Erasure> KIND = new Kind<>(
+            "erasure",
+            Message.of("kind.erasure"),
+            Erasure.class,
+            new Codec(),
+            Erasure::id,
+            erasure -> List.of(),
+            Privacy.NONE);
 
     public Erasure {
         sequences = List.copyOf(sequences);

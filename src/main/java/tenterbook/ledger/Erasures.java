@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jdbi.v3.core.Handle;
+import tenterbook.words.Message;
 
 /**
  * What the erasures in the ledger name, as their own revisions say.
@@ -60,9 +61,8 @@ record Erasures(Map<Long, Set<Long>> named, Set<RecordKey> persons, Map<Long, Se
             Set<Long> found = carriedOut.getOrDefault(sequence, Set.of());
             if (!due.equals(found)) {
                 findings.add(new Finding(
-                        "revision " + sequence,
-                        "is named by the erasures in revisions %s, but the table ‘erased’ says %s"
-                                .formatted(due, found)));
+                        Message.of("ledger.check.revision-alone", "sequence", sequence),
+                        Message.of("ledger.check.erased-otherwise", "due", due, "found", found)));
             }
         }
         return findings;

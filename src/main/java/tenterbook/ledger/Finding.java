@@ -1,14 +1,39 @@
 package tenterbook.ledger;
 
+import tenterbook.words.Conventions;
+import tenterbook.words.Joined;
+import tenterbook.words.Written;
+
 /**
  * One thing that a check found wrong.
  *
- * @param where the revision, record, file or index entry
- * @param what expected and found, in a sentence
+ * @param place the revision, record, file or index entry
+ * @param problem expected and found, in a sentence
  */
-public record Finding(String where, String what) {
+public record Finding(Written place, Written problem) implements Written {
+    public Finding(String where, Written problem) {
+        this(Joined.with("", where), problem);
+    }
+
+    public Finding(String where, String what) {
+        this(where, Joined.with("", what));
+    }
+
+    public String where() {
+        return place.inEnglish();
+    }
+
+    public String what() {
+        return problem.inEnglish();
+    }
+
+    @Override
+    public String in(Conventions conventions) {
+        return place.in(conventions) + ": " + problem.in(conventions);
+    }
+
     @Override
     public String toString() {
-        return where + ": " + what;
+        return inEnglish();
     }
 }

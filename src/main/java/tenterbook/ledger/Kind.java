@@ -2,12 +2,14 @@ package tenterbook.ledger;
 
 import java.util.Collection;
 import java.util.function.Function;
+import tenterbook.words.Joined;
+import tenterbook.words.Written;
 
 /**
  * A kind of record that the archive keeps.
  *
  * @param name in the ledger, as in {@code board-pair}; never changed once used
- * @param called what a person calls one, as in 'board pair'
+ * @param called what a person calls one, as in 'board pair'; its {@code toString()} is English
  * @param type the immutable Java record
  * @param codec how it becomes JSON and back
  * @param id the identifier of a record of this kind
@@ -16,13 +18,13 @@ import java.util.function.Function;
  */
 public record Kind<T>(
         String name,
-        String called,
+        Written called,
         Class<T> type,
         RecordCodec<T> codec,
         Function<T, String> id,
         Function<T, Collection<RecordKey>> references,
         Privacy privacy) {
-    /** A kind of which only author and note are private. */
+    /** A kind of which only author and note are private, with a name in one language. */
     public Kind(
             String name,
             String called,
@@ -30,7 +32,7 @@ public record Kind<T>(
             RecordCodec<T> codec,
             Function<T, String> id,
             Function<T, Collection<RecordKey>> references) {
-        this(name, called, type, codec, id, references, Privacy.NONE);
+        this(name, Joined.with("", called), type, codec, id, references, Privacy.NONE);
     }
 
     public RecordKey key(String id) {

@@ -15,6 +15,9 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
 import tenterbook.measure.Digest;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * The truth of an archive: every revision of every record, in order.
@@ -227,13 +230,16 @@ public final class Ledger implements AutoCloseable {
     }
 
     private <T> T record(Kind<T> kind, String id, String text) {
-        return read(kind, "The newest revision of " + kind.key(id), text);
+        return read(kind, Message.of("ledger.newest-of", "record", kind.key(id)), text);
     }
 
     /** @throws Unreadable if its text is no record of that kind */
     public <T> Saved<T> saved(Kind<T> kind, Revision revision) {
         return new Saved<>(
-                read(kind, "Revision %d (%s)".formatted(revision.sequence(), revision.key()), revision.json()),
+                read(
+                        kind,
+                        Message.of("ledger.revision-begins", "sequence", revision.sequence(), "record", revision.key()),
+                        revision.json()),
                 revision.version(),
                 revision.sequence(),
                 revision.writtenAt(),
@@ -243,7 +249,10 @@ public final class Ledger implements AutoCloseable {
 
     private <T> Saved<T> saved(Kind<T> kind, Newest newest) {
         return new Saved<>(
-                read(kind, "Revision %d (%s)".formatted(newest.sequence(), newest.key()), newest.json()),
+                read(
+                        kind,
+                        Message.of("ledger.revision-begins", "sequence", newest.sequence(), "record", newest.key()),
+                        newest.json()),
                 newest.version(),
                 newest.sequence(),
                 newest.writtenAt(),
@@ -251,26 +260,23 @@ public final class Ledger implements AutoCloseable {
                 newest.withdrawn());
     }
 
-    private <T> T read(Kind<T> kind, String what, String text) {
+    private <T> T read(Kind<T> kind, Message what, String text) {
         try {
             T record = kind.codec().fromText(text);
             // Without its identifier it is no record, and would fail wherever it is looked at.
             if (record == null || kind.id().apply(record) == null) {
-                throw unreadable(kind, what, "it holds no identifier", null);
+                throw unreadable(kind, what, Message.of("ledger.no-identifier"), null);
             }
             return record;
         } catch (IllegalArgumentException e) {
-            throw unreadable(kind, what, e.getMessage(), e);
+            throw unreadable(kind, what, Explained.of(e), e);
         } catch (NullPointerException e) {
-            throw unreadable(kind, what, "it holds no identifier", e);
+            throw unreadable(kind, what, Message.of("ledger.no-identifier"), e);
         }
     }
 
-    private static Unreadable unreadable(Kind<?> kind, String what, String why, @Nullable Exception cause) {
-        return new Unreadable(
-                "%s cannot be read as a %s: %s. Run ‘check’; the text of the record is still in the ledger."
-                        .formatted(what, kind.called(), why),
-                cause);
+    private static Unreadable unreadable(Kind<?> kind, Message what, Written why, @Nullable Exception cause) {
+        return new Unreadable(Message.of("ledger.unreadable", "what", what, "kind", kind.called(), "why", why), cause);
     }
 
     /** What a person has typed and not saved; not part of the ledger. */

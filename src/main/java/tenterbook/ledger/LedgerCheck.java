@@ -4,6 +4,8 @@ import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.List;
 import org.jdbi.v3.core.JdbiException;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
 
 /** Reads the whole ledger and says everything that is wrong with it, not only the first fault. */
 public final class LedgerCheck {
@@ -39,7 +41,7 @@ public final class LedgerCheck {
         try {
             part.run();
         } catch (JdbiException | IllegalArgumentException | DateTimeException e) {
-            findings.add(new Finding("ledger.db", "cannot be read to its end: " + e.getMessage()));
+            findings.add(new Finding("ledger.db", Message.of("ledger.check.not-to-end", "why", Explained.of(e))));
         }
     }
 
@@ -51,8 +53,8 @@ public final class LedgerCheck {
             handle.createQuery("PRAGMA foreign_key_check")
                     .mapToMap()
                     .list()
-                    .forEach(
-                            row -> findings.add(new Finding("ledger.db", "a row names one that is not there: " + row)));
+                    .forEach(row ->
+                            findings.add(new Finding("ledger.db", Message.of("ledger.check.dangling", "row", row))));
             return null;
         });
     }
@@ -71,7 +73,7 @@ public final class LedgerCheck {
             }
             page.forEach(chain::next);
             sequence = page.get(page.size() - 1).sequence();
-            progress.at(sequence, end, "following the chain");
+            progress.at(sequence, end, Message.of("ledger.check.following"));
             progress.orStop();
         }
         database.read(handle -> {
@@ -104,7 +106,9 @@ public final class LedgerCheck {
                 try {
                     readable.addAll(database.read(handle -> Rows.after(handle, before - 1, 1)));
                 } catch (JdbiException | IllegalArgumentException | DateTimeException unreadable) {
-                    findings.add(new Finding("revision " + before, "cannot be read: " + unreadable.getMessage()));
+                    findings.add(new Finding(
+                            Message.of("ledger.check.revision-alone", "sequence", before),
+                            Message.of("ledger.check.not-read", "why", Explained.of(unreadable))));
                 }
             }
             return readable;

@@ -15,6 +15,9 @@ import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.MigrationInfo;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
+import tenterbook.words.Explained;
+import tenterbook.words.Joined;
+import tenterbook.words.Message;
 
 /**
  * The file of a ledger before it is opened: whether a ledger is in it, whether one may be begun in its place, and whether
@@ -27,15 +30,16 @@ import org.sqlite.SQLiteDataSource;
 public final class LedgerFile {
     /** What stands in the ledger's place. */
     private enum State {
-        MISSING("expected a file ledger.db there and found none"),
-        EMPTY("its file ledger.db is empty"),
-        NO_TABLES("its file ledger.db holds no tables"),
+        MISSING("ledger.lost.missing"),
+        EMPTY("ledger.lost.empty"),
+        NO_TABLES("ledger.lost.no-tables"),
         LEDGER("");
 
-        private final String words;
+        /** Of the message that says so; empty where nothing is amiss. */
+        private final String key;
 
-        State(String words) {
-            this.words = words;
+        State(String key) {
+            this.key = key;
         }
     }
 
@@ -92,35 +96,40 @@ public final class LedgerFile {
     }
 
     private void refuseLoss(State state) {
-        List<String> remains = remains();
+        List<Message> remains = remains();
         if (!remains.isEmpty()) {
-            throw new ArchiveProblem(
-                    "The ledger of the archive in %s is gone: %s, but found %s. Nothing was changed, and no new ledger was begun in its place. If the file was moved or renamed, put it back as ledger.db, with ledger.db-wal where there is one; else restore the newest bag into another folder and keep this one as it is."
-                            .formatted(root, state.words, String.join(", ", remains)));
+            throw new ArchiveProblem(Message.of(
+                    "ledger.lost",
+                    "folder",
+                    root,
+                    "state",
+                    Message.of(state.key),
+                    "remains",
+                    new Joined(", ", remains)));
         }
     }
 
     /** What shows that there was a ledger, in words. */
-    private List<String> remains() {
-        List<String> remains = new ArrayList<>();
+    private List<Message> remains() {
+        List<Message> remains = new ArrayList<>();
         if (hasFiles("photos")) {
-            remains.add("files in the folder photos");
+            remains.add(Message.of("ledger.remains.photos"));
         }
         if (hasFiles("papers")) {
-            remains.add("files in the folder papers");
+            remains.add(Message.of("ledger.remains.papers"));
         }
         if (hasFiles("previews")) {
-            remains.add("files in the folder previews");
+            remains.add(Message.of("ledger.remains.previews"));
         }
         if (hasFiles("index")) {
-            remains.add("a search index in the folder index");
+            remains.add(Message.of("ledger.remains.index"));
         }
         // SQLite writes a page into the file before there is a log, and throws a log away whose file is empty.
         if (size(file) == 0 && size(beside("-wal")) > 0) {
-            remains.add("ledger.db-wal, which holds what was saved last");
+            remains.add(Message.of("ledger.remains.log"));
         }
         if (!Files.exists(file) && size(beside("-journal")) > 0) {
-            remains.add("ledger.db-journal, which belongs to the missing file");
+            remains.add(Message.of("ledger.remains.journal"));
         }
         return remains;
     }
@@ -150,10 +159,7 @@ public final class LedgerFile {
     }
 
     private ArchiveProblem unreadable(IOException e) {
-        return new ArchiveProblem(
-                "The folder %s cannot be read: %s. Check that it belongs to you. Nothing was changed."
-                        .formatted(root, e.getMessage()),
-                e);
+        return new ArchiveProblem(Message.of("ledger.folder-not-read", "folder", root, "why", Explained.of(e)), e);
     }
 
     private State state() {
@@ -197,15 +203,19 @@ public final class LedgerFile {
                 return State.NO_TABLES;
             }
             if (!tables.contains("flyway_schema_history")) {
-                throw Database.refusal(file, "its tables are not those of a ledger", null);
+                throw Database.refusal(file, Message.of("ledger.other-tables"), null);
             }
             MigrationInfo[] steps = Database.flyway(source).info().applied();
             for (MigrationInfo step : steps) {
                 if (Database.isOfTheFuture(step)) {
                     throw Database.refusal(
                             file,
-                            "its schema is number %s, and this program knows those up to %s"
-                                    .formatted(step.getVersion(), Database.newestKnown(source)),
+                            Message.of(
+                                    "ledger.newer-schema",
+                                    "found",
+                                    step.getVersion(),
+                                    "known",
+                                    Database.newestKnown(source)),
                             null);
                 }
             }

@@ -1,5 +1,9 @@
 package tenterbook.ledger;
 
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
+
 /** How long work tells where it is and learns that it should stop. Called often; must be quick and safe for any thread. */
 public interface Progress {
     /** For work nobody watches. */
@@ -19,6 +23,11 @@ public interface Progress {
      */
     void at(long done, long total, String what);
 
+    /** As {@link #at(long, long, String)}, in any language; in English where that is not overridden. */
+    default void at(long done, long total, Written what) {
+        at(done, total, what.inEnglish());
+    }
+
     /** Whether the person asked to stop; the work then ends tidily and leaves nothing half done. */
     boolean cancelled();
 
@@ -30,11 +39,18 @@ public interface Progress {
     }
 
     /** The person asked to stop. */
-    final class Cancelled extends RuntimeException {
+    final class Cancelled extends RuntimeException implements Explained {
         private static final long serialVersionUID = 1L;
 
+        private static final Message STOPPED = Message.of("ledger.stopped");
+
         Cancelled() {
-            super("Stopped as asked; nothing is left half done.");
+            super(STOPPED.inEnglish());
+        }
+
+        @Override
+        public Written explanation() {
+            return STOPPED;
         }
     }
 }

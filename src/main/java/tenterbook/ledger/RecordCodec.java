@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import tenterbook.words.Refusal;
 
 /** How the records of one kind become JSON, as it is stored, and back. Safe for many threads. */
 public interface RecordCodec<T> {
@@ -33,7 +34,7 @@ public interface RecordCodec<T> {
             if (json instanceof ObjectNode object) {
                 return object;
             }
-            throw new IllegalArgumentException("a record is a JSON object; found " + json.getNodeType());
+            throw Refusal.of("ledger.json.object", "found", json.getNodeType());
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException(e.getOriginalMessage(), e);
         }

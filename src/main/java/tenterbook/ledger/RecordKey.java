@@ -1,5 +1,7 @@
 package tenterbook.ledger;
 
+import tenterbook.words.Refusal;
+
 /**
  * Names one record in the archive.
  *
@@ -9,7 +11,7 @@ package tenterbook.ledger;
 public record RecordKey(String kind, String id) {
     public RecordKey {
         if (kind == null || kind.isBlank() || id == null || id.isBlank()) {
-            throw new IllegalArgumentException("A record is named by its kind and its identifier");
+            throw Refusal.of("ledger.unnamed");
         }
     }
 

@@ -10,15 +10,14 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jdbi.v3.core.Handle;
 import org.sqlite.SQLiteDataSource;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
 
 /**
  * A ledger must be built as this program builds one: a trigger added would act at every later save, and one taken out
  * would no longer keep revisions from being changed. The chain covers what is in the tables, not how they are built.
  */
 final class SchemaCheck {
-    private static final String NEXT =
-            ": somebody changed how the ledger is built. Its records are still in it. Have someone who knows SQLite put it back as this program's migrations make it, or restore the newest bag from before the change into another folder.";
-
     private SchemaCheck() {}
 
     /** Made once in a process, when it is first asked for. */
@@ -32,32 +31,35 @@ final class SchemaCheck {
         try {
             found = schema(handle.getConnection());
         } catch (SQLException e) {
-            return List.of(finding("cannot be asked how it is built: " + e.getMessage() + "."));
+            return List.of(finding(Message.of("ledger.check.schema-not-read", "why", Explained.of(e))));
         }
         List<Finding> findings = new ArrayList<>();
         Expected.SCHEMA.forEach((what, sql) -> {
             String other = found.remove(what);
             if (other == null) {
-                findings.add(finding("lacks the " + what + NEXT));
+                findings.add(finding(Message.of("ledger.check.schema-lacks", "what", what)));
             } else if (!other.equals(sql)) {
-                findings.add(finding("has another " + what + " than this program makes" + NEXT));
+                findings.add(finding(Message.of("ledger.check.schema-other", "what", what)));
             }
         });
         found.keySet().forEach(what -> findings.add(finding(foreign(what))));
         return findings;
     }
 
-    private static String foreign(String what) {
+    private static Message foreign(String what) {
         String[] words = what.split(" ", 2);
-        return "has %s that is not ours: somebody changed how the ledger is built, and ‘restore’ would refuse a bag of it. Close the program and take it out with an SQLite shell: DROP %s \"%s\";"
-                .formatted(a(what), words[0].toUpperCase(java.util.Locale.ROOT), words[1].replace("\"", "\"\""));
+        return Message.of(
+                "ledger.check.schema-foreign",
+                "type",
+                words[0],
+                "what",
+                what,
+                "drop",
+                "DROP %s \"%s\";"
+                        .formatted(words[0].toUpperCase(java.util.Locale.ROOT), words[1].replace("\"", "\"\"")));
     }
 
-    private static String a(String what) {
-        return (what.startsWith("index ") ? "an " : "a ") + what;
-    }
-
-    private static Finding finding(String what) {
+    private static Finding finding(Message what) {
         return new Finding("ledger.db", what);
     }
 

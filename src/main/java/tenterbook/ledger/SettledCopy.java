@@ -5,6 +5,8 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
 
 /** Makes a copied ledger fit to be kept for years: one file, no write-ahead log, nothing that was only typed. */
 final class SettledCopy {
@@ -29,9 +31,7 @@ final class SettledCopy {
             }
         } catch (SQLException e) {
             throw new ArchiveProblem(
-                    "The copy of the ledger at %s could not be settled: %s. The archive itself is unchanged; check that the disk has room."
-                            .formatted(copy.toAbsolutePath(), e.getMessage()),
-                    e);
+                    Message.of("ledger.not-settled", "copy", copy.toAbsolutePath(), "why", Explained.of(e)), e);
         }
     }
 }

@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import tenterbook.words.Refusal;
 
 /**
  * A record's JSON in its public and its private part. The public part is the record without its private fields; a private
@@ -114,8 +115,7 @@ record TwoParts(String shown, String fields) {
             } else if (parent instanceof ArrayNode list && child(list, token).isPresent()) {
                 list.set(Integer.parseInt(token), field.getValue());
             } else {
-                throw new IllegalArgumentException(
-                        "its private field %s has no place in its public part".formatted(field.getKey()));
+                throw Refusal.of("ledger.check.no-place", "field", field.getKey());
             }
         }
         return Canonical.json(record);

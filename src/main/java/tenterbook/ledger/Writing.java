@@ -13,6 +13,7 @@ import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
 
 /** An act in progress: the only way to append to the ledger. Good only inside {@link Ledger#write}. */
 public final class Writing {
@@ -117,7 +118,8 @@ public final class Writing {
                     try {
                         return kind.codec().fromText(revision.json());
                     } catch (IllegalArgumentException e) {
-                        throw new ArchiveProblem("Revision %d cannot be read".formatted(revision.sequence()), e);
+                        throw new ArchiveProblem(
+                                Message.of("ledger.revision-unreadable", "sequence", revision.sequence()), e);
                     }
                 });
     }

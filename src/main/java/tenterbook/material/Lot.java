@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
+import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /**
@@ -47,6 +48,11 @@ public record Lot(
     }
 
     public String title() {
-        return name.isEmpty() ? id.value() : lot.isEmpty() ? name : name + ", lot " + lot;
+        return name.isEmpty()
+                ? id.value()
+                : lot.isEmpty()
+                        ? name
+                        : Message.of("material.lot-title", "name", name, "lot", lot)
+                                .inEnglish();
     }
 }

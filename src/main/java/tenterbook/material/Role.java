@@ -1,7 +1,10 @@
 package tenterbook.material;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** What a lot is used as. */
-public enum Role {
+public enum Role implements Worded {
     DYE("dye"),
     MORDANT("mordant"),
     /** Lime, fructose, soda, vinegar, tartar: neither colours nor fixes by itself. */
@@ -11,6 +14,11 @@ public enum Role {
 
     Role(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("material.role." + word.replace(' ', '-'));
     }
 
     @Override

@@ -1,7 +1,10 @@
 package tenterbook.material;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** Where a dye or mordant comes from. */
-public enum Source {
+public enum Source implements Worded {
     BOTANICAL("botanical"),
     ANIMAL("animal"),
     MINERAL("mineral"),
@@ -12,6 +15,11 @@ public enum Source {
 
     Source(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("material.source." + word.replace(' ', '-'));
     }
 
     @Override

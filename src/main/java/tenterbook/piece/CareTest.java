@@ -2,8 +2,12 @@ package tenterbook.piece;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import tenterbook.measure.NumberWords;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Worded;
 
 /**
  * A test of washing, rubbing, light or water that was really made, on the piece or on a strip dyed with it. Care words are
@@ -29,7 +33,7 @@ public record CareTest(
         @Nullable Double grade,
         @Nullable Specimen specimen) {
     /** What a care test tests. */
-    public enum Kind {
+    public enum Kind implements Worded {
         HAND_WASH("hand wash"),
         MACHINE_WASH("machine wash"),
         CHLORINE_BLEACH("chlorine bleach"),
@@ -51,6 +55,11 @@ public record CareTest(
         }
 
         @Override
+        public Message word() {
+            return Message.of("piece.care-test." + word.replace(' ', '-'));
+        }
+
+        @Override
         public String toString() {
             return word;
         }
@@ -65,8 +74,7 @@ public record CareTest(
         temperature = temperature == null ? Quantity.UNRECORDED : temperature;
         result = result == null ? "" : result.strip();
         if (grade != null && !(grade >= 1 && grade <= 5 && grade * 2 == Math.rint(grade * 2))) {
-            throw new IllegalArgumentException(
-                    "A grade of the grey scale is 1 to 5 in half steps, as in 4 or 4-5; found %s.".formatted(grade));
+            throw Refusal.of("piece.grade-range", "found", NumberWords.plain(grade));
         }
     }
 
@@ -94,8 +102,7 @@ public record CareTest(
         if (plain.matches("[1-5](\\.0)?|[1-4]\\.5")) {
             return Double.parseDouble(plain);
         }
-        throw new IllegalArgumentException(
-                "“%s” is no grade of the grey scale. Expected 1 to 5 in half steps, as in 4 or 4-5.".formatted(text));
+        throw Refusal.of("piece.grade-unreadable", "entered", text);
     }
 
     /** As grades are written: '4' or '4-5'; empty where none was given. */

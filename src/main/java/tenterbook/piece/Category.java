@@ -1,7 +1,10 @@
 package tenterbook.piece;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** What kind of thing a piece is; label rules turn on it. */
-public enum Category {
+public enum Category implements Worded {
     WALL_HANGING("wall hanging"),
     SCARF("scarf"),
     SHAWL("shawl"),
@@ -16,6 +19,11 @@ public enum Category {
 
     Category(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("piece.category." + word.replace(' ', '-'));
     }
 
     @Override

@@ -3,6 +3,8 @@ package tenterbook.piece;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tenterbook.colour.Lab;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Refusal;
 
 /**
  * A colour that a person named on a photograph, with the part of the picture it was read from.
@@ -43,11 +45,11 @@ public record ColourRegion(
         }
         name = name == null ? "" : name.strip();
         if (colour == null) {
-            throw new IllegalArgumentException("A named colour has its CIELAB values; none were given.");
+            throw Refusal.of("piece.colour-missing");
         }
         corners = corners == null ? List.of() : List.copyOf(corners);
         if (share != null && !(share >= 0 && share <= 1)) {
-            throw new IllegalArgumentException("A share of area lies between 0 and 1; found " + share);
+            throw Refusal.of("piece.share-range", "found", NumberWords.plain(share));
         }
     }
 }

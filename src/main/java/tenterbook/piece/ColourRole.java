@@ -1,7 +1,10 @@
 package tenterbook.piece;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** Which part of the dyeing a colour belongs to. */
-public enum ColourRole {
+public enum ColourRole implements Worded {
     GROUND("ground"),
     RESIST("resist"),
     LOCAL("local colour"),
@@ -11,6 +14,11 @@ public enum ColourRole {
 
     ColourRole(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("piece.colour-role." + word.replace(' ', '-'));
     }
 
     @Override

@@ -1,7 +1,10 @@
 package tenterbook.piece;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** What happened to a piece after it was made. */
-public enum EventKind {
+public enum EventKind implements Worded {
     PHOTOGRAPHED("photographed"),
     SHOWN("shown"),
     CONSIGNED("consigned"),
@@ -19,6 +22,11 @@ public enum EventKind {
 
     EventKind(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("piece.event." + word.replace(' ', '-'));
     }
 
     @Override

@@ -5,6 +5,8 @@ import java.util.Locale;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tenterbook.recipe.LayerMap;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * Layer addresses: which layers of a folded stack a piece is.
@@ -65,13 +67,11 @@ public record Layers(String entered, List<Integer> layers, boolean all) {
     }
 
     private static IllegalArgumentException refusal(String entered) {
-        return new IllegalArgumentException(
-                "“%s” was not understood as layers from 1 to %d, the smaller first. Expected something like ‘all’, ‘3’, ‘1-8’, ‘1-4, 7’ or ‘forgot’."
-                        .formatted(entered, LayerMap.MOST_LAYERS));
+        return Refusal.of("piece.layers-unreadable", "entered", entered, "most", LayerMap.MOST_LAYERS);
     }
 
     @Override
     public String toString() {
-        return entered.isBlank() ? "not recorded" : entered;
+        return entered.isBlank() ? Message.of("measure.not-recorded").inEnglish() : entered;
     }
 }

@@ -1,5 +1,7 @@
 package tenterbook.piece;
 
+import tenterbook.words.Refusal;
+
 /**
  * A word that a label needs in another language, as the maker entered it. The program translates nothing: what is printed from
  * this rests on whoever entered it, and the paper's record says who that was.
@@ -16,13 +18,10 @@ public record LocalName(String term, String language, String name, String entere
         name = name == null ? "" : name.strip();
         enteredBy = enteredBy == null ? "" : enteredBy.strip();
         if (term.isEmpty() || name.isEmpty() || enteredBy.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "A name in another language needs the English term, the name, and who entered it; found “%s”, “%s”, “%s”."
-                            .formatted(term, name, enteredBy));
+            throw Refusal.of("piece.local-name-incomplete", "term", term, "name", name, "enteredBy", enteredBy);
         }
         if (!language.matches("[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*")) {
-            throw new IllegalArgumentException(
-                    "A language is a tag such as fr-CA or ja; found “%s”.".formatted(language));
+            throw Refusal.of("piece.local-name-language", "found", language);
         }
     }
 }

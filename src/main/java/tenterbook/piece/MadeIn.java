@@ -1,6 +1,7 @@
 package tenterbook.piece;
 
 import tenterbook.recipe.ClampingId;
+import tenterbook.words.Refusal;
 
 /**
  * One passage of a piece through a clamping. The first makes it; a later one opens a new state of the same piece.
@@ -11,7 +12,7 @@ import tenterbook.recipe.ClampingId;
 public record MadeIn(ClampingId clamping, Layers layers, String note) {
     public MadeIn {
         if (clamping == null) {
-            throw new IllegalArgumentException("A dyeing names its clamping; none was named.");
+            throw Refusal.of("piece.clamping-missing");
         }
         layers = layers == null ? Layers.UNRECORDED : layers;
         note = note == null ? "" : note.strip();

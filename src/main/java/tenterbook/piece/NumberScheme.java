@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import tenterbook.words.Refusal;
 
 /**
  * Year and serial: a prefix, two digits of the year, a hyphen, a serial from 001, as in {@code V24-001}.
@@ -14,7 +15,7 @@ public record NumberScheme(String prefix) {
     public NumberScheme {
         prefix = prefix == null ? "" : prefix.strip();
         if (!prefix.matches("\\p{L}{0,6}")) {
-            throw new IllegalArgumentException("A number's prefix is up to 6 letters; found “" + prefix + "”");
+            throw Refusal.of("piece.prefix", "found", prefix);
         }
     }
 

@@ -1,7 +1,10 @@
 package tenterbook.piece;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** What a photograph shows of a piece. */
-public enum PhotoRole {
+public enum PhotoRole implements Worded {
     FRONT("front"),
     BACK("back"),
     DETAIL("detail"),
@@ -16,6 +19,11 @@ public enum PhotoRole {
 
     PhotoRole(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("piece.photo-role." + word.replace(' ', '-'));
     }
 
     @Override

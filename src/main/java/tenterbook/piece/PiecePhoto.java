@@ -3,6 +3,7 @@ package tenterbook.piece;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
+import tenterbook.words.Refusal;
 
 /**
  * A photograph of a piece.
@@ -28,10 +29,10 @@ public record PiecePhoto(
 
     public PiecePhoto {
         if (photo == null) {
-            throw new IllegalArgumentException("A photograph is named by the digest of its file; none was named.");
+            throw Refusal.of("piece.photograph-missing");
         }
         if (layer != null && (layer < 1 || layer > 1024)) {
-            throw new IllegalArgumentException("A layer is numbered from 1 at the first board; found " + layer);
+            throw Refusal.of("piece.layer-number", "found", layer);
         }
         caption = caption == null ? "" : caption.strip();
         state = Math.max(1, state);

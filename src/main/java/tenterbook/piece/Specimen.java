@@ -1,7 +1,10 @@
 package tenterbook.piece;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** What a care test was made on. */
-public enum Specimen {
+public enum Specimen implements Worded {
     PIECE("the piece itself"),
     STRIP("a strip dyed with it"),
     /** Says nothing of this piece by itself: the maker is asked. */
@@ -11,6 +14,11 @@ public enum Specimen {
 
     Specimen(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("piece.specimen." + word.replace(' ', '-'));
     }
 
     @Override

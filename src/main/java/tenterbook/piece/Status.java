@@ -1,7 +1,10 @@
 package tenterbook.piece;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** What has become of a piece. */
-public enum Status {
+public enum Status implements Worded {
     IN_STOCK("in stock"),
     KEPT("kept"),
     CONSIGNED("consigned"),
@@ -17,6 +20,11 @@ public enum Status {
 
     Status(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("piece.status." + word.replace(' ', '-'));
     }
 
     @Override

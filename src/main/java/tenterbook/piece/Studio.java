@@ -3,6 +3,7 @@ package tenterbook.piece;
 import java.util.Currency;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tenterbook.words.Refusal;
 
 /**
  * The studio itself: what stands on paper, and how pieces are numbered.
@@ -85,22 +86,22 @@ public record Studio(
      * @throws IllegalArgumentException where there is more than digits
      */
     public static String rn(@Nullable String text) {
-        return digits(text, "RN", "A registered number (RN)");
+        return digits(text, "RN", "piece.number-rn");
     }
 
     /** The digits of a Canadian identification number; otherwise as {@link #rn}. */
     public static String caNumber(@Nullable String text) {
-        return digits(text, "CA", "A Canadian identification number (CA)");
+        return digits(text, "CA", "piece.number-ca");
     }
 
-    private static String digits(@Nullable String text, String letters, String what) {
+    private static String digits(@Nullable String text, String letters, String refusal) {
         String plain = text == null
                 ? ""
                 : text.strip()
                         .replaceFirst("(?i)^" + letters + "\\s*#?\\s*", "")
                         .replaceAll("\\s", "");
         if (!plain.matches("\\d{0,9}")) {
-            throw new IllegalArgumentException("%s is a row of digits; found “%s”.".formatted(what, text));
+            throw Refusal.of(refusal, "found", text);
         }
         return plain;
     }

@@ -4,9 +4,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
 
 /** A published method of testing colour fastness, or the maker's own. What each can show is the label room's to say. */
-public enum TestStandard {
+public enum TestStandard implements Worded {
     OWN("own method", ""),
     ISO_105_C06("ISO 105-C06", "ISO[\\s-]*105[\\s-]*C0?6"),
     ISO_105_X12("ISO 105-X12", "ISO[\\s-]*105[\\s-]*X12"),
@@ -30,6 +32,11 @@ public enum TestStandard {
         return Stream.of(values())
                 .filter(s -> s != OWN && s.form.matcher(capitals).find())
                 .findFirst();
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("piece.standard." + word.replace(' ', '-'));
     }
 
     @Override

@@ -11,6 +11,9 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.material.Lot;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.Unit;
+import tenterbook.words.Conventions;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * Usual cautions beside a step, by what went into it and what is done. They are reminders and no safety advice: each list
@@ -19,8 +22,7 @@ import tenterbook.measure.Unit;
  */
 public final class Cautions {
     /** What stands last in every list. */
-    public static final String DEFERS =
-            "These are reminders, from memory and common practice, and may be incomplete. The supplier’s safety data sheet and your local rules govern; where they ask for a trained or licensed person, so do these notes.";
+    public static final Message DEFERS = Message.of("recipe.caution.defers");
 
     /** Water at or above this scalds within seconds (from memory; children and thin skin sooner). */
     private static final double SCALDS_FROM_CELSIUS = 50;
@@ -33,7 +35,7 @@ public final class Cautions {
 
     private Cautions() {}
 
-    private record Substance(Pattern words, String caution) {
+    private record Substance(Pattern words, Caution caution) {
         static Substance of(CSVRecord row) {
             String hazards = Arrays.stream(row.get("hazards").split(" "))
                     .filter(code -> !code.isEmpty())
@@ -42,7 +44,15 @@ public final class Cautions {
             String name = Character.toUpperCase(row.get("chemical").charAt(0))
                     + row.get("chemical").substring(1);
             String said = hazards.isEmpty() ? row.get("note") : hazards + "; " + row.get("note");
-            return new Substance(Table.words(row.get("words")), name + ": " + said + ".");
+            return new Substance(Table.words(row.get("words")), new Caution(name + ": " + said + "."));
+        }
+    }
+
+    /** From the table of substances, whose words are English alone. */
+    private record Caution(String text) implements Written {
+        @Override
+        public String in(Conventions conventions) {
+            return text;
         }
     }
 
@@ -52,13 +62,13 @@ public final class Cautions {
      * @param lot null for a step without charges
      * @return empty where there is nothing to say; otherwise ending with {@link #DEFERS}
      */
-    public static List<String> of(Step step, @Nullable Lot lot) {
+    public static List<Written> of(Step step, @Nullable Lot lot) {
         return of(step, lot == null ? List.of() : List.of(lot));
     }
 
     /** Cautions for one step and all of its lots, each said once. */
-    public static List<String> of(Step step, List<Lot> lots) {
-        List<String> said = new ArrayList<>();
+    public static List<Written> of(Step step, List<Lot> lots) {
+        List<Written> said = new ArrayList<>();
         for (Lot lot : lots) {
             String plain = Table.plain(lot.name() + " " + lot.form());
             SUBSTANCES.stream()
@@ -67,21 +77,17 @@ public final class Cautions {
                     .forEach(said::add);
         }
         if (step.dipped()) {
-            said.add(
-                    "Vat: alkaline liquor burns eyes and skin; goggles and gloves, and water at hand to rinse eyes. A clamped bundle is heavy and slippery when wet.");
+            said.add(Message.of("recipe.caution.vat"));
         }
         if (mayScald(step)) {
-            said.add(
-                    "Hot bath: scalds; lid on, handles in, children and animals out, and lift slowly. Use no pot for food.");
+            said.add(Message.of("recipe.caution.hot"));
         }
         return closed(said);
     }
 
     /** Cautions for clamping itself. */
-    public static List<String> ofClamping() {
-        return closed(List.of(
-                "Clamping: boards and screws pinch; keep fingers clear as they close, and stand clear of wedges driven under strain.",
-                "Letting go: a clamp under strain can spring open; loosen the screws evenly."));
+    public static List<Written> ofClamping() {
+        return closed(List.of(Message.of("recipe.caution.clamping"), Message.of("recipe.caution.letting-go")));
     }
 
     /** Unless the bath is known to be cooler: mordanting and dye baths are usually hot. */
@@ -94,8 +100,8 @@ public final class Cautions {
         return step.kind() == StepKind.MORDANTING || step.kind() == StepKind.BATH;
     }
 
-    private static List<String> closed(List<String> said) {
-        List<String> distinct = new ArrayList<>(said.stream().distinct().toList());
+    private static List<Written> closed(List<? extends Written> said) {
+        List<Written> distinct = new ArrayList<>(said.stream().distinct().toList());
         if (!distinct.isEmpty()) {
             distinct.add(DEFERS);
         }

@@ -7,6 +7,7 @@ import tenterbook.material.LotId;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
 import tenterbook.recipe.dip.DipTally;
+import tenterbook.words.Message;
 
 /**
  * One dyeing from folding to unclamping: boards, cloth, folds and steps. Pieces are cut from what comes out.
@@ -63,7 +64,8 @@ public record Clamping(
         DipTally sum = DipTally.NONE;
         for (int i = 0; i < steps.size(); i++) {
             if (steps.get(i).dipped()) {
-                sum = sum.plus(steps.get(i).dips().tally().at("clamping " + id + ", step " + (i + 1)));
+                sum = sum.plus(
+                        steps.get(i).dips().tally().at(Message.of("recipe.dips.step", "clamping", id, "step", i + 1)));
             }
         }
         return sum;

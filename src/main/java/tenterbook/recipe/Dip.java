@@ -2,6 +2,7 @@ package tenterbook.recipe;
 
 import java.time.LocalDateTime;
 import org.jspecify.annotations.Nullable;
+import tenterbook.words.Refusal;
 
 /**
  * One dip, timed.
@@ -12,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 public record Dip(@Nullable LocalDateTime in, @Nullable LocalDateTime out) {
     public Dip {
         if (in != null && out != null && out.isBefore(in)) {
-            throw new IllegalArgumentException("A dip ends after it begins; found %s to %s".formatted(in, out));
+            throw Refusal.of("recipe.dip-backwards", "from", in, "to", out);
         }
     }
 }

@@ -2,8 +2,10 @@ package tenterbook.recipe;
 
 import java.time.Duration;
 import java.util.List;
+import tenterbook.measure.NumberWords;
 import tenterbook.measure.Unit;
 import tenterbook.recipe.dip.DipTally;
+import tenterbook.words.Message;
 
 /** Figures of one dip series: how many dips, how long in the vat, how long between dips. Times in minutes. */
 record DipFigures(Figure count, Figure contact, Figure airing) {
@@ -19,12 +21,12 @@ record DipFigures(Figure count, Figure contact, Figure airing) {
         int timed = series.dips().size();
         Figure figure;
         if (tally.timed()) {
-            Working working = new Working("dips", "timed dips, counted");
-            working.note("timed dips", String.valueOf(timed));
+            Working working = new Working(Message.of("recipe.figure.dips"), Message.of("recipe.figure.timed-counted"));
+            working.note(Message.of("recipe.figure.timed-dips"), NumberWords.plain(timed));
             figure = working.gives(() -> Span.exactly(timed), Unit.COUNT);
         } else {
-            Working working = new Working("dips", "as counted");
-            Span count = working.take("number of dips", series.count(), Unit.COUNT);
+            Working working = new Working(Message.of("recipe.figure.dips"), Message.of("recipe.figure.as-counted"));
+            Span count = working.take(Message.of("recipe.figure.number-of-dips"), series.count(), Unit.COUNT);
             figure = working.gives(() -> count, Unit.COUNT);
         }
         return new Figure(
@@ -32,19 +34,19 @@ record DipFigures(Figure count, Figure contact, Figure airing) {
                 figure.value(),
                 figure.formula(),
                 figure.inputs(),
-                String.join(" ", tally.disagreements()),
-                figure.refusal());
+                tally.disagreements(),
+                figure.missing());
     }
 
     private static Figure contact(DipSeries series) {
-        Working product = new Working("time in the vat", "number of dips × time of each");
-        Span count = product.take("number of dips", series.count(), Unit.COUNT);
-        Span each = product.take("time of each dip", series.each(), Unit.MINUTE);
+        Working product = new Working(Message.of("recipe.figure.contact"), Message.of("recipe.figure.contact-formula"));
+        Span count = product.take(Message.of("recipe.figure.number-of-dips"), series.count(), Unit.COUNT);
+        Span each = product.take(Message.of("recipe.figure.each-dip"), series.each(), Unit.MINUTE);
         Figure told = product.gives(() -> count.times(each), Unit.MINUTE);
         if (series.dips().isEmpty()) {
             return told;
         }
-        Working working = new Working("time in the vat", "sum of (out − in) over the timed dips");
+        Working working = new Working(Message.of("recipe.figure.contact"), Message.of("recipe.figure.contact-timed"));
         List<Dip> dips = checked(series, working);
         Figure timed = working.gives(
                 () -> Span.exactly(dips.stream()
@@ -56,17 +58,18 @@ record DipFigures(Figure count, Figure contact, Figure airing) {
         }
         Figure both = Working.wins(told, timed.value(), "timed", Unit.MINUTE);
         return new Figure(
-                timed.name(), timed.value(), timed.formula(), timed.inputs(), both.disagreement(), timed.refusal());
+                timed.name(), timed.value(), timed.formula(), timed.inputs(), both.disagreements(), timed.missing());
     }
 
     private static Figure airing(DipSeries series) {
         if (series.dips().isEmpty()) {
-            Working working = new Working("airing", "(number of dips − 1) × time between two dips");
-            Span count = working.take("number of dips", series.count(), Unit.COUNT);
-            Span each = working.take("time between two dips", series.airing(), Unit.MINUTE);
+            Working working =
+                    new Working(Message.of("recipe.figure.airing"), Message.of("recipe.figure.airing-formula"));
+            Span count = working.take(Message.of("recipe.figure.number-of-dips"), series.count(), Unit.COUNT);
+            Span each = working.take(Message.of("recipe.figure.between-dips"), series.airing(), Unit.MINUTE);
             return working.gives(() -> count.lessOne().times(each), Unit.MINUTE);
         }
-        Working working = new Working("airing", "sum of (next in − out) over the timed dips");
+        Working working = new Working(Message.of("recipe.figure.airing"), Message.of("recipe.figure.airing-timed"));
         List<Dip> dips = checked(series, working);
         return working.gives(
                 () -> {
@@ -84,21 +87,29 @@ record DipFigures(Figure count, Figure contact, Figure airing) {
     private static List<Dip> checked(DipSeries series, Working working) {
         for (int i = 0; i < series.dips().size(); i++) {
             Dip dip = series.dips().get(i);
-            working.note("dip " + (i + 1), "in %s, out %s".formatted(said(dip.in()), said(dip.out())));
+            working.note(
+                    Message.of("recipe.figure.dip", "number", i + 1),
+                    Message.of("recipe.figure.dip-times", "in", said(dip.in()), "out", said(dip.out())));
             if (dip.in() == null || dip.out() == null) {
-                working.missing("dip " + (i + 1) + " lacks the time it went "
-                        + (dip.in() == null ? dip.out() == null ? "in and came out" : "in" : "out"));
+                working.missing(Message.of(
+                        "recipe.figure.dip-without-time",
+                        "number",
+                        i + 1,
+                        "lacks",
+                        dip.in() == null ? dip.out() == null ? "both" : "in" : "out"));
             } else if (i > 0
                     && series.dips().get(i - 1).out() != null
                     && dip.in().isBefore(series.dips().get(i - 1).out())) {
-                working.missing("dip " + (i + 1) + " begins before dip " + i + " is out");
+                working.missing(Message.of("recipe.figure.dip-too-early", "number", i + 1, "before", i));
             }
         }
         return series.dips();
     }
 
-    private static String said(Object time) {
-        return time == null ? "not recorded" : time.toString().replace('T', ' ');
+    private static Object said(Object time) {
+        return time == null
+                ? Message.of("measure.not-recorded")
+                : time.toString().replace('T', ' ');
     }
 
     private static double minutes(Duration duration) {

@@ -9,9 +9,12 @@ import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.material.Lot;
 import tenterbook.material.LotId;
+import tenterbook.measure.NumberWords;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
 import tenterbook.measure.Unit;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * What looks unlikely in a clamping beside the numbers of the handbooks. Never a refusal: a maker may mean it. A value that
@@ -72,7 +75,7 @@ public final class Doubts {
                 case "wool" -> wool && !silk && !cellulose;
                 case "protein" -> (wool || silk) && !cellulose;
                 case "cellulose" -> cellulose && !wool && !silk;
-                default -> throw new IllegalArgumentException("No such kind of fibre: " + which);
+                default -> throw new IllegalStateException("No such kind of fibre: " + which);
             };
         }
     }
@@ -82,10 +85,10 @@ public final class Doubts {
      * @param lots the lots that the charges name
      * @return a sentence for each doubt, ending with its source in brackets
      */
-    public static List<String> of(Clamping clamping, Map<ClothId, Cloth> cloths, Map<LotId, Lot> lots) {
+    public static List<Written> of(Clamping clamping, Map<ClothId, Cloth> cloths, Map<LotId, Lot> lots) {
         RecipeFigures figures = RecipeFigures.of(clamping, cloths);
         Fibres fibres = Fibres.of(clamping, cloths);
-        List<String> doubts = new ArrayList<>();
+        List<Written> doubts = new ArrayList<>();
         for (int i = 0; i < clamping.steps().size(); i++) {
             Step step = clamping.steps().get(i);
             for (RecipeFigures.ChargeFigures charge : figures.steps().get(i).charges()) {
@@ -99,38 +102,43 @@ public final class Doubts {
         return List.copyOf(doubts);
     }
 
-    private static void charge(List<String> doubts, Lot lot, Figure wof, Fibres fibres) {
+    private static void charge(List<Written> doubts, Lot lot, Figure wof, Fibres fibres) {
         String name = Table.plain(lot.name());
         if (fibres.are("cellulose") && TARTAR.matcher(name).find()) {
-            doubts.add("Cream of tartar is for wool and not for cellulose [common practice].");
+            doubts.add(Message.of("recipe.doubt.tartar"));
         }
         for (Usual usual : USUAL) {
             if (!usual.words.matcher(name).find() || !fibres.are(usual.fibre)) {
                 continue;
             }
             if (outside(wof.value(), Unit.PERCENT, usual.low, usual.high)) {
-                String note = usual.note.isEmpty() ? "" : "; " + usual.note;
-                doubts.add("%s at %s of the weight of fibre is outside the usual %s–%s\u00a0%%%s [%s]."
-                        .formatted(
-                                lot.title(),
-                                QuantityWords.value(wof.value()),
-                                QuantityWords.number(usual.low),
-                                QuantityWords.number(usual.high),
-                                note,
-                                usual.source));
+                doubts.add(Message.of(
+                        "recipe.doubt.amount",
+                        "lot",
+                        lot.title(),
+                        "amount",
+                        QuantityWords.understood(wof.value()),
+                        "low",
+                        NumberWords.rounded(usual.low),
+                        "high",
+                        NumberWords.rounded(usual.high),
+                        "noted",
+                        !usual.note.isEmpty(),
+                        "note",
+                        usual.note,
+                        "source",
+                        usual.source));
             }
         }
     }
 
-    private static void bath(List<String> doubts, Step step, Fibres fibres) {
+    private static void bath(List<Written> doubts, Step step, Fibres fibres) {
         if (outside(step.liquorRatio(), Unit.RATIO, RATIO_LOW, RATIO_HIGH)) {
-            doubts.add("A liquor ratio of %s is outside the usual 20 : 1 to 40 : 1 [from memory]."
-                    .formatted(QuantityWords.value(step.liquorRatio())));
+            doubts.add(Message.of("recipe.doubt.ratio", "ratio", QuantityWords.understood(step.liquorRatio())));
         }
         Quantity ph = step.ph();
         if (fibres.wool && ph.known() && ph.unit() == Unit.PH && ph.low() != null && ph.low() >= PH_TOO_HIGH_FOR_WOOL) {
-            doubts.add("%s is too high for wool; a fructose vat stands at about 11 [common practice]."
-                    .formatted(QuantityWords.value(ph)));
+            doubts.add(Message.of("recipe.doubt.wool", "ph", QuantityWords.understood(ph)));
         }
     }
 

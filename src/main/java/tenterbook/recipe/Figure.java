@@ -2,6 +2,9 @@ package tenterbook.recipe;
 
 import java.util.List;
 import tenterbook.measure.Quantity;
+import tenterbook.words.Joined;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * One figure that follows from what was recorded, with how it was found.
@@ -11,27 +14,47 @@ import tenterbook.measure.Quantity;
  *     was weighed or counted keeps its own basis
  * @param formula in words and symbols
  * @param inputs what went in, as it was entered
- * @param disagreement how two recorded things contradict each other, in a sentence; empty where they do not
- * @param refusal why there is no value and what is missing, in a sentence; empty where there is one
+ * @param disagreements how recorded things contradict each other, in sentences; empty where they do not
+ * @param missing why there is no value and what is missing; empty where there is one
  */
 public record Figure(
-        String name, Quantity value, String formula, List<Input> inputs, String disagreement, String refusal) {
+        Written name,
+        Quantity value,
+        Written formula,
+        List<Input> inputs,
+        List<Written> disagreements,
+        List<Written> missing) {
     /** One thing that went into a figure. */
-    public record Input(String name, String text) {}
+    public record Input(Written name, Written text) {}
 
     public Figure {
         inputs = List.copyOf(inputs);
-        if (refusal.isEmpty() != value.known()) {
-            throw new IllegalArgumentException("A figure has either a value or a reason why not; see " + name);
+        disagreements = List.copyOf(disagreements);
+        missing = List.copyOf(missing);
+        if (missing.isEmpty() != value.known()) {
+            throw new IllegalStateException("A figure has either a value or a reason why not; see " + name);
         }
     }
 
-    static Figure refused(String name, String formula, List<Input> inputs, List<String> reasons) {
-        return new Figure(
-                name, Quantity.UNRECORDED, formula, inputs, "", "Not worked out: " + String.join("; ", reasons) + ".");
+    static Figure refused(Written name, Written formula, List<Input> inputs, List<Written> reasons) {
+        return new Figure(name, Quantity.UNRECORDED, formula, inputs, List.of(), reasons);
+    }
+
+    /** In sentences; nothing where there is no disagreement. */
+    public Written disagreement() {
+        return new Joined(" ", disagreements);
+    }
+
+    /** Why there is no value, in a sentence; nothing where there is one. */
+    public Written refusal() {
+        return refused() ? Message.of("recipe.figure.refused", "reasons", reasons()) : Joined.NOTHING;
+    }
+
+    Written reasons() {
+        return new Joined("; ", missing);
     }
 
     public boolean refused() {
-        return !refusal.isEmpty();
+        return !missing.isEmpty();
     }
 }

@@ -1,5 +1,9 @@
 package tenterbook.recipe;
 
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Worded;
+
 /**
  * One fold of a scheme: the cloth as it then lies is folded to {@code panels} panels.
  *
@@ -9,7 +13,7 @@ package tenterbook.recipe;
  */
 public record Fold(Axis axis, Style style, int panels) {
     /** Which side a fold makes shorter. */
-    public enum Axis {
+    public enum Axis implements Worded {
         LENGTH("length"),
         WIDTH("width");
 
@@ -20,13 +24,18 @@ public record Fold(Axis axis, Style style, int panels) {
         }
 
         @Override
+        public Message word() {
+            return Message.of("recipe.axis." + word.replace(' ', '-'));
+        }
+
+        @Override
         public String toString() {
             return word;
         }
     }
 
     /** How the cloth is folded. */
-    public enum Style {
+    public enum Style implements Worded {
         /** To and fro, like a screen. */
         ACCORDION("accordion"),
         /** In half, and in half again. */
@@ -41,6 +50,11 @@ public record Fold(Axis axis, Style style, int panels) {
         }
 
         @Override
+        public Message word() {
+            return Message.of("recipe.style." + word.replace(' ', '-'));
+        }
+
+        @Override
         public String toString() {
             return word;
         }
@@ -48,13 +62,13 @@ public record Fold(Axis axis, Style style, int panels) {
 
     public Fold {
         if (axis == null || style == null) {
-            throw new IllegalArgumentException("A fold names the side it shortens and how it is folded");
+            throw Refusal.of("recipe.fold-incomplete");
         }
         if (panels < 2 || panels > 64) {
-            throw new IllegalArgumentException("A fold makes 2 to 64 panels; found " + panels);
+            throw Refusal.of("recipe.panels", "found", panels);
         }
         if (style == Style.HALVING && Integer.bitCount(panels) != 1) {
-            throw new IllegalArgumentException("Halving makes 2, 4, 8, 16, 32 or 64 panels; found " + panels);
+            throw Refusal.of("recipe.panels-halving", "found", panels);
         }
     }
 }

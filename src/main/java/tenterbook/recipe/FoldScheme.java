@@ -1,8 +1,10 @@
 package tenterbook.recipe;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import tenterbook.measure.Quantity;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /**
  * How the cloth was folded to the board's repeat.
@@ -20,22 +22,32 @@ public record FoldScheme(List<Fold> folds, Quantity layersCounted, String note) 
         note = note == null ? "" : note.strip();
         long layers = folds.stream().mapToLong(Fold::panels).reduce(1, (a, b) -> a * b);
         if (layers > LayerMap.MOST_LAYERS) {
-            throw new IllegalArgumentException("These folds would make %d layers; a clamping holds at most %d"
-                    .formatted(layers, LayerMap.MOST_LAYERS));
+            throw Refusal.of("recipe.too-many-layers", "layers", layers, "most", LayerMap.MOST_LAYERS);
         }
     }
 
     /** The folds in words, as in 'accordion in 4 along the length, then halving in 2 across the width'. */
-    public String inWords() {
+    public Written inWords() {
         if (folds.isEmpty()) {
-            return layersCounted.recorded() ? layersCounted + " layers" : "not recorded";
+            return layersCounted.recorded()
+                    ? Message.of("recipe.layers", "count", layersCounted)
+                    : Message.of("measure.not-recorded");
         }
-        return folds.stream()
-                .map(fold -> "%s in %d %s"
-                        .formatted(
-                                fold.style(),
-                                fold.panels(),
-                                fold.axis() == Fold.Axis.LENGTH ? "along the length" : "across the width"))
-                .collect(Collectors.joining(", then "));
+        Written all = fold(folds.get(0));
+        for (Fold fold : folds.subList(1, folds.size())) {
+            all = Message.of("recipe.fold-then", "before", all, "fold", fold(fold));
+        }
+        return all;
+    }
+
+    private static Message fold(Fold fold) {
+        return Message.of(
+                "recipe.fold",
+                "style",
+                fold.style(),
+                "panels",
+                fold.panels(),
+                "axis",
+                fold.axis().toString());
     }
 }

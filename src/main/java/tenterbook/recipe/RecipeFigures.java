@@ -3,16 +3,19 @@ package tenterbook.recipe;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.board.BoardPair;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.material.LotId;
+import tenterbook.measure.NumberWords;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
 import tenterbook.measure.Unit;
+import tenterbook.words.Joined;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * The figures that follow from a clamping.
@@ -75,20 +78,31 @@ public record RecipeFigures(
                 layers(clamping.fold()),
                 mass,
                 steps,
-                sum("dips in all", Unit.COUNT, dipping.stream().map(StepFigures::dips)),
-                sum("time in the vat, in all", Unit.MINUTE, dipping.stream().map(StepFigures::contact)),
-                sum("airing, in all", Unit.MINUTE, dipping.stream().map(StepFigures::airing)));
+                sum(
+                        Message.of("recipe.figure.dips-in-all"),
+                        Unit.COUNT,
+                        dipping.stream().map(StepFigures::dips)),
+                sum(
+                        Message.of("recipe.figure.contact-in-all"),
+                        Unit.MINUTE,
+                        dipping.stream().map(StepFigures::contact)),
+                sum(
+                        Message.of("recipe.figure.airing-in-all"),
+                        Unit.MINUTE,
+                        dipping.stream().map(StepFigures::airing)));
     }
 
     private static Figure layers(FoldScheme fold) {
-        Working working = new Working("layers", "the panels of every fold, multiplied");
+        Working working = new Working(Message.of("recipe.figure.layers"), Message.of("recipe.figure.layers-formula"));
         for (Fold each : fold.folds()) {
-            working.note(each.style() + " along the " + each.axis(), String.valueOf(each.panels()));
+            working.note(
+                    Message.of("recipe.figure.fold", "style", each.style(), "axis", each.axis()),
+                    NumberWords.plain(each.panels()));
         }
         if (fold.folds().isEmpty()) {
-            working.missing("the folds are not recorded");
+            working.missing(Message.of("recipe.figure.no-folds"));
             if (!fold.layersCounted().known()) {
-                working.missing("nobody counted the layers at the clamp");
+                working.missing(Message.of("recipe.figure.not-counted"));
             }
         }
         int stacked = LayerMap.of(fold.folds()).layers();
@@ -101,54 +115,63 @@ public record RecipeFigures(
         boolean differs = !folded.refused()
                 && fold.layersCounted().unit() == Unit.COUNT
                 && Span.gap(Span.of(fold.layersCounted(), Unit.COUNT), Span.exactly(stacked)) > 0;
-        String said = differs
-                ? "%s layers were counted, but these folds make %d. The count is used; the folds may be recorded wrongly, or an end was flipped or left out."
-                        .formatted(QuantityWords.value(fold.layersCounted()), stacked)
-                : "";
-        return new Figure(counted.name(), counted.value(), counted.formula(), counted.inputs(), said, "");
+        List<Written> said = differs
+                ? List.of(Message.of(
+                        "recipe.figure.layers-differ",
+                        "counted",
+                        QuantityWords.understood(fold.layersCounted()),
+                        "folded",
+                        stacked))
+                : List.of();
+        return new Figure(counted.name(), counted.value(), counted.formula(), counted.inputs(), said, List.of());
     }
 
     private static Figure clothMass(List<Cut> cuts, Map<ClothId, Cloth> cloths) {
         List<Figure> each = new ArrayList<>();
         for (int i = 0; i < cuts.size(); i++) {
-            each.add(cutMass("cut " + (i + 1), cuts.get(i), cloths));
+            each.add(cutMass(Message.of("recipe.figure.cut", "number", i + 1), cuts.get(i), cloths));
         }
         if (each.isEmpty()) {
-            Working nothing = new Working("mass of the cloth", "length × width × areal weight × number of cuts");
-            nothing.missing("no cut of cloth is recorded");
+            Working nothing = new Working(Message.of("recipe.figure.mass"), Message.of("recipe.figure.mass-formula"));
+            nothing.missing(Message.of("recipe.figure.no-cut"));
             return nothing.gives(() -> Span.exactly(0), Unit.GRAM);
         }
         if (each.size() == 1) {
             Figure only = each.get(0);
             return new Figure(
-                    "mass of the cloth",
+                    Message.of("recipe.figure.mass"),
                     only.value(),
                     only.formula(),
                     only.inputs(),
-                    only.disagreement(),
-                    only.refusal());
+                    only.disagreements(),
+                    only.missing());
         }
-        return sum("mass of the cloth", Unit.GRAM, each.stream());
+        return sum(Message.of("recipe.figure.mass"), Unit.GRAM, each.stream());
     }
 
-    private static Figure cutMass(String which, Cut cut, Map<ClothId, Cloth> cloths) {
-        Working working = new Working("mass of " + which, "length × width × areal weight × number of cuts");
-        Span length = working.take("length of " + which, cut.length(), Unit.METRE);
-        Span width = working.take("width of " + which, cut.width(), Unit.METRE);
+    private static Figure cutMass(Written which, Cut cut, Map<ClothId, Cloth> cloths) {
+        Working working = new Working(
+                Message.of("recipe.figure.mass-of", "what", which), Message.of("recipe.figure.mass-formula"));
+        Span length = working.take(Message.of("recipe.figure.length-of", "what", which), cut.length(), Unit.METRE);
+        Span width = working.take(Message.of("recipe.figure.width-of", "what", which), cut.width(), Unit.METRE);
         Span count = Span.exactly(1);
         if (cut.count().recorded()) {
-            count = working.take("number of " + which, cut.count(), Unit.COUNT);
+            count = working.take(Message.of("recipe.figure.number-of", "what", which), cut.count(), Unit.COUNT);
         } else {
-            working.note("number of " + which, "1 (not recorded, counts as one)");
+            working.note(
+                    Message.of("recipe.figure.number-of", "what", which), Message.of("recipe.figure.counts-as-one"));
         }
         Cloth cloth = cut.cloth() == null ? null : cloths.get(cut.cloth());
         Span weight = Span.exactly(Double.NaN);
         if (cut.cloth() == null) {
-            working.missing("the bolt of " + which + " is not recorded");
+            working.missing(Message.of("recipe.figure.no-bolt", "what", which));
         } else if (cloth == null) {
-            working.missing("the bolt " + cut.cloth() + " is not in the archive");
+            working.missing(Message.of("recipe.figure.bolt-missing", "bolt", cut.cloth()));
         } else {
-            weight = working.take("areal weight of " + cut.cloth(), cloth.arealWeight(), Unit.GRAM_PER_SQUARE_METRE);
+            weight = working.take(
+                    Message.of("recipe.figure.areal-weight-of", "bolt", cut.cloth()),
+                    cloth.arealWeight(),
+                    Unit.GRAM_PER_SQUARE_METRE);
         }
         Span square = length.times(width);
         Span each = square.times(weight);
@@ -168,16 +191,20 @@ public record RecipeFigures(
     }
 
     private static ChargeFigures charge(Charge charge, Figure mass) {
-        String lot = charge.lot() == null ? "the charge" : charge.lot().value();
-        Working forward = new Working("grams of " + lot, "% WOF ÷ 100 × mass of the cloth");
-        Span percent = forward.take("% WOF of " + lot, charge.wof(), Unit.PERCENT);
+        Written lot = charge.lot() == null
+                ? Message.of("recipe.figure.charge")
+                : Message.of("recipe.figure.lot", "id", charge.lot());
+        Working forward = new Working(
+                Message.of("recipe.figure.grams-of", "lot", lot), Message.of("recipe.figure.grams-formula"));
+        Span percent = forward.take(Message.of("recipe.figure.wof-of", "lot", lot), charge.wof(), Unit.PERCENT);
         Span cloth = forward.take(mass, Unit.GRAM);
         Figure grams = forward.gives(() -> percent.times(cloth).times(0.01), Unit.GRAM);
         if (charge.weighed().known()) {
             grams = Working.wins(grams, charge.weighed(), "weighed", Unit.GRAM);
         }
-        Working back = new Working("% WOF of " + lot, "grams ÷ mass of the cloth × 100");
-        Span weighed = back.take("grams of " + lot, charge.weighed(), Unit.GRAM);
+        Working back =
+                new Working(Message.of("recipe.figure.wof-of", "lot", lot), Message.of("recipe.figure.wof-formula"));
+        Span weighed = back.take(Message.of("recipe.figure.grams-of", "lot", lot), charge.weighed(), Unit.GRAM);
         Span under = back.take(mass, Unit.GRAM);
         Figure wof = back.gives(() -> weighed.over(under).times(100), Unit.PERCENT);
         if (charge.wof().known()) {
@@ -185,29 +212,37 @@ public record RecipeFigures(
                     ? new Figure(
                             wof.name(),
                             charge.wof(),
-                            "as entered",
-                            List.of(new Figure.Input("as entered", QuantityWords.entered(charge.wof()))),
-                            "",
-                            "")
-                    : new Figure(wof.name(), wof.value(), wof.formula(), wof.inputs(), grams.disagreement(), "");
+                            Message.of("recipe.figure.as-entered"),
+                            List.of(new Figure.Input(
+                                    Message.of("recipe.figure.as-entered"), QuantityWords.asEntered(charge.wof()))),
+                            List.of(),
+                            List.of())
+                    : new Figure(
+                            wof.name(), wof.value(), wof.formula(), wof.inputs(), grams.disagreements(), List.of());
         }
         return new ChargeFigures(charge.lot(), grams, wof);
     }
 
     private static Figure liquor(Step step, Figure mass) {
-        Working working = new Working("liquor", "liquor ratio × mass of the cloth in kg, at 1 kg a litre");
-        Span ratio = working.take("liquor ratio", step.liquorRatio(), Unit.RATIO);
+        Working working = new Working(Message.of("recipe.figure.liquor"), Message.of("recipe.figure.liquor-formula"));
+        Span ratio = working.take(Message.of("recipe.figure.liquor-ratio"), step.liquorRatio(), Unit.RATIO);
         Span cloth = working.take(mass, Unit.KILOGRAM);
         Figure computed = working.gives(() -> ratio.times(cloth), Unit.LITRE);
         return step.liquor().known() ? Working.wins(computed, step.liquor(), "measured", Unit.LITRE) : computed;
     }
 
-    private static Figure sum(String name, Unit unit, Stream<Figure> figures) {
+    private static Figure sum(Written name, Unit unit, Stream<Figure> figures) {
         List<Figure> parts = figures.toList();
         Working working = new Working(
-                name, parts.stream().map(Figure::formula).distinct().collect(Collectors.joining("; ")) + "; summed");
+                name,
+                Message.of(
+                        "recipe.figure.summed",
+                        "formulas",
+                        new Joined(
+                                "; ",
+                                parts.stream().map(Figure::formula).distinct().toList())));
         if (parts.isEmpty()) {
-            working.missing("no dip series is recorded");
+            working.missing(Message.of("recipe.figure.no-dips"));
         }
         Span total = Span.exactly(0);
         for (Figure part : parts) {
@@ -215,11 +250,9 @@ public record RecipeFigures(
         }
         Span all = total;
         Figure made = working.gives(() -> all, unit);
-        String disagreements = parts.stream()
-                .map(Figure::disagreement)
-                .filter(text -> !text.isEmpty())
-                .collect(Collectors.joining(" "));
-        return new Figure(made.name(), made.value(), made.formula(), made.inputs(), disagreements, made.refusal());
+        List<Written> disagreements =
+                parts.stream().flatMap(part -> part.disagreements().stream()).toList();
+        return new Figure(made.name(), made.value(), made.formula(), made.inputs(), disagreements, made.missing());
     }
 
     /**
@@ -229,15 +262,25 @@ public record RecipeFigures(
     public static List<Figure> clothToCover(FoldScheme fold, BoardPair board) {
         LayerMap map = LayerMap.of(fold.folds());
         return List.of(
-                cover("length of cloth to cover the board", "length of the board", map.rows(), board.length(), fold),
-                cover("width of cloth to cover the board", "width of the board", map.columns(), board.width(), fold));
+                cover(
+                        Message.of("recipe.figure.cover-length"),
+                        Message.of("recipe.figure.board-length"),
+                        map.rows(),
+                        board.length(),
+                        fold),
+                cover(
+                        Message.of("recipe.figure.cover-width"),
+                        Message.of("recipe.figure.board-width"),
+                        map.columns(),
+                        board.width(),
+                        fold));
     }
 
-    private static Figure cover(String name, String side, int panels, Quantity board, FoldScheme fold) {
-        Working working = new Working(name, "panels × " + side);
-        working.note("panels", String.valueOf(panels));
+    private static Figure cover(Written name, Written side, int panels, Quantity board, FoldScheme fold) {
+        Working working = new Working(name, Message.of("recipe.figure.panels-formula", "side", side));
+        working.note(Message.of("recipe.figure.panels"), NumberWords.plain(panels));
         if (fold.folds().isEmpty()) {
-            working.missing("the folds are not recorded");
+            working.missing(Message.of("recipe.figure.no-folds"));
         }
         Span one = working.take(side, board, Unit.CENTIMETRE);
         return working.gives(() -> one.times(panels), Unit.CENTIMETRE);

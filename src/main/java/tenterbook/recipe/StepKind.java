@@ -1,7 +1,10 @@
 package tenterbook.recipe;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** The work of one step, in the usual order. */
-public enum StepKind {
+public enum StepKind implements Worded {
     PREPARATION("preparation"),
     MORDANTING("mordanting"),
     BATH("bath"),
@@ -15,6 +18,11 @@ public enum StepKind {
 
     StepKind(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("recipe.step." + word.replace(' ', '-'));
     }
 
     @Override

@@ -6,32 +6,43 @@ import java.util.function.Supplier;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
 import tenterbook.measure.Unit;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /** Gathers what goes into one figure and what is missing, so that a refusal names all of it at once. */
 final class Working {
     /** A weighed or counted amount and a computed one that differ by more are said to disagree (our choice). */
     static final double DISAGREES_BEYOND = 0.10;
 
-    private final String name;
-    private final String formula;
+    private final Written name;
+    private final Written formula;
     private final List<Figure.Input> inputs = new ArrayList<>();
-    private final List<String> missing = new ArrayList<>();
+    private final List<Written> missing = new ArrayList<>();
 
-    Working(String name, String formula) {
+    Working(Written name, Written formula) {
         this.name = name;
         this.formula = formula;
     }
 
     /** A quantity in {@code unit}; where it is not known, that is noted as missing. */
-    Span take(String what, Quantity quantity, Unit unit) {
-        inputs.add(new Figure.Input(what, QuantityWords.entered(quantity)));
+    Span take(Written what, Quantity quantity, Unit unit) {
+        inputs.add(new Figure.Input(what, QuantityWords.asEntered(quantity)));
         if (!quantity.known()) {
-            missing.add(what + (quantity.recorded() ? " is not known" : " is not recorded"));
+            missing.add(
+                    quantity.recorded()
+                            ? Message.of("recipe.figure.not-known", "what", what)
+                            : Message.of("recipe.figure.not-recorded", "what", what));
         } else if (quantity.unit() == Unit.NIGHT && unit != Unit.NIGHT) {
-            missing.add(what + " is told in nights, and a night has no fixed length");
+            missing.add(Message.of("recipe.figure.in-nights", "what", what));
         } else if (quantity.unit().dimension() != unit.dimension()) {
-            missing.add(what + " is told in " + quantity.unit().symbol() + ", which cannot be turned into "
-                    + unit.symbol());
+            missing.add(Message.of(
+                    "recipe.figure.other-unit",
+                    "what",
+                    what,
+                    "from",
+                    quantity.unit().symbol(),
+                    "to",
+                    unit.symbol()));
         } else {
             return Span.of(quantity, unit);
         }
@@ -41,20 +52,19 @@ final class Working {
     /** The value of another figure; its refusal is passed on. */
     Span take(Figure figure, Unit unit) {
         if (figure.refused()) {
-            inputs.add(new Figure.Input(figure.name(), "not worked out"));
-            missing.add(figure.refusal()
-                    .replaceFirst("^Not worked out: ", figure.name() + " is not known: ")
-                    .replaceFirst("\\.$", ""));
+            inputs.add(new Figure.Input(figure.name(), Message.of("recipe.figure.not-worked-out")));
+            missing.add(
+                    Message.of("recipe.figure.not-known-because", "what", figure.name(), "reasons", figure.reasons()));
             return new Span(null, null, false);
         }
         return take(figure.name(), figure.value(), unit);
     }
 
-    void note(String what, String text) {
+    void note(Written what, Written text) {
         inputs.add(new Figure.Input(what, text));
     }
 
-    void missing(String reason) {
+    void missing(Written reason) {
         missing.add(reason);
     }
 
@@ -65,40 +75,47 @@ final class Working {
         }
         Span span = result.get();
         if (!span.known()) {
-            return Figure.refused(
-                    name, formula, inputs, List.of("the ranges are open on both sides once put together"));
+            return Figure.refused(name, formula, inputs, List.of(Message.of("recipe.figure.open")));
         }
-        return new Figure(name, span.in(unit), formula, inputs, "", "");
+        return new Figure(name, span.in(unit), formula, inputs, List.of(), List.of());
     }
 
-    /** {@code found} wins over what was worked out; a disagreement beyond a tenth is stated. */
+    /**
+     * {@code found} wins over what was worked out; a disagreement beyond a tenth is stated.
+     *
+     * @param how {@code weighed}, {@code counted}, {@code measured} or {@code timed}
+     */
     static Figure wins(Figure computed, Quantity found, String how, Unit unit) {
         List<Figure.Input> inputs = new ArrayList<>(computed.inputs());
-        inputs.add(new Figure.Input("as " + how, QuantityWords.entered(found)));
+        inputs.add(new Figure.Input(Message.of("recipe.figure.as", "how", how), QuantityWords.asEntered(found)));
         return new Figure(
                 computed.name(),
                 found,
-                "as " + how + "; for comparison " + computed.formula(),
+                Message.of("recipe.figure.as-beside", "how", how, "formula", computed.formula()),
                 inputs,
                 disagreement(computed, found, how, unit),
-                "");
+                List.of());
     }
 
-    private static String disagreement(Figure computed, Quantity found, String how, Unit unit) {
+    private static List<Written> disagreement(Figure computed, Quantity found, String how, Unit unit) {
         if (computed.refused() || found.unit().dimension() != unit.dimension()) {
-            return "";
+            return List.of();
         }
         double gap = Span.gap(Span.of(found, unit), Span.of(computed.value(), unit));
         if (gap <= DISAGREES_BEYOND) {
-            return "";
+            return List.of();
         }
-        return "%s as %s is %s, but %s gives %s. The one that was %s is used; one of the inputs may be wrong."
-                .formatted(
-                        computed.name(),
-                        how,
-                        QuantityWords.value(found),
-                        computed.formula(),
-                        QuantityWords.value(computed.value()),
-                        how);
+        return List.of(Message.of(
+                "recipe.figure.differs",
+                "name",
+                computed.name(),
+                "how",
+                how,
+                "found",
+                QuantityWords.understood(found),
+                "formula",
+                computed.formula(),
+                "computed",
+                QuantityWords.understood(computed.value())));
     }
 }

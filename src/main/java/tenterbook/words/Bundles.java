@@ -7,6 +7,7 @@ import com.ibm.icu.text.MessagePattern.Part;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.ResourceBundle;
@@ -51,10 +52,25 @@ final class Bundles {
         }
     }
 
+    static boolean has(String key) {
+        return bundle(key, Locale.ROOT).containsKey(key.substring(key.indexOf('.') + 1));
+    }
+
+    static List<String> keys(String beginning) {
+        String name = beginning.substring(0, beginning.indexOf('.') + 1);
+        return bundle(beginning, Locale.ROOT).keySet().stream()
+                .map(key -> name + key)
+                .filter(key -> key.startsWith(beginning))
+                .sorted()
+                .toList();
+    }
+
+    private static ResourceBundle bundle(String key, Locale language) {
+        return ResourceBundle.getBundle("words/" + key.substring(0, key.indexOf('.')), language, ENGLISH_WHERE_MISSING);
+    }
+
     private static Pattern read(String key, Locale language) {
-        int dot = key.indexOf('.');
-        String entry = ResourceBundle.getBundle("words/" + key.substring(0, dot), language, ENGLISH_WHERE_MISSING)
-                .getString(key.substring(dot + 1));
+        String entry = bundle(key, language).getString(key.substring(key.indexOf('.') + 1));
         MessageFormat format = new MessageFormat(withTexts(entry), language);
         return format.getArgumentNames().isEmpty()
                 ? new Pattern(format, format.format(Map.of()))

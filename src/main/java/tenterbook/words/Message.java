@@ -1,6 +1,7 @@
 package tenterbook.words;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -30,6 +31,16 @@ public record Message(String key, Map<String, Object> args) implements Written {
             args.put((String) namesAndValues[i], namesAndValues[i + 1]);
         }
         return new Message(key, args);
+    }
+
+    /** Whether the bundle has the key. */
+    public static boolean exists(String key) {
+        return Bundles.has(key);
+    }
+
+    /** All keys of a bundle that begin so, with the bundle's name. */
+    public static List<String> keys(String beginning) {
+        return Bundles.keys(beginning);
     }
 
     /** @throws java.util.MissingResourceException if no bundle has the key */

@@ -13,6 +13,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -21,6 +22,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
@@ -552,5 +554,20 @@ class CommandsTest {
         Ran nowhere = run("photos", "--archive", studio, "--from", around.resolve("not there"));
         assertThat(nowhere.code()).isEqualTo(1);
         assertThat(nowhere.err()).contains("Expected a folder that is there");
+    }
+
+    @Test
+    void everyCommandAndEveryOptionSaysWhatItIsFor() {
+        CommandLine program = Main.commandLine();
+        List<CommandLine> all = new ArrayList<>(program.getSubcommands().values());
+        all.add(program);
+        for (CommandLine command : all) {
+            CommandLine.Model.CommandSpec spec = command.getCommandSpec();
+            assertThat(spec.usageMessage().description()).as(spec.name()).isNotEmpty();
+            assertThat(spec.args())
+                    .allSatisfy(arg -> assertThat(arg.description())
+                            .as(spec.name() + " " + arg)
+                            .isNotEmpty());
+        }
     }
 }

@@ -91,12 +91,12 @@ class PackTest {
         Bag bag = Demo.bag(around);
         String readMe = Files.readString(bag.folder().resolve("data/READ-ME-FIRST.txt"));
 
-        assertThat(bag.contents().privacy())
+        assertThat(bag.contents().privacy().inEnglish())
                 .contains("buyers")
                 .contains("coordinates")
                 .contains("full backup");
         assertThat(readMe)
-                .contains(bag.contents().privacy())
+                .contains(bag.contents().privacy().inEnglish())
                 .contains(bag.lastHash().hex())
                 .contains("Oficina Valderim")
                 .doesNotContain("{{");

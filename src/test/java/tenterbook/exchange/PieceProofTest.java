@@ -22,6 +22,7 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Written;
 
 class PieceProofTest {
     @TempDir
@@ -49,6 +50,7 @@ class PieceProofTest {
 
         assertThat(result.findings()).isEmpty();
         assertThat(result.shows())
+                .extracting(Written::inEnglish)
                 .containsExactly(
                         "piece V24-001, version 1, saved 2024-09-30T16:20:00Z in revision 9; private part not shown.",
                         "piece V24-001, version 2, saved 2024-09-30T16:20:00Z in revision 11; private part not shown.",
@@ -65,6 +67,7 @@ class PieceProofTest {
 
         assertThat(result.findings()).isEmpty();
         assertThat(result.shows())
+                .extracting(Written::inEnglish)
                 .hasSize(6)
                 .anyMatch(line -> line.startsWith("board-pair B01, version 1"))
                 .anyMatch(line -> line.startsWith("clamping C24-001, version 1"))

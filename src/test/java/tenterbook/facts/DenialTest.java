@@ -151,19 +151,22 @@ class DenialTest {
         return ((Denial<PieceFacts>) denial).of(facts).isPresent();
     }
 
-    /** Each sentence stands in the list and nowhere else, so that it can be had from there alone. */
+    /** Each sentence stands in its bundle and nowhere else, and only {@link Denial} asks for it. */
     @Example
     void noPageAndNoPaperWritesSuchASentenceItself() throws IOException {
         List<String> elsewhere = new ArrayList<>();
-        for (String root : List.of("src/main/java/tenterbook", "web/pages")) {
+        for (String root : List.of("src/main/java/tenterbook", "web/pages", "src/main/resources/words")) {
             try (Stream<Path> files = Files.walk(Path.of(root))) {
-                for (Path file : files.filter(each -> each.toString().matches(".*\\.(java|jte)"))
-                        .filter(each -> !each.endsWith("Denial.java"))
+                for (Path file : files.filter(each -> each.toString().matches(".*\\.(java|jte|properties)"))
+                        .filter(each -> !each.endsWith("denial.properties"))
                         .toList()) {
                     String text = Files.readString(file).replaceAll("(?s)/\\*.*?\\*/|//[^\n]*", "");
                     Denial.all().stream()
                             .filter(denial -> denial.longEnoughToTell() && denial.isIn(text))
                             .forEach(denial -> elsewhere.add(file + ": " + denial));
+                    if (text.contains("\"denial.") && !file.endsWith("Denial.java")) {
+                        elsewhere.add(file + ": a key of denial.properties");
+                    }
                 }
             }
         }

@@ -46,7 +46,7 @@ class FactsTest {
         Whereabouts now = whereabouts(", 'status': 'in stock'", event("sold", "2024-05-01", ", 'party': 'sala'"));
 
         assertThat(now.status()).isEqualTo(Status.IN_STOCK);
-        assertThat(now.disagreement())
+        assertThat(now.disagreement().orElseThrow().inEnglish())
                 .isEqualTo("The status is “in stock”, but the newest event is “sold” of 2024-05-01.");
         assertThat(now.holder()).isEmpty();
     }
@@ -60,7 +60,7 @@ class FactsTest {
                 event("washed", "2024-12-01", ""));
 
         assertThat(lent.status()).isEqualTo(Status.ON_LOAN);
-        assertThat(lent.statusFrom()).isEqualTo("from the event “lent” of 2024-09-01");
+        assertThat(lent.statusFrom().orElseThrow().inEnglish()).isEqualTo("from the event “lent” of 2024-09-01");
         assertThat(lent.holder())
                 .hasValueSatisfying(id -> assertThat(id.value()).isEqualTo("museu"));
         assertThat(lent.disagreement()).isEmpty();
@@ -72,10 +72,14 @@ class FactsTest {
         assertThat(whereabouts(
                                 ", 'holder': 'sala', 'status': 'in stock'",
                                 event("returned", "2024-06-01", ", 'party': 'sala'"))
-                        .holderDisagreement())
+                        .holderDisagreement()
+                        .orElseThrow()
+                        .inEnglish())
                 .contains("return from there of 2024-06-01");
         assertThat(whereabouts(", 'holder': 'sala'", event("lent", "2024-06-01", ", 'party': 'museu'"))
-                        .holderDisagreement())
+                        .holderDisagreement()
+                        .orElseThrow()
+                        .inEnglish())
                 .contains("another than in the newest event");
     }
 
@@ -117,7 +121,7 @@ class FactsTest {
         Cloths both = cloths(cut("C1", "LV"), cut("C2", "SH"));
 
         assertThat(both.inWords()).isEqualTo("linen voile (fibres not recorded); silk habotai (100%\u00a0silk)");
-        assertThat(both.disagreement())
+        assertThat(both.disagreement().orElseThrow().inEnglish())
                 .isEqualTo("The clampings name different cloths: clamping C1 names LV; clamping C2 names SH.");
     }
 

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
+import tenterbook.words.Joined;
 
 /** Persons and works that name them, with salts that are the same each time. */
 final class People {
@@ -15,7 +16,7 @@ final class People {
 
     static final Kind<Person> PERSON = new Kind<>(
             "party",
-            "party",
+            Joined.with("", "party"),
             Person.class,
             new MappedCodec<>(Things.JSON, Person.class),
             Person::id,
@@ -23,7 +24,7 @@ final class People {
             new Privacy(true, List.of("*"), List.of("name", "contact"), Map.of()));
     static final Kind<Work> WORK = new Kind<>(
             "piece",
-            "piece",
+            Joined.with("", "piece"),
             Work.class,
             new MappedCodec<>(Things.JSON, Work.class),
             Work::id,

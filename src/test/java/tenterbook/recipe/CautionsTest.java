@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tenterbook.words.Written;
 
 class CautionsTest {
     private static final Step COOL = bath(StepKind.BATH, "", "", "20 °C", "");
@@ -29,9 +30,9 @@ class CautionsTest {
         "aluminum acetate, Aluminium acetate:"
     })
     void aSubstanceIsKnownByItsUsualNames(String name, String caution) {
-        List<String> said = Cautions.of(COOL, lot("x", name));
+        List<Written> said = Cautions.of(COOL, lot("x", name));
 
-        assertThat(said).anyMatch(line -> line.contains(caution));
+        assertThat(said).anyMatch(line -> line.inEnglish().contains(caution));
         assertThat(said).last().isEqualTo(Cautions.DEFERS);
     }
 
@@ -43,22 +44,24 @@ class CautionsTest {
 
     @Test
     void copperasIsNotTakenForCopper() {
-        assertThat(Cautions.of(COOL, lot("x", "copperas"))).noneMatch(line -> line.startsWith("Copper sulphate"));
+        assertThat(Cautions.of(COOL, lot("x", "copperas")))
+                .noneMatch(line -> line.inEnglish().startsWith("Copper sulphate"));
     }
 
     @Test
     void theWorkItselfHasItsCautions() {
         assertThat(Cautions.of(dips("3", "", ""), (tenterbook.material.Lot) null))
-                .anyMatch(line -> line.contains("alkaline") && line.contains("goggles and gloves"));
+                .anyMatch(line -> line.inEnglish().contains("alkaline")
+                        && line.inEnglish().contains("goggles and gloves"));
         assertThat(Cautions.of(bath(StepKind.BATH, "", "", "80 °C", ""), List.of()))
-                .anyMatch(line -> line.startsWith("Hot bath: scalds"));
+                .anyMatch(line -> line.inEnglish().startsWith("Hot bath: scalds"));
         assertThat(Cautions.of(bath(StepKind.MORDANTING, "", "", "forgot", ""), List.of()))
-                .anyMatch(line -> line.startsWith("Hot bath: scalds"));
+                .anyMatch(line -> line.inEnglish().startsWith("Hot bath: scalds"));
         assertThat(Cautions.of(COOL, List.of())).isEmpty();
         assertThat(Cautions.of(bath(StepKind.BATH, "", "", "100F", ""), List.of()))
                 .isEmpty();
         assertThat(Cautions.ofClamping())
-                .anyMatch(line -> line.contains("pinch"))
+                .anyMatch(line -> line.inEnglish().contains("pinch"))
                 .contains(Cautions.DEFERS);
     }
 
@@ -68,6 +71,6 @@ class CautionsTest {
                 .forEach(row -> assertThat(Cautions.of(COOL, lot("x", row.get("chemical"))))
                         .as(row.get("chemical"))
                         .hasSizeGreaterThan(1)
-                        .noneMatch(line -> line.contains("null")));
+                        .noneMatch(line -> line.inEnglish().contains("null")));
     }
 }

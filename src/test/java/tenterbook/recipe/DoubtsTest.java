@@ -13,13 +13,17 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import tenterbook.material.LotId;
+import tenterbook.words.Written;
 
 class DoubtsTest {
     private static List<String> doubts(String fibre, String substance, Step step) {
         return Doubts.of(
-                clamping(null, List.of(cut("X", "100", "100", "", "")), step),
-                bolts(cloth("X", fibre, "100")),
-                Map.of(new LotId("L"), lot("L", substance)));
+                        clamping(null, List.of(cut("X", "100", "100", "", "")), step),
+                        bolts(cloth("X", fibre, "100")),
+                        Map.of(new LotId("L"), lot("L", substance)))
+                .stream()
+                .map(Written::inEnglish)
+                .toList();
     }
 
     private static Step charged(String wof, String grams) {

@@ -42,14 +42,16 @@ class RecipeFiguresTest {
         assertThat(mass.value().low()).isCloseTo(56.2464, within(1e-9));
         assertThat(mass.value().basis()).isEqualTo(Basis.COMPUTED);
         assertThat(QuantityWords.value(mass.value())).isEqualTo("56.2\u00a0g");
-        assertThat(mass.formula()).isEqualTo("length × width × areal weight × number of cuts");
+        assertThat(mass.formula().inEnglish()).isEqualTo("length × width × areal weight × number of cuts");
         assertThat(mass.inputs())
+                .extracting(
+                        input -> input.name().inEnglish() + ": " + input.text().inEnglish())
                 .containsExactly(
-                        new Figure.Input("length of cut 1", "1.8 m"),
-                        new Figure.Input("width of cut 1", "90 cm"),
-                        new Figure.Input("number of cut 1", "1 (not recorded, counts as one)"),
-                        new Figure.Input("areal weight of SH", "8 momme"));
-        assertThat(mass.disagreement() + mass.refusal()).isEmpty();
+                        "length of cut 1: 1.8 m",
+                        "width of cut 1: 90 cm",
+                        "number of cut 1: 1 (not recorded, counts as one)",
+                        "areal weight of SH: 8 momme");
+        assertThat(mass.disagreement().inEnglish() + mass.refusal().inEnglish()).isEmpty();
     }
 
     @Test
@@ -90,7 +92,8 @@ class RecipeFiguresTest {
     void rangesOpenOnOppositeSidesAreRefused() {
         assertThat(with(cut("SH", "at least 100", "up to 100", "", ""))
                         .clothMass()
-                        .refusal())
+                        .refusal()
+                        .inEnglish())
                 .isEqualTo("Not worked out: the ranges are open on both sides once put together.");
     }
 
@@ -99,10 +102,13 @@ class RecipeFiguresTest {
         Figure mass = with(cut("LV", "forgot", "", "", "?")).clothMass();
 
         assertThat(mass.value()).isEqualTo(Quantity.UNRECORDED);
-        assertThat(mass.refusal())
+        assertThat(mass.refusal().inEnglish())
                 .isEqualTo("Not worked out: length of cut 1 is not known; width of cut 1 is not recorded; "
                         + "number of cut 1 is not known; the bolt LV is not in the archive.");
-        assertThat(RecipeFigures.of(clamping(null, List.of()), SILK).clothMass().refusal())
+        assertThat(RecipeFigures.of(clamping(null, List.of()), SILK)
+                        .clothMass()
+                        .refusal()
+                        .inEnglish())
                 .isEqualTo("Not worked out: no cut of cloth is recorded.");
     }
 
@@ -110,19 +116,19 @@ class RecipeFiguresTest {
     void weighedClothWinsAndADifferenceBeyondATenthIsStated() {
         Figure near = with(cut("SH", "180", "90", "60 g", "")).clothMass();
         assertThat(near.value().low()).isEqualTo(60);
-        assertThat(near.disagreement()).isEmpty();
+        assertThat(near.disagreement().inEnglish()).isEmpty();
 
         // 56.2464 g worked out against 70 g weighed: a fifth apart.
         Figure far = with(cut("SH", "180", "90", "70 g weighed", "")).clothMass();
         assertThat(far.value().basis()).isEqualTo(Basis.MEASURED);
         assertThat(far.value().low()).isEqualTo(70);
-        assertThat(far.disagreement())
+        assertThat(far.disagreement().inEnglish())
                 .isEqualTo("mass of cut 1 as weighed is 70\u00a0g, but length × width × areal weight × number of cuts "
                         + "gives 56.2\u00a0g. The one that was weighed is used; one of the inputs may be wrong.");
 
         Figure weighedOnly = with(cut("LV", "", "", "95 g", "")).clothMass();
         assertThat(weighedOnly.value().low()).isEqualTo(95);
-        assertThat(weighedOnly.refusal()).isEmpty();
+        assertThat(weighedOnly.refusal().inEnglish()).isEmpty();
     }
 
     @Test
@@ -133,7 +139,7 @@ class RecipeFiguresTest {
         assertThat(RecipeFigures.of(both, SILK).clothMass().value().low()).isCloseTo(134.72, within(1e-9));
 
         var one = clamping(null, List.of(cut("SH", "100", "100", "", ""), cut("SH", "100", "", "", "")));
-        assertThat(RecipeFigures.of(one, SILK).clothMass().refusal())
+        assertThat(RecipeFigures.of(one, SILK).clothMass().refusal().inEnglish())
                 .isEqualTo("Not worked out: mass of cut 2 is not known: width of cut 2 is not recorded.");
     }
 
@@ -146,7 +152,7 @@ class RecipeFiguresTest {
 
         assertThat(alum.grams().value().low()).isCloseTo(8.43696, within(1e-9));
         assertThat(alum.wof().value().low()).isEqualTo(15);
-        assertThat(alum.wof().formula()).isEqualTo("as entered");
+        assertThat(alum.wof().formula().inEnglish()).isEqualTo("as entered");
     }
 
     @Test
@@ -166,14 +172,18 @@ class RecipeFiguresTest {
         var charges = figures.steps().get(0).charges();
 
         assertThat(charges.get(0).wof().value().low()).isCloseTo(15.112, within(0.001));
-        assertThat(charges.get(0).grams().disagreement()).isEmpty();
+        assertThat(charges.get(0).grams().disagreement().inEnglish()).isEmpty();
         // 40 % would be 22.5 g.
         assertThat(charges.get(1).grams().value().low()).isEqualTo(8.5);
-        assertThat(charges.get(1).grams().disagreement()).contains("22.5").contains("8.5");
+        assertThat(charges.get(1).grams().disagreement().inEnglish())
+                .contains("22.5")
+                .contains("8.5");
         assertThat(charges.get(1).wof().value().low()).isCloseTo(15.112, within(0.001));
-        assertThat(charges.get(1).wof().disagreement()).isNotEmpty();
-        assertThat(charges.get(2).grams().refusal()).isEqualTo("Not worked out: % WOF of lac is not recorded.");
-        assertThat(charges.get(2).wof().refusal()).isEqualTo("Not worked out: grams of lac is not recorded.");
+        assertThat(charges.get(1).wof().disagreement().inEnglish()).isNotEmpty();
+        assertThat(charges.get(2).grams().refusal().inEnglish())
+                .isEqualTo("Not worked out: % WOF of lac is not recorded.");
+        assertThat(charges.get(2).wof().refusal().inEnglish())
+                .isEqualTo("Not worked out: grams of lac is not recorded.");
     }
 
     @Test
@@ -182,10 +192,10 @@ class RecipeFiguresTest {
                 with(cut("SH", "", "90", "", ""), bath(StepKind.BATH, "", "30:1", "", "", charge("weld", "40", "")));
         var step = figures.steps().get(0);
 
-        assertThat(step.charges().get(0).grams().refusal())
+        assertThat(step.charges().get(0).grams().refusal().inEnglish())
                 .isEqualTo("Not worked out: mass of the cloth is not known: length of cut 1 is not recorded.");
         assertThat(step.charges().get(0).wof().value().low()).isEqualTo(40);
-        assertThat(step.liquor().refusal()).contains("length of cut 1");
+        assertThat(step.liquor().refusal().inEnglish()).contains("length of cut 1");
     }
 
     @Test
@@ -211,7 +221,7 @@ class RecipeFiguresTest {
                 .get(0)
                 .liquor();
         assertThat(measured.value().low()).isEqualTo(4);
-        assertThat(measured.disagreement()).contains("1.69");
+        assertThat(measured.disagreement().inEnglish()).contains("1.69");
     }
 
     @Test
@@ -232,11 +242,12 @@ class RecipeFiguresTest {
         assertThat(QuantityWords.value(figures.dips().value())).isEqualTo("6–7");
         // By hand: 4 × 10 + (2 to 3) × 60 = 160 to 220 min.
         assertThat(QuantityWords.value(figures.contact().value())).isEqualTo("160–220\u00a0min");
-        assertThat(with(cut("SH", "", "", "", "")).dips().refusal())
+        assertThat(with(cut("SH", "", "", "", "")).dips().refusal().inEnglish())
                 .isEqualTo("Not worked out: no dip series is recorded.");
         assertThat(with(cut("SH", "", "", "", ""), dips("4", "", ""), dips("", "", ""))
                         .dips()
-                        .refusal())
+                        .refusal()
+                        .inEnglish())
                 .contains("number of dips is not recorded");
     }
 
@@ -254,9 +265,9 @@ class RecipeFiguresTest {
                 dips("4", "10", "20", dip("10:00", "10:12"), dip("10:30", "10:40:30"), dip("11:00", "11:09")));
 
         assertThat(figures.dips().value().low()).isEqualTo(3);
-        assertThat(figures.dips().disagreement()).startsWith("3 dips are timed, but 4");
+        assertThat(figures.dips().disagreement().inEnglish()).startsWith("3 dips are timed, but 4");
         assertThat(figures.contact().value().low()).isEqualTo(31.5);
-        assertThat(figures.contact().disagreement()).contains("40").contains("31.5");
+        assertThat(figures.contact().disagreement().inEnglish()).contains("40").contains("31.5");
         assertThat(figures.airing().value().low()).isEqualTo(37.5);
     }
 
@@ -264,11 +275,13 @@ class RecipeFiguresTest {
     void dipsThatLackATimeOrOverlapAreRefusedByNumber() {
         assertThat(with(cut("SH", "", "", "", ""), dips("", "", "", dip("10:00", "10:05"), dip("10:10", "")))
                         .contact()
-                        .refusal())
+                        .refusal()
+                        .inEnglish())
                 .contains("dip 2 lacks the time it went out");
         assertThat(with(cut("SH", "", "", "", ""), dips("", "", "", dip("10:00", "10:05"), dip("10:04", "10:06")))
                         .contact()
-                        .refusal())
+                        .refusal()
+                        .inEnglish())
                 .contains("dip 2 begins before dip 1 is out");
     }
 
@@ -276,7 +289,8 @@ class RecipeFiguresTest {
     void nightsAreNotSummed() {
         assertThat(with(cut("SH", "", "", "", ""), dips("2", "overnight", "5"))
                         .contact()
-                        .refusal())
+                        .refusal()
+                        .inEnglish())
                 .contains("time of each dip is told in nights, and a night has no fixed length");
     }
 
@@ -289,7 +303,7 @@ class RecipeFiguresTest {
                 null,
                 "");
         assertThat(layers(fold).value().low()).isEqualTo(8);
-        assertThat(layers(FoldScheme.UNRECORDED).refusal())
+        assertThat(layers(FoldScheme.UNRECORDED).refusal().inEnglish())
                 .isEqualTo("Not worked out: the folds are not recorded; nobody counted the layers at the clamp.");
     }
 
@@ -298,10 +312,11 @@ class RecipeFiguresTest {
         List<Fold> folds = List.of(new Fold(Fold.Axis.LENGTH, Fold.Style.ACCORDION, 8));
         Figure differs = layers(new FoldScheme(folds, QuantityText.read("7", Unit.COUNT), ""));
         assertThat(differs.value().low()).isEqualTo(7);
-        assertThat(differs.disagreement()).startsWith("7 layers were counted, but these folds make 8.");
+        assertThat(differs.disagreement().inEnglish()).startsWith("7 layers were counted, but these folds make 8.");
 
         assertThat(layers(new FoldScheme(folds, QuantityText.read("7-8", Unit.COUNT), ""))
-                        .disagreement())
+                        .disagreement()
+                        .inEnglish())
                 .isEmpty();
         assertThat(layers(new FoldScheme(List.of(), QuantityText.read("6", Unit.COUNT), ""))
                         .value()

@@ -195,8 +195,8 @@ class ConditionTest extends Scenario {
         assertThat(examination.zones()).extracting(zone -> zone.zone()).containsExactly("back");
         Answer page = client.get("/examinations/E24-001");
         assertThat(page.words())
-                .contains("State: good", "stain", "about 8 mm", "Marked on front, 42 % across, 31 % down")
-                .contains("back, 40 to 55 % across, 30 to 44 % down", "Museu do Sarelho");
+                .contains("State: good", "stain", "about 8 mm", "Marked on front, 42\u00a0% across, 31\u00a0% down")
+                .contains("back, 40–55\u00a0% across, 30–44\u00a0% down", "Museu do Sarelho");
         assertThat(page.text()).contains("x=\"42.000%\" y=\"31.000%\"", "width=\"15.000%\" height=\"14.000%\"");
         assertThat(client.get(LIST).words()).contains("E24-001 2024-03-14 before a loan Inês Valderim good stain");
     }

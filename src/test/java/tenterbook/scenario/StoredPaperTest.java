@@ -19,13 +19,14 @@ import tenterbook.ledger.Kind;
 import tenterbook.ledger.MappedCodec;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.Revision;
+import tenterbook.words.Message;
 
 /** The PDF of issued paper: stored when it is issued, sent from there ever after, and made once for papers from before. */
 class StoredPaperTest extends Scenario {
     @SuppressWarnings("rawtypes")
     private static final Kind<Map> RAW = new Kind<>(
             Kinds.ISSUED_PAPER.name(),
-            "paper",
+            Message.of("kind.issued-paper"),
             Map.class,
             new MappedCodec<>(new ObjectMapper(), Map.class),
             paper -> (String) paper.get("id"),

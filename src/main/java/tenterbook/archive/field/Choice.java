@@ -18,7 +18,7 @@ public record Choice<E extends Enum<E>>(Codes<E> codes) implements Written<E> {
         try {
             return codes.choice(json.isTextual() ? json.textValue() : Part.brief(json));
         } catch (IllegalArgumentException e) {
-            faults.add(at, e.getMessage());
+            faults.add(at, e);
             return null;
         }
     }

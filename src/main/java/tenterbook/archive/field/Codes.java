@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tenterbook.words.Refusal;
 
 /**
  * The stored codes of one closed choice, written down apart from Java's names and from the words that people see. A code once used
@@ -55,7 +56,7 @@ public final class Codes<E extends Enum<E>> {
     public E choice(String code) {
         E choice = choices.get(code);
         if (choice == null && !unrecorded.contains(code)) {
-            throw new IllegalArgumentException("“%s” is none of the choices %s.".formatted(code, all()));
+            throw Refusal.of("field.no-choice", "found", code, "choices", all());
         }
         return choice;
     }

@@ -3,14 +3,16 @@ package tenterbook.archive.field;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.stream.Collectors;
+import tenterbook.words.Explained;
+import tenterbook.words.Joined;
+import tenterbook.words.Message;
 
 /**
  * What is wrong with an input, all of it, each sentence under the dotted name of its field, as in {@code events.0.price}. Of
  * several faults of one field the first stays. Not for several threads.
  */
 public final class Faults {
-    private final Map<String, String> sentences = new LinkedHashMap<>();
+    private final Map<String, tenterbook.words.Written> sentences = new LinkedHashMap<>();
     private final boolean placed;
 
     public Faults() {
@@ -26,8 +28,22 @@ public final class Faults {
         return new Faults(false);
     }
 
-    public void add(String field, String sentence) {
+    public void add(String field, tenterbook.words.Written sentence) {
         sentences.putIfAbsent(field, sentence);
+    }
+
+    /** A sentence in one language. */
+    public void add(String field, String sentence) {
+        add(field, conventions -> sentence);
+    }
+
+    /** The sentence of a refusal. */
+    void add(String field, IllegalArgumentException refusal) {
+        if (refusal instanceof Explained explained) {
+            add(field, explained.explanation());
+        } else {
+            add(field, refusal.getMessage());
+        }
     }
 
     public boolean isEmpty() {
@@ -35,7 +51,7 @@ public final class Faults {
     }
 
     /** Sentences by field, in the order found. */
-    public Map<String, String> all() {
+    public Map<String, tenterbook.words.Written> all() {
         return Collections.unmodifiableMap(sentences);
     }
 
@@ -52,12 +68,14 @@ public final class Faults {
     }
 
     /** All in one text, as in '‘length’: …; ‘events.0.price’: …'. */
-    public String inOneLine() {
-        return sentences.entrySet().stream()
-                .map(fault -> fault.getKey().isEmpty()
-                        ? fault.getValue()
-                        : "‘%s’: %s".formatted(fault.getKey(), fault.getValue()))
-                .collect(Collectors.joining("; "));
+    public Joined inOneLine() {
+        return new Joined(
+                "; ",
+                sentences.entrySet().stream()
+                        .map(fault -> fault.getKey().isEmpty()
+                                ? fault.getValue()
+                                : Message.of("field.placed", "field", fault.getKey(), "sentence", fault.getValue()))
+                        .toList());
     }
 
     /** The dotted name of a field inside another. */

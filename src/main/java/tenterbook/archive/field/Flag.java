@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.BooleanNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * Yes or no.
@@ -25,7 +27,7 @@ public record Flag(boolean onlyYes) implements Written<Boolean> {
     @Override
     public Boolean read(JsonNode json, Faults faults, String at) {
         if (!json.isBoolean()) {
-            faults.add(at, "true or false was expected; found “%s”.".formatted(Part.brief(json)));
+            faults.add(at, Message.of("field.flag", "found", Part.brief(json)));
             return null;
         }
         return json.booleanValue();
@@ -36,7 +38,7 @@ public record Flag(boolean onlyYes) implements Written<Boolean> {
         return switch (text) {
             case "yes", "on", "1", "true" -> true;
             case "no", "0", "false" -> false;
-            default -> throw new IllegalArgumentException("“%s” is neither yes nor no.".formatted(text));
+            default -> throw Refusal.of("field.yes-or-no", "found", text);
         };
     }
 

@@ -1,20 +1,22 @@
 package tenterbook.archive.field;
 
 import java.util.Map;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** An input in which something could not be understood. Nothing was changed. */
-public final class InputRefused extends IllegalArgumentException {
+public final class InputRefused extends Refusal {
     private static final long serialVersionUID = 1L;
-    private final transient Map<String, String> problems;
+    private final transient Map<String, tenterbook.words.Written> problems;
 
     /** @param what was sent, as in 'piece' */
-    public InputRefused(String what, Faults faults) {
-        super("The %s was not understood: %s Nothing was changed.".formatted(what, faults.inOneLine()));
+    public InputRefused(tenterbook.words.Written what, Faults faults) {
+        super(Message.of("field.refused", "what", what, "faults", faults.inOneLine()));
         this.problems = faults.all();
     }
 
     /** Sentences by the dotted name of their field; empty where the whole could not be read. */
-    public Map<String, String> problems() {
+    public Map<String, tenterbook.words.Written> problems() {
         return problems;
     }
 }

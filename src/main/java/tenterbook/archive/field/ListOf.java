@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import tenterbook.words.Message;
 
 /** Any number of values of one kind, in order. An empty list is not stored. */
 public record ListOf<E>(Value<E> element) implements Value<List<E>> {
@@ -20,7 +21,7 @@ public record ListOf<E>(Value<E> element) implements Value<List<E>> {
     @Override
     public List<E> read(JsonNode json, Faults faults, String at) {
         if (!json.isArray()) {
-            faults.add(at, "A list was expected; found “%s”.".formatted(Part.brief(json)));
+            faults.add(at, Message.of("field.list", "found", Part.brief(json)));
             return null;
         }
         List<E> list = new ArrayList<>();
@@ -36,7 +37,7 @@ public record ListOf<E>(Value<E> element) implements Value<List<E>> {
     @Override
     public JsonNode understood(JsonNode given, Reading reading, Faults faults, String at) {
         if (!given.isArray()) {
-            faults.add(at, "A list was expected; found “%s”.".formatted(Part.brief(given)));
+            faults.add(at, Message.of("field.list", "found", Part.brief(given)));
             return null;
         }
         ArrayNode array = JsonNodeFactory.instance.arrayNode();

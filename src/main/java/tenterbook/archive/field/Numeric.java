@@ -10,6 +10,8 @@ import java.util.function.Function;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * A bare number whose unit is fixed by its field.
@@ -46,11 +48,11 @@ public record Numeric<N extends Number>(
             try {
                 return stored.apply(json);
             } catch (ArithmeticException e) {
-                faults.add(at, "A whole number was expected; found %s.".formatted(json));
+                faults.add(at, Message.of("field.whole-number", "found", json));
                 return null;
             }
         }
-        faults.add(at, "A number was expected; found “%s”.".formatted(Part.brief(json)));
+        faults.add(at, Message.of("field.number", "found", Part.brief(json)));
         return null;
     }
 
@@ -59,7 +61,7 @@ public record Numeric<N extends Number>(
         String plain = text.replaceAll("\\s*(?:" + suffix + ")$", "");
         if (whole) {
             if (!plain.matches("[+-]?\\d{1,9}")) {
-                throw new IllegalArgumentException("“%s” is not a whole number.".formatted(text));
+                throw Refusal.of("field.no-whole-number", "found", text);
             }
             return from.apply(new BigDecimal(plain));
         }
@@ -73,7 +75,7 @@ public record Numeric<N extends Number>(
     private static BigDecimal number(String plain, String text) {
         Quantity number = QuantityText.read(plain, Unit.COUNT);
         if (number.known() && number.isRange()) {
-            throw new IllegalArgumentException("One number is expected here; found “%s”.".formatted(text));
+            throw Refusal.of("field.one-number", "found", text);
         }
         return number.known() ? BigDecimal.valueOf(number.low()) : null;
     }

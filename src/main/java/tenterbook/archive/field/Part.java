@@ -12,6 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import tenterbook.ledger.RecordCodec;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * The description of a record, or of a part of one: its fields in order, and how it is built from them.
@@ -24,7 +26,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
     private final Map<String, Integer> places = new HashMap<>();
     private final Function<Values, T> build;
     private final String blamed;
-    private final Function<T, String> doubt;
+    private final Function<T, Optional<Message>> doubt;
     private final String key;
     private final Function<String, T> once;
 
@@ -74,7 +76,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
             return once.apply(json.textValue());
         }
         if (!(json instanceof ObjectNode stored)) {
-            faults.add(at, "A JSON object was expected; found “%s”.".formatted(brief(json)));
+            faults.add(at, Message.of("field.object", "found", brief(json)));
             return null;
         }
         Values values = new Values(places);
@@ -88,7 +90,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
         try {
             return build.apply(values);
         } catch (IllegalArgumentException e) {
-            faults.add(faults.inside(at, blamed), e.getMessage());
+            faults.add(faults.inside(at, blamed), e);
             return null;
         }
     }
@@ -102,21 +104,20 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
         }
         Faults faults = new Faults();
         read(json, faults, "");
-        throw new IllegalArgumentException(faults.inOneLine());
+        throw new Refusal(faults.inOneLine());
     }
 
     @Override
     public ObjectNode understood(JsonNode given, Reading reading, Faults faults, String at) {
         if (!(given instanceof ObjectNode object)) {
-            faults.add(at, "A JSON object was expected; found “%s”.".formatted(brief(given)));
+            faults.add(at, Message.of("field.object", "found", brief(given)));
             return null;
         }
         object.fieldNames().forEachRemaining(found -> {
             if (!fields.containsKey(found)) {
                 faults.add(
                         faults.inside(at, found),
-                        "There is no field of this name here. Expected some of %s."
-                                .formatted(String.join(", ", fields.keySet())));
+                        Message.of("field.no-field", "fields", String.join(", ", fields.keySet())));
             }
         });
         ObjectNode stored = JsonNodeFactory.instance.objectNode();
@@ -139,16 +140,15 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
     private void doubted(ObjectNode stored, Faults faults, String at) {
         if (!faults.within(at)) {
             T built = read(stored, faults, at);
-            String sentence = built == null ? "" : doubt.apply(built);
-            if (!sentence.isEmpty()) {
-                faults.add(faults.inside(at, blamed), sentence);
+            if (built != null) {
+                doubt.apply(built).ifPresent(sentence -> faults.add(faults.inside(at, blamed), sentence));
             }
         }
     }
 
     /** The sentence about a required field that is not there. */
-    public String missing(Field<T, ?> field) {
-        return "‘%s’ is needed and was left out.".formatted(field.name());
+    public Message missing(Field<T, ?> field) {
+        return Message.of("field.missing", "field", field.name());
     }
 
     /** The name of the field beside which it is said that the whole cannot be. */
@@ -223,7 +223,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
         private Field<T, ?> last;
         private String blamed = "";
         private String key = "";
-        private Function<T, String> doubt = record -> "";
+        private Function<T, Optional<Message>> doubt = record -> Optional.empty();
         private Function<String, T> once;
 
         private Builder(String name) {
@@ -287,7 +287,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
         }
 
         /** @param sentence what makes no sense about a new input; empty where it does */
-        public Builder<T> doubted(Function<T, String> sentence) {
+        public Builder<T> doubted(Function<T, Optional<Message>> sentence) {
             doubt = sentence;
             return this;
         }

@@ -13,6 +13,8 @@ import java.util.Locale;
 import java.util.function.Function;
 import tenterbook.measure.Digest;
 import tenterbook.measure.Identifier;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * A value that is stored as a JSON text: words, names of records, digests, instants.
@@ -53,7 +55,7 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
         try {
             return reader.apply(text);
         } catch (DateTimeException e) {
-            throw new IllegalArgumentException("“%s” is not a day and time, as in ‘%s’.".formatted(text, example), e);
+            throw new Refusal(Message.of("field.no-time", "found", text, "example", example), e);
         }
     }
 
@@ -61,8 +63,7 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
         try {
             return Currency.getInstance(code.toUpperCase(Locale.ROOT));
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(
-                    "“%s” is not a currency code. Expected three letters such as EUR or USD.".formatted(code), e);
+            throw new Refusal(Message.of("field.no-currency", "found", code), e);
         }
     }
 
@@ -75,13 +76,13 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
     @Override
     public V read(JsonNode json, Faults faults, String at) {
         if (!json.isTextual()) {
-            faults.add(at, "A text was expected; found “%s”.".formatted(Part.brief(json)));
+            faults.add(at, Message.of("field.text", "found", Part.brief(json)));
             return null;
         }
         try {
             return parse.apply(json.textValue());
         } catch (IllegalArgumentException e) {
-            faults.add(at, e.getMessage());
+            faults.add(at, e);
             return null;
         }
     }

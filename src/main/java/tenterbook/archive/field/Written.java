@@ -35,7 +35,7 @@ public interface Written<V> extends Value<V> {
             V value = parse(text.strip(), reading);
             return value == null ? null : write(value);
         } catch (IllegalArgumentException e) {
-            faults.add(at, e.getMessage());
+            faults.add(at, e);
             return null;
         }
     }

@@ -13,6 +13,7 @@ import tenterbook.archive.field.ListOf;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Value;
 import tenterbook.archive.field.Written;
+import tenterbook.words.Joined;
 
 /**
  * One field that differs between two versions of a record.
@@ -22,7 +23,7 @@ import tenterbook.archive.field.Written;
  * @param before text in the first; empty where it had none
  * @param after text in the second; empty where it has none
  */
-public record Difference(String name, String field, String before, String after) {
+public record Difference(String name, Joined field, String before, String after) {
     /** What differs, in the order of the description. */
     public static <T> List<Difference> between(Part<T> part, T first, T second) {
         return between(part, part.write(first), part.write(second));

@@ -3,6 +3,7 @@ package tenterbook.archive.record;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import tenterbook.archive.field.Entered;
 import tenterbook.archive.field.Flag;
 import tenterbook.archive.field.Numeric;
@@ -18,6 +19,8 @@ import tenterbook.measure.QuantityText;
 import tenterbook.measure.QuantityWords;
 import tenterbook.measure.Unit;
 import tenterbook.piece.Layers;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** Values that many records hold: quantities, dates, prices, layers, colours. */
 public final class Measures {
@@ -99,22 +102,26 @@ public final class Measures {
 
     private static Quantity quantity(String entered, Double low, Double high, Unit unit, Values v) {
         if (unit == null && (low != null || high != null)) {
-            throw new IllegalArgumentException("A quantity with a value needs its unit.");
+            throw Refusal.of("field.unit-missing");
         }
         return new Quantity(entered, low, high, unit, v.get("basis"), v.get("about", false));
     }
 
-    private static String doubt(Quantity found, Unit usual) {
+    private static Optional<Message> doubt(Quantity found, Unit usual) {
         if (found.known() && found.unit().dimension() != usual.dimension()) {
-            return "This is a %s and is not given in %s."
-                    .formatted(usual.dimension().name().toLowerCase(Locale.ROOT), StoredCodes.UNIT.code(found.unit()));
+            return Optional.of(Message.of(
+                    "field.other-dimension",
+                    "dimension",
+                    usual.dimension().name().toLowerCase(Locale.ROOT),
+                    "unit",
+                    StoredCodes.UNIT.code(found.unit())));
         }
         double least = usual == Unit.CELSIUS ? -MOST : 0;
         if (outside(found.low(), least) || outside(found.high(), least)) {
-            return "This is too large or below nothing.";
+            return Optional.of(Message.of("field.too-large"));
         }
         if (found.entered().isBlank()) {
-            return "";
+            return Optional.empty();
         }
         Quantity read = QuantityText.read(found.entered(), found.known() ? found.unit() : usual);
         return differs(
@@ -129,17 +136,17 @@ public final class Measures {
     }
 
     /** Where the text entered says something else than the numbers beside it, nobody can tell which is true. */
-    private static String differs(String entered, boolean same) {
-        return same ? "" : "This was entered as “%s”, which the numbers do not say.".formatted(entered);
+    private static Optional<Message> differs(String entered, boolean same) {
+        return same ? Optional.empty() : Optional.of(Message.of("field.entered-otherwise", "entered", entered));
     }
 
     /** A measured white may lie a rounding above 100. */
-    private static String outOfRange(Lab colour) {
+    private static Optional<Message> outOfRange(Lab colour) {
         return colour.lightness() >= -0.01
                         && colour.lightness() <= 100.01
                         && Math.abs(colour.a()) <= 150
                         && Math.abs(colour.b()) <= 150
-                ? ""
-                : "A colour has L from 0 to 100 and a and b within 150 of zero.";
+                ? Optional.empty()
+                : Optional.of(Message.of("field.colour-range"));
     }
 }

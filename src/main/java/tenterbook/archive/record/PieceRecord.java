@@ -9,6 +9,7 @@ import static tenterbook.measure.Unit.CELSIUS;
 import static tenterbook.measure.Unit.CENTIMETRE;
 import static tenterbook.measure.Unit.GRAM;
 
+import java.util.Optional;
 import tenterbook.archive.field.Entered;
 import tenterbook.archive.field.Flag;
 import tenterbook.archive.field.Numeric;
@@ -24,6 +25,7 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.recipe.ClampingId;
+import tenterbook.words.Message;
 
 /** A finished piece: what it is, how it was made, its photographs, faults, tests and what happened to it. */
 public final class PieceRecord {
@@ -42,8 +44,8 @@ public final class PieceRecord {
             .field("down", Numeric.DECIMAL, ColourRegion.Corner::down)
             .required()
             .doubted(corner -> inside(corner.across()) && inside(corner.down())
-                    ? ""
-                    : "A corner lies within the picture, each part 0 to 1.")
+                    ? Optional.empty()
+                    : Optional.of(Message.of("field.corner")))
             .built(v -> new ColourRegion.Corner(v.get("across", 0.0), v.get("down", 0.0)));
 
     private static final Part<ColourRegion> REGION = Part.<ColourRegion>of("colour-region")

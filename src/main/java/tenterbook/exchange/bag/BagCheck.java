@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Message;
 
 /**
  * Finds everything that keeps a folder from being a complete and valid bag.
@@ -37,26 +38,24 @@ public final class BagCheck {
      */
     public static Checked run(Path bag, Progress progress) throws IOException {
         if (Files.isRegularFile(bag)) {
-            return notABag(
-                    bag,
-                    "is a file; expected a bag's folder. Bags inside ZIP or TAR files are not read yet: unpack it first, then give the folder.");
+            return notABag(bag, Message.of("bag.is-a-file"));
         }
         if (!Files.isDirectory(bag)) {
-            return notABag(bag, "is not there; expected a bag's folder. Check the path.");
+            return notABag(bag, Message.of("bag.not-there"));
         }
         return new BagCheck(progress).check(bag.toRealPath());
     }
 
-    private static Checked notABag(Path bag, String what) {
+    private static Checked notABag(Path bag, Message what) {
         return new Checked(List.of(new Finding(bag.toString(), what)), new TreeMap<>(), Map.of(), 0);
     }
 
     private Checked check(Path root) throws IOException {
-        progress.at(0, 0, "listing the bag");
+        progress.at(0, 0, Message.of("bag.listing"));
         BagListing listing = BagListing.of(root, findings, progress);
         Declaration declaration = Declaration.read(listing, findings);
         if (!Files.isDirectory(root.resolve("data"), java.nio.file.LinkOption.NOFOLLOW_LINKS)) {
-            findings.add("data/", "is missing; a bag keeps its payload there.");
+            findings.add("data/", Message.of("bag.no-payload"));
         }
         fetch(listing, declaration);
         Map<String, List<String>> info = BagInfo.read(listing, declaration, findings);
@@ -80,10 +79,14 @@ public final class BagCheck {
                 TagText.lines(text).stream().filter(line -> !line.isBlank()).toList();
         findings.add(
                 "fetch.txt",
-                "asks for %d file(s) to be fetched: %s%s. Nothing is ever fetched; complete the bag with another tool first.",
-                lines.size(),
-                lines.stream().limit(10).map(BagPath::shown).collect(Collectors.joining("; ")),
-                lines.size() > 10 ? "; and more" : "");
+                Message.of(
+                        "bag.fetch",
+                        "count",
+                        lines.size(),
+                        "files",
+                        lines.stream().limit(10).map(BagPath::shown).collect(Collectors.joining("; ")),
+                        "more",
+                        lines.size() > 10));
     }
 
     private List<ManifestFile> manifests(BagListing listing, Declaration declaration) {
@@ -96,8 +99,7 @@ public final class BagCheck {
             }
         }
         if (manifests.stream().allMatch(ManifestFile::ofTags)) {
-            findings.add(
-                    "the bag", "has no payload manifest that can be used; expected manifest-sha512.txt or the like.");
+            findings.add(Message.of("bag.the-bag"), Message.of("bag.no-manifest"));
         }
         return manifests;
     }
@@ -114,12 +116,9 @@ public final class BagCheck {
                 continue;
             }
             if (without.size() == ofPayload.size()) {
-                findings.add(name, "is in no manifest. It was added after the bag was made: take it out.");
+                findings.add(name, Message.of("bag.in-no-manifest"));
             } else if (declaration.since1()) {
-                findings.add(
-                        name,
-                        "is not in %s; since 1.0 every manifest lists every payload file.",
-                        String.join(", ", without));
+                findings.add(name, Message.of("bag.not-in-every-manifest", "manifests", String.join(", ", without)));
             }
         }
     }
@@ -135,10 +134,10 @@ public final class BagCheck {
             for (ManifestFile other : manifests) {
                 boolean listed = manifest.sums().containsKey(other.name());
                 if (!other.ofTags() && !listed) {
-                    findings.add(manifest.name(), "does not list %s, as a tag manifest must.", other.name());
+                    findings.add(manifest.name(), Message.of("bag.tag-manifest-lacks", "manifest", other.name()));
                 }
                 if (other.ofTags() && listed) {
-                    findings.add(manifest.name(), "lists %s; a tag manifest lists no tag manifest.", other.name());
+                    findings.add(manifest.name(), Message.of("bag.tag-manifest-lists", "manifest", other.name()));
                 }
             }
         }
@@ -157,7 +156,7 @@ public final class BagCheck {
                     .toList();
             Set<String> algorithms =
                     of.stream().map(ManifestFile::algorithm).collect(Collectors.toCollection(LinkedHashSet::new));
-            pace.begin("checking " + BagPath.shown(name));
+            pace.begin(Message.of("bag.checking", "file", BagPath.shown(name)));
             try {
                 Sums found = Sums.of(listing.files().get(name).path(), algorithms, pace);
                 for (ManifestFile manifest : of) {
@@ -166,14 +165,18 @@ public final class BagCheck {
                     if (!expected.equals(got)) {
                         findings.add(
                                 name,
-                                "is not what it was when the bag was made: %s expects %s, found %s. Copy it again from where the bag came.",
-                                manifest.name(),
-                                BagPath.shown(expected),
-                                got);
+                                Message.of(
+                                        "bag.sum-differs",
+                                        "manifest",
+                                        manifest.name(),
+                                        "expected",
+                                        BagPath.shown(expected),
+                                        "found",
+                                        got));
                     }
                 }
             } catch (IOException e) {
-                findings.add(name, "cannot be read to its end: %s.", e);
+                findings.add(name, Message.of("bag.not-to-end", "why", e.toString()));
             }
         }
     }

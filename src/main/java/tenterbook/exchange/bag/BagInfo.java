@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import tenterbook.words.Message;
 
 /** What {@code bag-info.txt} says (RFC 8493, 2.2.2). */
 final class BagInfo {
@@ -37,7 +38,7 @@ final class BagInfo {
                 values = info.computeIfAbsent(label, missing -> new ArrayList<>());
                 values.add(line.substring(colon + 1).strip());
             } else {
-                findings.add(NAME, "has the line “%s”; expected a label, a colon and a value.", BagPath.shown(line));
+                findings.add(NAME, Message.of("bag.no-label", "line", BagPath.shown(line)));
             }
         }
         return info;
@@ -47,23 +48,16 @@ final class BagInfo {
     static void oxum(Map<String, List<String>> info, BagListing listing, Findings findings) {
         List<String> stated = info.getOrDefault("payload-oxum", List.of());
         if (stated.size() > 1) {
-            findings.add(NAME, "gives Payload-Oxum %d times; expected once.", stated.size());
+            findings.add(NAME, Message.of("bag.oxum-several", "count", stated.size()));
         }
         for (String oxum : stated) {
             Matcher form = OXUM.matcher(oxum);
             String found = listing.payloadBytes() + "." + listing.payload().size();
             if (!form.matches()) {
-                findings.add(
-                        NAME,
-                        "gives Payload-Oxum as “%s”; expected bytes, a full stop and the number of files.",
-                        BagPath.shown(oxum));
+                findings.add(NAME, Message.of("bag.oxum-form", "found", BagPath.shown(oxum)));
             } else if (Long.parseLong(form.group(1)) != listing.payloadBytes()
                     || Long.parseLong(form.group(2)) != listing.payload().size()) {
-                findings.add(
-                        NAME,
-                        "gives Payload-Oxum %s; found %s (bytes.files). Files were lost, added or cut short on the way.",
-                        oxum,
-                        found);
+                findings.add(NAME, Message.of("bag.oxum-differs", "stated", oxum, "found", found));
             }
         }
     }

@@ -13,6 +13,7 @@ import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Message;
 
 /**
  * Every ordinary file in a bag by its path with “/”. Links are never followed.
@@ -34,18 +35,16 @@ record BagListing(NavigableMap<String, Entry> files) {
                         progress.orStop();
                         String name = name(root, file);
                         if (attributes.isSymbolicLink()) {
-                            findings.add(
-                                    name,
-                                    "is a link; expected an ordinary file. A link can lead out of the bag: put the file itself there and make the bag again.");
+                            findings.add(name, Message.of("bag.link"));
                         } else if (attributes.isDirectory()) {
-                            findings.add(name, "lies more than %d folders deep.", DEEPEST - 1);
+                            findings.add(name, Message.of("bag.too-deep", "most", DEEPEST - 1));
                         } else if (!attributes.isRegularFile()) {
-                            findings.add(name, "is no ordinary file but a device, pipe or the like. Take it out.");
+                            findings.add(name, Message.of("bag.no-ordinary-file"));
                         } else {
                             files.put(name, new Entry(file, attributes.size()));
                         }
                         if (files.size() > MOST_FILES) {
-                            findings.add("the bag", "has more than %,d files; the rest was not looked at.", MOST_FILES);
+                            findings.add(Message.of("bag.the-bag"), Message.of("bag.too-many", "most", MOST_FILES));
                             return FileVisitResult.TERMINATE;
                         }
                         return FileVisitResult.CONTINUE;
@@ -53,7 +52,7 @@ record BagListing(NavigableMap<String, Entry> files) {
 
                     @Override
                     public FileVisitResult visitFileFailed(Path file, IOException e) {
-                        findings.add(name(root, file), "cannot be read: %s.", e);
+                        findings.add(name(root, file), Message.of("bag.not-read", "why", e.toString()));
                         return FileVisitResult.CONTINUE;
                     }
                 });
@@ -72,14 +71,10 @@ record BagListing(NavigableMap<String, Entry> files) {
     private void names(Findings findings) {
         Map<String, String> seen = new HashMap<>();
         for (String name : files.keySet()) {
-            BagPath.danger(name)
-                    .ifPresent(why -> findings.add(name, "has a name that cannot be restored: %s. Rename it.", why));
+            BagPath.danger(name).ifPresent(why -> findings.add(name, Message.of("bag.name", "why", why)));
             String other = seen.putIfAbsent(BagPath.sameOnSomeDisks(name), name);
             if (other != null) {
-                findings.add(
-                        name,
-                        "differs from %s only in case or in how its accents are written; on some disks one would overwrite the other. Rename one.",
-                        BagPath.shown(other));
+                findings.add(name, Message.of("bag.same-name", "other", BagPath.shown(other)));
             }
         }
     }

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import tenterbook.words.Message;
 
 /** What a manifest may name, and how two names may turn out to be one. */
 final class BagPath {
@@ -21,38 +22,38 @@ final class BagPath {
     }
 
     /** Why no file may be looked for under this name; empty where it is a plain path inside the bag. */
-    static Optional<String> danger(String path) {
+    static Optional<Message> danger(String path) {
         if (path.isEmpty()) {
-            return Optional.of("it is empty");
+            return Optional.of(Message.of("bag.path.empty"));
         }
         if (path.startsWith("/")) {
-            return Optional.of("it is absolute");
+            return Optional.of(Message.of("bag.path.absolute"));
         }
         if (path.startsWith("~")) {
-            return Optional.of("it begins with “~”, which means somebody's home folder");
+            return Optional.of(Message.of("bag.path.home"));
         }
         if (DRIVE.matcher(path).matches()) {
-            return Optional.of("it names a drive");
+            return Optional.of(Message.of("bag.path.drive"));
         }
         if (path.indexOf('\\') >= 0) {
-            return Optional.of("it has a backslash; a bag separates with “/” only");
+            return Optional.of(Message.of("bag.path.backslash"));
         }
         if (path.chars().anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\r')) {
-            return Optional.of("it has a control character");
+            return Optional.of(Message.of("bag.path.control"));
         }
         for (String part : path.split("/", -1)) {
             if (part.equals("..")) {
-                return Optional.of("it climbs out with “..”");
+                return Optional.of(Message.of("bag.path.climbs"));
             }
             if (part.isEmpty() || part.equals(".")) {
-                return Optional.of("it has an empty or “.” step");
+                return Optional.of(Message.of("bag.path.step"));
             }
         }
         return hidden(path);
     }
 
     /** A name that would become dangerous in a program that decodes more than the standard asks for. */
-    private static Optional<String> hidden(String path) {
+    private static Optional<Message> hidden(String path) {
         String opened = ANY_ENCODED.matcher(path).replaceAll(BagPath::character);
         if (opened.equals(path)) {
             return Optional.empty();
@@ -62,9 +63,7 @@ final class BagPath {
                         != path.chars().filter(c -> c == '/').count()
                 || opened.indexOf('\\') >= 0
                 || opened.indexOf('\0') >= 0;
-        return climbs || separates
-                ? Optional.of("it hides a separator or “..” behind percent signs")
-                : Optional.empty();
+        return climbs || separates ? Optional.of(Message.of("bag.path.hidden")) : Optional.empty();
     }
 
     private static String character(MatchResult found) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import tenterbook.words.Message;
 
 /**
  * What {@code bagit.txt} says (RFC 8493, 2.1.1).
@@ -29,9 +30,7 @@ record Declaration(boolean since1, Charset charset) {
     /** Reads it; where it is wrong, says so and goes on by the usual, so that the rest can be looked at too. */
     static Declaration read(BagListing listing, Findings findings) {
         if (!listing.has(NAME)) {
-            findings.add(
-                    NAME,
-                    "is missing; expected “BagIt-Version: 1.0” and “Tag-File-Character-Encoding: UTF-8” in it. Is this the bag's own folder, and was all of it copied?");
+            findings.add(NAME, Message.of("bag.declaration-missing"));
             return USUAL;
         }
         Optional<String> text = TagText.read(listing, NAME, StandardCharsets.UTF_8, findings);
@@ -41,12 +40,12 @@ record Declaration(boolean since1, Charset charset) {
     private static Declaration read(String text, Findings findings) {
         String content = text;
         if (content.startsWith("\uFEFF")) {
-            findings.add(NAME, "begins with a byte order mark; RFC 8493 forbids one. An editor may have added it.");
+            findings.add(NAME, Message.of("bag.byte-order-mark"));
             content = content.substring(1);
         }
         List<String> lines = TagText.lines(content);
         if (lines.size() != 2) {
-            findings.add(NAME, "has %d lines; expected exactly two.", lines.size());
+            findings.add(NAME, Message.of("bag.two-lines", "found", lines.size()));
         }
         String version = lines.isEmpty() ? "" : lines.get(0);
         Matcher now = VERSION.matcher(version);
@@ -54,7 +53,7 @@ record Declaration(boolean since1, Charset charset) {
         boolean old = !now.matches() && before.matches();
         String number = now.matches() ? now.group(1) : old ? before.group(1) : "";
         if (!VERSIONS.contains(number)) {
-            findings.add(NAME, "has the first line “%s”; expected “BagIt-Version: 1.0”.", BagPath.shown(version));
+            findings.add(NAME, Message.of("bag.version", "found", BagPath.shown(version)));
         }
         String encoding = lines.size() < 2 ? "" : lines.get(1);
         Matcher named = (number.startsWith("0.") ? OLD_ENCODING : ENCODING).matcher(encoding);
@@ -62,10 +61,7 @@ record Declaration(boolean since1, Charset charset) {
         if (named.matches()) {
             charset = charset(named.group(1), findings);
         } else {
-            findings.add(
-                    NAME,
-                    "has the second line “%s”; expected “Tag-File-Character-Encoding: UTF-8”.",
-                    BagPath.shown(encoding));
+            findings.add(NAME, Message.of("bag.encoding", "found", BagPath.shown(encoding)));
         }
         return new Declaration(!number.startsWith("0."), charset);
     }
@@ -74,7 +70,7 @@ record Declaration(boolean since1, Charset charset) {
         try {
             return Charset.forName(name);
         } catch (IllegalCharsetNameException | UnsupportedCharsetException e) {
-            findings.add(NAME, "states the encoding “%s”, which is not known here.", BagPath.shown(name));
+            findings.add(NAME, Message.of("bag.encoding-unknown", "found", BagPath.shown(name)));
             return StandardCharsets.UTF_8;
         }
     }

@@ -3,6 +3,9 @@ package tenterbook.exchange.bag;
 import java.util.ArrayList;
 import java.util.List;
 import tenterbook.ledger.Finding;
+import tenterbook.words.Joined;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /** What was found wrong, up to a number that a person could still read; beyond it only counted. */
 final class Findings {
@@ -10,9 +13,13 @@ final class Findings {
     private final List<Finding> found = new ArrayList<>();
     private int more;
 
-    void add(String where, String what, Object... values) {
+    void add(String file, Message what) {
+        add(Joined.with("", BagPath.shown(file)), what);
+    }
+
+    void add(Written where, Message what) {
         if (found.size() < MOST) {
-            found.add(new Finding(BagPath.shown(where), what.formatted(values)));
+            found.add(new Finding(where, what));
         } else {
             more++;
         }
@@ -21,7 +28,7 @@ final class Findings {
     List<Finding> all() {
         List<Finding> all = new ArrayList<>(found);
         if (more > 0) {
-            all.add(new Finding("the bag", "%d more findings of the same kinds are not listed.".formatted(more)));
+            all.add(new Finding(Message.of("bag.the-bag"), Message.of("bag.more-findings", "count", more)));
         }
         return List.copyOf(all);
     }

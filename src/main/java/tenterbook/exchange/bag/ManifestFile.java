@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import tenterbook.words.Message;
 
 /**
  * One manifest, payload or tag, matched with the files that are there (RFC 8493, 2.1.3 and 2.2.1).
@@ -37,9 +38,13 @@ record ManifestFile(String name, String algorithm, Map<String, String> sums) {
         if (!Sums.KNOWN.containsKey(algorithm)) {
             findings.add(
                     name,
-                    "uses the checksum “%s”, which is not known here; expected one of %s.",
-                    BagPath.shown(parts.group(2)),
-                    String.join(", ", Sums.KNOWN.keySet().stream().sorted().toList()));
+                    Message.of(
+                            "bag.checksum-unknown",
+                            "found",
+                            BagPath.shown(parts.group(2)),
+                            "known",
+                            String.join(
+                                    ", ", Sums.KNOWN.keySet().stream().sorted().toList())));
             return Optional.empty();
         }
         Map<String, String> sums = new TreeMap<>();
@@ -54,25 +59,19 @@ record ManifestFile(String name, String algorithm, Map<String, String> sums) {
             }
             Matcher entry = LINE.matcher(line);
             if (!entry.matches()) {
-                findings.add(name, "line %d is “%s”; expected a checksum and a path.", number, BagPath.shown(line));
+                findings.add(name, Message.of("bag.line", "line", number, "found", BagPath.shown(line)));
                 continue;
             }
             String raw = entry.group(2);
             String path = BagPath.decoded(raw, declaration.since1());
-            Optional<String> danger = BagPath.danger(raw).or(() -> BagPath.danger(path));
+            Optional<Message> danger = BagPath.danger(raw).or(() -> BagPath.danger(path));
             if (danger.isPresent()) {
                 findings.add(
                         name,
-                        "line %d names “%s”, which may lead out of the bag: %s. Nothing was looked for there.",
-                        number,
-                        BagPath.shown(raw),
-                        danger.get());
+                        Message.of(
+                                "bag.line-leads-out", "line", number, "path", BagPath.shown(raw), "why", danger.get()));
             } else if (!tags && !path.startsWith("data/")) {
-                findings.add(
-                        name,
-                        "line %d names “%s”, which is not under data/ as a payload file must be.",
-                        number,
-                        BagPath.shown(raw));
+                findings.add(name, Message.of("bag.line-not-in-data", "line", number, "path", BagPath.shown(raw)));
             } else {
                 place(name, number, raw, path, entry.group(1), listing, composed, sums, findings);
             }
@@ -93,13 +92,9 @@ record ManifestFile(String name, String algorithm, Map<String, String> sums) {
         // Some writers leave the percent sign as it is, so the raw name counts where the decoded one is not there.
         String file = listing.has(path) ? path : listing.has(raw) ? raw : composed.get(BagPath.composed(path));
         if (file == null) {
-            findings.add(
-                    name,
-                    "line %d lists %s, but there is no such file. Copy the bag again from where it came.",
-                    number,
-                    BagPath.shown(path));
+            findings.add(name, Message.of("bag.line-no-file", "line", number, "path", BagPath.shown(path)));
         } else if (sums.putIfAbsent(file, sum.toLowerCase(Locale.ROOT)) != null) {
-            findings.add(name, "line %d lists %s a second time; expected once.", number, BagPath.shown(file));
+            findings.add(name, Message.of("bag.line-twice", "line", number, "path", BagPath.shown(file)));
         }
     }
 }

@@ -1,13 +1,15 @@
 package tenterbook.exchange.bag;
 
 import tenterbook.ledger.Progress;
+import tenterbook.words.Joined;
+import tenterbook.words.Written;
 
 /** Counts bytes through a long reading or copying, tells a {@link Progress}, and stops when asked. */
 public final class Pace {
     private final Progress progress;
     private final long total;
     private long done;
-    private String what = "";
+    private Written what = Joined.NOTHING;
 
     /** @param total bytes expected, 0 where not known */
     public Pace(Progress progress, long total) {
@@ -16,7 +18,7 @@ public final class Pace {
     }
 
     /** @throws Progress.Cancelled if asked to stop */
-    public void begin(String doing) {
+    public void begin(Written doing) {
         what = doing;
         passed(0);
     }

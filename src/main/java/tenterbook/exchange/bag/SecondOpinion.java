@@ -6,6 +6,7 @@ import gov.loc.repository.bagit.verify.BagVerifier;
 import java.nio.file.Path;
 import java.util.Optional;
 import tenterbook.ledger.Finding;
+import tenterbook.words.Message;
 
 /**
  * What the BagIt library of the format's own authors says about a bag's completeness. It is asked after {@link BagCheck}
@@ -27,9 +28,7 @@ public final class SecondOpinion {
             throw e;
         } catch (Exception e) {
             return Optional.of(new Finding(
-                    bag.toString(),
-                    "the BagIt library does not agree that this is a complete bag: %s. Expected both checks to agree."
-                            .formatted(e.getMessage())));
+                    bag.toString(), Message.of("bag.second-opinion", "why", String.valueOf(e.getMessage()))));
         }
     }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import tenterbook.words.Message;
 
 /** Reads a tag file whole, with a bound on its size and no forgiveness about its encoding. */
 final class TagText {
@@ -23,8 +24,7 @@ final class TagText {
         try {
             long size = Files.size(file);
             if (size > LIMIT_BYTES) {
-                findings.add(
-                        name, "is %,d bytes long; expected at most %,d. It was not read further.", size, LIMIT_BYTES);
+                findings.add(name, Message.of("bag.too-long", "found", size, "most", LIMIT_BYTES));
                 return Optional.empty();
             }
             return Optional.of(charset.newDecoder()
@@ -33,9 +33,9 @@ final class TagText {
                     .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
                     .toString());
         } catch (CharacterCodingException e) {
-            findings.add(name, "is not text in %s, the encoding that bagit.txt states.", charset.name());
+            findings.add(name, Message.of("bag.not-in-encoding", "encoding", charset.name()));
         } catch (IOException e) {
-            findings.add(name, "cannot be read: %s.", e);
+            findings.add(name, Message.of("bag.not-read", "why", e.toString()));
         }
         return Optional.empty();
     }

@@ -1,14 +1,21 @@
 package tenterbook.piece.condition;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.Unit;
+import tenterbook.words.Joined;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /**
  * What changed between two examinations of one piece, thing by thing. Things are the same that have the same number. What the
@@ -24,8 +31,7 @@ public record Comparison(Examination before, Examination after, List<Change> cha
     /** @throws IllegalArgumentException if they are of two pieces */
     public static Comparison of(Examination before, Examination after) {
         if (!before.piece().equals(after.piece())) {
-            throw new IllegalArgumentException("Two examinations of one piece can be compared; these are of %s and %s."
-                    .formatted(before.piece(), after.piece()));
+            throw Refusal.of("condition.two-pieces", "before", before.piece(), "after", after.piece());
         }
         Map<Integer, Observation> earlier = byNumber(before);
         Map<Integer, Observation> later = byNumber(after);
@@ -37,7 +43,9 @@ public record Comparison(Examination before, Examination after, List<Change> cha
             }
         });
         later.forEach((number, is) -> changes.computeIfAbsent(
-                number, n -> new Change(n, Change.Kind.NEW, null, is, List.of(), doubtOfNew(is))));
+                number,
+                n -> new Change(
+                        n, Change.Kind.NEW, null, is, List.of(), doubtOfNew(is).orElse(null))));
         return new Comparison(before, after, List.copyOf(changes.values()));
     }
 
@@ -47,7 +55,7 @@ public record Comparison(Examination before, Examination after, List<Change> cha
 
     private static Change change(Observation was, @Nullable Observation is) {
         if (is == null) {
-            return new Change(was.number(), Change.Kind.NOT_CHECKED, was, null, List.of(), "");
+            return new Change(was.number(), Change.Kind.NOT_CHECKED, was, null, List.of(), null);
         }
         Standing standing = is.standing() == null ? Standing.NOT_CHECKED : is.standing();
         Change.Kind kind = switch (standing) {
@@ -57,53 +65,58 @@ public record Comparison(Examination before, Examination after, List<Change> cha
             case GONE -> Change.Kind.GONE;
             case NOT_CHECKED -> Change.Kind.NOT_CHECKED;
         };
-        List<String> differs = kind == Change.Kind.GONE ? List.of() : differs(was, is);
-        return new Change(was.number(), kind, was, is, differs, doubt(kind, was, is));
+        List<Written> differs = kind == Change.Kind.GONE ? List.of() : differs(was, is);
+        return new Change(
+                was.number(), kind, was, is, differs, doubt(kind, was, is).orElse(null));
     }
 
-    private static String doubtOfNew(Observation is) {
+    private static Optional<Written> doubtOfNew(Observation is) {
         boolean spokenOfBefore = is.standing() != null && is.standing() != Standing.NOT_CHECKED;
         return spokenOfBefore
-                ? "Said to be ‘%s’, yet the earlier examination does not have it.".formatted(is.standing())
-                : "";
+                ? Optional.of(Message.of("condition.doubt-new", "standing", is.standing()))
+                : Optional.empty();
     }
 
-    private static List<String> differs(Observation was, Observation is) {
-        List<String> words = new ArrayList<>();
-        add(words, "now called", was.what(), is.what());
+    private static List<Written> differs(Observation was, Observation is) {
+        List<Written> words = new ArrayList<>();
+        add(words, "what", was.what(), is.what());
         add(words, "zone", was.zone(), is.zone());
         add(words, "place", was.place(), is.place());
         add(words, "extent", text(was.extent()), text(is.extent()));
         add(words, "across", text(was.across()), text(is.across()));
-        add(words, "severity", word(was.severity()), word(is.severity()));
-        add(words, "stability", word(was.stability()), word(is.stability()));
+        add(words, "severity", was.severity(), is.severity());
+        add(words, "stability", was.stability(), is.stability());
         add(words, "note", was.note(), is.note());
         return words;
     }
 
-    private static String word(@Nullable Enum<?> choice) {
-        return choice == null ? "not said" : choice.toString();
-    }
-
-    private static void add(List<String> words, String field, String was, String is) {
-        if (!was.equals(is)) {
-            words.add("%s %s, was %s".formatted(field, is.isEmpty() ? "empty" : is, was.isEmpty() ? "empty" : was));
+    private static void add(List<Written> words, String field, @Nullable Object was, @Nullable Object is) {
+        if (!Objects.toString(was, "").equals(Objects.toString(is, ""))) {
+            words.add(Message.of("condition.differs." + field, "is", orEmpty(is), "was", orEmpty(was)));
         }
     }
 
-    private static String text(Quantity quantity) {
-        return quantity.recorded() ? quantity.toString() : "";
+    private static Object orEmpty(@Nullable Object text) {
+        if (text == null) {
+            return Message.of("measure.not-recorded");
+        }
+        return text.toString().isEmpty() ? Message.of("condition.empty") : text;
+    }
+
+    private static Object text(Quantity quantity) {
+        return quantity.recorded() ? quantity : "";
     }
 
     /** Only where the two lengths cannot mean the same: ranges that touch leave no doubt. */
-    private static String doubt(Change.Kind kind, Observation was, Observation is) {
+    private static Optional<Written> doubt(Change.Kind kind, Observation was, Observation is) {
         int grown = grown(was.extent(), is.extent());
         boolean against = kind == Change.Kind.UNCHANGED && grown != 0
                 || kind == Change.Kind.WORSE && grown < 0
                 || kind == Change.Kind.BETTER && grown > 0;
         return against
-                ? "Said to be ‘%s’, yet its extent went from %s to %s.".formatted(kind, was.extent(), is.extent())
-                : "";
+                ? Optional.of(Message.of(
+                        "condition.doubt-extent", "kind", kind, "before", was.extent(), "after", is.extent()))
+                : Optional.empty();
     }
 
     /** 1 where the second is surely larger, −1 where surely smaller, 0 where neither can be said. */
@@ -124,11 +137,15 @@ public record Comparison(Examination before, Examination after, List<Change> cha
     }
 
     /** As in '2 new, 1 worse, 3 still there'; 'nothing was seen in either' where there is none. */
-    public String inWords() {
-        String counts = java.util.Arrays.stream(Change.Kind.values())
-                .filter(kind -> !of(kind).isEmpty())
-                .map(kind -> of(kind).size() + " " + kind)
-                .collect(Collectors.joining(", "));
-        return counts.isEmpty() ? "nothing was seen in either" : counts;
+    public Written inWords() {
+        if (changes.isEmpty()) {
+            return Message.of("condition.nothing-in-either");
+        }
+        return new Joined(
+                ", ",
+                Arrays.stream(Change.Kind.values())
+                        .filter(kind -> !of(kind).isEmpty())
+                        .map(kind -> Message.of("condition.counted", "count", of(kind).size(), "kind", kind))
+                        .toList());
     }
 }

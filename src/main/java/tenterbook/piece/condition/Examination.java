@@ -11,6 +11,7 @@ import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.PieceNumber;
+import tenterbook.words.Refusal;
 
 /**
  * How a piece was found to be on one day.
@@ -66,7 +67,7 @@ public record Examination(
      */
     public Examination {
         if (id == null || piece == null) {
-            throw new IllegalArgumentException("An examination has its name and the number of its piece.");
+            throw Refusal.of("condition.unnamed");
         }
         when = when == null ? PartialDate.UNRECORDED : when;
         place = place == null ? "" : place.strip();
@@ -89,7 +90,7 @@ public record Examination(
         received = received == null ? Signatory.NOBODY : received;
         notes = notes == null ? "" : notes.strip();
         if (id.equals(earlier)) {
-            throw new IllegalArgumentException("An examination is compared with another one, not with itself.");
+            throw Refusal.of("condition.with-itself");
         }
         fit(photos, observations);
     }
@@ -98,21 +99,20 @@ public record Examination(
         Set<Digest> there = new HashSet<>();
         for (ExaminedPhoto photo : photos) {
             if (!there.add(photo.photo())) {
-                throw new IllegalArgumentException("The photograph %s stands in the examination twice."
-                        .formatted(photo.photo().brief()));
+                throw Refusal.of(
+                        "condition.photograph-twice",
+                        "photograph",
+                        photo.photo().brief());
             }
         }
         Set<Integer> numbers = new TreeSet<>();
         for (Observation observation : observations) {
             if (!numbers.add(observation.number())) {
-                throw new IllegalArgumentException(
-                        "Two observations have the number %d; each has its own.".formatted(observation.number()));
+                throw Refusal.of("condition.number-twice", "number", observation.number());
             }
             for (PhotoMark mark : observation.marks()) {
                 if (!there.contains(mark.photo())) {
-                    throw new IllegalArgumentException(
-                            "Observation %d is marked on a photograph that is not in this examination. Keep the photograph, or take the mark away."
-                                    .formatted(observation.number()));
+                    throw Refusal.of("condition.mark-without-photograph", "number", observation.number());
                 }
             }
         }

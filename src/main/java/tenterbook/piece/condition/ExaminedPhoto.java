@@ -2,6 +2,7 @@ package tenterbook.piece.condition;
 
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
+import tenterbook.words.Refusal;
 
 /**
  * A photograph that belongs to an examination.
@@ -13,7 +14,7 @@ import tenterbook.measure.Digest;
 public record ExaminedPhoto(Digest photo, @Nullable PhotoView view, String caption) {
     public ExaminedPhoto {
         if (photo == null) {
-            throw new IllegalArgumentException("A photograph is named by the digest of its file; none was named.");
+            throw Refusal.of("condition.photograph-missing");
         }
         caption = caption == null ? "" : caption.strip();
     }

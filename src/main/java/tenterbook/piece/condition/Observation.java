@@ -1,10 +1,11 @@
 package tenterbook.piece.condition;
 
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Quantity;
+import tenterbook.words.Joined;
+import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /**
  * One thing seen on a piece.
@@ -37,13 +38,11 @@ public record Observation(
     /** @throws IllegalArgumentException if it has no number from 1 to 999 or does not say what was seen */
     public Observation {
         if (number < 1 || number > MOST) {
-            throw new IllegalArgumentException(
-                    "An observation is numbered from 1 to %d; found %d.".formatted(MOST, number));
+            throw Refusal.of("condition.number", "most", MOST, "found", number);
         }
         what = what == null ? "" : what.strip();
         if (what.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "Observation %d does not say what was seen, as in ‘stain’.".formatted(number));
+            throw Refusal.of("condition.nothing-seen", "number", number);
         }
         zone = zone == null ? "" : zone.strip();
         place = place == null ? "" : place.strip();
@@ -65,14 +64,9 @@ public record Observation(
     }
 
     /** Where, how large, how bad and whether it will grow, as in 'front; 12 mm; moderate, may get worse'. */
-    public String inWords() {
-        String judged = Stream.of(
-                        severity == null ? "" : severity.toString(), stability == null ? "" : stability.toString())
-                .filter(word -> !word.isEmpty())
-                .collect(Collectors.joining(", "));
-        return Stream.of(where(), size(), judged)
-                .filter(word -> !word.isEmpty())
-                .collect(Collectors.joining("; "));
+    public Written inWords() {
+        Written judged = Joined.with(", ", severity == null ? "" : severity, stability == null ? "" : stability);
+        return Joined.with("; ", where(), size(), judged);
     }
 
     public boolean gone() {

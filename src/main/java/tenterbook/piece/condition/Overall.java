@@ -1,7 +1,10 @@
 package tenterbook.piece.condition;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** The state of the whole piece, in four plain steps; common practice, no step of a standard. */
-public enum Overall {
+public enum Overall implements Worded {
     GOOD("good"),
     FAIR("fair"),
     POOR("poor"),
@@ -11,6 +14,11 @@ public enum Overall {
 
     Overall(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("condition.overall." + word.replace(' ', '-'));
     }
 
     @Override

@@ -5,6 +5,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /**
  * A point or a rectangle on a photograph, as fractions of the upright picture's width and height, each 0 to 1 from the upper
@@ -27,22 +31,43 @@ public record PhotoMark(
     /** @throws IllegalArgumentException if a part lies outside the picture, or one corner is given by half */
     public PhotoMark {
         if (photo == null) {
-            throw new IllegalArgumentException("A mark stands on a photograph; none was named.");
+            throw Refusal.of("condition.mark-without-file");
         }
         if ((right == null) != (bottom == null)) {
-            throw new IllegalArgumentException(
-                    "A marked area has both its right and its bottom side; only one was given.");
+            throw Refusal.of("condition.area-half");
         }
         boolean within = inside(left) && inside(top) && (right == null || inside(right) && inside(bottom));
         if (!within) {
-            throw new IllegalArgumentException("A mark lies within the picture, each part 0 to 1; found %s, %s%s."
-                    .formatted(left, top, right == null ? "" : " to " + right + ", " + bottom));
+            throw new Refusal(
+                    right == null
+                            ? Message.of("condition.point-outside", "left", part(left), "top", part(top))
+                            : Message.of(
+                                    "condition.area-outside",
+                                    "left",
+                                    part(left),
+                                    "top",
+                                    part(top),
+                                    "right",
+                                    part(right),
+                                    "bottom",
+                                    part(bottom)));
         }
         if (right != null && (right < left || bottom < top)) {
-            throw new IllegalArgumentException(
-                    "A marked area runs from its upper left to its lower right corner; found %s, %s to %s, %s."
-                            .formatted(left, top, right, bottom));
+            throw Refusal.of(
+                    "condition.area-backwards",
+                    "left",
+                    part(left),
+                    "top",
+                    part(top),
+                    "right",
+                    part(right),
+                    "bottom",
+                    part(bottom));
         }
+    }
+
+    private static Written part(double fraction) {
+        return NumberWords.plain(fraction);
     }
 
     private static boolean inside(double part) {
@@ -89,9 +114,7 @@ public record PhotoMark(
 
     private static IllegalArgumentException refusal(String entered) {
         String brief = entered.length() > LONGEST ? entered.substring(0, LONGEST) + "…" : entered;
-        return new IllegalArgumentException(
-                "“%s” was not understood as a place on a photograph. Expected percent across and down from the upper left, each 0 to 100, as in ‘42,31’ for a point or ‘40,30 55,44’ for an area."
-                        .formatted(brief));
+        return Refusal.of("condition.mark-unreadable", "entered", brief);
     }
 
     public boolean area() {
@@ -104,15 +127,16 @@ public record PhotoMark(
     }
 
     /** For people, as in '42 % across, 31 % down'. */
-    public String inWords() {
+    public Written inWords() {
         return area()
-                ? "%d to %d %% across, %d to %d %% down"
-                        .formatted(rounded(left), rounded(right), rounded(top), rounded(bottom))
-                : "%d %% across, %d %% down".formatted(rounded(left), rounded(top));
-    }
-
-    private static long rounded(double fraction) {
-        return Math.round(100 * fraction);
+                ? Message.of(
+                        "condition.area",
+                        "across",
+                        NumberWords.percents(left, right, 0),
+                        "down",
+                        NumberWords.percents(top, bottom, 0))
+                : Message.of(
+                        "condition.point", "across", NumberWords.percent(left, 0), "down", NumberWords.percent(top, 0));
     }
 
     private static String written(double fraction) {

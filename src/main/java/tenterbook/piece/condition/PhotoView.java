@@ -1,7 +1,10 @@
 package tenterbook.piece.condition;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** How a photograph of an examination was taken. */
-public enum PhotoView {
+public enum PhotoView implements Worded {
     FRONT("front"),
     BACK("back"),
     RAKING_LIGHT("raking light"),
@@ -16,6 +19,11 @@ public enum PhotoView {
 
     PhotoView(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("condition.view." + word.replace(' ', '-'));
     }
 
     @Override

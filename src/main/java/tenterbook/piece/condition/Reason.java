@@ -1,7 +1,10 @@
 package tenterbook.piece.condition;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** Why a piece was examined. */
-public enum Reason {
+public enum Reason implements Worded {
     BEFORE_LOAN("before a loan"),
     DEPARTURE("on departure"),
     ARRIVAL("on arrival"),
@@ -15,6 +18,11 @@ public enum Reason {
 
     Reason(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("condition.reason." + word.replace(' ', '-'));
     }
 
     @Override

@@ -1,7 +1,10 @@
 package tenterbook.piece.condition;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** How far a part of the piece was looked at. */
-public enum Seen {
+public enum Seen implements Worded {
     WHOLE("examined"),
     PART("in part"),
     NOT("not examined");
@@ -10,6 +13,11 @@ public enum Seen {
 
     Seen(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("condition.seen." + word.replace(' ', '-'));
     }
 
     @Override

@@ -1,7 +1,10 @@
 package tenterbook.piece.condition;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** How bad one thing is. */
-public enum Severity {
+public enum Severity implements Worded {
     SLIGHT("slight"),
     MODERATE("moderate"),
     SEVERE("severe");
@@ -10,6 +13,11 @@ public enum Severity {
 
     Severity(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("condition.severity." + word.replace(' ', '-'));
     }
 
     @Override

@@ -1,7 +1,10 @@
 package tenterbook.piece.condition;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** Whether one thing is likely to grow. */
-public enum Stability {
+public enum Stability implements Worded {
     STABLE("stable"),
     AT_RISK("may get worse"),
     ACTIVE("getting worse");
@@ -10,6 +13,11 @@ public enum Stability {
 
     Stability(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("condition.stability." + word.replace(' ', '-'));
     }
 
     @Override

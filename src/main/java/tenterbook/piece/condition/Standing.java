@@ -1,7 +1,10 @@
 package tenterbook.piece.condition;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** What an examiner found of a thing that an earlier examination had seen. */
-public enum Standing {
+public enum Standing implements Worded {
     STILL_THERE("still there"),
     WORSE("worse"),
     BETTER("better"),
@@ -12,6 +15,11 @@ public enum Standing {
 
     Standing(String word) {
         this.word = word;
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("condition.standing." + word.replace(' ', '-'));
     }
 
     @Override

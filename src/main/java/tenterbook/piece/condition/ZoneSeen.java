@@ -1,6 +1,7 @@
 package tenterbook.piece.condition;
 
 import org.jspecify.annotations.Nullable;
+import tenterbook.words.Refusal;
 
 /**
  * A part of the piece and how far it was looked at.
@@ -14,7 +15,7 @@ public record ZoneSeen(String zone, @Nullable Seen seen, String note) {
         zone = zone == null ? "" : zone.strip();
         note = note == null ? "" : note.strip();
         if (zone.isEmpty()) {
-            throw new IllegalArgumentException("A zone has its name, as in ‘back’; none was given.");
+            throw Refusal.of("condition.zone-unnamed");
         }
     }
 }

@@ -1,5 +1,8 @@
 package tenterbook.recipe.dip;
 
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+
 /**
  * How many dips a piece had: counted, or remembered as "6 to 8". Every whole number of a range counts as equally likely.
  *
@@ -12,8 +15,7 @@ public record DipCount(int low, int high) {
     /** @throws IllegalArgumentException if out of range or in the wrong order */
     public DipCount {
         if (low < 0 || high < low || high > MOST) {
-            throw new IllegalArgumentException(
-                    "A number of dips is 0 to %d, the fewest first; found: %d to %d".formatted(MOST, low, high));
+            throw Refusal.of("recipe.dip-count", "most", MOST, "low", low, "high", high);
         }
     }
 
@@ -32,6 +34,8 @@ public record DipCount(int low, int high) {
 
     /** {@code 6} or {@code 6 to 8}. */
     public String text() {
-        return low == high ? String.valueOf(low) : low + " to " + high;
+        return low == high
+                ? String.valueOf(low)
+                : Message.of("recipe.dip-range", "low", low, "high", high).inEnglish();
     }
 }

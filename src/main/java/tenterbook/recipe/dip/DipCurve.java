@@ -1,5 +1,8 @@
 package tenterbook.recipe.dip;
 
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Refusal;
+
 /**
  * Depth of shade after n dips: K/S(n) = c + A (1 − e^(−b n)). Each dip adds the same share of what the cloth can still
  * take up, so the shade levels off. The form is a description that fits dyeing to exhaustion (first-order uptake,
@@ -13,9 +16,14 @@ public record DipCurve(double base, double rise, double rate) {
     /** @throws IllegalArgumentException if a number is out of its range, NaN or infinite */
     public DipCurve {
         if (!(base >= 0 && rise > 0 && rate > 0) || !Double.isFinite(base + rise + rate)) {
-            throw new IllegalArgumentException(
-                    "A dip curve has c of 0 or more and A and b above 0, all finite; found: c %s, A %s, b %s"
-                            .formatted(base, rise, rate));
+            throw Refusal.of(
+                    "recipe.dip-curve",
+                    "base",
+                    NumberWords.plain(base),
+                    "rise",
+                    NumberWords.plain(rise),
+                    "rate",
+                    NumberWords.plain(rate));
         }
     }
 

@@ -1,11 +1,14 @@
 package tenterbook.recipe.dip;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.hipparchus.stat.regression.SimpleRegression;
 import tenterbook.colour.Finding;
 import tenterbook.colour.ShadeReading;
+import tenterbook.words.Listing;
+import tenterbook.words.Message;
 
 /** Finds the dip curve that a set of points carries, or says why they carry none. */
 public final class DipFit {
@@ -28,9 +31,9 @@ public final class DipFit {
      * @param points one or more for each finished piece; order does not matter
      */
     public static Finding<FittedDips> of(List<DipPoint> points) {
-        String refusal = refusal(points);
-        if (!refusal.isEmpty()) {
-            return Finding.refused(refusal);
+        Optional<Message> refusal = refusal(points);
+        if (refusal.isPresent()) {
+            return Finding.refused(refusal.get().inEnglish());
         }
         Sample sample = Sample.of(points);
         DipCurve curve = new Profile(sample).best();
@@ -40,50 +43,44 @@ public final class DipFit {
         }
         Profile profile = new Profile(sample);
         if (curve == null || curve.rate() <= profile.leastRate * 1.001) {
-            return Finding.refused("No dip curve: the shade rises in a straight line as far as " + seen(points)
-                    + " dips, so where it levels off cannot be told. Measure pieces with more dips.");
+            return Finding.refused(
+                    Message.of("recipe.curve.straight", "dips", seen(points)).inEnglish());
         }
         if (curve.rate() >= profile.mostRate * 0.999) {
-            return Finding.refused("No dip curve: the shade is already level at the fewest dips measured, so how it"
-                    + " got there cannot be told. Measure pieces with fewer dips.");
+            return Finding.refused(Message.of("recipe.curve.level").inEnglish());
         }
         return Finding.found(FittedDips.alone(sample, curve));
     }
 
     /** Why no curve may be sought in these points; empty where one may. */
-    static String refusal(List<DipPoint> points) {
-        String mixed = mixed(points);
-        if (!mixed.isEmpty()) {
+    static Optional<Message> refusal(List<DipPoint> points) {
+        Optional<Message> mixed = mixed(points);
+        if (mixed.isPresent()) {
             return mixed;
         }
         TreeSet<Double> counts =
                 points.stream().map(point -> point.dips().middle()).collect(Collectors.toCollection(TreeSet::new));
         if (counts.size() < LEAST_COUNTS) {
-            return ("No dip curve: it needs pieces of %d different numbers of dips, and here are %d. Measure pieces with"
-                            + " other numbers of dips.")
-                    .formatted(LEAST_COUNTS, counts.size());
+            return Optional.of(Message.of("recipe.curve.few", "least", LEAST_COUNTS, "found", counts.size()));
         }
         SimpleRegression line = new SimpleRegression();
         points.forEach(point -> line.addData(point.dips().middle(), point.ks()));
         if (!(line.getSlope() > 0) || line.getSignificance() / 2 > RISE_BY_CHANCE) {
-            return "No dip curve: the shade does not rise with the dips beyond the scatter of the pieces. Check the"
-                    + " numbers of dips, or fit each cloth and vat by itself.";
+            return Optional.of(Message.of("recipe.curve.no-rise"));
         }
-        return "";
+        return Optional.empty();
     }
 
     /** Readings on two scales are never mixed; empty where there is one scale. */
-    static String mixed(List<DipPoint> points) {
+    static Optional<Message> mixed(List<DipPoint> points) {
         List<String> scales = points.stream()
                 .map(DipPoint::shade)
                 .map(ShadeReading::scale)
                 .distinct()
                 .toList();
         return scales.size() < 2
-                ? ""
-                : ("No dip curve: the depths come from %s, which are different scales and are never mixed. Choose one of"
-                                + " them.")
-                        .formatted(String.join(" and ", scales));
+                ? Optional.empty()
+                : Optional.of(Message.of("recipe.curve.mixed", "scales", Listing.and(scales)));
     }
 
     private static int seen(List<DipPoint> points) {

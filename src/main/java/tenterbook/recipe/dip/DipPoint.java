@@ -1,6 +1,7 @@
 package tenterbook.recipe.dip;
 
 import tenterbook.colour.ShadeReading;
+import tenterbook.words.Refusal;
 
 /**
  * What one piece has to say about the vat.
@@ -13,9 +14,16 @@ import tenterbook.colour.ShadeReading;
 public record DipPoint(DipCount dips, ShadeReading shade, String source, Group group) {
     public DipPoint {
         if (dips == null || shade == null || source == null || source.isBlank() || group == null) {
-            throw new IllegalArgumentException(
-                    "A point of a dip curve has dips, a shade, the number of its piece and a group; found: %s, %s, %s, %s"
-                            .formatted(dips, shade, source, group));
+            throw Refusal.of(
+                    "recipe.dip-point",
+                    "dips",
+                    String.valueOf(dips),
+                    "shade",
+                    String.valueOf(shade),
+                    "source",
+                    String.valueOf(source),
+                    "group",
+                    String.valueOf(group));
         }
     }
 

@@ -3,9 +3,12 @@ package tenterbook.recipe.dip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tenterbook.measure.NumberWords;
 import tenterbook.measure.Quantity;
-import tenterbook.measure.QuantityWords;
 import tenterbook.measure.Unit;
+import tenterbook.words.Joined;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * How many dips a step had, or several steps together, and where what was recorded disagrees.
@@ -22,7 +25,7 @@ import tenterbook.measure.Unit;
  * @param disagreements in sentences
  */
 public record DipTally(
-        double low, double high, boolean known, boolean about, boolean timed, List<String> disagreements) {
+        double low, double high, boolean known, boolean about, boolean timed, List<Written> disagreements) {
     /** No step with dips. */
     public static final DipTally NONE = new DipTally(0, 0, false, false, true, List.of());
 
@@ -55,21 +58,12 @@ public record DipTally(
                     true,
                     false,
                     true,
-                    differ
-                            ? List.of("%s timed, but %s said to have been made. The timed ones are counted."
-                                    .formatted(dipsAre(timed), are(number)))
-                            : List.of());
+                    differ ? List.of(differ("recipe.dips.timed-counted", timed, number)) : List.of());
         }
-        return of(
-                number,
-                differ
-                        ? List.of(
-                                "%s timed, not each with both its times, but %s said to have been made. The number said is taken."
-                                        .formatted(dipsAre(timed), are(number)))
-                        : List.of());
+        return of(number, differ ? List.of(differ("recipe.dips.typed-taken", timed, number)) : List.of());
     }
 
-    private static DipTally of(Quantity number, List<String> disagreements) {
+    private static DipTally of(Quantity number, List<Written> disagreements) {
         return new DipTally(
                 number.low() == null ? 0 : number.low(),
                 number.high() == null ? Double.POSITIVE_INFINITY : number.high(),
@@ -79,17 +73,14 @@ public record DipTally(
                 disagreements);
     }
 
-    private static String dipsAre(int dips) {
-        return dips == 1 ? "1 dip is" : dips + " dips are";
-    }
-
-    private static String are(Quantity number) {
-        return QuantityWords.entered(number) + (Double.valueOf(1).equals(number.high()) ? " is" : " are");
+    private static Written differ(String key, int timed, Quantity number) {
+        return Message.of(
+                key, "timed", timed, "typed", number, "one", Double.valueOf(1).equals(number.high()));
     }
 
     /** Both together: an end that is open or not known in one is so in the sum. */
     public DipTally plus(DipTally other) {
-        List<String> all = new ArrayList<>(disagreements);
+        List<Written> all = new ArrayList<>(disagreements);
         all.addAll(other.disagreements);
         return new DipTally(
                 low + other.low,
@@ -101,7 +92,7 @@ public record DipTally(
     }
 
     /** The same number, its disagreements each after {@code where} and a colon. */
-    public DipTally at(String where) {
+    public DipTally at(Written where) {
         if (disagreements.isEmpty()) {
             return this;
         }
@@ -111,7 +102,9 @@ public record DipTally(
                 known,
                 about,
                 timed,
-                disagreements.stream().map(text -> where + ": " + text).toList());
+                disagreements.stream()
+                        .map(text -> (Written) Message.of("recipe.dips.at", "where", where, "what", text))
+                        .toList());
     }
 
     /** As the dip curve takes it; empty where an end is open, nothing is known, or it is beyond what a curve is fitted to. */
@@ -122,20 +115,29 @@ public record DipTally(
     }
 
     /** As in '6', 'about 6–8', 'at least 3' or 'up to 8'; empty where nothing is known. */
-    public String text() {
+    public Written number() {
         if (!known) {
-            return "";
+            return Joined.NOTHING;
         }
-        String number = Double.isInfinite(high)
-                ? "at least " + QuantityWords.number(low)
+        Written number = Double.isInfinite(high)
+                ? Message.of("measure.at-least", "value", NumberWords.rounded(low))
                 : low == high
-                        ? QuantityWords.number(low)
-                        : (low == 0 ? "up to " : QuantityWords.number(low) + "–") + QuantityWords.number(high);
-        return about ? "about " + number : number;
+                        ? NumberWords.rounded(low)
+                        : low == 0
+                                ? Message.of("measure.up-to", "value", NumberWords.rounded(high))
+                                : NumberWords.range(NumberWords.rounded(low), NumberWords.rounded(high));
+        return about ? Message.of("measure.about", "value", number) : number;
+    }
+
+    public String text() {
+        return number().inEnglish();
     }
 
     /** As in '1 dip' or '6–8 dips'; empty where nothing is known. */
     public String dips() {
-        return known ? text() + (text().equals("1") ? "\u00a0dip" : "\u00a0dips") : "";
+        return known
+                ? Message.of("recipe.dips.number", "one", text().equals("1"), "number", number())
+                        .inEnglish()
+                : "";
     }
 }

@@ -1,8 +1,10 @@
 package tenterbook.recipe.dip;
 
 import java.util.List;
-import java.util.Locale;
 import tenterbook.colour.Interval;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * How many dips give a depth, or how many more; with the pieces that speak for it.
@@ -33,28 +35,38 @@ public record DipsNeeded(
     }
 
     /** One sentence for the maker. */
-    public String sentence() {
-        String dips = more ? "more dips" : "dips";
+    public Written sentence() {
         return switch (verdict) {
-            case ALREADY_DEEPER ->
-                more
-                        ? "The piece is that deep already, as far as the curve can tell."
-                        : "That is no deeper than the cloth before its first dip.";
-            case NOT_REACHABLE -> "Out of reach: the shade levels off below that depth, however many dips are given.";
+            case ALREADY_DEEPER -> Message.of(more ? "recipe.needed.piece-deeper" : "recipe.needed.cloth-deeper");
+            case NOT_REACHABLE -> Message.of("recipe.needed.out-of-reach");
             case BEYOND_SEEN ->
-                "More dips than any measured piece has had%s: try it on a sample first."
-                        .formatted(Double.isFinite(best) ? ", about " + number(best) + " " + dips : "");
-            case WITHIN -> "About %s %s%s.".formatted(number(best), dips, span());
+                Double.isFinite(best)
+                        ? Message.of("recipe.needed.beyond-seen-about", "best", number(best), "more", more)
+                        : Message.of("recipe.needed.beyond-seen");
+            case WITHIN ->
+                plausible.bounded()
+                        ? Message.of(
+                                "recipe.needed.within",
+                                "best",
+                                number(best),
+                                "more",
+                                more,
+                                "low",
+                                number(plausible.low()),
+                                "high",
+                                number(plausible.high()))
+                        : Message.of(
+                                "recipe.needed.within-open",
+                                "best",
+                                number(best),
+                                "more",
+                                more,
+                                "low",
+                                number(plausible.low()));
         };
     }
 
-    private String span() {
-        return plausible.bounded()
-                ? " (plausibly %s to %s)".formatted(number(plausible.low()), number(plausible.high()))
-                : " (plausibly %s or more; the points set no upper end)".formatted(number(plausible.low()));
-    }
-
-    private static String number(double dips) {
-        return String.format(Locale.ROOT, "%.1f", dips);
+    private static Written number(double dips) {
+        return NumberWords.decimals(dips, 1);
     }
 }

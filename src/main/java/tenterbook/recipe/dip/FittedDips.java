@@ -7,7 +7,10 @@ import org.hipparchus.distribution.continuous.TDistribution;
 import tenterbook.colour.Finding;
 import tenterbook.colour.Interval;
 import tenterbook.colour.ShadeReading;
+import tenterbook.measure.NumberWords;
 import tenterbook.recipe.dip.DipsNeeded.Verdict;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * A dip curve with the points it came from and how far it may be trusted. Immutable. All depths are K/S on
@@ -130,7 +133,7 @@ public final class FittedDips {
      * @param dips 0 or more
      */
     public DipEstimate curveAt(double dips) {
-        checked("number of dips", dips);
+        checked("recipe.curve.number-of-dips", dips);
         return new DipEstimate(curve.at(dips), plausible.range(c -> c.at(dips)));
     }
 
@@ -149,7 +152,7 @@ public final class FittedDips {
      * @throws IllegalArgumentException if negative, NaN or infinite
      */
     public DipsNeeded dipsFor(double targetKs) {
-        checked("depth K/S", targetKs);
+        checked("recipe.curve.depth", targetKs);
         double best = curve.dipsFor(targetKs);
         Verdict verdict = targetKs <= curve.base() ? Verdict.ALREADY_DEEPER : verdict(targetKs);
         return new DipsNeeded(verdict, targetKs, false, best, dipsAround(targetKs), evidence(targetKs));
@@ -161,7 +164,7 @@ public final class FittedDips {
      * @param targetKs as in {@link #dipsFor}
      */
     public DipsNeeded moreDips(DipCount now, double targetKs) {
-        checked("depth K/S", targetKs);
+        checked("recipe.curve.depth", targetKs);
         double best = Math.max(0, curve.dipsFor(targetKs) - now.middle());
         Interval all = dipsAround(targetKs);
         Interval further = new Interval(Math.max(0, all.low() - now.high()), Math.max(0, all.high() - now.low()));
@@ -176,12 +179,10 @@ public final class FittedDips {
      * @return refused where the reading is on another scale than the curve
      */
     public Finding<DipsNeeded> moreDips(ShadeReading now, double targetKs) {
-        checked("depth K/S", targetKs);
+        checked("recipe.curve.depth", targetKs);
         if (!now.sameScale(like)) {
-            return Finding.refused(
-                    ("The further dips were not worked out: the piece was read with %s, the curve with %s."
-                                    + " Read the piece as the others were read.")
-                            .formatted(now.scale(), scale()));
+            return Finding.refused(Message.of("recipe.curve.other-scale", "piece", now.scale(), "curve", scale())
+                    .inEnglish());
         }
         double best = curve.dipsBetween(now.ks(), targetKs);
         Interval further = plausible.range(c -> c.dipsBetween(now.ks(), targetKs));
@@ -230,9 +231,9 @@ public final class FittedDips {
                 .toList();
     }
 
-    private static void checked(String name, double value) {
+    private static void checked(String refusal, double value) {
         if (!(value >= 0) || Double.isInfinite(value)) {
-            throw new IllegalArgumentException("A " + name + " is 0 or more and finite; found: " + value);
+            throw Refusal.of(refusal, "found", NumberWords.plain(value));
         }
     }
 }

@@ -1,5 +1,7 @@
 package tenterbook.recipe.dip;
 
+import tenterbook.words.Refusal;
+
 /**
  * Pieces that may share a curve: one kind of cloth in one vat. Compared as written.
  *
@@ -9,7 +11,7 @@ package tenterbook.recipe.dip;
 public record Group(String cloth, String vat) {
     public Group {
         if (cloth == null || vat == null) {
-            throw new IllegalArgumentException("A group names its cloth and its vat; found: " + cloth + ", " + vat);
+            throw Refusal.of("recipe.group", "cloth", String.valueOf(cloth), "vat", String.valueOf(vat));
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import tenterbook.colour.Ciede2000;
 import tenterbook.colour.Lab;
+import tenterbook.words.Refusal;
 
 /**
  * The way of colours that a vat's pieces lie along, from undyed cloth over the lightest to the darkest and on towards black. A curve
@@ -24,7 +25,7 @@ public final class VatColours {
     /** @param pieces colours that dips of one vat gave, in any order; at least one */
     public VatColours(List<Lab> pieces) {
         if (pieces.isEmpty()) {
-            throw new IllegalArgumentException("The colours of a vat are told by at least one piece; found none");
+            throw Refusal.of("recipe.vat-colours");
         }
         byLightness = pieces.stream()
                 .sorted(Comparator.comparingDouble(Lab::lightness))

@@ -16,6 +16,7 @@ import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.Next;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.page.ConditionPages;
 
 /** The examinations of a piece over HTTP: reading them with what changed, and recording one. */
@@ -79,9 +80,9 @@ public final class ConditionApi {
         Map<String, Object> answer = new LinkedHashMap<>();
         answer.put("number", change.number());
         answer.put("became", change.kind());
-        answer.put("differs", change.differs());
-        if (!change.doubt().isEmpty()) {
-            answer.put("doubt", change.doubt());
+        answer.put("differs", change.differs().stream().map(Words::w).toList());
+        if (change.doubt() != null) {
+            answer.put("doubt", Words.w(change.doubt()));
         }
         return answer;
     }

@@ -87,7 +87,7 @@ final class OpenApi {
 
     private static void add(RecordPath<?> path, ObjectNode paths) {
         String saved = "saved-" + path.part().name();
-        String called = path.kind().called();
+        String called = path.kind().called().inEnglish();
         ObjectNode one = paths.withObjectProperty(path.one());
         if (path.listed()) {
             ObjectNode list = operation("List every " + called, path, 200, listOf(saved));

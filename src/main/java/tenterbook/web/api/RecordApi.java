@@ -103,7 +103,7 @@ final class RecordApi<T> {
     private int expected(Context ctx) {
         String tag = String.valueOf(ctx.header("If-Match")).strip();
         if (!tag.matches("\"?\\d{1,9}\"?")) {
-            throw new MissingVersion(kind.called());
+            throw new MissingVersion(kind.called().inEnglish());
         }
         return Integer.parseInt(tag.replace("\"", ""));
     }

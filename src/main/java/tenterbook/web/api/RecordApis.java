@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import tenterbook.archive.field.InputRefused;
 import tenterbook.web.Site;
+import tenterbook.words.Written;
 
 /** The records of every kind over HTTP. */
 public final class RecordApis {
@@ -25,12 +26,12 @@ public final class RecordApis {
         routes.exception(RecordApi.MissingVersion.class, (e, ctx) -> refuse(ctx, 428, e.getMessage(), Map.of()));
     }
 
-    private static void refuse(Context ctx, int status, String sentence, Map<String, String> problems) {
+    private static void refuse(Context ctx, int status, String sentence, Map<String, Written> problems) {
         Map<String, Object> answer = new LinkedHashMap<>();
         answer.put("error", sentence);
         if (!problems.isEmpty()) {
             List<Map<String, String>> list = new ArrayList<>();
-            problems.forEach((field, problem) -> list.add(Map.of("field", field, "problem", problem)));
+            problems.forEach((field, problem) -> list.add(Map.of("field", field, "problem", problem.inEnglish())));
             answer.put("problems", list);
         }
         ctx.status(status);

@@ -20,6 +20,7 @@ import tenterbook.archive.field.Written;
 import tenterbook.archive.record.FieldWords;
 import tenterbook.archive.record.StoredCodes;
 import tenterbook.ledger.Kind;
+import tenterbook.web.Words;
 
 /**
  * How records of one kind stand in a form and are read from it, as their description says: each field under its stored name, dotted
@@ -82,7 +83,7 @@ public class RecordForm<T> {
             part.keep(notShown, before, typed);
         }
         T record = faults.isEmpty() ? part.read(typed, faults, "") : null;
-        faults.all().forEach((at, sentence) -> form.problem(shown(at, rows), sentence));
+        faults.all().forEach((at, sentence) -> form.problem(shown(at, rows), Words.w(sentence)));
         return form.hasProblems() ? null : record;
     }
 

@@ -35,6 +35,7 @@ import tenterbook.web.Site;
 import tenterbook.web.form.ClampingForm;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
+import tenterbook.words.Written;
 
 /** Clampings: the list, one with its figures and layer map, its form, and a copy to start the next from. */
 public final class ClampingPages {
@@ -180,8 +181,8 @@ public final class ClampingPages {
             RecipeFigures figures,
             Map<LotId, Lot> lots,
             Map<ClothId, Cloth> cloths,
-            List<String> cautions,
-            List<String> doubts,
+            List<Written> cautions,
+            List<Written> doubts,
             LayerMap layers,
             List<PieceNumber> pieces,
             List<Difference> differs) {
@@ -204,7 +205,7 @@ public final class ClampingPages {
                 .map(cut -> cut.cloth())
                 .filter(Objects::nonNull)
                 .forEach(id -> archive.cloth(id.value()).ifPresent(cloth -> cloths.put(id, cloth)));
-        List<String> cautions = new ArrayList<>();
+        List<Written> cautions = new ArrayList<>();
         for (Step step : clamping.steps()) {
             List<Lot> used = step.charges().stream()
                     .map(charge -> lots.get(charge.lot()))

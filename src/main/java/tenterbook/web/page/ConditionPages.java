@@ -27,6 +27,7 @@ import tenterbook.piece.condition.ExaminationId;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.form.ExaminationForm;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
@@ -178,7 +179,9 @@ public final class ConditionPages {
                     new Line(
                             each,
                             person(each.examiner(), each.party()),
-                            comparison(each, all).map(Comparison::inWords).orElse("")));
+                            comparison(each, all)
+                                    .map(made -> Words.w(made.inWords()))
+                                    .orElse("")));
         }
         Html.show(
                 ctx,
@@ -243,7 +246,7 @@ public final class ConditionPages {
                                     .findFirst()
                                     .map(Plate::label)
                                     .orElse("a photograph")
-                            + ", " + mark.inWords())
+                            + ", " + Words.w(mark.inWords()))
                     .collect(java.util.stream.Collectors.joining("; "));
         }
     }

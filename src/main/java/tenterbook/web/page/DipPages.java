@@ -23,6 +23,7 @@ import tenterbook.recipe.dip.Group;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.form.Form;
 
 /** The dip curve of a cloth and vat, and the dips that a colour needs: a page and its JSON. */
@@ -293,7 +294,8 @@ public final class DipPages {
         point.put("ground", dyed.ground());
         point.put("calibrated", dyed.calibrated());
         if (!dyed.disagreements().isEmpty()) {
-            point.put("disagreements", dyed.disagreements());
+            point.put(
+                    "disagreements", dyed.disagreements().stream().map(Words::w).toList());
         }
         return point;
     }
@@ -316,7 +318,7 @@ public final class DipPages {
     private static Map<String, Object> needed(DipsNeeded needed) {
         Map<String, Object> answer = new LinkedHashMap<>();
         answer.put("verdict", needed.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-        answer.put("sentence", needed.sentence());
+        answer.put("sentence", Words.w(needed.sentence()));
         put(answer, "best", needed.best());
         put(answer, "low", needed.plausible().low());
         put(answer, "high", needed.plausible().high());

@@ -39,9 +39,11 @@ import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
 import tenterbook.web.form.RecordForm;
+import tenterbook.words.Joined;
 
 /** One piece: recording it, showing it, changing it. */
 public final class PiecePages {
@@ -273,8 +275,11 @@ public final class PiecePages {
         facts.add(new Fact(
                 "Status",
                 Fact.or(now.statusInWords()),
-                now.disagreement().isEmpty() ? now.statusFrom() : now.disagreement()));
-        facts.add(new Fact("Held by", Fact.or(of.holder().map(Party::title).orElse("")), now.holderDisagreement()));
+                now.disagreement().or(now::statusFrom).map(Words::w).orElse("")));
+        facts.add(new Fact(
+                "Held by",
+                Fact.or(of.holder().map(Party::title).orElse("")),
+                now.holderDisagreement().map(Words::w).orElse("")));
         facts.add(new Fact("Place", Fact.or(piece.place())));
         facts.add(new Fact(
                 "Price",
@@ -284,9 +289,9 @@ public final class PiecePages {
         facts.add(new Fact(
                 "Cloth",
                 Fact.or(cloth.inWords()),
-                cloth.disagreement().isEmpty() ? cloth.evidence() : cloth.disagreement()));
+                cloth.disagreement().map(Words::w).orElseGet(cloth::evidence)));
         DipTally dips = of.dips();
-        facts.add(new Fact("Dips", Fact.or(dips.text()), String.join(" ", dips.disagreements())));
+        facts.add(new Fact("Dips", Fact.or(dips.text()), Words.w(new Joined(" ", dips.disagreements()))));
         facts.add(LastExamined.fact(of.condition(), site.today()));
         return facts;
     }

@@ -40,13 +40,15 @@ class FieldWordsTest {
         assertThat(written).containsAll(keys);
         written.removeAll(keys);
         written.removeIf(key -> key.endsWith(".missing") && keys.contains(key.substring(0, key.length() - 8)));
-        assertThat(written).containsExactlyInAnyOrder("missing", "basis");
+        assertThat(written).containsExactlyInAnyOrder("missing", "basis", "row");
     }
 
     @Test
     void aDottedNameIsWrittenInWords() {
-        assertThat(FieldWords.path(ClampingRecord.CLAMPING, "steps.1.liquorRatio"))
+        assertThat(FieldWords.path(ClampingRecord.CLAMPING, "steps.1.liquorRatio")
+                        .inEnglish())
                 .isEqualTo("step 2, liquor ratio");
-        assertThat(FieldWords.path(PieceRecord.PIECE, "length.basis")).isEqualTo("length, how it is known");
+        assertThat(FieldWords.path(PieceRecord.PIECE, "length.basis").inEnglish())
+                .isEqualTo("length, how it is known");
     }
 }

@@ -38,7 +38,7 @@ class UnknownFieldsTest {
     private static Kind<ObjectNode> raw(Kind<?> kind, String id) {
         return new Kind<>(
                 kind.name(),
-                kind.called(),
+                kind.called().inEnglish(),
                 ObjectNode.class,
                 new MappedCodec<>(JSON, ObjectNode.class),
                 node -> node.get(id).textValue(),

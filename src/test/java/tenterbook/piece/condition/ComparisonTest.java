@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tenterbook.piece.PieceNumber;
+import tenterbook.words.Written;
 
 class ComparisonTest {
     private final Examination before = Reports.of(
@@ -45,9 +46,11 @@ class ComparisonTest {
         assertThat(kind(comparison, 3)).isEqualTo(Change.Kind.GONE);
         assertThat(kind(comparison, 4)).isEqualTo(Change.Kind.NOT_CHECKED);
         assertThat(kind(comparison, 6)).isEqualTo(Change.Kind.NEW);
-        assertThat(comparison.changes().get(0).differs()).containsExactly("extent 12 mm, was 8 mm");
-        assertThat(comparison.inWords()).isEqualTo("1 new, 1 worse, 1 gone, 1 still there, 1 not checked");
-        assertThat(comparison.changes()).allMatch(change -> change.doubt().isEmpty());
+        assertThat(comparison.changes().get(0).differs())
+                .extracting(Written::inEnglish)
+                .containsExactly("extent 12 mm, was 8 mm");
+        assertThat(comparison.inWords().inEnglish()).isEqualTo("1 new, 1 worse, 1 gone, 1 still there, 1 not checked");
+        assertThat(comparison.changes()).allMatch(change -> change.doubt() == null);
     }
 
     @Test
@@ -70,11 +73,11 @@ class ComparisonTest {
 
         List<Change> changes = Comparison.of(before, after).changes();
 
-        assertThat(changes.get(0).doubt())
+        assertThat(changes.get(0).doubt().inEnglish())
                 .isEqualTo("Said to be ‘still there’, yet its extent went from 8 mm to 12 mm.");
         assertThat(changes.get(0).kind()).isEqualTo(Change.Kind.UNCHANGED);
-        assertThat(changes.get(1).doubt()).contains("‘worse’", "3 cm to 1 cm");
-        assertThat(changes.get(4).doubt()).contains("the earlier examination does not have it");
+        assertThat(changes.get(1).doubt().inEnglish()).contains("‘worse’", "3 cm to 1 cm");
+        assertThat(changes.get(4).doubt().inEnglish()).contains("the earlier examination does not have it");
     }
 
     @Test
@@ -86,8 +89,7 @@ class ComparisonTest {
                 Reports.seen(1, "stain", "6 to 10 mm", Standing.STILL_THERE),
                 Reports.seen(2, "loose thread", "about 2 cm", Standing.STILL_THERE),
                 Reports.seen(3, "crease", "forgot", Standing.STILL_THERE));
-        assertThat(Comparison.of(before, roughly).changes())
-                .allMatch(change -> change.doubt().isEmpty());
+        assertThat(Comparison.of(before, roughly).changes()).allMatch(change -> change.doubt() == null);
     }
 
     @Test

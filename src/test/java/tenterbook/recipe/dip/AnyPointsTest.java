@@ -74,8 +74,9 @@ class AnyPointsTest {
             assertThat(fit.pieceAt(n).plausible().high()).isGreaterThanOrEqualTo(mean.value());
         }
         for (double target : new double[] {0, 5, 15, 60}) {
-            assertThat(fit.dipsFor(target).sentence()).endsWith(".").doesNotContain("NaN");
-            assertThat(fit.moreDips(DipCount.exactly(2), target).sentence()).doesNotContain("Infinity");
+            assertThat(fit.dipsFor(target).sentence().inEnglish()).endsWith(".").doesNotContain("NaN");
+            assertThat(fit.moreDips(DipCount.exactly(2), target).sentence().inEnglish())
+                    .doesNotContain("Infinity");
         }
     }
 }

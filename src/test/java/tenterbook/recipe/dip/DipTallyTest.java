@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
+import tenterbook.words.Written;
 
 class DipTallyTest {
     private static DipTally typed(String text) {
@@ -19,6 +20,7 @@ class DipTallyTest {
         assertThat(tally.text()).isEqualTo("6");
         assertThat(tally.counted()).contains(DipCount.exactly(6));
         assertThat(tally.disagreements())
+                .extracting(Written::inEnglish)
                 .containsExactly("6 dips are timed, but 8 are said to have been made. The timed ones are counted.");
     }
 

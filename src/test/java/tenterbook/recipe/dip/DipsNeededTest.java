@@ -22,7 +22,7 @@ class DipsNeededTest {
         assertThat(needed.plausible().holds(4.736)).isTrue();
         assertThat(needed.plausible().high() - needed.plausible().low()).isBetween(0.1, 1.0);
         assertThat(needed.evidence().get(0).dips()).isIn(DipCount.exactly(4), DipCount.exactly(6));
-        assertThat(needed.sentence()).startsWith("About 4.").contains("plausibly");
+        assertThat(needed.sentence().inEnglish()).startsWith("About 4.").contains("plausibly");
     }
 
     /** A new piece of the range's ends: the target is just inside the band of pieces, on its upper or lower edge. */
@@ -41,8 +41,8 @@ class DipsNeededTest {
         assertThat(never.verdict()).isEqualTo(Verdict.NOT_REACHABLE);
         assertThat(never.best()).isInfinite();
         assertThat(never.plausible().high()).isInfinite();
-        assertThat(never.sentence()).contains("Out of reach");
-        assertThat(FIT.dipsFor(17.7).sentence()).contains("sample first");
+        assertThat(never.sentence().inEnglish()).contains("Out of reach");
+        assertThat(FIT.dipsFor(17.7).sentence().inEnglish()).contains("sample first");
     }
 
     @Test
@@ -53,7 +53,7 @@ class DipsNeededTest {
         assertThat(vague.best()).isEqualTo(more.best());
         assertThat(vague.plausible().high()).isCloseTo(more.plausible().high() + 1, within(1e-9));
         assertThat(FIT.moreDips(DipCount.exactly(8), 12).verdict()).isEqualTo(Verdict.ALREADY_DEEPER);
-        assertThat(FIT.moreDips(DipCount.exactly(8), 12).sentence()).contains("deep already");
+        assertThat(FIT.moreDips(DipCount.exactly(8), 12).sentence().inEnglish()).contains("deep already");
     }
 
     @Test

@@ -22,6 +22,7 @@ import tenterbook.recipe.Cut;
 import tenterbook.recipe.RecipeFigures;
 import tenterbook.recipe.Step;
 import tenterbook.recipe.dip.DipTally;
+import tenterbook.words.Written;
 
 /** How a piece was made, set out so that it can be made again at the bench, with room to write what is done this time. */
 final class BenchSheet {
@@ -47,7 +48,7 @@ final class BenchSheet {
             sheet.clamping(blocks, clampings.get(i), clampings.size() > 1);
         }
         if (!clampings.isEmpty()) {
-            blocks.add(Say.note(Cautions.DEFERS));
+            blocks.add(Say.note(Cautions.DEFERS.inEnglish()));
         }
         return new DocumentText(
                 request.kind().code(),
@@ -66,7 +67,7 @@ final class BenchSheet {
         blocks.add(new Block.Heading(2, "Fold and clamp"));
         cautions(blocks, Cautions.ofClamping());
         String layers = figures.layers().refused()
-                ? clamping.fold().inWords().isEmpty() ? "" : "Number of layers not known"
+                ? "Number of layers not known"
                 : QuantityWords.value(figures.layers().value()) + "\u00a0layers";
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(Say.fact("Boards", clamping.boards().stream().map(this::board).collect(Collectors.joining("; "))));
@@ -74,7 +75,10 @@ final class BenchSheet {
         facts.add(Say.fact(
                 "Fold",
                 Say.joined(
-                        ". ", clamping.fold().inWords(), layers, clamping.fold().note())));
+                        ". ",
+                        clamping.fold().inWords().inEnglish(),
+                        layers,
+                        clamping.fold().note())));
         facts.add(Say.fact("Clamp", Say.joined(", ", clamping.pressure(), entered(clamping.clamped()))));
         facts.add(Say.fact("Water", clamping.water()));
         if (!clamping.lesson().isEmpty()) {
@@ -136,7 +140,7 @@ final class BenchSheet {
         }
         blocks.add(new Block.Facts(facts));
         if (step.dips().recorded()) {
-            step.dips().tally().disagreements().forEach(text -> blocks.add(Say.note(text)));
+            step.dips().tally().disagreements().forEach(text -> blocks.add(Say.note(text.inEnglish())));
             blocks.add(dipTable(step));
         }
         blocks.add(new Block.Blank("Done today", 1));
@@ -232,8 +236,10 @@ final class BenchSheet {
     }
 
     /** The closing words stand once, at the end. */
-    private static void cautions(List<Block> blocks, List<String> cautions) {
-        cautions.stream().filter(text -> !text.equals(Cautions.DEFERS)).forEach(text -> blocks.add(Say.caution(text)));
+    private static void cautions(List<Block> blocks, List<Written> cautions) {
+        cautions.stream()
+                .filter(text -> !text.equals(Cautions.DEFERS))
+                .forEach(text -> blocks.add(Say.caution(text.inEnglish())));
     }
 
     private static String entered(Quantity quantity) {

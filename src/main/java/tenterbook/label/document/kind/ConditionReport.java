@@ -24,6 +24,7 @@ import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.ExaminedPhoto;
 import tenterbook.piece.condition.Observation;
 import tenterbook.piece.condition.Signatory;
+import tenterbook.words.Joined;
 
 /**
  * A condition report of one examination, as it passes between maker, museum, gallery and carrier: what the piece is, who looked
@@ -264,7 +265,7 @@ public final class ConditionReport {
         Comparison comparison = Comparison.of(before.get(), examination);
         blocks.add(new Block.Heading(
                 2, "Since %s, %s".formatted(examination.earlier(), before.get().when())));
-        blocks.add(new Block.Paragraph(Say.stop(Say.capital(comparison.inWords()))));
+        blocks.add(new Block.Paragraph(Say.stop(Say.capital(comparison.inWords().inEnglish()))));
         if (!comparison.changes().isEmpty()) {
             blocks.add(new Block.Table(
                     List.of(
@@ -279,7 +280,12 @@ public final class ConditionReport {
                                             Integer.toString(change.number()),
                                             change.last().what(),
                                             change.kind().toString(),
-                                            Say.joined(". ", String.join("; ", change.differs()), change.doubt()))))
+                                            Say.joined(
+                                                    ". ",
+                                                    new Joined("; ", change.differs()).inEnglish(),
+                                                    change.doubt() == null
+                                                            ? ""
+                                                            : change.doubt().inEnglish()))))
                             .toList()));
         }
     }

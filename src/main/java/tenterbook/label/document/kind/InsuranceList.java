@@ -13,6 +13,7 @@ import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.measure.Money;
 import tenterbook.piece.Piece;
+import tenterbook.words.Written;
 
 /** Pieces with their values and where they are, for an insurer. What has no value recorded is in no sum. */
 final class InsuranceList {
@@ -64,7 +65,7 @@ final class InsuranceList {
     private static String where(Told each, DocumentSettings request) {
         Piece piece = each.piece();
         Whereabouts now = each.facts().whereabouts();
-        String disagreement = now.disagreement();
+        String disagreement = now.disagreement().map(Written::inEnglish).orElse("");
         String status = disagreement.isEmpty() ? now.statusInWords() : now.statusInWords() + " (" + disagreement + ")";
         if (!request.disclosure().names()) {
             return status.isEmpty() ? Say.NOT_RECORDED : status;
