@@ -84,9 +84,9 @@ public final class Wiring implements AutoCloseable {
         if (site.archive().ledger().count(Kinds.ISSUED_PAPER) > 0) {
             site.jobs()
                     .start(
-                            "Storing the PDF of papers issued before",
+                            Message.of("command.storing-papers").inEnglish(),
                             progress -> new Job.Outcome(
-                                    "Every paper that can be laid out has its PDF in the archive.",
+                                    Message.of("command.papers-stored").inEnglish(),
                                     PaperPdf.storeAll(site.archive(), Photographs.of(site.previews()), progress),
                                     ""));
         }

@@ -10,6 +10,7 @@ import java.nio.file.StandardOpenOption;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.HashedFiles;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
 
 /** The PDF files of issued papers: {@code papers/ab/abcd….pdf}. The folder is made when the first is stored. */
 public final class PaperFiles {
@@ -59,12 +60,11 @@ public final class PaperFiles {
             if (Digest.of(bytes).equals(pdf.digest())) {
                 return bytes;
             }
-            found = "has been changed";
+            found = "changed";
         } catch (NoSuchFileException e) {
-            found = "is missing";
+            found = "missing";
         }
         throw new ArchiveProblem(
-                "The stored PDF papers/%s/%s.pdf %s, so it is not sent. Put back the one from an older bag; the paper's words stand on its page."
-                        .formatted(name.substring(0, 2), name, found));
+                Message.of("archive.paper-not-sent", "start", name.substring(0, 2), "name", name, "found", found));
     }
 }

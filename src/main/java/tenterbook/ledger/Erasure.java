@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * The record that a person's particulars were erased, without any of them.
@@ -50,7 +51,7 @@ public record Erasure(String id, String day, String reason, String kind, String 
         public Erasure fromJson(ObjectNode json) {
             JsonNode sequences = json.path("sequences");
             if (!sequences.isArray() || sequences.valueStream().anyMatch(each -> !each.isIntegralNumber())) {
-                throw new IllegalArgumentException("an erasure lists the sequences of revisions; found " + sequences);
+                throw Refusal.of("ledger.erasure-sequences", "found", sequences);
             }
             return new Erasure(
                     text(json, "id"),
@@ -64,7 +65,7 @@ public record Erasure(String id, String day, String reason, String kind, String 
         private static String text(ObjectNode json, String name) {
             JsonNode text = json.path(name);
             if (!text.isTextual()) {
-                throw new IllegalArgumentException("an erasure has a text ‘%s’; found %s".formatted(name, text));
+                throw Refusal.of("ledger.erasure-text", "field", name, "found", text);
             }
             return text.textValue();
         }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
 
 /** The files made from the words of records, see {@link Privacy#files}, and which of them the ledger still names. */
 final class MadeFiles {
@@ -32,9 +33,7 @@ final class MadeFiles {
             return HashedFiles.deleteAllBut(folder, named(handle));
         } catch (IOException e) {
             throw new ArchiveProblem(
-                    "The person is erased, but a PDF that names the person may still be in the folder %s: %s. It is deleted at the next start."
-                            .formatted(folder.toAbsolutePath(), e),
-                    e);
+                    Message.of("ledger.erased-but-file", "folder", folder.toAbsolutePath(), "why", e.toString()), e);
         }
     }
 

@@ -67,7 +67,7 @@ public record CareTest(
 
     public CareTest {
         if (kind == null) {
-            throw new IllegalArgumentException("A care test needs its ‘kind’, as in ‘hand wash’; none was given.");
+            throw Refusal.of("piece.test-without-kind");
         }
         when = when == null ? PartialDate.UNRECORDED : when;
         method = method == null ? "" : method.strip();

@@ -41,7 +41,7 @@ public record ColourRegion(
 
     public ColourRegion {
         if (role == null) {
-            throw new IllegalArgumentException("A named colour needs its ‘role’, as in ‘ground’; none was given.");
+            throw Refusal.of("piece.colour-without-role");
         }
         name = name == null ? "" : name.strip();
         if (colour == null) {

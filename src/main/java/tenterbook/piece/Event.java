@@ -3,6 +3,7 @@ package tenterbook.piece;
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
+import tenterbook.words.Refusal;
 
 /**
  * Something that happened to a piece.
@@ -20,7 +21,7 @@ public record Event(
         String note) {
     public Event {
         if (kind == null) {
-            throw new IllegalArgumentException("An event needs its ‘kind’, as in ‘shown’; none was given.");
+            throw Refusal.of("piece.event-without-kind");
         }
         when = when == null ? PartialDate.UNRECORDED : when;
         until = until == null ? PartialDate.UNRECORDED : until;

@@ -3,6 +3,7 @@ package tenterbook.recipe;
 import java.util.List;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
+import tenterbook.words.Refusal;
 
 /**
  * One step of a clamping. Which fields matter depends on the kind; none is required.
@@ -32,7 +33,7 @@ public record Step(
         String notes) {
     public Step {
         if (kind == null) {
-            throw new IllegalArgumentException("A step needs its ‘kind’, as in ‘bath’; none was given.");
+            throw Refusal.of("recipe.step-without-kind");
         }
         when = when == null ? PartialDate.UNRECORDED : when;
         charges = charges == null ? List.of() : List.copyOf(charges);

@@ -177,7 +177,7 @@ class DenialTest {
 
     private static List<String> texts(Saved<Piece> piece, PieceFacts facts) {
         List<String> texts = new ArrayList<>(facts(facts));
-        for (DocumentKind kind : DocumentKind.values()) {
+        for (DocumentKind kind : DocumentKind.OF_PIECES) {
             DocumentSettings request =
                     DocumentSettings.of(kind).disclosing(new DocumentSettings.Disclosure(true, true, false));
             Composition.of(records.archive, List.of(piece), request, TODAY)

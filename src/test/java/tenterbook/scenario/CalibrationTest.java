@@ -90,7 +90,7 @@ class CalibrationTest {
         String photo =
                 archive.piece("V24-010").orElseThrow().photos().get(0).photo().hex();
         String page = "/pieces/V24-010/photos/" + photo;
-        long sequence = archive.ledger().lastSequence();
+        long calibrations = archive.ledger().count(Kinds.CALIBRATION);
 
         Answer cloth = client.post(page + "/calibrate", "corners", "40,30 60,30 60,60 40,60", "card", "grey18");
         assertThat(cloth.status()).isEqualTo(422);
@@ -99,7 +99,7 @@ class CalibrationTest {
         assertThat(words.status()).isEqualTo(422);
         assertThat(words.words()).contains("four pairs");
         assertThat(words.field("corners")).isEqualTo("here and there");
-        assertThat(archive.ledger().lastSequence()).isEqualTo(sequence);
+        assertThat(archive.ledger().count(Kinds.CALIBRATION)).isEqualTo(calibrations);
     }
 
     private static String page(String number) {
@@ -110,7 +110,7 @@ class CalibrationTest {
     @Test
     void aFieldOfACardInDoubtIsToldInItsPlaceAndEverythingTypedStays() throws IOException {
         String page = page("V24-010");
-        long sequence = studio.wiring().archive().ledger().lastSequence();
+        long calibrations = studio.wiring().archive().ledger().count(Kinds.CALIBRATION);
         String[] typed = {
             "corners", "80,90 95,90 95,98 80,98",
             "card", "reflectance",
@@ -132,12 +132,12 @@ class CalibrationTest {
         assertThat(unsaid.field("card")).isEqualTo("reflectance");
         assertThat(client.post(page + "/calibrate", "corners", typed[1]).words())
                 .contains("Say which card it is");
-        assertThat(studio.wiring().archive().ledger().lastSequence()).isEqualTo(sequence);
+        assertThat(studio.wiring().archive().ledger().count(Kinds.CALIBRATION)).isEqualTo(calibrations);
     }
 
     @Test
     void aPartToMeasureThatIsNoneIsToldInItsPlaceAndEverythingTypedStays() throws IOException {
-        long sequence = studio.wiring().archive().ledger().lastSequence();
+        long calibrations = studio.wiring().archive().ledger().count(Kinds.CALIBRATION);
         String[] typed = {"left", "abc", "top", "20", "right", "140", "bottom", "40", "role", "resist", "name", "veins"
         };
         Answer answer = client.post(page("V24-010") + "/colours", typed);
@@ -152,7 +152,7 @@ class CalibrationTest {
         assertThat(drawn.status()).isEqualTo(422);
         assertThat(drawn.field("outline")).isEqualTo("10,10 x");
         assertThat(drawn.field("name")).isEqualTo("veins");
-        assertThat(studio.wiring().archive().ledger().lastSequence()).isEqualTo(sequence);
+        assertThat(studio.wiring().archive().ledger().count(Kinds.CALIBRATION)).isEqualTo(calibrations);
     }
 
     @Test

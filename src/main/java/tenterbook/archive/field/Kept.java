@@ -3,6 +3,7 @@ package tenterbook.archive.field;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import tenterbook.words.Message;
 
 /** A JSON object that is kept member for member as it is, because a room above describes what stands in it. */
 public record Kept() implements Value<ObjectNode> {
@@ -18,7 +19,7 @@ public record Kept() implements Value<ObjectNode> {
         if (json instanceof ObjectNode object) {
             return object;
         }
-        faults.add(at, "A JSON object was expected; found “%s”.".formatted(Part.brief(json)));
+        faults.add(at, Message.of("field.object", "found", Part.brief(json)));
         return null;
     }
 
