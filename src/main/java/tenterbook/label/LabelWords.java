@@ -25,6 +25,7 @@ import tenterbook.label.rule.Refusal;
 import tenterbook.label.rule.RuleTable;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Studio;
+import tenterbook.words.Message;
 
 /** Composes the lines of each kind of label. */
 final class LabelWords {
@@ -175,12 +176,10 @@ final class LabelWords {
         care.lines().forEach(line -> lines.add(new Line(Part.CARE, line.text(), line.evidence())));
         questions.addAll(care.questions());
         if (request.kind().hung()) {
-            questions.add(new Question("Does the piece also carry a sewn label?", rules.rule("carePermanent")));
+            questions.add(new Question(Message.of("label.also-sewn"), rules.rule("carePermanent")));
             care.missing()
-                    .ifPresent(missing -> questions.add(new Question(
-                            "How is it cared for? %s; the sewn label cannot be made without it"
-                                    .formatted(missing.found()),
-                            missing.rule())));
+                    .ifPresent(missing -> questions.add(
+                            new Question(Message.of("label.no-care", "why", missing.found()), missing.rule())));
         } else {
             care.missing().ifPresent(refusals::add);
         }

@@ -111,7 +111,7 @@ public final class TagStanding {
                     State.REFUSED,
                     e.pieces().stream()
                             .flatMap(piece -> piece.refusals().stream())
-                            .map(refusal -> refusal.found().replaceAll("\\s+", " "))
+                            .map(refusal -> refusal.found().inEnglish().replaceAll("\\s+", " "))
                             .distinct()
                             .toList());
         }

@@ -33,7 +33,7 @@ class NotYetMovedTest {
     private static final Set<String> ONLY_READ = Set.of("do not know", "not written down", "every 500ms");
 
     /** Codes as they stand in the ledger. */
-    private static final Set<String> STORED = Set.of("archive/record/StoredCodes.java");
+    private static final Set<String> STORED = Set.of("archive/record/StoredCodes.java", "label/care/CareSymbol.java");
 
     private static Set<String> notYet() throws IOException {
         return Files.readAllLines(Path.of("src/test/resources/words/not-yet-moved.txt")).stream()
