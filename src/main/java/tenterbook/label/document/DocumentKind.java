@@ -2,25 +2,25 @@ package tenterbook.label.document;
 
 import java.util.List;
 import java.util.Locale;
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
 
 /** What a document is for. */
-public enum DocumentKind {
-    OBJECT_ID("Object ID sheet", Dress.SHEET, true, PageSize.A4, PageSize.LETTER),
-    LOAN_SCHEDULE("Loan schedule", Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
-    CONSIGNMENT_SCHEDULE("Consignment schedule", Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
-    PROVENANCE_CERTIFICATE("Certificate of provenance", Dress.SHEET, true, PageSize.A4, PageSize.LETTER),
-    INSURANCE_LIST("Insurance list", Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
-    BENCH_SHEET("Bench sheet", Dress.BENCH, true, PageSize.A4, PageSize.LETTER),
-    ARCHIVE_CARD("Archive card", Dress.CARD, true, PageSize.A6, PageSize.CARD),
-    EXHIBITION_TEXT("Exhibition text", Dress.WALL, true, PageSize.A5, PageSize.A4, PageSize.LETTER);
+public enum DocumentKind implements Worded {
+    OBJECT_ID(Dress.SHEET, true, PageSize.A4, PageSize.LETTER),
+    LOAN_SCHEDULE(Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
+    CONSIGNMENT_SCHEDULE(Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
+    PROVENANCE_CERTIFICATE(Dress.SHEET, true, PageSize.A4, PageSize.LETTER),
+    INSURANCE_LIST(Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
+    BENCH_SHEET(Dress.BENCH, true, PageSize.A4, PageSize.LETTER),
+    ARCHIVE_CARD(Dress.CARD, true, PageSize.A6, PageSize.CARD),
+    EXHIBITION_TEXT(Dress.WALL, true, PageSize.A5, PageSize.A4, PageSize.LETTER);
 
-    private final String word;
     private final Dress dress;
     private final boolean each;
     private final List<PageSize> pages;
 
-    DocumentKind(String word, Dress dress, boolean each, PageSize... pages) {
-        this.word = word;
+    DocumentKind(Dress dress, boolean each, PageSize... pages) {
         this.dress = dress;
         this.each = each;
         this.pages = List.of(pages);
@@ -56,7 +56,12 @@ public enum DocumentKind {
     }
 
     @Override
+    public Message word() {
+        return Message.of("document.kind." + code());
+    }
+
+    @Override
     public String toString() {
-        return word;
+        return inEnglish();
     }
 }

@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import tenterbook.words.Listing;
+import tenterbook.words.Refusal;
 
 /**
  * Which document, on what, and what the maker chose or typed for it. Texts may be empty: then the document says 'not recorded'
@@ -40,8 +42,7 @@ public record DocumentRequest(
         Objects.requireNonNull(today, "A request names its day");
         page = page == null ? kind.pages().get(0) : page;
         if (!kind.pages().contains(page)) {
-            throw new IllegalArgumentException(
-                    "A document of the kind “%s” is set on %s; found %s".formatted(kind, kind.pages(), page));
+            throw Refusal.of("document.refused.page", "kind", kind, "pages", Listing.or(kind.pages()), "found", page);
         }
         party = text(party);
         from = text(from);

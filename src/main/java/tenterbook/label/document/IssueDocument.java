@@ -18,6 +18,7 @@ import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.label.document.set.DocumentPaper;
 import tenterbook.ledger.Writing;
+import tenterbook.words.Refusal;
 
 /** Issues documents: prints them and keeps their exact words in the ledger, both or neither; and prints them again. */
 public final class IssueDocument {
@@ -87,8 +88,7 @@ public final class IssueDocument {
      */
     public static DocumentText again(IssuedPaper paper, Photographs photographs, OutputStream out) throws IOException {
         if (!canBeSetAgain(paper)) {
-            throw new IllegalArgumentException(
-                    "The paper %s keeps no document that could be laid out again".formatted(paper.id()));
+            throw Refusal.of("document.refused.no-document", "paper", paper.id());
         }
         DocumentText text = DocumentLines.read(paper);
         DocumentPaper.pdf(
@@ -142,8 +142,7 @@ public final class IssueDocument {
         return Stream.of(all)
                 .filter(each -> word(each).equals(word))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "The paper %s cannot be laid out again: its %s is kept as “%s”, which this program does not know. Its words stand on its page."
-                                .formatted(paper.id(), choice, word)));
+                .orElseThrow(() ->
+                        Refusal.of("document.refused.choice", "paper", paper.id(), "choice", choice, "kept", word));
     }
 }

@@ -1,20 +1,22 @@
 package tenterbook.label.document;
 
-/** The paper of a document, upright. */
-public enum PageSize {
-    A4("A4", 210, 297),
-    /** 8.5 by 11 inches. */
-    LETTER("US Letter", 215.9, 279.4),
-    A5("A5", 148, 210),
-    A6("A6", 105, 148),
-    CARD("card, 100 × 150 mm", 100, 150);
+import java.util.Locale;
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
 
-    private final String word;
+/** The paper of a document, upright. */
+public enum PageSize implements Worded {
+    A4(210, 297),
+    /** 8.5 by 11 inches. */
+    LETTER(215.9, 279.4),
+    A5(148, 210),
+    A6(105, 148),
+    CARD(100, 150);
+
     private final double widthMm;
     private final double heightMm;
 
-    PageSize(String word, double widthMm, double heightMm) {
-        this.word = word;
+    PageSize(double widthMm, double heightMm) {
         this.widthMm = widthMm;
         this.heightMm = heightMm;
     }
@@ -28,7 +30,12 @@ public enum PageSize {
     }
 
     @Override
+    public Message word() {
+        return Message.of("document.page-size." + name().toLowerCase(Locale.ROOT));
+    }
+
+    @Override
     public String toString() {
-        return word;
+        return inEnglish();
     }
 }

@@ -27,6 +27,7 @@ import tenterbook.label.layout.Paper;
 import tenterbook.label.layout.Setter;
 import tenterbook.label.layout.Style;
 import tenterbook.piece.PieceNumber;
+import tenterbook.words.Message;
 
 /** Prints labels to PDF/A-2b at true size, and shows them as pictures. */
 public final class LabelPaper {
@@ -162,7 +163,7 @@ public final class LabelPaper {
         try {
             text.lines().forEach(line -> setter.line(line.text(), ANY));
         } catch (CannotBeSet e) {
-            throw new CannotBeSet("Piece " + text.number(), e);
+            throw new CannotBeSet(Message.of("label.piece", "number", text.number()), e);
         }
         LabelDrawing.of(text).draw(text, ink);
     }

@@ -15,6 +15,7 @@ import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Paper;
 import tenterbook.label.layout.Style;
 import tenterbook.label.layout.Tone;
+import tenterbook.words.Message;
 
 /**
  * A page to print on plain paper and measure: the outline of every label, a cross at a known place, and a bar across and one
@@ -100,7 +101,7 @@ public final class TestPage {
 
     private static boolean set(Ink ink, String words, double x, double y, double width, double height) {
         try {
-            Column.SetColumn set = new Column("The words of the test page")
+            Column.SetColumn set = new Column(Message.of("label.test-page.words"))
                     .add(words, WORDS, 0)
                     .set(ink.setter(), width, height);
             ink.column(set, x, y, Tone.BLACK);

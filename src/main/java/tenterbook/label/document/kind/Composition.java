@@ -11,6 +11,7 @@ import tenterbook.label.document.DocumentText;
 import tenterbook.label.document.VerificationCode;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
+import tenterbook.words.Refusal;
 
 /** Composes documents from an archive: one for all pieces, or one for each, as their kind asks. */
 public final class Composition {
@@ -19,8 +20,7 @@ public final class Composition {
     /** @throws IllegalArgumentException where no piece is named */
     public static List<DocumentDraft> of(Archive archive, List<Saved<Piece>> pieces, DocumentRequest request) {
         if (pieces.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "%s was asked for no piece; choose at least one".formatted(request.kind()));
+            throw Refusal.of("document.refused.no-piece", "document", request.kind());
         }
         List<Told> told = pieces.stream().map(piece -> Told.of(archive, piece)).toList();
         if (!request.kind().each()) {
