@@ -25,6 +25,8 @@ import tenterbook.ledger.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** Issues labels: prints them and keeps their exact text in the ledger, in that order and both or neither. */
 public final class Issue {
@@ -73,8 +75,9 @@ public final class Issue {
     }
 
     private static tenterbook.label.paper.Progress watched(Progress progress) {
+        String setting = Message.of("label.setting").inEnglish();
         return (done, total) -> {
-            progress.at(done, total, "setting labels");
+            progress.at(done, total, setting);
             return !progress.cancelled();
         };
     }
@@ -102,10 +105,8 @@ public final class Issue {
      */
     public static void reprint(IssuedPaper paper, Laying laying, OutputStream out, Progress progress)
             throws IOException {
-        LabelRequest request = Choices.request(paper)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "The paper %s cannot be printed again: it was kept without its choices, or is no label. Its words stand on its page."
-                                .formatted(paper.id())));
+        LabelRequest request =
+                Choices.request(paper).orElseThrow(() -> Refusal.of("label.refused.again", "paper", paper.id()));
         LabelRequest asked = laying == null ? request : request.laid(laying);
         List<LabelText> texts = paper.pieces().stream()
                 .map(issued -> text(paper, issued, asked))

@@ -3,6 +3,8 @@ package tenterbook.label;
 import java.util.Objects;
 import tenterbook.archive.LabelSheet;
 import tenterbook.label.rule.Market;
+import tenterbook.words.Listing;
+import tenterbook.words.Refusal;
 
 /**
  * Which label, for where, on what.
@@ -37,11 +39,17 @@ public record LabelRequest(
         laying = laying == null ? Laying.USUAL : laying;
         kind.check(widthMm, heightMm);
         if (!kind.arrangements().contains(arrangement)) {
-            throw new IllegalArgumentException(
-                    "A %s is not set %s; choose one of %s.".formatted(kind, arrangement, kind.arrangements()));
+            throw Refusal.of(
+                    "label.refused.arrangement",
+                    "kind",
+                    kind,
+                    "arrangement",
+                    arrangement,
+                    "arrangements",
+                    Listing.or(kind.arrangements()));
         }
         if (sheet == SheetSize.OWN && laying.own() == null) {
-            throw new IllegalArgumentException("A sheet of your own was asked for and none was named.");
+            throw Refusal.of("label.refused.no-sheet");
         }
     }
 

@@ -112,7 +112,9 @@ final class LabelWords {
 
     private void exhibitionLabel() {
         add(Part.MAKER, Denial.orElse(origin.named(), Denial.NO_MAKER));
-        add(Part.TITLE, piece.title().isEmpty() ? "Title not recorded" : piece.title());
+        add(
+                Part.TITLE,
+                piece.title().isEmpty() ? Message.of("label.title-not-recorded").inEnglish() : piece.title());
         add(Part.OTHER_TITLE, piece.otherTitle());
         add(Part.DATE, date());
         add(
@@ -120,9 +122,12 @@ final class LabelWords {
                 Wording.capital(Denial.NO_CLOTH.unless(
                         facts,
                         () -> clothNames().isEmpty()
-                                ? "Cloth whose name is not recorded"
+                                ? Message.of("label.cloth-not-named").inEnglish()
                                 : Wording.listed(clothNames()))));
-        add(Part.SIZE, SizeWords.of(piece, request.market()).orElse("Size not recorded"));
+        add(
+                Part.SIZE,
+                SizeWords.of(piece, request.market())
+                        .orElseGet(() -> Message.of("label.size-not-recorded").inEnglish()));
         add(Part.MADE, HowMade.words(facts));
         add(Part.NUMBER, numberAndEdition());
         add(Part.PLACE, origin.beside());
@@ -135,7 +140,7 @@ final class LabelWords {
     /** For the maker's own shelves: nothing here is said to a buyer. */
     private void storeTag() {
         add(Part.NUMBER, piece.number().value());
-        add(Part.TITLE, piece.title().isEmpty() ? "untitled" : piece.title());
+        add(Part.TITLE, piece.title().isEmpty() ? Message.of("label.untitled").inEnglish() : piece.title());
         add(Part.OTHER_TITLE, piece.otherTitle());
         List<String> cloths = clothNames();
         add(Part.MATERIAL, cloths.isEmpty() ? "" : Wording.capital(Wording.listed(cloths)));
@@ -191,15 +196,21 @@ final class LabelWords {
 
     private String date() {
         if (piece.finished().year() != null) {
-            return (piece.finished().about() ? "about " : "") + piece.finished().year();
+            String year = piece.finished().year().toString();
+            return piece.finished().about()
+                    ? Message.of("label.about-year", "year", year).inEnglish()
+                    : year;
         }
-        return piece.finished().known() ? piece.finished().toString() : "Date not recorded";
+        return piece.finished().known()
+                ? piece.finished().toString()
+                : Message.of("label.date-not-recorded").inEnglish();
     }
 
     private String numberAndEdition() {
         return piece.edition().isEmpty()
                 ? piece.number().value()
-                : piece.number().value() + "  ·  edition " + piece.edition();
+                : Message.of("label.number-and-edition", "number", piece.number(), "edition", piece.edition())
+                        .inEnglish();
     }
 
     /** Read by a telephone with no network: number, title, studio; without the title where that is too long. */

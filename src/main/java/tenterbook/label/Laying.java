@@ -1,6 +1,8 @@
 package tenterbook.label;
 
 import tenterbook.archive.LabelSheet;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Refusal;
 
 /**
  * How labels are laid on the paper and what is drawn beside them.
@@ -22,18 +24,16 @@ public record Laying(
 
     public Laying {
         if (!(rollMm >= 20 && rollMm <= 120)) {
-            throw new IllegalArgumentException("A roll is 20 to 120 mm wide; found %s mm.".formatted(rollMm));
+            throw Refusal.of("label.refused.roll", "found", NumberWords.plain(rollMm));
         }
         if (from < 1 || from > 2400) {
-            throw new IllegalArgumentException(
-                    "A sheet is filled from one of its places, counted from 1; found %d.".formatted(from));
+            throw Refusal.of("label.refused.from", "found", from);
         }
         if (copies < 1 || copies > MOST_COPIES) {
-            throw new IllegalArgumentException(
-                    "A label is printed 1 to %d times; found %d.".formatted(MOST_COPIES, copies));
+            throw Refusal.of("label.refused.copies", "most", MOST_COPIES, "found", copies);
         }
         if (!(bleedMm >= 0 && bleedMm <= 5)) {
-            throw new IllegalArgumentException("A bleed is 0 to 5 mm; found %s mm.".formatted(bleedMm));
+            throw Refusal.of("label.refused.bleed", "found", NumberWords.plain(bleedMm));
         }
     }
 

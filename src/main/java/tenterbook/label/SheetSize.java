@@ -1,23 +1,24 @@
 package tenterbook.label;
 
-/** The paper a label is printed on. */
-public enum SheetSize {
-    /** A page of its own, a little larger than the label. */
-    SINGLE("single label", 0, 0),
-    A4("A4", 210, 297),
-    /** 8.5 by 11 inches. */
-    LETTER("US Letter", 215.9, 279.4),
-    /** A roll of a printer that cuts after each label; as wide as {@link Laying#rollMm}. */
-    ROLL("roll", 0, 0),
-    /** A kept sheet of labels, {@link Laying#own}. */
-    OWN("own sheet", 0, 0);
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
 
-    private final String word;
+/** The paper a label is printed on. */
+public enum SheetSize implements Worded {
+    /** A page of its own, a little larger than the label. */
+    SINGLE(0, 0),
+    A4(210, 297),
+    /** 8.5 by 11 inches. */
+    LETTER(215.9, 279.4),
+    /** A roll of a printer that cuts after each label; as wide as {@link Laying#rollMm}. */
+    ROLL(0, 0),
+    /** A kept sheet of labels, {@link Laying#own}. */
+    OWN(0, 0);
+
     private final double widthMm;
     private final double heightMm;
 
-    SheetSize(String word, double widthMm, double heightMm) {
-        this.word = word;
+    SheetSize(double widthMm, double heightMm) {
         this.widthMm = widthMm;
         this.heightMm = heightMm;
     }
@@ -33,7 +34,12 @@ public enum SheetSize {
     }
 
     @Override
+    public Message word() {
+        return Message.of("label.sheet." + Issue.word(this));
+    }
+
+    @Override
     public String toString() {
-        return word;
+        return inEnglish();
     }
 }
