@@ -1,22 +1,23 @@
 package tenterbook.label;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** How the parts of a label stand to one another; the words are the same in each. */
-public enum Arrangement implements Coded {
+public enum Arrangement implements Coded, Worded {
     /** Everything flush left, one under another; on a hang tag the colours stand at the foot. */
-    COLUMN("column", "in one column"),
+    COLUMN("column"),
     /** The colours across the tag like a hem, over the foot. */
-    HEM("hem", "with a hem"),
+    HEM("hem"),
     /** The colours down the left side like a selvedge. */
-    SELVEDGE("selvedge", "with a selvedge"),
+    SELVEDGE("selvedge"),
     /** What it is on the left, what it is made of on the right. */
-    TWO_COLUMNS("two-columns", "in two columns");
+    TWO_COLUMNS("two-columns");
 
     private final String code;
-    private final String word;
 
-    Arrangement(String code, String word) {
+    Arrangement(String code) {
         this.code = code;
-        this.word = word;
     }
 
     @Override
@@ -25,7 +26,12 @@ public enum Arrangement implements Coded {
     }
 
     @Override
+    public Message word() {
+        return Message.of("label.arrangement." + code);
+    }
+
+    @Override
     public String toString() {
-        return word;
+        return inEnglish();
     }
 }

@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
@@ -19,6 +18,7 @@ import tenterbook.recipe.FoldScheme;
 import tenterbook.recipe.Step;
 import tenterbook.recipe.StepKind;
 import tenterbook.recipe.dip.DipTally;
+import tenterbook.words.Message;
 
 /** How a piece was made, in plain words and from the records alone; ranges stay ranges, and numbers stand as entered. */
 public final class HowMade {
@@ -55,21 +55,31 @@ public final class HowMade {
 
     private String sentence(Clamping clamping, boolean again) {
         Set<String> words = new LinkedHashSet<>();
-        words.add((again ? "Dyed again, clamped " : "Clamp-resist dyed by hand ")
-                + boards(clamping)
-                + layers(clamping.fold()));
+        Optional<String> layers = layers(clamping.fold());
+        words.add(Message.of(
+                        again ? "label.made.again" : "label.made.first",
+                        "boards",
+                        boards(clamping),
+                        "folded",
+                        layers.isPresent() ? "yes" : "no",
+                        "layers",
+                        layers.orElse(""))
+                .inEnglish());
         steps(clamping, StepKind.DIPS).map(this::vat).forEach(words::add);
         steps(clamping, StepKind.BATH).flatMap(s -> names(s, Role.DYE).stream()).forEach(words::add);
         steps(clamping, StepKind.LOCAL_COLOUR)
-                .map(s -> named(s, Role.DYE).map(n -> n + " through the holes").orElse("colour through the holes"))
+                .map(s -> named(s, Role.DYE)
+                        .map(dyes -> Message.of("label.made.through-holes", "dyes", dyes))
+                        .orElseGet(() -> Message.of("label.made.colour-through-holes"))
+                        .inEnglish())
                 .forEach(words::add);
         clamping.steps().stream()
                 .filter(s -> s.kind() != StepKind.WASHING)
                 .flatMap(s -> names(s, Role.MORDANT).stream())
-                .map(name -> name + " mordant")
+                .map(name -> Message.of("label.made.mordant", "name", name).inEnglish())
                 .forEach(words::add);
         if (clamping.lots().anyMatch(id -> facts.lot(id).isEmpty())) {
-            words.add("a further lot whose name is not recorded");
+            words.add(Message.of("label.made.further-lot").inEnglish());
         }
         Denial.NO_DYES.of(clamping).ifPresent(words::add);
         return String.join("; ", words) + ".";
@@ -78,30 +88,40 @@ public final class HowMade {
     private String boards(Clamping clamping) {
         return Denial.NO_BOARDS.unless(
                 clamping,
-                () -> clamping.boards().stream()
-                        .map(this::board)
-                        .collect(Collectors.joining(" and ", "between carved boards (", ")")));
+                () -> Message.of(
+                                "label.made.between",
+                                "boards",
+                                joined(clamping.boards().stream().map(this::board))
+                                        .orElse(""))
+                        .inEnglish());
     }
 
     private String board(BoardUse use) {
         String title = facts.boardTitle(use.board());
-        return title + (use.state().isEmpty() ? ", state not recorded" : ", state\u00a0" + use.state());
+        Message words = use.state().isEmpty()
+                ? Message.of("label.made.board-without-state", "board", title)
+                : Message.of("label.made.board", "board", title, "state", use.state());
+        return words.inEnglish();
     }
 
-    private static String layers(FoldScheme fold) {
+    private static Optional<String> layers(FoldScheme fold) {
         if (fold.layersCounted().known()) {
-            return ", folded in %s\u00a0layers".formatted(bare(fold.layersCounted()));
+            return Optional.of(bare(fold.layersCounted()));
         }
         if (fold.folds().isEmpty()) {
-            return "";
+            return Optional.empty();
         }
-        long layers = fold.folds().stream().mapToLong(f -> f.panels()).reduce(1, (a, b) -> a * b);
-        return ", folded in %d\u00a0layers".formatted(layers);
+        return Optional.of(
+                Long.toString(fold.folds().stream().mapToLong(f -> f.panels()).reduce(1, (a, b) -> a * b)));
     }
 
     private String vat(Step step) {
-        String name =
-                named(step, Role.DYE).map(n -> n + " vat").orElse(step.vat().isEmpty() ? "vat" : "vat " + step.vat());
+        String name = named(step, Role.DYE)
+                .map(dyes -> Message.of("label.made.vat", "dyes", dyes))
+                .orElseGet(() -> step.vat().isEmpty()
+                        ? Message.of("label.made.vat-alone")
+                        : Message.of("label.made.vat-named", "name", step.vat()))
+                .inEnglish();
         DipTally dips = step.dips().tally();
         return name + ", " + Denial.NO_NUMBER_OF_DIPS.unless(dips, dips::dips);
     }
@@ -112,8 +132,12 @@ public final class HowMade {
     }
 
     private Optional<String> named(Step step, Role role) {
-        List<String> names = names(step, role);
-        return names.isEmpty() ? Optional.empty() : Optional.of(String.join(" and ", names));
+        return joined(names(step, role).stream());
+    }
+
+    private static Optional<String> joined(Stream<String> names) {
+        return names.reduce((one, other) ->
+                Message.of("label.made.and", "one", one, "other", other).inEnglish());
     }
 
     private List<String> names(Step step, Role role) {

@@ -26,6 +26,7 @@ import tenterbook.ledger.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
+import tenterbook.words.Message;
 
 /** Issues labels: lays them out, stores the PDF, and then keeps their exact text in the ledger with the name of the file. */
 public final class Issue {
@@ -74,8 +75,9 @@ public final class Issue {
     }
 
     private static tenterbook.label.paper.Progress watched(Progress progress) {
+        String setting = Message.of("label.setting").inEnglish();
         return (done, total) -> {
-            progress.at(done, total, "setting labels");
+            progress.at(done, total, setting);
             return !progress.cancelled();
         };
     }

@@ -2,11 +2,15 @@ package tenterbook.label;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tenterbook.label.rule.Refusal;
 import tenterbook.piece.PieceNumber;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /** One or more pieces whose label the rules forbid as their records stand. Nothing was printed. */
-public final class LabelBlocked extends RuntimeException {
+public final class LabelBlocked extends RuntimeException implements Explained {
     private static final long serialVersionUID = 1L;
     private final transient List<Piece> pieces;
 
@@ -25,12 +29,25 @@ public final class LabelBlocked extends RuntimeException {
 
     @Override
     public String getMessage() {
-        return pieces.stream()
-                .map(p -> "Piece %s: %s"
-                        .formatted(
-                                p.number,
-                                p.refusals.stream().map(Refusal::toString).collect(Collectors.joining(" "))))
-                .collect(Collectors.joining("\n", "Nothing was printed.\n", ""));
+        return explanation().inEnglish();
+    }
+
+    /** A line each. */
+    @Override
+    public Written explanation() {
+        return conventions -> Stream.concat(
+                        Stream.of(Message.of("label.blocked")),
+                        pieces.stream()
+                                .map(piece -> Message.of(
+                                        "label.blocked-piece",
+                                        "piece",
+                                        piece.number,
+                                        "refusals",
+                                        piece.refusals.stream()
+                                                .map(refusal -> refusal.in(conventions))
+                                                .collect(Collectors.joining(" ")))))
+                .map(line -> line.in(conventions))
+                .collect(Collectors.joining("\n"));
     }
 
     /** All blocked pieces, each with its reasons, in the order asked for. */

@@ -1,13 +1,15 @@
 package tenterbook.label;
 
 import java.util.List;
-import java.util.Locale;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Worded;
 
 /** What a label is for, and how large it may be. */
-public enum LabelKind implements Coded {
+public enum LabelKind implements Coded, Worded {
     HANG_TAG(
             "hang-tag",
-            "hang tag",
             "tag 2",
             55,
             90,
@@ -17,10 +19,9 @@ public enum LabelKind implements Coded {
             Arrangement.HEM,
             Arrangement.SELVEDGE),
     /** Sewn in: words on tape. */
-    CARE_LABEL("care-label", "care label", "care 1", 30, 60, new Limits(25, 40, 30, 200), true, Arrangement.COLUMN),
+    CARE_LABEL("care-label", "care 1", 30, 60, new Limits(25, 40, 30, 200), true, Arrangement.COLUMN),
     EXHIBITION_LABEL(
             "exhibition-label",
-            "exhibition label",
             "exhibition 2",
             150,
             100,
@@ -29,15 +30,14 @@ public enum LabelKind implements Coded {
             Arrangement.COLUMN,
             Arrangement.TWO_COLUMNS),
     /** On the edge of a shelf or the lid of a box. */
-    SHELF_TAG("shelf-tag", "shelf tag", "shelf 1", 90, 38, new Limits(60, 150, 30, 80), false, Arrangement.COLUMN),
+    SHELF_TAG("shelf-tag", "shelf 1", 90, 38, new Limits(60, 150, 30, 80), false, Arrangement.COLUMN),
     /** Along the tube on which a piece is rolled. */
-    TUBE_TAG("tube-tag", "tube tag", "tube 1", 170, 28, new Limits(110, 280, 20, 50), false, Arrangement.COLUMN);
+    TUBE_TAG("tube-tag", "tube 1", 170, 28, new Limits(110, 280, 20, 50), false, Arrangement.COLUMN);
 
     /** Least and greatest sides, in millimetres. */
     private record Limits(double leastWidth, double mostWidth, double leastHeight, double mostHeight) {}
 
     private final String code;
-    private final String word;
     private final String template;
     private final double widthMm;
     private final double heightMm;
@@ -47,7 +47,6 @@ public enum LabelKind implements Coded {
 
     LabelKind(
             String code,
-            String word,
             String template,
             double widthMm,
             double heightMm,
@@ -55,7 +54,6 @@ public enum LabelKind implements Coded {
             boolean statesFibres,
             Arrangement... arrangements) {
         this.code = code;
-        this.word = word;
         this.template = template;
         this.widthMm = widthMm;
         this.heightMm = heightMm;
@@ -104,21 +102,32 @@ public enum LabelKind implements Coded {
                 && width <= limits.mostWidth
                 && height >= limits.leastHeight
                 && height <= limits.mostHeight)) {
-            throw new IllegalArgumentException(String.format(
-                    Locale.ROOT,
-                    "A %s is %.0f to %.0f mm wide and %.0f to %.0f mm high; found %s by %s mm. Choose another size or sheet.",
-                    word,
-                    limits.leastWidth,
-                    limits.mostWidth,
-                    limits.leastHeight,
-                    limits.mostHeight,
-                    width,
-                    height));
+            throw Refusal.of(
+                    "label.refused.size",
+                    "kind",
+                    this,
+                    "leastWidth",
+                    NumberWords.plain(limits.leastWidth),
+                    "mostWidth",
+                    NumberWords.plain(limits.mostWidth),
+                    "leastHeight",
+                    NumberWords.plain(limits.leastHeight),
+                    "mostHeight",
+                    NumberWords.plain(limits.mostHeight),
+                    "width",
+                    NumberWords.plain(width),
+                    "height",
+                    NumberWords.plain(height));
         }
     }
 
     @Override
+    public Message word() {
+        return Message.of("label.kind." + code);
+    }
+
+    @Override
     public String toString() {
-        return word;
+        return inEnglish();
     }
 }

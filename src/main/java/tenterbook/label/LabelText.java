@@ -7,6 +7,8 @@ import tenterbook.facts.PieceColour;
 import tenterbook.facts.PieceFacts;
 import tenterbook.label.rule.Question;
 import tenterbook.piece.PieceNumber;
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
 
 /**
  * What one label says: every line exactly as printed, in order, with the rule or record it rests on. Kept in the archive when
@@ -28,7 +30,7 @@ public record LabelText(
         List<PieceColour> colours,
         List<Question> questions) {
     /** Which part of the label a line is. */
-    public enum Part {
+    public enum Part implements Worded {
         MAKER,
         PLACE,
         TITLE,
@@ -46,7 +48,12 @@ public record LabelText(
         COLOUR,
         PRICE,
         /** Where the piece is kept. */
-        STORED
+        STORED;
+
+        @Override
+        public Message word() {
+            return Message.of("label.of." + Issue.word(this));
+        }
     }
 
     /**

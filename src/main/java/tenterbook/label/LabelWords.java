@@ -25,6 +25,7 @@ import tenterbook.label.rule.Refusal;
 import tenterbook.label.rule.RuleTable;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Studio;
+import tenterbook.words.Message;
 
 /** Composes the lines of each kind of label. */
 final class LabelWords {
@@ -111,7 +112,9 @@ final class LabelWords {
 
     private void exhibitionLabel() {
         add(Part.MAKER, Denial.orElse(origin.named(), Denial.NO_MAKER));
-        add(Part.TITLE, piece.title().isEmpty() ? "Title not recorded" : piece.title());
+        add(
+                Part.TITLE,
+                piece.title().isEmpty() ? Message.of("label.title-not-recorded").inEnglish() : piece.title());
         add(Part.OTHER_TITLE, piece.otherTitle());
         add(Part.DATE, date());
         add(
@@ -119,9 +122,12 @@ final class LabelWords {
                 Wording.capital(Denial.NO_CLOTH.unless(
                         facts,
                         () -> clothNames().isEmpty()
-                                ? "Cloth whose name is not recorded"
+                                ? Message.of("label.cloth-not-named").inEnglish()
                                 : Wording.listed(clothNames()))));
-        add(Part.SIZE, SizeWords.of(piece, request.market()).orElse("Size not recorded"));
+        add(
+                Part.SIZE,
+                SizeWords.of(piece, request.market())
+                        .orElseGet(() -> Message.of("label.size-not-recorded").inEnglish()));
         add(Part.MADE, HowMade.words(facts));
         add(Part.NUMBER, numberAndEdition());
         add(Part.PLACE, origin.beside());
@@ -134,7 +140,7 @@ final class LabelWords {
     /** For the maker's own shelves: nothing here is said to a buyer. */
     private void storeTag() {
         add(Part.NUMBER, piece.number().value());
-        add(Part.TITLE, piece.title().isEmpty() ? "untitled" : piece.title());
+        add(Part.TITLE, piece.title().isEmpty() ? Message.of("label.untitled").inEnglish() : piece.title());
         add(Part.OTHER_TITLE, piece.otherTitle());
         List<String> cloths = clothNames();
         add(Part.MATERIAL, cloths.isEmpty() ? "" : Wording.capital(Wording.listed(cloths)));
@@ -175,11 +181,10 @@ final class LabelWords {
         care.lines().forEach(line -> lines.add(new Line(Part.CARE, line.text(), line.evidence())));
         questions.addAll(care.questions());
         if (request.kind().hung()) {
-            questions.add(new Question("Does the piece also carry a sewn label?", rules.rule("carePermanent")));
+            questions.add(new Question(Message.of("label.also-sewn"), rules.rule("carePermanent")));
             if (care.missing() != null) {
                 questions.add(new Question(
-                        "How is it cared for? %s; the sewn label cannot be made without it"
-                                .formatted(care.missing().found()),
+                        Message.of("label.no-care", "why", care.missing().found()),
                         care.missing().rule()));
             }
         } else if (care.missing() != null) {
@@ -193,15 +198,21 @@ final class LabelWords {
 
     private String date() {
         if (piece.finished().year() != null) {
-            return (piece.finished().about() ? "about " : "") + piece.finished().year();
+            String year = piece.finished().year().toString();
+            return piece.finished().about()
+                    ? Message.of("label.about-year", "year", year).inEnglish()
+                    : year;
         }
-        return piece.finished().known() ? piece.finished().toString() : "Date not recorded";
+        return piece.finished().known()
+                ? piece.finished().toString()
+                : Message.of("label.date-not-recorded").inEnglish();
     }
 
     private String numberAndEdition() {
         return piece.edition().isEmpty()
                 ? piece.number().value()
-                : piece.number().value() + "  ·  edition " + piece.edition();
+                : Message.of("label.number-and-edition", "number", piece.number(), "edition", piece.edition())
+                        .inEnglish();
     }
 
     /** Read by a telephone with no network: number, title, studio; without the title where that is too long. */

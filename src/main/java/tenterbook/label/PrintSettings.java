@@ -8,6 +8,9 @@ import java.util.Optional;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.LabelSheet;
 import tenterbook.label.rule.Market;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Listing;
+import tenterbook.words.Refusal;
 
 /**
  * Every choice of a print of labels: which label, for where, what it says, on what paper and how it is finished. An issued paper
@@ -77,18 +80,16 @@ public record PrintSettings(
         public Placement {
             sheet = sheet == null ? SheetSize.SINGLE : sheet;
             if (!(rollMm >= 20 && rollMm <= 120)) {
-                throw new IllegalArgumentException("A roll is 20 to 120 mm wide; found %s mm.".formatted(rollMm));
+                throw Refusal.of("label.refused.roll", "found", NumberWords.plain(rollMm));
             }
             if (from < 1 || from > 2400) {
-                throw new IllegalArgumentException(
-                        "A sheet is filled from one of its places, counted from 1; found %d.".formatted(from));
+                throw Refusal.of("label.refused.from", "found", from);
             }
             if (copies < 1 || copies > MOST_COPIES) {
-                throw new IllegalArgumentException(
-                        "A label is printed 1 to %d times; found %d.".formatted(MOST_COPIES, copies));
+                throw Refusal.of("label.refused.copies", "most", MOST_COPIES, "found", copies);
             }
             if (sheet == SheetSize.OWN && own == null) {
-                throw new IllegalArgumentException("A sheet of your own was asked for and none was named.");
+                throw Refusal.of("label.refused.no-sheet");
             }
         }
     }
@@ -111,7 +112,7 @@ public record PrintSettings(
 
         public Finish {
             if (!(bleedMm >= 0 && bleedMm <= 5)) {
-                throw new IllegalArgumentException("A bleed is 0 to 5 mm; found %s mm.".formatted(bleedMm));
+                throw Refusal.of("label.refused.bleed", "found", NumberWords.plain(bleedMm));
             }
         }
     }
@@ -130,8 +131,14 @@ public record PrintSettings(
         finish = finish == null ? Finish.USUAL : finish;
         kind.check(format.widthMm(), format.heightMm());
         if (!kind.arrangements().contains(format.arrangement())) {
-            throw new IllegalArgumentException(
-                    "A %s is not set %s; choose one of %s.".formatted(kind, format.arrangement(), kind.arrangements()));
+            throw Refusal.of(
+                    "label.refused.arrangement",
+                    "kind",
+                    kind,
+                    "arrangement",
+                    format.arrangement(),
+                    "arrangements",
+                    Listing.or(kind.arrangements()));
         }
     }
 

@@ -1,25 +1,26 @@
 package tenterbook.label;
 
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** The paper a label is printed on. */
-public enum SheetSize implements Coded {
+public enum SheetSize implements Coded, Worded {
     /** A page of its own, a little larger than the label. */
-    SINGLE("single", "single label", 0, 0),
-    A4("a4", "A4", 210, 297),
+    SINGLE("single", 0, 0),
+    A4("a4", 210, 297),
     /** 8.5 by 11 inches. */
-    LETTER("letter", "US Letter", 215.9, 279.4),
+    LETTER("letter", 215.9, 279.4),
     /** A roll of a printer that cuts after each label; as wide as {@link PrintSettings.Placement#rollMm}. */
-    ROLL("roll", "roll", 0, 0),
+    ROLL("roll", 0, 0),
     /** A kept sheet of labels, {@link PrintSettings.Placement#own}. */
-    OWN("own", "own sheet", 0, 0);
+    OWN("own", 0, 0);
 
     private final String code;
-    private final String word;
     private final double widthMm;
     private final double heightMm;
 
-    SheetSize(String code, String word, double widthMm, double heightMm) {
+    SheetSize(String code, double widthMm, double heightMm) {
         this.code = code;
-        this.word = word;
         this.widthMm = widthMm;
         this.heightMm = heightMm;
     }
@@ -40,7 +41,12 @@ public enum SheetSize implements Coded {
     }
 
     @Override
+    public Message word() {
+        return Message.of("label.sheet." + code);
+    }
+
+    @Override
     public String toString() {
-        return word;
+        return inEnglish();
     }
 }

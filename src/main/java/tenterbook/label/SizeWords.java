@@ -6,6 +6,7 @@ import tenterbook.label.rule.Market;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
 import tenterbook.piece.Piece;
+import tenterbook.words.Message;
 
 /** Length and width of a piece in one line, in both systems, the market's own first. */
 final class SizeWords {
@@ -17,9 +18,10 @@ final class SizeWords {
             return Optional.empty();
         }
         if (!piece.length().known() || !piece.width().known()) {
-            Quantity side = piece.length().known() ? piece.length() : piece.width();
-            String words = piece.length().known() ? "length %s, width not recorded" : "width %s, length not recorded";
-            return Optional.of(words.formatted(QuantityWords.value(side)));
+            Message words = piece.length().known()
+                    ? Message.of("label.length-alone", "length", QuantityWords.value(piece.length()))
+                    : Message.of("label.width-alone", "width", QuantityWords.value(piece.width()));
+            return Optional.of(words.inEnglish());
         }
         Optional<String> metric = pair(piece, QuantityWords::metric);
         Optional<String> us = pair(piece, QuantityWords::us);

@@ -25,6 +25,7 @@ import tenterbook.label.TagStanding.Standing;
 import tenterbook.label.TagStanding.State;
 import tenterbook.label.rule.Market;
 import tenterbook.ledger.ArchiveProblem;
+import tenterbook.words.Message;
 
 /**
  * The SQLite file of {@link TagTable}: a row for each piece and market. The sequence it is good for is written after the rows,
@@ -77,8 +78,8 @@ final class TagRows implements AutoCloseable {
 
     private ArchiveProblem problem(Exception e) {
         return new ArchiveProblem(
-                "The table %s could not be written: %s. The archive itself is not touched; check that its folder belongs to you and has room."
-                        .formatted(file, e.getMessage()),
+                Message.of("label.standing.table-not-written", "file", file, "why", String.valueOf(e.getMessage()))
+                        .inEnglish(),
                 e);
     }
 
@@ -201,7 +202,7 @@ final class TagRows implements AutoCloseable {
 
     Map<String, List<Standing>> of(Collection<String> numbers) {
         return standings(
-                "json_each(?) AS wanted CROSS JOIN tag AS t ON t.piece = wanted.value",
+                "FROM json_each(?) AS wanted CROSS JOIN tag AS t ON t.piece = wanted.value",
                 JsonNodeFactory.instance
                         .arrayNode()
                         .addAll(numbers.stream().map(TextNode::new).toList())
@@ -209,13 +210,13 @@ final class TagRows implements AutoCloseable {
     }
 
     Map<String, List<Standing>> all() {
-        return standings("tag AS t");
+        return standings("FROM tag AS t");
     }
 
     private Map<String, List<Standing>> standings(String from, Object... bound) {
         Map<String, List<Standing>> found = new LinkedHashMap<>();
         synchronized (reading) {
-            reader.select("SELECT t.piece, t.market, t.state, t.reasons FROM " + from + " WHERE t.state <> ''", bound)
+            reader.select("SELECT t.piece, t.market, t.state, t.reasons " + from + " WHERE t.state <> ''", bound)
                     .map((row, context) -> Map.entry(row.getString(1), standing(row)))
                     .forEach(row -> found.computeIfAbsent(row.getKey(), number -> new ArrayList<>())
                             .add(row.getValue()));

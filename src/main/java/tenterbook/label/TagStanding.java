@@ -14,6 +14,8 @@ import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelText.Part;
 import tenterbook.label.rule.Market;
 import tenterbook.piece.PieceNumber;
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
 
 /**
  * Whether a piece has a hang tag that says what it would say today, market by market. The newest tag of a market counts.
@@ -22,21 +24,20 @@ import tenterbook.piece.PieceNumber;
  */
 public final class TagStanding {
     /** How a piece stands in one market. */
-    public enum State {
-        CURRENT("current"),
-        OUT_OF_DATE("out of date"),
-        NONE("none printed"),
-        REFUSED("cannot be made");
+    public enum State implements Worded {
+        CURRENT,
+        OUT_OF_DATE,
+        NONE,
+        REFUSED;
 
-        private final String word;
-
-        State(String word) {
-            this.word = word;
+        @Override
+        public Message word() {
+            return Message.of("label.standing." + Issue.word(this));
         }
 
         @Override
         public String toString() {
-            return word;
+            return inEnglish();
         }
     }
 
@@ -55,7 +56,8 @@ public final class TagStanding {
     private record Tag(IssuedPaper paper, long[] parts) {}
 
     private static final List<Part> PARTS = List.of(Part.values());
-    private static final String OLDER_FORM = "kept in an older form; issue it anew";
+    private static final String OLDER_FORM =
+            Message.of("label.standing.older-form").inEnglish();
 
     private record Key(PieceNumber piece, Market market) {}
 
@@ -112,7 +114,7 @@ public final class TagStanding {
                     State.REFUSED,
                     e.pieces().stream()
                             .flatMap(piece -> piece.refusals().stream())
-                            .map(refusal -> refusal.found().replaceAll("\\s+", " "))
+                            .map(refusal -> refusal.found().inEnglish().replaceAll("\\s+", " "))
                             .distinct()
                             .toList());
         }
@@ -166,7 +168,7 @@ public final class TagStanding {
         for (int i = 0; i < now.length; i++) {
             if (was[i] != now[i]) {
                 changed.add(
-                        i < PARTS.size() ? Today.word(PARTS.get(i)) : i == PARTS.size() ? Today.CODE : Today.COLOURS);
+                        (i < PARTS.size() ? PARTS.get(i) : i == PARTS.size() ? Today.CODE : Today.COLOURS).inEnglish());
             }
         }
         return changed;

@@ -25,6 +25,7 @@ import tenterbook.ledger.Kind;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.RecordKey;
 import tenterbook.ledger.Revision;
+import tenterbook.words.Message;
 
 /**
  * How every piece stands with its hang tag in every market, as a table derived from the ledger: the one place where that is
@@ -33,6 +34,7 @@ import tenterbook.ledger.Revision;
  */
 public final class TagTable implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(TagTable.class);
+    private static final String LOOKING = Message.of("label.standing.looking").inEnglish();
     private static final int BATCH = 1000;
     private static final int TOGETHER = 50;
     /** From so many pieces on, every paper is read once at the beginning, which is quicker than piece by piece. */
@@ -102,8 +104,8 @@ public final class TagTable implements AutoCloseable {
                     rebuild(progress);
                 } catch (JdbiException again) {
                     throw new ArchiveProblem(
-                            "How pieces stand with their tags could not be written: %s. The archive itself is not touched; look after the disk, or close Tenterbook, delete the folder ‘derived’ and start again."
-                                    .formatted(again.getMessage()),
+                            Message.of("label.standing.not-written", "why", String.valueOf(again.getMessage()))
+                                    .inEnglish(),
                             again);
                 }
             }
@@ -166,7 +168,7 @@ public final class TagTable implements AutoCloseable {
         AtomicInteger done = new AtomicInteger();
         inLots(numbers).parallel().forEach(lot -> {
             progress.orStop();
-            progress.at(done.getAndAdd(lot.size()), numbers.size(), "looking at hang tags");
+            progress.at(done.getAndAdd(lot.size()), numbers.size(), LOOKING);
             Map<String, List<Standing>> found = finder.of(lot);
             // What the records said may be newer than what was asked for, so the stamp is read after them.
             rows.keep(lot, found, archive.ledger().lastSequence());
@@ -210,18 +212,22 @@ public final class TagTable implements AutoCloseable {
                 List<Standing> stands = kept.getOrDefault(number, List.of());
                 if (!expected.equals(stands)) {
                     findings.add(new Finding(
-                            "hang tags of piece " + number,
-                            "the table derived from the ledger says %s; the ledger says %s. Run ‘reindex’."
-                                    .formatted(stands, expected)));
+                            where(number),
+                            Message.of("label.standing.differs", "found", stands, "expected", expected)
+                                    .inEnglish()));
                 }
                 kept.remove(number);
             }
         });
         kept.keySet()
                 .forEach(number -> findings.add(new Finding(
-                        "hang tags of piece " + number,
-                        "stand in the table derived from the ledger, which has no such piece. Run ‘reindex’.")));
+                        where(number),
+                        Message.of("label.standing.no-such-piece").inEnglish())));
         return findings;
+    }
+
+    private static String where(String number) {
+        return Message.of("label.standing.where", "piece", number).inEnglish();
     }
 
     @Override

@@ -8,6 +8,8 @@ import tenterbook.archive.IssuedPaper;
 import tenterbook.facts.PieceFacts;
 import tenterbook.label.LabelText.Part;
 import tenterbook.label.rule.Refusal;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * How a label that was issued stands to what would be printed today from the same choices.
@@ -16,9 +18,9 @@ import tenterbook.label.rule.Refusal;
  * @param changes the lines that would now read differently, in the order of the label
  * @param refused why none could be issued today; empty where one could
  */
-public record Today(State state, List<Change> changes, List<String> refused) {
-    static final String CODE = "square code";
-    static final String COLOURS = "colour band";
+public record Today(State state, List<Change> changes, List<Refusal> refused) {
+    static final Message CODE = Message.of("label.of-code");
+    static final Message COLOURS = Message.of("label.of-colours");
 
     /** How an issued label stands. */
     public enum State {
@@ -34,12 +36,12 @@ public record Today(State state, List<Change> changes, List<String> refused) {
     /**
      * A line that would read differently.
      *
-     * @param part which part of the label, in words
+     * @param part which part of the label
      * @param was empty where it stood not on the label
      * @param now empty where it would be left out
      * @param byRule whether the rules changed since, so that the record may be as it was
      */
-    public record Change(String part, String was, String now, boolean byRule) {}
+    public record Change(Written part, String was, String now, boolean byRule) {}
 
     public Today {
         changes = List.copyOf(changes);
@@ -61,7 +63,6 @@ public record Today(State state, List<Change> changes, List<String> refused) {
                     List.of(),
                     e.pieces().stream()
                             .flatMap(piece -> piece.refusals().stream())
-                            .map(Refusal::toString)
                             .toList());
         }
         List<Change> changes = changes(paper, issued, now);
@@ -83,7 +84,7 @@ public record Today(State state, List<Change> changes, List<String> refused) {
                 boolean ruled = i < before.size() && !before.get(i).basis().isEmpty()
                         || i < after.size() && !after.get(i).basis().isEmpty();
                 if (!was.equals(is)) {
-                    changes.add(new Change(word(part), was, is, newRules && ruled));
+                    changes.add(new Change(part, was, is, newRules && ruled));
                 }
             }
         }
@@ -95,10 +96,6 @@ public record Today(State state, List<Change> changes, List<String> refused) {
             changes.add(new Change(COLOURS, band(issued.colours()), band(Issue.colours(now)), false));
         }
         return changes;
-    }
-
-    static String word(Part part) {
-        return part.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private static List<String> names(List<IssuedPaper.Colour> colours) {

@@ -2,6 +2,7 @@ package tenterbook.label;
 
 import java.util.List;
 import java.util.Locale;
+import tenterbook.words.Listing;
 
 /** Small joinings of words. */
 final class Wording {
@@ -14,8 +15,6 @@ final class Wording {
 
     /** 'A', 'A and B', 'A, B and C', with all but the first in lower case. */
     static String listed(List<String> names) {
-        String text = String.join(", ", names);
-        int last = text.lastIndexOf(", ");
-        return last < 0 ? text : text.substring(0, last) + " and " + text.substring(last + 2);
+        return Listing.and(names).inEnglish();
     }
 }

@@ -160,7 +160,7 @@ class TagTableTest {
                 assertThat(today.changes()).isNotEmpty();
                 assertThat(eu(table, number).reasons())
                         .containsExactlyElementsOf(today.changes().stream()
-                                .map(Today.Change::part)
+                                .map(change -> change.part().inEnglish())
                                 .distinct()
                                 .toList());
             }

@@ -7,10 +7,12 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.label.rule.Question;
 import tenterbook.label.rule.Rule;
 import tenterbook.label.rule.RuleTable;
+import tenterbook.measure.NumberWords;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.CareTest.Kind;
 import tenterbook.piece.Specimen;
+import tenterbook.words.Message;
 
 /**
  * The tests that really bear on a piece, and what they come to. A test on another cloth or dye, one older than the last dyeing,
@@ -51,20 +53,14 @@ final class CareEvidence {
         Rule method = rules.rule("careMethod");
         Rule care = rules.rule("care");
         for (CareTest test : about.tests()) {
-            Optional<String> misfit = CareMethods.misfit(test);
+            Optional<Message> misfit = CareMethods.misfit(test);
             if (misfit.isPresent()) {
-                questions.add(new Question(
-                        "What was tested? %s, so nothing is printed from it (%s)".formatted(misfit.get(), words(test)),
-                        method));
+                questions.add(
+                        new Question(Message.of("care.ask.misfit", "why", misfit.get(), "test", words(test)), method));
             } else if (test.passed() == null) {
-                questions.add(new Question(
-                        "Did the %s pass? It is not judged, so nothing is printed from it".formatted(words(test)),
-                        care));
+                questions.add(new Question(Message.of("care.ask.not-judged", "test", words(test)), care));
             } else if (test.specimen() == Specimen.OTHER) {
-                questions.add(new Question(
-                        "Does the %s say anything of this piece? It was made on another cloth or dye, so nothing is printed from it"
-                                .formatted(words(test)),
-                        care));
+                questions.add(new Question(Message.of("care.ask.other-specimen", "test", words(test)), care));
             } else {
                 take(test, about, method, care);
             }
@@ -77,11 +73,14 @@ final class CareEvidence {
                 && test.when().to().isBefore(about.lastDyed().from());
         if (stale) {
             questions.add(new Question(
-                    "Does the %s hold after the dyeing of %s, which is later? %s"
-                            .formatted(
-                                    words(test),
-                                    about.lastDyed(),
-                                    test.passed() ? "Nothing is printed from it" : "Until that is said it counts"),
+                    Message.of(
+                            "care.ask.stale",
+                            "test",
+                            words(test),
+                            "dyed",
+                            about.lastDyed(),
+                            "passed",
+                            yes(test.passed())),
                     care));
         }
         if (!stale || !test.passed()) {
@@ -184,10 +183,16 @@ final class CareEvidence {
     }
 
     /** What a wash rests on: the test, and the limit that goes before it. */
-    String washWords(CareTest test) {
+    Message washWords(CareTest test) {
         return limited(test)
-                ? "%s; kept to %.0f °C, for the method shows colour alone: %s (common practice)"
-                        .formatted(words(test), limit.celsius(), limit.why())
+                ? Message.of(
+                        "care.kept-to",
+                        "test",
+                        words(test),
+                        "celsius",
+                        NumberWords.decimals(limit.celsius(), 0),
+                        "why",
+                        limit.why())
                 : words(test);
     }
 
@@ -196,29 +201,44 @@ final class CareEvidence {
     }
 
     /** A test in words, for the record of what a line rests on. */
-    static String words(CareTest test) {
-        StringBuilder words = new StringBuilder(test.kind() + " test");
-        if (test.when().recorded()) {
-            words.append(" of ").append(test.when());
-        }
-        if (test.temperature().recorded()) {
-            words.append(" at ").append(test.temperature());
-        }
-        if (test.specimen() != null) {
-            words.append(" on ").append(test.specimen());
-        }
-        String by = test.standard() == null
-                ? test.method()
-                : test.method().isEmpty() ? test.standard().toString() : test.standard() + ", " + test.method();
-        if (!by.isEmpty()) {
-            words.append(" (").append(by).append(')');
-        }
-        String seen = test.grade() == null
-                ? test.result()
-                : ("grade " + test.gradeWords() + (test.result().isEmpty() ? "" : "; " + test.result()));
-        if (!seen.isEmpty()) {
-            words.append(": ").append(seen);
-        }
-        return words.toString();
+    static Message words(CareTest test) {
+        boolean method = !test.method().isEmpty();
+        boolean result = !test.result().isEmpty();
+        return Message.of(
+                "care.test",
+                "kind",
+                test.kind(),
+                "dated",
+                yes(test.when().recorded()),
+                "when",
+                test.when(),
+                "warm",
+                yes(test.temperature().recorded()),
+                "temperature",
+                test.temperature(),
+                "placed",
+                yes(test.specimen() != null),
+                "specimen",
+                orNone(test.specimen()),
+                "by",
+                test.standard() == null ? method ? "method" : "none" : method ? "both" : "standard",
+                "standard",
+                orNone(test.standard()),
+                "method",
+                test.method(),
+                "seen",
+                test.grade() == null ? result ? "result" : "none" : result ? "both" : "grade",
+                "grade",
+                test.grade() == null ? "" : test.gradeWords(),
+                "result",
+                test.result());
+    }
+
+    static String yes(boolean holds) {
+        return holds ? "yes" : "no";
+    }
+
+    private static Object orNone(Object value) {
+        return value == null ? "" : value;
     }
 }

@@ -1,6 +1,9 @@
 package tenterbook.label.care;
 
+import java.util.Locale;
 import tenterbook.label.rule.Rule;
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
 
 /**
  * One care instruction or warning, exactly as printed.
@@ -10,12 +13,18 @@ import tenterbook.label.rule.Rule;
  */
 public record CareLine(About about, String text, String evidence, Rule rule) {
     /** What a line speaks of, in the order of ISO 3758; words that name no treatment last. */
-    public enum About {
+    public enum About implements Worded {
         WASHING,
         BLEACHING,
         DRYING,
         IRONING,
         PROFESSIONAL_CARE,
-        WARNING
+        WARNING;
+
+        @Override
+        public Message word() {
+            return Message.of(
+                    "care.treatment." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        }
     }
 }

@@ -6,9 +6,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import tenterbook.measure.NumberWords;
 import tenterbook.measure.OwnTable;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.TestStandard;
+import tenterbook.words.Message;
 
 /** The table of test methods, {@code /label/care-methods.csv}: what each can show. */
 final class CareMethods {
@@ -39,11 +41,17 @@ final class CareMethods {
     }
 
     /** Why a test by a published method cannot be of the kind it is entered as; empty where it can. */
-    static Optional<String> misfit(CareTest test) {
+    static Optional<Message> misfit(CareTest test) {
         return method(test)
                 .filter(m -> !m.fits.isEmpty() && !m.fits.contains(test.kind().toString()))
-                .map(m -> "%s tests %s and is no test of ‘%s’"
-                        .formatted(test.followed().orElseThrow(), m.shows, test.kind()));
+                .map(m -> Message.of(
+                        "care.misfit",
+                        "standard",
+                        test.followed().orElseThrow(),
+                        "shows",
+                        m.shows,
+                        "kind",
+                        test.kind()));
     }
 
     /** Whether a pass says nothing of shrinkage and handle. */
@@ -52,37 +60,50 @@ final class CareMethods {
     }
 
     /** What a judged test leaves open, as questions. */
-    static List<String> open(CareTest test) {
+    static List<Message> open(CareTest test) {
         return method(test).stream()
                 .flatMap(m -> java.util.stream.Stream.of(grade(test, m), limits(test, m)))
                 .flatMap(Optional::stream)
                 .toList();
     }
 
-    private static Optional<String> grade(CareTest test, Method method) {
+    private static Optional<Message> grade(CareTest test, Method method) {
         if (test.grade() == null || method.least == null || test.passed() == null) {
             return Optional.empty();
         }
         boolean enough = test.grade() >= method.least;
-        String least = "grade %.0f".formatted(method.least);
         if (test.passed() && !enough) {
-            return Optional.of("Is grade %s a pass? Usually %s is asked of %s"
-                    .formatted(test.gradeWords(), least, test.followed().orElseThrow()));
+            return Optional.of(grade("care.ask.is-grade-a-pass", test, method));
         }
         return !test.passed() && enough
-                ? Optional.of("Is grade %s a failure? Usually %s is enough for %s"
-                        .formatted(test.gradeWords(), least, test.followed().orElseThrow()))
+                ? Optional.of(grade("care.ask.is-grade-a-failure", test, method))
                 : Optional.empty();
     }
 
-    private static Optional<String> limits(CareTest test, Method method) {
+    private static Message grade(String key, CareTest test, Method method) {
+        return Message.of(
+                key,
+                "grade",
+                test.gradeWords(),
+                "least",
+                NumberWords.decimals(method.least, 0),
+                "standard",
+                test.followed().orElseThrow());
+    }
+
+    private static Optional<Message> limits(CareTest test, Method method) {
         boolean matters =
                 test.kind() == CareTest.Kind.LIGHT ? test.grade() != null : Boolean.TRUE.equals(test.passed());
         return method.limits.isEmpty() || !matters
                 ? Optional.empty()
-                : Optional.of("Was the rest looked at too? %s by %s: %s"
-                        .formatted(
-                                capital(test.kind().toString()), test.followed().orElseThrow(), method.limits));
+                : Optional.of(Message.of(
+                        "care.ask.limits",
+                        "kind",
+                        capital(test.kind().toString()),
+                        "standard",
+                        test.followed().orElseThrow(),
+                        "limits",
+                        method.limits));
     }
 
     private static String capital(String text) {

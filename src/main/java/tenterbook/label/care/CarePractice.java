@@ -12,9 +12,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import tenterbook.label.rule.Question;
 import tenterbook.label.rule.Rule;
+import tenterbook.measure.NumberWords;
 import tenterbook.measure.OwnTable;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
+import tenterbook.words.Message;
 
 /** What dyers commonly hold, {@code /label/care-practice.csv}: questions to the maker, never words on a label. */
 final class CarePractice {
@@ -51,7 +53,7 @@ final class CarePractice {
     }
 
     static List<Question> questions(CareCase about, CareEvidence evidence, Rule rule) {
-        Set<String> asked = new LinkedHashSet<>();
+        Set<Message> asked = new LinkedHashSet<>();
         for (Row row : ROWS) {
             List<String> named = about.materials().stream()
                     .filter(m -> m.of() == row.of
@@ -84,30 +86,50 @@ final class CarePractice {
                 .min(Comparator.comparingDouble(Limit::celsius));
     }
 
-    private static List<String> asked(Row row, String named, CareEvidence evidence) {
-        List<String> asked = new ArrayList<>();
+    private static List<Message> asked(Row row, String named, CareEvidence evidence) {
+        List<Message> asked = new ArrayList<>();
         boolean answered = evidence.judged().stream()
                 .anyMatch(t -> row.answeredBy.contains(t.kind().toString()));
         if (!answered) {
-            asked.add("Is there a %s test? %s (here: %s%s)"
-                    .formatted(String.join(" or ", row.answeredBy), row.says, named, row.further()));
+            asked.add(Message.of(
+                    "care.practice.test",
+                    "kinds",
+                    kinds(row),
+                    "says",
+                    row.says,
+                    "named",
+                    named,
+                    "further",
+                    row.further()));
         }
         CareTest wash = evidence.wash().test();
         if (row.most != null && evidence.wash().allowed() && CareEvidence.measured(wash)) {
             double celsius = CareEvidence.proven(wash);
             if (celsius > row.most + 1e-6) {
-                asked.add(
-                        "Did the wash at %s hold on this very cloth and dye? %s; usually not warmer than %.0f %s (here: %s%s)"
-                                .formatted(
-                                        wash.temperature(),
-                                        row.says,
-                                        row.most,
-                                        Unit.CELSIUS.symbol(),
-                                        named,
-                                        row.further()));
+                asked.add(Message.of(
+                        "care.practice.too-warm",
+                        "temperature",
+                        wash.temperature(),
+                        "says",
+                        row.says,
+                        "most",
+                        NumberWords.decimals(row.most, 0),
+                        "unit",
+                        Unit.CELSIUS.symbol(),
+                        "named",
+                        named,
+                        "further",
+                        row.further()));
             }
         }
         return asked;
+    }
+
+    private static Object kinds(Row row) {
+        return row.answeredBy.stream()
+                .map(Object.class::cast)
+                .reduce((one, other) -> Message.of("care.or", "one", one, "other", other))
+                .orElseThrow();
     }
 
     private static String plain(String text) {

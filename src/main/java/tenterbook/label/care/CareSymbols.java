@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenterbook.label.rule.Market;
 import tenterbook.label.rule.Question;
 import tenterbook.label.rule.RuleTable;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.CareTest.Kind;
+import tenterbook.words.Message;
 
 /**
  * The symbols that the evidence carries. A symbol that allows more than was tested is not drawn, so a wash by hand that was
@@ -22,10 +22,9 @@ import tenterbook.piece.CareTest.Kind;
  * @param questions what is missing and what follows, the trade mark, and what the market says of symbols
  * @param gaps the rows without a symbol, each with why, as in 'bleaching: no fitting test'
  */
-public record CareSymbols(List<Mark> marks, List<Question> questions, List<String> gaps) {
+public record CareSymbols(List<Mark> marks, List<Question> questions, List<Message> gaps) {
     /** The caution to show where symbols are chosen. */
-    public static final String CAUTION =
-            "Care symbols are registered trademarks of GINETEX in many countries, and their use there needs a licence. These are drawings of our own after the standard’s geometry, partly from memory; the words stand beside them.";
+    public static final Message CAUTION = Message.of("care.symbols-caution");
 
     /** A symbol with what it rests on. */
     public record Mark(CareSymbol symbol, String evidence) {}
@@ -47,9 +46,9 @@ public record CareSymbols(List<Mark> marks, List<Question> questions, List<Strin
         private final CareEvidence evidence;
         private final RuleTable rules;
         private final List<Mark> marks = new ArrayList<>();
-        private final Map<CareLine.About, String> why = new EnumMap<>(CareLine.About.class);
+        private final Map<CareLine.About, Message> why = new EnumMap<>(CareLine.About.class);
         private final List<Question> questions = new ArrayList<>();
-        private final List<String> gaps = new ArrayList<>();
+        private final List<Message> gaps = new ArrayList<>();
 
         Choosing(CareEvidence evidence, RuleTable rules) {
             this.evidence = evidence;
@@ -64,16 +63,12 @@ public record CareSymbols(List<Mark> marks, List<Question> questions, List<Strin
             dryClean(evidence.plain(Kind.DRY_CLEAN));
             missing();
             if (!marks.isEmpty()) {
-                questions.add(new Question(
-                        "Were the symbols compared with the standard? They are drawings of our own, partly from memory",
-                        rules.rule("careSymbolShapes")));
-                questions.add(new Question(
-                        "Have you leave to use care symbols where this is sold? They are registered trademarks in many countries",
-                        rules.rule("careSymbolMarks")));
+                questions.add(new Question(Message.of("care.symbols.compared"), rules.rule("careSymbolShapes")));
+                questions.add(new Question(Message.of("care.symbols.leave"), rules.rule("careSymbolMarks")));
             }
             if (!rules.symbolsNote().isEmpty()) {
                 questions.add(new Question(
-                        "Are symbols wanted on this label? " + rules.symbolsNote(), rules.rule("careSymbols")));
+                        Message.of("care.symbols.wanted", "note", rules.symbolsNote()), rules.rule("careSymbols")));
             }
             return new CareSymbols(marks, questions, gaps);
         }
@@ -82,15 +77,17 @@ public record CareSymbols(List<Mark> marks, List<Question> questions, List<Strin
             if (wash.forbidden()) {
                 mark(CareSymbol.NO_WASH, wash.test());
             } else if (wash.allowed() && !CareEvidence.measured(wash.test())) {
-                why.put(CareLine.About.WASHING, "the test's temperature is not recorded");
+                why.put(CareLine.About.WASHING, Message.of("care.gap.no-temperature"));
             } else if (wash.allowed() && wash.test().kind() == Kind.HAND_WASH) {
                 if (evidence.washCelsius(wash.test()) >= 40 - 1e-6) {
                     mark(CareSymbol.HAND_WASH, wash.test());
                 } else {
                     why.put(
                             CareLine.About.WASHING,
-                            "the symbol of washing by hand allows 40 °C, and the test was made at %s"
-                                    .formatted(wash.test().temperature()));
+                            Message.of(
+                                    "care.gap.hand-wash",
+                                    "temperature",
+                                    wash.test().temperature()));
                 }
             } else if (wash.allowed()) {
                 machine(wash.test());
@@ -110,7 +107,7 @@ public record CareSymbols(List<Mark> marks, List<Question> questions, List<Strin
             if (degrees.isPresent()) {
                 mark(CareSymbol.valueOf(degrees.get()), test);
             } else {
-                why.put(CareLine.About.WASHING, "the least temperature a symbol has is 30 °C");
+                why.put(CareLine.About.WASHING, Message.of("care.gap.too-cool-a-wash"));
             }
         }
 
@@ -155,9 +152,9 @@ public record CareSymbols(List<Mark> marks, List<Question> questions, List<Strin
                         .findFirst()
                         .ifPresentOrElse(
                                 d -> mark(CareSymbol.valueOf("IRON_" + d), iron.test()),
-                                () -> why.put(CareLine.About.IRONING, "the coolest iron a symbol has is 110 °C"));
+                                () -> why.put(CareLine.About.IRONING, Message.of("care.gap.too-cool-an-iron")));
             } else if (iron.allowed()) {
-                why.put(CareLine.About.IRONING, "the test's temperature is not recorded");
+                why.put(CareLine.About.IRONING, Message.of("care.gap.no-temperature"));
             }
         }
 
@@ -171,28 +168,30 @@ public record CareSymbols(List<Mark> marks, List<Question> questions, List<Strin
                 } else if (how.contains("hydrocarbon")) {
                     mark(CareSymbol.DRY_CLEAN_F, dryClean.test());
                 } else {
-                    why.put(
-                            CareLine.About.PROFESSIONAL_CARE,
-                            "the test's solvent, perchloroethylene or hydrocarbon, is not recorded");
+                    why.put(CareLine.About.PROFESSIONAL_CARE, Message.of("care.gap.no-solvent"));
                 }
             }
         }
 
         private void mark(CareSymbol symbol, CareTest test) {
-            marks.add(new Mark(symbol, CareEvidence.words(test)));
+            marks.add(new Mark(symbol, CareEvidence.words(test).inEnglish()));
         }
 
         private void missing() {
             Stream.of(CareLine.About.values())
                     .filter(a -> a != CareLine.About.WARNING)
                     .filter(a -> marks.stream().noneMatch(m -> m.symbol().about() == a))
-                    .map(a -> a.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ": "
-                            + why.getOrDefault(a, "no fitting test"))
+                    .map(a -> Message.of(
+                            "care.gap", "treatment", a, "why", why.getOrDefault(a, Message.of("care.gap.no-test"))))
                     .forEach(gaps::add);
             if (!gaps.isEmpty()) {
                 questions.add(new Question(
-                        ("May the row of symbols go out with gaps? %s. A buyer may take a gap for leave to do as they like, and a row of fewer than five is not the standard's full row")
-                                .formatted(gaps.stream().collect(Collectors.joining("; "))),
+                        Message.of(
+                                "care.symbols.gaps",
+                                "gaps",
+                                gaps.stream()
+                                        .reduce((one, other) -> Message.of("care.gaps", "one", one, "other", other))
+                                        .orElseThrow()),
                         rules.rule("careSymbols")));
             }
         }

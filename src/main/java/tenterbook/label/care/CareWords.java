@@ -11,9 +11,13 @@ import tenterbook.label.rule.Question;
 import tenterbook.label.rule.Refusal;
 import tenterbook.label.rule.Rule;
 import tenterbook.label.rule.RuleTable;
+import tenterbook.label.rule.TableText;
+import tenterbook.measure.NumberWords;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.CareTest.Kind;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * Care in words, from recorded tests alone. A treatment is offered only where a test of it passed, and forbidden only where
@@ -29,7 +33,7 @@ public record CareWords(
         List<Question> questions,
         @Nullable Refusal missing) {
     /** What stands on paper where no judged test is on record. */
-    public static final String NO_TEST = "No care test is on record. Ask the maker before washing.";
+    public static final String NO_TEST = Message.of("care.no-test").inEnglish();
 
     public CareWords {
         lines = List.copyOf(lines);
@@ -74,11 +78,9 @@ public record CareWords(
                         new CareLine(
                                 About.WARNING,
                                 NO_TEST,
-                                "no judged test of washing, bleaching, drying, ironing or dry cleaning is on record",
+                                Message.of("care.no-judged-test").inEnglish(),
                                 rule));
-                questions.add(new Question(
-                        "Is there a wash test of a strip dyed with this piece? No care words can be printed without one",
-                        rule));
+                questions.add(new Question(Message.of("care.ask.any-wash-test"), rule));
             }
             questions.addAll(CarePractice.questions(about, evidence, rules.rule("practice")));
             lines.sort(Comparator.comparing(CareLine::about));
@@ -95,11 +97,14 @@ public record CareWords(
             return stated
                     ? null
                     : new Refusal(
-                            "No fitting test says how this %s is washed%s"
-                                    .formatted(
-                                            about.category(), rules.careNeeds().washing() ? "" : " or dry-cleaned"),
+                            Message.of(
+                                    "care.missing",
+                                    "category",
+                                    about.category(),
+                                    "cleaned",
+                                    CareEvidence.yes(!rules.careNeeds().washing())),
                             rules.rule("careNeeded"),
-                            rules.careNeeds().fix());
+                            new TableText(rules.careNeeds().fix()));
         }
 
         private void wash() {
@@ -107,41 +112,35 @@ public record CareWords(
             List<CareTest> machineFailed = evidence.judged(Kind.MACHINE_WASH, false);
             if (wash.allowed()) {
                 boolean machine = wash.test().kind() == Kind.MACHINE_WASH;
-                lines.add(washLine(machine ? "Machine wash" : "Hand wash", wash.test()));
+                lines.add(washLine(machine ? "machine" : "hand", wash.test()));
                 if (!machine && !machineFailed.isEmpty()) {
-                    add(About.WASHING, "Do not machine wash.", machineFailed.get(0));
+                    add(About.WASHING, Message.of("care.no-machine-wash"), machineFailed.get(0));
                 }
             } else if (wash.forbidden()) {
-                add(About.WASHING, "Do not wash.", wash.test());
+                add(About.WASHING, Message.of("care.no-wash"), wash.test());
             } else if (!machineFailed.isEmpty()) {
-                add(About.WASHING, "Do not machine wash.", machineFailed.get(0));
+                add(About.WASHING, Message.of("care.no-machine-wash"), machineFailed.get(0));
             }
             if (evidence.washContradicted()) {
-                questions.add(new Question(
-                        "A wash test passed and another failed at the same or a lower temperature; which one holds? Until that is said the warning is printed",
-                        rule));
+                questions.add(new Question(Message.of("care.ask.contradicted"), rule));
             }
         }
 
         private CareLine washLine(String how, CareTest test) {
             if (!CareEvidence.measured(test)) {
                 questions.add(new Question(
-                        "At what temperature was the %s made? Without it no temperature can be printed"
-                                .formatted(CareEvidence.words(test)),
-                        rules.rule("careWords")));
-                return new CareLine(
-                        About.WASHING, how + ". Tested temperature not recorded.", CareEvidence.words(test), rule);
+                        Message.of("care.ask.temperature", "test", CareEvidence.words(test)), rules.rule("careWords")));
+                return line(
+                        About.WASHING, Message.of("care.wash-untested", "how", how), CareEvidence.words(test), rule);
             }
             double celsius = evidence.washCelsius(test);
             String warmth = celsius <= 30 ? "cold" : celsius < 45 ? "warm" : "hot";
             if (celsius > 63) {
-                questions.add(new Question(
-                        "The test was made above 63 °C, the end of 'hot'; is the temperature right?",
-                        rules.rule("careWords")));
+                questions.add(new Question(Message.of("care.ask.above-hot"), rules.rule("careWords")));
             }
-            return new CareLine(
+            return line(
                     About.WASHING,
-                    "%s %s, at most %s.".formatted(how, warmth, degrees(celsius)),
+                    Message.of("care.wash", "how", how, "warmth", warmth, "degrees", degrees(celsius)),
                     evidence.washWords(test),
                     rules.rule("careWords"));
         }
@@ -150,41 +149,50 @@ public record CareWords(
             CareEvidence.Verdict chlorine = evidence.plain(Kind.CHLORINE_BLEACH);
             CareEvidence.Verdict other = evidence.plain(Kind.OTHER_BLEACH);
             if (other.forbidden()) {
-                add(About.BLEACHING, "Do not bleach.", other.test());
+                add(About.BLEACHING, Message.of("care.no-bleach"), other.test());
             } else if (other.allowed() && !chlorine.allowed()) {
-                add(About.BLEACHING, "Only non-chlorine bleach, when needed.", other.test());
+                add(About.BLEACHING, Message.of("care.non-chlorine-bleach"), other.test());
             } else if (chlorine.forbidden()) {
-                add(About.BLEACHING, "Do not use chlorine bleach.", chlorine.test());
+                add(About.BLEACHING, Message.of("care.no-chlorine-bleach"), chlorine.test());
             } else if (other.allowed()) {
-                add(About.BLEACHING, "Bleach when needed.", chlorine.test());
+                add(About.BLEACHING, Message.of("care.bleach"), chlorine.test());
             }
         }
 
         private void dry() {
             CareEvidence.Verdict tumble = evidence.heated(Kind.TUMBLE_DRY);
             if (tumble.forbidden()) {
-                add(About.DRYING, "Do not tumble dry.", tumble.test());
+                add(About.DRYING, Message.of("care.no-tumble-dry"), tumble.test());
             } else if (tumble.allowed()) {
-                add(About.DRYING, "Tumble dry" + atMost(tumble.test()) + ".", tumble.test());
+                CareTest test = tumble.test();
+                add(
+                        About.DRYING,
+                        Message.of(
+                                "care.tumble-dry",
+                                "limited",
+                                CareEvidence.yes(CareEvidence.measured(test)),
+                                "degrees",
+                                atMost(test)),
+                        test);
             }
-            said(About.DRYING, Kind.LINE_DRY, "Line dry.", "Do not line dry.");
-            said(About.DRYING, Kind.FLAT_DRY, "Dry flat.", "Do not dry flat.");
+            said(About.DRYING, Kind.LINE_DRY, Message.of("care.line-dry"), Message.of("care.no-line-dry"));
+            said(About.DRYING, Kind.FLAT_DRY, Message.of("care.flat-dry"), Message.of("care.no-flat-dry"));
         }
 
         private void iron() {
             CareEvidence.Verdict iron = evidence.heated(Kind.IRON);
             if (iron.forbidden()) {
-                add(About.IRONING, "Do not iron.", iron.test());
+                add(About.IRONING, Message.of("care.no-iron"), iron.test());
             } else if (iron.allowed() && rules.ironWords() && CareEvidence.measured(iron.test())) {
                 double celsius = CareEvidence.proven(iron.test());
-                String word = celsius < 150 ? "Cool iron" : celsius < 200 ? "Warm iron" : "Iron";
-                lines.add(new CareLine(
+                String heat = celsius < 150 ? "cool" : celsius < 200 ? "warm" : "hot";
+                lines.add(line(
                         About.IRONING,
-                        word + atMost(iron.test()) + ".",
+                        ironed(heat, iron.test()),
                         CareEvidence.words(iron.test()),
                         rules.rule("careIron")));
             } else if (iron.allowed()) {
-                add(About.IRONING, "Iron" + atMost(iron.test()) + ".", iron.test());
+                add(About.IRONING, ironed("any", iron.test()), iron.test());
             }
         }
 
@@ -197,60 +205,85 @@ public record CareWords(
                 lines.add(new CareLine(
                         About.WASHING,
                         rules.cannotBeCleaned(),
-                        CareEvidence.words(evidence.wash().test()) + "; " + CareEvidence.words(dryClean.test()),
+                        Message.of(
+                                        "care.two-tests",
+                                        "one",
+                                        CareEvidence.words(evidence.wash().test()),
+                                        "other",
+                                        CareEvidence.words(dryClean.test()))
+                                .inEnglish(),
                         rules.rule("careNeeded")));
             } else {
                 said(
                         About.PROFESSIONAL_CARE,
                         Kind.DRY_CLEAN,
-                        word + ".",
-                        "Do not %s.".formatted(word.toLowerCase(Locale.ROOT)));
+                        Message.of("care.dry-clean", "words", word),
+                        Message.of("care.no-dry-clean", "words", word.toLowerCase(Locale.ROOT)));
             }
         }
 
         private void warnings() {
-            String colour = rules.language().equals("en-US") ? "Color" : "Colour";
-            warning(Kind.RUB, colour + " may rub off.");
-            warning(Kind.WATER, "Water may mark it.");
-            warning(Kind.LIGHT, "Keep out of strong light.");
+            String spelling = rules.language().equals("en-US") ? "american" : "british";
+            warning(Kind.RUB, Message.of("care.rub", "spelling", spelling));
+            warning(Kind.WATER, Message.of("care.water"));
+            warning(Kind.LIGHT, Message.of("care.light"));
         }
 
-        private void warning(Kind kind, String text) {
+        private void warning(Kind kind, Message text) {
             evidence.judged(kind, false).stream().findFirst().ifPresent(t -> add(About.WARNING, text, t));
         }
 
-        private void said(About of, Kind kind, String allowed, String forbidden) {
+        private void said(About of, Kind kind, Message allowed, Message forbidden) {
             CareEvidence.Verdict verdict = evidence.plain(kind);
             if (verdict.way() != CareEvidence.Way.UNKNOWN) {
                 add(of, verdict.allowed() ? allowed : forbidden, verdict.test());
             }
         }
 
-        private void add(About of, String text, CareTest test) {
-            lines.add(new CareLine(of, text, CareEvidence.words(test), rule));
+        private void add(About of, Message text, CareTest test) {
+            lines.add(line(of, text, CareEvidence.words(test), rule));
         }
 
-        private String atMost(CareTest test) {
+        private static CareLine line(About of, Message text, Message evidence, Rule rule) {
+            return new CareLine(of, text.inEnglish(), evidence.inEnglish(), rule);
+        }
+
+        private Message ironed(String heat, CareTest test) {
+            return Message.of(
+                    "care.iron",
+                    "heat",
+                    heat,
+                    "limited",
+                    CareEvidence.yes(CareEvidence.measured(test)),
+                    "degrees",
+                    atMost(test));
+        }
+
+        private Object atMost(CareTest test) {
             if (!CareEvidence.measured(test)) {
                 return "";
             }
             double celsius = CareEvidence.proven(test);
-            return ", at most " + (rules.fahrenheitFirst() ? degrees(celsius) : whole(celsius) + "\u00a0°C");
+            return rules.fahrenheitFirst() ? degrees(celsius) : celsius(celsius);
         }
 
-        private String degrees(double celsius) {
-            String first = rules.fahrenheitFirst() ? fahrenheit(celsius) : whole(celsius) + "\u00a0°C";
-            String second = rules.fahrenheitFirst() ? whole(celsius) + "\u00a0°C" : fahrenheit(celsius);
-            return "%s (%s)".formatted(first, second);
+        private Message degrees(double celsius) {
+            return rules.fahrenheitFirst()
+                    ? Message.of("care.degrees", "first", fahrenheit(celsius), "second", celsius(celsius))
+                    : Message.of("care.degrees", "first", celsius(celsius), "second", fahrenheit(celsius));
         }
     }
 
     /** Downwards: what is printed as the most is never more than was tested. The small addend undoes a unit's rounding. */
-    private static String whole(double value) {
-        return "%.0f".formatted(Math.floor(value + 1e-6));
+    private static Written whole(double value) {
+        return NumberWords.decimals(Math.floor(value + 1e-6), 0);
     }
 
-    private static String fahrenheit(double celsius) {
-        return whole(Unit.CELSIUS.convert(celsius, Unit.FAHRENHEIT)) + "\u00a0°F";
+    private static Message celsius(double celsius) {
+        return Message.of("care.celsius", "number", whole(celsius));
+    }
+
+    private static Message fahrenheit(double celsius) {
+        return Message.of("care.fahrenheit", "number", whole(Unit.CELSIUS.convert(celsius, Unit.FAHRENHEIT)));
     }
 }

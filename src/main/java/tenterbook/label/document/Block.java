@@ -4,6 +4,10 @@ import java.util.List;
 import java.util.Objects;
 import tenterbook.facts.PieceColour;
 import tenterbook.measure.Digest;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /** One block of a document: exact words, and no more of its looks than the words need. Texts are one paragraph each. */
 public sealed interface Block {
@@ -12,7 +16,7 @@ public sealed interface Block {
         public Heading {
             text = Block.line(text);
             if (level < 1 || level > 3) {
-                throw new IllegalArgumentException("A heading is of level 1 to 3; found " + level);
+                throw Refusal.of("document.refused.heading", "level", level);
             }
         }
     }
@@ -72,7 +76,7 @@ public sealed interface Block {
         public Column {
             head = Block.line(head);
             if (!(share > 0)) {
-                throw new IllegalArgumentException("A column has a share above 0 of the width; found " + share);
+                throw Refusal.of("document.refused.column", "share", NumberWords.plain(share));
             }
         }
     }
@@ -95,8 +99,7 @@ public sealed interface Block {
             rows = List.copyOf(rows);
             for (Row row : rows) {
                 if (row.cells.size() != columns.size()) {
-                    throw new IllegalArgumentException("A row has a cell for each of its table's %d columns; found %d"
-                            .formatted(columns.size(), row.cells.size()));
+                    throw Refusal.of("document.refused.row", "columns", columns.size(), "cells", row.cells.size());
                 }
             }
         }
@@ -122,17 +125,36 @@ public sealed interface Block {
         public Mark {
             words = Block.line(words);
             if (!(across >= 0 && across <= 1 && down >= 0 && down <= 1)) {
-                throw new IllegalArgumentException("Mark %d stands at 0 to 1 of the picture's sides; found %s, %s"
-                        .formatted(number, across, down));
+                throw Refusal.of(
+                        "document.refused.mark",
+                        "number",
+                        number,
+                        "across",
+                        NumberWords.plain(across),
+                        "down",
+                        NumberWords.plain(down));
             }
             boolean point = right == null && bottom == null;
             boolean area =
                     right != null && bottom != null && right >= across && right <= 1 && bottom >= down && bottom <= 1;
             if (!point && !area) {
-                throw new IllegalArgumentException(
-                        "The area of mark %d runs from %s, %s to a lower right corner within the picture; found %s, %s"
-                                .formatted(number, across, down, right, bottom));
+                throw Refusal.of(
+                        "document.refused.area",
+                        "number",
+                        number,
+                        "across",
+                        NumberWords.plain(across),
+                        "down",
+                        NumberWords.plain(down),
+                        "right",
+                        found(right),
+                        "bottom",
+                        found(bottom));
             }
+        }
+
+        private static Written found(Double side) {
+            return side == null ? Message.of("measure.not-recorded") : NumberWords.plain(side);
         }
 
         /** A point. */
@@ -200,7 +222,7 @@ public sealed interface Block {
         public Blank {
             label = Block.line(label);
             if (lines < 1 || lines > 40) {
-                throw new IllegalArgumentException("Room to write is 1 to 40 lines; found " + lines);
+                throw Refusal.of("document.refused.blank", "lines", lines);
             }
         }
     }

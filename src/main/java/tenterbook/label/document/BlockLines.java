@@ -7,6 +7,8 @@ import tenterbook.archive.IssuedPaper.Line;
 import tenterbook.colour.Lab;
 import tenterbook.facts.PieceColour;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** Blocks as lines and back. Each block opens with a line of its own kind; lines that belong to it follow. */
 final class BlockLines {
@@ -135,10 +137,7 @@ final class BlockLines {
         try {
             return block(lines.get(at++));
         } catch (NumberFormatException | IndexOutOfBoundsException e) {
-            throw new IllegalArgumentException(
-                    "A document's line of the kind “%s” does not say what it should beside its words; found “%s”."
-                            .formatted(first.part(), first.basis()),
-                    e);
+            throw new Refusal(Message.of("document.refused.line", "kind", first.part(), "found", first.basis()), e);
         }
     }
 
@@ -164,10 +163,7 @@ final class BlockLines {
             case "blank" -> new Block.Blank(first.text(), Integer.parseInt(basis[0]));
             case "code" -> new Block.Code(first.text(), one("shown"), one("words"));
             case "new-page" -> new Block.NewPage();
-            default ->
-                throw new IllegalArgumentException(
-                        "A document's line of the kind “%s” is none that this program knows; a newer one may have printed it."
-                                .formatted(first.part()));
+            default -> throw Refusal.of("document.refused.line-unknown", "kind", first.part());
         };
     }
 

@@ -3,35 +3,33 @@ package tenterbook.label.document;
 import java.util.List;
 import java.util.stream.Stream;
 import tenterbook.label.Coded;
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
 
 /** What a document is for. */
-public enum DocumentKind implements Coded {
-    OBJECT_ID("object-id", "Object ID sheet", Dress.SHEET, true, PageSize.A4, PageSize.LETTER),
-    LOAN_SCHEDULE("loan-schedule", "Loan schedule", Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
-    CONSIGNMENT_SCHEDULE(
-            "consignment-schedule", "Consignment schedule", Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
-    PROVENANCE_CERTIFICATE(
-            "provenance-certificate", "Certificate of provenance", Dress.SHEET, true, PageSize.A4, PageSize.LETTER),
-    INSURANCE_LIST("insurance-list", "Insurance list", Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
-    BENCH_SHEET("bench-sheet", "Bench sheet", Dress.BENCH, true, PageSize.A4, PageSize.LETTER),
-    ARCHIVE_CARD("archive-card", "Archive card", Dress.CARD, true, PageSize.A6, PageSize.CARD),
-    EXHIBITION_TEXT("exhibition-text", "Exhibition text", Dress.WALL, true, PageSize.A5, PageSize.A4, PageSize.LETTER),
+public enum DocumentKind implements Coded, Worded {
+    OBJECT_ID("object-id", Dress.SHEET, true, PageSize.A4, PageSize.LETTER),
+    LOAN_SCHEDULE("loan-schedule", Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
+    CONSIGNMENT_SCHEDULE("consignment-schedule", Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
+    PROVENANCE_CERTIFICATE("provenance-certificate", Dress.SHEET, true, PageSize.A4, PageSize.LETTER),
+    INSURANCE_LIST("insurance-list", Dress.SHEET, false, PageSize.A4, PageSize.LETTER),
+    BENCH_SHEET("bench-sheet", Dress.BENCH, true, PageSize.A4, PageSize.LETTER),
+    ARCHIVE_CARD("archive-card", Dress.CARD, true, PageSize.A6, PageSize.CARD),
+    EXHIBITION_TEXT("exhibition-text", Dress.WALL, true, PageSize.A5, PageSize.A4, PageSize.LETTER),
     /** Of an examination; all others are of pieces. */
-    CONDITION_REPORT("condition-report", "Condition report", Dress.SHEET, true, PageSize.A4, PageSize.LETTER);
+    CONDITION_REPORT("condition-report", Dress.SHEET, true, PageSize.A4, PageSize.LETTER);
 
     /** Those that are made of pieces alone. */
     public static final List<DocumentKind> OF_PIECES =
             Stream.of(values()).filter(kind -> kind != CONDITION_REPORT).toList();
 
     private final String code;
-    private final String word;
     private final Dress dress;
     private final boolean each;
     private final List<PageSize> pages;
 
-    DocumentKind(String code, String word, Dress dress, boolean each, PageSize... pages) {
+    DocumentKind(String code, Dress dress, boolean each, PageSize... pages) {
         this.code = code;
-        this.word = word;
         this.dress = dress;
         this.each = each;
         this.pages = List.of(pages);
@@ -68,7 +66,12 @@ public enum DocumentKind implements Coded {
     }
 
     @Override
+    public Message word() {
+        return Message.of("document.kind." + code);
+    }
+
+    @Override
     public String toString() {
-        return word;
+        return inEnglish();
     }
 }

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.IssuedPaper.Line;
 import tenterbook.piece.PieceNumber;
+import tenterbook.words.Refusal;
 
 /**
  * A document as lines of issued paper, without loss either way. A line's part is the kind of block, its text the words as
@@ -91,9 +92,7 @@ public record DocumentLines(List<Line> words, Map<PieceNumber, List<Line>> piece
         IssuedPaper.Issued issued = paper.pieces().stream()
                 .filter(each -> each.piece().value().equals(number))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "The paper %s names piece %s among its words and keeps no lines of it"
-                                .formatted(paper.id(), number)));
+                .orElseThrow(() -> Refusal.of("document.refused.no-lines", "paper", paper.id(), "piece", number));
         return new DocumentText.Part(issued.piece(), BlockLines.read(issued.lines()));
     }
 

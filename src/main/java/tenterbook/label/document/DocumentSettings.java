@@ -4,6 +4,8 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Objects;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.label.StoredSettings;
+import tenterbook.words.Listing;
+import tenterbook.words.Refusal;
 
 /**
  * Every choice of a print of documents: which document, on what, and what the maker chose or typed for it. Texts may be empty:
@@ -68,8 +70,7 @@ public record DocumentSettings(
         Objects.requireNonNull(kind, "Document settings name the kind of document");
         page = page == null ? kind.pages().get(0) : page;
         if (!kind.pages().contains(page)) {
-            throw new IllegalArgumentException(
-                    "A document of the kind “%s” is set on %s; found %s".formatted(kind, kind.pages(), page));
+            throw Refusal.of("document.refused.page", "kind", kind, "pages", Listing.or(kind.pages()), "found", page);
         }
         agreement = agreement == null ? Agreement.NONE : agreement;
         disclosure = disclosure == null ? Disclosure.NONE : disclosure;

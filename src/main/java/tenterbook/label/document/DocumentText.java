@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import tenterbook.piece.PieceNumber;
+import tenterbook.words.Refusal;
 
 /**
  * What a document says: every word exactly as printed, in order. Kept in the archive when it is issued, it can be laid out again
@@ -40,8 +41,7 @@ public record DocumentText(String kind, String template, String title, String ru
         Set<PieceNumber> told = new HashSet<>();
         for (Part part : parts) {
             if (part.piece != null && !told.add(part.piece)) {
-                throw new IllegalArgumentException(
-                        "A document speaks of a piece in one part; it has two of %s".formatted(part.piece));
+                throw Refusal.of("document.refused.two-parts", "piece", part.piece);
             }
         }
     }

@@ -1,24 +1,24 @@
 package tenterbook.label.document;
 
 import tenterbook.label.Coded;
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
 
 /** The paper of a document, upright. */
-public enum PageSize implements Coded {
-    A4("a4", "A4", 210, 297),
+public enum PageSize implements Coded, Worded {
+    A4("a4", 210, 297),
     /** 8.5 by 11 inches. */
-    LETTER("letter", "US Letter", 215.9, 279.4),
-    A5("a5", "A5", 148, 210),
-    A6("a6", "A6", 105, 148),
-    CARD("card", "card, 100 × 150 mm", 100, 150);
+    LETTER("letter", 215.9, 279.4),
+    A5("a5", 148, 210),
+    A6("a6", 105, 148),
+    CARD("card", 100, 150);
 
     private final String code;
-    private final String word;
     private final double widthMm;
     private final double heightMm;
 
-    PageSize(String code, String word, double widthMm, double heightMm) {
+    PageSize(String code, double widthMm, double heightMm) {
         this.code = code;
-        this.word = word;
         this.widthMm = widthMm;
         this.heightMm = heightMm;
     }
@@ -37,7 +37,12 @@ public enum PageSize implements Coded {
     }
 
     @Override
+    public Message word() {
+        return Message.of("document.page-size." + code);
+    }
+
+    @Override
     public String toString() {
-        return word;
+        return inEnglish();
     }
 }

@@ -2,6 +2,7 @@ package tenterbook.label.document;
 
 import java.util.Locale;
 import tenterbook.measure.Digest;
+import tenterbook.words.Refusal;
 
 /**
  * The beginning of a revision's hash in the ledger, by which a certificate can be compared with the record it was made from. 64
@@ -14,8 +15,7 @@ public record VerificationCode(String hex) {
 
     public VerificationCode {
         if (!hex.matches("[0-9a-f]{" + DIGITS + "}")) {
-            throw new IllegalArgumentException(
-                    "A code has %d digits of 0 to 9 and a to f; found “%s”".formatted(DIGITS, hex));
+            throw Refusal.of("document.refused.code-digits", "digits", DIGITS, "found", hex);
         }
     }
 
@@ -31,10 +31,12 @@ public record VerificationCode(String hex) {
     public static VerificationCode read(String text) {
         String plain = text.toLowerCase(Locale.ROOT).replaceAll("[\\s\\p{Z}\\p{Pd}]", "");
         if (!plain.matches("[0-9a-f]{" + DIGITS + "}")) {
-            throw new IllegalArgumentException(
-                    "“%s” is no code of a certificate: it has 16 digits of 0 to 9 and a to f, as in ‘9f2c 41ab 77e0 13d5’."
-                            .formatted(
-                                    text.strip().length() > 60 ? text.strip().substring(0, 60) + "…" : text.strip()));
+            throw Refusal.of(
+                    "document.refused.code",
+                    "entered",
+                    text.strip().length() > 60 ? text.strip().substring(0, 60) + "…" : text.strip(),
+                    "digits",
+                    DIGITS);
         }
         return new VerificationCode(plain);
     }

@@ -1,23 +1,34 @@
 package tenterbook.label.layout;
 
 import java.util.Locale;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /** A text holds a character that cannot be set as it should stand; nothing is put in its place. */
-public final class CannotBeSet extends IllegalArgumentException {
+public final class CannotBeSet extends Refusal {
     private static final long serialVersionUID = 1L;
 
-    CannotBeSet(String text, int codePoint, String why) {
-        super("“%s” cannot be set on paper: %s (U+%04X, %s). Write it another way for the paper."
-                .formatted(text, why, codePoint, name(codePoint)));
+    CannotBeSet(String text, int codePoint, Written why) {
+        super(Message.of(
+                "layout.cannot-be-set",
+                "text",
+                text,
+                "why",
+                why,
+                "code",
+                "U+%04X".formatted(codePoint),
+                "character",
+                name(codePoint)));
     }
 
     /** The same, with the place where it stands. */
-    public CannotBeSet(String where, CannotBeSet cause) {
-        super(where + ": " + cause.getMessage(), cause);
+    public CannotBeSet(Written where, CannotBeSet cause) {
+        super(Message.of("layout.at", "where", where, "why", cause.explanation()), cause);
     }
 
-    private static String name(int codePoint) {
+    private static Object name(int codePoint) {
         String name = Character.getName(codePoint);
-        return name == null ? "no character" : name.toLowerCase(Locale.ROOT);
+        return name == null ? Message.of("layout.no-character") : name.toLowerCase(Locale.ROOT);
     }
 }

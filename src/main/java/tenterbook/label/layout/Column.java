@@ -3,6 +3,7 @@ package tenterbook.label.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tenterbook.words.Written;
 
 /**
  * Paragraphs one under another in a box. All type shrinks together, each style down to its own smallest size, until everything
@@ -42,11 +43,11 @@ public final class Column {
         }
     }
 
-    private final String what;
+    private final Written what;
     private final List<Paragraph> paragraphs = new ArrayList<>();
 
     /** @param what is set, for the message where it has no room */
-    public Column(String what) {
+    public Column(Written what) {
         this.what = what;
     }
 

@@ -1,16 +1,27 @@
 package tenterbook.label.layout;
 
 import java.util.List;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /** Text has no room even at its smallest size. Nothing is clipped; the words without room are named. */
-public final class DoesNotFit extends IllegalArgumentException {
+public final class DoesNotFit extends Refusal {
     private static final long serialVersionUID = 1L;
     private final transient List<String> words;
 
-    public DoesNotFit(String what, double widthMm, double heightMm, List<String> words) {
-        super(
-                "%s has no room in %.1f by %.1f mm, even at the smallest size. Left over: “%s”. Shorten the text or take a larger label."
-                        .formatted(what, widthMm, heightMm, String.join(" / ", words)));
+    public DoesNotFit(Written what, double widthMm, double heightMm, List<String> words) {
+        super(Message.of(
+                "layout.does-not-fit",
+                "what",
+                what,
+                "width",
+                NumberWords.decimals(widthMm, 1),
+                "height",
+                NumberWords.decimals(heightMm, 1),
+                "left",
+                String.join(" / ", words)));
         this.words = List.copyOf(words);
     }
 

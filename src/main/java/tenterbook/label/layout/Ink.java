@@ -127,12 +127,12 @@ public final class Ink {
                 Mm.points(transform.getTranslateX()),
                 Mm.points(transform.getTranslateY())));
         points.concatenate(new AffineTransform(1, 0, 0, -1, 0, h));
-        drawn("through a transformation", () -> {
+        drawn("a transformation", () -> {
             page.saveGraphicsState();
             page.transform(new Matrix(points));
         });
         drawing.accept(this);
-        drawn("through a transformation", page::restoreGraphicsState);
+        drawn("a transformation", page::restoreGraphicsState);
     }
 
     /** Each line flush left at {@code x}; the top of the column at {@code y}. */

@@ -132,7 +132,7 @@ public final class Paper implements AutoCloseable {
             new XmpSerializer().serialize(xmp, bytes, true);
             return bytes.toByteArray();
         } catch (BadFieldValueException | TransformerException e) {
-            throw new IOException("The document's metadata could not be written", e);
+            throw new IllegalStateException("The document's metadata could not be written", e);
         }
     }
 

@@ -4,6 +4,7 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tenterbook.words.Message;
 
 /** Measures and breaks text. */
 public final class Setter {
@@ -48,14 +49,14 @@ public final class Setter {
             byte direction = Character.getDirectionality(point);
             if (direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
                     || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC) {
-                throw new CannotBeSet(text, point, "this program sets no script that runs from right to left");
+                throw new CannotBeSet(text, point, Message.of("layout.why.right-to-left"));
             }
             int type = Character.getType(point);
             if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK) {
-                throw new CannotBeSet(text, point, "an accent here has no letter made with it");
+                throw new CannotBeSet(text, point, Message.of("layout.why.accent"));
             }
             if (type == Character.CONTROL || type == Character.FORMAT || type == Character.SURROGATE) {
-                throw new CannotBeSet(text, point, "there is an invisible character in it");
+                throw new CannotBeSet(text, point, Message.of("layout.why.invisible"));
             }
         });
         return composed;
@@ -68,7 +69,7 @@ public final class Setter {
         if (faces.get(Face.FALLBACK).glyph(point) != 0) {
             return Face.FALLBACK;
         }
-        throw new CannotBeSet(text, point, "no font here holds one of its characters");
+        throw new CannotBeSet(text, point, Message.of("layout.why.no-font"));
     }
 
     /** Lines no wider than {@code width} points; empty where a word alone is wider. */

@@ -20,7 +20,7 @@ public record Style(
         boolean hyphenated) {
     public Style {
         if (!(smallest > 0 && smallest <= size && leading >= size * 0.8)) {
-            throw new IllegalArgumentException(
+            throw new IllegalStateException(
                     "A style shrinks from its size to a smaller one, with leading of at least 0.8 of it; found %s to %s, leading %s"
                             .formatted(size, smallest, leading));
         }

@@ -37,7 +37,7 @@ final class CareSymbolDrawing {
             case DRYING -> square(symbol);
             case IRONING -> iron(symbol);
             case PROFESSIONAL_CARE -> circle(symbol);
-            case WARNING -> throw new IllegalArgumentException("No symbol is a warning; found " + symbol);
+            case WARNING -> throw new IllegalStateException("No symbol is a warning; found " + symbol);
         }
         if (symbol.name().startsWith("NO_")) {
             figure(f -> f.line(0.3, 0.2, 9.7, 8.7).line(9.7, 0.2, 0.3, 8.7));
@@ -104,7 +104,7 @@ final class CareSymbolDrawing {
             case NO_TUMBLE_DRY -> round(5, 4.5, 4.1);
             case LINE_DRY -> figure(f -> f.line(5, 1.9, 5, 7.1));
             case FLAT_DRY -> figure(f -> f.line(2.4, 4.5, 7.6, 4.5));
-            default -> throw new IllegalArgumentException("No symbol of drying: " + symbol);
+            default -> throw new IllegalStateException("No symbol of drying: " + symbol);
         }
     }
 

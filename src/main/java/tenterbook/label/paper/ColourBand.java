@@ -10,6 +10,8 @@ import tenterbook.label.layout.Line;
 import tenterbook.label.layout.Mm;
 import tenterbook.label.layout.Style;
 import tenterbook.label.layout.Tone;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Refusal;
 
 /**
  * The measured colours of a piece as a strip, each as long as its share, with its name beside it. Where a share was not
@@ -51,7 +53,7 @@ final class ColourBand {
     }
 
     private Line name(Ink ink, PieceColour colour, double widthMm) {
-        return new Column(LabelDrawing.what(text, "name of a colour"))
+        return new Column(LabelDrawing.what(text, "colour-name"))
                 .add(colour.name(), NAME, 0)
                 .set(ink.setter(), widthMm, Mm.of(NAME.leading()))
                 .lines()
@@ -113,9 +115,12 @@ final class ColourBand {
                 .mapToDouble(n -> Mm.of(n.width()) + gapOfNames)
                 .sum();
         if (left - gapOfNames > namesTo - namesFrom) {
-            throw new IllegalArgumentException(
-                    "%s: the names of its colours have no room beside them in %.0f mm. Shorten them or take another arrangement."
-                            .formatted(LabelDrawing.what(text, "band"), namesTo - namesFrom));
+            throw Refusal.of(
+                    "label.refused.colour-names",
+                    "band",
+                    LabelDrawing.what(text, "band"),
+                    "width",
+                    NumberWords.decimals(namesTo - namesFrom, 0));
         }
         double least = namesFrom;
         for (int i = 0; i < colours.size(); i++) {

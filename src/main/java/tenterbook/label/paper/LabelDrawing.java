@@ -4,6 +4,7 @@ import java.util.List;
 import tenterbook.label.LabelText;
 import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Tone;
+import tenterbook.words.Message;
 
 /** The design of one kind of label. */
 interface LabelDrawing {
@@ -35,8 +36,14 @@ interface LabelDrawing {
                 .toList();
     }
 
-    static String what(LabelText text, String part) {
-        return "Piece %s: the %s of the %s"
-                .formatted(text.number(), part, text.request().kind());
+    static Message what(LabelText text, String part) {
+        return Message.of(
+                "label.part",
+                "piece",
+                text.number(),
+                "part",
+                part,
+                "kind",
+                text.request().kind());
     }
 }

@@ -7,7 +7,6 @@ import java.io.OutputStream;
 import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import javax.imageio.ImageIO;
@@ -26,7 +25,10 @@ import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Paper;
 import tenterbook.label.layout.Setter;
 import tenterbook.label.layout.Style;
+import tenterbook.measure.NumberWords;
 import tenterbook.piece.PieceNumber;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** Prints labels to PDF/A-2b at true size, and shows them as pictures. */
 public final class LabelPaper {
@@ -39,9 +41,16 @@ public final class LabelPaper {
 
     private static void count(int pieces, int copies) {
         if ((long) pieces * copies > MOST) {
-            throw new IllegalArgumentException(
-                    "One file holds at most %,d labels; %,d pieces with %,d copies of each are %,d. Print fewer copies or fewer pieces at once."
-                            .formatted(MOST, pieces, copies, (long) pieces * copies));
+            throw Refusal.of(
+                    "label.refused.too-many",
+                    "most",
+                    MOST,
+                    "pieces",
+                    pieces,
+                    "copies",
+                    copies,
+                    "all",
+                    (long) pieces * copies);
         }
     }
 
@@ -68,7 +77,7 @@ public final class LabelPaper {
             List<LabelText> texts, PrintSettings request, OutputStream out, Clock clock, Progress progress)
             throws IOException {
         if (texts.isEmpty()) {
-            throw new IllegalArgumentException("Printing labels was asked for no piece; choose at least one");
+            throw Refusal.of("label.refused.no-piece");
         }
         Sheet sheet = Sheet.of(request);
         int copies = request.placement().copies();
@@ -110,8 +119,8 @@ public final class LabelPaper {
                     ink.through(sheet.lying(box), lying -> draw(text, lying));
                 }
                 if (!progress.goOn(before + i + 1, all)) {
-                    throw new CancellationException("Printing was stopped after %d of %d labels; nothing was written"
-                            .formatted(before + i + 1, all));
+                    throw new CancellationException(Message.of("label.stopped", "done", before + i + 1, "all", all)
+                            .inEnglish());
                 }
             }
         });
@@ -163,17 +172,18 @@ public final class LabelPaper {
         try {
             text.lines().forEach(line -> setter.line(line.text(), ANY));
         } catch (CannotBeSet e) {
-            throw new CannotBeSet("Piece " + text.number(), e);
+            throw new CannotBeSet(Message.of("label.piece", "number", text.number()), e);
         }
         LabelDrawing.of(text).draw(text, ink);
     }
 
     private static String title(List<LabelText> texts, PrintSettings request) {
-        String kind = request.kind().toString();
-        String capital = kind.substring(0, 1).toUpperCase(Locale.ROOT) + kind.substring(1);
-        return texts.size() == 1
-                ? capital + " " + texts.get(0).number()
-                : "%ss, %d pieces".formatted(capital, texts.size());
+        String kind = request.kind().name();
+        Message title = texts.size() == 1
+                ? Message.of(
+                        "label.file-of-one", "kind", kind, "piece", texts.get(0).number())
+                : Message.of("label.file-of-many", "kind", kind, "count", texts.size());
+        return title.inEnglish();
     }
 
     /**
@@ -192,7 +202,7 @@ public final class LabelPaper {
 
     private static byte[] picture(PieceFacts facts, PrintSettings request, double dpi, boolean cut) throws IOException {
         if (!(dpi >= 36 && dpi <= 1200)) {
-            throw new IllegalArgumentException("A picture of a label has 36 to 1200 dots per inch; found " + dpi);
+            throw Refusal.of("label.refused.picture", "found", NumberWords.plain(dpi));
         }
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         pdf(List.of(facts), request, pdf, Clock.systemUTC(), Progress.NONE);

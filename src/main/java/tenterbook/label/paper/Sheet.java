@@ -9,6 +9,8 @@ import tenterbook.label.SheetSize;
 import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Paper.Box;
 import tenterbook.label.layout.Tone;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Refusal;
 
 /**
  * Where labels lie on a page, and the marks to cut by. Marks stand 1 mm off the label, in the gutter, so that no ink stays on
@@ -49,8 +51,7 @@ record Sheet(
             case OWN -> own(request);
         };
         if (sheet.first >= sheet.boxes.size()) {
-            throw new IllegalArgumentException("This sheet holds %d labels; it cannot be filled from place %d."
-                    .formatted(sheet.boxes.size(), sheet.first + 1));
+            throw Refusal.of("label.refused.place", "labels", sheet.boxes.size(), "place", sheet.first + 1);
         }
         return sheet;
     }
@@ -82,10 +83,14 @@ record Sheet(
         Sheet across = filled(request, size.heightMm(), size.widthMm());
         Sheet better = across.boxes.size() > upright.boxes.size() ? across : upright;
         if (better.boxes.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "A label of %.0f by %.0f mm has no room on %s with its margins and test bar; take a page of its own"
-                            .formatted(
-                                    request.format().widthMm(), request.format().heightMm(), size));
+            throw Refusal.of(
+                    "label.refused.paper",
+                    "width",
+                    NumberWords.decimals(request.format().widthMm(), 0),
+                    "height",
+                    NumberWords.decimals(request.format().heightMm(), 0),
+                    "paper",
+                    size);
         }
         return better;
     }
@@ -123,9 +128,16 @@ record Sheet(
         double across = turned ? h : w;
         double along = turned ? w : h;
         if (across + 2 * ROLL_SIDE > roll) {
-            throw new IllegalArgumentException(
-                    "A label of %.0f by %.0f mm has no room on a roll %.0f mm wide, of which %.1f mm at each side stay blank; take a smaller label or a wider roll."
-                            .formatted(w, h, roll, ROLL_SIDE));
+            throw Refusal.of(
+                    "label.refused.roll-width",
+                    "width",
+                    NumberWords.decimals(w, 0),
+                    "height",
+                    NumberWords.decimals(h, 0),
+                    "roll",
+                    NumberWords.decimals(roll, 0),
+                    "side",
+                    NumberWords.decimals(ROLL_SIDE, 1));
         }
         Box box = new Box((roll - across) / 2, ROLL_FEED, across, along);
         return plain(request, roll, along + 2 * ROLL_FEED, List.of(box), 0, turned, false);

@@ -12,6 +12,9 @@ import java.util.List;
 import java.util.Map;
 import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Tone;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** A QR code (ISO/IEC 18004) as vector squares. It speaks plain text, so that it is read without a network. */
 public final class SquareCode {
@@ -31,7 +34,7 @@ public final class SquareCode {
             }
             modules = Encoder.encode(text, ErrorCorrectionLevel.M, hints).getMatrix();
         } catch (WriterException e) {
-            throw new IllegalArgumentException("The square code cannot hold “%s”; shorten it".formatted(text), e);
+            throw new Refusal(Message.of("label.refused.code-text", "text", text), e);
         }
     }
 
@@ -39,9 +42,14 @@ public final class SquareCode {
     public void draw(Ink ink, double x, double y, double side) {
         double module = side / modules.getWidth();
         if (module < SMALLEST_MODULE_MM) {
-            throw new IllegalArgumentException(
-                    "A square code of %d modules needs %.1f mm; there are %.1f mm. Shorten the title or take a larger label."
-                            .formatted(modules.getWidth(), modules.getWidth() * SMALLEST_MODULE_MM, side));
+            throw Refusal.of(
+                    "label.refused.code-size",
+                    "modules",
+                    modules.getWidth(),
+                    "needed",
+                    NumberWords.decimals(modules.getWidth() * SMALLEST_MODULE_MM, 1),
+                    "found",
+                    NumberWords.decimals(side, 1));
         }
         List<int[]> dark = new ArrayList<>();
         for (int row = 0; row < modules.getHeight(); row++) {

@@ -6,12 +6,13 @@ import tenterbook.label.layout.Line;
 import tenterbook.label.layout.Mm;
 import tenterbook.label.layout.Style;
 import tenterbook.label.layout.Tone;
+import tenterbook.words.Message;
 
 /** A bar to lay a ruler on, since many a print dialogue shrinks a page to fit. */
 final class TestBar {
     static final double LENGTH = 50;
     static final double HEIGHT = 7;
-    static final String WORDS = "This bar measures 50 mm when printed at 100 %";
+    static final String WORDS = Message.of("label.test-bar").inEnglish();
 
     private static final Style STYLE = Style.of(Face.TEXT, 6.8, 8, 6.8);
 

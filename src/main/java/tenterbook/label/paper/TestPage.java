@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Clock;
 import java.util.List;
-import java.util.Locale;
 import tenterbook.archive.LabelSheet;
 import tenterbook.label.layout.CannotBeSet;
 import tenterbook.label.layout.Column;
@@ -15,6 +14,8 @@ import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Paper;
 import tenterbook.label.layout.Style;
 import tenterbook.label.layout.Tone;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
 
 /**
  * A page to print on plain paper and measure: the outline of every label, a cross at a known place, and a bar across and one
@@ -44,7 +45,8 @@ public final class TestPage {
         AffineTransform correction = Sheet.correction(sheet);
         try (Paper paper = new Paper(clock)) {
             paper.page(sheet.widthMm(), height, null, ink -> ink.through(correction, c -> draw(sheet, c, height)));
-            paper.save("Test page for " + sheet.name(), "en-GB", out);
+            paper.save(
+                    Message.of("label.test-page.title", "sheet", sheet.name()).inEnglish(), "en-GB", out);
         }
     }
 
@@ -73,23 +75,32 @@ public final class TestPage {
     /** All there is to say, or as much as the paper has room for: on a narrow roll it stands below the bars. */
     private static void words(LabelSheet sheet, Ink ink, double height, double bar, double down) {
         double cross = crossMm(sheet);
-        String full = String.format(
-                Locale.ROOT,
-                "Print at 100 %%. The cross should stand %.1f mm from the left and %.1f mm from the upper edge of the paper; the bars should measure %.0f mm across and %.0f mm down. Correction in this print: %.2f mm right, %.2f mm down, %.1f ‰ across, %.1f ‰ down.",
-                cross,
-                cross,
-                bar,
-                down,
-                sheet.shiftRightMm(),
-                sheet.shiftDownMm(),
-                sheet.acrossPerMille(),
-                sheet.downPerMille());
-        String brief = String.format(
-                Locale.ROOT,
-                "Print at 100 %%. Cross: %.1f mm from left and top. Bars: %.0f and %.0f mm.",
-                cross,
-                bar,
-                down);
+        String full = Message.of(
+                        "label.test-page.full",
+                        "cross",
+                        NumberWords.decimals(cross, 1),
+                        "across",
+                        NumberWords.decimals(bar, 0),
+                        "down",
+                        NumberWords.decimals(down, 0),
+                        "right",
+                        NumberWords.decimals(sheet.shiftRightMm(), 2),
+                        "lower",
+                        NumberWords.decimals(sheet.shiftDownMm(), 2),
+                        "acrossPerMille",
+                        NumberWords.decimals(sheet.acrossPerMille(), 1),
+                        "downPerMille",
+                        NumberWords.decimals(sheet.downPerMille(), 1))
+                .inEnglish();
+        String brief = Message.of(
+                        "label.test-page.brief",
+                        "cross",
+                        NumberWords.decimals(cross, 1),
+                        "across",
+                        NumberWords.decimals(bar, 0),
+                        "down",
+                        NumberWords.decimals(down, 0))
+                .inEnglish();
         double beside = Math.min(110, sheet.widthMm() - cross - 13);
         double below = cross + 10 + down;
         // The page that offers this print says the same, where the paper has no room for words at all.
@@ -100,7 +111,7 @@ public final class TestPage {
 
     private static boolean set(Ink ink, String words, double x, double y, double width, double height) {
         try {
-            Column.SetColumn set = new Column("The words of the test page")
+            Column.SetColumn set = new Column(Message.of("label.test-page.words"))
                     .add(words, WORDS, 0)
                     .set(ink.setter(), width, height);
             ink.column(set, x, y, Tone.BLACK);

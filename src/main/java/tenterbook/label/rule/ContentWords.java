@@ -13,7 +13,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import tenterbook.material.FibreShare;
+import tenterbook.measure.NumberWords;
 import tenterbook.piece.Studio;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /** The fibre content of one component in one market's words. */
 final class ContentWords {
@@ -45,9 +48,7 @@ final class ContentWords {
     /** The required line, and below it one for each further language; empty where it was refused, with the reasons noted. */
     List<FibreLine> lines() {
         if (component.content().isEmpty()) {
-            refuse(
-                    "Fibre content not recorded for the cloth “%s”",
-                    "missing", "Record its fibres and their percentages");
+            refuse(found("rules.content.not-recorded"), "missing", Message.of("rules.content.record-fibres"));
             return List.of();
         }
         List<Share> shares = named();
@@ -80,8 +81,7 @@ final class ContentWords {
             }
             if (english && !fibre.get().read(rules.market())) {
                 questions.add(new Question(
-                        "The name “%s” for %s is from memory; was it checked in the rule's own list?"
-                                .formatted(name.get(), rules.name()),
+                        Message.of("rules.content.name-from-memory", "name", name.get(), "market", rules.name()),
                         rules.rule("name")));
             }
             double percent = share.percent() == null ? 0 : share.percent();
@@ -96,21 +96,18 @@ final class ContentWords {
 
     private void refuseName(String written, String entry) {
         if (entry.isEmpty()) {
-            refuse("A fibre of “%s” has no name", "missing", "Record which fibre it is");
+            refuse(found("rules.content.no-name"), "missing", Message.of("rules.content.record-which"));
             return;
         }
         for (RuleTable.Misnomer misnomer : rules.misnomers()) {
             if (entry.matches(".*\\b" + misnomer.word() + "\\b.*")) {
-                refuse("“" + written + "” is not a fibre's name, in the cloth “%s”", "misuse", misnomer.fix());
+                refuse(found("rules.content.misnomer", written), "misuse", new TableText(misnomer.fix()));
                 return;
             }
         }
         Optional<FibreNames.Fibre> known = FibreNames.entered(entry);
         if (known.isPresent() && known.get().fibre().equals(FibreNames.UNKNOWN)) {
-            refuse(
-                    "“" + written + "” may not stand on a label here, for the cloth “%s”",
-                    "missing",
-                    "Find out what it is: the supplier's word, a burn test, a laboratory");
+            refuse(found("rules.content.unknown", written), "missing", Message.of("rules.content.find-out"));
             return;
         }
         Optional<String> root = FibreNames.all().stream()
@@ -118,22 +115,17 @@ final class ContentWords {
                 .filter(name -> known.isEmpty() && entry.contains(name))
                 .max(Comparator.comparingInt(String::length));
         if (FibreNames.abbreviated(entry)) {
-            refuse(
-                    "“" + written + "” is an abbreviation, in the cloth “%s”",
-                    "abbreviation",
-                    "Write the fibre's name in full, as in 'cotton'");
+            refuse(found("rules.content.abbreviation", written), "abbreviation", Message.of("rules.content.in-full"));
         } else if (root.isPresent()) {
             refuse(
-                    "“" + written
-                            + "” uses a fibre's name for something else or with more than its name, in the cloth “%s”",
+                    found("rules.content.more-than-a-name", written),
                     "misuse",
-                    "Record '%s' if it is wholly that, else the fibre it truly is".formatted(root.get()));
+                    Message.of("rules.content.wholly", "fibre", root.get()));
         } else {
             refuse(
-                    "“" + written + "” is no fibre name that may be printed, in the cloth “%s”",
+                    found("rules.content.no-fibre-name", written),
                     "name",
-                    "Record the generic name, as in 'silk', 'cotton', 'linen' or '%s'"
-                            .formatted(rules.market() == Market.US ? "rayon" : "viscose"));
+                    Message.of("rules.content.generic", "example", rules.market() == Market.US ? "rayon" : "viscose"));
         }
     }
 
@@ -143,28 +135,36 @@ final class ContentWords {
         if (!without.isEmpty()) {
             String names = without.stream().map(FibreShare::fibre).collect(Collectors.joining(", "));
             refuse(
-                    "How much of “%s” is " + names + " is not recorded",
+                    Message.of("rules.content.no-percent", "cloth", component.cloth(), "fibres", names),
                     "missing",
                     component.content().size() == 1
-                            ? "Record 100 if it is wholly " + names
-                            : "Record each fibre's percentage by weight");
+                            ? Message.of("rules.content.record-hundred", "fibre", names)
+                            : Message.of("rules.content.record-percents"));
             return;
         }
         double sum =
                 component.content().stream().mapToDouble(FibreShare::percent).sum();
         if (Math.abs(sum - 100) > SLACK) {
             refuse(
-                    "The fibres of “%s” come to " + number(sum) + " percent",
+                    Message.of("rules.content.sum", "cloth", component.cloth(), "sum", number(sum)),
                     "sum",
                     sum < 100
-                            ? "Name the missing " + number(100 - sum) + " percent, or correct a share"
-                            : "Take away " + number(sum - 100) + " percent where it was counted twice");
+                            ? Message.of("rules.content.sum-too-small", "percent", number(100 - sum))
+                            : Message.of("rules.content.sum-too-large", "percent", number(sum - 100)));
         }
     }
 
-    private void refuse(String found, String rule, String fix) {
+    private Message found(String key) {
+        return Message.of(key, "cloth", component.cloth());
+    }
+
+    private Message found(String key, String written) {
+        return Message.of(key, "written", written, "cloth", component.cloth());
+    }
+
+    private void refuse(Written found, String rule, Written fix) {
         refused = true;
-        refusals.add(new Refusal(found.replace("%s", component.cloth()), rules.rule(rule), fix, mend(rule)));
+        refusals.add(new Refusal(found, rules.rule(rule), fix, mend(rule)));
     }
 
     /** Names in other languages stand with the studio, all else with the cloth. */
@@ -186,10 +186,8 @@ final class ContentWords {
         }
         questions.add(new Question(
                 share.purpose.isEmpty()
-                        ? "Is the %s percent %s there for a purpose, such as stretch? If so record it, and the fibre is named"
-                                .formatted(number(share.percent), share.name)
-                        : "Is “%s” a definite functional purpose of the %s? It is not on the list, so the fibre is not named"
-                                .formatted(share.purpose, share.name),
+                        ? Message.of("rules.content.purpose", "percent", number(share.percent), "fibre", share.name)
+                        : Message.of("rules.content.purpose-not-listed", "purpose", share.purpose, "fibre", share.name),
                 rules.rule("small")));
         return false;
     }
@@ -214,8 +212,7 @@ final class ContentWords {
         }
         if (others > 1 && rules.otherOne().equals(rules.otherMany())) {
             questions.add(new Question(
-                    "Is “%s” right for %d fibres together? Its plural was not read, so the singular is printed"
-                            .formatted(rules.otherOne(), others),
+                    Message.of("rules.content.other-plural", "name", rules.otherOne(), "count", others),
                     rules.rule("small")));
         }
         return parts;
@@ -278,35 +275,38 @@ final class ContentWords {
                     new FibreLine(FibreLine.Kind.CONTENT, String.join(" ", words), rule, String.join("; ", notes)));
         }
         String what = String.join(", ", missing);
-        String fix = "Enter it, and who says so, under names in other languages in the studio's particulars; "
-                + "this program translates nothing";
         if (needed) {
             refuse(
-                    "The name in %s of %s is not entered"
-                            .formatted(names.language().name(), what),
+                    Message.of(
+                            "rules.content.other-language",
+                            "language",
+                            names.language().name(),
+                            "fibres",
+                            what),
                     "language",
-                    fix);
+                    Message.of("rules.content.enter-name"));
         } else {
             questions.add(new Question(
-                    "What is %s in %s? Other names in that language are entered, this one is not, so no line in it is printed"
-                            .formatted(what, names.language().name()),
+                    Message.of(
+                            "rules.content.what-is",
+                            "fibres",
+                            what,
+                            "language",
+                            names.language().name()),
                     rules.rule("language")));
         }
         return Optional.empty();
     }
 
     private String written(double percent, String name) {
-        return rules.percent().formatted(number(percent), capital(name));
+        return rules.percent().formatted(number(percent).inEnglish(), capital(name));
     }
 
     private String capital(String name) {
         return rules.capitals() ? FibreStatement.capital(name) : name;
     }
 
-    static String number(double value) {
-        return BigDecimal.valueOf(value)
-                .setScale(2, RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .toPlainString();
+    private static Written number(double value) {
+        return NumberWords.plain(BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP));
     }
 }

@@ -3,6 +3,7 @@ package tenterbook.label.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import tenterbook.words.Message;
 
 /** Fibres that a title names though the piece does not hold them. A title is the maker's own, so they are asked about. */
 public final class FibreMentions {
@@ -19,16 +20,15 @@ public final class FibreMentions {
                     .anyMatch(s -> fibre.entries().contains(s.fibre().toLowerCase(Locale.ROOT)));
             if (!held) {
                 questions.add(new Question(
-                        "The title names %s, which is not among the recorded fibres; may it stand?"
-                                .formatted(fibre.entries().get(0)),
+                        Message.of(
+                                "rules.mention.fibre", "fibre", fibre.entries().get(0)),
                         rule));
             }
         }
         String plain = " " + words.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]+", " ") + " ";
         rules.misnomers().stream()
                 .filter(m -> plain.contains(" " + m.word() + " "))
-                .map(m -> new Question(
-                        "The title says “%s”, which can be taken for a fibre; may it stand?".formatted(m.word()), rule))
+                .map(m -> new Question(Message.of("rules.mention.misnomer", "word", m.word()), rule))
                 .forEach(questions::add);
         return questions;
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import tenterbook.words.Message;
 
 /**
  * Fibre content, origin and maker in the exact words of one market.
@@ -47,7 +48,7 @@ public record FibreStatement(
         lines.addAll(OriginWords.lines(rules, article, refusals, questions));
         lines.addAll(MakerLines.lines(rules, article, refusals, questions));
         rules.standing().stream()
-                .map(s -> new Question(s.asks(), rules.rule(s.rule())))
+                .map(s -> new Question(new TableText(s.asks()), rules.rule(s.rule())))
                 .forEach(questions::add);
         Rule coverage = article.category() == null ? null : rules.coverage().get(article.category());
         return new FibreStatement(market, rules.version(), lines, refusals, questions, coverage, rules.notice());
@@ -58,9 +59,9 @@ public record FibreStatement(
         List<Component> components = article.components();
         if (components.isEmpty()) {
             refusals.add(new Refusal(
-                    "Fibre content not recorded: no cloth is told for this piece",
+                    Message.of("rules.statement.no-cloth"),
                     rules.rule("missing"),
-                    "Name the cloth in the clamping, and its fibres on the cloth's page"));
+                    Message.of("rules.statement.name-cloth")));
             return List.of();
         }
         Map<String, List<FibreLine>> byContent = new LinkedHashMap<>();
@@ -78,16 +79,12 @@ public record FibreStatement(
         components.stream()
                 .filter(c -> c.part().isEmpty())
                 .map(c -> new Question(
-                        "Which part of the piece is the cloth “%s”? Until that is said the cloth's own name stands before its fibres"
-                                .formatted(c.cloth()),
-                        rules.rule("components")))
+                        Message.of("rules.statement.which-part", "cloth", c.cloth()), rules.rule("components")))
                 .forEach(questions::add);
         if (byContent.values().stream()
                 .flatMap(List::stream)
                 .anyMatch(line -> !line.note().isEmpty())) {
-            questions.add(new Question(
-                    "The names of the parts stand in one language alone; may they? This program translates nothing",
-                    rules.rule("language")));
+            questions.add(new Question(Message.of("rules.statement.parts-in-one-language"), rules.rule("language")));
         }
         List<FibreLine> labelled = new ArrayList<>();
         byContent.forEach((first, lines) -> lines.forEach(line -> labelled.add(new FibreLine(
@@ -110,8 +107,8 @@ public record FibreStatement(
             phrase.ifPresent(p -> lines.add(new FibreLine(line.kind(), p.text(), line.rule(), p.by())));
             if (names.begun() && phrase.isEmpty()) {
                 questions.add(new Question(
-                        "What is “%s” in %s? It is not entered under names in other languages"
-                                .formatted(rules.animalPhrase(), language.name()),
+                        Message.of(
+                                "rules.statement.phrase", "phrase", rules.animalPhrase(), "language", language.name()),
                         rules.rule("language")));
             }
         }

@@ -4,25 +4,27 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import tenterbook.piece.Studio;
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+import tenterbook.words.Written;
 
 /** The maker's name and particulars as a market asks for them. */
 final class MakerLines {
     /** A particular of the maker, by the name of its field. */
-    enum Particular {
-        NAME("the studio's name"),
-        POSTAL_ADDRESS("its postal address"),
-        ONLINE("an e-mail or web address"),
-        PHONE("a telephone number"),
-        RN("a registered number (RN)"),
-        CA_NUMBER("a Canadian identification number (CA)"),
-        RESPONSIBLE("the responsible person in the European Union");
+    enum Particular implements Worded {
+        NAME,
+        POSTAL_ADDRESS,
+        ONLINE,
+        PHONE,
+        RN,
+        CA_NUMBER,
+        RESPONSIBLE;
 
-        private final String word;
-
-        Particular(String word) {
-            this.word = word;
+        @Override
+        public Message word() {
+            return Message.of(
+                    "rules.particular." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
         }
 
         String of(Studio studio) {
@@ -53,9 +55,7 @@ final class MakerLines {
         if (!rules.members().isEmpty()
                 && !within(rules, article)
                 && studio.responsible().isEmpty()) {
-            questions.add(new Question(
-                    "Who is the responsible person in the European Union? The piece is not recorded as dyed in a member state, and none is named in the studio's particulars",
-                    rule));
+            questions.add(new Question(Message.of("rules.maker.responsible"), rule));
         }
         List<FibreLine> lines = new ArrayList<>();
         if (!studio.name().isEmpty()) {
@@ -74,22 +74,29 @@ final class MakerLines {
 
     private static void missing(
             RuleTable rules, Studio studio, Rule rule, List<Refusal> refusals, List<Question> questions) {
-        String ways = rules.maker().ways().stream()
-                .map(each -> each.stream().map(p -> p.word).collect(Collectors.joining(" and ")))
-                .collect(Collectors.joining(", or "));
+        Written ways = joined(
+                "rules.particular.either",
+                rules.maker().ways().stream()
+                        .map(each -> joined("rules.particular.both", each))
+                        .toList());
         if (rules.maker().refuse()) {
             refusals.add(new Refusal(
                     studio.name().isEmpty()
-                            ? "The studio has no name"
-                            : "The maker's particulars for %s are not recorded".formatted(rules.name()),
+                            ? Message.of("rules.maker.no-name")
+                            : Message.of("rules.maker.not-recorded", "market", rules.name()),
                     rule,
-                    "Enter " + ways + " in the studio's particulars",
+                    Message.of("rules.maker.enter", "particulars", ways),
                     Refusal.Mend.STUDIO));
         } else {
-            questions.add(new Question(
-                    "Is %s with the piece or its packing? It is not in the studio's particulars".formatted(ways),
-                    rule));
+            questions.add(new Question(Message.of("rules.maker.with-the-piece", "particulars", ways), rule));
         }
+    }
+
+    private static Written joined(String key, List<? extends Written> particulars) {
+        return particulars.stream()
+                .map(Written.class::cast)
+                .reduce((one, other) -> Message.of(key, "one", one, "other", other))
+                .orElseThrow();
     }
 
     private static boolean within(RuleTable rules, Article article) {

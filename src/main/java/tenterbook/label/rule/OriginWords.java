@@ -2,7 +2,7 @@ package tenterbook.label.rule;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
+import tenterbook.words.Message;
 
 /** Where the cloth was woven and the piece dyed, in one statement. */
 final class OriginWords {
@@ -25,9 +25,9 @@ final class OriginWords {
             }
             if (article.dyedIn().isEmpty()) {
                 refusals.add(new Refusal(
-                        "The label's words say that it is imported, and the country is not recorded",
+                        Message.of("rules.origin.imported"),
                         rules.rule("origin"),
-                        "Record where it was dyed, or take the word off the label",
+                        Message.of("rules.origin.record-country"),
                         Refusal.Mend.STUDIO));
                 return List.of();
             }
@@ -46,10 +46,10 @@ final class OriginWords {
         boolean allWoven = !components.isEmpty()
                 && components.stream().noneMatch(c -> c.wovenIn().isEmpty());
         if (!allWoven) {
-            questions.add(new Question("Where was the cloth woven? It is not recorded", rule));
+            questions.add(new Question(Message.of("rules.origin.where-woven"), rule));
         }
         if (dyedIn.isBlank()) {
-            questions.add(new Question("In which country was it dyed? It is not recorded", rule));
+            questions.add(new Question(Message.of("rules.origin.where-dyed"), rule));
         }
         boolean dyedHome = home(rules, dyedIn);
         if (dyedHome && allWoven) {
@@ -58,21 +58,25 @@ final class OriginWords {
             return List.of(new FibreLine(FibreLine.Kind.ORIGIN, ended(text), rule));
         }
         if (!rules.home().isEmpty() && !dyedHome && !dyedIn.isBlank()) {
-            questions.add(new Question(
-                    "Which country counts as the country of origin at the border? That turns on the customs rules, which are not in this program; the line states only where it was woven and dyed",
-                    rule));
+            questions.add(new Question(Message.of("rules.origin.at-the-border"), rule));
         }
         String text = "";
         if (!dyedIn.isBlank()) {
-            text = "Dyed in %s.".formatted(dyedHome ? rules.homeName() : dyedIn).replace("..", ".");
+            text = Message.of("rules.origin.dyed", "country", dyedHome ? rules.homeName() : dyedIn)
+                    .inEnglish()
+                    .replace("..", ".");
         }
         if (!woven.isEmpty()) {
             String places = woven.stream()
                     .map(w -> home(rules, w) ? rules.homeName() : w)
                     .distinct()
-                    .collect(Collectors.joining(" and in "));
-            String cloth = allWoven ? "Cloth" : "Part of the cloth";
-            text = (text + " %s woven in %s.".formatted(cloth, places).replace("..", ".")).strip();
+                    .reduce((one, other) -> Message.of("rules.origin.and-in", "one", one, "other", other)
+                            .inEnglish())
+                    .orElseThrow();
+            String cloth = Message.of(
+                            allWoven ? "rules.origin.woven" : "rules.origin.partly-woven", "countries", places)
+                    .inEnglish();
+            text = (text + " " + cloth.replace("..", ".")).strip();
         }
         return text.isEmpty() ? List.of() : List.of(new FibreLine(FibreLine.Kind.ORIGIN, text, rule));
     }

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import tenterbook.piece.LocalName;
 import tenterbook.piece.Studio;
+import tenterbook.words.Message;
 
 /** Words in another language: the few whose source was read, else those that the maker entered. Nothing is translated. */
 final class OtherNames {
@@ -44,7 +45,7 @@ final class OtherNames {
     Optional<Name> of(FibreNames.Fibre fibre) {
         FibreNames.Printed own = fibre.names(rules.market(), language.tag());
         if (own.read() && !own.names().isEmpty()) {
-            return Optional.of(new Name(own.names().get(0), said(fibre.fibre()) + " read in " + own.source()));
+            return Optional.of(new Name(own.names().get(0), read(fibre.fibre(), own.source())));
         }
         Set<String> terms = new TreeSet<>(fibre.entries());
         terms.add(fibre.fibre());
@@ -54,9 +55,8 @@ final class OtherNames {
     Optional<Name> otherFibre() {
         String own = rules.otherLocal().get(language.tag());
         return own != null
-                ? Optional.of(new Name(
-                        own,
-                        said(OTHER_FIBRE) + " read in " + rules.rule("small").citation()))
+                ? Optional.of(
+                        new Name(own, read(OTHER_FIBRE, rules.rule("small").citation())))
                 : entered(Set.of(OTHER_FIBRE, "other fiber", "other fibres", "other fibers"), OTHER_FIBRE);
     }
 
@@ -71,10 +71,21 @@ final class OtherNames {
                         .replaceAll("[\\s.]+", " ")
                         .strip()))
                 .findFirst()
-                .map(name -> new Name(name.name(), said(what) + " entered by " + name.enteredBy()));
+                .map(name -> new Name(
+                        name.name(),
+                        Message.of(
+                                        "rules.name.entered-by",
+                                        "language",
+                                        language.name(),
+                                        "term",
+                                        what,
+                                        "person",
+                                        name.enteredBy())
+                                .inEnglish()));
     }
 
-    private String said(String what) {
-        return "%s for %s".formatted(language.name(), what);
+    private String read(String what, String source) {
+        return Message.of("rules.name.read-in", "language", language.name(), "term", what, "source", source)
+                .inEnglish();
     }
 }

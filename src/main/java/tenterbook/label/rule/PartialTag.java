@@ -3,6 +3,7 @@ package tenterbook.label.rule;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import tenterbook.words.Message;
 
 /** What a tag that does not carry the full content must say when its other words name a fibre. */
 public final class PartialTag {
@@ -26,10 +27,12 @@ public final class PartialTag {
                 && components.stream().noneMatch(c -> c.content().isEmpty());
         if (!recorded) {
             refusals.add(new Refusal(
-                    "The tag's words name %s, and the fibre content is not recorded"
-                            .formatted(named.get(0).fibre()),
+                    Message.of(
+                            "rules.tag.fibre-not-recorded",
+                            "fibre",
+                            named.get(0).fibre()),
                     rules.rule("missing"),
-                    "Record the fibres of the cloth, or take the fibre's name off the tag",
+                    Message.of("rules.tag.take-off"),
                     components.isEmpty() ? Refusal.Mend.PIECE : Refusal.Mend.CLOTH));
             return Optional.empty();
         }

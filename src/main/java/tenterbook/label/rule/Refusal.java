@@ -1,5 +1,9 @@
 package tenterbook.label.rule;
 
+import tenterbook.words.Conventions;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
+
 /**
  * Why a line cannot be printed.
  *
@@ -8,7 +12,7 @@ package tenterbook.label.rule;
  * @param fix what to do next
  * @param mend where that is done
  */
-public record Refusal(String found, Rule rule, String fix, Mend mend) {
+public record Refusal(Written found, Rule rule, Written fix, Mend mend) implements Written {
     /** Which record mends it. */
     public enum Mend {
         PIECE,
@@ -21,12 +25,18 @@ public record Refusal(String found, Rule rule, String fix, Mend mend) {
     }
 
     /** One that is mended in the piece's own record. */
-    public Refusal(String found, Rule rule, String fix) {
+    public Refusal(Written found, Rule rule, Written fix) {
         this(found, rule, fix, Mend.PIECE);
     }
 
     @Override
+    public String in(Conventions conventions) {
+        return Message.of("rules.refusal", "found", found, "says", rule.says(), "citation", rule.citation(), "fix", fix)
+                .in(conventions);
+    }
+
+    @Override
     public String toString() {
-        return "%s. %s (%s). %s.".formatted(found, rule.says(), rule.citation(), fix);
+        return inEnglish();
     }
 }

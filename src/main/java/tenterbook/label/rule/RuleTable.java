@@ -148,11 +148,11 @@ public record RuleTable(
         return maker.onLabel();
     }
 
-    /** @throws IllegalArgumentException where the table has no such rule */
+    /** @throws IllegalStateException where the table has no such rule */
     public Rule rule(String id) {
         Rule rule = rules.get(id);
         if (rule == null) {
-            throw new IllegalArgumentException("The rules of %s have none called '%s'".formatted(name, id));
+            throw new IllegalStateException("The rules of %s have none called '%s'".formatted(name, id));
         }
         return rule;
     }

@@ -1,5 +1,7 @@
 package tenterbook.web.api;
 
+import static tenterbook.web.Words.w;
+
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -83,10 +85,10 @@ public final class LabelApi {
                         .map(line -> new Said(Issue.word(line.kind()), line.text(), line.basis(), line.rule()))
                         .toList(),
                 statement.refusals().stream()
-                        .map(refusal -> new Refused(refusal.found(), refusal.rule(), refusal.fix()))
+                        .map(refusal -> new Refused(w(refusal.found()), refusal.rule(), w(refusal.fix())))
                         .toList(),
                 statement.questions().stream()
-                        .map(question -> new Asked(question.asks(), question.rule()))
+                        .map(question -> new Asked(w(question.asks()), question.rule()))
                         .distinct()
                         .toList(),
                 Stream.ofNullable(statement.coverage()).toList(),

@@ -13,6 +13,7 @@ import tenterbook.label.paper.LabelPaper;
 import tenterbook.label.rule.Refusal;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 
 /** Labels that cannot be printed: why, where the record is mended, and which size would hold the words. */
 public final class HeldBack {
@@ -36,7 +37,7 @@ public final class HeldBack {
         return new Label(
                 piece.number().value(),
                 piece.refusals().stream()
-                        .map(refusal -> new Reason(refusal.toString(), links(refusal, facts)))
+                        .map(refusal -> new Reason(Words.w(refusal), links(refusal, facts)))
                         .toList());
     }
 

@@ -12,6 +12,7 @@ import tenterbook.label.care.CareSymbols;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 
 /** The doubts about a batch of labels: each said once, with the pieces it concerns. */
 final class LabelQuestions {
@@ -23,7 +24,7 @@ final class LabelQuestions {
     static List<String> of(List<LabelText> texts) {
         Map<String, List<String>> pieces = new LinkedHashMap<>();
         texts.forEach(text -> text.questions().stream()
-                .map(Object::toString)
+                .map(Words::w)
                 .distinct()
                 .forEach(question -> pieces.computeIfAbsent(question, each -> new ArrayList<>())
                         .add(text.number().value())));
@@ -39,7 +40,7 @@ final class LabelQuestions {
         }
         CareSymbols symbols = CareSymbols.of(
                 CareFacts.of(PieceReader.of(site.archive(), pieces.get(0).record())), request.market());
-        return symbols.marks().isEmpty() ? symbols.gaps() : List.of();
+        return symbols.marks().isEmpty() ? symbols.gaps().stream().map(Words::w).toList() : List.of();
     }
 
     private static String numbers(List<String> numbers) {

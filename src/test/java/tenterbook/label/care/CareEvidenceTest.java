@@ -10,7 +10,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import tenterbook.label.care.CareCase.Of;
 import tenterbook.label.rule.Market;
-import tenterbook.label.rule.Question;
 import tenterbook.measure.Basis;
 import tenterbook.measure.OwnTable;
 import tenterbook.measure.PartialDate;
@@ -192,7 +191,7 @@ class CareEvidenceTest {
         assertThat(words(open, Market.EU)).containsExactly(CareWords.NO_TEST);
         CareCase answered = tested(test(answer, 30.0, true)).with(of, List.of(name));
         assertThat(CareWords.of(answered, Market.EU).questions().stream()
-                        .map(Question::asks)
+                        .map(question -> question.asks().inEnglish())
                         .filter(q -> q.contains(says) && q.startsWith("Is there a ")))
                 .isEmpty();
     }

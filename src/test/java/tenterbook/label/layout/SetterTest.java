@@ -74,7 +74,7 @@ class SetterTest {
     @Test
     void aDegreeSignStaysWithItsLetter() {
         for (double wide = 12; wide < 40; wide += 0.5) {
-            Column column = new Column("A test")
+            Column column = new Column(conventions -> "A test")
                     .add("Iron, at most 302\u00a0°F (150\u00a0°C).", Style.of(Face.TEXT, 9, 11, 9), 0);
             assertThat(column.set(setter, wide, 40).lines())
                     .extracting(placed -> placed.line().text())
@@ -85,7 +85,7 @@ class SetterTest {
     @Test
     void typeShrinksOnlyToItsSmallestAndThenTheWordsAreNamed() {
         Style style = Style.of(Face.TEXT, 12, 15, 9);
-        Column column = new Column("A test").add("Four words set narrow", style, 0);
+        Column column = new Column(conventions -> "A test").add("Four words set narrow", style, 0);
         Column.SetColumn set = column.set(setter, 40, 10);
         assertThat(set.scale()).isEqualTo(1);
         Column.SetColumn tight = column.set(setter, 22, 8.5);
@@ -96,7 +96,7 @@ class SetterTest {
         assertThatThrownBy(() -> column.set(setter, 22, 4))
                 .isInstanceOf(DoesNotFit.class)
                 .hasMessageContaining("narrow");
-        assertThatThrownBy(() -> new Column("A test")
+        assertThatThrownBy(() -> new Column(conventions -> "A test")
                         .add("Unbreakablewordofgreatlength", style, 0)
                         .set(setter, 10, 50))
                 .isInstanceOf(DoesNotFit.class)

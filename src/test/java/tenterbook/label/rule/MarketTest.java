@@ -226,7 +226,7 @@ class MarketTest {
         assertThat(texts(statement, FibreLine.Kind.ANIMAL_PARTS))
                 .isEqualTo(stated ? List.of("Contains non-textile parts of animal origin.") : List.of());
         List<String> asks = statement.questions().stream()
-                .map(Question::asks)
+                .map(question -> question.asks().inEnglish())
                 .filter(q -> q.contains(trims))
                 .toList();
         assertThat(asks.toString()).contains(asked);

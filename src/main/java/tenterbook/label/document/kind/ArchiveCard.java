@@ -11,6 +11,7 @@ import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.piece.Piece;
+import tenterbook.words.Message;
 
 /** One piece on one card: what it looks like, its number, how it was made in brief, its colours. */
 final class ArchiveCard {
@@ -31,16 +32,21 @@ final class ArchiveCard {
             blocks.add(new Block.Palette(colours));
         }
         List<Block.Fact> facts = new ArrayList<>();
-        facts.add(Say.fact("Number", Say.joined(", edition ", told.number().value(), piece.edition())));
-        facts.add(Say.fact("Finished", piece.finished()));
         facts.add(Say.fact(
-                "Size",
+                "document.fact.number",
+                piece.edition().isBlank()
+                        ? told.number()
+                        : Message.of(
+                                "document.number-and-edition", "number", told.number(), "edition", piece.edition())));
+        facts.add(Say.fact("document.fact.finished", piece.finished()));
+        facts.add(Say.fact(
+                "document.fact.size",
                 piece.length().recorded() || piece.width().recorded()
                         ? Say.side(piece.length()) + " × " + Say.side(piece.width())
                         : ""));
-        facts.add(Say.fact("Cloth", told.cloths()));
-        facts.add(Say.fact("Boards", boards(told)));
-        facts.add(Say.fact("Recipe", HowMade.words(told.facts())));
+        facts.add(Say.fact("document.fact.cloth", told.cloths()));
+        facts.add(Say.fact("document.fact.boards", boards(told)));
+        facts.add(Say.fact("document.fact.recipe", HowMade.words(told.facts())));
         blocks.add(new Block.Facts(facts));
         return new DocumentText(
                 request.kind().code(),
@@ -53,8 +59,15 @@ final class ArchiveCard {
 
     private static String boards(Told told) {
         return told.facts().boardUses().stream()
-                .map(use ->
-                        told.facts().boardTitle(use.board()) + (use.state().isEmpty() ? "" : ", state " + use.state()))
+                .map(use -> use.state().isEmpty()
+                        ? told.facts().boardTitle(use.board())
+                        : Message.of(
+                                        "label.made.board",
+                                        "board",
+                                        told.facts().boardTitle(use.board()),
+                                        "state",
+                                        use.state())
+                                .inEnglish())
                 .distinct()
                 .collect(Collectors.joining("; "));
     }

@@ -22,6 +22,7 @@ import tenterbook.recipe.Cut;
 import tenterbook.recipe.RecipeFigures;
 import tenterbook.recipe.Step;
 import tenterbook.recipe.dip.DipTally;
+import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /** How a piece was made, set out so that it can be made again at the bench, with room to write what is done this time. */
@@ -61,31 +62,44 @@ final class BenchSheet {
 
     private void clamping(List<Block> blocks, Clamping clamping, boolean several) {
         if (several) {
-            blocks.add(new Block.Heading(1, Say.joined(", ", "Clamping " + clamping.id(), clamping.title())));
+            blocks.add(new Block.Heading(
+                    1,
+                    Say.joined(
+                            ", ",
+                            Message.of("document.bench.clamping", "clamping", clamping.id())
+                                    .inEnglish(),
+                            clamping.title())));
         }
         RecipeFigures figures = RecipeFigures.of(clamping, told.facts().cloths());
-        blocks.add(new Block.Heading(2, "Fold and clamp"));
+        blocks.add(Say.heading(2, "document.heading.fold-and-clamp"));
         cautions(blocks, Cautions.ofClamping());
         String layers = figures.layers().refused()
-                ? "Number of layers not known"
-                : QuantityWords.value(figures.layers().value()) + "\u00a0layers";
+                ? clamping.fold().inWords().inEnglish().isEmpty() ? "" : Say.english("document.bench.layers-not-known")
+                : Message.of(
+                                "document.bench.layers",
+                                "count",
+                                QuantityWords.value(figures.layers().value()))
+                        .inEnglish();
         List<Block.Fact> facts = new ArrayList<>();
-        facts.add(Say.fact("Boards", clamping.boards().stream().map(this::board).collect(Collectors.joining("; "))));
-        facts.add(Say.fact("Cloth", clamping.cuts().stream().map(this::cut).collect(Collectors.joining("; "))));
         facts.add(Say.fact(
-                "Fold",
+                "document.fact.boards",
+                clamping.boards().stream().map(this::board).collect(Collectors.joining("; "))));
+        facts.add(Say.fact(
+                "document.fact.cloth", clamping.cuts().stream().map(this::cut).collect(Collectors.joining("; "))));
+        facts.add(Say.fact(
+                "document.fact.fold",
                 Say.joined(
                         ". ",
                         clamping.fold().inWords().inEnglish(),
                         layers,
                         clamping.fold().note())));
-        facts.add(Say.fact("Clamp", Say.joined(", ", clamping.pressure(), entered(clamping.clamped()))));
-        facts.add(Say.fact("Water", clamping.water()));
+        facts.add(Say.fact("document.fact.clamp", Say.joined(", ", clamping.pressure(), entered(clamping.clamped()))));
+        facts.add(Say.fact("document.fact.water", clamping.water()));
         if (!clamping.lesson().isEmpty()) {
-            facts.add(Say.fact("Lesson", clamping.lesson()));
+            facts.add(Say.fact("document.fact.lesson", clamping.lesson()));
         }
         blocks.add(new Block.Facts(facts));
-        blocks.add(new Block.Blank("Today, cloth dry", 1));
+        blocks.add(Say.blank("document.blank.today-cloth-dry", 1));
         Denial.NO_STEP.of(clamping).ifPresent(text -> blocks.add(Say.missing(text)));
         for (int i = 0; i < clamping.steps().size(); i++) {
             step(blocks, clamping.steps().get(i), figures.steps().get(i), i + 1);
@@ -95,16 +109,21 @@ final class BenchSheet {
     private String board(BoardUse use) {
         Optional<BoardPair> board = told.facts().board(use.board());
         String title = told.facts().boardTitle(use.board());
-        String state = use.state().isEmpty() ? ", state not recorded" : ", state\u00a0" + use.state();
+        Message words = use.state().isEmpty()
+                ? Message.of("label.made.board-without-state", "board", title)
+                : Message.of("label.made.board", "board", title, "state", use.state());
         boolean recut = board.isPresent()
                 && !use.state().isEmpty()
                 && !board.get().newest().name().equals(use.state());
-        return title
-                + state
-                + (recut
-                        ? " (since recarved: now state\u00a0"
-                                + board.get().newest().name() + ")"
-                        : "");
+        return (recut
+                        ? Message.of(
+                                "document.bench.recarved",
+                                "board",
+                                words,
+                                "state",
+                                board.get().newest().name())
+                        : words)
+                .inEnglish();
     }
 
     private String cut(Cut cut) {
@@ -116,34 +135,42 @@ final class BenchSheet {
         return Say.joined(
                 ", ",
                 name,
-                cut.count().recorded() ? entered(cut.count()) + " cuts" : "",
+                cut.count().recorded()
+                        ? Message.of("document.bench.cuts", "count", entered(cut.count()))
+                                .inEnglish()
+                        : "",
                 Say.side(cut.length()) + " × " + Say.side(cut.width()),
                 entered(cut.weighed()));
     }
 
     private void step(List<Block> blocks, Step step, RecipeFigures.StepFigures figures, int number) {
-        blocks.add(new Block.Heading(
-                2,
-                number + "  " + Say.capital(step.kind().toString())
-                        + (step.vat().isEmpty() ? "" : " in " + step.vat())));
+        blocks.add(new Block.Heading(2, number + "  " + heading(step)));
         cautions(blocks, Cautions.of(step, lots(step)));
         List<Block.Fact> facts = new ArrayList<>();
         for (int i = 0; i < step.charges().size(); i++) {
             facts.add(charge(step.charges().get(i), figures.charges().get(i)));
         }
-        add(facts, "Holes", String.join(", ", step.holes()));
+        add(facts, "document.fact.holes", String.join(", ", step.holes()));
         bath(facts, step, figures);
-        add(facts, "Dips", dips(step));
-        add(facts, "Notes", step.notes());
+        add(facts, "document.fact.dips", dips(step));
+        add(facts, "document.fact.notes", step.notes());
         if (facts.isEmpty()) {
-            facts.add(Say.fact("Particulars", ""));
+            facts.add(Say.fact("document.fact.particulars", ""));
         }
         blocks.add(new Block.Facts(facts));
         if (step.dips().recorded()) {
             step.dips().tally().disagreements().forEach(text -> blocks.add(Say.note(text.inEnglish())));
             blocks.add(dipTable(step));
         }
-        blocks.add(new Block.Blank("Done today", 1));
+        blocks.add(Say.blank("document.blank.done-today", 1));
+    }
+
+    private static String heading(Step step) {
+        String kind = Say.capital(step.kind().toString());
+        return step.vat().isEmpty()
+                ? kind
+                : Message.of("document.bench.step-in", "step", kind, "vat", step.vat())
+                        .inEnglish();
     }
 
     /** What is read off in one glance stands on one line; what stands alone has its own name. */
@@ -153,16 +180,29 @@ final class BenchSheet {
                 figures.liquor().refused()
                         ? ""
                         : QuantityWords.value(figures.liquor().value()),
-                step.liquorRatio().recorded() ? "ratio\u00a0" + entered(step.liquorRatio()) : "");
+                step.liquorRatio().recorded()
+                        ? Message.of("document.bench.ratio", "ratio", entered(step.liquorRatio()))
+                                .inEnglish()
+                        : "");
         String ph = entered(step.ph()).replaceFirst("(?i)^ph\\s*", "");
         String heat = entered(step.temperature());
         String time = entered(step.duration());
         if (liquor.isEmpty()) {
-            add(facts, "Heat", heat);
-            add(facts, "pH", ph);
-            add(facts, "Time", time);
+            add(facts, "document.fact.heat", heat);
+            add(facts, "document.fact.ph", ph);
+            add(facts, "document.fact.time", time);
         } else {
-            add(facts, "Liquor", Say.joined(", ", liquor, heat, ph.isEmpty() ? "" : "pH\u00a0" + ph, time));
+            add(
+                    facts,
+                    "document.fact.liquor",
+                    Say.joined(
+                            ", ",
+                            liquor,
+                            heat,
+                            ph.isEmpty()
+                                    ? ""
+                                    : Message.of("document.bench.ph", "ph", ph).inEnglish(),
+                            time));
         }
     }
 
@@ -178,18 +218,31 @@ final class BenchSheet {
     private Block.Fact charge(Charge charge, RecipeFigures.ChargeFigures figures) {
         Optional<Lot> lot = told.facts().lot(charge.lot());
         String name = lot.map(Lot::title)
-                .orElse(charge.lot() == null ? "lot not recorded" : charge.lot().value());
+                .orElse(
+                        charge.lot() == null
+                                ? Say.english("document.bench.lot-not-recorded")
+                                : charge.lot().value());
         String grams = charge.weighed().recorded()
                 ? entered(charge.weighed())
                 : figures.grams().refused()
                         ? ""
-                        : QuantityWords.value(figures.grams().value()) + " (computed)";
+                        : Message.of(
+                                        "document.bench.computed",
+                                        "grams",
+                                        QuantityWords.value(figures.grams().value()))
+                                .inEnglish();
         String wof = charge.wof().recorded()
-                ? entered(charge.wof())
-                        + (entered(charge.wof()).contains("%") || !charge.wof().known() ? "" : "\u00a0%")
-                        + " of the weight of fibre"
+                ? Message.of(
+                                "document.bench.wof",
+                                "share",
+                                entered(charge.wof())
+                                        + (entered(charge.wof()).contains("%")
+                                                        || !charge.wof().known()
+                                                ? ""
+                                                : "\u00a0%"))
+                        .inEnglish()
                 : "";
-        return Say.fact(Say.capital(name), Say.joined(", ", grams, wof));
+        return Say.named(Say.capital(name), Say.joined(", ", grams, wof));
     }
 
     private static String dips(Step step) {
@@ -200,14 +253,25 @@ final class BenchSheet {
         String count = Denial.NO_NUMBER_OF_DIPS.unless(
                 tally,
                 () -> tally.timed()
-                        ? tally.text() + " timed"
+                        ? Message.of("document.bench.timed", "dips", tally.text())
+                                .inEnglish()
                         : entered(step.dips().count()));
         return Say.joined(
                 ", ",
                 count,
-                step.dips().each().recorded() ? "each " + entered(step.dips().each()) : "",
+                step.dips().each().recorded()
+                        ? Message.of(
+                                        "document.bench.each",
+                                        "time",
+                                        entered(step.dips().each()))
+                                .inEnglish()
+                        : "",
                 step.dips().airing().recorded()
-                        ? "airing " + entered(step.dips().airing())
+                        ? Message.of(
+                                        "document.bench.airing",
+                                        "time",
+                                        entered(step.dips().airing()))
+                                .inEnglish()
                         : "");
     }
 
@@ -222,16 +286,16 @@ final class BenchSheet {
         }
         return new Block.Table(
                 List.of(
-                        new Block.Column("Dip", 0.6, false),
-                        new Block.Column("Under", 1.4, false),
-                        new Block.Column("Up", 1.4, false),
-                        new Block.Column("Seen", 2.6, false)),
+                        Say.column("document.column.dip", 0.6, false),
+                        Say.column("document.column.under", 1.4, false),
+                        Say.column("document.column.up", 1.4, false),
+                        Say.column("document.column.seen", 2.6, false)),
                 dips);
     }
 
-    private static void add(List<Block.Fact> facts, String label, String value) {
+    private static void add(List<Block.Fact> facts, String key, String value) {
         if (!value.isBlank()) {
-            facts.add(Say.fact(label, value));
+            facts.add(Say.fact(key, value));
         }
     }
 

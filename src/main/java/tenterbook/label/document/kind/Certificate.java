@@ -16,6 +16,7 @@ import tenterbook.measure.PartialDate;
 import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.Piece;
+import tenterbook.words.Message;
 
 /** What the maker's archive tells of a piece's making and whereabouts, with a code by which the record can be compared. */
 final class Certificate {
@@ -30,19 +31,20 @@ final class Certificate {
                 .forEach(photo -> blocks.add(
                         new Block.Photograph(photo.photo(), Block.Extent.HALF, photo.caption(), "", List.of())));
         blocks.add(new Block.Facts(facts(told, piece)));
-        blocks.add(new Block.Heading(2, "Where it has been"));
+        blocks.add(Say.heading(2, "document.heading.where-it-has-been"));
         blocks.add(Denial.NOTHING_SINCE_MADE
                 .of(told.facts())
                 .<Block>map(Block.Paragraph::new)
                 .orElseGet(() -> new Block.Facts(been(told, request))));
         Say.paragraphs(request.text()).forEach(blocks::add);
-        blocks.add(
-                new Block.Paragraph(
-                        "The maker states that the piece described here is the one recorded under this number in the maker’s archive."));
-        blocks.add(new Block.Signatures(List.of((told.facts().origin().maker().isEmpty()
-                        ? "The maker"
-                        : told.facts().origin().maker())
-                + ": place, date")));
+        blocks.add(new Block.Paragraph(Say.english("document.certificate.states")));
+        blocks.add(new Block.Signatures(List.of(Message.of(
+                        "document.certificate.sign",
+                        "maker",
+                        told.facts().origin().maker().isEmpty()
+                                ? Message.of("document.certificate.the-maker")
+                                : told.facts().origin().maker())
+                .inEnglish())));
         blocks.addAll(verifying(told));
         return new DocumentText(
                 request.kind().code(),
@@ -55,18 +57,18 @@ final class Certificate {
 
     private static List<Block.Fact> facts(Told told, Piece piece) {
         List<Block.Fact> facts = new ArrayList<>();
-        facts.add(Say.fact("Maker", told.maker()));
-        facts.add(Say.fact("Title", Say.joined(" / ", piece.title(), piece.otherTitle())));
-        facts.add(Say.fact("Finished", piece.finished()));
+        facts.add(Say.fact("document.fact.maker", told.maker()));
+        facts.add(Say.fact("document.fact.title", Say.joined(" / ", piece.title(), piece.otherTitle())));
+        facts.add(Say.fact("document.fact.finished", piece.finished()));
         if (!piece.edition().isEmpty()) {
-            facts.add(Say.fact("Edition", piece.edition()));
+            facts.add(Say.fact("document.fact.edition", piece.edition()));
         }
-        facts.add(Say.fact("Size", Say.capital(Say.size(piece))));
-        facts.add(Say.fact("Cloth", Say.capital(told.cloths())));
+        facts.add(Say.fact("document.fact.size", Say.capital(Say.size(piece))));
+        facts.add(Say.fact("document.fact.cloth", Say.capital(told.cloths())));
         facts.add(Say.fact(
-                "Boards",
+                "document.fact.boards",
                 told.facts().boardsUsed().stream().map(BoardPair::title).collect(Collectors.joining(", "))));
-        facts.add(Say.fact("How it was made", HowMade.words(told.facts())));
+        facts.add(Say.fact("document.fact.how-it-was-made", HowMade.words(told.facts())));
         return facts;
     }
 
@@ -80,12 +82,16 @@ final class Certificate {
         told.facts()
                 .condition()
                 .unnoted(told.piece())
-                .forEach(report -> been.add(new Happened(report.when(), "Examined, report " + report.id())));
+                .forEach(report -> been.add(new Happened(
+                        report.when(),
+                        Message.of("document.certificate.examined", "report", report.id())
+                                .inEnglish())));
         boolean saidToBeDyed = told.piece().events().stream().anyMatch(event -> event.kind() == EventKind.DYED_AGAIN);
         if (!saidToBeDyed) {
             told.facts().clampings().stream()
                     .skip(1)
-                    .forEach(again -> been.add(new Happened(again.when(), "Dyed again")));
+                    .forEach(again ->
+                            been.add(new Happened(again.when(), Say.english("document.certificate.dyed-again"))));
         }
         if (been.stream().allMatch(each -> each.when.from() != null)) {
             been.sort(Comparator.comparing(each -> each.when.from()));
@@ -97,11 +103,21 @@ final class Certificate {
                     : "";
             been.add(new Happened(
                     PartialDate.UNRECORDED,
-                    Say.joined(", ", "By its status: " + (now.away() ? now.statusInWords() : "with a holder"), with)));
+                    Say.joined(
+                            ", ",
+                            Message.of(
+                                            "document.certificate.by-its-status",
+                                            "status",
+                                            now.away()
+                                                    ? now.statusInWords()
+                                                    : Message.of("document.certificate.with-a-holder"))
+                                    .inEnglish(),
+                            with)));
         }
         return been.stream()
-                .map(each ->
-                        new Block.Fact(each.when.recorded() ? each.when.toString() : "date not recorded", each.words))
+                .map(each -> new Block.Fact(
+                        each.when.recorded() ? each.when.toString() : Say.english("document.date-not-recorded"),
+                        each.words))
                 .toList();
     }
 
@@ -109,43 +125,59 @@ final class Certificate {
 
     /** People are named only where that was chosen; prices and notes never. */
     private static Happened event(Told told, Event event, DocumentSettings request) {
-        String until = event.until().recorded() ? " until " + event.until() : "";
-        String with = event.party() == null
-                ? ""
-                : request.disclosure().names()
-                        ? ", " + told.named(event.party(), request.disclosure().buyers())
-                        : "";
-        return new Happened(event.when(), Say.capital(event.kind().toString()) + with + until);
+        boolean named = event.party() != null && request.disclosure().names();
+        Message words = Message.of(
+                "document.certificate.event",
+                "event",
+                Say.capital(event.kind().toString()),
+                "named",
+                Say.yes(named),
+                "person",
+                named ? told.named(event.party(), request.disclosure().buyers()) : "",
+                "lasting",
+                Say.yes(event.until().recorded()),
+                "until",
+                event.until());
+        return new Happened(event.when(), words.inEnglish());
     }
 
     private static List<Block> verifying(Told told) {
         VerificationCode code = VerificationCode.of(told.newest().hash());
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(2, "How to verify this"));
+        blocks.add(Say.heading(2, "document.heading.how-to-verify-this"));
         blocks.add(new Block.Code(
                 Say.joined(
                         "\n",
                         told.number().value(),
                         code.toString(),
-                        "revision " + told.newest().sequence()),
+                        Message.of(
+                                        "document.certificate.revision",
+                                        "sequence",
+                                        told.newest().sequence())
+                                .inEnglish()),
                 code.toString(),
-                "The first 16 digits of the SHA-256 of revision %d of the maker’s ledger: piece %s, version %d, saved %s."
-                        .formatted(
+                Message.of(
+                                "document.certificate.digits",
+                                "sequence",
                                 told.newest().sequence(),
+                                "piece",
                                 told.number(),
+                                "version",
                                 told.newest().version(),
-                                told.newest().writtenAt().toString().replaceAll("T.*", ""))));
-        blocks.add(
-                new Block.Items(
-                        true,
-                        List.of(
-                                "Ask the maker for a packed copy of the archive. In its data folder, ledger.jsonl holds one revision on each line.",
-                                "Take the line with \"sequence\":%d and cut out of it the words \"hash\":\"…\", with the comma after them; nothing else."
-                                        .formatted(told.newest().sequence()),
-                                "With any SHA-256 tool take the digest of what is left, without a line end. It must begin with the digits above.")));
-        blocks.add(
-                Say.note(
-                        "Agreement shows that the record is the one this certificate was made from, unchanged since. It does not show that what was recorded is true, nor that a copy without the later revisions is complete; that rests with the maker."));
+                                "day",
+                                told.newest().writtenAt().toString().replaceAll("T.*", ""))
+                        .inEnglish()));
+        blocks.add(new Block.Items(
+                true,
+                List.of(
+                        Say.english("document.certificate.ask-for-a-copy"),
+                        Message.of(
+                                        "document.certificate.take-the-line",
+                                        "sequence",
+                                        told.newest().sequence())
+                                .inEnglish(),
+                        Say.english("document.certificate.take-the-digest"))));
+        blocks.add(Say.note(Say.english("document.certificate.what-it-shows")));
         return blocks;
     }
 }

@@ -11,6 +11,7 @@ import tenterbook.label.document.DocumentText;
 import tenterbook.label.document.VerificationCode;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
+import tenterbook.words.Refusal;
 
 /** Composes documents from an archive: one for all pieces, or one for each, as their kind asks. */
 public final class Composition {
@@ -23,8 +24,7 @@ public final class Composition {
     public static List<DocumentDraft> of(
             Archive archive, List<Saved<Piece>> pieces, DocumentSettings request, LocalDate today) {
         if (pieces.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "%s was asked for no piece; choose at least one".formatted(request.kind()));
+            throw Refusal.of("document.refused.no-piece", "document", request.kind());
         }
         List<Told> told = pieces.stream().map(piece -> Told.of(archive, piece)).toList();
         if (!request.kind().each()) {

@@ -25,6 +25,8 @@ import tenterbook.piece.condition.ExaminedPhoto;
 import tenterbook.piece.condition.Observation;
 import tenterbook.piece.condition.Signatory;
 import tenterbook.words.Joined;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * A condition report of one examination, as it passes between maker, museum, gallery and carrier: what the piece is, who looked
@@ -49,18 +51,21 @@ public final class ConditionReport {
     public static DocumentDraft of(Archive archive, Saved<Examination> saved, Saved<Piece> piece, PageSize page) {
         Examination examination = saved.record();
         if (!examination.piece().equals(piece.record().number())) {
-            throw new IllegalArgumentException("The examination %s is of %s and not of %s"
-                    .formatted(
-                            examination.id(),
-                            examination.piece(),
-                            piece.record().number()));
+            throw Refusal.of(
+                    "document.condition.other-piece",
+                    "examination",
+                    examination.id(),
+                    "piece",
+                    examination.piece(),
+                    "other",
+                    piece.record().number());
         }
         Told told = Told.of(archive, piece);
         ConditionReport report = new ConditionReport(archive, told, examination);
         DocumentText text = new DocumentText(
                 DocumentKind.CONDITION_REPORT.code(),
                 DocumentKind.CONDITION_REPORT.template(),
-                "Condition report",
+                Say.english("document.condition.title"),
                 told.running(),
                 told.house(),
                 List.of(new DocumentText.Part(told.number(), report.blocks(saved.version()))));
@@ -76,33 +81,31 @@ public final class ConditionReport {
         blocks.add(new Block.Heading(1, told.number() + "  " + told.title()));
         lacking().forEach(lack -> blocks.add(Say.missing(lack)));
         blocks.add(new Block.Facts(identification(version)));
-        blocks.add(new Block.Heading(2, "Examination"));
+        blocks.add(Say.heading(2, "document.heading.examination"));
         blocks.add(new Block.Facts(circumstances()));
-        blocks.add(new Block.Heading(2, "State of the whole"));
+        blocks.add(Say.heading(2, "document.heading.state-of-the-whole"));
         blocks.add(new Block.Paragraph(state()));
-        blocks.add(new Block.Heading(2, "How far it was looked at"));
+        blocks.add(Say.heading(2, "document.heading.how-far-it-was-looked-at"));
         blocks.add(zones());
         advice(blocks);
         photographs(blocks);
-        blocks.add(new Block.Heading(2, "What was seen"));
+        blocks.add(Say.heading(2, "document.heading.what-was-seen"));
         blocks.add(seen());
         changes(blocks);
         hands(blocks);
         blocks.add(Say.note(Light.sources(List.of(told.facts()))));
-        blocks.add(
-                Say.note(
-                        "The parts of this report follow EN 16095:2012, Condition recording for movable cultural heritage, from memory; the words for what was seen are common practice. What is not recorded was not looked at or not written down, and is no finding of soundness."));
+        blocks.add(Say.note(Say.english("document.condition.standard")));
         return blocks;
     }
 
     private List<String> lacking() {
         List<String> lacking = new ArrayList<>();
         if (examination.photos().isEmpty()) {
-            lacking.add("Missing: a photograph. Without one nobody can show later what was there on this day.");
+            lacking.add(Say.english("document.condition.no-photograph"));
         }
         Denial.NO_EXAMINER.of(examination).ifPresent(lacking::add);
         if (!examination.when().known()) {
-            lacking.add("Missing: the day of the examination.");
+            lacking.add(Say.english("document.condition.no-day"));
         }
         return lacking;
     }
@@ -110,36 +113,38 @@ public final class ConditionReport {
     private List<Block.Fact> identification(int version) {
         Piece piece = told.piece();
         return List.of(
-                Say.fact("Report", examination.id() + ", version " + version),
-                Say.fact("Object", piece.category()),
-                Say.fact("Maker", told.maker()),
-                Say.fact("Cloth", told.cloths()),
-                Say.fact("Size on record", Say.size(piece)),
-                Say.fact("Size at examination", sizeThen()),
-                Say.fact("Inscriptions, trims", piece.trims()));
+                Say.fact(
+                        "document.fact.report",
+                        Message.of("document.condition.version", "examination", examination.id(), "version", version)),
+                Say.fact("document.fact.object", piece.category() == null ? "" : piece.category()),
+                Say.fact("document.fact.maker", told.maker()),
+                Say.fact("document.fact.cloth", told.cloths()),
+                Say.fact("document.fact.size-on-record", Say.size(piece)),
+                Say.fact("document.fact.size-at-examination", sizeThen()),
+                Say.fact("document.fact.inscriptions-trims", piece.trims()));
     }
 
     private String sizeThen() {
         boolean any = examination.length().recorded() || examination.width().recorded();
         return any
-                ? "length " + Say.side(examination.length()) + ", width " + Say.side(examination.width())
-                : "not measured, or not recorded";
+                ? Say.size(examination.length(), examination.width())
+                : Say.english("document.condition.not-measured");
     }
 
     private List<Block.Fact> circumstances() {
         return List.of(
-                Say.fact("Day", examination.when()),
-                Say.fact("Reason", said(examination.reason())),
-                Say.fact("Place", examination.place()),
-                Say.fact("Examined by", person(examination.examiner(), examination.party())),
-                Say.fact("Means", examination.means()),
+                Say.fact("document.fact.day", examination.when()),
+                Say.fact("document.fact.reason", said(examination.reason())),
+                Say.fact("document.fact.place", examination.place()),
+                Say.fact("document.fact.examined-by", person(examination.examiner(), examination.party())),
+                Say.fact("document.fact.means", examination.means()),
                 Say.fact(
-                        "Made against",
+                        "document.fact.made-against",
                         examination.earlier() != null
                                 ? examination.earlier()
                                 : Denial.NO_EARLIER_EXAMINATION.unless(
                                         told.facts().condition().before(examination),
-                                        () -> "none; it was not compared with an earlier one")));
+                                        () -> Say.english("document.condition.not-compared"))));
     }
 
     private static String said(@Nullable Enum<?> word) {
@@ -165,7 +170,7 @@ public final class ConditionReport {
         if (examination.photos().isEmpty()) {
             return;
         }
-        blocks.add(new Block.Heading(2, "Photographs"));
+        blocks.add(Say.heading(2, "document.heading.photographs"));
         List<Block.Photograph> shown =
                 examination.photos().stream().map(this::photograph).toList();
         shown.stream().filter(photo -> !photo.marks().isEmpty()).forEach(blocks::add);
@@ -183,15 +188,17 @@ public final class ConditionReport {
                                 Say.joined(
                                         ", ",
                                         seen.what(),
-                                        seen.gone() ? "gone" : seen.size(),
-                                        mark.area() ? "over an area" : ""),
+                                        seen.gone() ? Say.english("document.condition.gone") : seen.size(),
+                                        mark.area() ? Say.english("document.condition.over-an-area") : ""),
                                 mark.right(),
                                 mark.bottom())))
                 .toList();
         return new Block.Photograph(
                 photo.photo(),
                 marks.isEmpty() ? Block.Extent.HALF : Block.Extent.WHOLE,
-                photo.caption().isEmpty() ? photo.shows() + " of the piece" : photo.caption(),
+                photo.caption().isEmpty()
+                        ? Message.of("document.view", "view", photo.shows()).inEnglish()
+                        : photo.caption(),
                 caption(photo),
                 marks);
     }
@@ -202,8 +209,9 @@ public final class ConditionReport {
                 .map(Saved::record)
                 .map(Photo::taken)
                 .filter(text -> text.length() >= 10)
-                .map(text -> "Taken " + text.substring(0, 10) + ".")
-                .orElse("When it was taken is not recorded.");
+                .map(text -> Message.of("document.condition.taken", "day", text.substring(0, 10))
+                        .inEnglish())
+                .orElse(Say.english("document.condition.taken-not-recorded"));
         return Say.joined(" ", Say.stop(Say.capital(photo.shows())), Say.stop(photo.caption()), taken);
     }
 
@@ -220,15 +228,19 @@ public final class ConditionReport {
     private Block observations() {
         boolean again = examination.earlier() != null;
         List<Block.Column> columns = new ArrayList<>(List.of(
-                new Block.Column("No.", 0.5, true),
-                new Block.Column("What", 1.5, false),
-                new Block.Column("Where", 2, false),
-                new Block.Column("Extent", 1.4, false),
-                new Block.Column("How bad", 1.6, false)));
+                Say.column("document.column.no", 0.5, true),
+                Say.column("document.column.what", 1.5, false),
+                Say.column("document.column.where", 2, false),
+                Say.column("document.column.extent", 1.4, false),
+                Say.column("document.column.how-bad", 1.6, false)));
         if (again) {
-            columns.add(new Block.Column("Since " + examination.earlier(), 1.3, false));
+            columns.add(new Block.Column(
+                    Message.of("document.column.since", "examination", examination.earlier())
+                            .inEnglish(),
+                    1.3,
+                    false));
         }
-        columns.add(new Block.Column("Note", 2.2, false));
+        columns.add(Say.column("document.column.note", 2.2, false));
         return new Block.Table(
                 columns,
                 examination.observations().stream()
@@ -244,7 +256,10 @@ public final class ConditionReport {
                 seen.size(),
                 Say.joined(", ", said(seen.severity()), said(seen.stability()))));
         if (again) {
-            cells.add(seen.standing() == null ? "new" : seen.standing().toString());
+            cells.add(
+                    seen.standing() == null
+                            ? Say.english("document.condition.new")
+                            : seen.standing().toString());
         }
         cells.add(seen.note());
         return new Block.Row(null, cells);
@@ -258,21 +273,28 @@ public final class ConditionReport {
                 .find(Kinds.EXAMINATION, examination.earlier().value())
                 .map(Saved::record);
         if (before.isEmpty()) {
-            blocks.add(Say.missing("Missing: the examination %s, so nothing is said of what changed since."
-                    .formatted(examination.earlier())));
+            blocks.add(Say.missing(Message.of("document.condition.no-earlier", "examination", examination.earlier())
+                    .inEnglish()));
             return;
         }
         Comparison comparison = Comparison.of(before.get(), examination);
         blocks.add(new Block.Heading(
-                2, "Since %s, %s".formatted(examination.earlier(), before.get().when())));
+                2,
+                Message.of(
+                                "document.condition.since",
+                                "examination",
+                                examination.earlier(),
+                                "day",
+                                before.get().when())
+                        .inEnglish()));
         blocks.add(new Block.Paragraph(Say.stop(Say.capital(comparison.inWords().inEnglish()))));
         if (!comparison.changes().isEmpty()) {
             blocks.add(new Block.Table(
                     List.of(
-                            new Block.Column("No.", 0.5, true),
-                            new Block.Column("What", 2, false),
-                            new Block.Column("Became", 1.3, false),
-                            new Block.Column("Written otherwise", 5, false)),
+                            Say.column("document.column.no", 0.5, true),
+                            Say.column("document.column.what", 2, false),
+                            Say.column("document.column.became", 1.3, false),
+                            Say.column("document.column.written-otherwise", 5, false)),
                     comparison.changes().stream()
                             .map(change -> new Block.Row(
                                     null,
@@ -292,41 +314,42 @@ public final class ConditionReport {
 
     private Block zones() {
         if (examination.zones().isEmpty()) {
-            return Say.note("Not recorded.");
+            return Say.note(Say.english("document.condition.not-recorded"));
         }
         return new Block.Facts(examination.zones().stream()
-                .map(zone -> Say.fact(Say.capital(zone.zone()), Say.joined("; ", said(zone.seen()), zone.note())))
+                .map(zone -> Say.named(Say.capital(zone.zone()), Say.joined("; ", said(zone.seen()), zone.note())))
                 .toList());
     }
 
     // ---- advice and hands
 
     private void advice(List<Block> blocks) {
-        blocks.add(new Block.Heading(2, "Handling, light and packing"));
+        blocks.add(Say.heading(2, "document.heading.handling-light-and-packing"));
         blocks.add(new Block.Facts(List.of(
-                Say.fact("Handling", examination.handling()),
-                Say.fact("Light, showing", examination.light()),
-                Say.fact("Packing", examination.packing()))));
-        blocks.add(Say.caution("Light for planning: " + Light.caution(told.facts())));
-        blocks.add(
-                Say.caution(
-                        "Lift it with clean dry hands or gloves, and fully supported. Treat stains, mould and insects only with a textile conservator; mould and old pesticides harm people too. Local rules and the borrower’s conservator go before this advice."));
+                Say.fact("document.fact.handling", examination.handling()),
+                Say.fact("document.fact.light-showing", examination.light()),
+                Say.fact("document.fact.packing", examination.packing()))));
+        blocks.add(Say.caution(Message.of("document.condition.light", "caution", Light.caution(told.facts()))
+                .inEnglish()));
+        blocks.add(Say.caution(Say.english("document.condition.handling")));
     }
 
     private void hands(List<Block> blocks) {
-        blocks.add(new Block.Heading(2, "Handing over"));
-        blocks.add(
-                new Block.Paragraph(
-                        "Who signs has seen the piece beside this report and found the report true on the day of signing, but for what is written here:"));
-        blocks.add(new Block.Blank("Remarks", 2));
-        blocks.add(new Block.Signatures(
-                Stream.of(hand("Handed over by", examination.handedOver()), hand("Received by", examination.received()))
-                        .toList()));
+        blocks.add(Say.heading(2, "document.heading.handing-over"));
+        blocks.add(new Block.Paragraph(Say.english("document.condition.who-signs")));
+        blocks.add(Say.blank("document.blank.remarks", 2));
+        blocks.add(new Block.Signatures(Stream.of(
+                        hand("document.condition.handed-over", examination.handedOver()),
+                        hand("document.condition.received", examination.received()))
+                .toList()));
     }
 
-    private String hand(String role, Signatory signatory) {
+    private String hand(String key, Signatory signatory) {
         String who = person(signatory.name(), signatory.party());
         String when = signatory.when().recorded() ? signatory.when().toString() : "";
-        return Say.joined(", ", who.isEmpty() ? role : role + " " + who, when.isEmpty() ? "date and signature" : when);
+        return Say.joined(
+                ", ",
+                Message.of(key, "named", Say.yes(!who.isEmpty()), "person", who).inEnglish(),
+                when.isEmpty() ? Say.english("document.condition.date-and-signature") : when);
     }
 }

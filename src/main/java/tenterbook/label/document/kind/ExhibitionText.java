@@ -26,18 +26,20 @@ final class ExhibitionText {
         blocks.add(Say.note(Say.joined(
                 "  ·  ",
                 Say.capital(Denial.NO_CLOTH.unless(
-                        told.facts(), () -> cloths.isEmpty() ? "cloth whose name is not recorded" : cloths)),
+                        told.facts(), () -> cloths.isEmpty() ? Say.english("document.exhibition.cloth") : cloths)),
                 Say.size(piece).equals(Say.NOT_RECORDED)
-                        ? "size not recorded"
+                        ? Say.english("document.size-not-recorded")
                         : Say.side(piece.length()) + " × " + Say.side(piece.width()),
                 piece.finished().year() == null
-                        ? piece.finished().recorded() ? piece.finished().toString() : "date not recorded"
+                        ? piece.finished().recorded()
+                                ? piece.finished().toString()
+                                : Say.english("document.date-not-recorded")
                         : piece.finished().year().toString(),
                 told.number().value())));
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
-                piece.title().isEmpty() ? "Title not recorded" : piece.title(),
+                piece.title().isEmpty() ? Say.english("document.title-not-recorded") : piece.title(),
                 "",
                 maker.isEmpty() ? told.house() : maker,
                 List.of(new DocumentText.Part(told.number(), blocks)));

@@ -13,6 +13,7 @@ import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.measure.Money;
 import tenterbook.piece.Piece;
+import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /** Pieces with their values and where they are, for an insurer. What has no value recorded is in no sum. */
@@ -22,29 +23,29 @@ final class InsuranceList {
     static DocumentText of(List<Told> told, DocumentSettings request, LocalDate today) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Facts(List.of(
-                Say.fact("Owner", told.get(0).maker()),
-                Say.fact("Insured by", request.agreement().insurer()),
-                Say.fact("Pieces", told.size()),
-                Say.fact("As recorded on", Say.day(today)))));
+                Say.fact("document.fact.owner", told.get(0).maker()),
+                Say.fact("document.fact.insured-by", request.agreement().insurer()),
+                Say.fact("document.fact.pieces", told.size()),
+                Say.fact("document.fact.as-recorded-on", Say.day(today)))));
         blocks.add(new Block.Table(
                 List.of(
-                        new Block.Column("Piece", 2.6, false),
-                        new Block.Column("Size, materials, condition", 3.4, false),
-                        new Block.Column("Where it is", 2.2, false),
-                        new Block.Column("Value", 1.3, true)),
+                        Say.column("document.column.piece", 2.6, false),
+                        Say.column("document.column.size-materials-condition", 3.4, false),
+                        Say.column("document.column.where-it-is", 2.2, false),
+                        Say.column("document.column.value", 1.3, true)),
                 told.stream().map(each -> row(each, request)).toList()));
-        blocks.add(new Block.Heading(2, "Totals"));
+        blocks.add(Say.heading(2, "document.heading.totals"));
         blocks.add(new Block.Facts(totals(told)));
-        blocks.add(
-                Say.note(
-                        "Values are the asking prices in the maker’s records, not appraisals. Where none is recorded the value is unknown, not nothing."));
+        blocks.add(Say.note(Say.english("document.insurance.values")));
         Say.paragraphs(request.text()).forEach(blocks::add);
-        blocks.add(new Block.Signatures(List.of("For the owner: name, place, date")));
+        blocks.add(new Block.Signatures(List.of(Say.english("document.insurance.sign"))));
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
                 request.kind().toString(),
-                told.size() == 1 ? told.get(0).running() : told.size() + " pieces",
+                told.size() == 1
+                        ? told.get(0).running()
+                        : Message.of("document.pieces", "count", told.size()).inEnglish(),
                 told.get(0).house(),
                 List.of(new DocumentText.Part(null, blocks)));
     }
@@ -92,15 +93,16 @@ final class InsuranceList {
         }
         List<Block.Fact> facts = new ArrayList<>();
         sums.forEach((code, sum) -> facts.add(Say.fact(
-                "Total in " + code,
-                new Money(sum, Currency.getInstance(code)) + " for "
-                        + (counts.get(code) == 1 ? "1 piece" : counts.get(code) + " pieces"))));
+                Message.of("document.total", "currency", code),
+                Message.of(
+                        "document.insurance.sum",
+                        "sum",
+                        new Money(sum, Currency.getInstance(code)),
+                        "pieces",
+                        Message.of("document.pieces", "count", counts.get(code))))));
         if (unknown > 0) {
-            facts.add(Say.fact(
-                    "In no total",
-                    unknown == 1
-                            ? "1 piece, whose value is not recorded"
-                            : unknown + " pieces, whose value is not recorded"));
+            facts.add(
+                    Say.fact("document.fact.in-no-total", Message.of("document.insurance.unknown", "count", unknown)));
         }
         return facts;
     }

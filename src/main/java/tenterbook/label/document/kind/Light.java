@@ -11,6 +11,7 @@ import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
 import tenterbook.material.Role;
 import tenterbook.measure.OwnTable;
+import tenterbook.words.Message;
 
 /**
  * How much light a piece should get, from the dyes and fibres its records name: the most sensitive dye decides. A dye that no
@@ -50,7 +51,8 @@ final class Light {
     static String caution(PieceFacts facts) {
         return Denial.NO_DYE_LOTS
                 .of(facts)
-                .map(denied -> denied + "; plan as for high sensitivity: " + limit(Degree.HIGH))
+                .map(denied -> Message.of("document.light.not-known", "denied", denied, "limit", limit(Degree.HIGH))
+                        .inEnglish())
                 .orElseGet(() -> caution(judged(facts)));
     }
 
@@ -60,7 +62,8 @@ final class Light {
                 .filter(each -> each.degree == worst)
                 .map(Judged::dye)
                 .collect(Collectors.joining(", "));
-        return "%s sensitivity (%s): %s".formatted(Say.capital(word(worst)), dyes, limit(worst));
+        return Message.of("document.light.caution", "degree", word(worst), "dyes", dyes, "limit", limit(worst))
+                .inEnglish();
     }
 
     /** Whence the degrees and limits of these pieces come, and whether each was read or is from memory. */
@@ -74,8 +77,13 @@ final class Light {
         String named = dyes.entrySet().stream()
                 .map(each -> each.getKey() + " " + each.getValue())
                 .collect(Collectors.joining("; "));
-        return "Light limits are for planning, after CIE 157:2004: 15,000 lux hours a year for high sensitivity as cited by Ishii, Kohmoto and Saito 2006; 50 lux and 150,000 lux hours from memory."
-                + (named.isEmpty() ? "" : " Sensitivities: " + named + ".");
+        return Say.joined(
+                " ",
+                Say.english("document.light.sources"),
+                named.isEmpty()
+                        ? ""
+                        : Message.of("document.light.sensitivities", "dyes", named)
+                                .inEnglish());
     }
 
     private static Degree worst(List<Judged> judged) {
@@ -88,7 +96,9 @@ final class Light {
     private static List<Judged> judged(PieceFacts facts) {
         String fibres = String.join(" ", facts.cloth().fibres()).toLowerCase(Locale.ROOT);
         return facts.lotsUsed(Role.DYE)
-                .map(lot -> lot.name().isEmpty() ? "lot " + lot.id() : lot.name())
+                .map(lot -> lot.name().isEmpty()
+                        ? Message.of("document.light.lot", "lot", lot.id()).inEnglish()
+                        : lot.name())
                 .distinct()
                 .map(dye -> judged(dye, fibres))
                 .toList();
@@ -104,26 +114,14 @@ final class Light {
                         || row.fibres.matcher(fibres).find())
                 .max(Comparator.comparing(Row::degree))
                 .map(row -> new Judged(dye, row.degree, row.status))
-                .orElse(
-                        new Judged(
-                                dye,
-                                Degree.HIGH,
-                                "not in this program’s table, so taken as high like most plant extracts (read second hand, Canadian Conservation Institute)"));
+                .orElse(new Judged(dye, Degree.HIGH, Say.english("document.light.not-in-table")));
     }
 
     private static String word(Degree degree) {
-        return switch (degree) {
-            case MEDIUM -> "medium";
-            case HIGH -> "high";
-            case EXTREME -> "extreme";
-        };
+        return degree.name().toLowerCase(Locale.ROOT);
     }
 
-    private static String limit(Degree degree) {
-        return switch (degree) {
-            case MEDIUM -> "at most 50 lux, 150,000 lux hours a year.";
-            case HIGH -> "at most 50 lux, 15,000 lux hours a year, which is 300 hours at 50 lux.";
-            case EXTREME -> "at most 50 lux, and well under 15,000 lux hours a year, which is too much for such dyes.";
-        };
+    private static Message limit(Degree degree) {
+        return Message.of("document.light.limit", "degree", word(degree));
     }
 }

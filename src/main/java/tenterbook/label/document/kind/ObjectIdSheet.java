@@ -15,6 +15,7 @@ import tenterbook.label.document.DocumentText;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
+import tenterbook.words.Message;
 
 /**
  * A description by which a piece can be recognised when it was stolen or lost.
@@ -51,13 +52,11 @@ final class ObjectIdSheet {
         // All together at the head, in rows of three where there are more than two: none is left alone on a page.
         Block.Extent extent = photos.size() > 2 ? Block.Extent.THIRD : Block.Extent.HALF;
         photos.forEach(photo -> blocks.add(shown(photo, extent)));
-        blocks.add(new Block.Heading(2, "Nine categories"));
+        blocks.add(Say.heading(2, "document.heading.nine-categories"));
         blocks.add(new Block.Facts(categories()));
-        blocks.add(new Block.Heading(2, "Description and particulars"));
+        blocks.add(Say.heading(2, "document.heading.description-and-particulars"));
         blocks.add(new Block.Facts(particulars(today)));
-        blocks.add(
-                Say.note(
-                        "The order is that of Object ID (International Council of Museums, 1997). Keep this sheet safe and away from the piece itself; give it to the police and the insurer if the piece is lost."));
+        blocks.add(Say.note(Say.english("document.object.order")));
         return blocks;
     }
 
@@ -66,7 +65,9 @@ final class ObjectIdSheet {
         return new Block.Photograph(
                 photo.photo(),
                 extent,
-                photo.caption().isEmpty() ? photo.shows() + " of the piece" : photo.caption(),
+                photo.caption().isEmpty()
+                        ? Message.of("document.view", "view", photo.shows()).inEnglish()
+                        : photo.caption(),
                 caption,
                 List.of());
     }
@@ -76,9 +77,11 @@ final class ObjectIdSheet {
         List<String> lacking = new ArrayList<>();
         Denial.NO_PICTURE_TO_KNOW_IT_BY.of(told.facts()).ifPresent(lacking::add);
         if (!piece.length().known() || !piece.width().known()) {
-            lacking.add("Missing: a measurement with its unit of "
-                    + (piece.length().known() ? "the width" : piece.width().known() ? "the length" : "length and width")
-                    + ".");
+            lacking.add(Message.of(
+                            "document.object.no-measurement",
+                            "side",
+                            piece.length().known() ? "width" : piece.width().known() ? "length" : "both")
+                    .inEnglish());
         }
         Denial.NO_DISTINGUISHING_FEATURE.of(told.facts().condition()).ifPresent(lacking::add);
         return lacking;
@@ -87,26 +90,40 @@ final class ObjectIdSheet {
     private List<Block.Fact> categories() {
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(Say.fact(
-                "Type of object",
-                "Textile; " + (piece.category() == null ? "what kind is not recorded" : piece.category())));
-        facts.add(
-                Say.fact("Materials and techniques", Say.capital(told.cloths()) + ". " + HowMade.words(told.facts())));
+                "document.fact.type-of-object",
+                Message.of(
+                        "document.object.type",
+                        "kind",
+                        piece.category() == null
+                                ? Message.of("document.object.kind-not-recorded")
+                                : piece.category())));
         facts.add(Say.fact(
-                "Measurements",
-                Say.capital(Say.size(piece)) + (piece.mass().recorded() ? ", mass " + Say.side(piece.mass()) : "")));
-        facts.add(Say.fact("Inscriptions and markings", inscriptions()));
+                "document.fact.materials-and-techniques",
+                Say.capital(told.cloths()) + ". " + HowMade.words(told.facts())));
         facts.add(Say.fact(
-                "Distinguishing features", Say.capital(told.facts().condition().features())));
-        facts.add(Say.fact("Title", Say.joined(" / ", piece.title(), piece.otherTitle())));
+                "document.fact.measurements",
+                piece.mass().recorded()
+                        ? Message.of(
+                                "document.object.size-and-mass",
+                                "size",
+                                Say.capital(Say.size(piece)),
+                                "mass",
+                                Say.side(piece.mass()))
+                        : Say.capital(Say.size(piece))));
+        facts.add(Say.fact("document.fact.inscriptions-and-markings", inscriptions()));
         facts.add(Say.fact(
-                "Subject",
+                "document.fact.distinguishing-features",
+                Say.capital(told.facts().condition().features())));
+        facts.add(Say.fact("document.fact.title", Say.joined(" / ", piece.title(), piece.otherTitle())));
+        facts.add(Say.fact(
+                "document.fact.subject",
                 told.facts().boardsUsed().stream()
                         .filter(board -> !board.image().isEmpty())
                         .map(BoardPair::image)
                         .distinct()
                         .collect(Collectors.joining(", "))));
-        facts.add(Say.fact("Date or period", piece.finished()));
-        facts.add(Say.fact("Maker", told.maker()));
+        facts.add(Say.fact("document.fact.date-or-period", piece.finished()));
+        facts.add(Say.fact("document.fact.maker", told.maker()));
         return facts;
     }
 
@@ -115,51 +132,66 @@ final class ObjectIdSheet {
         return piece.photos().stream()
                 .filter(photo ->
                         photo.role() == PhotoRole.PAPER && !photo.caption().isEmpty())
-                .map(photo -> "As photographed: " + photo.caption())
+                .map(photo -> Message.of("document.object.as-photographed", "caption", photo.caption())
+                        .inEnglish())
                 .collect(Collectors.joining(" "));
     }
 
     private String description() {
-        String kind = piece.category() == null ? "piece" : piece.category().toString();
+        String kind = piece.category() == null
+                ? Say.english("document.object.piece")
+                : piece.category().toString();
         PieceFacts facts = told.facts();
         String colours = facts.colours().named().stream()
                 .map(PieceColour::called)
                 .distinct()
                 .collect(Collectors.joining(", "));
-        return Say.capital(kind) + " of "
-                + told.cloths() + ", "
-                + Say.size(piece) + ". "
-                + Denial.NO_COLOURS.unless(
-                        facts,
-                        () -> (facts.colours().now() ? "Colours: " : "Colours before it was dyed again: ")
-                                + colours
-                                + ".")
-                + " Made in "
-                + Denial.orElse(facts.origin().place(), Denial.NO_PLACE_OF_MAKING) + ".";
+        return Message.of(
+                        "document.object.description",
+                        "kind",
+                        Say.capital(kind),
+                        "cloths",
+                        told.cloths(),
+                        "size",
+                        Say.size(piece),
+                        "colours",
+                        Denial.NO_COLOURS.unless(
+                                facts,
+                                () -> Message.of(
+                                                facts.colours().now()
+                                                        ? "document.object.colours"
+                                                        : "document.object.colours-before",
+                                                "colours",
+                                                colours)
+                                        .inEnglish()),
+                        "place",
+                        Denial.orElse(facts.origin().place(), Denial.NO_PLACE_OF_MAKING))
+                .inEnglish();
     }
 
     private List<Block.Fact> particulars(LocalDate today) {
         List<Block.Fact> facts = new ArrayList<>();
-        facts.add(Say.fact("Short description", description()));
-        facts.add(Say.fact("Inventory number", told.number()));
+        facts.add(Say.fact("document.fact.short-description", description()));
+        facts.add(Say.fact("document.fact.inventory-number", told.number()));
         if (!piece.edition().isEmpty()) {
-            facts.add(Say.fact("Edition", piece.edition()));
+            facts.add(Say.fact("document.fact.edition", piece.edition()));
         }
-        facts.add(Say.fact("Place of origin", told.facts().origin().place()));
+        facts.add(
+                Say.fact("document.fact.place-of-origin", told.facts().origin().place()));
         facts.add(Say.fact(
-                "Related objects",
+                "document.fact.related-objects",
                 Denial.orElse(
                         told.kin().stream()
                                 .map(Object::toString)
                                 .reduce((before, next) -> before + ", " + next)
-                                .map(kin -> "of the same clamping: " + kin)
+                                .map(kin -> Message.of("document.object.same-clamping", "pieces", kin)
+                                        .inEnglish())
                                 .orElse(""),
                         Denial.NO_KIN)));
         facts.add(Say.fact(
-                "Written material",
-                "record of this piece in the maker’s archive, version "
-                        + told.saved().version()));
-        facts.add(Say.fact("Date documented", Say.day(today)));
+                "document.fact.written-material",
+                Message.of("document.object.record", "version", told.saved().version())));
+        facts.add(Say.fact("document.fact.date-documented", Say.day(today)));
         return facts;
     }
 }

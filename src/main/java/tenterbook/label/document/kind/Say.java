@@ -1,7 +1,6 @@
 package tenterbook.label.document.kind;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -13,22 +12,55 @@ import java.util.stream.Stream;
 import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
 import tenterbook.label.document.Block;
+import tenterbook.measure.DateWords;
 import tenterbook.measure.Money;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
 import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.Piece;
+import tenterbook.words.Message;
 
 /** Facts in the words that several documents share. */
 final class Say {
-    static final String NOT_RECORDED = "not recorded";
+    static final String NOT_RECORDED = Message.of("measure.not-recorded").inEnglish();
 
     private Say() {}
 
-    static Block.Fact fact(String label, Object value) {
+    /** @param key of the fact's name */
+    static Block.Fact fact(String key, Object value) {
+        return fact(Message.of(key), value);
+    }
+
+    static Block.Fact fact(Message label, Object value) {
+        return named(label.inEnglish(), value);
+    }
+
+    /** A fact under a name that the maker entered. */
+    static Block.Fact named(String label, Object value) {
         String text = value == null ? "" : value.toString().strip();
         return new Block.Fact(label, text.isEmpty() ? NOT_RECORDED : text);
+    }
+
+    static Block.Heading heading(int level, String key) {
+        return new Block.Heading(level, english(key));
+    }
+
+    static Block.Column column(String key, double share, boolean figures) {
+        return new Block.Column(english(key), share, figures);
+    }
+
+    static Block.Blank blank(String key, int lines) {
+        return new Block.Blank(english(key), lines);
+    }
+
+    /** Documents are printed in English alone. */
+    static String english(String key) {
+        return Message.of(key).inEnglish();
+    }
+
+    static String yes(boolean holds) {
+        return holds ? "yes" : "no";
     }
 
     static Block.Note missing(String text) {
@@ -70,13 +102,21 @@ final class Say {
         if (!piece.length().recorded() && !piece.width().recorded()) {
             return NOT_RECORDED;
         }
-        return "length " + side(piece.length()) + ", width " + side(piece.width());
+        return size(piece.length(), piece.width());
+    }
+
+    static String size(Quantity length, Quantity width) {
+        return Message.of("document.size", "length", side(length), "width", side(width))
+                .inEnglish();
     }
 
     /** One measurement; where it was entered in other units, also in metric ones. */
     static String side(Quantity side) {
         if (!side.known()) {
-            return side.recorded() ? "“" + side.entered() + "”, no measurement" : NOT_RECORDED;
+            return side.recorded()
+                    ? Message.of("document.no-measurement", "entered", side.entered())
+                            .inEnglish()
+                    : NOT_RECORDED;
         }
         String entered = QuantityWords.entered(side);
         if (entered.matches(".*\\d\\s*$")) {
@@ -89,7 +129,7 @@ final class Say {
     }
 
     static String day(LocalDate day) {
-        return DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK).format(day);
+        return DateWords.day(day).inEnglish();
     }
 
     static String stop(String text) {
@@ -105,8 +145,13 @@ final class Say {
         Money asked = facts.piece().price();
         return asked == null
                 ? NOT_RECORDED
-                : asked + " asked; "
-                        + Denial.NOTHING_AGREED.unless(facts, () -> "what was agreed is for another kind of event");
+                : Message.of(
+                                "document.asked",
+                                "price",
+                                asked,
+                                "denial",
+                                Denial.NOTHING_AGREED.unless(facts, () -> english("document.agreed-otherwise")))
+                        .inEnglish();
     }
 
     /** What was agreed last for an event of this kind. */

@@ -16,6 +16,7 @@ import tenterbook.label.document.DocumentText;
 import tenterbook.measure.Money;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.Piece;
+import tenterbook.words.Message;
 
 /** What is lent or consigned, to whom, for how long, in what state and on what terms. Terms are the maker's own words. */
 final class Schedule {
@@ -37,7 +38,9 @@ final class Schedule {
         Schedule schedule = new Schedule(told, parties, request, today);
         String running = Say.joined(
                 "  ·  ",
-                told.size() == 1 ? told.get(0).number().value() : told.size() + " pieces",
+                told.size() == 1
+                        ? told.get(0).number().value()
+                        : Message.of("document.pieces", "count", told.size()).inEnglish(),
                 parties.name().length() <= 40 ? parties.name() : "");
         return new DocumentText(
                 request.kind().code(),
@@ -51,66 +54,74 @@ final class Schedule {
     private List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Facts(agreement()));
-        blocks.add(new Block.Heading(2, told.size() == 1 ? "The piece" : "The pieces"));
+        blocks.add(new Block.Heading(
+                2,
+                Message.of("document.heading.the-pieces", "count", told.size()).inEnglish()));
         told.forEach(each -> blocks.add(entry(each)));
         if (request.disclosure().values()) {
-            blocks.add(new Block.Heading(2, "Values agreed"));
+            blocks.add(Say.heading(2, "document.heading.values-agreed"));
             blocks.add(new Block.Facts(totals()));
         }
-        blocks.add(new Block.Heading(2, "Handling and light"));
+        blocks.add(Say.heading(2, "document.heading.handling-and-light"));
         blocks.add(new Block.Items(false, HANDLING));
-        blocks.add(
-                Say.note(
-                        "These are common practice, not a promise of safety; the borrower’s own rules and a conservator’s advice go before them."));
+        blocks.add(Say.note(Say.english("document.schedule.not-a-promise")));
         blocks.add(Say.note(Light.sources(told.stream().map(Told::facts).toList())));
-        blocks.add(new Block.Heading(2, "Terms"));
+        blocks.add(Say.heading(2, "document.heading.terms"));
         List<Block> terms = Say.paragraphs(request.agreement().terms());
-        blocks.addAll(terms.isEmpty() ? List.of(new Block.Paragraph("No terms were entered.")) : terms);
-        blocks.add(new Block.Heading(2, "Signed"));
+        blocks.addAll(
+                terms.isEmpty() ? List.of(new Block.Paragraph(Say.english("document.schedule.no-terms"))) : terms);
+        blocks.add(Say.heading(2, "document.heading.signed"));
         blocks.add(new Block.Signatures(List.of(
-                (loan ? "For the lender" : "For the maker") + ": name, place, date",
-                (loan ? "For the borrower" : "For the gallery") + ": name, place, date")));
+                Say.english(loan ? "document.schedule.sign-lender" : "document.schedule.sign-maker"),
+                Say.english(loan ? "document.schedule.sign-borrower" : "document.schedule.sign-gallery"))));
         return blocks;
     }
 
     private static final List<String> HANDLING = List.of(
-            "Carry each piece flat on a board or rolled, with clean dry hands, never by one edge.",
-            "No pins, tape or adhesive on the cloth; hang it as it came, or ask.",
-            "Keep it dry, away from food, moths, heaters and windows; light only as stated with each piece, and no ultraviolet.",
-            "Do not wash, iron, mend or unfold against the old creases without asking. Report any change at once, with a photograph.");
+            Say.english("document.schedule.carry"),
+            Say.english("document.schedule.hang"),
+            Say.english("document.schedule.keep"),
+            Say.english("document.schedule.do-not"));
 
     private List<Block.Fact> agreement() {
         List<Block.Fact> facts = new ArrayList<>();
-        facts.add(Say.fact(loan ? "Lender" : "Maker", told.get(0).maker()));
-        facts.add(Say.fact(loan ? "Borrower" : "Gallery", parties.name()));
+        facts.add(Say.fact(
+                loan ? "document.fact.lender" : "document.fact.maker",
+                told.get(0).maker()));
+        facts.add(Say.fact(loan ? "document.fact.borrower" : "document.fact.gallery", parties.name()));
         if (request.agreement().contact()) {
-            facts.add(Say.fact("Contact", parties.contact()));
+            facts.add(Say.fact("document.fact.contact", parties.contact()));
         }
-        facts.add(Say.fact("From", request.agreement().from()));
-        facts.add(Say.fact("Until", request.agreement().until()));
-        facts.add(Say.fact("Insured by", request.agreement().insurer()));
-        facts.add(Say.fact("Date of this schedule", Say.day(today)));
+        facts.add(Say.fact("document.fact.from", request.agreement().from()));
+        facts.add(Say.fact("document.fact.until", request.agreement().until()));
+        facts.add(Say.fact("document.fact.insured-by", request.agreement().insurer()));
+        facts.add(Say.fact("document.fact.date-of-this-schedule", Say.day(today)));
         return facts;
     }
 
     private Block.Entry entry(Told each) {
         Piece piece = each.piece();
         List<Block.Fact> facts = new ArrayList<>();
-        facts.add(Say.fact("Size", Say.capital(Say.size(piece))));
-        facts.add(Say.fact("Materials", Say.capital(each.cloths())));
+        facts.add(Say.fact("document.fact.size", Say.capital(Say.size(piece))));
+        facts.add(Say.fact("document.fact.materials", Say.capital(each.cloths())));
         facts.add(Say.fact(
-                "Condition as recorded", Say.capital(condition(each.facts().condition()))));
+                "document.fact.condition-as-recorded",
+                Say.capital(condition(each.facts().condition()))));
         if (request.disclosure().values()) {
-            facts.add(Say.fact(loan ? "Agreed value" : "Agreed price", Say.agreed(each.facts(), kind())));
+            facts.add(Say.fact(
+                    loan ? "document.fact.agreed-value" : "document.fact.agreed-price",
+                    Say.agreed(each.facts(), kind())));
         }
-        facts.add(Say.fact("Light", Light.caution(each.facts())));
+        facts.add(Say.fact("document.fact.light", Light.caution(each.facts())));
         String heading = each.number() + "  " + each.title();
         return new Block.Entry(each.photo().orElse(null), each.seen(), heading, facts);
     }
 
     private static String condition(Condition condition) {
-        return condition.inWords()
-                + (condition.unknown() && condition.since().isEmpty() ? "; examine it before it leaves" : "");
+        return condition.unknown() && condition.since().isEmpty()
+                ? Message.of("document.schedule.examine", "condition", condition.inWords())
+                        .inEnglish()
+                : condition.inWords();
     }
 
     private EventKind kind() {
@@ -131,14 +142,10 @@ final class Schedule {
             }
         }
         List<Block.Fact> facts = new ArrayList<>();
-        sums.forEach(
-                (code, sum) -> facts.add(Say.fact("Total in " + code, new Money(sum, Currency.getInstance(code)))));
+        sums.forEach((code, sum) -> facts.add(
+                Say.fact(Message.of("document.total", "currency", code), new Money(sum, Currency.getInstance(code)))));
         if (unknown > 0) {
-            facts.add(Say.fact(
-                    "In no total",
-                    unknown == 1
-                            ? "1 piece has no agreed value recorded"
-                            : unknown + " pieces have no agreed value recorded"));
+            facts.add(Say.fact("document.fact.in-no-total", Message.of("document.schedule.unknown", "count", unknown)));
         }
         return facts;
     }

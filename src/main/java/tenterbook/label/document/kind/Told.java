@@ -47,7 +47,7 @@ record Told(Saved<Piece> saved, PieceFacts facts, Revision newest, List<PieceNum
 
     /** Its title; 'untitled' where it has none. */
     String title() {
-        return piece().title().isEmpty() ? "untitled" : piece().title();
+        return piece().title().isEmpty() ? Say.english("document.untitled") : piece().title();
     }
 
     /** Its number and, where that is short enough for a running head, its title. */
@@ -60,7 +60,7 @@ record Told(Saved<Piece> saved, PieceFacts facts, Revision newest, List<PieceNum
     String named(PartyId id, boolean buyers) {
         Party party = facts.party(id).orElse(null);
         boolean told = party != null && !party.kind().toLowerCase(Locale.ROOT).contains("buyer");
-        return told || buyers ? party == null ? id.value() : party.title() : "a private owner";
+        return told || buyers ? party == null ? id.value() : party.title() : Say.english("document.private-owner");
     }
 
     List<PiecePhoto> photos() {

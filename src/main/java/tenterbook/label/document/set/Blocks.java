@@ -6,6 +6,7 @@ import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentText;
 import tenterbook.label.layout.CannotBeSet;
 import tenterbook.label.layout.Tag;
+import tenterbook.words.Message;
 
 /** A document's blocks as slabs, in order. */
 final class Blocks {
@@ -34,7 +35,9 @@ final class Blocks {
             try {
                 slabs.addAll(of(part.blocks()));
             } catch (CannotBeSet e) {
-                throw part.piece() == null ? e : new CannotBeSet("Piece " + part.piece(), e);
+                throw part.piece() == null
+                        ? e
+                        : new CannotBeSet(Message.of("document.piece", "number", part.piece()), e);
             }
         }
         return slabs;

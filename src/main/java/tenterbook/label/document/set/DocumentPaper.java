@@ -20,6 +20,9 @@ import tenterbook.label.layout.Faces;
 import tenterbook.label.layout.Paper;
 import tenterbook.label.layout.Setter;
 import tenterbook.label.layout.Tag;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** Lays documents on pages as tagged PDF/A-2a with an outline, and shows them as pictures. */
 public final class DocumentPaper {
@@ -55,7 +58,7 @@ public final class DocumentPaper {
             Clock clock)
             throws IOException {
         if (texts.isEmpty()) {
-            throw new IllegalArgumentException("A document was asked for no piece; choose at least one");
+            throw Refusal.of("document.refused.any-without-piece");
         }
         try (Paper paper = Paper.tagged(clock);
                 Faces faces = Faces.open()) {
@@ -153,14 +156,16 @@ public final class DocumentPaper {
                 .map(placed -> placed.slab().words())
                 .filter(words -> !words.isEmpty())
                 .toList();
-        return new DoesNotFit("The text “" + text.title() + "”", page.widthMm(), page.heightMm(), left);
+        return new DoesNotFit(
+                Message.of("document.the-text", "title", text.title()), page.widthMm(), page.heightMm(), left);
     }
 
     /** Its title and whom it is about, once each; of several the first and how many. */
     private static String name(List<DocumentText> texts) {
         return texts.size() == 1
                 ? name(texts.get(0))
-                : "%s, and %d more".formatted(name(texts.get(0)), texts.size() - 1);
+                : Message.of("document.and-more", "first", name(texts.get(0)), "count", texts.size() - 1)
+                        .inEnglish();
     }
 
     private static String name(DocumentText text) {
@@ -177,7 +182,7 @@ public final class DocumentPaper {
      */
     public static byte[] png(byte[] pdf, int number, double dpi) throws IOException {
         if (!(dpi >= 36 && dpi <= 300)) {
-            throw new IllegalArgumentException("A picture of a page has 36 to 300 dots per inch; found " + dpi);
+            throw Refusal.of("document.refused.picture", "found", NumberWords.plain(dpi));
         }
         try (PDDocument document = Loader.loadPDF(pdf)) {
             BufferedImage image = new PDFRenderer(document).renderImageWithDPI(number - 1, (float) dpi, ImageType.RGB);

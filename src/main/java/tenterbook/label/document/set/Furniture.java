@@ -5,6 +5,7 @@ import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Line;
 import tenterbook.label.layout.Mm;
 import tenterbook.label.layout.Style;
+import tenterbook.words.Message;
 
 /** The head of all pages but the first, and the foot of all. */
 final class Furniture {
@@ -33,7 +34,8 @@ final class Furniture {
     }
 
     void foot(Ink ink) {
-        String page = "page\u00a0" + number + " of\u00a0" + pages;
+        String page =
+                Message.of("document.page", "number", number, "pages", pages).inEnglish();
         across(ink, number > 1 ? text.maker() : named(), page, type.pageHeight() - type.bottom() * 0.5);
     }
 

@@ -3,6 +3,7 @@ package tenterbook.label.document.set;
 import java.util.ArrayList;
 import java.util.List;
 import tenterbook.label.layout.DoesNotFit;
+import tenterbook.words.Message;
 
 /** Slabs put on pages: what is tied stays together wherever a page can hold it. */
 final class Pages {
@@ -56,7 +57,7 @@ final class Pages {
             }
             if (!fits(List.of(slab))) {
                 throw new DoesNotFit(
-                        "A part of the document that cannot be divided",
+                        Message.of("document.an-undivided-part"),
                         type.measure(),
                         type.floor() - type.top(),
                         List.of(slab.words()));

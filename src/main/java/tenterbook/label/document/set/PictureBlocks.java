@@ -2,7 +2,6 @@ package tenterbook.label.document.set;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tenterbook.colour.Srgb;
@@ -15,6 +14,8 @@ import tenterbook.label.layout.Style;
 import tenterbook.label.layout.Tag;
 import tenterbook.label.layout.Tone;
 import tenterbook.label.paper.SquareCode;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
 
 /** Photographs with their marks, bands of colour, square codes. */
 final class PictureBlocks {
@@ -117,8 +118,13 @@ final class PictureBlocks {
         double wide = shot.map(Shots.Shot::width).orElse(width);
         String caption = shot.isPresent()
                 ? photo.caption()
-                : (photo.caption() + " (photograph " + photo.photo().hex().substring(0, 12)
-                                + "…, kept but not shown: its file is missing or of a kind that cannot be printed)")
+                : Message.of(
+                                "document.photograph-missing",
+                                "caption",
+                                photo.caption(),
+                                "digits",
+                                photo.photo().hex().substring(0, 12))
+                        .inEnglish()
                         .strip();
         return new Framed(
                 photo,
@@ -126,7 +132,11 @@ final class PictureBlocks {
                 wide,
                 high,
                 desk.set(caption, type.small(), width),
-                desk.document().figure(photo.instead().isEmpty() ? "Photograph" : photo.instead()),
+                desk.document()
+                        .figure(
+                                photo.instead().isEmpty()
+                                        ? Message.of("document.photograph").inEnglish()
+                                        : photo.instead()),
                 desk.document().child("Caption"));
     }
 
@@ -260,7 +270,13 @@ final class PictureBlocks {
 
     private static String named(PieceColour colour, boolean shares) {
         return shares
-                ? String.format(Locale.ROOT, "%s\u00a0%.0f%%", colour.name(), colour.share() * 100)
+                ? Message.of(
+                                "document.colour-share",
+                                "colour",
+                                colour.name(),
+                                "share",
+                                NumberWords.percent(colour.share(), 0, NumberWords.PercentSign.CLOSED_UP))
+                        .inEnglish()
                 : colour.name();
     }
 
@@ -294,7 +310,9 @@ final class PictureBlocks {
                         .tracked(0.06),
                 width);
         Words.Set words = desk.set(code.words(), type.small(), width);
-        Tag figure = desk.document().figure("Square code that says: " + code.content());
+        Tag figure = desk.document()
+                .figure(Message.of("document.code-says", "content", code.content())
+                        .inEnglish());
         Tag p = desk.document().child("P");
         double worded = shown.height() + words.height();
         double under = beside.stream()

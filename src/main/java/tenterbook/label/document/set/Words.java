@@ -11,6 +11,7 @@ import tenterbook.label.layout.Mm;
 import tenterbook.label.layout.Setter;
 import tenterbook.label.layout.Style;
 import tenterbook.label.layout.Tone;
+import tenterbook.words.Message;
 
 /** Text set in lines of one width. A word wider than a line is broken where the line ends, since it cannot be set otherwise. */
 final class Words {
@@ -76,7 +77,7 @@ final class Words {
     }
 
     private void wrap(String text, Style style, double widthMm, Consumer<Line> lines) {
-        new Column("“" + text + "”")
+        new Column(Message.of("layout.quoted", "text", text))
                 .add(text, style, 0)
                 .set(setter, widthMm, NO_END)
                 .lines()
