@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
@@ -31,7 +33,10 @@ import tenterbook.piece.Piece;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.form.Form;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** Documents: choosing, a preview of the first page and the words, the PDF, and papers issued before laid out again. */
 public final class DocumentPages {
@@ -108,7 +113,7 @@ public final class DocumentPages {
         String numbers =
                 pieces.stream().map(piece -> piece.record().number().value()).collect(Collectors.joining(", "));
         String problem = asked.size() > MOST
-                ? "A document holds at most " + MOST + " pieces; these are the first of them. Narrow the search."
+                ? w("issuing.at-most-the-first", "most", MOST)
                 : said.isEmpty() ? looked.trouble() : said;
         boolean possible = true;
         List<DocumentDraft> drafts = List.of();
@@ -118,7 +123,7 @@ public final class DocumentPages {
                 set(drafts.stream().limit(TRIED).toList(), request);
             } catch (IllegalArgumentException e) {
                 possible = false;
-                problem = problem.isEmpty() ? e.getMessage() : problem;
+                problem = problem.isEmpty() ? Words.sentence(e) : problem;
             }
         }
         View view = new View(
@@ -134,7 +139,7 @@ public final class DocumentPages {
                 parties(),
                 before(pieces),
                 looked.unknown().isEmpty() ? numbers : looked.typed());
-        Html.show(ctx, "documents", Map.of("page", site.page(ctx, "Documents", "print"), "view", view));
+        Html.show(ctx, "documents", Map.of("page", site.page(ctx, w("paper.documents"), "print"), "view", view));
     }
 
     private byte[] set(List<DocumentDraft> drafts, DocumentRequest request) throws IOException {
@@ -228,7 +233,7 @@ public final class DocumentPages {
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         try {
             if (numbers.size() > MOST) {
-                throw new IllegalArgumentException("A document holds at most %d pieces.".formatted(MOST));
+                throw Refusal.of("issuing.at-most", "most", MOST);
             }
             ChosenPieces.Looked looked = ChosenPieces.look(site, numbers);
             if (!looked.unknown().isEmpty()) {
@@ -248,7 +253,7 @@ public final class DocumentPages {
             send(ctx, pdf, papers.get(0));
         } catch (IllegalArgumentException e) {
             ctx.status(422);
-            show(ctx, parameters, "Nothing was issued: " + e.getMessage());
+            show(ctx, parameters, w("issuing.nothing-issued", "why", Words.sentence(e)));
         }
     }
 
@@ -279,7 +284,7 @@ public final class DocumentPages {
                 .find(Kinds.ISSUED_PAPER, id)
                 .map(Saved::record)
                 .filter(IssueDocument::canBeSetAgain)
-                .orElseThrow(() -> new NotHere("issued document “" + id + "”"));
+                .orElseThrow(() -> new NotHere(Message.of("not-here.issued-document", "id", id)));
     }
 
     /** What was issued, word for word, and which records have changed since. One of a newer program's form keeps its words. */
@@ -304,7 +309,7 @@ public final class DocumentPages {
         } catch (IllegalArgumentException e) {
             title = paper.id();
             words = DocumentLines.bare(paper);
-            trouble = e.getMessage();
+            trouble = Words.sentence(e);
         }
         Html.show(
                 ctx,
