@@ -1,5 +1,6 @@
 package tenterbook.web;
 
+import org.jspecify.annotations.Nullable;
 import tenterbook.ledger.Kind;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
@@ -21,9 +22,9 @@ public final class NotHere extends RuntimeException implements Explained {
         return Message.of("not-here.explained", "what", what);
     }
 
-    /** No record of a kind has this identifier. */
-    public static NotHere of(Kind<?> kind, Object id) {
-        return new NotHere(Message.of("not-here." + kind.name(), "id", id));
+    /** No record of a kind has this identifier; null where a request named none. */
+    public static NotHere of(Kind<?> kind, @Nullable Object id) {
+        return new NotHere(Message.of("not-here." + kind.name(), "id", id == null ? "" : id));
     }
 
     @Override

@@ -379,7 +379,7 @@ public final class PrintPages {
                             .toList(),
                     "");
         } catch (IllegalArgumentException e) {
-            return new Job.Outcome(Message.of("printing.no-room").in(reader), List.of(e.getMessage()), "");
+            return new Job.Outcome(Message.of("printing.no-room").in(reader), List.of(Words.sentence(e, reader)), "");
         }
     }
 
