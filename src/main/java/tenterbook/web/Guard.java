@@ -6,6 +6,9 @@ import java.net.URI;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * Keeps other web pages out. The server listens on loopback, but a page from elsewhere in the same browser could still
@@ -40,10 +43,7 @@ final class Guard {
         HEADERS.forEach(ctx::header);
         String host = ctx.header("Host");
         if (host == null || !LOOPBACK.contains(withoutPort(host))) {
-            throw new Refused(
-                    421,
-                    "This archive answers only to this computer's own address (http://127.0.0.1 or http://localhost), not to “%s”."
-                            .formatted(host));
+            throw new Refused(421, Message.of("failure.other-address", "host", String.valueOf(host)));
         }
         if (CHANGING.contains(ctx.method())) {
             String origin = ctx.header("Origin");
@@ -52,7 +52,7 @@ final class Guard {
                     ? !ours(origin, host)
                     : site != null && !Set.of("same-origin", "none").contains(site);
             if (foreign) {
-                throw new Refused(403, "Another web page tried to change this archive. Nothing was changed.");
+                throw new Refused(403, Message.of("failure.other-page"));
             }
         }
     }
@@ -71,13 +71,20 @@ final class Guard {
     }
 
     /** A request turned away, with its status and a sentence. */
-    static final class Refused extends RuntimeException {
+    static final class Refused extends RuntimeException implements Explained {
         private static final long serialVersionUID = 1L;
         private final int status;
+        private final transient Written explanation;
 
-        Refused(int status, String message) {
-            super(message);
+        Refused(int status, Written explanation) {
+            super(explanation.inEnglish());
             this.status = status;
+            this.explanation = explanation;
+        }
+
+        @Override
+        public Written explanation() {
+            return explanation;
         }
 
         int status() {

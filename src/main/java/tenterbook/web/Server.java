@@ -1,5 +1,7 @@
 package tenterbook.web;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
@@ -64,6 +66,7 @@ import tenterbook.web.page.VerifyPages;
 import tenterbook.web.page.WaitingPages;
 import tenterbook.web.page.WorkPages;
 import tenterbook.words.Conventions;
+import tenterbook.words.Message;
 
 /** The server: on loopback alone, guarded, with its routes and its answers to what goes wrong. */
 public final class Server implements AutoCloseable {
@@ -184,25 +187,34 @@ public final class Server implements AutoCloseable {
     }
 
     private static void failures(RoutesConfig routes, Site site) {
-        routes.exception(Guard.Refused.class, (e, ctx) -> tell(ctx, site, e.status(), "Not from here", e.getMessage()));
-        routes.exception(NotHere.class, (e, ctx) -> tell(ctx, site, 404, "Not in this archive", e.getMessage()));
-        routes.exception(PaperErased.class, (e, ctx) -> tell(ctx, site, 410, "Erased on request", e.getMessage()));
-        routes.exception(Conflict.class, (e, ctx) -> tell(ctx, site, 409, "Saved by someone else", e.getMessage()));
-        routes.exception(StillNamed.class, (e, ctx) -> tell(ctx, site, 409, "Still in use", e.getMessage()));
         routes.exception(
-                PhotoRefused.class, (e, ctx) -> tell(ctx, site, 422, "The photograph was not added", e.getMessage()));
+                PaperErased.class, (e, ctx) -> tell(ctx, site, 410, w("failure.erased-on-request"), Words.sentence(e)));
         routes.exception(
-                LabelBlocked.class, (e, ctx) -> tell(ctx, site, 422, "The label is held back", e.getMessage()));
+                Guard.Refused.class,
+                (e, ctx) -> tell(ctx, site, e.status(), w("failure.not-from-here"), Words.sentence(e)));
+        routes.exception(
+                NotHere.class, (e, ctx) -> tell(ctx, site, 404, w("failure.not-in-this-archive"), Words.sentence(e)));
+        routes.exception(
+                Conflict.class,
+                (e, ctx) -> tell(ctx, site, 409, w("failure.saved-by-someone-else"), Words.sentence(e)));
+        routes.exception(
+                StillNamed.class, (e, ctx) -> tell(ctx, site, 409, w("failure.still-in-use"), Words.sentence(e)));
+        routes.exception(
+                PhotoRefused.class,
+                (e, ctx) -> tell(ctx, site, 422, w("failure.photograph-not-added"), Words.sentence(e)));
+        routes.exception(
+                LabelBlocked.class, (e, ctx) -> tell(ctx, site, 422, w("failure.label-held-back"), Words.sentence(e)));
         RecordApis.failures(routes);
         routes.exception(
-                IllegalArgumentException.class, (e, ctx) -> tell(ctx, site, 400, "Not understood", e.getMessage()));
-        routes.exception(ArchiveProblem.class, (e, ctx) -> tell(ctx, site, 500, "The archive", e.getMessage()));
+                IllegalArgumentException.class,
+                (e, ctx) -> tell(ctx, site, 400, w("failure.not-understood"), Words.sentence(e)));
+        routes.exception(
+                ArchiveProblem.class, (e, ctx) -> tell(ctx, site, 500, w("failure.the-archive"), Words.sentence(e)));
         routes.exception(HttpResponseException.class, (e, ctx) -> {
             String said = e.getStatus() == 413
-                    ? "What was sent is too large: at most %d MB for each photograph and 4 MB of typing. Nothing was changed."
-                            .formatted(Originals.LIMIT_BYTES >> 20)
+                    ? w("failure.sent-too-large", "megabytes", Originals.LIMIT_BYTES >> 20, "typing", MOST_TYPED >> 20)
                     : e.getMessage();
-            tell(ctx, site, e.getStatus(), "Not understood", said);
+            tell(ctx, site, e.getStatus(), w("failure.not-understood"), said);
         });
         routes.exception(Exception.class, (e, ctx) -> {
             if (tooLarge(e)) {
@@ -210,18 +222,12 @@ public final class Server implements AutoCloseable {
                         ctx,
                         site,
                         413,
-                        "Too large",
-                        "What was sent is too large: at most %d MB for each photograph. Nothing was changed."
-                                .formatted(Originals.LIMIT_BYTES >> 20));
+                        w("failure.too-large"),
+                        w("failure.photograph-too-large", "megabytes", Originals.LIMIT_BYTES >> 20));
                 return;
             }
             if (brokenOff(e)) {
-                tell(
-                        ctx,
-                        site,
-                        400,
-                        "Not understood",
-                        "What was sent broke off or is no whole form. Send it again; nothing was changed.");
+                tell(ctx, site, 400, w("failure.not-understood"), w("failure.broke-off"));
                 return;
             }
             LOG.error("{} {} failed", ctx.method(), ctx.path(), e);
@@ -230,40 +236,36 @@ public final class Server implements AutoCloseable {
                         ctx,
                         site,
                         500,
-                        "The disk",
-                        "The disk that holds the archive, or the one for passing files, could not be written: %s. Look after it and try again; what was saved before is safe."
-                                .formatted(e.getMessage()));
+                        w("failure.the-disk"),
+                        w("failure.disk-not-written", "why", String.valueOf(e.getMessage())));
                 return;
             }
-            tell(ctx, site, 500, "Something went wrong here", mistake(e, HandlerType.POST.equals(ctx.method())));
+            tell(ctx, site, 500, w("failure.something-went-wrong"), mistake(e, HandlerType.POST.equals(ctx.method())));
         });
         routes.error(404, ctx -> {
             String told = ctx.result();
             if (told == null || told.isBlank() || told.startsWith("Endpoint") || told.startsWith("Not Found")) {
-                tell(ctx, site, 404, "Not in this archive", new NotHere("page at “" + ctx.path() + "”").getMessage());
+                NotHere none = new NotHere(Message.of("not-here.page", "path", ctx.path()));
+                tell(ctx, site, 404, w("failure.not-in-this-archive"), Words.sentence(none));
             }
         });
     }
 
     /** @param sent whether something typed was sent, which a form to go back to has kept */
     static String mistake(Exception e, boolean sent) {
-        return "The program made a mistake (%s). What was saved before is safe%s. The details are in the program's log."
-                .formatted(
-                        e.getClass().getSimpleName(),
-                        sent ? "; go back to the form, which has kept what you typed" : "");
+        return w("failure.mistake", "error", e.getClass().getSimpleName(), "sent", sent);
     }
 
     /** What Java itself gives up on, such as a photograph too large for the memory there is. */
     private static void tell(HttpServletResponse answer, Error e) {
         LOG.error("A request failed", e);
         String what = e instanceof OutOfMemoryError
-                ? "There was not enough memory for this. Send fewer or smaller photographs at once, or start the program with more, as in java -Xmx2g."
-                : "The program made a mistake (%s). The details are in the program's log."
-                        .formatted(e.getClass().getSimpleName());
+                ? w("failure.no-memory")
+                : w("failure.mistake-of-java", "error", e.getClass().getSimpleName());
         answer.setStatus(500);
         answer.setContentType("text/plain; charset=utf-8");
         try {
-            answer.getOutputStream().write((what + " What was saved before is safe.").getBytes(StandardCharsets.UTF_8));
+            answer.getOutputStream().write(what.getBytes(StandardCharsets.UTF_8));
         } catch (IOException | IllegalStateException broken) {
             LOG.info("The answer was not read", broken);
         }

@@ -37,6 +37,11 @@ public final class Words {
 
     /** The sentence of an exception. */
     public static String sentence(Throwable e) {
-        return e instanceof Explained explained ? w(explained.explanation()) : e.getMessage();
+        return sentence(e, READER.get());
+    }
+
+    /** For work that goes on after the request. */
+    public static String sentence(Throwable e, Conventions reader) {
+        return e instanceof Explained explained ? explained.explanation().in(reader) : e.getMessage();
     }
 }

@@ -22,7 +22,7 @@ class LayersTest {
 
     private static double share(String words, int layer) {
         return Double.parseDouble(
-                words.replaceAll("(?s).*Layer " + layer + " of \\d+:.*?(\\d+) % of the outer layers.*", "$1"));
+                words.replaceAll("(?s).*Layer " + layer + " of \\d+:.*?(\\d+)\u00a0% of the outer layers.*", "$1"));
     }
 
     /** Of V24-008 the sample studio's table says that its inner layers are pale; layers 1 and 5 of 10 were photographed. */

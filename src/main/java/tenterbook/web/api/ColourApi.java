@@ -10,6 +10,7 @@ import tenterbook.colour.ColourWords;
 import tenterbook.colour.DifferenceWords;
 import tenterbook.colour.Lab;
 import tenterbook.colour.Srgb;
+import tenterbook.words.Refusal;
 
 /** Colour arithmetic over HTTP. CIELAB is D65, 2° observer throughout. */
 public final class ColourApi {
@@ -21,8 +22,7 @@ public final class ColourApi {
     private static String needed(Context ctx, String name, String example) {
         return Optional.ofNullable(ctx.queryParam(name))
                 .filter(text -> !text.isBlank())
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "The parameter ‘%s’ is missing. Expected something like %s.".formatted(name, example)));
+                .orElseThrow(() -> Refusal.of("api.parameter-missing", "name", name, "example", example));
     }
 
     private void lab(Context ctx) {

@@ -18,6 +18,7 @@ import tenterbook.web.NotHere;
 import tenterbook.web.Site;
 import tenterbook.web.Words;
 import tenterbook.web.page.ConditionPages;
+import tenterbook.words.Refusal;
 
 /** The examinations of a piece over HTTP: reading them with what changed, and recording one. */
 public final class ConditionApi {
@@ -39,7 +40,7 @@ public final class ConditionApi {
         return site.archive()
                 .examinationsOf(site.archive()
                         .piece(number)
-                        .orElseThrow(() -> new NotHere("piece “" + number + "”"))
+                        .orElseThrow(() -> NotHere.of(Kinds.PIECE, number))
                         .number());
     }
 
@@ -92,8 +93,7 @@ public final class ConditionApi {
         List<Examination> all = all(ctx);
         ObjectNode object = records.sent(ctx);
         if (object.has("id") || object.has("piece")) {
-            throw new IllegalArgumentException(
-                    "The examination was not understood: its id is given here and its piece stands in the address; leave out ‘id’ and ‘piece’. Nothing was changed.");
+            throw Refusal.of("api.examination-names-its-piece");
         }
         object.put("piece", ctx.pathParam("number"));
         int next = Next.number(all);

@@ -23,6 +23,8 @@ import tenterbook.material.FibreShare;
 import tenterbook.piece.Category;
 import tenterbook.piece.Studio;
 import tenterbook.web.Site;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** The rules of labels over HTTP. The maker's particulars are the archive's own. No legal advice. */
 public final class LabelApi {
@@ -103,13 +105,14 @@ public final class LabelApi {
         return Stream.of(Market.values())
                 .filter(market -> Issue.word(market).equals(word))
                 .findFirst()
-                .orElseThrow(() ->
-                        new IllegalArgumentException("The parameter ‘market’ should be one of %s; found “%s”."
-                                .formatted(
-                                        Stream.of(Market.values())
-                                                .map(Issue::word)
-                                                .collect(Collectors.joining(", ")),
-                                        word == null ? "" : word)));
+                .orElseThrow(() -> Refusal.of(
+                        "api.parameter-one-of",
+                        "name",
+                        "market",
+                        "choices",
+                        Stream.of(Market.values()).map(Issue::word).collect(Collectors.joining(", ")),
+                        "found",
+                        word == null ? "" : word));
     }
 
     private static @Nullable Category category(String word) {
@@ -120,9 +123,14 @@ public final class LabelApi {
                 .filter(category ->
                         category.toString().equals(word) || Issue.word(category).equals(word))
                 .findFirst()
-                .orElseThrow(
-                        () -> new IllegalArgumentException("The parameter ‘category’ should be one of %s; found “%s”."
-                                .formatted(Arrays.toString(Category.values()), word)));
+                .orElseThrow(() -> Refusal.of(
+                        "api.parameter-one-of",
+                        "name",
+                        "category",
+                        "choices",
+                        Arrays.toString(Category.values()),
+                        "found",
+                        word));
     }
 
     /** As in {@code silk:70,cotton:30}, {@code cotton:96,spandex:4:stretch} or {@code lining=silk:100}. */
@@ -145,10 +153,7 @@ public final class LabelApi {
                     percent.isEmpty() ? null : new BigDecimal(percent).doubleValue(),
                     parts.length < 3 ? "" : parts[2]);
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException(
-                    "The parameter ‘content’ was not understood at “%s”. Expected fibres with percentages and, where a small share has one, its purpose, as in silk:70,cotton:30 or cotton:96,spandex:4:stretch."
-                            .formatted(text),
-                    e);
+            throw new Refusal(Message.of("api.content-unreadable", "found", text), e);
         }
     }
 }

@@ -1,5 +1,7 @@
 package tenterbook.web.api;
 
+import static tenterbook.web.Words.w;
+
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -16,8 +18,6 @@ import tenterbook.archive.record.PhotoRecords;
  */
 final class OpenApi {
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final String OWN_WORK =
-            "The version that the change was made from, as it stands in every answer and in its ETag.";
 
     private OpenApi() {}
 
@@ -75,7 +75,7 @@ final class OpenApi {
         properties.putObject("note").put("type", "string");
         properties.putObject("withdrawn").put("type", "boolean");
         properties.putObject("hash").put("type", "string").put("pattern", "^[0-9a-f]{64}$");
-        properties.putObject("record").put("type", "object").put("description", "As it is stored.");
+        properties.putObject("record").put("type", "object").put("description", w("api.as-it-is-stored"));
         ObjectNode schema = object().put("type", "object");
         schema.putObject("properties")
                 .putObject("versions")
@@ -90,26 +90,22 @@ final class OpenApi {
         String called = path.kind().called().inEnglish();
         ObjectNode one = paths.withObjectProperty(path.one());
         if (path.listed()) {
-            ObjectNode list = operation("List every " + called, path, 200, listOf(saved));
-            query(list, "page", "From 1.", 1);
-            query(list, "size", "How many on a page, up to 500.", 50);
+            ObjectNode list = operation(w("api.list", "kind", called), path, 200, listOf(saved));
+            query(list, "page", w("api.page"), 1);
+            query(list, "size", w("api.size"), 50);
             paths.withObjectProperty(path.base()).set("get", list);
         }
         if (path.created()) {
-            ObjectNode create = operation("Record a new " + called, path, 201, reference(saved));
-            create.put(
-                    "description",
-                    "Quantities, dates, layers and prices may be plain text, as in \"180 cm\". A field that is not described is refused. A number that is counted may be left out and is then given.");
+            ObjectNode create = operation(w("api.create", "kind", called), path, 201, reference(saved));
+            create.put("description", w("api.create-description"));
             body(create, path);
             paths.withObjectProperty(path.base()).set("post", create);
         }
         if (path.read()) {
-            one.set("get", onOne(operation("Read a " + called, path, 200, reference(saved)), path));
+            one.set("get", onOne(operation(w("api.read", "kind", called), path, 200, reference(saved)), path));
         }
-        ObjectNode change = onOne(operation("Change a " + called, path, 200, reference(saved)), path);
-        change.put(
-                "description",
-                "The whole record as it is to be; a field left out is then not recorded. Fields of the stored record that this program does not know stay.");
+        ObjectNode change = onOne(operation(w("api.change", "kind", called), path, 200, reference(saved)), path);
+        change.put("description", w("api.change-description"));
         body(change, path);
         one.set("put", ifMatch(change));
         if (!path.single()) {
@@ -117,10 +113,10 @@ final class OpenApi {
             gone.putObject("properties").putObject(path.part().key()).put("type", "string");
             gone.withObjectProperty("properties").putObject("version").put("type", "integer");
             gone.withObjectProperty("properties").putObject("withdrawn").put("type", "boolean");
-            one.set("delete", ifMatch(onOne(operation("Withdraw a " + called, path, 200, gone), path)));
+            one.set("delete", ifMatch(onOne(operation(w("api.withdraw", "kind", called), path, 200, gone), path)));
         }
         paths.withObjectProperty(path.one() + "/history")
-                .set("get", onOne(operation("Every version of a " + called, path, 200, reference("versions")), path));
+                .set("get", onOne(operation(w("api.history", "kind", called), path, 200, reference("versions")), path));
     }
 
     private static ObjectNode listOf(String saved) {
@@ -138,7 +134,7 @@ final class OpenApi {
         ObjectNode operation = object().put("summary", summary);
         operation.putArray("tags").add(path.base().substring("/api/".length()));
         ObjectNode responses = operation.putObject("responses");
-        ObjectNode success = responses.putObject(Integer.toString(status)).put("description", "As asked.");
+        ObjectNode success = responses.putObject(Integer.toString(status)).put("description", w("api.as-asked"));
         success.putObject("content").putObject("application/json").set("schema", answer);
         for (String failure : new String[] {"400", "404", "409", "428"}) {
             responses
@@ -153,11 +149,10 @@ final class OpenApi {
 
     private static String meaning(String status) {
         return switch (status) {
-            case "400" -> "Something was not understood; every problem stands beside its field. Nothing was changed.";
-            case "404" -> "There is none of this name.";
-            case "409" ->
-                "Another version was saved meanwhile, or a record named here is not there, or one still names this. Nothing was changed.";
-            default -> "The version that the change was made from was not named (RFC 6585). Nothing was changed.";
+            case "400" -> w("api.status-400");
+            case "404" -> w("api.status-404");
+            case "409" -> w("api.status-409");
+            default -> w("api.status-428");
         };
     }
 
@@ -194,7 +189,7 @@ final class OpenApi {
                 .put("name", "If-Match")
                 .put("in", "header")
                 .put("required", true)
-                .put("description", OWN_WORK)
+                .put("description", w("api.if-match"))
                 .put("example", "\"3\"")
                 .putObject("schema")
                 .put("type", "string");

@@ -23,6 +23,7 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.words.Message;
 
 /** What was measured on one photograph: each value with its illuminant, its observer and how far it may be trusted. */
 public final class PhotoColourApi {
@@ -42,13 +43,13 @@ public final class PhotoColourApi {
         try {
             digest = new Digest(ctx.pathParam("digest"));
         } catch (IllegalArgumentException e) {
-            throw new NotHere("photograph of that name");
+            throw new NotHere(Message.of("not-here.photograph-so-named"));
         }
         Photo photo = site.archive()
                 .ledger()
                 .find(Kinds.PHOTO, digest.hex())
                 .map(Saved::record)
-                .orElseThrow(() -> new NotHere("photograph " + digest.brief()));
+                .orElseThrow(() -> new NotHere(Message.of("not-here.photograph", "name", digest.brief())));
         Optional<PhotoCalibration> calibration =
                 site.archive().ledger().find(Kinds.CALIBRATION, digest.hex()).map(Saved::record);
         ctx.json(new Told(

@@ -1,5 +1,7 @@
 package tenterbook.web.api;
 
+import static tenterbook.web.Words.w;
+
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.ContentTooLargeResponse;
@@ -29,7 +31,9 @@ import tenterbook.search.Hit;
 import tenterbook.search.SearchResult;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.page.PhotoShelf;
+import tenterbook.words.Refusal;
 
 /** Pieces over HTTP: finding, reading, recording, and adding photographs. */
 public final class PieceApi {
@@ -101,10 +105,7 @@ public final class PieceApi {
     }
 
     private Saved<Piece> saved(String number) {
-        return site.archive()
-                .ledger()
-                .find(Kinds.PIECE, number)
-                .orElseThrow(() -> new NotHere("piece “" + number + "”"));
+        return site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotHere.of(Kinds.PIECE, number));
     }
 
     private void read(Context ctx) {
@@ -132,8 +133,7 @@ public final class PieceApi {
         Saved<Piece> saved = saved(ctx.pathParam("number"));
         List<UploadedFile> files = ctx.isMultipart() ? ctx.uploadedFiles() : List.of();
         if (files.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "No photograph arrived. Expected multipart/form-data with one or more files; found none. Nothing was changed.");
+            throw Refusal.of("api.no-photograph-arrived");
         }
         if (files.stream().anyMatch(file -> file.size() > Originals.LIMIT_BYTES)) {
             throw new ContentTooLargeResponse();
@@ -159,7 +159,10 @@ public final class PieceApi {
                 .write(
                         site.author(),
                         act -> act.save(
-                                Kinds.PIECE, saved.record().withPhotos(photos), saved.version(), "Photographs added"));
+                                Kinds.PIECE,
+                                saved.record().withPhotos(photos),
+                                saved.version(),
+                                w("api.photographs-added")));
         Map<String, Object> answer = answer(after);
         answer.put("photos", taken);
         ctx.status(201);
@@ -173,9 +176,12 @@ public final class PieceApi {
         return Stream.of(PhotoRole.values())
                 .filter(each -> each.toString().equals(word))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "No photograph was added: expected a role out of %s; found “%s”. Nothing was changed."
-                                .formatted(List.of(PhotoRole.values()), word)));
+                .orElseThrow(() -> Refusal.of(
+                        "api.no-such-role",
+                        "choices",
+                        List.of(PhotoRole.values()).toString(),
+                        "found",
+                        word));
     }
 
     /** What a typed quantity means, for the line beneath a field. */
@@ -185,13 +191,19 @@ public final class PieceApi {
         Unit unit = Stream.of(Unit.values())
                 .filter(each -> each.toString().equals(word.isBlank() ? Unit.COUNT.toString() : word))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("The parameter ‘unit’ should be one of %s; found “%s”."
-                        .formatted(List.of(Unit.values()), word)));
+                .orElseThrow(() -> Refusal.of(
+                        "api.parameter-one-of",
+                        "name",
+                        "unit",
+                        "choices",
+                        List.of(Unit.values()).toString(),
+                        "found",
+                        word));
         Map<String, Object> answer = new LinkedHashMap<>();
         try {
             answer.put("read", tenterbook.web.page.Fact.also(QuantityText.read(text, unit)));
         } catch (IllegalArgumentException e) {
-            answer.put("problem", e.getMessage());
+            answer.put("problem", Words.sentence(e));
         }
         ctx.json(answer);
     }

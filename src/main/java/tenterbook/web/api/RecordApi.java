@@ -1,5 +1,7 @@
 package tenterbook.web.api;
 
+import static tenterbook.web.Words.w;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
@@ -22,7 +24,12 @@ import tenterbook.ledger.Saved;
 import tenterbook.ledger.Writing;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.page.RecordView;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /**
  * The records of one kind over HTTP, as their description says: create, read, list, change, withdraw, history. A change and a
@@ -76,9 +83,7 @@ final class RecordApi<T> {
         } catch (IllegalArgumentException e) {
             Faults faults = new Faults();
             faults.add(
-                    "",
-                    "a JSON object was expected, as in {\"%s\": …}; %s."
-                            .formatted(part.fields().get(1).name(), e.getMessage()));
+                    "", w("api.object-expected", "field", part.fields().get(1).name(), "why", Words.sentence(e)));
             throw new InputRefused(kind.called(), faults);
         }
     }
@@ -89,9 +94,7 @@ final class RecordApi<T> {
         ObjectNode stored = part.understood(sent, new Reading(site.currency()), faults, "");
         T record = faults.isEmpty() ? part.read(stored, faults, "") : null;
         if (faults.isEmpty() && kind.id().apply(record).equals(RecordView.RESERVED)) {
-            faults.add(
-                    part.key(),
-                    "“%s” is the address of the empty form; nothing can be called so.".formatted(RecordView.RESERVED));
+            faults.add(part.key(), w("api.reserved", "name", RecordView.RESERVED));
         }
         if (!faults.isEmpty()) {
             throw new InputRefused(kind.called(), faults);
@@ -128,7 +131,7 @@ final class RecordApi<T> {
     }
 
     private Saved<T> found(String id) {
-        return site.archive().ledger().find(kind, id).orElseThrow(() -> new NotHere(kind.called() + " “" + id + "”"));
+        return site.archive().ledger().find(kind, id).orElseThrow(() -> NotHere.of(kind, id));
     }
 
     // ---- acts
@@ -157,8 +160,7 @@ final class RecordApi<T> {
             return usual;
         }
         if (!text.matches("\\d{1,7}") || Integer.parseInt(text) < least || Integer.parseInt(text) > most) {
-            throw new IllegalArgumentException("The parameter ‘%s’ is a whole number from %d to %d; found “%s”."
-                    .formatted(name, least, most, text));
+            throw Refusal.of("api.parameter-whole", "name", name, "least", least, "most", most, "found", text);
         }
         return Integer.parseInt(text);
     }
@@ -202,8 +204,7 @@ final class RecordApi<T> {
                 Faults faults = new Faults();
                 faults.add(
                         part.key(),
-                        "This is the %s %s; its name never changes, but “%s” was sent."
-                                .formatted(kind.called(), id, named.asText()));
+                        w("api.name-never-changes", "kind", kind.called(), "id", id, "sent", named.asText()));
                 throw new InputRefused(kind.called(), faults);
             }
             sent.put(part.key(), kind.id().apply(before.record()));
@@ -238,7 +239,7 @@ final class RecordApi<T> {
     private void history(Context ctx, String id) {
         List<Revision> history = site.archive().ledger().history(kind.key(id));
         if (history.isEmpty()) {
-            throw new NotHere(kind.called() + " “" + id + "”");
+            throw NotHere.of(kind, id);
         }
         List<Map<String, Object>> versions = new ArrayList<>();
         for (Revision revision : history) {
@@ -258,13 +259,22 @@ final class RecordApi<T> {
     }
 
     /** No version was named to which a change belongs: 428 of RFC 6585. */
-    static final class MissingVersion extends RuntimeException {
+    static final class MissingVersion extends RuntimeException implements Explained {
         private static final long serialVersionUID = 1L;
+        private final transient Written explanation;
 
         MissingVersion(String called) {
-            super(
-                    "A change of a %s names the version it was made from, as in the header If-Match: \"3\"; the version stands in every answer. Nothing was changed."
-                            .formatted(called));
+            this(Message.of("api.version-missing", "kind", called));
+        }
+
+        private MissingVersion(Written explanation) {
+            super(explanation.inEnglish());
+            this.explanation = explanation;
+        }
+
+        @Override
+        public Written explanation() {
+            return explanation;
         }
     }
 }

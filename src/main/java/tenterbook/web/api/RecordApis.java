@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import tenterbook.archive.field.InputRefused;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.words.Written;
 
 /** The records of every kind over HTTP. */
@@ -22,8 +23,8 @@ public final class RecordApis {
 
     /** What was wrong with an input, all of it, and a change to which no version was named. */
     public static void failures(RoutesConfig routes) {
-        routes.exception(InputRefused.class, (e, ctx) -> refuse(ctx, 400, e.getMessage(), e.problems()));
-        routes.exception(RecordApi.MissingVersion.class, (e, ctx) -> refuse(ctx, 428, e.getMessage(), Map.of()));
+        routes.exception(InputRefused.class, (e, ctx) -> refuse(ctx, 400, Words.sentence(e), e.problems()));
+        routes.exception(RecordApi.MissingVersion.class, (e, ctx) -> refuse(ctx, 428, Words.sentence(e), Map.of()));
     }
 
     private static void refuse(Context ctx, int status, String sentence, Map<String, Written> problems) {

@@ -1,5 +1,7 @@
 package tenterbook.web.arrival;
 
+import static tenterbook.web.Words.w;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,6 +19,7 @@ import tenterbook.photo.IntakePool.Incoming;
 import tenterbook.photo.IntakePool.Outcome;
 import tenterbook.photo.Photo;
 import tenterbook.photo.PhotoIntake;
+import tenterbook.words.Message;
 
 /**
  * Takes photographs in, each file first and then the record that names it. Some at a time, so that what was taken stays taken
@@ -40,7 +43,7 @@ public final class Arrivals {
     public Report take(List<Incoming> incoming, Progress progress) {
         Collected collected = new Collected();
         IntakePool pool = new IntakePool(intake);
-        progress.at(0, incoming.size(), "taking photographs in");
+        progress.at(0, incoming.size(), w("arrival.taking-in"));
         for (int from = 0; from < incoming.size(); from += TOGETHER) {
             List<Incoming> some = incoming.subList(from, Math.min(incoming.size(), from + TOGETHER));
             List<Outcome> outcomes = pool.take(some, new Part(progress, from, incoming.size()));
@@ -53,7 +56,8 @@ public final class Arrivals {
         Map<Digest, Photo> fresh = new LinkedHashMap<>();
         for (Outcome outcome : outcomes) {
             if (outcome instanceof Outcome.Refused refused) {
-                collected.refused.add(refused.name() + ": " + refused.sentence());
+                collected.refused.add(
+                        Message.of("arrival.about-file", "file", refused.name(), "what", refused.sentence()));
             } else if (outcome instanceof Outcome.Stopped) {
                 collected.stopped++;
             } else if (outcome instanceof Outcome.Taken taken) {
@@ -68,7 +72,7 @@ public final class Arrivals {
         }
     }
 
-    private Optional<String> find(Digest digest) {
+    private Optional<Message> find(Digest digest) {
         Optional<Saved<Photo>> known = archive.ledger().find(Kinds.PHOTO, digest.hex());
         return known.map(photo -> {
             List<String> pieces = archive.ledger().namedBy(Kinds.PHOTO.key(digest.hex())).stream()
@@ -78,9 +82,8 @@ public final class Arrivals {
             String called = photo.record().originalName().isEmpty()
                     ? digest.brief()
                     : photo.record().originalName();
-            return "the archive has this picture already, as %s, %s"
-                    .formatted(
-                            called, pieces.isEmpty() ? "waiting for a piece" : "shown by " + String.join(", ", pieces));
+            return Message.of(
+                    "arrival.known", "name", called, "shown", !pieces.isEmpty(), "pieces", String.join(", ", pieces));
         });
     }
 
@@ -95,18 +98,17 @@ public final class Arrivals {
 
     private static final class Collected {
         private final List<String> taken = new ArrayList<>();
-        private final List<String> known = new ArrayList<>();
-        private final List<String> refused = new ArrayList<>();
+        private final List<Message> known = new ArrayList<>();
+        private final List<Message> refused = new ArrayList<>();
         private int stopped;
 
-        private void count(Outcome.Taken each, @Nullable String before, Map<Digest, Photo> fresh) {
+        private void count(Outcome.Taken each, @Nullable Message before, Map<Digest, Photo> fresh) {
             Photo photo = each.photo();
             Photo twin = fresh.get(photo.digest());
             if (before != null) {
-                known.add(each.name() + ": " + before + ".");
+                known.add(Message.of("arrival.about-file", "file", each.name(), "what", before));
             } else if (twin != null) {
-                known.add("%s: the same picture as %s, byte for byte; it is kept once."
-                        .formatted(each.name(), twin.originalName()));
+                known.add(Message.of("arrival.same-picture", "file", each.name(), "other", twin.originalName()));
             } else {
                 fresh.put(photo.digest(), photo);
                 taken.add(each.name());

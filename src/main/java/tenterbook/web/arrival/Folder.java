@@ -10,6 +10,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import tenterbook.words.Refusal;
 
 /** The files of a folder that someone named. */
 public final class Folder {
@@ -32,7 +33,7 @@ public final class Folder {
         Path folder = real(folder(typed));
         Path own = real(archive);
         if (folder.startsWith(own) || within && own.startsWith(folder)) {
-            throw refused("a folder outside the archive", "the archive’s own folder in it: " + folder);
+            throw Refusal.of("arrival.folder.archive", "folder", folder);
         }
         List<Path> found = new ArrayList<>();
         try {
@@ -62,13 +63,13 @@ public final class Folder {
                 }
             });
         } catch (IOException e) {
-            throw refused("a folder that can be read", e.getMessage());
+            throw Refusal.of("arrival.folder.unreadable", "why", String.valueOf(e.getMessage()));
         }
         if (found.size() > MOST) {
-            throw refused("a folder of at most %,d files".formatted(MOST), "more in " + folder);
+            throw Refusal.of("arrival.folder.too-many", "most", MOST, "folder", folder);
         }
         if (found.isEmpty()) {
-            throw refused("a folder with photographs in it", "no file in " + folder);
+            throw Refusal.of("arrival.folder.empty", "folder", folder);
         }
         Collections.sort(found);
         return found;
@@ -79,7 +80,7 @@ public final class Folder {
         try {
             return folder.toRealPath();
         } catch (IOException e) {
-            throw refused("a folder that can be read", e.getMessage());
+            throw Refusal.of("arrival.folder.unreadable", "why", String.valueOf(e.getMessage()));
         }
     }
 
@@ -90,31 +91,26 @@ public final class Folder {
     private static Path folder(String typed) {
         String text = typed == null ? "" : typed.strip();
         if (text.isEmpty()) {
-            throw refused("the folder’s path, as in /home/ines/photographs", "nothing");
+            throw Refusal.of("arrival.folder.none");
         }
         Path folder;
         try {
             folder = Path.of(text);
         } catch (InvalidPathException e) {
-            throw refused("the path of a folder on this computer", "“" + text + "”");
+            throw Refusal.of("arrival.folder.no-path", "typed", text);
         }
         if (!folder.isAbsolute()) {
-            throw refused("a whole path, from the root of the disk on", "“" + text + "”");
+            throw Refusal.of("arrival.folder.relative", "typed", text);
         }
         if (!Files.exists(folder)) {
-            throw refused("a folder that is there", "nothing at “" + text + "”");
+            throw Refusal.of("arrival.folder.not-there", "typed", text);
         }
         if (!Files.isDirectory(folder)) {
-            throw refused("a folder", "a file at “" + text + "”");
+            throw Refusal.of("arrival.folder.a-file", "typed", text);
         }
         if (!Files.isReadable(folder)) {
-            throw refused("a folder that this program may read", "“" + text + "”, which it may not");
+            throw Refusal.of("arrival.folder.forbidden", "typed", text);
         }
         return folder;
-    }
-
-    private static IllegalArgumentException refused(String expected, String found) {
-        return new IllegalArgumentException(
-                "No photograph was taken in. Expected %s; found %s. Nothing was changed.".formatted(expected, found));
     }
 }

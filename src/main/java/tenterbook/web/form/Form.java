@@ -10,6 +10,9 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import tenterbook.web.Words;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * The fields of one form as text, and the problems found in reading them.
@@ -230,7 +233,12 @@ public final class Form {
                     return choice;
                 }
             }
-            throw new IllegalArgumentException("“%s” is none of the choices %s.".formatted(text, List.of(choices)));
+            throw Refusal.of(
+                    "form.none-of-the-choices",
+                    "found",
+                    text,
+                    "choices",
+                    List.of(choices).toString());
         });
     }
 
@@ -243,7 +251,7 @@ public final class Form {
         try {
             return reader.apply(text);
         } catch (IllegalArgumentException e) {
-            problem(field, e.getMessage());
+            problem(field, Words.sentence(e));
             return blank;
         }
     }
@@ -253,7 +261,7 @@ public final class Form {
             try {
                 return Integer.parseInt(text);
             } catch (NumberFormatException e) {
-                throw new IllegalArgumentException("“%s” is not a whole number.".formatted(text), e);
+                throw new Refusal(Message.of("form.not-a-whole-number", "found", text), e);
             }
         });
     }

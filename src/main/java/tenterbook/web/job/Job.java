@@ -1,5 +1,7 @@
 package tenterbook.web.job;
 
+import static tenterbook.web.Words.w;
+
 import java.util.List;
 import tenterbook.ledger.Progress;
 
@@ -34,7 +36,7 @@ public final class Job implements Progress {
     private volatile State state = State.WAITING;
     private volatile long done;
     private volatile long total;
-    private volatile String what = "waiting for other work to end";
+    private volatile String what = w("work.waiting");
     private volatile boolean stopAsked;
     private volatile Outcome outcome = new Outcome("", List.of(), "");
 

@@ -11,6 +11,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.ledger.Progress;
+import tenterbook.web.Words;
+import tenterbook.words.Conventions;
 
 /** The long work of a running program, one after another on a thread of its own. */
 public final class Jobs implements AutoCloseable {
@@ -38,11 +40,12 @@ public final class Jobs implements AutoCloseable {
     public Job start(String title, Work work, Runnable afterwards) {
         Job job = new Job(Integer.toString(numbers.incrementAndGet()), title);
         jobs.put(job.id(), job);
-        thread.execute(() -> run(job, work, afterwards));
+        Conventions reader = Words.conventions();
+        thread.execute(() -> run(job, work, afterwards, reader));
         return job;
     }
 
-    private static void run(Job job, Work work, Runnable afterwards) {
+    private static void run(Job job, Work work, Runnable afterwards, Conventions reader) {
         job.running();
         Job.State state;
         Job.Outcome outcome;
@@ -52,12 +55,12 @@ public final class Jobs implements AutoCloseable {
             state = outcome.findings().isEmpty() ? Job.State.DONE : Job.State.FOUND_FAULTS;
         } catch (Progress.Cancelled e) {
             state = Job.State.STOPPED;
-            outcome = new Job.Outcome(e.getMessage(), List.of(), "");
+            outcome = new Job.Outcome(Words.sentence(e, reader), List.of(), "");
         } catch (Exception | Error e) {
             // An Error too ends the work, or its page would wait for ever.
             LOG.error("{} failed", job.title(), e);
             state = Job.State.FAILED;
-            outcome = new Job.Outcome(String.valueOf(e.getMessage()), List.of(), "");
+            outcome = new Job.Outcome(String.valueOf(Words.sentence(e, reader)), List.of(), "");
         }
         try {
             afterwards.run();

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -17,15 +19,16 @@ import org.slf4j.LoggerFactory;
 import tenterbook.photo.IntakePool.Incoming;
 import tenterbook.web.Html;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.arrival.Arrivals;
 import tenterbook.web.arrival.Folder;
 import tenterbook.web.arrival.Report;
 import tenterbook.web.job.Job;
+import tenterbook.words.Conventions;
 
 /** Taking in many photographs at once, as work that can be watched and stopped. */
 public final class ArrivalPages {
     private static final Logger LOG = LoggerFactory.getLogger(ArrivalPages.class);
-    private static final String TITLE = "Taking photographs in";
 
     private final Site site;
 
@@ -54,7 +57,7 @@ public final class ArrivalPages {
                 "arrivals",
                 Map.of(
                         "page",
-                        site.page(ctx, "Take photographs in", "record"),
+                        site.page(ctx, w("photographs.take-photographs-in"), "record"),
                         "view",
                         new View(path, within, problem)));
     }
@@ -66,7 +69,7 @@ public final class ArrivalPages {
         try {
             found = Folder.files(typed, within, site.archive().folder().root());
         } catch (IllegalArgumentException e) {
-            show(ctx, 422, typed, within, e.getMessage());
+            show(ctx, 422, typed, within, Words.sentence(e));
             return;
         }
         go(ctx, found.stream().map(Incoming::file).toList(), () -> {});
@@ -76,12 +79,7 @@ public final class ArrivalPages {
     private void files(Context ctx) throws IOException {
         List<UploadedFile> sent = Editor.files(ctx, "files");
         if (sent.isEmpty()) {
-            show(
-                    ctx,
-                    422,
-                    "",
-                    false,
-                    "No photograph was taken in. Expected one or more files; none was chosen, or all were empty. Nothing was changed.");
+            show(ctx, 422, "", false, w("arrival.no-files"));
             return;
         }
         List<Path> putBy = new ArrayList<>();
@@ -114,12 +112,18 @@ public final class ArrivalPages {
 
     private void go(Context ctx, List<Incoming> incoming, Runnable afterwards) {
         Arrivals arrivals = new Arrivals(site.archive(), site.intake(), site.author());
+        Conventions reader = Words.conventions();
         Job job = site.jobs()
                 .start(
-                        TITLE,
+                        w("arrival.title"),
                         progress -> {
                             Report report = arrivals.take(incoming, progress);
-                            return new Job.Outcome(report.summary(), report.findings(), "/photos/waiting");
+                            return new Job.Outcome(
+                                    report.summary().in(reader),
+                                    report.findings().stream()
+                                            .map(finding -> finding.in(reader))
+                                            .toList(),
+                                    "/photos/waiting");
                         },
                         afterwards);
         ctx.redirect("/work/" + job.id(), HttpStatus.SEE_OTHER);

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -30,7 +32,7 @@ public final class BoardPages {
         this.editor = new Editor<>(
                 site,
                 new Forms(site::currency).boards(),
-                new Editor.About("board-form", "boards", "/boards", "board pair"),
+                new Editor.About("board-form", "boards", "/boards"),
                 board -> "/boards/" + board.id(),
                 Map::of);
     }
@@ -58,15 +60,13 @@ public final class BoardPages {
                 .map(Saved::record)
                 .map(this::onRack)
                 .toList();
-        Html.show(ctx, "boards", Map.of("page", site.page(ctx, "Boards", "boards"), "rack", rack));
+        Html.show(ctx, "boards", Map.of("page", site.page(ctx, w("boards.title"), "boards"), "rack", rack));
     }
 
     private void show(Context ctx) {
         String id = ctx.pathParam("id");
-        Saved<BoardPair> saved = site.archive()
-                .ledger()
-                .find(Kinds.BOARD_PAIR, id)
-                .orElseThrow(() -> new NotHere("board pair “" + id + "”"));
+        Saved<BoardPair> saved =
+                site.archive().ledger().find(Kinds.BOARD_PAIR, id).orElseThrow(() -> NotHere.of(Kinds.BOARD_PAIR, id));
         Html.show(
                 ctx,
                 "board",

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
@@ -22,6 +24,7 @@ import tenterbook.colour.card.Correction;
 import tenterbook.colour.card.KnownCard;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
+import tenterbook.measure.NumberWords;
 import tenterbook.photo.PhotoCalibration;
 import tenterbook.photo.PhotoCalibration.MarkedCard;
 import tenterbook.piece.ColourRegion;
@@ -30,7 +33,10 @@ import tenterbook.piece.PiecePhoto;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.form.Form;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** Calibrating a photograph by a card in it, and measuring its named colours again by that. */
 public final class CalibrationPages {
@@ -54,7 +60,7 @@ public final class CalibrationPages {
         try {
             return new Digest(ctx.pathParam("digest"));
         } catch (IllegalArgumentException e) {
-            throw new NotHere("photograph of that name");
+            throw new NotHere(Message.of("not-here.photograph-so-named"));
         }
     }
 
@@ -70,7 +76,7 @@ public final class CalibrationPages {
         }
         Said.andGo(
                 ctx,
-                "This looks like a grey card. See whether the outline fits, then calibrate; or mark its corners yourself.",
+                w("measuring.looks-like-a-card"),
                 page(ctx) + "?corners=" + text(found.get().outline().corners()) + "#calibrate");
     }
 
@@ -81,17 +87,14 @@ public final class CalibrationPages {
                 .collect(Collectors.joining("+"));
     }
 
-    static CardOutline outline(String text, String what) {
+    static CardOutline outline(String text, String card) {
         List<Region.Corner> corners = new ArrayList<>();
         for (String pair : text.strip().split("[\\s+;]+")) {
             String[] sides = pair.split(",");
             try {
                 corners.add(new Region.Corner(Double.parseDouble(sides[0]) / 100, Double.parseDouble(sides[1]) / 100));
             } catch (RuntimeException e) {
-                throw new IllegalArgumentException(
-                        "The corners of the %s were not understood: expected four pairs of percent, as in ‘80,90 95,90 95,98 80,98’; found “%s”. Nothing was changed."
-                                .formatted(what, text.strip()),
-                        e);
+                throw new Refusal(Message.of("measuring.corners-unreadable", "card", card, "found", text.strip()), e);
             }
         }
         return new CardOutline(corners);
@@ -113,11 +116,7 @@ public final class CalibrationPages {
         site.archive().ledger().write(site.author(), act -> act.save(Kinds.CALIBRATION, made, before, ""));
         Said.andGo(
                 ctx,
-                String.format(
-                        Locale.ROOT,
-                        "Calibrated by %s, likely within ΔE00 %.1f. Colours named from now on are measured by it; measure the ones already named again below.",
-                        made.how(),
-                        made.likelyError()),
+                w("measuring.calibrated", "card", made.how(), "error", NumberWords.decimals(made.likelyError(), 1)),
                 page(ctx));
     }
 
@@ -126,7 +125,7 @@ public final class CalibrationPages {
         try {
             return maker.get();
         } catch (CardRefused | IllegalArgumentException e) {
-            form.problem(field, e.getMessage());
+            form.problem(field, Words.sentence(e));
             return null;
         }
     }
@@ -147,16 +146,17 @@ public final class CalibrationPages {
             }
         }
         KnownCard known = known(form);
-        CardOutline dark =
-                form.has("black") ? tried(form, "black", () -> outline(form.text("black"), "black card")) : null;
+        CardOutline dark = form.has("black") ? tried(form, "black", () -> outline(form.text("black"), "black")) : null;
         KnownCard blackCard = form.has("black")
                 ? tried(
                         form,
                         "blackReflectance",
-                        () -> KnownCard.neutral("black card", percent(form.text("blackReflectance"), "4")))
+                        () -> KnownCard.neutral(
+                                Message.of("measuring.black-card").inEnglish(),
+                                percent(form.text("blackReflectance"), "4")))
                 : null;
         if (!form.has("black") && form.has("blackReflectance")) {
-            form.problem("black", "Expected the corners of the black card too; found none. Nothing was changed.");
+            form.problem("black", w("measuring.black-corners-missing"));
         }
         if (form.hasProblems()) {
             return null;
@@ -187,11 +187,19 @@ public final class CalibrationPages {
             case "reflectance" ->
                 tried(form, "reflectance", () -> {
                     double y = percent(form.text("reflectance"), "");
-                    return KnownCard.neutral(String.format(Locale.ROOT, "card of %.1f %% reflectance", y * 100), y);
+                    return KnownCard.neutral(
+                            Message.of("measuring.card-of-reflectance", "percent", NumberWords.decimals(y * 100, 1))
+                                    .inEnglish(),
+                            y);
                 });
-            case "lab" -> tried(form, "lab", () -> new KnownCard("card of known colour", Lab.parse(form.text("lab"))));
+            case "lab" ->
+                tried(
+                        form,
+                        "lab",
+                        () -> new KnownCard(
+                                Message.of("measuring.card-of-known-colour").inEnglish(), Lab.parse(form.text("lab"))));
             default -> {
-                form.problem("card", "Say which card it is. Nothing was changed.");
+                form.problem("card", w("measuring.which-card"));
                 yield null;
             }
         };
@@ -204,9 +212,7 @@ public final class CalibrationPages {
                 .replace("%", "")
                 .strip();
         if (!plain.matches("\\d{1,3}([.]\\d{1,9})?")) {
-            throw new IllegalArgumentException(
-                    "The reflectance was not understood: expected a number of percent, as in ‘18’; found “%s”. Nothing was changed."
-                            .formatted(text));
+            throw Refusal.of("measuring.reflectance-unreadable", "found", text);
         }
         double value = Double.parseDouble(plain);
         return value > 1 ? value / 100 : value;
@@ -216,10 +222,8 @@ public final class CalibrationPages {
     private void measureAgain(Context ctx) throws IOException {
         String number = ctx.pathParam("number");
         Digest photo = digest(ctx);
-        Saved<Piece> saved = site.archive()
-                .ledger()
-                .find(Kinds.PIECE, number)
-                .orElseThrow(() -> new NotHere("piece “" + number + "”"));
+        Saved<Piece> saved =
+                site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotHere.of(Kinds.PIECE, number));
         List<PiecePhoto> photos = new ArrayList<>();
         int again = 0;
         int left = 0;
@@ -251,12 +255,7 @@ public final class CalibrationPages {
                                 Kinds.PIECE,
                                 saved.record().withPhotos(photos),
                                 saved.version(),
-                                "Colours measured again"));
-        Said.andGo(
-                ctx,
-                "Measured %d named colours again; the values before stand in the history.%s"
-                        .formatted(
-                                again, left == 0 ? "" : " %d without a marked part stay as they were.".formatted(left)),
-                page(ctx));
+                                w("measuring.measured-again-note")));
+        Said.andGo(ctx, w("measuring.measured-again", "measured", again, "left", left), page(ctx));
     }
 }

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -26,17 +28,13 @@ final class ChangeAnswer {
         List<String> said = new ArrayList<>();
         if (!changed.isEmpty()) {
             String parts = String.join("; ", changed);
-            said.add(
-                    calibrated
-                            ? "Yes, it has changed: " + parts + "."
-                            : "The photographs differ: " + parts
-                                    + ". Whether the cloth or only the light has changed cannot be told, as they are not both calibrated.");
+            said.add(w("changes.changed", "calibrated", calibrated, "parts", parts));
         }
         if (!still.isEmpty()) {
-            said.add("No change can be told in: " + still + ".");
+            said.add(w("changes.no-change", "parts", still));
         }
         if (!unmeasured.isEmpty()) {
-            said.add("Not measurable: " + unmeasured + ".");
+            said.add(w("changes.not-measurable-parts", "parts", unmeasured));
         }
         return String.join(" ", said);
     }

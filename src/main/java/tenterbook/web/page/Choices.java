@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -29,10 +31,12 @@ public final class Choices {
             BoardPair board = saved.record();
             for (BoardState state : board.states()) {
                 list.add(new Choice(
-                        board.id() + "/" + state.name(), "%s, state %s".formatted(board.title(), state.name())));
+                        board.id() + "/" + state.name(),
+                        w("clamping-form.board-and-state", "board", board.title(), "state", state.name())));
             }
             if (board.states().size() > 1) {
-                list.add(new Choice(board.id().value(), board.title() + ", state not known"));
+                list.add(
+                        new Choice(board.id().value(), w("clamping-form.board-without-state", "board", board.title())));
             }
         }
         return list;

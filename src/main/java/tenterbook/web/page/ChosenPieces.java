@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -72,12 +74,12 @@ final class ChosenPieces {
         String trouble() {
             return unknown.isEmpty()
                     ? ""
-                    : "There is no piece %s in this archive. Correct the number or take it out%s."
-                            .formatted(
-                                    unknown.stream()
-                                            .map(each -> "“" + each + "”")
-                                            .collect(Collectors.joining(", ")),
-                                    pieces.isEmpty() ? "" : "; the other numbers are kept");
+                    : w(
+                            "printing.no-such-pieces",
+                            "numbers",
+                            unknown.stream().map(each -> "“" + each + "”").collect(Collectors.joining(", ")),
+                            "others",
+                            !pieces.isEmpty());
         }
 
         /** What stands in the field again: the numbers found, then those to be corrected. */
@@ -128,7 +130,7 @@ final class ChosenPieces {
     static List<Saved<Piece>> saved(Site site, List<String> numbers) {
         Looked looked = look(site, numbers);
         if (!looked.unknown().isEmpty()) {
-            throw new NotHere("piece “" + looked.unknown().get(0) + "”");
+            throw NotHere.of(Kinds.PIECE, looked.unknown().get(0));
         }
         return looked.pieces();
     }

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -50,7 +52,7 @@ public final class ClampingPages {
         this.editor = new Editor<>(
                 site,
                 forms,
-                new Editor.About("clamping-form", "clampings", "/clampings", "clamping"),
+                new Editor.About("clamping-form", "clampings", "/clampings"),
                 clamping -> "/clampings/" + clamping.id(),
                 () -> choices(site));
     }
@@ -128,7 +130,7 @@ public final class ClampingPages {
         if (from == null) {
             return Form.empty().put("id", id).put("forPiece", piece);
         }
-        Clamping other = site.archive().clamping(from).orElseThrow(() -> new NotHere("clamping “" + from + "”"));
+        Clamping other = site.archive().clamping(from).orElseThrow(() -> NotHere.of(Kinds.CLAMPING, from));
         return forms.filled(copy(other, id)).put("forPiece", piece);
     }
 
@@ -144,12 +146,12 @@ public final class ClampingPages {
                 Saved<Piece> saved = site.archive()
                         .ledger()
                         .find(Kinds.PIECE, number)
-                        .orElseThrow(() -> new NotHere("piece “" + number + "”"));
+                        .orElseThrow(() -> NotHere.of(Kinds.PIECE, number));
                 act.save(
                         Kinds.PIECE,
                         saved.record().madeAlsoIn(clamping.id()),
                         saved.version(),
-                        "Its clamping was told");
+                        w("clamping-form.its-clamping-was-told"));
             }
         });
     }
@@ -164,7 +166,7 @@ public final class ClampingPages {
                 ctx,
                 "clampings",
                 Map.of(
-                        "page", site.page(ctx, "Clampings", "clampings"),
+                        "page", site.page(ctx, w("clampings.title"), "clampings"),
                         "clampings", clampings,
                         "total", site.archive().ledger().count(Kinds.CLAMPING)));
     }
@@ -237,15 +239,13 @@ public final class ClampingPages {
 
     private void show(Context ctx) {
         String id = ctx.pathParam("id");
-        Saved<Clamping> saved = site.archive()
-                .ledger()
-                .find(Kinds.CLAMPING, id)
-                .orElseThrow(() -> new NotHere("clamping “" + id + "”"));
+        Saved<Clamping> saved =
+                site.archive().ledger().find(Kinds.CLAMPING, id).orElseThrow(() -> NotHere.of(Kinds.CLAMPING, id));
         Html.show(
                 ctx,
                 "clamping",
                 Map.of(
-                        "page", site.page(ctx, "Clamping " + id, "clampings"),
+                        "page", site.page(ctx, w("titles.clamping", "id", id), "clampings"),
                         "view", view(site.archive(), saved.record(), saved.version())));
     }
 

@@ -1,12 +1,13 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -15,6 +16,7 @@ import tenterbook.colour.Decimals;
 import tenterbook.colour.DifferenceWords;
 import tenterbook.colour.Lab;
 import tenterbook.facts.PieceColour;
+import tenterbook.measure.NumberWords;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.ColourRole;
 import tenterbook.piece.Piece;
@@ -27,6 +29,8 @@ import tenterbook.search.SearchResult;
 import tenterbook.web.Html;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** The archive laid out by colour, and two pieces or two states of one side by side. */
 public final class ColourPages {
@@ -146,7 +150,7 @@ public final class ColourPages {
                 choices(result, Facet.BOARD),
                 choices(result, Facet.CLOTH),
                 choices(result, Facet.DYE));
-        Html.show(ctx, "colours", Map.of("page", site.page(ctx, "Colours", "colours"), "view", view));
+        Html.show(ctx, "colours", Map.of("page", site.page(ctx, w("page.menu.colours"), "colours"), "view", view));
     }
 
     private static String one(PieceQuery query, Facet facet) {
@@ -252,7 +256,7 @@ public final class ColourPages {
         }
         Comparison comparison = first == null || second == null ? null : compared(first, second);
         Map<String, Object> values = new HashMap<>();
-        values.put("page", site.page(ctx, "Compare", "colours"));
+        values.put("page", site.page(ctx, w("photographs.compare"), "colours"));
         values.put("form", form);
         values.put("comparison", comparison);
         Html.show(ctx, "compare", values);
@@ -264,16 +268,13 @@ public final class ColourPages {
     private Shown shown(String text) {
         String[] parts = text.split("(?i)\\s+state\\s+|@", 2);
         Piece piece = TypedNumber.piece(site.archive(), parts[0])
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "There is no piece “%s” in this archive. Expected something like ‘V24-002’ or ‘V24-002 state 1’."
-                                .formatted(parts[0].strip())));
+                .orElseThrow(() -> Refusal.of("comparing.no-such-piece", "number", parts[0].strip()));
         int state = piece.state();
         if (parts.length > 1) {
             try {
                 state = Integer.parseInt(parts[1].strip());
             } catch (NumberFormatException e) {
-                throw new IllegalArgumentException(
-                        "“%s” is no state. Expected something like ‘V24-002 state 1’.".formatted(text), e);
+                throw new Refusal(Message.of("comparing.no-state", "found", text), e);
             }
         }
         Map<String, Lab> colours = new TreeMap<>();
@@ -305,7 +306,7 @@ public final class ColourPages {
                         part,
                         ColourBand.swatch(colour, part, 1, 0),
                         ColourBand.swatch(other, part, 1, 0),
-                        String.format(Locale.ROOT, "ΔE00 %.1f", difference),
+                        w("comparing.difference", "difference", NumberWords.decimals(difference, 1)),
                         DifferenceWords.of(difference),
                         "ΔL* %s, Δa* %s, Δb* %s"
                                 .formatted(

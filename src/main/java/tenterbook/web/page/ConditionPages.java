@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
@@ -31,6 +33,7 @@ import tenterbook.web.Words;
 import tenterbook.web.form.ExaminationForm;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
+import tenterbook.words.Message;
 
 /** The condition of a piece: its examinations, one of them with its photographs and marks, and examining it again. */
 public final class ConditionPages {
@@ -69,15 +72,12 @@ public final class ConditionPages {
     }
 
     private Piece piece(String number) {
-        return site.archive().piece(number).orElseThrow(() -> new NotHere("piece “" + number + "”"));
+        return site.archive().piece(number).orElseThrow(() -> NotHere.of(Kinds.PIECE, number));
     }
 
     private Saved<Examination> saved(Context ctx) {
         String id = ctx.pathParam("id");
-        return site.archive()
-                .ledger()
-                .find(Kinds.EXAMINATION, id)
-                .orElseThrow(() -> new NotHere("examination “" + id + "”"));
+        return site.archive().ledger().find(Kinds.EXAMINATION, id).orElseThrow(() -> NotHere.of(Kinds.EXAMINATION, id));
     }
 
     /** The form of one piece: its choices and its draft are the piece's own. */
@@ -90,7 +90,6 @@ public final class ConditionPages {
                         "examination-form",
                         "pieces",
                         fresh ? "/pieces/" + number + "/condition" : "/examinations",
-                        "examination",
                         DraftPlace.OF + number),
                 examination -> "/examinations/" + examination.id(),
                 () -> Map.of("desk", new ConditionDesk(site, shelf, piece)));
@@ -115,7 +114,8 @@ public final class ConditionPages {
                 : all.stream()
                         .filter(each -> each.id().value().equals(from))
                         .findFirst()
-                        .orElseThrow(() -> new NotHere("examination “" + from + "” of piece " + piece.number()));
+                        .orElseThrow(() -> new NotHere(
+                                Message.of("not-here.examination-of-piece", "id", from, "piece", piece.number())));
         return Beginning.of(piece, last, site.today(), site.archive().studio().maker());
     }
 
@@ -145,7 +145,7 @@ public final class ConditionPages {
                 Photo photo = shelf.take(bytes, file.filename());
                 Beginning.addPhoto(form, photo.digest(), "", "");
             } catch (PhotoRefused | IOException e) {
-                form.problem("files", e.getMessage());
+                form.problem("files", Words.sentence(e));
             }
         }
         piece.photos().forEach(photo -> {
@@ -187,7 +187,7 @@ public final class ConditionPages {
                 ctx,
                 "condition",
                 Map.of(
-                        "page", site.page(ctx, "Condition of " + piece.number(), "pieces"),
+                        "page", site.page(ctx, w("titles.condition", "piece", piece.number()), "pieces"),
                         "piece", piece,
                         "lines", lines,
                         "condition", condition,
@@ -198,8 +198,14 @@ public final class ConditionPages {
     private List<String> doubts(List<Examination> examinations) {
         return examinations.stream()
                 .filter(each -> !LastExamined.doubt(each.when(), site.today()).isEmpty())
-                .map(each -> "Examination %s is dated %s: %s"
-                        .formatted(each.id(), each.when(), LastExamined.doubt(each.when(), site.today())))
+                .map(each -> w(
+                        "examination-form.dated",
+                        "id",
+                        each.id(),
+                        "when",
+                        each.when(),
+                        "doubt",
+                        LastExamined.doubt(each.when(), site.today())))
                 .toList();
     }
 
@@ -263,11 +269,13 @@ public final class ConditionPages {
                         all.stream()
                                 .filter(other -> other.id().value().equals(against))
                                 .findFirst()
-                                .orElseThrow(
-                                        () -> new NotHere("examination “" + against + "” of piece " + piece.number())),
+                                .orElseThrow(() -> new NotHere(Message.of(
+                                        "not-here.examination-of-piece", "id", against, "piece", piece.number()))),
                         examination));
         Map<String, Object> values = new HashMap<>();
-        values.put("page", site.page(ctx, "Examination " + examination.id() + " of " + piece.number(), "pieces"));
+        values.put(
+                "page",
+                site.page(ctx, w("titles.examination", "id", examination.id(), "piece", piece.number()), "pieces"));
         values.put(
                 "view",
                 new View(
@@ -277,8 +285,8 @@ public final class ConditionPages {
                         facts(examination),
                         advice(examination),
                         Stream.of(
-                                        hand("Handed over by", examination.handedOver()),
-                                        hand("Received by", examination.received()))
+                                        hand(w("examination-form.handed-over-by"), examination.handedOver()),
+                                        hand(w("examination-form.received-by"), examination.received()))
                                 .flatMap(Optional::stream)
                                 .toList(),
                         comparison.orElse(null),
@@ -291,20 +299,22 @@ public final class ConditionPages {
 
     private List<Fact> facts(Examination examination) {
         return List.of(
-                new Fact("When", examination.when().toString()),
-                new Fact("Why", Fact.or(examination.reason())),
-                new Fact("Where", Fact.or(examination.place())),
-                new Fact("Examined by", Fact.or(person(examination.examiner(), examination.party()))),
-                new Fact("How", Fact.or(examination.means())),
-                Fact.of("Length then", examination.length()),
-                Fact.of("Width then", examination.width()));
+                new Fact(w("examination-form.when"), w(examination.when())),
+                new Fact(w("examination-form.why"), Fact.or(examination.reason())),
+                new Fact(w("examination-form.where"), Fact.or(examination.place())),
+                new Fact(
+                        w("examination-form.examined-by"),
+                        Fact.or(person(examination.examiner(), examination.party()))),
+                new Fact(w("examination-form.how"), Fact.or(examination.means())),
+                Fact.of(w("examination-form.length-then"), examination.length()),
+                Fact.of(w("examination-form.width-then"), examination.width()));
     }
 
     private static List<Fact> advice(Examination examination) {
         return List.of(
-                new Fact("Handling", Fact.or(examination.handling())),
-                new Fact("Light and showing", Fact.or(examination.light())),
-                new Fact("Packing", Fact.or(examination.packing())));
+                new Fact(w("examination-form.handling"), Fact.or(examination.handling())),
+                new Fact(w("examination-form.light-and-showing"), Fact.or(examination.light())),
+                new Fact(w("examination-form.packing"), Fact.or(examination.packing())));
     }
 
     private Optional<Fact> hand(String label, tenterbook.piece.condition.Signatory signatory) {

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
@@ -23,6 +25,8 @@ import tenterbook.piece.condition.Examination;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
+import tenterbook.words.Message;
 
 /** The condition report of an examination on paper: pictures of its pages, and issuing it, kept word for word. */
 public final class ConditionReportPages {
@@ -56,23 +60,20 @@ public final class ConditionReportPages {
         /** The version of the examination that a paper was printed from. */
         public String version(IssuedPaper paper) {
             Integer version = DocumentOrigin.of(paper).examinationVersion();
-            return version == null ? "not kept" : version.toString();
+            return version == null ? w("issuing.not-kept") : version.toString();
         }
     }
 
     private Saved<Examination> saved(Context ctx) {
         String id = ctx.pathParam("id");
-        return site.archive()
-                .ledger()
-                .find(Kinds.EXAMINATION, id)
-                .orElseThrow(() -> new NotHere("examination “" + id + "”"));
+        return site.archive().ledger().find(Kinds.EXAMINATION, id).orElseThrow(() -> NotHere.of(Kinds.EXAMINATION, id));
     }
 
     private DocumentDraft draft(Saved<Examination> saved, Map<String, List<String>> parameters) {
         Saved<Piece> piece = site.archive()
                 .ledger()
                 .find(Kinds.PIECE, saved.record().piece().value())
-                .orElseThrow(() -> new NotHere("piece “" + saved.record().piece() + "”"));
+                .orElseThrow(() -> NotHere.of(Kinds.PIECE, saved.record().piece()));
         return ConditionReport.of(
                 site.archive(),
                 saved,
@@ -100,7 +101,7 @@ public final class ConditionReportPages {
         try {
             pages = set(draft, new ByteArrayOutputStream());
         } catch (IllegalArgumentException e) {
-            problem = problem.isEmpty() ? e.getMessage() : problem;
+            problem = problem.isEmpty() ? Words.sentence(e) : problem;
         }
         View view = new View(
                 saved, draft.settings().page(), problem, pages, draft.text().words(), before(saved.record()));
@@ -109,7 +110,13 @@ public final class ConditionReportPages {
                 "condition-report",
                 Map.of(
                         "page",
-                        site.page(ctx, "Condition report " + saved.record().id(), "pieces"),
+                        site.page(
+                                ctx,
+                                w(
+                                        "titles.condition-report",
+                                        "id",
+                                        saved.record().id()),
+                                "pieces"),
                         "view",
                         view));
     }
@@ -126,7 +133,7 @@ public final class ConditionReportPages {
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         int pages = set(draft(saved(ctx), ctx.queryParamMap()), pdf);
         if (!page.matches("\\d{1,4}") || Integer.parseInt(page) < 1 || Integer.parseInt(page) > pages) {
-            throw new NotHere("page " + page + " of that report");
+            throw new NotHere(Message.of("not-here.page-of-report", "page", page));
         }
         ctx.contentType("image/png");
         ctx.header("Cache-Control", "no-store");
@@ -150,7 +157,7 @@ public final class ConditionReportPages {
             IssuedPages.send(ctx, pdf.toByteArray(), paper);
         } catch (IllegalArgumentException e) {
             ctx.status(422);
-            show(ctx, ctx.formParamMap(), "Nothing was issued: " + e.getMessage());
+            show(ctx, ctx.formParamMap(), w("issuing.nothing-issued", "why", Words.sentence(e)));
         }
     }
 }

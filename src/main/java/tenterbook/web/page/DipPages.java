@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -10,12 +12,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import tenterbook.archive.Kinds;
 import tenterbook.colour.ColourText;
 import tenterbook.colour.DepthOfShade;
 import tenterbook.colour.Interval;
 import tenterbook.colour.Lab;
 import tenterbook.facts.DipEvidence;
 import tenterbook.facts.DipEvidence.Dyed;
+import tenterbook.measure.NumberWords;
 import tenterbook.recipe.dip.DipEstimate;
 import tenterbook.recipe.dip.DipsNeeded;
 import tenterbook.recipe.dip.FittedDips;
@@ -104,10 +108,8 @@ public final class DipPages {
                 .findFirst();
         String mute = "";
         if (from.isEmpty() && !number.isEmpty()) {
-            TypedNumber.piece(site.archive(), number).orElseThrow(() -> new NotHere("piece “" + number + "”"));
-            mute =
-                    "The further dips of %s cannot be told: its ground must be named on a photograph, its dips known, and one vat alone have coloured it."
-                            .formatted(number);
+            TypedNumber.piece(site.archive(), number).orElseThrow(() -> NotHere.of(Kinds.PIECE, number));
+            mute = w("dipping.further-not-told", "piece", number);
         }
         return new Asked(from.map(Dyed::group).orElse(group), target, from.orElse(null), mute);
     }
@@ -141,7 +143,7 @@ public final class DipPages {
         Lab target = form.read("target", null, ColourText::read);
         String number = form.text("from");
         if (!number.isEmpty() && TypedNumber.piece(site.archive(), number).isEmpty()) {
-            form.problem("from", "There is no piece “%s” in this archive.".formatted(number));
+            form.problem("from", w("not-here.piece", "id", number));
             number = "";
         }
         if (form.hasProblems()) {
@@ -152,7 +154,7 @@ public final class DipPages {
         Chart chart =
                 question.curve().value().map(curve -> chart(question, curve)).orElse(null);
         Map<String, Object> values = new HashMap<>();
-        values.put("page", site.page(ctx, "Dips", "colours"));
+        values.put("page", site.page(ctx, w("pieces.dips"), "colours"));
         values.put(
                 "view",
                 new View(
@@ -202,8 +204,14 @@ public final class DipPages {
                     .ifPresent(shade -> points.add(new Mark(
                             each.dips().middle() / most * 100,
                             60 - Math.min(shade.ks(), height) / height * 60,
-                            "%s: %s dips, K/S %.2f"
-                                    .formatted(each.piece(), each.dips().text(), shade.ks()),
+                            w(
+                                    "dipping.point",
+                                    "piece",
+                                    each.piece(),
+                                    "dips",
+                                    each.dips().text(),
+                                    "ks",
+                                    NumberWords.decimals(shade.ks(), 2)),
                             each.ground().srgb().hex(),
                             each.piece())));
         }
@@ -244,7 +252,7 @@ public final class DipPages {
         Map<String, Object> answer = new LinkedHashMap<>();
         answer.put("cloth", question.group().cloth());
         answer.put("vat", question.group().vat());
-        answer.put("scale", "a photograph, " + question.channel().band() + ", as K/S");
+        answer.put("scale", w("dipping.scale", "band", question.channel().band()));
         answer.put("uncalibrated", question.uncalibrated());
         answer.put("borrowed", question.borrowed());
         answer.put("points", question.inOrder().stream().map(DipPages::point).toList());

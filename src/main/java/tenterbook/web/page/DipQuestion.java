@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -15,6 +17,7 @@ import tenterbook.colour.Lab;
 import tenterbook.colour.ShadeReading;
 import tenterbook.facts.DipEvidence;
 import tenterbook.facts.DipEvidence.Dyed;
+import tenterbook.measure.NumberWords;
 import tenterbook.recipe.dip.DipFit;
 import tenterbook.recipe.dip.DipPoint;
 import tenterbook.recipe.dip.DipsNeeded;
@@ -88,9 +91,7 @@ public record DipQuestion(
             Finding<PooledCurves> pooled = PooledCurves.fit(pool);
             curve = pooled.value().isPresent()
                     ? pooled.map(curves -> curves.groups().get(group))
-                    : Finding.refused(
-                            "%s distinct dip counts are recorded of this cloth in this vat, and a curve of its own needs four; nor can it borrow from the others. %s"
-                                    .formatted(distinct(points) == 0 ? "No" : distinct(points), pooled.refusal()));
+                    : Finding.refused(w("dipping.too-few-counts", "counts", distinct(points), "why", pooled.refusal()));
             borrowed =
                     pooled.value().map(curves -> curves.borrowed().get(group)).orElse(0.0);
         }
@@ -119,9 +120,12 @@ public record DipQuestion(
         if (!vat.isEmpty()) {
             VatColours way = new VatColours(vat.stream().map(Dyed::ground).toList());
             if (!way.passNear(target)) {
-                return Finding.refused(
-                        "No dips are named: the colours that this vat has given do not pass near this one. At its lightness they lie ΔE00 %.0f away, and more than %.0f is taken for another colour."
-                                .formatted(way.beside(target), VatColours.BESIDE));
+                return Finding.refused(w(
+                        "dipping.another-colour",
+                        "distance",
+                        NumberWords.decimals(way.beside(target), 0),
+                        "most",
+                        NumberWords.decimals(VatColours.BESIDE, 0)));
             }
         }
         return DepthOfShade.byPhoto(target, channel);

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
@@ -28,7 +30,10 @@ import tenterbook.piece.Piece;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.form.Form;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** Documents: choosing, a preview of the first page and the words, the PDF, and papers issued before. */
 public final class DocumentPages {
@@ -101,7 +106,7 @@ public final class DocumentPages {
         String numbers =
                 pieces.stream().map(piece -> piece.record().number().value()).collect(Collectors.joining(", "));
         String problem = asked.size() > MOST
-                ? "A document holds at most " + MOST + " pieces; these are the first of them. Narrow the search."
+                ? w("issuing.at-most-the-first", "most", MOST)
                 : said.isEmpty() ? looked.trouble() : said;
         boolean possible = true;
         List<DocumentDraft> drafts = List.of();
@@ -111,7 +116,7 @@ public final class DocumentPages {
                 set(drafts.stream().limit(TRIED).toList(), settings);
             } catch (IllegalArgumentException e) {
                 possible = false;
-                problem = problem.isEmpty() ? e.getMessage() : problem;
+                problem = problem.isEmpty() ? Words.sentence(e) : problem;
             }
         }
         View view = new View(
@@ -127,7 +132,7 @@ public final class DocumentPages {
                 parties(),
                 before(pieces),
                 looked.unknown().isEmpty() ? numbers : looked.typed());
-        Html.show(ctx, "documents", Map.of("page", site.page(ctx, "Documents", "print"), "view", view));
+        Html.show(ctx, "documents", Map.of("page", site.page(ctx, w("paper.documents"), "print"), "view", view));
     }
 
     private byte[] set(List<DocumentDraft> drafts, DocumentSettings settings) throws IOException {
@@ -183,7 +188,7 @@ public final class DocumentPages {
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         try {
             if (numbers.size() > MOST) {
-                throw new IllegalArgumentException("A document holds at most %d pieces.".formatted(MOST));
+                throw Refusal.of("issuing.at-most", "most", MOST);
             }
             ChosenPieces.Looked looked = ChosenPieces.look(site, numbers);
             if (!looked.unknown().isEmpty()) {
@@ -195,7 +200,7 @@ public final class DocumentPages {
             IssuedPages.send(ctx, pdf.toByteArray(), papers.get(0));
         } catch (IllegalArgumentException e) {
             ctx.status(422);
-            show(ctx, parameters, "Nothing was issued: " + e.getMessage());
+            show(ctx, parameters, w("issuing.nothing-issued", "why", Words.sentence(e)));
         }
     }
 
@@ -219,7 +224,7 @@ public final class DocumentPages {
                 .find(Kinds.ISSUED_PAPER, id)
                 .map(Saved::record)
                 .filter(IssueDocument::isDocument)
-                .orElseThrow(() -> new NotHere("issued document “" + id + "”"));
+                .orElseThrow(() -> new NotHere(Message.of("not-here.issued-document", "id", id)));
     }
 
     /** What was issued, word for word, and which records have changed since. One of a newer program's form keeps its words. */
@@ -245,7 +250,7 @@ public final class DocumentPages {
         } catch (IllegalArgumentException e) {
             title = paper.id();
             words = DocumentLines.bare(paper);
-            trouble = paper.pdf() == null ? e.getMessage() : "";
+            trouble = paper.pdf() == null ? Words.sentence(e) : "";
         }
         Html.show(
                 ctx,

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
@@ -8,6 +10,7 @@ import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
+import tenterbook.words.Message;
 
 /** Keeps what is being typed, as it is typed. */
 public final class DraftPages {
@@ -26,7 +29,7 @@ public final class DraftPages {
     private void keep(Context ctx, String name) {
         boolean known = Kinds.ALL.stream().anyMatch(kind -> name.startsWith(kind.name() + "/"));
         if (!known) {
-            throw new NotHere("form of that kind");
+            throw new NotHere(Message.of("not-here.form"));
         }
         Form form = Form.of(ctx.formParamMap());
         site.archive().ledger().drafts().keep(name, form.encoded());
@@ -36,6 +39,6 @@ public final class DraftPages {
     private void discard(Context ctx) {
         String name = Optional.ofNullable(ctx.formParam("draft")).orElse("");
         site.archive().ledger().drafts().discard(name);
-        Said.andGo(ctx, "The unsaved typing was put aside.", DraftPlace.of(name).record());
+        Said.andGo(ctx, w("form.put-aside"), DraftPlace.of(name).record());
     }
 }

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.RecordKey;
 
@@ -28,11 +30,14 @@ record DraftPlace(String label, String form, String record, RecordKey needs) {
             String piece = id.substring(OF.length());
             String list = "/pieces/" + piece + "/condition";
             return new DraftPlace(
-                    "a new %s of %s".formatted(called, piece), list + "/new", list, Kinds.PIECE.key(piece));
+                    w("form.draft-of-new-of", "kind", called, "piece", piece),
+                    list + "/new",
+                    list,
+                    Kinds.PIECE.key(piece));
         }
         if (id.isBlank()) {
             String form = RecordView.pathOf(new RecordKey(kind, "-")).replaceAll("/-$", "/new");
-            return new DraftPlace("a new " + called, form, form, null);
+            return new DraftPlace(w("form.draft-of-new", "kind", called), form, form, null);
         }
         RecordKey key = new RecordKey(kind, id);
         String path = RecordView.pathOf(key);

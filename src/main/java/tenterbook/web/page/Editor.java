@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
 import java.time.Instant;
@@ -26,6 +28,7 @@ import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.RecordForm;
 
@@ -40,12 +43,11 @@ public final class Editor<T> {
      * @param template of the form
      * @param section of the menu
      * @param base path of the list of this kind, as in {@code /boards}
-     * @param called what a person calls one
      * @param fresh name under which the typing of a new one is kept; empty where there is one such form of its kind
      */
-    public record About(String template, String section, String base, String called, String fresh) {
-        About(String template, String section, String base, String called) {
-            this(template, section, base, called, "");
+    public record About(String template, String section, String base, String fresh) {
+        About(String template, String section, String base) {
+            this(template, section, base, "");
         }
     }
 
@@ -153,9 +155,7 @@ public final class Editor<T> {
         if (record != null
                 && id.isEmpty()
                 && RecordView.RESERVED.equals(forms.kind().id().apply(record))) {
-            form.problem(
-                    forms.part().key(),
-                    "“%s” is the address of the empty form. Choose another name.".formatted(RecordView.RESERVED));
+            form.problem(forms.part().key(), w("form.reserved", "name", RecordView.RESERVED));
         }
         if (record == null || form.hasProblems()) {
             refuse(ctx, 422, id, version, form, List.of(), "");
@@ -173,10 +173,10 @@ public final class Editor<T> {
         } catch (Conflict e) {
             conflict(ctx, id, form, record, e);
         } catch (StillNamed e) {
-            refuse(ctx, 409, id, version, form, List.of(), e.getMessage());
+            refuse(ctx, 409, id, version, form, List.of(), Words.sentence(e));
         } catch (ArchiveProblem e) {
-            LOG.error("The {} was not saved", about.called(), e);
-            refuse(ctx, 500, id, version, form, List.of(), e.getMessage());
+            LOG.error("The {} was not saved", forms.kind().called(), e);
+            refuse(ctx, 500, id, version, form, List.of(), Words.sentence(e));
         }
     }
 
@@ -200,7 +200,7 @@ public final class Editor<T> {
             site.archive().ledger().drafts().keep(draftName(id), form.encoded());
             return "";
         } catch (ArchiveProblem e) {
-            return e.getMessage();
+            return Words.sentence(e);
         }
     }
 
@@ -215,21 +215,26 @@ public final class Editor<T> {
 
     private String sentence(String id, Saved<T> saved, int version) {
         if (!id.isEmpty() && saved.version() == version) {
-            return "Nothing had changed, so nothing was written.";
+            return w("form.nothing-had-changed");
         }
-        return "Saved %s %s.".formatted(about.called(), forms.kind().id().apply(saved.record()));
+        return w(
+                "form.saved",
+                "kind",
+                forms.kind().called(),
+                "id",
+                forms.kind().id().apply(saved.record()));
     }
 
     private void conflict(Context ctx, String id, Form form, T record, Conflict e) {
         if (id.isEmpty()) {
-            form.problem(forms.part().key(), e.getMessage());
+            form.problem(forms.part().key(), Words.sentence(e));
             refuse(ctx, 409, id, 0, form, List.of(), "");
             return;
         }
         Saved<T> theirs = found(id);
         List<Difference> differences = Difference.between(forms.part(), theirs.record(), record);
         form.put("version", theirs.version());
-        refuse(ctx, 409, id, theirs.version(), form, differences, e.getMessage());
+        refuse(ctx, 409, id, theirs.version(), form, differences, Words.sentence(e));
     }
 
     /** Takes a record out of use. */
@@ -243,19 +248,15 @@ public final class Editor<T> {
             });
             Said.andGo(
                     ctx,
-                    "Withdrew %s %s. Its history stays, and it can be brought back from there."
-                            .formatted(about.called(), id),
+                    w("form.withdrew", "kind", forms.kind().called(), "id", id),
                     "/history/" + forms.kind().name() + "/" + id);
         } catch (StillNamed e) {
-            Said.andGo(ctx, e.getMessage(), path.apply(saved.record()));
+            Said.andGo(ctx, Words.sentence(e), path.apply(saved.record()));
         }
     }
 
     private Saved<T> found(String id) {
-        return site.archive()
-                .ledger()
-                .find(forms.kind(), id)
-                .orElseThrow(() -> new NotHere(about.called() + " “" + id + "”"));
+        return site.archive().ledger().find(forms.kind(), id).orElseThrow(() -> NotHere.of(forms.kind(), id));
     }
 
     private String draftName(String id) {
@@ -268,7 +269,9 @@ public final class Editor<T> {
     }
 
     private void show(Context ctx, int status, View view) {
-        String title = view.id().isEmpty() ? "A new " + about.called() : "Change " + about.called() + " " + view.id();
+        String title = view.id().isEmpty()
+                ? w("titles.new", "kind", forms.kind().called())
+                : w("titles.change-record", "kind", forms.kind().called(), "id", view.id());
         Map<String, Object> values = new HashMap<>(choices.get());
         values.put("page", site.page(ctx, title, about.section()));
         values.put("view", view);

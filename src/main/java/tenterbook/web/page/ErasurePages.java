@@ -53,7 +53,7 @@ public final class ErasurePages {
         String id = ctx.pathParam("id");
         List<Revision> history = site.archive().ledger().history(Kinds.PARTY.key(id));
         if (history.isEmpty()) {
-            throw new NotHere("party “" + id + "”");
+            throw NotHere.of(Kinds.PARTY, id);
         }
         View view = new View(id, history.size(), reason, confirm, problem);
         Html.show(ctx, "erase", Map.of("page", site.page(ctx, w("erasure.title"), "people"), "view", view));

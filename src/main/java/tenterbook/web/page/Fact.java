@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Basis;
@@ -14,23 +16,26 @@ import tenterbook.measure.QuantityWords;
  * @param also the same in other units, and how it is known; may be empty
  */
 public record Fact(String label, String text, String also) {
-    public static final String NOT_RECORDED = "not recorded";
+    /** What is shown where nothing is known. */
+    public static String notRecorded() {
+        return w("measure.not-recorded");
+    }
 
     public Fact(String label, String text) {
         this(label, text, "");
     }
 
     public static String or(String text) {
-        return text.isBlank() ? NOT_RECORDED : text;
+        return text.isBlank() ? notRecorded() : text;
     }
 
     /** The word of a choice. */
     public static String or(@Nullable Enum<?> choice) {
-        return choice == null ? NOT_RECORDED : choice.toString();
+        return choice == null ? notRecorded() : choice.toString();
     }
 
     public boolean recorded() {
-        return !text.equals(NOT_RECORDED);
+        return !text.equals(notRecorded());
     }
 
     /** As entered, with both systems of units beside it. */
@@ -49,7 +54,7 @@ public record Fact(String label, String text, String also) {
                 .filter(metric -> !plain(metric).equals(entered))
                 .ifPresent(text::add);
         QuantityWords.us(quantity).filter(us -> !plain(us).equals(entered)).ifPresent(text::add);
-        String basis = quantity.basis() == Basis.UNKNOWN ? "" : quantity.basis().toString();
+        String basis = quantity.basis() == Basis.UNKNOWN ? "" : w(quantity.basis());
         return text.length() == 0 ? basis : basis.isEmpty() ? text.toString() : text + ", " + basis;
     }
 

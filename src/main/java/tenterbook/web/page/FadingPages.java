@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.awt.image.BufferedImage;
@@ -8,14 +10,12 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.Decimals;
 import tenterbook.colour.Finding;
-import tenterbook.colour.Interval;
 import tenterbook.colour.Lab;
 import tenterbook.colour.LinearRgb;
 import tenterbook.colour.Pixels;
@@ -30,6 +30,7 @@ import tenterbook.colour.compare.RegionChange;
 import tenterbook.colour.compare.Registration;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
+import tenterbook.measure.NumberWords;
 import tenterbook.photo.PhotoCalibration;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.PhotoRole;
@@ -38,6 +39,7 @@ import tenterbook.piece.PiecePhoto;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.words.Message;
 
 /** Whether a piece or a test strip has changed between two of its photographs. */
 public final class FadingPages {
@@ -101,7 +103,7 @@ public final class FadingPages {
                 .ledger()
                 .find(Kinds.PIECE, number)
                 .map(Saved::record)
-                .orElseThrow(() -> new NotHere("piece “" + number + "”"));
+                .orElseThrow(() -> NotHere.of(Kinds.PIECE, number));
     }
 
     private static PiecePhoto chosen(Piece piece, Context ctx, String name) {
@@ -109,7 +111,7 @@ public final class FadingPages {
         return piece.photos().stream()
                 .filter(photo -> photo.photo().hex().equals(digest))
                 .findFirst()
-                .orElseThrow(() -> new NotHere("such photograph of piece " + piece.number()));
+                .orElseThrow(() -> new NotHere(Message.of("not-here.photograph-of-piece", "piece", piece.number())));
     }
 
     private void show(Context ctx) throws IOException {
@@ -118,7 +120,7 @@ public final class FadingPages {
                 ? asking(piece)
                 : compared(piece, chosen(piece, ctx, "before"), chosen(piece, ctx, "after"));
         Map<String, Object> values = new HashMap<>();
-        values.put("page", site.page(ctx, "Change of " + piece.number(), "pieces"));
+        values.put("page", site.page(ctx, w("titles.change", "piece", piece.number()), "pieces"));
         values.put("view", view);
         Html.show(ctx, "change", values);
     }
@@ -130,16 +132,7 @@ public final class FadingPages {
                 .toList();
         if (fronts.size() < 2) {
             String only = fronts.isEmpty() ? "" : fronts.get(0).photo().hex();
-            return new View(
-                    piece,
-                    only,
-                    only,
-                    List.of(),
-                    "A change needs two photographs of the same side, taken at different times, best with the grey card in both. Take one more from the same place, or choose any two above.",
-                    "",
-                    0,
-                    "",
-                    "");
+            return new View(piece, only, only, List.of(), w("changes.needs-two"), "", 0, "", "");
         }
         return new View(
                 piece,
@@ -159,9 +152,7 @@ public final class FadingPages {
         double allowance = Math.hypot(
                 first.map(PhotoCalibration::likelyError).orElse(0.0),
                 second.map(PhotoCalibration::likelyError).orElse(0.0));
-        String caution = first.isPresent() && second.isPresent()
-                ? ""
-                : "At least one of the two photographs is not calibrated, so a change of light looks like a change of the cloth, and how large that may be is not known. Calibrate both by a grey card for a figure to rely on.";
+        String caution = first.isPresent() && second.isPresent() ? "" : w("changes.not-calibrated");
         List<Region> regions = new ArrayList<>();
         List<String> names = new ArrayList<>();
         for (ColourRegion region : before.regions()) {
@@ -174,7 +165,7 @@ public final class FadingPages {
         }
         if (regions.isEmpty()) {
             regions.add(Region.rectangle(0.35, 0.35, 0.65, 0.65));
-            names.add("the middle of the picture (no part is named)");
+            names.add(w("changes.middle"));
         }
         Picture one = picture(before.photo());
         Picture two = picture(after.photo());
@@ -199,12 +190,14 @@ public final class FadingPages {
                     allowance,
                     caution.isEmpty()));
         }
-        String laid = String.format(
-                Locale.ROOT,
-                "turned %s°, scaled %.2f, agreement %.2f",
+        String laid = w(
+                "changes.laid",
+                "degrees",
                 Decimals.plain(alignment.value().get().degrees(), 1),
-                alignment.value().get().scale(),
-                alignment.value().get().correlation());
+                "scale",
+                NumberWords.decimals(alignment.value().get().scale(), 2),
+                "agreement",
+                NumberWords.decimals(alignment.value().get().correlation(), 2));
         return new View(
                 piece,
                 before.photo().hex(),
@@ -230,14 +223,27 @@ public final class FadingPages {
                 ColourBand.swatch(change.before(), name, 1, 0),
                 ColourBand.swatch(change.after(), name, 1, 0),
                 told
-                        ? (calibrated ? "changed" : "differs") + (directions.isEmpty() ? "" : ": " + directions)
+                        ? w(
+                                "changes.row",
+                                "calibrated",
+                                calibrated,
+                                "directed",
+                                !directions.isEmpty(),
+                                "directions",
+                                directions)
                         : ChangeWords.size(change.ciede2000()),
-                String.format(
-                        Locale.ROOT,
-                        "%sΔE00 %.1f (%s)",
-                        told ? ChangeWords.size(change.ciede2000()) + ", " : "",
-                        difference,
-                        span(change.ciede2000())),
+                w(
+                        "changes.difference",
+                        "told",
+                        told,
+                        "size",
+                        ChangeWords.size(change.ciede2000()),
+                        "difference",
+                        NumberWords.decimals(difference, 1),
+                        "low",
+                        NumberWords.decimals(change.ciede2000().low(), 1),
+                        "high",
+                        NumberWords.decimals(change.ciede2000().high(), 1)),
                 "ΔL* %s, Δa* %s, Δb* %s, ΔC* %s"
                         .formatted(
                                 Decimals.signed(change.change().lightness(), 1),
@@ -248,10 +254,6 @@ public final class FadingPages {
                 "",
                 told,
                 directions);
-    }
-
-    private static String span(Interval interval) {
-        return String.format(Locale.ROOT, "%.1f to %.1f", interval.low(), interval.high());
     }
 
     /** The picture as it is compared: corrected by its calibration where it has one, and of a moderate size. */
@@ -301,9 +303,8 @@ public final class FadingPages {
         PiecePhoto after = chosen(piece, ctx, "after");
         Picture one = picture(before.photo());
         Picture two = picture(after.photo());
-        Alignment alignment = Registration.align(one, two)
-                .value()
-                .orElseThrow(() -> new NotHere("way to lay these two photographs over each other"));
+        Alignment alignment =
+                Registration.align(one, two).value().orElseThrow(() -> new NotHere(Message.of("not-here.alignment")));
         BufferedImage picture = new BufferedImage(one.width(), one.height(), BufferedImage.TYPE_INT_RGB);
         for (int y = 0; y < one.height(); y++) {
             for (int x = 0; x < one.width(); x++) {

@@ -1,9 +1,10 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
 import tenterbook.label.LabelBlocked;
@@ -11,6 +12,7 @@ import tenterbook.label.LabelText;
 import tenterbook.label.PrintSettings;
 import tenterbook.label.paper.LabelPaper;
 import tenterbook.label.rule.Refusal;
+import tenterbook.measure.NumberWords;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
 import tenterbook.web.Words;
@@ -44,12 +46,12 @@ public final class HeldBack {
     private static List<Link> links(Refusal refusal, PieceFacts facts) {
         String number = facts.piece().number().value();
         return switch (refusal.mend()) {
-            case STUDIO -> List.of(new Link("Studio", "/studio"));
-            case PIECE -> List.of(new Link("Change " + number, "/pieces/" + number + "/edit"));
+            case STUDIO -> List.of(new Link(w("page.menu.studio"), "/studio"));
+            case PIECE -> List.of(new Link(w("piece-form.change", "piece", number), "/pieces/" + number + "/edit"));
             case CLOTH ->
                 facts.cloth().cloths().stream()
                         .map(cloth -> new Link(
-                                "Change cloth " + cloth.id(),
+                                w("printing.change-cloth", "id", cloth.id()),
                                 "/cloths/" + cloth.id().value() + "/edit"))
                         .toList();
         };
@@ -61,12 +63,12 @@ public final class HeldBack {
         String number = piece.number().value();
         List<Reason> reasons = new ArrayList<>();
         reasons.add(new Reason(
-                seek ? reason + higher(site, piece, request) : reason,
-                List.of(new Link("Change " + number, "/pieces/" + number + "/edit"))));
+                seek ? (reason + " " + higher(site, piece, request)).strip() : reason,
+                List.of(new Link(w("piece-form.change", "piece", number), "/pieces/" + number + "/edit"))));
         return new Label(number, reasons);
     }
 
-    /** As in ' It fits 150 by 110 mm.'; empty where none of the sizes tried holds it. */
+    /** As in 'It fits 150 by 110 mm.'; empty where none of the sizes tried holds it. */
     private static String higher(Site site, Piece piece, PrintSettings request) throws IOException {
         for (double more : HIGHER_MM) {
             try {
@@ -74,11 +76,12 @@ public final class HeldBack {
                         request.format().widthMm(), request.format().heightMm() + more);
                 LabelText text = LabelText.of(PieceReader.of(site.archive(), piece), larger);
                 if (LabelPaper.unprintable(List.of(text), larger).isEmpty()) {
-                    return String.format(
-                            Locale.ROOT,
-                            " It fits %.0f by %.0f mm.",
-                            larger.format().widthMm(),
-                            larger.format().heightMm());
+                    return w(
+                            "printing.it-fits",
+                            "width",
+                            NumberWords.decimals(larger.format().widthMm(), 0),
+                            "height",
+                            NumberWords.decimals(larger.format().heightMm(), 0));
                 }
             } catch (IllegalArgumentException tooLarge) {
                 return "";

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
@@ -21,7 +23,9 @@ import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.form.Forms;
+import tenterbook.words.Message;
 
 /** Every version of every record, what changed from one to the next, and bringing an older one back. */
 public final class HistoryPages {
@@ -58,7 +62,7 @@ public final class HistoryPages {
         return Kinds.ALL.stream()
                 .filter(kind -> kind.name().equals(ctx.pathParam("kind")))
                 .findFirst()
-                .orElseThrow(() -> new NotHere("kind of record “" + ctx.pathParam("kind") + "”"));
+                .orElseThrow(() -> new NotHere(Message.of("not-here.kind-of-record", "kind", ctx.pathParam("kind"))));
     }
 
     private void show(Context ctx) {
@@ -66,7 +70,7 @@ public final class HistoryPages {
         String id = ctx.pathParam("id");
         List<Revision> history = site.archive().ledger().history(kind.key(id));
         if (history.isEmpty()) {
-            throw new NotHere(kind.called() + " “" + id + "”");
+            throw NotHere.of(kind, id);
         }
         List<Version> versions = new ArrayList<>();
         ObjectNode before = JsonNodeFactory.instance.objectNode();
@@ -88,7 +92,7 @@ public final class HistoryPages {
                 ctx,
                 "history",
                 Map.of(
-                        "page", site.page(ctx, "History of " + kind.called() + " " + id, ""),
+                        "page", site.page(ctx, w("titles.history", "kind", kind.called(), "id", id), ""),
                         "key", kind.key(id),
                         "path", RecordView.pathOf(kind.key(id)),
                         "editable", forms.of(kind) != null,
@@ -107,7 +111,8 @@ public final class HistoryPages {
         Saved<T> old = site.archive()
                 .ledger()
                 .version(kind, id, version)
-                .orElseThrow(() -> new NotHere("version " + version + " of " + kind.called() + " " + id));
+                .orElseThrow(() -> new NotHere(
+                        Message.of("not-here.version", "version", version, "kind", kind.called(), "id", id)));
         try {
             site.archive()
                     .ledger()
@@ -118,14 +123,13 @@ public final class HistoryPages {
                                     old.record(),
                                     history.get(version - 1).json(),
                                     history.size(),
-                                    "Version %d brought back".formatted(version)));
+                                    w("form.brought-back-note", "version", version)));
             Said.andGo(
                     ctx,
-                    "Version %d of %s %s is back. The versions in between stay in its history."
-                            .formatted(version, kind.called(), id),
+                    w("form.brought-back", "version", version, "kind", kind.called(), "id", id),
                     RecordView.pathOf(kind.key(id)));
         } catch (StillNamed e) {
-            Said.andGo(ctx, e.getMessage(), "/history/" + kind.name() + "/" + id);
+            Said.andGo(ctx, Words.sentence(e), "/history/" + kind.name() + "/" + id);
         }
     }
 }

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
@@ -22,6 +24,7 @@ import tenterbook.piece.Piece;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.words.Refusal;
 
 /** Paper that was printed: what it said, how that stands today, and the same again. */
 public final class IssuedPages {
@@ -66,7 +69,7 @@ public final class IssuedPages {
         IssuedPaper paper = site.archive()
                 .ledger()
                 .find(Kinds.ISSUED_PAPER, name)
-                .orElseThrow(() -> new NotHere("issued paper “" + name + "”"))
+                .orElseThrow(() -> NotHere.of(Kinds.ISSUED_PAPER, name))
                 .record();
         if (IssueDocument.isDocument(paper)) {
             ctx.redirect("/documents/issued/" + name + (pdf ? "/pdf" : ""));
@@ -79,7 +82,7 @@ public final class IssuedPages {
         List<PaperView> pieces = pieces(paper);
         PrintSettings request = PrintSettings.of(paper).orElse(null);
         Map<String, Object> values = new HashMap<>();
-        values.put("page", site.page(ctx, "Printed on " + paper.issuedAt(), "print"));
+        values.put("page", site.page(ctx, w("titles.printed-on", "when", paper.issuedAt()), "print"));
         values.put(
                 "view",
                 new View(
@@ -158,8 +161,7 @@ public final class IssuedPages {
             return absent;
         }
         if (!text.strip().matches("\\d{1,5}")) {
-            throw new IllegalArgumentException(
-                    "Nothing was printed: “%s” should be a whole number from 1; found “%s”.".formatted(name, text));
+            throw Refusal.of("printing.whole-number", "name", name, "found", text);
         }
         return Integer.parseInt(text.strip());
     }

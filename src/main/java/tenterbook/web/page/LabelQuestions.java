@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -46,7 +48,11 @@ final class LabelQuestions {
     private static String numbers(List<String> numbers) {
         return numbers.size() <= MOST_NUMBERS
                 ? String.join(", ", numbers)
-                : String.join(", ", numbers.subList(0, MOST_NUMBERS))
-                        + " and %d more".formatted(numbers.size() - MOST_NUMBERS);
+                : w(
+                        "printing.and-more",
+                        "numbers",
+                        String.join(", ", numbers.subList(0, MOST_NUMBERS)),
+                        "count",
+                        numbers.size() - MOST_NUMBERS);
     }
 }

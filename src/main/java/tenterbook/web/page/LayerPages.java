@@ -1,11 +1,12 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -22,6 +23,7 @@ import tenterbook.colour.compare.LayerStack;
 import tenterbook.colour.compare.LayerSymmetry;
 import tenterbook.colour.compare.Picture;
 import tenterbook.ledger.Saved;
+import tenterbook.measure.NumberWords;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
@@ -69,9 +71,15 @@ public final class LayerPages {
 
     private void show(Context ctx) throws IOException {
         String id = ctx.pathParam("id");
-        Clamping clamping = site.archive().clamping(id).orElseThrow(() -> new NotHere("clamping “" + id + "”"));
+        Clamping clamping = site.archive().clamping(id).orElseThrow(() -> NotHere.of(Kinds.CLAMPING, id));
         Html.show(
-                ctx, "layers", Map.of("page", site.page(ctx, "Layers of " + id, "clampings"), "view", view(clamping)));
+                ctx,
+                "layers",
+                Map.of(
+                        "page",
+                        site.page(ctx, w("titles.layers", "clamping", id), "clampings"),
+                        "view",
+                        view(clamping)));
     }
 
     private Map<Integer, Shot> shots(Clamping clamping) {
@@ -95,14 +103,12 @@ public final class LayerPages {
     private View view(Clamping clamping) throws IOException {
         Map<Integer, Shot> shots = shots(clamping);
         if (clamping.fold().folds().isEmpty()) {
-            return refused(clamping, "The folds of this clamping are not recorded, so where a layer lay is not known.");
+            return refused(clamping, w("changes.no-folds"));
         }
         LayerMap map = LayerMap.of(clamping.fold().folds());
         shots.keySet().removeIf(layer -> layer > map.layers());
         if (shots.size() < 2) {
-            return refused(
-                    clamping,
-                    "Not measurable: at least two layers need a photograph of their own. Choose ‘layer’ as what a photograph shows, and give its number from the first board.");
+            return refused(clamping, w("changes.two-layers-needed"));
         }
         List<Layer> layers = new ArrayList<>();
         List<Lab> means = new ArrayList<>();
@@ -142,12 +148,13 @@ public final class LayerPages {
                     entry.getValue().photo().caption(),
                     entry.getValue().piece().number().value(),
                     ColourBand.swatch(means.get(i), "", 1, 0),
-                    depth.map(each -> String.format(
-                                    Locale.ROOT,
-                                    "K/S %.2f, %.0f %% of the outer layers",
-                                    each.ks(),
-                                    each.ratio() * 100))
-                            .orElse("not measurable"),
+                    depth.map(each -> w(
+                                    "changes.depth",
+                                    "ks",
+                                    NumberWords.decimals(each.ks(), 2),
+                                    "share",
+                                    NumberWords.percent(each.ratio(), 0)))
+                            .orElse(w("changes.not-measurable")),
                     depth.map(each -> Math.min(100, each.ratio() * 100)).orElse(0.0)));
             i++;
         }
@@ -159,13 +166,17 @@ public final class LayerPages {
                 .map(found -> found.decay()
                         .value()
                         .map(decay -> decay.innerPaler()
-                                ? String.format(
-                                        Locale.ROOT,
-                                        "Each layer further in keeps about %.0f %% of the depth (%.0f to %.0f %%).",
-                                        decay.keptPerLayer() * 100,
-                                        decay.keptPerLayerPlausible().low() * 100,
-                                        decay.keptPerLayerPlausible().high() * 100)
-                                : "The inner layers are no paler than the layers scatter.")
+                                ? w(
+                                        "changes.kept-per-layer",
+                                        "share",
+                                        NumberWords.percent(decay.keptPerLayer(), 0),
+                                        "low",
+                                        NumberWords.decimals(
+                                                decay.keptPerLayerPlausible().low() * 100, 0),
+                                        "high",
+                                        NumberWords.percent(
+                                                decay.keptPerLayerPlausible().high(), 0))
+                                : w("changes.no-paler"))
                         .orElse(found.decay().refusal()))
                 .orElse("");
     }
@@ -174,14 +185,16 @@ public final class LayerPages {
         List<String> sentences = new ArrayList<>();
         for (Finding<LayerSymmetry> found : LayerStack.symmetries(layers)) {
             sentences.add(found.value()
-                    .map(symmetry -> String.format(
-                            Locale.ROOT,
-                            symmetry.mirrors()
-                                    ? "Layers %d and %d mirror each other with a correlation of %.2f."
-                                    : "Layers %d and %d do not mirror each other, as far as can be told: the correlation is %.2f.",
+                    .map(symmetry -> w(
+                            "changes.mirror",
+                            "mirrors",
+                            symmetry.mirrors(),
+                            "layer",
                             symmetry.layer(),
+                            "next",
                             symmetry.next(),
-                            symmetry.correlation()))
+                            "correlation",
+                            NumberWords.decimals(symmetry.correlation(), 2)))
                     .orElse(found.refusal()));
         }
         return sentences;

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -13,7 +15,7 @@ import tenterbook.material.Cloth;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
 import tenterbook.material.Source;
-import tenterbook.measure.QuantityWords;
+import tenterbook.measure.NumberWords;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
@@ -31,13 +33,13 @@ public final class MaterialPages {
         this.cloths = new Editor<>(
                 site,
                 new Forms(site::currency).cloths(),
-                new Editor.About("cloth-form", "materials", "/cloths", "bolt of cloth"),
+                new Editor.About("cloth-form", "materials", "/cloths"),
                 cloth -> "/cloths/" + cloth.id(),
                 Map::of);
         this.lots = new Editor<>(
                 site,
                 new Forms(site::currency).lots(),
-                new Editor.About("lot-form", "materials", "/lots", "lot"),
+                new Editor.About("lot-form", "materials", "/lots"),
                 lot -> "/lots/" + lot.id(),
                 () -> Map.of("roles", Choices.words(Role.values()), "sources", Choices.words(Source.values())));
     }
@@ -68,7 +70,7 @@ public final class MaterialPages {
                 ctx,
                 "materials",
                 Map.of(
-                        "page", site.page(ctx, "Materials", "materials"),
+                        "page", site.page(ctx, w("materials.title"), "materials"),
                         "cloths",
                                 site.archive().ledger().all(Kinds.CLOTH).stream()
                                         .map(Saved::record)
@@ -81,30 +83,27 @@ public final class MaterialPages {
 
     private void cloth(Context ctx) {
         String id = ctx.pathParam("id");
-        Saved<Cloth> saved = site.archive()
-                .ledger()
-                .find(Kinds.CLOTH, id)
-                .orElseThrow(() -> new NotHere("bolt of cloth “" + id + "”"));
+        Saved<Cloth> saved =
+                site.archive().ledger().find(Kinds.CLOTH, id).orElseThrow(() -> NotHere.of(Kinds.CLOTH, id));
         Cloth cloth = saved.record();
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("Fibre content", content(cloth)));
-        facts.add(new Fact("Who says so", Fact.or(cloth.contentEvidence())));
-        facts.add(Fact.of("Areal weight", cloth.arealWeight()));
-        facts.add(Fact.of("Width", cloth.width()));
-        facts.add(new Fact("Weave", Fact.or(cloth.weave())));
-        facts.add(new Fact("Finish", Fact.or(cloth.finish())));
-        facts.add(new Fact("Woven in", Fact.or(cloth.wovenIn())));
-        facts.add(new Fact("Supplier and lot", Fact.or((cloth.supplier() + " " + cloth.lot()).strip())));
-        facts.add(new Fact("Bought", cloth.boughtOn().toString()));
-        facts.add(Fact.of("How much", cloth.bought()));
-        facts.add(new Fact(
-                "Paid",
-                cloth.price() == null ? Fact.NOT_RECORDED : cloth.price().toString()));
-        facts.add(new Fact("Notes", Fact.or(cloth.notes())));
+        facts.add(new Fact(w("material-form.fibre-content"), content(cloth)));
+        facts.add(new Fact(w("material-form.who-says-so"), Fact.or(cloth.contentEvidence())));
+        facts.add(Fact.of(w("material-form.areal-weight"), cloth.arealWeight()));
+        facts.add(Fact.of(w("material-form.width"), cloth.width()));
+        facts.add(new Fact(w("material-form.weave"), Fact.or(cloth.weave())));
+        facts.add(new Fact(w("material-form.finish"), Fact.or(cloth.finish())));
+        facts.add(new Fact(w("material-form.woven-in"), Fact.or(cloth.wovenIn())));
+        facts.add(
+                new Fact(w("material-form.supplier-and-lot"), Fact.or((cloth.supplier() + " " + cloth.lot()).strip())));
+        facts.add(new Fact(w("material-form.bought"), w(cloth.boughtOn())));
+        facts.add(Fact.of(w("material-form.how-much"), cloth.bought()));
+        facts.add(new Fact(w("material-form.paid"), cloth.price() == null ? Fact.notRecorded() : w(cloth.price())));
+        facts.add(new Fact(w("material-form.notes"), Fact.or(cloth.notes())));
         record(
                 ctx,
                 new RecordView(
-                        "bolt of cloth",
+                        w(Kinds.CLOTH.called()),
                         cloth.title(),
                         "/cloths/" + id,
                         Kinds.CLOTH.name(),
@@ -117,31 +116,34 @@ public final class MaterialPages {
 
     private static String content(Cloth cloth) {
         return cloth.content().isEmpty()
-                ? Fact.NOT_RECORDED
+                ? Fact.notRecorded()
                 : cloth.content().stream()
-                        .map(share ->
-                                (share.percent() == null ? "some " : QuantityWords.number(share.percent()) + " % ")
-                                        + share.fibre())
+                        .map(share -> share.percent() == null
+                                ? w("material-form.some-fibre", "fibre", share.fibre())
+                                : w(
+                                        "material-form.share",
+                                        "percent",
+                                        NumberWords.plain(share.percent()),
+                                        "fibre",
+                                        share.fibre()))
                         .collect(Collectors.joining(", "));
     }
 
     private void lot(Context ctx) {
         String id = ctx.pathParam("id");
-        Saved<Lot> saved =
-                site.archive().ledger().find(Kinds.LOT, id).orElseThrow(() -> new NotHere("lot “" + id + "”"));
+        Saved<Lot> saved = site.archive().ledger().find(Kinds.LOT, id).orElseThrow(() -> NotHere.of(Kinds.LOT, id));
         Lot lot = saved.record();
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("Used as", lot.role().toString()));
-        facts.add(new Fact("Source", Fact.or(lot.source())));
-        facts.add(new Fact("Organism or formula", Fact.or(lot.organism())));
-        facts.add(new Fact("Part", Fact.or(lot.part())));
-        facts.add(new Fact("Form", Fact.or(lot.form())));
-        facts.add(new Fact("Supplier and lot", Fact.or((lot.supplier() + " " + lot.lot()).strip())));
-        facts.add(new Fact("Bought or gathered", lot.boughtOn().toString()));
-        facts.add(Fact.of("How much", lot.bought()));
-        facts.add(new Fact(
-                "Paid", lot.price() == null ? Fact.NOT_RECORDED : lot.price().toString()));
-        facts.add(new Fact("Notes", Fact.or(lot.notes())));
+        facts.add(new Fact(w("material-form.used-as"), lot.role().toString()));
+        facts.add(new Fact(w("material-form.source"), Fact.or(lot.source())));
+        facts.add(new Fact(w("material-form.organism-or-formula"), Fact.or(lot.organism())));
+        facts.add(new Fact(w("material-form.part"), Fact.or(lot.part())));
+        facts.add(new Fact(w("material-form.form"), Fact.or(lot.form())));
+        facts.add(new Fact(w("material-form.supplier-and-lot"), Fact.or((lot.supplier() + " " + lot.lot()).strip())));
+        facts.add(new Fact(w("material-form.bought-or-gathered"), w(lot.boughtOn())));
+        facts.add(Fact.of(w("material-form.how-much"), lot.bought()));
+        facts.add(new Fact(w("material-form.paid"), lot.price() == null ? Fact.notRecorded() : w(lot.price())));
+        facts.add(new Fact(w("material-form.notes"), Fact.or(lot.notes())));
         String search = lot.role() == Role.MORDANT ? "/?mordant=" : lot.role() == Role.DYE ? "/?dye=" : "/?q=";
         record(
                 ctx,

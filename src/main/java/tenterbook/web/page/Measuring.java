@@ -19,6 +19,7 @@ import tenterbook.piece.ColourRegion;
 import tenterbook.piece.ColourRole;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.words.Message;
 
 /** Measures colours on photographs: from the original, by the photograph's calibration where it has one. */
 public final class Measuring {
@@ -34,7 +35,7 @@ public final class Measuring {
     Pixels open(Digest photo) throws IOException {
         return photos.open(photo)
                 .map(PhotoMeasure.Opened::pixels)
-                .orElseThrow(() -> new NotHere("picture of photograph " + photo.brief() + " to measure"));
+                .orElseThrow(() -> new NotHere(Message.of("not-here.picture-to-measure", "name", photo.brief())));
     }
 
     Optional<PhotoCalibration> calibration(Digest photo) {

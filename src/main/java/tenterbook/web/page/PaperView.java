@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.IssuedPaper;
@@ -29,15 +31,15 @@ public record PaperView(
     /** A word for how it stands. */
     public String state() {
         if (newer) {
-            return "replaced by a newer one";
+            return w("paper.replaced-by-a-newer");
         }
         return today == null
-                ? "the piece is withdrawn"
+                ? w("paper.piece-withdrawn")
                 : switch (today.state()) {
-                    case CURRENT -> "says what it would say today";
-                    case OUT_OF_DATE -> "out of date";
-                    case REFUSED -> "could not be issued today";
-                    case NOT_COMPARED -> "kept";
+                    case CURRENT -> w("paper.current");
+                    case OUT_OF_DATE -> w("paper.out-of-date");
+                    case REFUSED -> w("paper.could-not-be-issued");
+                    case NOT_COMPARED -> w("paper.kept");
                 };
     }
 

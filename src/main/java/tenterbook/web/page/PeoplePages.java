@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -23,7 +25,7 @@ public final class PeoplePages {
         this.editor = new Editor<>(
                 site,
                 new Forms(site::currency).people(),
-                new Editor.About("party-form", "people", "/people", "party"),
+                new Editor.About("party-form", "people", "/people"),
                 party -> "/people/" + party.id(),
                 Map::of);
     }
@@ -43,7 +45,7 @@ public final class PeoplePages {
                 ctx,
                 "people",
                 Map.of(
-                        "page", site.page(ctx, "People", "people"),
+                        "page", site.page(ctx, w("people.title"), "people"),
                         "parties",
                                 site.archive().ledger().all(Kinds.PARTY).stream()
                                         .map(Saved::record)
@@ -55,12 +57,12 @@ public final class PeoplePages {
         Party party = site.archive()
                 .ledger()
                 .find(Kinds.PARTY, id)
-                .orElseThrow(() -> new NotHere("party “" + id + "”"))
+                .orElseThrow(() -> NotHere.of(Kinds.PARTY, id))
                 .record();
         List<Fact> facts = List.of(
-                new Fact("What they are", Fact.or(party.kind())),
-                new Fact("Contact (private)", Fact.or(party.contact())),
-                new Fact("Notes", Fact.or(party.notes())));
+                new Fact(w("party-form.what-they-are"), Fact.or(party.kind())),
+                new Fact(w("party-form.contact-private"), Fact.or(party.contact())),
+                new Fact(w("party-form.notes"), Fact.or(party.notes())));
         RecordView view = new RecordView(
                 "party",
                 party.title(),

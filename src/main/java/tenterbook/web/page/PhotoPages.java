@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
@@ -35,7 +37,10 @@ import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.form.Form;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** Photographs: taking them in, sending previews, and naming the colours on one. */
 public final class PhotoPages {
@@ -64,7 +69,7 @@ public final class PhotoPages {
         try {
             return new Digest(ctx.pathParam("digest"));
         } catch (IllegalArgumentException e) {
-            throw new NotHere("photograph of that name");
+            throw new NotHere(Message.of("not-here.photograph-so-named"));
         }
     }
 
@@ -75,8 +80,7 @@ public final class PhotoPages {
             answers.add(taken(file));
         }
         if (answers.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "No photograph arrived. Expected one or more files; an empty file or none was found. Nothing was changed.");
+            throw Refusal.of("measuring.no-photograph-arrived");
         }
         boolean allRefused = answers.stream().allMatch(answer -> answer.containsKey("problem"));
         boolean allTooLarge = Editor.files(ctx, "files").stream().allMatch(file -> file.size() > Originals.LIMIT_BYTES);
@@ -98,7 +102,7 @@ public final class PhotoPages {
                 answer.put("preview", "/photos/" + photo.digest() + "/small");
             }
         } catch (PhotoRefused e) {
-            answer.put("problem", e.getMessage());
+            answer.put("problem", Words.sentence(e));
         }
         return answer;
     }
@@ -107,11 +111,11 @@ public final class PhotoPages {
         PreviewSize size = Stream.of(PreviewSize.values())
                 .filter(each -> each.name().toLowerCase(Locale.ROOT).equals(ctx.pathParam("size")))
                 .findFirst()
-                .orElseThrow(() -> new NotHere("preview of the size “" + ctx.pathParam("size") + "”"));
+                .orElseThrow(() -> new NotHere(Message.of("not-here.preview", "size", ctx.pathParam("size"))));
         Digest digest = digest(ctx);
         Path file = site.previews()
                 .get(digest, size)
-                .orElseThrow(() -> new NotHere("picture of photograph " + digest.brief()));
+                .orElseThrow(() -> new NotHere(Message.of("not-here.picture", "name", digest.brief())));
         ctx.contentType("image/jpeg");
         ctx.header("Cache-Control", "private, max-age=31536000, immutable");
         ctx.result(Files.readAllBytes(file));
@@ -120,10 +124,11 @@ public final class PhotoPages {
     /** The original as it came, for the maker's own use: with everything the camera wrote. */
     private void original(Context ctx) throws IOException {
         Digest digest = digest(ctx);
-        Photo photo = shelf.find(digest).orElseThrow(() -> new NotHere("photograph " + digest.brief()));
+        Photo photo = shelf.find(digest)
+                .orElseThrow(() -> new NotHere(Message.of("not-here.photograph", "name", digest.brief())));
         Path file = site.originals()
                 .find(digest)
-                .orElseThrow(() -> new NotHere("original of photograph " + digest.brief()));
+                .orElseThrow(() -> new NotHere(Message.of("not-here.original", "name", digest.brief())));
         ctx.contentType(photo.mediaType());
         ctx.header(
                 "Content-Disposition",
@@ -161,10 +166,7 @@ public final class PhotoPages {
 
     private Saved<Piece> piece(Context ctx) {
         String number = ctx.pathParam("number");
-        return site.archive()
-                .ledger()
-                .find(Kinds.PIECE, number)
-                .orElseThrow(() -> new NotHere("piece “" + number + "”"));
+        return site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotHere.of(Kinds.PIECE, number));
     }
 
     private static String corners(Context ctx) {
@@ -195,7 +197,8 @@ public final class PhotoPages {
         Saved<Piece> saved = piece(ctx);
         Digest digest = digest(ctx);
         PiecePhoto shot = shot(saved.record(), digest);
-        Photo photo = shelf.find(digest).orElseThrow(() -> new NotHere("photograph " + digest.brief()));
+        Photo photo = shelf.find(digest)
+                .orElseThrow(() -> new NotHere(Message.of("not-here.photograph", "name", digest.brief())));
         List<View.Named> named = new ArrayList<>();
         for (int i = 0; i < shot.regions().size(); i++) {
             ColourRegion region = shot.regions().get(i);
@@ -207,7 +210,14 @@ public final class PhotoPages {
                 ctx,
                 "photo",
                 Map.of(
-                        "page", site.page(ctx, "Photograph of " + saved.record().number(), "pieces"),
+                        "page",
+                                site.page(
+                                        ctx,
+                                        w(
+                                                "titles.photograph",
+                                                "piece",
+                                                saved.record().number()),
+                                        "pieces"),
                         "view",
                                 new View(
                                         saved.record(),
@@ -237,7 +247,7 @@ public final class PhotoPages {
         return piece.photos().stream()
                 .filter(each -> each.photo().equals(digest))
                 .findFirst()
-                .orElseThrow(() -> new NotHere("such photograph of piece " + piece.number()));
+                .orElseThrow(() -> new NotHere(Message.of("not-here.photograph-of-piece", "piece", piece.number())));
     }
 
     /** Names a colour: measured over a marked part of the picture, or taken from the palette. */
@@ -245,7 +255,8 @@ public final class PhotoPages {
         Saved<Piece> saved = piece(ctx);
         Digest digest = digest(ctx);
         PiecePhoto shot = shot(saved.record(), digest);
-        Photo photo = shelf.find(digest).orElseThrow(() -> new NotHere("photograph " + digest.brief()));
+        Photo photo = shelf.find(digest)
+                .orElseThrow(() -> new NotHere(Message.of("not-here.photograph", "name", digest.brief())));
         String name = Optional.ofNullable(ctx.formParam("name")).orElse("");
         String colour = Optional.ofNullable(ctx.formParam("colour")).orElse("");
         ColourRegion region;
@@ -262,13 +273,15 @@ public final class PhotoPages {
         }
         List<ColourRegion> regions = new ArrayList<>(shot.regions());
         regions.add(region);
-        save(saved, digest, regions, "Named a colour");
+        save(saved, digest, regions, w("measuring.named-note"));
         Said.andGo(
                 ctx,
-                "Named %s: %s."
-                        .formatted(
-                                region.role(),
-                                ColourBand.swatch(region.colour(), "", 1, 0).words()),
+                w(
+                        "measuring.named",
+                        "part",
+                        region.role(),
+                        "colour",
+                        ColourBand.swatch(region.colour(), "", 1, 0).words()),
                 "/pieces/" + saved.record().number() + "/photos/" + digest);
     }
 
@@ -277,9 +290,12 @@ public final class PhotoPages {
         return Stream.of(ColourRole.values())
                 .filter(each -> each.toString().equals(text))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "The colour was not named: expected one of %s as its part of the dyeing; found “%s”. Nothing was changed."
-                                .formatted(List.of(ColourRole.values()), text == null ? "" : text)));
+                .orElseThrow(() -> Refusal.of(
+                        "measuring.no-such-part",
+                        "choices",
+                        List.of(ColourRole.values()).toString(),
+                        "found",
+                        text == null ? "" : text));
     }
 
     private static Double share(String text) {
@@ -287,9 +303,7 @@ public final class PhotoPages {
             return null;
         }
         if (!text.strip().matches("[01]([.]\\d{1,18})?(E-\\d{1,3})?")) {
-            throw new IllegalArgumentException(
-                    "The colour was not named: expected a share of the picture from 0 to 1; found “%s”. Nothing was changed."
-                            .formatted(text));
+            throw Refusal.of("measuring.no-share", "found", text);
         }
         return Double.valueOf(text.strip());
     }
@@ -306,7 +320,7 @@ public final class PhotoPages {
         try {
             return measuring.region(digest, role, name, part, share);
         } catch (IllegalArgumentException e) {
-            typed.problem(free ? "outline" : "left", e.getMessage());
+            typed.problem(free ? "outline" : "left", Words.sentence(e));
             return null;
         }
     }
@@ -319,10 +333,7 @@ public final class PhotoPages {
             if (text.matches("\\d{1,3}([.,]\\d{1,9})?") && percent(text) <= 1) {
                 box[i] = percent(text);
             } else {
-                typed.problem(
-                        fields[i],
-                        "The colour was not measured: expected a part of the picture, marked by dragging or by four numbers from 0 to 100; found “%s” for %s. Nothing was changed."
-                                .formatted(text, fields[i]));
+                typed.problem(fields[i], w("measuring.no-part-of-picture", "found", text, "field", fields[i]));
             }
         }
         return typed.hasProblems()
@@ -346,10 +357,7 @@ public final class PhotoPages {
             try {
                 corners.add(new Region.Corner(bound(sides[0]), bound(sides[1])));
             } catch (RuntimeException e) {
-                throw new IllegalArgumentException(
-                        "The colour was not measured: expected corners in percent, as in ‘10,10 40,12 30,50’; found “%s”. Nothing was changed."
-                                .formatted(pair),
-                        e);
+                throw new Refusal(Message.of("measuring.outline-unreadable", "found", pair), e);
             }
         }
         return new Region(corners);
@@ -369,11 +377,8 @@ public final class PhotoPages {
         if (index < regions.size()) {
             regions.remove(index);
         }
-        save(saved, digest, regions, "Took a named colour away");
-        Said.andGo(
-                ctx,
-                "Taken away. The history of the piece still has it.",
-                "/pieces/" + saved.record().number() + "/photos/" + digest);
+        save(saved, digest, regions, w("measuring.taken-away-note"));
+        Said.andGo(ctx, w("measuring.taken-away"), "/pieces/" + saved.record().number() + "/photos/" + digest);
     }
 
     private void save(Saved<Piece> saved, Digest digest, List<ColourRegion> regions, String note) {

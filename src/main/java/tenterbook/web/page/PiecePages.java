@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
@@ -60,13 +62,13 @@ public final class PiecePages {
         this.editor = new Editor<>(
                 site,
                 forms,
-                new Editor.About("piece-form", "pieces", "/pieces", "piece"),
+                new Editor.About("piece-form", "pieces", "/pieces"),
                 piece -> "/pieces/" + piece.number(),
                 this::choices);
         this.quick = new Editor<>(
                 site,
                 forms,
-                new Editor.About("piece-new", "record", "/pieces", "piece"),
+                new Editor.About("piece-new", "record", "/pieces"),
                 piece -> "/pieces/" + piece.number(),
                 this::choices);
     }
@@ -133,7 +135,7 @@ public final class PiecePages {
         }
         Clamping other = site.archive()
                 .clamping(from.substring(5))
-                .orElseThrow(() -> new NotHere("clamping “" + from.substring(5) + "”"));
+                .orElseThrow(() -> NotHere.of(Kinds.CLAMPING, from.substring(5)));
         ClampingId id = ClampingPages.next(site);
         form.row("made", 0).put("clamping", id);
         Clamping copy = ClampingPages.copy(other, id);
@@ -141,8 +143,7 @@ public final class PiecePages {
         if (ctx.statusCode() == 303) {
             Said.andGo(
                     ctx,
-                    "Recorded piece %s. Its recipe %s is a copy of %s: change here what differs, or leave it."
-                            .formatted(form.text("number"), id, other.id()),
+                    w("piece-form.recorded", "number", form.text("number"), "recipe", id, "other", other.id()),
                     "/clampings/" + id + "/edit");
         }
     }
@@ -154,7 +155,7 @@ public final class PiecePages {
                 Photo photo = shelf.take(bytes, file.filename());
                 addRow(form, photo.digest(), PhotoRole.FRONT);
             } catch (PhotoRefused | IOException e) {
-                form.problem("files", e.getMessage());
+                form.problem("files", Words.sentence(e));
             }
         }
     }
@@ -201,7 +202,7 @@ public final class PiecePages {
     /** A photograph with what is known of the file. */
     public record Shot(PiecePhoto of, Photo photo, ColourBand band) {
         public String alt(String title) {
-            return of.caption().isEmpty() ? of.shows() + " of " + title : of.caption();
+            return of.caption().isEmpty() ? w("plates.alt", "photograph", of.shows(), "piece", title) : of.caption();
         }
     }
 
@@ -210,10 +211,8 @@ public final class PiecePages {
 
     private void show(Context ctx) {
         String number = ctx.pathParam("number");
-        Saved<Piece> saved = site.archive()
-                .ledger()
-                .find(Kinds.PIECE, number)
-                .orElseThrow(() -> new NotHere("piece “" + number + "”"));
+        Saved<Piece> saved =
+                site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotHere.of(Kinds.PIECE, number));
         PieceFacts facts = PieceReader.of(site.archive(), saved.record());
         Piece piece = facts.piece();
         List<Shot> photos = new ArrayList<>();
@@ -243,8 +242,7 @@ public final class PiecePages {
                 photos,
                 dyeings,
                 facts(facts),
-                Denial.NOT_TOLD_YET.unless(
-                        facts, () -> "The clamping it came from is named, and there is no record of it."),
+                Denial.NOT_TOLD_YET.unless(facts, () -> w("piece-form.no-record-of-clamping")),
                 photos.stream().anyMatch(shot -> shot.photo().gps()),
                 saved,
                 PaperView.of(site, piece),
@@ -265,33 +263,31 @@ public final class PiecePages {
     private List<Fact> facts(PieceFacts of) {
         Piece piece = of.piece();
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("Kind", Fact.or(piece.category())));
-        facts.add(Fact.of("Length", piece.length()));
-        facts.add(Fact.of("Width", piece.width()));
-        facts.add(Fact.of("Weight", piece.mass()));
-        facts.add(new Fact("Finished", piece.finished().toString()));
-        facts.add(new Fact("Edition", Fact.or(piece.edition())));
+        facts.add(new Fact(w("piece-form.kind"), Fact.or(piece.category())));
+        facts.add(Fact.of(w("piece-form.length"), piece.length()));
+        facts.add(Fact.of(w("piece-form.width"), piece.width()));
+        facts.add(Fact.of(w("piece-form.weight"), piece.mass()));
+        facts.add(new Fact(w("piece-form.finished"), w(piece.finished())));
+        facts.add(new Fact(w("piece-form.edition"), Fact.or(piece.edition())));
         Whereabouts now = of.whereabouts();
         facts.add(new Fact(
-                "Status",
+                w("piece-form.status"),
                 Fact.or(now.statusInWords()),
                 now.disagreement().or(now::statusFrom).map(Words::w).orElse("")));
         facts.add(new Fact(
-                "Held by",
+                w("piece-form.held-by"),
                 Fact.or(of.holder().map(Party::title).orElse("")),
                 now.holderDisagreement().map(Words::w).orElse("")));
-        facts.add(new Fact("Place", Fact.or(piece.place())));
-        facts.add(new Fact(
-                "Price",
-                piece.price() == null ? Fact.NOT_RECORDED : piece.price().toString()));
-        facts.add(new Fact("On it besides cloth", Fact.or(piece.trims())));
+        facts.add(new Fact(w("piece-form.place"), Fact.or(piece.place())));
+        facts.add(new Fact(w("piece-form.price"), piece.price() == null ? Fact.notRecorded() : w(piece.price())));
+        facts.add(new Fact(w("piece-form.on-it-besides-cloth"), Fact.or(piece.trims())));
         Cloths cloth = of.cloth();
         facts.add(new Fact(
-                "Cloth",
+                w("piece-form.cloth"),
                 Fact.or(cloth.inWords()),
                 cloth.disagreement().map(Words::w).orElseGet(cloth::evidence)));
         DipTally dips = of.dips();
-        facts.add(new Fact("Dips", Fact.or(dips.text()), Words.w(new Joined(" ", dips.disagreements()))));
+        facts.add(new Fact(w("piece-form.dips"), Fact.or(dips.text()), Words.w(new Joined(" ", dips.disagreements()))));
         facts.add(LastExamined.fact(of.condition(), site.today()));
         return facts;
     }
@@ -299,10 +295,8 @@ public final class PiecePages {
     /** The same piece into a new clamping: keeps its number, gains a state. */
     private void dyeAgain(Context ctx) {
         String number = ctx.pathParam("number");
-        Saved<Piece> saved = site.archive()
-                .ledger()
-                .find(Kinds.PIECE, number)
-                .orElseThrow(() -> new NotHere("piece “" + number + "”"));
+        Saved<Piece> saved =
+                site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotHere.of(Kinds.PIECE, number));
         Form form = forms.filled(saved.record());
         ClampingId id = ClampingPages.next(site);
         site.archive().ledger().write(site.author(), act -> {
@@ -313,12 +307,17 @@ public final class PiecePages {
                     : ClampingPages.copy(before.get(before.size() - 1), id);
             act.create(Kinds.CLAMPING, fresh);
             form.row("made", saved.record().made().size()).put("clamping", id);
-            return act.save(Kinds.PIECE, forms.read(form, saved.record()), saved.version(), "Dyed again");
+            return act.save(
+                    Kinds.PIECE, forms.read(form, saved.record()), saved.version(), w("piece-form.dyed-again-note"));
         });
         Said.andGo(
                 ctx,
-                "%s keeps its number and now has state %d. Tell here what was done this time."
-                        .formatted(number, saved.record().made().size() + 1),
+                w(
+                        "piece-form.new-state",
+                        "number",
+                        number,
+                        "state",
+                        saved.record().made().size() + 1),
                 "/clampings/" + id + "/edit");
     }
 }

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.net.URLEncoder;
@@ -17,6 +19,7 @@ import tenterbook.colour.DifferenceWords;
 import tenterbook.label.Issue;
 import tenterbook.label.TagStanding.Standing;
 import tenterbook.label.rule.Market;
+import tenterbook.measure.NumberWords;
 import tenterbook.search.ColourChoice;
 import tenterbook.search.Facet;
 import tenterbook.search.FacetCount;
@@ -28,6 +31,7 @@ import tenterbook.search.SearchResult;
 import tenterbook.web.Html;
 import tenterbook.web.Site;
 import tenterbook.web.TagFacet;
+import tenterbook.web.Words;
 
 /** The pieces hung along drying lines, and finding among them. */
 public final class PiecesPages {
@@ -96,14 +100,14 @@ public final class PiecesPages {
             query = site.index().query(parameters);
         } catch (IllegalArgumentException e) {
             query = PieceQuery.EVERYTHING;
-            problem = e.getMessage();
+            problem = Words.sentence(e);
             ctx.status(400);
         }
         View view = view(query, problem, parameters);
         if ("results".equals(ctx.header("HX-Target"))) {
             Html.show(ctx, "part/results", Map.of("view", view));
         } else {
-            Html.show(ctx, "pieces", Map.of("page", site.page(ctx, "Pieces", "pieces"), "view", view));
+            Html.show(ctx, "pieces", Map.of("page", site.page(ctx, w("pieces.title"), "pieces"), "view", view));
         }
     }
 
@@ -214,7 +218,10 @@ public final class PiecesPages {
         List<Link> links = new ArrayList<>();
         if (!query.text().isEmpty()) {
             links.add(new Link(
-                    "“" + query.text() + "”", address("/", query.withText("").withPage(1)), "", true));
+                    w("pieces.chosen.text", "text", query.text()),
+                    address("/", query.withText("").withPage(1)),
+                    "",
+                    true));
         }
         query.chosen()
                 .forEach((facet, values) -> values.forEach(value -> links.add(new Link(
@@ -224,29 +231,35 @@ public final class PiecesPages {
                         true))));
         if (query.dips() != null) {
             links.add(new Link(
-                    "dips " + query.dips(), address("/", query.withDips(null).withPage(1)), "", true));
+                    w("pieces.chosen.dips", "range", query.dips()),
+                    address("/", query.withDips(null).withPage(1)),
+                    "",
+                    true));
         }
         if (query.lengthCm() != null) {
             links.add(new Link(
-                    "length " + query.lengthCm() + " cm",
+                    w("pieces.chosen.length", "range", query.lengthCm()),
                     address("/", query.withLengthCm(null).withPage(1)),
                     "",
                     true));
         }
         if (query.widthCm() != null) {
             links.add(new Link(
-                    "width " + query.widthCm() + " cm",
+                    w("pieces.chosen.width", "range", query.widthCm()),
                     address("/", query.withWidthCm(null).withPage(1)),
                     "",
                     true));
         }
         if (query.price() != null) {
             links.add(new Link(
-                    "price " + query.price(), address("/", query.withPrice(null).withPage(1)), "", true));
+                    w("pieces.chosen.price", "range", query.price()),
+                    address("/", query.withPrice(null).withPage(1)),
+                    "",
+                    true));
         }
         if (query.finished() != null) {
             links.add(new Link(
-                    "finished " + query.finished(),
+                    w("pieces.chosen.finished", "range", query.finished()),
                     address("/", query.withFinished(null).withPage(1)),
                     "",
                     true));
@@ -264,12 +277,18 @@ public final class PiecesPages {
     /** The question of colours in words, as in 'near deep blue, ground near green' or 'like V24-003'. */
     private static String asked(ColourChoice colours) {
         if (!colours.like().isEmpty()) {
-            return "like " + colours.like();
+            return w("pieces.chosen.like", "piece", colours.like());
         }
         return Stream.concat(
-                        colours.anywhere().stream().map(colour -> "near " + ColourWords.of(colour)),
+                        colours.anywhere().stream()
+                                .map(colour -> w("pieces.chosen.near", "colour", ColourWords.of(colour))),
                         colours.regions().entrySet().stream()
-                                .map(part -> part.getKey() + " near " + ColourWords.of(part.getValue())))
+                                .map(part -> w(
+                                        "pieces.chosen.part-near",
+                                        "part",
+                                        part.getKey(),
+                                        "colour",
+                                        ColourWords.of(part.getValue()))))
                 .collect(Collectors.joining(", "));
     }
 
@@ -305,12 +324,16 @@ public final class PiecesPages {
     private static Hung hung(Hit hit) {
         String distance = "";
         if (hit.distance() != null) {
-            distance = String.format(
-                    Locale.ROOT,
-                    "%s (ΔE00 %.1f)%s",
+            distance = w(
+                    "pieces.distance",
+                    "words",
                     DifferenceWords.of(hit.distance()),
-                    hit.distance(),
-                    hit.share() == null ? "" : String.format(Locale.ROOT, ", over %.0f %%", hit.share() * 100));
+                    "distance",
+                    NumberWords.decimals(hit.distance(), 1),
+                    "shared",
+                    hit.share() != null,
+                    "share",
+                    NumberWords.percent(hit.share() == null ? 0 : hit.share(), 0));
         }
         return new Hung(hit.card(), ColourBand.of(hit.card()), distance, hit.why());
     }

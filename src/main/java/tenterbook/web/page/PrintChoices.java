@@ -17,6 +17,7 @@ import tenterbook.label.SheetSize;
 import tenterbook.label.rule.Market;
 import tenterbook.ledger.Saved;
 import tenterbook.web.Site;
+import tenterbook.words.Refusal;
 
 /** A label request as the parameters of the print page, and back. All other parameters belong to a search for pieces. */
 final class PrintChoices {
@@ -94,8 +95,8 @@ final class PrintChoices {
                 kind,
                 market(site),
                 new PrintSettings.Format(
-                        own.map(LabelSheet::labelWidthMm).orElseGet(() -> number("wide", "width", kind.widthMm())),
-                        own.map(LabelSheet::labelHeightMm).orElseGet(() -> number("high", "height", kind.heightMm())),
+                        own.map(LabelSheet::labelWidthMm).orElseGet(() -> number("wide", kind.widthMm())),
+                        own.map(LabelSheet::labelHeightMm).orElseGet(() -> number("high", kind.heightMm())),
                         named(Arrangement.values(), "arrangement")
                                 .filter(kind.arrangements()::contains)
                                 .orElse(null)),
@@ -103,14 +104,14 @@ final class PrintChoices {
                 new PrintSettings.Placement(
                         sheet,
                         own.orElse(null),
-                        number("roll", "width of the roll", PrintSettings.Placement.USUAL_ROLL_MM),
-                        (int) number("from", "place to begin at", 1),
-                        (int) number("copies", "number of copies", 1)),
+                        number("roll", PrintSettings.Placement.USUAL_ROLL_MM),
+                        (int) number("from", 1),
+                        (int) number("copies", 1)),
                 new PrintSettings.Finish(
                         flag("black") || sheet == SheetSize.ROLL,
                         !flag("nomarks"),
                         !flag("nohole"),
-                        number("bleed", "bleed", 0)));
+                        number("bleed", 0)));
     }
 
     private Optional<LabelSheet> own(Site site) {
@@ -123,16 +124,14 @@ final class PrintChoices {
                 .ledger()
                 .find(Kinds.LABEL_SHEET, name)
                 .map(Saved::record)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "There is no sheet “%s” any more. Choose another paper, or describe it again under ‘sheets’."
-                                .formatted(name))));
+                .orElseThrow(() -> Refusal.of("printing.no-such-sheet", "name", name)));
     }
 
     private boolean flag(String name) {
         return !asked.getOrDefault(name, "").isEmpty();
     }
 
-    private double number(String name, String what, double absent) {
+    private double number(String name, double absent) {
         String text = asked.getOrDefault(name, "");
         if (text.isEmpty()) {
             return absent;
@@ -140,8 +139,7 @@ final class PrintChoices {
         String plain = text.replaceAll("\\s*mm$", "").replace(',', '.');
         boolean whole = name.equals("from") || name.equals("copies");
         if (!plain.matches(whole ? "\\d{1,5}" : "\\d{1,4}([.]\\d{1,3})?")) {
-            throw new IllegalArgumentException("The %s should be a %s; found “%s”."
-                    .formatted(what, whole ? "whole number from 1" : "number of millimetres such as 55", text));
+            throw Refusal.of("printing.number-unreadable", "field", name, "found", text);
         }
         return Double.parseDouble(plain);
     }

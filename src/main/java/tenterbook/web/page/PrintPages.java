@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -33,8 +35,12 @@ import tenterbook.search.SearchResult;
 import tenterbook.web.Html;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.job.Job;
 import tenterbook.web.page.ChosenPieces.Looked;
+import tenterbook.words.Conventions;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** Labels: choosing, a live preview, and the PDF, which is kept with its text when it is issued. */
 public final class PrintPages {
@@ -124,10 +130,7 @@ public final class PrintPages {
     /** @param behind changes that the search did not see yet, so that pieces may be missing */
     private record Found(List<String> numbers, long behind) {
         String trouble() {
-            return behind == 0
-                    ? ""
-                    : "The search is still catching up with %d changes, so pieces may be missing. Look again in a moment."
-                            .formatted(behind);
+            return behind == 0 ? "" : w("printing.search-behind", "changes", behind);
         }
     }
 
@@ -176,7 +179,7 @@ public final class PrintPages {
             request = choices.request(site);
             places = LabelPaper.places(request, pieces.size());
         } catch (IllegalArgumentException e) {
-            problem = Stream.of(looked.trouble(), e.getMessage())
+            problem = Stream.of(looked.trouble(), Words.sentence(e))
                     .filter(each -> !each.isEmpty())
                     .collect(Collectors.joining(" "));
             possible = false;
@@ -202,7 +205,7 @@ public final class PrintPages {
                 "print",
                 Map.of(
                         "page",
-                        site.page(ctx, "Print", "print"),
+                        site.page(ctx, w("page.menu.print"), "print"),
                         "view",
                         new View(
                                 problem,
@@ -250,11 +253,7 @@ public final class PrintPages {
     }
 
     private static List<String> questions(List<String> asking, List<LabelText> texts) {
-        Stream<String> first = asking.size() > MOST
-                ? Stream.of(
-                        "At most " + MOST
-                                + " labels are printed at once. These are the first of them; narrow the search and print the others after them.")
-                : Stream.empty();
+        Stream<String> first = asking.size() > MOST ? Stream.of(w("printing.at-most", "most", MOST)) : Stream.empty();
         return Stream.concat(first, LabelQuestions.of(texts).stream()).toList();
     }
 
@@ -298,7 +297,7 @@ public final class PrintPages {
     private void preview(Context ctx) throws IOException {
         List<Saved<Piece>> pieces = ChosenPieces.saved(site, ChosenPieces.named(ctx.queryParamMap()));
         if (pieces.isEmpty()) {
-            throw new IllegalArgumentException("A preview needs a piece; none was named.");
+            throw Refusal.of("printing.preview-needs-a-piece");
         }
         PieceFacts facts = PieceReader.of(site.archive(), pieces.get(0).record());
         ctx.contentType("image/png");
@@ -319,11 +318,11 @@ public final class PrintPages {
         List<Saved<Piece>> pieces = looked.pieces();
         String trouble = found.trouble().isEmpty() ? looked.trouble() : found.trouble();
         if (!trouble.isEmpty()) {
-            Said.andGo(ctx, "Nothing was printed. " + trouble, back);
+            Said.andGo(ctx, w("printing.nothing-printed", "why", trouble), back);
             return;
         }
         if (pieces.isEmpty()) {
-            Said.andGo(ctx, "Choose at least one piece to print.", back);
+            Said.andGo(ctx, w("printing.choose-a-piece"), back);
             return;
         }
         PrintSettings request;
@@ -331,11 +330,12 @@ public final class PrintPages {
             request = choices.request(site);
             LabelPaper.places(request, pieces.size());
         } catch (IllegalArgumentException e) {
-            Said.andGo(ctx, "Nothing was printed. The reason stands below.", back);
+            Said.andGo(ctx, w("printing.reason-below"), back);
             return;
         }
         if (pieces.size() * request.placement().copies() > MOST_AT_ONCE) {
-            Job job = site.jobs().start("Printing labels", progress -> print(pieces, request, progress));
+            Conventions reader = Words.conventions();
+            Job job = site.jobs().start(w("printing.title"), progress -> print(pieces, request, progress, reader));
             ctx.redirect("/work/" + job.id(), HttpStatus.SEE_OTHER);
             return;
         }
@@ -344,24 +344,22 @@ public final class PrintPages {
                     Issue.print(site.archive(), pieces, request, site.clock(), site.author(), Progress.UNWATCHED);
             IssuedPages.send(ctx, site.archive().papers().read(paper.pdf()), paper);
         } catch (LabelBlocked | IllegalArgumentException e) {
-            Said.andGo(ctx, "Nothing was printed. The reasons stand below.", back);
+            Said.andGo(ctx, w("printing.reasons-below"), back);
         }
     }
 
-    private Job.Outcome print(List<Saved<Piece>> pieces, PrintSettings request, Progress progress) throws IOException {
+    private Job.Outcome print(List<Saved<Piece>> pieces, PrintSettings request, Progress progress, Conventions reader)
+            throws IOException {
         try {
             IssuedPaper paper = Issue.print(site.archive(), pieces, request, site.clock(), site.author(), progress);
             return new Job.Outcome(
-                    "Labels for %d pieces are laid out, and kept in the archive. Print at 100 %%: the bar must measure 50 mm."
-                            .formatted(pieces.size()),
+                    Message.of("printing.laid-out", "pieces", pieces.size()).in(reader),
                     List.of(),
                     "/print/issued/" + paper.id() + ".pdf");
         } catch (LabelBlocked e) {
             return new Job.Outcome(
-                    e.pieces().size() == 1
-                            ? "Nothing was printed: one label is held back."
-                            : "Nothing was printed: %d labels are held back."
-                                    .formatted(e.pieces().size()),
+                    Message.of("printing.held-back", "labels", e.pieces().size())
+                            .in(reader),
                     e.pieces().stream()
                             .map(piece -> piece.number() + ": "
                                     + piece.refusals().stream()
@@ -371,8 +369,7 @@ public final class PrintPages {
                             .toList(),
                     "");
         } catch (IllegalArgumentException e) {
-            return new Job.Outcome(
-                    "Nothing was printed: a label has no room for its words.", List.of(e.getMessage()), "");
+            return new Job.Outcome(Message.of("printing.no-room").in(reader), List.of(Words.sentence(e, reader)), "");
         }
     }
 

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
@@ -18,6 +20,7 @@ import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.LabelSheetForm;
 
@@ -50,7 +53,7 @@ public final class SheetPages {
                 : shown.map(saved -> forms.filled(saved.record()).put("version", saved.version()))
                         .orElseGet(forms::begun);
         Map<String, Object> values = new HashMap<>();
-        values.put("page", site.page(ctx, "Sheets of labels", "print"));
+        values.put("page", site.page(ctx, w("printing.sheets"), "print"));
         values.put("form", form);
         values.put("trouble", trouble);
         values.put(
@@ -74,32 +77,29 @@ public final class SheetPages {
             site.archive().ledger().write(site.author(), act -> act.save(Kinds.LABEL_SHEET, sheet, version, ""));
             Said.andGo(
                     ctx,
-                    "Kept the sheet “%s”. Print its test page once and measure it.".formatted(sheet.name()),
+                    w("printing.sheet-kept", "name", sheet.name()),
                     "/print/sheets?name=" + PrintPages.encode(sheet.name()));
         } catch (Conflict e) {
-            show(ctx, 409, form, e.getMessage());
+            show(ctx, 409, form, Words.sentence(e));
         } catch (ArchiveProblem e) {
-            show(ctx, 500, form, e.getMessage());
+            show(ctx, 500, form, Words.sentence(e));
         }
     }
 
     private void withdraw(Context ctx) {
         String name = ctx.formParam("name");
-        Saved<LabelSheet> sheet = named(name).orElseThrow(() -> new NotHere("sheet “" + name + "”"));
+        Saved<LabelSheet> sheet = named(name).orElseThrow(() -> NotHere.of(Kinds.LABEL_SHEET, name));
         site.archive().ledger().write(site.author(), act -> {
             act.withdraw(Kinds.LABEL_SHEET, sheet.record().name(), sheet.version(), "");
             return null;
         });
-        Said.andGo(
-                ctx,
-                "“%s” is put away. What was printed on it can still be printed again.".formatted(name),
-                "/print/sheets");
+        Said.andGo(ctx, w("printing.sheet-put-away", "name", name), "/print/sheets");
     }
 
     private void test(Context ctx) throws IOException {
         String name = ctx.queryParam("name");
         LabelSheet sheet = named(name)
-                .orElseThrow(() -> new NotHere("sheet “" + name + "”"))
+                .orElseThrow(() -> NotHere.of(Kinds.LABEL_SHEET, name))
                 .record();
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         TestPage.print(sheet, pdf, site.clock());
@@ -116,12 +116,17 @@ public final class SheetPages {
 
     /** As in '3 × 7 labels of 63.5 × 38.1 mm'. */
     public static String told(LabelSheet sheet) {
-        return "%s × %s labels of %s × %s mm%s"
-                .formatted(
-                        sheet.columns(),
-                        sheet.rows(),
-                        Numeric.MILLIMETRES.text(sheet.labelWidthMm()),
-                        Numeric.MILLIMETRES.text(sheet.labelHeightMm()),
-                        sheet.roll() ? ", on a roll" : "");
+        return w(
+                "printing.sheet-told",
+                "columns",
+                sheet.columns(),
+                "rows",
+                sheet.rows(),
+                "width",
+                Numeric.MILLIMETRES.text(sheet.labelWidthMm()),
+                "height",
+                Numeric.MILLIMETRES.text(sheet.labelHeightMm()),
+                "roll",
+                sheet.roll());
     }
 }

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.file.Path;
@@ -15,15 +17,19 @@ import tenterbook.label.rule.Language;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Finding;
+import tenterbook.ledger.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Studio;
 import tenterbook.web.Html;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
 import tenterbook.web.form.RecordForm;
 import tenterbook.web.job.Job;
+import tenterbook.words.Conventions;
+import tenterbook.words.Message;
 
 /** The studio's particulars, and the long work of keeping an archive: check, re-index, pack. */
 public final class StudioPages {
@@ -40,33 +46,29 @@ public final class StudioPages {
         routes.post("/studio", this::save);
         routes.post(
                 "/studio/check",
-                ctx -> go(ctx, "Checking the archive", progress -> {
+                ctx -> go(ctx, w("studio.checking"), (progress, reader) -> {
                     List<Finding> findings = new ArrayList<>(ArchiveCheck.run(site.archive(), progress));
                     findings.addAll(site.index().check(progress));
                     return new Job.Outcome(
-                            findings.isEmpty()
-                                    ? "Nothing is wrong: every revision, reference, photograph and index entry was looked at."
-                                    : findings.size() + " things are wrong. Nothing was changed.",
+                            Message.of("studio.checked", "findings", findings.size())
+                                    .in(reader),
                             findings.stream().map(Finding::toString).toList(),
                             "");
                 }));
         routes.post(
                 "/studio/reindex",
-                ctx -> go(ctx, "Building the search index anew", progress -> {
+                ctx -> go(ctx, w("studio.reindexing"), (progress, reader) -> {
                     site.index().reindex(progress);
-                    return new Job.Outcome("The search index is built anew from the ledger.", List.of(), "");
+                    return new Job.Outcome(Message.of("studio.reindexed").in(reader), List.of(), "");
                 }));
         routes.post("/studio/pack", ctx -> {
             Path root = site.archive().folder().root().toAbsolutePath().normalize();
             String name = root.getFileName() + "-" + site.today();
             Path target = free(root.resolveSibling(name));
-            go(ctx, "Packing the archive", progress -> {
+            go(ctx, w("studio.packing"), (progress, reader) -> {
                 new Pack(site.clock()).pack(site.archive(), target, progress);
                 return new Job.Outcome(
-                        "Packed into the folder %s. Copy it to another disk: it opens without this program. It holds everything, private names and addresses too."
-                                .formatted(target),
-                        List.of(),
-                        "");
+                        Message.of("studio.packed", "folder", target).in(reader), List.of(), "");
             });
         });
     }
@@ -79,8 +81,15 @@ public final class StudioPages {
         return path;
     }
 
-    private void go(Context ctx, String title, tenterbook.web.job.Jobs.Work work) {
-        Job job = site.jobs().start(title, work);
+    /** Work whose outcome is written for whoever asked for it. */
+    @FunctionalInterface
+    private interface Work {
+        Job.Outcome run(Progress progress, Conventions reader) throws Exception;
+    }
+
+    private void go(Context ctx, String title, Work work) {
+        Conventions reader = Words.conventions();
+        Job job = site.jobs().start(title, progress -> work.run(progress, reader));
         ctx.redirect("/work/" + job.id(), io.javalin.http.HttpStatus.SEE_OTHER);
     }
 
@@ -90,7 +99,7 @@ public final class StudioPages {
         Form form = typed != null ? typed : forms.filled(saved == null ? Studio.UNNAMED : saved.record());
         int version = typed != null ? version(typed) : saved == null ? 0 : saved.version();
         Map<String, Object> values = new HashMap<>();
-        values.put("page", site.page(ctx, "Studio", "studio"));
+        values.put("page", site.page(ctx, w("page.menu.studio"), "studio"));
         values.put(
                 "view",
                 new Editor.View(form, Kinds.THE_STUDIO, version, "/studio", "studio/studio", null, theirs, trouble));
@@ -135,14 +144,14 @@ public final class StudioPages {
         try {
             int version = version(form);
             site.archive().ledger().write(site.author(), act -> act.save(Kinds.STUDIO, studio, version, ""));
-            Said.andGo(ctx, "Saved the studio's particulars.", "/studio");
+            Said.andGo(ctx, w("studio.saved"), "/studio");
         } catch (Conflict e) {
             Saved<Studio> theirs =
                     site.archive().ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElseThrow(() -> e);
             form.put("version", theirs.version());
-            show(ctx, 409, form, Difference.between(forms.part(), theirs.record(), studio), e.getMessage());
+            show(ctx, 409, form, Difference.between(forms.part(), theirs.record(), studio), Words.sentence(e));
         } catch (ArchiveProblem e) {
-            show(ctx, 500, form, List.of(), e.getMessage());
+            show(ctx, 500, form, List.of(), Words.sentence(e));
         }
     }
 

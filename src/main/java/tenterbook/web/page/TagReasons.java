@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import java.util.List;
 import tenterbook.label.Issue;
 import tenterbook.label.TagStanding.Standing;
@@ -15,16 +17,19 @@ final class TagReasons {
     static List<String> of(List<Standing> standings, String tag) {
         return standings.stream()
                 .filter(standing -> tag.startsWith(Issue.word(standing.market()) + ":"))
-                .map(standing -> standing.market().name() + " tag: " + words(standing))
+                .map(standing -> words(standing))
                 .toList();
     }
 
     private static String words(Standing standing) {
+        String market = standing.market().name();
         return switch (standing.state()) {
-            case CURRENT -> "current";
-            case NONE -> "none printed yet";
-            case OUT_OF_DATE -> "out of date: " + String.join(", ", standing.reasons());
-            case REFUSED -> "cannot be made: " + String.join("; ", standing.reasons());
+            case CURRENT -> w("printing.tag.current", "market", market);
+            case NONE -> w("printing.tag.none", "market", market);
+            case OUT_OF_DATE ->
+                w("printing.tag.out-of-date", "market", market, "reasons", String.join(", ", standing.reasons()));
+            case REFUSED ->
+                w("printing.tag.refused", "market", market, "reasons", String.join("; ", standing.reasons()));
         };
     }
 }

@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -8,6 +10,7 @@ import tenterbook.label.document.Verification;
 import tenterbook.label.document.VerificationCode;
 import tenterbook.web.Html;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 
 /** Compares a certificate's code with this archive, and says what that shows and what not. */
 public final class VerifyPages {
@@ -43,9 +46,9 @@ public final class VerifyPages {
                 view = new View(typed, code.toString(), "", Verification.of(site.archive(), code));
             } catch (IllegalArgumentException e) {
                 ctx.status(400);
-                view = new View(typed, "", e.getMessage(), List.of());
+                view = new View(typed, "", Words.sentence(e), List.of());
             }
         }
-        Html.show(ctx, "verify", Map.of("page", site.page(ctx, "Verify a certificate", "print"), "view", view));
+        Html.show(ctx, "verify", Map.of("page", site.page(ctx, w("titles.verify"), "print"), "view", view));
     }
 }

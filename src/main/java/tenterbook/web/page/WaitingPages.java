@@ -1,5 +1,7 @@
 package tenterbook.web.page;
 
+import static tenterbook.web.Words.w;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -24,6 +26,7 @@ import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.arrival.FileNames;
 import tenterbook.web.form.Form;
 
@@ -91,15 +94,16 @@ public final class WaitingPages {
             Photo photo = some.get(i);
             Form row = Optional.ofNullable(before.get(photo.digest().hex()))
                     .orElseGet(() -> Form.empty().row("photos", rows.size()));
-            String day =
-                    photo.taken().isEmpty() ? "Not known when" : photo.taken().substring(0, 10);
+            String day = photo.taken().isEmpty()
+                    ? w("giving.not-known-when")
+                    : photo.taken().substring(0, 10);
             String time =
                     photo.taken().isEmpty() ? "" : photo.taken().substring(11).replaceAll("^(\\d\\d:\\d\\d).*", "$1");
             rows.add(new Row(row, photo, day, !day.equals(last), time, numbers.get(photo.originalName())));
             last = day;
         }
         Map<String, Object> values = new HashMap<>();
-        values.put("page", site.page(ctx, "Waiting for a piece", "record"));
+        values.put("page", site.page(ctx, w("titles.waiting"), "record"));
         values.put(
                 "view",
                 new View(rows, all.size(), number, pages, ticked, typed.hasProblems(), typed.problem("photos")));
@@ -123,7 +127,7 @@ public final class WaitingPages {
             return;
         }
         if (gifts.isEmpty() && aside.isEmpty()) {
-            Said.andGo(ctx, "Nothing was chosen, so nothing was written.", "/photos/waiting");
+            Said.andGo(ctx, w("giving.nothing-chosen"), "/photos/waiting");
             return;
         }
         Map<String, List<Gift>> byPiece =
@@ -138,17 +142,14 @@ public final class WaitingPages {
                             .find(Kinds.PHOTO, photo.hex())
                             .ifPresentOrElse(
                                     found -> act.withdraw(
-                                            Kinds.PHOTO,
-                                            photo.hex(),
-                                            found.version(),
-                                            "Set aside: it belongs to no piece"),
+                                            Kinds.PHOTO, photo.hex(), found.version(), w("giving.set-aside-note")),
                                     () -> gone.add(photo));
                 }
                 return null;
             });
         } catch (Conflict | StillNamed e) {
             // In another window a photograph was given or set aside meanwhile; what was typed for the others stays.
-            form.problem("photos", e.getMessage());
+            form.problem("photos", Words.sentence(e));
             show(ctx, 409, form, number(ctx.formParam("page")));
             return;
         }
@@ -158,17 +159,21 @@ public final class WaitingPages {
     private static String sentence(Map<String, List<Gift>> byPiece, int given, int aside) {
         List<String> parts = new ArrayList<>();
         if (given > 0) {
-            parts.add("Gave %d %s to %s."
-                    .formatted(
-                            given,
-                            given == 1 ? "photograph" : "photographs",
-                            byPiece.size() > 8 ? byPiece.size() + " pieces" : String.join(", ", byPiece.keySet())));
+            parts.add(w(
+                    "giving.gave",
+                    "photographs",
+                    given,
+                    "many",
+                    byPiece.size() > 8,
+                    "pieces",
+                    byPiece.size(),
+                    "numbers",
+                    String.join(", ", byPiece.keySet())));
         }
         if (aside > 0) {
-            parts.add("Set %d aside; the %s, and taking the same file in again brings it back."
-                    .formatted(aside, aside == 1 ? "original stays" : "originals stay"));
+            parts.add(w("giving.set-aside", "count", aside));
         }
-        return parts.isEmpty() ? "They were set aside before; nothing was written." : String.join(" ", parts);
+        return parts.isEmpty() ? w("giving.set-aside-before") : String.join(" ", parts);
     }
 
     private Optional<Piece> piece(String typed) {
@@ -186,35 +191,33 @@ public final class WaitingPages {
         try {
             digest = new Digest(row.text("digest"));
         } catch (IllegalArgumentException e) {
-            row.problem("number", "Which photograph this is was not sent. Load the page again.");
+            row.problem("number", w("giving.which-photograph"));
             return;
         }
         if (putAside) {
             if (typed.isEmpty() && proposed.isEmpty()) {
                 aside.add(digest);
             } else {
-                row.problem("number", "Either give it to a piece or set it aside, not both.");
+                row.problem("number", w("giving.not-both"));
             }
             return;
         }
         if (!typed.isEmpty() && !proposed.isEmpty() && !piece(typed).equals(piece(proposed))) {
-            row.problem(
-                    "number", "Its file name says %s and you typed %s. Clear one of them.".formatted(proposed, typed));
+            row.problem("number", w("giving.two-numbers", "proposed", proposed, "typed", typed));
             return;
         }
         Optional<Piece> piece = piece(typed.isEmpty() ? proposed : typed);
         if (piece.isEmpty()) {
-            row.problem(
-                    "number", "There is no piece “%s” in this archive.".formatted(typed.isEmpty() ? proposed : typed));
+            row.problem("number", w("not-here.piece", "id", typed.isEmpty() ? proposed : typed));
             return;
         }
         String number = piece.get().number().value();
         int states = Math.max(1, piece.get().state());
         Integer state = row.wholeNumber("state");
         if (state == null && states > 1) {
-            row.problem("state", "%s has %d states; say which one it shows.".formatted(number, states));
+            row.problem("state", w("giving.which-state", "piece", number, "states", states));
         } else if (state != null && (state < 1 || state > states)) {
-            row.problem("state", "%s has %s.".formatted(number, states == 1 ? "one state" : "states 1 to " + states));
+            row.problem("state", w("giving.states", "piece", number, "states", states));
         } else {
             PhotoRole role = row.choice("role", PhotoRole.values());
             gifts.add(new Gift(digest, number, role, state == null ? 1 : state));
@@ -222,10 +225,8 @@ public final class WaitingPages {
     }
 
     private void add(Writing act, String number, List<Gift> gifts) {
-        Saved<Piece> saved = site.archive()
-                .ledger()
-                .find(Kinds.PIECE, number)
-                .orElseThrow(() -> new NotHere("piece “" + number + "”"));
+        Saved<Piece> saved =
+                site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotHere.of(Kinds.PIECE, number));
         List<PiecePhoto> photos = new ArrayList<>(saved.record().photos());
         for (Gift gift : gifts) {
             boolean there = photos.stream().anyMatch(photo -> photo.photo().equals(gift.photo()));
@@ -233,6 +234,6 @@ public final class WaitingPages {
                 photos.add(new PiecePhoto(gift.photo(), gift.role(), "", gift.state(), List.of()));
             }
         }
-        act.save(Kinds.PIECE, saved.record().withPhotos(photos), saved.version(), "Photographs given to it");
+        act.save(Kinds.PIECE, saved.record().withPhotos(photos), saved.version(), w("giving.given-note"));
     }
 }

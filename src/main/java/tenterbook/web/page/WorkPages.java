@@ -7,6 +7,7 @@ import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
 import tenterbook.web.job.Job;
+import tenterbook.words.Message;
 
 /** Long work as it goes on, with a way to stop it. */
 public final class WorkPages {
@@ -27,7 +28,7 @@ public final class WorkPages {
     private Job job(Context ctx) {
         return site.jobs()
                 .find(ctx.pathParam("id"))
-                .orElseThrow(() -> new NotHere("work “" + ctx.pathParam("id") + "” going on"));
+                .orElseThrow(() -> new NotHere(Message.of("not-here.work", "id", ctx.pathParam("id"))));
     }
 
     private void show(Context ctx) {
