@@ -378,7 +378,8 @@ public final class PieceIndex implements AutoCloseable {
             CatchUp.run(archive, outside, next, progress);
             progress.orStop();
             if (closed) {
-                throw new ArchiveProblem(Message.of("search.trouble.closed-meanwhile").inEnglish());
+                throw new ArchiveProblem(
+                        Message.of("search.trouble.closed-meanwhile").inEnglish());
             }
             next.commit();
             Generation old = live;

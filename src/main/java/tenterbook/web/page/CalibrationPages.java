@@ -30,6 +30,7 @@ import tenterbook.piece.PiecePhoto;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.form.Form;
 
 /** Calibrating a photograph by a card in it, and measuring its named colours again by that. */
@@ -65,7 +66,7 @@ public final class CalibrationPages {
     private void findCard(Context ctx) throws IOException {
         Optional<CardFinder.Found> found = CardFinder.find(measuring.open(digest(ctx)));
         if (found.isEmpty()) {
-            Said.andGo(ctx, CardFinder.NONE_FOUND, page(ctx) + "#calibrate");
+            Said.andGo(ctx, Words.w(CardFinder.NONE_FOUND), page(ctx) + "#calibrate");
             return;
         }
         Said.andGo(
@@ -126,7 +127,7 @@ public final class CalibrationPages {
         try {
             return maker.get();
         } catch (CardRefused | IllegalArgumentException e) {
-            form.problem(field, e.getMessage());
+            form.problem(field, Words.sentence(e));
             return null;
         }
     }

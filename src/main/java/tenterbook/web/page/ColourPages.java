@@ -26,6 +26,7 @@ import tenterbook.search.PieceQuery;
 import tenterbook.search.SearchResult;
 import tenterbook.web.Html;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.web.form.Form;
 
 /** The archive laid out by colour, and two pieces or two states of one side by side. */
@@ -306,7 +307,7 @@ public final class ColourPages {
                         ColourBand.swatch(colour, part, 1, 0),
                         ColourBand.swatch(other, part, 1, 0),
                         String.format(Locale.ROOT, "ΔE00 %.1f", difference),
-                        DifferenceWords.of(difference),
+                        Words.w(DifferenceWords.of(difference)),
                         "ΔL* %s, Δa* %s, Δb* %s"
                                 .formatted(
                                         Decimals.signed(other.lightness() - colour.lightness(), 1),

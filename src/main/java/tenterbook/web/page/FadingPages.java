@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.Decimals;
@@ -38,6 +39,7 @@ import tenterbook.piece.PiecePhoto;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 
 /** Whether a piece or a test strip has changed between two of its photographs. */
 public final class FadingPages {
@@ -185,7 +187,7 @@ public final class FadingPages {
                     before.photo().hex(),
                     after.photo().hex(),
                     List.of(),
-                    alignment.refusal(),
+                    Words.w(alignment.reason()),
                     "",
                     allowance,
                     caution,
@@ -219,23 +221,27 @@ public final class FadingPages {
 
     private static Row row(String name, Finding<RegionChange> found, double allowance, boolean calibrated) {
         if (found.value().isEmpty()) {
-            return new Row(name, null, null, "", "", "", "", found.refusal(), false, "");
+            return new Row(name, null, null, "", "", "", "", Words.w(found.reason()), false, "");
         }
         RegionChange change = found.value().get();
         double difference = change.change().ciede2000();
         boolean told = ChangeWords.told(change);
-        String directions = told ? ChangeWords.directions(change, allowance) : "";
+        String directions = told
+                ? ChangeWords.directions(change, allowance).stream()
+                        .map(Words::w)
+                        .collect(Collectors.joining(", "))
+                : "";
         return new Row(
                 name,
                 ColourBand.swatch(change.before(), name, 1, 0),
                 ColourBand.swatch(change.after(), name, 1, 0),
                 told
                         ? (calibrated ? "changed" : "differs") + (directions.isEmpty() ? "" : ": " + directions)
-                        : ChangeWords.size(change.ciede2000()),
+                        : Words.w(ChangeWords.size(change.ciede2000())),
                 String.format(
                         Locale.ROOT,
                         "%sΔE00 %.1f (%s)",
-                        told ? ChangeWords.size(change.ciede2000()) + ", " : "",
+                        told ? Words.w(ChangeWords.size(change.ciede2000())) + ", " : "",
                         difference,
                         span(change.ciede2000())),
                 "ΔL* %s, Δa* %s, Δb* %s, ΔC* %s"
@@ -244,7 +250,7 @@ public final class FadingPages {
                                 Decimals.signed(change.change().a(), 1),
                                 Decimals.signed(change.change().b(), 1),
                                 Decimals.signed(change.change().chroma(), 1)),
-                change.grade().sentence(),
+                Words.w(change.grade().sentence()),
                 "",
                 told,
                 directions);

@@ -30,6 +30,7 @@ import tenterbook.recipe.LayerMap;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 
 /** How the layers of one clamping compare, from photographs that show one layer each. */
 public final class LayerPages {
@@ -120,7 +121,7 @@ public final class LayerPages {
                 strips(shots, means, depths),
                 decay(depths),
                 symmetries(layers),
-                depths.refusal());
+                Words.w(depths.reason()));
     }
 
     private static View refused(Clamping clamping, String why) {
@@ -166,7 +167,7 @@ public final class LayerPages {
                                         decay.keptPerLayerPlausible().low() * 100,
                                         decay.keptPerLayerPlausible().high() * 100)
                                 : "The inner layers are no paler than the layers scatter.")
-                        .orElse(found.decay().refusal()))
+                        .orElse(Words.w(found.decay().reason())))
                 .orElse("");
     }
 
@@ -182,7 +183,7 @@ public final class LayerPages {
                             symmetry.layer(),
                             symmetry.next(),
                             symmetry.correlation()))
-                    .orElse(found.refusal()));
+                    .orElse(Words.w(found.reason())));
         }
         return sentences;
     }

@@ -310,7 +310,7 @@ public final class PiecesPages {
             distance = String.format(
                     Locale.ROOT,
                     "%s (ΔE00 %.1f)%s",
-                    DifferenceWords.of(hit.distance()),
+                    w(DifferenceWords.of(hit.distance())),
                     hit.distance(),
                     hit.share() == null ? "" : String.format(Locale.ROOT, ", over %.0f %%", hit.share() * 100));
         }
