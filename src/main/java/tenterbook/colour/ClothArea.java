@@ -1,6 +1,11 @@
 package tenterbook.colour;
 
+import java.util.Locale;
 import java.util.Objects;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Worded;
 
 /**
  * A colour area of a cloth, proposed from the picture alone; a person may mark another part instead.
@@ -12,7 +17,7 @@ import java.util.Objects;
  */
 public record ClothArea(Part part, double share, Lab mean, Region sample) {
     /** Told by share and lightness only. */
-    public enum Part {
+    public enum Part implements Worded {
         /** The largest area. */
         GROUND("ground"),
         /** The lightest, if it is clearly lighter than the ground. */
@@ -27,6 +32,11 @@ public record ClothArea(Part part, double share, Lab mean, Region sample) {
         }
 
         @Override
+        public Message word() {
+            return Message.of("colour.part." + name().toLowerCase(Locale.ROOT));
+        }
+
+        @Override
         public String toString() {
             return words;
         }
@@ -38,8 +48,7 @@ public record ClothArea(Part part, double share, Lab mean, Region sample) {
         Objects.requireNonNull(mean, "mean");
         Objects.requireNonNull(sample, "sample");
         if (!(share > 0 && share <= 1 + 1e-9)) {
-            throw new IllegalArgumentException(
-                    "An area covers more than 0 and at most 1 of the cloth; found: " + share);
+            throw Refusal.of("colour.area-share", "found", NumberWords.plain(share));
         }
     }
 }

@@ -2,6 +2,10 @@ package tenterbook.colour;
 
 import java.util.List;
 import java.util.Locale;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Worded;
 
 /**
  * Depth of shade as K/S, absorption over scattering: it grows in step with the dye on the cloth, where lightness does
@@ -20,7 +24,7 @@ public final class DepthOfShade {
     private static final double WHITE_SLACK = 1e-4;
 
     /** A channel of a picture, linear light. */
-    public enum Channel {
+    public enum Channel implements Worded {
         RED,
         GREEN,
         BLUE;
@@ -28,6 +32,11 @@ public final class DepthOfShade {
         /** As it stands in {@link ShadeReading#band()}. */
         public String band() {
             return name().toLowerCase(Locale.ROOT) + " channel";
+        }
+
+        @Override
+        public Message word() {
+            return Message.of("colour.channel." + name().toLowerCase(Locale.ROOT));
         }
 
         double of(Lab colour) {
@@ -46,8 +55,7 @@ public final class DepthOfShade {
      */
     public static double ks(double reflectance) {
         if (!(reflectance > 0 && reflectance <= 1)) {
-            throw new IllegalArgumentException(
-                    "Depth of shade needs a reflectance above 0 and up to 1 (0.25 for 25 %); found: " + reflectance);
+            throw Refusal.of("colour.reflectance", "found", String.valueOf(reflectance));
         }
         return (1 - reflectance) * (1 - reflectance) / (2 * reflectance);
     }
@@ -61,7 +69,7 @@ public final class DepthOfShade {
      */
     public static double reflectance(double ks) {
         if (!(ks >= 0) || Double.isInfinite(ks)) {
-            throw new IllegalArgumentException("Depth of shade K/S is 0 or more and finite; found: " + ks);
+            throw Refusal.of("colour.ks", "found", NumberWords.plain(ks));
         }
         return 1 / (1 + ks + Math.sqrt(ks * (ks + 2)));
     }
@@ -75,8 +83,7 @@ public final class DepthOfShade {
      */
     public static ShadeReading byInstrument(double reflectance, int wavelengthNm) {
         if (wavelengthNm < 360 || wavelengthNm > 780) {
-            throw new IllegalArgumentException(
-                    "A wavelength of visible light is 360 to 780 nm; found: " + wavelengthNm + " nm");
+            throw Refusal.of("colour.wavelength", "found", wavelengthNm);
         }
         return new ShadeReading(ks(reflectance), ShadeReading.Kind.INSTRUMENT, wavelengthNm + " nm");
     }
@@ -90,14 +97,11 @@ public final class DepthOfShade {
     public static Finding<ShadeReading> byPhoto(Lab colour, Channel channel) {
         double linear = channel.of(colour);
         if (linear <= 0) {
-            return Finding.refused(("The depth of %s was not read: its %s holds no light, so a photograph cannot tell "
-                            + "how deep it is. Measure the cloth with an instrument.")
-                    .formatted(colour.text(), channel.band()));
+            return Finding.refused(
+                    Message.of("colour.depth-without-light", "colour", colour.text(), "channel", channel));
         }
         if (linear > 1 + WHITE_SLACK) {
-            return Finding.refused(("The depth of %s was not read: its %s is brighter than white. Calibrate the "
-                            + "photograph on its grey card again.")
-                    .formatted(colour.text(), channel.band()));
+            return Finding.refused(Message.of("colour.depth-above-white", "colour", colour.text(), "channel", channel));
         }
         return Finding.found(new ShadeReading(ks(Math.min(1, linear)), ShadeReading.Kind.PHOTO_PROXY, channel.band()));
     }
@@ -105,11 +109,11 @@ public final class DepthOfShade {
     /**
      * The channel in which these colours, taken together, are darkest: the one to read a whole series in.
      *
-     * @throws IllegalArgumentException if there is no colour
+     * @throws IllegalStateException if there is no colour
      */
     public static Channel darkestChannel(List<Lab> colours) {
         if (colours.isEmpty()) {
-            throw new IllegalArgumentException("A channel is chosen from one colour or more; none was given");
+            throw new IllegalStateException("A channel is chosen from one colour or more; none was given");
         }
         Channel darkest = Channel.RED;
         double least = Double.MAX_VALUE;

@@ -1,5 +1,7 @@
 package tenterbook.colour;
 
+import tenterbook.words.Message;
+
 /**
  * A CIEDE2000 distance in plain words. The thresholds are common practice, not a standard: what an eye notices depends
  * on light, surface and gap between the cloths.
@@ -10,30 +12,30 @@ public final class DifferenceWords {
     /**
      * @param dE00 CIEDE2000 difference, 0 or more
      * @return words that follow "these two": for instance "cannot be told apart"
-     * @throws IllegalArgumentException if negative, NaN or infinite
+     * @throws IllegalStateException if negative, NaN or infinite
      */
-    public static String of(double dE00) {
+    public static Message of(double dE00) {
         if (!(dE00 >= 0) || Double.isInfinite(dE00)) {
-            throw new IllegalArgumentException("A colour difference is 0 or more and finite; found: " + dE00);
+            throw new IllegalStateException("A colour difference is 0 or more and finite; found: " + dE00);
         }
         if (dE00 < 0.5) {
-            return "cannot be told apart";
+            return Message.of("colour.difference.none");
         }
         if (dE00 < 1) {
-            return "hardly noticeable, even side by side";
+            return Message.of("colour.difference.hardly");
         }
         if (dE00 < 2) {
-            return "just noticeable side by side";
+            return Message.of("colour.difference.just");
         }
         if (dE00 < 3.5) {
-            return "noticeable at a glance side by side";
+            return Message.of("colour.difference.glance");
         }
         if (dE00 < 5) {
-            return "clearly two shades of one colour";
+            return Message.of("colour.difference.shades");
         }
         if (dE00 < 10) {
-            return "related, but plainly different";
+            return Message.of("colour.difference.related");
         }
-        return "different colours";
+        return Message.of("colour.difference.different");
     }
 }

@@ -2,6 +2,7 @@ package tenterbook.colour;
 
 import java.util.Optional;
 import java.util.function.Function;
+import tenterbook.words.Written;
 
 /**
  * What a measurement came to: a value, or the reason why there is none. A reason is a whole sentence for the maker.
@@ -13,21 +14,22 @@ public sealed interface Finding<T> {
     record Found<T>(T what) implements Finding<T> {}
 
     /** No value, and why; {@code why} is a sentence that also says what would help. */
-    record Refused<T>(String why) implements Finding<T> {
-        /** @throws IllegalArgumentException if no reason is given */
-        public Refused {
-            if (why == null || why.isBlank()) {
-                throw new IllegalArgumentException("A refusal says why; no reason was given");
-            }
-        }
-    }
+    record Refused<T>(Written why) implements Finding<T> {}
 
     static <T> Finding<T> found(T value) {
         return new Found<>(value);
     }
 
-    static <T> Finding<T> refused(String why) {
+    static <T> Finding<T> refused(Written why) {
         return new Refused<>(why);
+    }
+
+    /** With a sentence that is in English already. */
+    static <T> Finding<T> refused(String why) {
+        if (why == null || why.isBlank()) {
+            throw new IllegalStateException("A refusal says why; no reason was given");
+        }
+        return new Refused<>(conventions -> why);
     }
 
     /** The value, or empty where refused. */
@@ -36,12 +38,17 @@ public sealed interface Finding<T> {
     }
 
     /** Why there is no value; empty where there is one. */
+    default Written reason() {
+        return this instanceof Refused<T> refused ? refused.why : conventions -> "";
+    }
+
+    /** The reason in English. */
     default String refusal() {
-        return this instanceof Refused<T> refused ? refused.why : "";
+        return reason().inEnglish();
     }
 
     /** The same with the value changed; a refusal stays as it is. */
     default <R> Finding<R> map(Function<T, R> change) {
-        return this instanceof Found<T> found ? found(change.apply(found.what)) : refused(refusal());
+        return this instanceof Found<T> found ? found(change.apply(found.what)) : refused(reason());
     }
 }

@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
 
 /**
  * Which step of the grey scale for change in colour a difference comes nearest to.
@@ -40,11 +42,19 @@ public final class GreyScale {
      */
     public record Estimate(String grade, String best, String worst, double difference) {
         /** One sentence, which says what it is not. */
-        public String sentence() {
-            String span = best.equals(worst) ? "" : ", anywhere from " + worst + " to " + best;
-            return ("Change in colour about grey-scale step %s%s (ΔE*ab %.1f): an estimate, not an ISO grade, which a "
-                            + "person gives under a standard lamp.")
-                    .formatted(grade, span, difference);
+        public Message sentence() {
+            return best.equals(worst)
+                    ? Message.of("colour.grey-scale", "grade", grade, "difference", NumberWords.decimals(difference, 1))
+                    : Message.of(
+                            "colour.grey-scale-range",
+                            "grade",
+                            grade,
+                            "worst",
+                            worst,
+                            "best",
+                            best,
+                            "difference",
+                            NumberWords.decimals(difference, 1));
         }
     }
 
@@ -62,7 +72,7 @@ public final class GreyScale {
      *
      * @param cie1976 ΔE*ab, 0 or more; CIEDE2000 differences are not on this scale
      * @param plausible where it plausibly lies, 0 or more
-     * @throws IllegalArgumentException if a difference is negative, NaN or infinite
+     * @throws IllegalStateException if a difference is negative, NaN or infinite
      */
     public static Estimate estimate(double cie1976, Interval plausible) {
         return new Estimate(nearest(cie1976), nearest(plausible.low()), nearest(plausible.high()), cie1976);
@@ -85,7 +95,7 @@ public final class GreyScale {
      * ΔE00; nothing in this program works it out, and a figure from either of those gives no grade here.
      *
      * @param dEF ΔE_F as an instrument reports it, 0 or more
-     * @throws IllegalArgumentException if negative, NaN or infinite
+     * @throws IllegalStateException if negative, NaN or infinite
      */
     public static String instrumental(double dEF) {
         checked(dEF);
@@ -94,7 +104,7 @@ public final class GreyScale {
 
     private static void checked(double difference) {
         if (!(difference >= 0) || Double.isInfinite(difference)) {
-            throw new IllegalArgumentException("A colour difference is 0 or more and finite; found: " + difference);
+            throw new IllegalStateException("A colour difference is 0 or more and finite; found: " + difference);
         }
     }
 

@@ -7,10 +7,10 @@ package tenterbook.colour;
  * @param high upper end, not below {@code low}, may be infinity where the data set no upper end
  */
 public record Interval(double low, double high) {
-    /** @throws IllegalArgumentException if an end is NaN or the ends are in the wrong order */
+    /** @throws IllegalStateException if an end is NaN or the ends are in the wrong order */
     public Interval {
         if (!(low <= high)) {
-            throw new IllegalArgumentException(
+            throw new IllegalStateException(
                     "An interval runs from its low end to its high end; found: %s to %s".formatted(low, high));
         }
     }

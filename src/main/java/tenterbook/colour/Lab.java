@@ -1,5 +1,9 @@
 package tenterbook.colour;
 
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+
 /**
  * A colour as an eye compares it: CIELAB (CIE 15), illuminant D65, 2° observer. A number measured under D50 (as many
  * instruments and print tables give it) is not the same number: it must be adapted before it comes here, and what holds one
@@ -15,7 +19,7 @@ public record Lab(double lightness, double a, double b) {
 
     /** @throws IllegalArgumentException if a component is NaN or infinite, naming which one */
     public Lab {
-        finite("lightness L", lightness);
+        finite("L", lightness);
         finite("a", a);
         finite("b", b);
     }
@@ -32,24 +36,24 @@ public record Lab(double lightness, double a, double b) {
                 ? new String[0]
                 : text.strip().replace('\u2212', '-').replace('\u2013', '-').split("\\s*[,;\\s]\\s*");
         if (parts.length != 3) {
-            throw unreadable(text, "three numbers were expected, " + (text == null ? 0 : parts.length) + " found");
+            throw unreadable(text, Message.of("colour.lab.not-three", "found", text == null ? 0 : parts.length));
         }
         double[] values = new double[3];
         for (int i = 0; i < 3; i++) {
             try {
                 values[i] = Double.parseDouble(parts[i]);
             } catch (NumberFormatException e) {
-                throw unreadable(text, "\"" + parts[i] + "\" is not a number");
+                throw unreadable(text, Message.of("colour.lab.not-a-number", "found", parts[i]));
             }
         }
         if (!(values[0] >= 0 && values[0] <= 100)) {
-            throw unreadable(text, "L is 0 to 100, found " + parts[0]);
+            throw unreadable(text, Message.of("colour.lab.lightness", "found", parts[0]));
         }
         if (!(Math.abs(values[1]) <= 150)) {
-            throw unreadable(text, "a is -150 to 150, found " + parts[1]);
+            throw unreadable(text, Message.of("colour.lab.a", "found", parts[1]));
         }
         if (!(Math.abs(values[2]) <= 150)) {
-            throw unreadable(text, "b is -150 to 150, found " + parts[2]);
+            throw unreadable(text, Message.of("colour.lab.b", "found", parts[2]));
         }
         return new Lab(values[0], values[1], values[2]);
     }
@@ -97,12 +101,11 @@ public record Lab(double lightness, double a, double b) {
 
     private static void finite(String name, double value) {
         if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException("A CIELAB colour needs finite numbers; " + name + " is " + value);
+            throw Refusal.of("colour.lab.not-finite", "part", name, "found", NumberWords.plain(value));
         }
     }
 
-    private static IllegalArgumentException unreadable(String text, String reason) {
-        return new IllegalArgumentException("A CIELAB colour is written as L, a, b such as 34, -2, -25 (decimal point, "
-                + "not comma); " + reason + " in \"" + text + "\"");
+    private static Refusal unreadable(String text, Message reason) {
+        return Refusal.of("colour.lab.unreadable", "why", reason, "found", String.valueOf(text));
     }
 }

@@ -30,7 +30,7 @@ final class LabSample {
 
     static LabSample of(int[] argb, int width, int height, Region region, PixelColour colour) {
         if (width < 1 || height < 1 || (long) width * height != argb.length) {
-            throw new IllegalArgumentException("A picture of " + width + " × " + height + " pixels needs "
+            throw new IllegalStateException("A picture of " + width + " × " + height + " pixels needs "
                     + (long) width * height + " values; found: " + argb.length);
         }
         int x0 = (int) Math.floor(region.left() * width);

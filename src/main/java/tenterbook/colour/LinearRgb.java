@@ -5,10 +5,10 @@ package tenterbook.colour;
  * to the curve. 1 is a white reflector; after a correction a component may lie outside 0 to 1.
  */
 public record LinearRgb(double red, double green, double blue) {
-    /** @throws IllegalArgumentException if a component is NaN or infinite */
+    /** @throws IllegalStateException if a component is NaN or infinite */
     public LinearRgb {
         if (!Double.isFinite(red + green + blue)) {
-            throw new IllegalArgumentException(
+            throw new IllegalStateException(
                     "Linear light needs finite numbers; found: " + red + ", " + green + ", " + blue);
         }
     }

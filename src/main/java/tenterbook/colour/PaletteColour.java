@@ -1,6 +1,8 @@
 package tenterbook.colour;
 
 import java.util.Objects;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Refusal;
 
 /**
  * One of the main colours of a picture and how much of the picture it covers.
@@ -13,8 +15,7 @@ public record PaletteColour(Lab colour, double share) {
     public PaletteColour {
         Objects.requireNonNull(colour, "colour");
         if (!(share > 0 && share <= 1 + 1e-9)) {
-            throw new IllegalArgumentException(
-                    "A palette colour covers more than 0 and at most 1 of the area; found: " + share);
+            throw Refusal.of("colour.palette-share", "found", NumberWords.plain(share));
         }
     }
 }

@@ -8,10 +8,10 @@ package tenterbook.colour;
  * @param height pixels, 1 or more
  */
 public record Pixels(int[] argb, int width, int height) {
-    /** @throws IllegalArgumentException if the number of values is not width × height */
+    /** @throws IllegalStateException if the number of values is not width × height */
     public Pixels {
         if (width < 1 || height < 1 || (long) width * height != argb.length) {
-            throw new IllegalArgumentException("A picture of " + width + " × " + height + " pixels needs "
+            throw new IllegalStateException("A picture of " + width + " × " + height + " pixels needs "
                     + (long) width * height + " values; found: " + argb.length);
         }
     }

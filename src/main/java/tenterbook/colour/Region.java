@@ -1,6 +1,8 @@
 package tenterbook.colour;
 
 import java.util.List;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Refusal;
 
 /**
  * A part of a picture, as a polygon in parts of its width and height, so that it fits every preview size. Inside is
@@ -20,8 +22,7 @@ public record Region(List<Corner> corners) {
         /** @throws IllegalArgumentException if outside 0 to 1 or NaN */
         public Corner {
             if (!(x >= 0 && x <= 1 && y >= 0 && y <= 1)) {
-                throw new IllegalArgumentException(
-                        "A corner lies within the picture, each part 0 to 1; found: " + x + ", " + y);
+                throw Refusal.of("colour.corner-outside", "x", NumberWords.plain(x), "y", NumberWords.plain(y));
             }
         }
     }
@@ -30,7 +31,7 @@ public record Region(List<Corner> corners) {
     public Region {
         corners = List.copyOf(corners);
         if (corners.size() < 3) {
-            throw new IllegalArgumentException("A region needs three corners or more; found: " + corners.size());
+            throw Refusal.of("colour.too-few-corners", "found", corners.size());
         }
     }
 

@@ -1,6 +1,7 @@
 package tenterbook.colour;
 
 import java.util.Arrays;
+import tenterbook.words.Refusal;
 
 /**
  * The colour of a marked part of a picture, with how even it is.
@@ -34,8 +35,7 @@ public record RegionColour(Lab mean, int pixels, double spread) {
         int height = picture.height();
         LabSample sample = LabSample.of(picture.argb(), width, height, region, colour);
         if (sample.size == 0) {
-            throw new IllegalArgumentException("The colour was not measured: the marked part covers no pixel of this "
-                    + width + " × " + height + " picture. Mark a larger part.");
+            throw Refusal.of("colour.no-pixel", "width", width, "height", height);
         }
         double[] toMedian = distances(sample, median(sample));
         double[] sorted = toMedian.clone();

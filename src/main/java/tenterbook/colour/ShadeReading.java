@@ -1,5 +1,11 @@
 package tenterbook.colour;
 
+import java.util.Locale;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Worded;
+
 /**
  * One reading of depth of shade, and how it was come by. Readings of two kinds, or in two bands, lie on different
  * scales: they are never fitted, averaged or compared together; see {@link #sameScale}.
@@ -9,32 +15,27 @@ package tenterbook.colour;
  * @param band where in the spectrum: a wavelength such as {@code 660 nm} or {@code red channel}; not blank
  */
 public record ShadeReading(double ks, Kind kind, String band) {
-    public enum Kind {
+    public enum Kind implements Worded {
         /** Reflectance at one wavelength, from a spectrophotometer. */
-        INSTRUMENT("an instrument"),
+        INSTRUMENT,
         /** One wide channel of a photograph or of a colour worked out from one: a stand-in for reflectance. */
-        PHOTO_PROXY("a photograph");
-
-        private final String words;
-
-        Kind(String words) {
-            this.words = words;
-        }
+        PHOTO_PROXY;
 
         /** For a sentence: what the reading comes from. */
-        public String words() {
-            return words;
+        @Override
+        public Message word() {
+            return Message.of(
+                    "colour.reading." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
         }
     }
 
     /** @throws IllegalArgumentException if K/S is negative, NaN or infinite, or kind or band is missing */
     public ShadeReading {
         if (!(ks >= 0) || Double.isInfinite(ks)) {
-            throw new IllegalArgumentException("Depth of shade K/S is 0 or more and finite; found: " + ks);
+            throw Refusal.of("colour.ks", "found", NumberWords.plain(ks));
         }
         if (kind == null || band == null || band.isBlank()) {
-            throw new IllegalArgumentException("A depth of shade says what it was read with and in which band; found: "
-                    + kind + ", \"" + band + "\"");
+            throw Refusal.of("colour.reading-without-band", "kind", String.valueOf(kind), "band", String.valueOf(band));
         }
     }
 
@@ -43,8 +44,8 @@ public record ShadeReading(double ks, Kind kind, String band) {
         return kind == other.kind && band.equals(other.band);
     }
 
-    /** For a sentence: {@code a photograph, red channel}. */
+    /** For a sentence: {@code a photograph, red channel}; in English. */
     public String scale() {
-        return kind.words() + ", " + band;
+        return kind.inEnglish() + ", " + band;
     }
 }

@@ -2,6 +2,7 @@ package tenterbook.colour;
 
 import java.util.Locale;
 import java.util.regex.Pattern;
+import tenterbook.words.Refusal;
 
 /**
  * A colour as a screen is told it: sRGB (IEC 61966-2-1), encoded, whole numbers.
@@ -28,8 +29,7 @@ public record Srgb(int red, int green, int blue) {
     public static Srgb parse(String text) {
         String trimmed = text == null ? "" : text.strip();
         if (!FORM.matcher(trimmed).matches()) {
-            throw new IllegalArgumentException(
-                    "A screen colour is written as six hexadecimal digits such as #1c395e; found: \"" + text + "\"");
+            throw Refusal.of("colour.srgb.unreadable", "found", String.valueOf(text));
         }
         return ofRgb(Integer.parseInt(trimmed.substring(trimmed.length() - 6), 16));
     }
@@ -53,7 +53,7 @@ public record Srgb(int red, int green, int blue) {
 
     private static void inRange(String name, int value) {
         if (value < 0 || value > 255) {
-            throw new IllegalArgumentException("The " + name + " of a screen colour is 0 to 255; found: " + value);
+            throw Refusal.of("colour.srgb.range", "part", name, "found", value);
         }
     }
 }

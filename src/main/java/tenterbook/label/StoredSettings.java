@@ -8,6 +8,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import tenterbook.archive.IssuedPaper;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * Settings as an issued paper keeps them: one JSON object under each of its member names. Every stored name is written down
@@ -37,10 +39,8 @@ public final class StoredSettings {
         try {
             return JSON.treeToValue(paper.settings().path(member), type);
         } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException(
-                    "The paper %s cannot be laid out again: this program does not understand its settings (%s). Its words stand on its page."
-                            .formatted(paper.id(), e.getOriginalMessage()),
-                    e);
+            throw new Refusal(
+                    Message.of("label.refused.settings", "paper", paper.id(), "why", e.getOriginalMessage()), e);
         }
     }
 }

@@ -11,6 +11,7 @@ import java.awt.image.DirectColorModel;
 import java.awt.image.WritableRaster;
 import java.util.List;
 import java.util.Optional;
+import tenterbook.words.Message;
 
 /** From the colours of an embedded profile (ICC.1) to sRGB. */
 final class ColourProfiles {
@@ -93,6 +94,7 @@ final class ColourProfiles {
     }
 
     private static String broken(RuntimeException e) {
-        return "The embedded colour profile is broken; the colours are read as sRGB (" + e.getMessage() + ").";
+        return Message.of("photo.broken-profile", "why", String.valueOf(e.getMessage()))
+                .inEnglish();
     }
 }

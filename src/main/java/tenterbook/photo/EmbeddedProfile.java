@@ -10,6 +10,7 @@ import javax.imageio.ImageReader;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
 import org.w3c.dom.NodeList;
+import tenterbook.words.Message;
 
 /** The colour profile of a PNG file, which Java's reader hands over but does not apply. */
 final class EmbeddedProfile {
@@ -31,8 +32,8 @@ final class EmbeddedProfile {
         try (InflaterInputStream in = new InflaterInputStream(new ByteArrayInputStream(packed))) {
             return ColourProfiles.parse(in.readNBytes(LARGEST), warnings);
         } catch (IOException e) {
-            warnings.add(
-                    "The embedded colour profile is broken; the colours are read as sRGB (" + e.getMessage() + ").");
+            warnings.add(Message.of("photo.broken-profile", "why", String.valueOf(e.getMessage()))
+                    .inEnglish());
             return Optional.empty();
         }
     }

@@ -13,6 +13,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Message;
 
 /**
  * Takes many photographs in, several at a time. One that cannot be taken does not hold up the others; each gets its own
@@ -30,10 +31,10 @@ public final class IntakePool {
         this(intake, Math.min(MOST_WORKERS, 1 + Runtime.getRuntime().availableProcessors()));
     }
 
-    /** @throws IllegalArgumentException if {@code workers} is less than 1 */
+    /** @throws IllegalStateException if {@code workers} is less than 1 */
     public IntakePool(PhotoIntake intake, int workers) {
         if (workers < 1) {
-            throw new IllegalArgumentException("Photographs need at least one worker; found: " + workers);
+            throw new IllegalStateException("Photographs need at least one worker; found: " + workers);
         }
         this.intake = Objects.requireNonNull(intake, "intake");
         this.workers = workers;
@@ -115,8 +116,8 @@ public final class IntakePool {
         } catch (IOException e) {
             outcome = new Outcome.Refused(
                     one.name(),
-                    "Photo was not added: it could not be read or kept (" + e.getMessage()
-                            + "). Check the file, and that the disk has room. Nothing in the archive has changed.");
+                    Message.of("photo.not-kept", "why", String.valueOf(e.getMessage()))
+                            .inEnglish());
         }
         counted.done(one.name());
         return outcome;

@@ -36,7 +36,7 @@ final class Jpeg {
      * Copies a JPEG file without its APP1 to APP13, APP15 and comment segments: Exif, XMP, IPTC, profiles, maker's notes.
      * APP0 (JFIF) and APP14 (how colours are coded) are needed to show it.
      *
-     * @throws IllegalArgumentException if the segments cannot be followed
+     * @throws IllegalStateException if the segments cannot be followed
      */
     static byte[] withoutMetadata(byte[] jpeg) {
         int scanAt = -1;
@@ -44,8 +44,7 @@ final class Jpeg {
             scanAt = (jpeg[at + 1] & 0xff) == 0xda ? at : -1;
         }
         if (scanAt < 0) {
-            throw new IllegalArgumentException(
-                    "A JPEG file of " + jpeg.length + " bytes is garbled before its picture");
+            throw new IllegalStateException("A JPEG file of " + jpeg.length + " bytes is garbled before its picture");
         }
         byte[] copy = jpeg.clone();
         return Arrays.copyOfRange(copy, dropMetadata(copy, scanAt), copy.length);

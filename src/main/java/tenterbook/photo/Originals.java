@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import tenterbook.ledger.HashedFiles;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
 
 /**
  * The originals, each under its own SHA-256: {@code photos/ab/abcd….jpg}, kept as {@link HashedFiles} promises. The extension
@@ -108,10 +109,7 @@ public final class Originals {
                 }
                 size += read;
                 if (size > limitBytes) {
-                    throw PhotoRefused.because(
-                            "a photograph of at most " + megabytes(limitBytes),
-                            "a larger one",
-                            "Save it with stronger compression or fewer pixels.");
+                    throw PhotoRefused.of("photo.too-large", "limit", megabytes(limitBytes));
                 }
                 hash.update(buffer, 0, read);
                 ByteBuffer chunk = ByteBuffer.wrap(buffer, 0, read);
@@ -125,23 +123,20 @@ public final class Originals {
     }
 
     private static MediaType kindOf(Path part, Arrived arrived) throws IOException {
-        String expected = "a whole JPEG, PNG, TIFF, WebP, HEIC or AVIF picture";
         if (arrived.size == 0) {
-            throw PhotoRefused.because(expected, "an empty file", "Copy it from the camera again.");
+            throw PhotoRefused.of("photo.empty");
         }
-        MediaType type = MediaType.of(arrived.head)
-                .orElseThrow(() -> PhotoRefused.because(
-                        expected, "a file of another kind, whatever its name says", "Choose another file."));
-        Optional<String> fault = Wholeness.fault(part, type);
+        MediaType type = MediaType.of(arrived.head).orElseThrow(() -> PhotoRefused.of("photo.another-kind"));
+        Optional<Message> fault = Wholeness.fault(part, type);
         if (fault.isPresent()) {
-            throw PhotoRefused.because(expected, fault.get(), "Copy it from the camera again.");
+            throw PhotoRefused.of("photo.not-whole", "fault", fault.get());
         }
         return type;
     }
 
-    private static String megabytes(long bytes) {
+    private static Message megabytes(long bytes) {
         return bytes >= 1 << 20
-                ? String.format(Locale.ROOT, "%,d MB", bytes >> 20)
-                : String.format(Locale.ROOT, "%,d bytes", bytes);
+                ? Message.of("photo.megabytes", "count", String.format(Locale.ROOT, "%,d", bytes >> 20))
+                : Message.of("photo.bytes", "count", String.format(Locale.ROOT, "%,d", bytes));
     }
 }

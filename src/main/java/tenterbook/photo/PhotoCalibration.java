@@ -12,6 +12,7 @@ import tenterbook.colour.card.ChartReference;
 import tenterbook.colour.card.Correction;
 import tenterbook.colour.card.KnownCard;
 import tenterbook.measure.Digest;
+import tenterbook.words.Refusal;
 
 /**
  * How one photograph's colours are corrected, with all that is needed to do it again. A record of its own beside the
@@ -66,8 +67,7 @@ public record PhotoCalibration(
         offset = List.copyOf(offset);
         note = note == null ? "" : note;
         if (how == Calibration.NONE || cards.isEmpty()) {
-            throw new IllegalArgumentException("A calibration of photograph " + photo.hex()
-                    + " needs a card; without one the photograph simply stays uncalibrated");
+            throw Refusal.of("photo.calibration-without-card", "photo", photo.hex());
         }
     }
 

@@ -22,6 +22,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import tenterbook.words.Message;
 
 /** Reads {@link PhotoFacts} from a file; damaged metadata ends up in the warnings and never stops the reading. */
 final class PhotoFactsReader {
@@ -42,7 +43,8 @@ final class PhotoFactsReader {
         try {
             metadata = ImageMetadataReader.readMetadata(file.toFile());
         } catch (ImageProcessingException | RuntimeException e) {
-            fault = "The metadata could not be read and was left alone: " + e.getMessage();
+            fault = Message.of("photo.metadata-unread", "why", String.valueOf(e.getMessage()))
+                    .inEnglish();
         }
         PhotoFactsReader reader = new PhotoFactsReader(metadata);
         if (fault != null) {
@@ -54,7 +56,7 @@ final class PhotoFactsReader {
     private PhotoFacts facts() {
         for (Directory directory : metadata.getDirectories()) {
             for (String error : directory.getErrors()) {
-                warnings.add("Damaged metadata (" + directory.getName() + "): " + error);
+                warn(Message.of("photo.metadata-damaged", "part", directory.getName(), "fault", error));
             }
         }
         String[] taken = taken();
@@ -62,7 +64,7 @@ final class PhotoFactsReader {
         String space = described(ExifSubIFDDirectory.class, ExifDirectoryBase.TAG_COLOR_SPACE);
         Integer spaceCode = number(ExifSubIFDDirectory.class, ExifDirectoryBase.TAG_COLOR_SPACE);
         if (spaceCode != null && spaceCode != 1 && iccProfile == null) {
-            warnings.add("The file says that its colours are not sRGB but carries no profile; they are read as sRGB.");
+            warn(Message.of("photo.profile-missing"));
         }
         return new PhotoFacts(
                 side(
@@ -112,7 +114,7 @@ final class PhotoFactsReader {
         }
         Integer said = number(ExifIFD0Directory.class, ExifDirectoryBase.TAG_ORIENTATION);
         if (said != null && (said < 1 || said > 8)) {
-            warnings.add("The orientation tag says " + said + ", which is none of 1 to 8; the picture is not turned.");
+            warn(Message.of("photo.orientation-unread", "found", said));
             return 1;
         }
         return said == null ? 1 : said;
@@ -128,7 +130,7 @@ final class PhotoFactsReader {
             String local = LocalDateTime.parse(said, EXIF_TIME).format(DateTimeFormatter.ISO_LOCAL_DATE_TIME);
             return new String[] {local, offset()};
         } catch (DateTimeException e) {
-            warnings.add("The time of taking cannot be read: \"" + said + "\".");
+            warn(Message.of("photo.time-unread", "found", said));
             return new String[] {null, null};
         }
     }
@@ -138,9 +140,14 @@ final class PhotoFactsReader {
         try {
             return said == null ? null : ZoneOffset.of(said).getTotalSeconds() == 0 ? "+00:00" : said;
         } catch (DateTimeException e) {
-            warnings.add("The clock's offset from UTC cannot be read: \"" + said + "\".");
+            warn(Message.of("photo.offset-unread", "found", said));
             return null;
         }
+    }
+
+    /** In English, as it is kept in the record. */
+    private void warn(Message warning) {
+        warnings.add(warning.inEnglish());
     }
 
     private String camera() {

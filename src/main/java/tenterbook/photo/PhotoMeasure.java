@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import tenterbook.colour.Pixels;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
 
 /**
  * Opens an original for measuring: upright, in sRGB, reduced in linear light to at most 2048 pixels. Never a preview,
@@ -48,8 +49,7 @@ public final class PhotoMeasure {
         Optional<MediaType> type = typeOf(path);
         if (type.isEmpty()) {
             throw new IOException(
-                    "The original " + path.getFileName() + " was not measured: it no longer begins like a "
-                            + "picture. Check the archive before anything else.");
+                    Message.of("photo.not-measured", "file", path.getFileName()).inEnglish());
         }
         PhotoReader.Reading reading =
                 Turns.take(() -> reader.read(path, type.get(), PhotoFactsReader.read(path), LONG_EDGE));

@@ -13,6 +13,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
+import tenterbook.words.Message;
 
 /**
  * Decodes a photograph to upright sRGB pixels of at most a given long edge.
@@ -45,10 +46,7 @@ public final class PhotoReader {
      */
     Reading read(Path file, MediaType type, PhotoFacts facts, int... longEdges) throws IOException {
         if (!type.decodable()) {
-            return unseen(
-                    facts,
-                    type.name() + " pictures are kept but cannot be shown here. To see this one and to "
-                            + "measure its colours, add a JPEG copy.");
+            return unseen(facts, Message.of("photo.not-shown", "type", type.name()));
         }
         Optional<JpegStream.Reduced> streamed = type == MediaType.JPEG
                 ? JpegStream.read(file, facts.orientation(), longEdges, MOST_PIXELS)
@@ -63,18 +61,19 @@ public final class PhotoReader {
         }
         try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
             if (in == null) {
-                throw new IOException("Cannot open " + file.getFileName());
+                throw new IOException(Message.of("photo.cannot-open", "file", file.getFileName())
+                        .inEnglish());
             }
             Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
             if (!readers.hasNext()) {
-                return unseen(facts, "No decoder understands this " + type.name() + " file; it is kept as it is.");
+                return unseen(facts, Message.of("photo.no-decoder", "type", type.name()));
             }
             ImageReader reader = readers.next();
             try {
                 reader.setInput(in, true, type != MediaType.PNG);
                 return decode(reader, type, facts, longEdges);
             } catch (IOException | RuntimeException e) {
-                return unseen(facts, "The picture could not be decoded and is kept as it is" + reason(e) + ".");
+                return unseen(facts, undecoded(e));
             } finally {
                 reader.dispose();
             }
@@ -82,10 +81,10 @@ public final class PhotoReader {
     }
 
     /** What a decoder says of its trouble; many say nothing. */
-    private static String reason(Exception e) {
+    private static Message undecoded(Exception e) {
         return e.getMessage() == null || e.getMessage().isBlank()
-                ? ""
-                : " (" + e.getMessage().strip() + ")";
+                ? Message.of("photo.not-decoded")
+                : Message.of("photo.not-decoded-why", "why", e.getMessage().strip());
     }
 
     private static Reading decode(ImageReader reader, MediaType type, PhotoFacts facts, int[] longEdges)
@@ -98,13 +97,15 @@ public final class PhotoReader {
                     List.of(),
                     upright(facts, width, height),
                     upright(facts, height, width),
-                    List.of(String.format(
-                            Locale.ROOT,
-                            "The file claims %,d × %,d pixels, more than the %,d million that are decoded: it may be made "
-                                    + "to exhaust memory. It is kept as it is.",
-                            width,
-                            height,
-                            most / 1_000_000)));
+                    List.of(Message.of(
+                                    "photo.too-many-pixels",
+                                    "width",
+                                    grouped(width),
+                                    "height",
+                                    grouped(height),
+                                    "most",
+                                    grouped(most / 1_000_000))
+                            .inEnglish()));
         }
         List<String> notes = new ArrayList<>();
         reader.addIIOReadWarningListener((source, warning) -> note(notes, warning));
@@ -151,17 +152,21 @@ public final class PhotoReader {
         return (int) (facts.sideways() ? other : side);
     }
 
-    private static Reading unseen(PhotoFacts facts, String note) {
+    private static Reading unseen(PhotoFacts facts, Message note) {
         boolean known = facts.width() != null && facts.height() != null;
         return new Reading(
                 List.of(),
                 known ? upright(facts, facts.width(), facts.height()) : null,
                 known ? upright(facts, facts.height(), facts.width()) : null,
-                List.of(note));
+                List.of(note.inEnglish()));
+    }
+
+    private static String grouped(long number) {
+        return String.format(Locale.ROOT, "%,d", number);
     }
 
     static void note(List<String> notes, String warning) {
-        String sentence = "While decoding: " + warning;
+        String sentence = Message.of("photo.while-decoding", "warning", warning).inEnglish();
         if (!notes.contains(sentence)) {
             notes.add(sentence);
         }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
 
 /**
  * Three sizes of each photograph, as upright sRGB JPEG files without metadata. The folder may be emptied at any time:
@@ -105,8 +106,8 @@ public final class Previews {
     private static MediaType typeOf(Path original) throws IOException {
         try (var in = Files.newInputStream(original)) {
             return MediaType.of(in.readNBytes(MediaType.HEAD))
-                    .orElseThrow(() -> new IOException("The original " + original.getFileName()
-                            + " no longer begins like a picture; check the archive before anything else."));
+                    .orElseThrow(() -> new IOException(Message.of("photo.no-picture", "file", original.getFileName())
+                            .inEnglish()));
         }
     }
 }

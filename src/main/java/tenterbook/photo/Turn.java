@@ -10,10 +10,10 @@ package tenterbook.photo;
  * @param down how much further the pixel below goes
  */
 record Turn(Size size, int first, int along, int down) {
-    /** @throws IllegalArgumentException if the orientation is not 1 to 8 */
+    /** @throws IllegalStateException if the orientation is not 1 to 8 */
     static Turn of(int orientation, int width, int height) {
         if (orientation < 1 || orientation > 8) {
-            throw new IllegalArgumentException("An orientation is 1 to 8; found: " + orientation);
+            throw new IllegalStateException("An orientation is 1 to 8; found: " + orientation);
         }
         int lastRow = (height - 1) * width;
         int lastColumn = (width - 1) * height;

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
 import java.util.Optional;
+import tenterbook.words.Message;
 
 /**
  * Whether a picture file is all there, told from its structure without decoding. It finds the copy that broke off, not a
@@ -26,7 +27,7 @@ final class Wholeness {
     }
 
     /** What is wrong, to follow "found"; empty if the file is whole as far as its structure tells. */
-    static Optional<String> fault(Path path, MediaType type) throws IOException {
+    static Optional<Message> fault(Path path, MediaType type) throws IOException {
         try (FileChannel file = FileChannel.open(path, StandardOpenOption.READ)) {
             Wholeness wholeness = new Wholeness(file);
             return switch (type) {
@@ -40,7 +41,7 @@ final class Wholeness {
     }
 
     /** Segments up to the first scan, then an end mark anywhere after it; within a scan 0xff is always escaped. */
-    private Optional<String> jpeg() throws IOException {
+    private Optional<Message> jpeg() throws IOException {
         long at = 2;
         while (at + 4 <= size) {
             ByteBuffer segment = at(at, 4);
@@ -49,14 +50,14 @@ final class Wholeness {
             if (mark == 0xff && kind == 0xff) {
                 at++;
             } else if (mark != 0xff) {
-                return Optional.of("a JPEG file that is garbled at byte " + number(at));
+                return Optional.of(Message.of("photo.garbled-jpeg", "byte", number(at)));
             } else if (kind == 0xda) {
-                return endMarkAfter(at) ? Optional.empty() : brokenOff("before its end mark");
+                return endMarkAfter(at) ? Optional.empty() : brokenOff("photo.broken-off.before-end-mark");
             } else {
                 at += 2 + (segment.getShort() & 0xffff);
             }
         }
-        return brokenOff("before its picture begins");
+        return brokenOff("photo.broken-off.before-picture");
     }
 
     /** The mark is looked for at the end first, where it nearly always is. */
@@ -79,29 +80,29 @@ final class Wholeness {
         return false;
     }
 
-    private Optional<String> png() throws IOException {
+    private Optional<Message> png() throws IOException {
         long at = 8;
         while (at + 12 <= size) {
             ByteBuffer chunk = at(at, 8);
             long length = chunk.getInt() & 0xffffffffL;
             String kind = text(chunk);
             if (at + 12 + length > size) {
-                return brokenOff("inside a part that runs to byte " + number(at + 12 + length));
+                return brokenOff("photo.broken-off.inside-part-to", "byte", number(at + 12 + length));
             }
             if (kind.equals("IEND")) {
                 return Optional.empty();
             }
             at += 12 + length;
         }
-        return brokenOff("before its end mark");
+        return brokenOff("photo.broken-off.before-end-mark");
     }
 
-    private Optional<String> webp() throws IOException {
+    private Optional<Message> webp() throws IOException {
         long expected = 8 + (at(4, 4).order(ByteOrder.LITTLE_ENDIAN).getInt() & 0xffffffffL);
-        return expected <= size ? Optional.empty() : brokenOff("of " + number(expected));
+        return expected <= size ? Optional.empty() : brokenOff("photo.broken-off.of", "expected", number(expected));
     }
 
-    private Optional<String> boxes() throws IOException {
+    private Optional<Message> boxes() throws IOException {
         long at = 0;
         while (at + 8 <= size) {
             ByteBuffer box = at(at, (int) Math.min(16, size - at));
@@ -113,29 +114,29 @@ final class Wholeness {
                 return Optional.empty();
             }
             if (length < 8) {
-                return Optional.of("a file that is garbled at byte " + number(at));
+                return Optional.of(Message.of("photo.garbled", "byte", number(at)));
             }
             if (length > size - at) {
-                return brokenOff("inside a part of " + number(length));
+                return brokenOff("photo.broken-off.inside-part-of", "length", number(length));
             }
             at += length;
         }
-        return at == size ? Optional.empty() : brokenOff("inside the heading of a part");
+        return at == size ? Optional.empty() : brokenOff("photo.broken-off.inside-part-heading");
     }
 
     /** The first directory, and the strips or tiles that it names, must lie within the file. */
-    private Optional<String> tiff() throws IOException {
+    private Optional<Message> tiff() throws IOException {
         if (size < 8) {
-            return brokenOff("inside its heading");
+            return brokenOff("photo.broken-off.inside-heading");
         }
         ByteOrder order = at(0, 1).get() == 'I' ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN;
         long directory = at(4, 4).order(order).getInt() & 0xffffffffL;
         if (directory + 2 > size) {
-            return brokenOff("before its directory at byte " + number(directory));
+            return brokenOff("photo.broken-off.before-directory", "byte", number(directory));
         }
         int entries = at(directory, 2).order(order).getShort() & 0xffff;
         if (directory + 2 + 12L * entries > size) {
-            return brokenOff("inside its directory");
+            return brokenOff("photo.broken-off.inside-directory");
         }
         long[] starts = {};
         long[] lengths = {};
@@ -152,7 +153,7 @@ final class Wholeness {
         for (int i = 0; i < Math.min(starts.length, lengths.length); i++) {
             end = Math.max(end, starts[i] + lengths[i]);
         }
-        return end <= size ? Optional.empty() : brokenOff("of " + number(end));
+        return end <= size ? Optional.empty() : brokenOff("photo.broken-off.of", "expected", number(end));
     }
 
     /** The values of a SHORT or LONG entry, wherever they stand; those outside the file count as ending past it. */
@@ -192,8 +193,12 @@ final class Wholeness {
         return new String(bytes, StandardCharsets.ISO_8859_1);
     }
 
-    private Optional<String> brokenOff(String where) {
-        return Optional.of("a file that breaks off after " + number(size) + " bytes, " + where);
+    private Optional<Message> brokenOff(String key) {
+        return Optional.of(Message.of(key, "size", number(size)));
+    }
+
+    private Optional<Message> brokenOff(String key, String name, String bytes) {
+        return Optional.of(Message.of(key, "size", number(size), name, bytes));
     }
 
     private static String number(long bytes) {

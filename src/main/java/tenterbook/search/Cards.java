@@ -102,7 +102,7 @@ final class Cards {
         LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(doc, leaves));
         BinaryDocValues cards = DocValues.getBinary(leaf.reader(), PieceDocument.CARD);
         if (!cards.advanceExact(doc - leaf.docBase)) {
-            throw new IOException("an entry has no card");
+            throw new IOException("no card");
         }
         return CardBytes.read(cards.binaryValue());
     }

@@ -33,27 +33,22 @@ public record ColourChoice(List<Lab> anywhere, Map<ColourRole, Lab> regions, Str
     /** @throws IllegalArgumentException naming the parameter, what was expected and what was found */
     public ColourChoice {
         anywhere = anywhere.stream().map(ColourChoice::rounded).distinct().toList();
-        QueryParameters.check(anywhere.size() <= MOST, "colour", "at most 6 colours", anywhere.size());
+        QueryParameters.check(anywhere.size() <= MOST, "colour", "colours", anywhere.size());
         Map<ColourRole, Lab> named = new EnumMap<>(ColourRole.class);
         regions.forEach((role, colour) -> {
-            QueryParameters.check(
-                    role != ColourRole.OTHER, "region", "the ground, the local colour or the resist", role);
+            QueryParameters.check(role != ColourRole.OTHER, "region", "role", role);
             named.put(role, rounded(colour));
         });
         regions = Collections.unmodifiableMap(named);
         like = like == null ? "" : like.strip();
-        QueryParameters.check(like.length() <= 100, "like", "the number of a piece", like);
-        QueryParameters.check(
-                like.isEmpty() || anywhere.isEmpty() && regions.isEmpty(),
-                "like",
-                "without “colour”, “ground”, “local” and “resist”, since it compares whole palettes",
-                like);
+        QueryParameters.check(like.length() <= 100, "like", "piece", like);
+        QueryParameters.check(like.isEmpty() || anywhere.isEmpty() && regions.isEmpty(), "like", "alone", like);
         QueryParameters.check(
                 within == null || within > 0 && within <= PieceQuery.MOST_WITHIN,
                 "within",
-                "a ΔE00 above 0 and at most 40",
+                "within",
                 within == null ? "" : Span.plain(within));
-        QueryParameters.check(share >= 0 && share <= 1, "share", "a share from 0 to 1", Span.plain(share));
+        QueryParameters.check(share >= 0 && share <= 1, "share", "share", Span.plain(share));
         boolean colours = !anywhere.isEmpty() || !regions.isEmpty();
         within = colours && within != null && within == PieceQuery.USUAL_WITHIN || !colours && like.isEmpty()
                 ? null

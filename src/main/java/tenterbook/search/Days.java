@@ -3,6 +3,8 @@ package tenterbook.search;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * A range of days, both ends included.
@@ -14,10 +16,10 @@ public record Days(LocalDate from, LocalDate to) {
     /** @throws IllegalArgumentException if both ends are missing or they are swapped */
     public Days {
         if (from == null && to == null) {
-            throw new IllegalArgumentException("a range has at least one end");
+            throw Refusal.of("search.range.no-end");
         }
         if (from != null && to != null && from.isAfter(to)) {
-            throw new IllegalArgumentException("a range runs from the earlier to the later day");
+            throw Refusal.of("search.range.days-backwards");
         }
     }
 
@@ -45,9 +47,9 @@ public record Days(LocalDate from, LocalDate to) {
                 return LocalDate.parse(text);
             }
         } catch (DateTimeException e) {
-            throw new IllegalArgumentException("there is no day ‘%s’".formatted(text), e);
+            throw new Refusal(Message.of("search.range.no-day", "found", text), e);
         }
-        throw new IllegalArgumentException("‘%s’ is not a year, month or day".formatted(text));
+        throw Refusal.of("search.range.not-a-day", "found", text);
     }
 
     /** As {@link #read} takes it, as short as it can be written. */

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import tenterbook.piece.Category;
 import tenterbook.piece.Status;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * What pieces can be narrowed by; each is also a parameter of the address. The order is that in which the page shows them. Two
@@ -11,30 +13,32 @@ import tenterbook.piece.Status;
  */
 public final class Facet implements Comparable<Facet> {
     /** A board pair by its name, as in {@code B02}, or one state of it, as in {@code B02/II}. */
-    public static final Facet BOARD = new Facet("board", "Board", 10, List.of());
+    public static final Facet BOARD = new Facet("board", Message.of("search.facet.board"), 10, List.of());
 
-    public static final Facet CLOTH = new Facet("cloth", "Cloth", 20, List.of());
-    public static final Facet FIBRE = new Facet("fibre", "Fibre", 30, List.of());
-    public static final Facet DYE = new Facet("dye", "Dye", 40, List.of());
-    public static final Facet MORDANT = new Facet("mordant", "Mordant", 50, List.of());
-    public static final Facet STATUS = new Facet("status", "Status", 60, words(Status.values()));
-    public static final Facet CATEGORY = new Facet("category", "Kind of piece", 70, words(Category.values()));
-    public static final Facet HOLDER = new Facet("holder", "Holder", 80, List.of());
-    public static final Facet YEAR = new Facet("year", "Year", 90, List.of());
-    public static final Facet FAULT = new Facet("fault", "Fault", 100, List.of());
+    public static final Facet CLOTH = new Facet("cloth", Message.of("search.facet.cloth"), 20, List.of());
+    public static final Facet FIBRE = new Facet("fibre", Message.of("search.facet.fibre"), 30, List.of());
+    public static final Facet DYE = new Facet("dye", Message.of("search.facet.dye"), 40, List.of());
+    public static final Facet MORDANT = new Facet("mordant", Message.of("search.facet.mordant"), 50, List.of());
+    public static final Facet STATUS =
+            new Facet("status", Message.of("search.facet.status"), 60, words(Status.values()));
+    public static final Facet CATEGORY =
+            new Facet("category", Message.of("search.facet.category"), 70, words(Category.values()));
+    public static final Facet HOLDER = new Facet("holder", Message.of("search.facet.holder"), 80, List.of());
+    public static final Facet YEAR = new Facet("year", Message.of("search.facet.year"), 90, List.of());
+    public static final Facet FAULT = new Facet("fault", Message.of("search.facet.fault"), 100, List.of());
     /** The year of the latest examination, as in {@code 2024}, or {@code never}. */
-    public static final Facet EXAMINED = new Facet("examined", "Last examined", 110, List.of());
+    public static final Facet EXAMINED = new Facet("examined", Message.of("search.facet.examined"), 110, List.of());
 
     /** Those whose values the index finds by itself, in order. */
     public static final List<Facet> OWN =
             List.of(BOARD, CLOTH, FIBRE, DYE, MORDANT, STATUS, CATEGORY, HOLDER, YEAR, FAULT, EXAMINED);
 
     private final String parameter;
-    private final String label;
+    private final Written label;
     private final int place;
     private final List<String> choices;
 
-    private Facet(String parameter, String label, int place, List<String> choices) {
+    private Facet(String parameter, Written label, int place, List<String> choices) {
         this.parameter = parameter;
         this.label = label;
         this.place = place;
@@ -47,7 +51,7 @@ public final class Facet implements Comparable<Facet> {
      * @param after which of {@link #OWN} it is shown after
      * @param choices every value it can have; empty where that is open
      */
-    public static Facet outside(String parameter, String label, Facet after, List<String> choices) {
+    public static Facet outside(String parameter, Written label, Facet after, List<String> choices) {
         return new Facet(parameter, label, after.place + 1, choices);
     }
 
@@ -63,7 +67,7 @@ public final class Facet implements Comparable<Facet> {
     }
 
     /** For people, as in 'Kind of piece'. */
-    public String label() {
+    public Written label() {
         return label;
     }
 

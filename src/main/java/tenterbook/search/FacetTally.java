@@ -57,8 +57,8 @@ final class FacetTally {
             }
         }
         List<FacetGroup> groups = new ArrayList<>();
-        sums.forEach((facet, of) ->
-                groups.add(new FacetGroup(facet.parameter(), facet.label(), group(facet, of, query.chosen(facet)))));
+        sums.forEach((facet, of) -> groups.add(
+                new FacetGroup(facet.parameter(), facet.label().inEnglish(), group(facet, of, query.chosen(facet)))));
         return groups;
     }
 

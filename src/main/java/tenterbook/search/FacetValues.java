@@ -4,9 +4,11 @@ import com.ibm.icu.text.Normalizer2;
 import java.util.Locale;
 import org.apache.lucene.analysis.icu.ICUFoldingFilter;
 import org.jspecify.annotations.Nullable;
+import tenterbook.words.Message;
 
 /** How facet values are written in addresses and compared. */
 final class FacetValues {
+    private static final Message NOT_SAID = Message.of("search.not-said");
     private static final Normalizer2 FOLDING = ICUFoldingFilter.NORMALIZER;
 
     private FacetValues() {}
@@ -17,25 +19,23 @@ final class FacetValues {
      * @throws IllegalArgumentException if the facet is a closed choice or a year, and this is none
      */
     static String canonical(Facet facet, String value) {
-        QueryParameters.check(value.length() <= 100, facet.parameter(), "at most 100 characters", value.length());
+        QueryParameters.check(value.length() <= 100, facet.parameter(), "value", value.length());
         if (facet.equals(Facet.YEAR)) {
-            QueryParameters.check(value.matches("\\d{4}"), facet.parameter(), "a year of four digits", value);
+            QueryParameters.check(value.matches("\\d{4}"), facet.parameter(), "year", value);
         }
         if (facet.choices().isEmpty()) {
             return value;
         }
         String plain = value.toLowerCase(Locale.ROOT).replace(' ', '-');
-        QueryParameters.check(
-                facet.choices().contains(plain),
-                facet.parameter(),
-                "one of " + String.join(", ", facet.choices()),
-                value);
+        if (!facet.choices().contains(plain)) {
+            throw QueryParameters.refusal(facet.parameter(), QueryParameters.oneOf(facet.choices()), value);
+        }
         return plain;
     }
 
     /** As people read it; 'not said' where nothing is recorded. */
     static String label(@Nullable Enum<?> choice) {
-        return choice == null ? "not said" : choice.toString();
+        return choice == null ? NOT_SAID.inEnglish() : choice.toString();
     }
 
     /** As in {@code in-stock}; {@code not-said} where nothing is recorded. */

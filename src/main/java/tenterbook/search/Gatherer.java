@@ -70,11 +70,13 @@ final class Gatherer {
         try {
             return entry(number);
         } catch (Unindexable e) {
-            String why = "Piece {} cannot be indexed; searches leave it out until its record is mended";
             if (e.getCause() instanceof ArchiveProblem known) {
-                LOG.error(why + ": {}", number, known.getMessage());
+                LOG.error(
+                        "Piece {} cannot be indexed; searches leave it out until its record is mended: {}",
+                        number,
+                        known.getMessage());
             } else {
-                LOG.error(why, number, e);
+                LOG.error("Piece {} cannot be indexed; searches leave it out until its record is mended", number, e);
             }
             return Optional.empty();
         }

@@ -17,6 +17,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.Unreadable;
+import tenterbook.words.Message;
 
 /** Compares every entry of the index with what the ledger now gives, and the index's files with their checksums. */
 final class IndexCheck {
@@ -29,20 +30,24 @@ final class IndexCheck {
         Map<String, String> prints = prints(searcher, findings);
         Gatherer gatherer = new Gatherer(archive, outside);
         List<String> numbers = archive.ledger().everGiven(Kinds.PIECE);
+        String comparing = Message.of("search.check.comparing").inEnglish();
         int done = 0;
         for (String number : numbers) {
             progress.orStop();
-            progress.at(done++, numbers.size(), "comparing the search index");
+            progress.at(done++, numbers.size(), comparing);
             String found = prints.remove(number);
             try {
                 compare(number, gatherer.entry(number).orElse(null), found, findings);
             } catch (Gatherer.Unindexable e) {
                 if (readable(archive, number)) {
-                    put(findings, number, "cannot be indexed, so no search finds it: " + e.getMessage());
+                    put(
+                            findings,
+                            number,
+                            Message.of("search.check.not-indexed", "why", String.valueOf(e.getMessage())));
                 }
             }
         }
-        prints.keySet().forEach(number -> put(findings, number, "is in the search index but not in the ledger"));
+        prints.keySet().forEach(number -> put(findings, number, Message.of("search.check.not-in-ledger")));
         return findings;
     }
 
@@ -59,16 +64,20 @@ final class IndexCheck {
     private static void compare(
             String number, @Nullable PieceDocument entry, @Nullable String found, Map<String, Finding> findings) {
         if (entry == null && found != null) {
-            put(findings, number, "is in the search index but withdrawn from the archive");
+            put(findings, number, Message.of("search.check.withdrawn"));
         } else if (entry != null && found == null) {
-            put(findings, number, "is missing from the search index");
+            put(findings, number, Message.of("search.check.missing"));
         } else if (entry != null && !entry.print().equals(found)) {
-            put(findings, number, "is stale in the search index: its record, or one it names, says otherwise");
+            put(findings, number, Message.of("search.check.stale"));
         }
     }
 
-    private static void put(Map<String, Finding> findings, String number, String what) {
-        findings.putIfAbsent(number, new Finding("piece " + number, what));
+    private static void put(Map<String, Finding> findings, String number, Message what) {
+        findings.putIfAbsent(number, finding(Message.of("search.check.piece", "number", number), what));
+    }
+
+    static Finding finding(Message where, Message what) {
+        return new Finding(where.inEnglish(), what.inEnglish());
     }
 
     private static Map<String, String> prints(IndexSearcher searcher, Map<String, Finding> findings)
@@ -78,7 +87,11 @@ final class IndexCheck {
             try {
                 leaf.reader().checkIntegrity();
             } catch (IOException e) {
-                findings.put("index " + leaf.ord, new Finding("search index", "is damaged: " + e.getMessage()));
+                findings.put(
+                        "index " + leaf.ord,
+                        finding(
+                                Message.of("search.check.index"),
+                                Message.of("search.check.damaged", "why", String.valueOf(e.getMessage()))));
             }
             Bits live = leaf.reader().getLiveDocs();
             var stored = leaf.reader().storedFields();
@@ -87,7 +100,7 @@ final class IndexCheck {
                     Document entry = stored.document(doc, Set.of(PieceDocument.NUMBER, PieceDocument.PRINT));
                     String number = entry.get(PieceDocument.NUMBER);
                     if (prints.put(number, entry.get(PieceDocument.PRINT)) != null) {
-                        put(findings, number, "stands twice in the search index");
+                        put(findings, number, Message.of("search.check.twice"));
                     }
                 }
             }

@@ -1,6 +1,7 @@
 package tenterbook.search;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -154,7 +155,7 @@ final class Ordering {
                     ? BytesRef.deepCopyOf(numbers.lookupOrd(numbers.ordValue()))
                     : new BytesRef();
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException("The search index cannot be read; rebuild it with ‘reindex’", e);
+            throw new UncheckedIOException("The search index cannot be read; rebuild it with ‘reindex’", e);
         }
     }
 }

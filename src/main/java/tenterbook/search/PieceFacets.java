@@ -17,6 +17,7 @@ import tenterbook.piece.Fault;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Status;
 import tenterbook.recipe.BoardUse;
+import tenterbook.words.Message;
 
 /** Under which values of each facet a piece stands. */
 final class PieceFacets {
@@ -44,7 +45,12 @@ final class PieceFacets {
             String title = facts.boardTitle(use.board());
             put(values, Facet.BOARD, use.board().value(), title);
             if (!use.state().isEmpty()) {
-                put(values, Facet.BOARD, use.board() + "/" + use.state(), title + ", state " + use.state());
+                put(
+                        values,
+                        Facet.BOARD,
+                        use.board() + "/" + use.state(),
+                        Message.of("search.board-state", "board", title, "state", use.state())
+                                .inEnglish());
             }
         }
         facts.cloth().cloths().forEach(cloth -> {
@@ -71,7 +77,9 @@ final class PieceFacets {
     }
 
     private static String year(PartialDate when) {
-        return when.year() == null ? "year not known" : String.format(Locale.ROOT, "%04d", when.year());
+        return when.year() == null
+                ? Message.of("search.year-not-known").inEnglish()
+                : String.format(Locale.ROOT, "%04d", when.year());
     }
 
     static String nameOf(Lot lot) {

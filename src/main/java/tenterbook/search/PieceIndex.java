@@ -16,6 +16,8 @@ import tenterbook.archive.Kinds;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * The search index of an archive. Follows the ledger by itself; safe for many threads.
@@ -92,7 +94,7 @@ public final class PieceIndex implements AutoCloseable {
             index.follower.start();
             return index;
         } catch (IOException e) {
-            throw problem("opened", e);
+            throw problem("search.trouble.opened", e);
         }
     }
 
@@ -101,11 +103,9 @@ public final class PieceIndex implements AutoCloseable {
         return open(archive, OutsideFacets.NONE);
     }
 
-    private static ArchiveProblem problem(String what, IOException e) {
+    private static ArchiveProblem problem(String key, IOException e) {
         return new ArchiveProblem(
-                "The search index could not be %s: %s. The archive itself is not touched; rebuild the index with ‘reindex’, or close Tenterbook, delete the folder ‘index’ and start again."
-                        .formatted(what, e.getMessage()),
-                e);
+                Message.of(key, "why", String.valueOf(e.getMessage())).inEnglish(), e);
     }
 
     private void announce(long sequence) {
@@ -297,9 +297,9 @@ public final class PieceIndex implements AutoCloseable {
                     throw e;
                 }
             } catch (IOException e) {
-                throw problem("read", e);
+                throw problem("search.trouble.read", e);
             } catch (UncheckedIOException e) {
-                throw problem("read", e.getCause());
+                throw problem("search.trouble.read", e.getCause());
             }
         }
     }
@@ -324,9 +324,7 @@ public final class PieceIndex implements AutoCloseable {
      */
     public List<PieceCard> byBoard(String boardId, int from, int size) {
         if (from < 0 || size < 0) {
-            throw new IllegalArgumentException(
-                    "The pieces of board pair %s were not read: a part begins at 0 or later and has 0 or more pieces; found %d and %d."
-                            .formatted(boardId, from, size));
+            throw Refusal.of("search.part", "board", boardId, "from", from, "size", size);
         }
         return read(
                 (searcher, generation) -> new Searching(searcher, generation.columns()).byBoard(boardId, from, size));
@@ -367,7 +365,7 @@ public final class PieceIndex implements AutoCloseable {
                 throw e;
             }
         } catch (IOException e) {
-            throw problem("rebuilt", e);
+            throw problem("search.trouble.rebuilt", e);
         } finally {
             rebuilding.unlock();
         }
@@ -381,7 +379,7 @@ public final class PieceIndex implements AutoCloseable {
             progress.orStop();
             if (closed) {
                 throw new ArchiveProblem(
-                        "The archive was closed while its search index was being rebuilt; the old one stays.");
+                        Message.of("search.trouble.closed-meanwhile").inEnglish());
             }
             next.commit();
             Generation old = live;
@@ -405,7 +403,9 @@ public final class PieceIndex implements AutoCloseable {
         } catch (Progress.Cancelled e) {
             throw e;
         } catch (RuntimeException e) {
-            return List.of(new Finding("index", "cannot be compared with the ledger: " + e.getMessage()));
+            return List.of(IndexCheck.finding(
+                    Message.of("search.check.index"),
+                    Message.of("search.check.not-compared", "why", String.valueOf(e.getMessage()))));
         }
     }
 
@@ -431,7 +431,7 @@ public final class PieceIndex implements AutoCloseable {
             }
             live.close();
         } catch (IOException e) {
-            throw problem("closed", e);
+            throw problem("search.trouble.closed", e);
         } finally {
             indexing.unlock();
         }

@@ -47,10 +47,10 @@ public record PieceQuery(
     /** @throws IllegalArgumentException naming the parameter, what was expected and what was found */
     public PieceQuery {
         text = text == null ? "" : text.strip();
-        QueryParameters.check(text.length() <= LONGEST_TEXT, "q", "at most 400 characters", text.length());
+        QueryParameters.check(text.length() <= LONGEST_TEXT, "q", "text", text.length());
         chosen = tidy(chosen);
-        QueryParameters.check(page >= 1, "page", "a page from 1", page);
-        QueryParameters.check(size >= 1 && size <= MOST_SIZE, "size", "1 to 200 pieces on a page", size);
+        QueryParameters.check(page >= 1, "page", "page", page);
+        QueryParameters.check(size >= 1 && size <= MOST_SIZE, "size", "size", size);
         colours = colours == null ? ColourChoice.NONE : colours;
         sort = !colours.any() && sort == Order.COLOUR || sort == usual(text, colours) ? null : sort;
     }

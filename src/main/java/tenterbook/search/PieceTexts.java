@@ -21,6 +21,7 @@ import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.Observation;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Step;
+import tenterbook.words.Message;
 
 /** The words of a record, each passage with the name of where it stands. Contacts of parties are not among them. */
 final class PieceTexts {
@@ -32,14 +33,14 @@ final class PieceTexts {
     static List<Passage> of(PieceFacts facts, List<PieceColour> colours) {
         List<Passage> texts = new ArrayList<>();
         Piece piece = facts.piece();
-        add(texts, "other title", piece.otherTitle());
-        add(texts, "notes", piece.notes());
-        add(texts, "kept at", piece.place());
-        add(texts, "trims", piece.trims());
-        add(texts, "edition", piece.edition());
-        facts.holder().ifPresent(holder -> add(texts, "holder", holder.title()));
+        add(texts, label("other-title"), piece.otherTitle());
+        add(texts, label("notes"), piece.notes());
+        add(texts, label("kept-at"), piece.place());
+        add(texts, label("trims"), piece.trims());
+        add(texts, label("edition"), piece.edition());
+        facts.holder().ifPresent(holder -> add(texts, label("holder"), holder.title()));
         for (Fault fault : piece.faults()) {
-            add(texts, "fault", fault.kind(), fault.where(), fault.note());
+            add(texts, label("fault"), fault.kind(), fault.where(), fault.note());
         }
         facts.examinations().forEach(examination -> examination(texts, examination));
         for (Event event : piece.events()) {
@@ -49,10 +50,10 @@ final class PieceTexts {
             }
         }
         for (CareTest test : piece.tests()) {
-            add(texts, test.kind() + " test", test.method(), test.result());
+            add(texts, label("test", "kind", test.kind()), test.method(), test.result());
         }
-        piece.photos().forEach(photo -> add(texts, "photograph", photo.caption()));
-        piece.made().forEach(made -> add(texts, "made", made.note()));
+        piece.photos().forEach(photo -> add(texts, label("photograph"), photo.caption()));
+        piece.made().forEach(made -> add(texts, label("made"), made.note()));
         facts.clampings().forEach(clamping -> clamping(texts, clamping));
         facts.boardUses().forEach(use -> board(texts, facts.boards().get(use.board()), use.state()));
         facts.cloth().cloths().forEach(cloth -> cloth(texts, cloth));
@@ -62,47 +63,52 @@ final class PieceTexts {
                 .filter(name -> !name.isEmpty())
                 .distinct()
                 .collect(Collectors.joining(", "));
-        add(texts, "colours", names);
+        add(texts, label("colours"), names);
         if (piece.category() != null) {
-            add(texts, "kind of piece", piece.category().toString());
+            add(texts, label("kind-of-piece"), piece.category().toString());
         }
         return texts.stream().distinct().toList();
     }
 
     /** What was seen, with what is gone said to be so. */
     private static void examination(List<Passage> texts, Examination examination) {
-        String label = "examined " + (examination.when().recorded() ? examination.when() : examination.id());
+        String label = label("examined", "when", examination.when().recorded() ? examination.when() : examination.id());
         add(texts, label, examination.summary());
         for (Observation seen : examination.observations()) {
-            add(texts, label, seen.what() + (seen.gone() ? " (gone)" : ""), seen.where(), seen.note());
+            add(
+                    texts,
+                    label,
+                    seen.gone() ? label("gone", "what", seen.what()) : seen.what(),
+                    seen.where(),
+                    seen.note());
         }
         add(texts, label, examination.notes());
     }
 
     private static void clamping(List<Passage> texts, Clamping clamping) {
-        add(texts, "clamping", clamping.id().value(), clamping.title());
-        add(texts, "lesson", clamping.lesson());
-        add(texts, "clamping notes", clamping.notes());
-        add(texts, "fold", clamping.fold().note());
-        add(texts, "water", clamping.water());
-        add(texts, "pressure", clamping.pressure());
+        add(texts, label("clamping"), clamping.id().value(), clamping.title());
+        add(texts, label("lesson"), clamping.lesson());
+        add(texts, label("clamping-notes"), clamping.notes());
+        add(texts, label("fold"), clamping.fold().note());
+        add(texts, label("water"), clamping.water());
+        add(texts, label("pressure"), clamping.pressure());
         for (Step step : clamping.steps()) {
-            add(texts, "vat", step.vat());
+            add(texts, label("vat"), step.vat());
             add(texts, step.kind().toString(), step.notes());
         }
     }
 
     private static void board(List<Passage> texts, BoardPair board, String state) {
         if (board != null) {
-            add(texts, "board", board.title(), board.wood());
-            add(texts, "board notes", board.notes());
-            board.state(state).ifPresent(of -> add(texts, "board state " + of.name(), of.change()));
+            add(texts, label("board"), board.title(), board.wood());
+            add(texts, label("board-notes"), board.notes());
+            board.state(state).ifPresent(of -> add(texts, label("board-state", "state", of.name()), of.change()));
         }
     }
 
     private static void cloth(List<Passage> texts, Cloth cloth) {
         String fibres = cloth.content().stream().map(FibreShare::fibre).collect(Collectors.joining(" "));
-        add(texts, "cloth", cloth.title(), fibres, cloth.weave(), cloth.lot(), cloth.notes());
+        add(texts, label("cloth"), cloth.title(), fibres, cloth.weave(), cloth.lot(), cloth.notes());
     }
 
     private static void lot(List<Passage> texts, Lot lot) {
@@ -116,6 +122,11 @@ final class PieceTexts {
                 lot.form(),
                 lot.lot(),
                 lot.notes());
+    }
+
+    /** In English, as it stands in the index. */
+    private static String label(String key, Object... namesAndValues) {
+        return Message.of("search.passage." + key, namesAndValues).inEnglish();
     }
 
     private static void add(List<Passage> texts, String label, String... parts) {

@@ -1,21 +1,23 @@
 package tenterbook.search;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenterbook.colour.ColourText;
 import tenterbook.colour.Lab;
 import tenterbook.piece.ColourRole;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** A query as the parameters of an address, and back. */
 final class QueryParameters {
-    private static final String COLOUR = "L,a,b such as 34,-2,-25, or #rrggbb";
+    private static final Message COLOUR = Message.of("search.expected.colour");
     private final Map<String, List<String>> parameters;
 
     private QueryParameters(Map<String, List<String>> parameters) {
@@ -30,21 +32,21 @@ final class QueryParameters {
         Map<Facet, List<String>> chosen = new TreeMap<>();
         for (Facet facet : facets) {
             List<String> values = parameters.getOrDefault(facet.parameter(), List.of());
-            check(values.size() <= 50, facet.parameter(), "at most 50 values", values.size());
+            check(values.size() <= 50, facet.parameter(), "values", values.size());
             chosen.put(facet, new ArrayList<>(values));
         }
         return new PieceQuery(
-                one("q", text -> text, "words", ""),
+                one("q", text -> text, expected("words"), ""),
                 chosen,
                 range("dips"),
                 range("length"),
                 range("width"),
                 range("price"),
-                one("finished", Days::read, "days such as 2024-01..2024-06, 2024 or 2024-03-05..", null),
+                one("finished", Days::read, expected("days"), null),
                 colours(),
-                one("sort", QueryParameters::order, "one of " + orders(), null),
-                one("page", QueryParameters::whole, "a page from 1", 1),
-                one("size", QueryParameters::whole, "1 to 200 pieces on a page", PieceQuery.USUAL_SIZE));
+                one("sort", QueryParameters::order, oneOf(orders()), null),
+                one("page", QueryParameters::whole, expected("page"), 1),
+                one("size", QueryParameters::whole, expected("size"), PieceQuery.USUAL_SIZE));
     }
 
     private ColourChoice colours() {
@@ -63,16 +65,16 @@ final class QueryParameters {
         return new ColourChoice(
                 anywhere,
                 regions,
-                one("like", text -> text, "the number of a piece", ""),
-                one("within", QueryParameters::number, "a ΔE00 above 0 and at most 40", null),
-                one("share", QueryParameters::number, "a share from 0 to 1", 0.0));
+                one("like", text -> text, expected("piece"), ""),
+                one("within", QueryParameters::number, expected("within"), null),
+                one("share", QueryParameters::number, expected("share"), 0.0));
     }
 
     private Span range(String name) {
-        return one(name, Span::read, "a range such as 4..8, 4.., ..8 or 6", null);
+        return one(name, Span::read, expected("range"), null);
     }
 
-    private <T> T one(String name, Function<String, T> reading, String expected, T absent) {
+    private <T> T one(String name, Function<String, T> reading, Message expected, T absent) {
         List<String> values = parameters.getOrDefault(name, List.of()).stream()
                 .filter(value -> !value.isBlank())
                 .distinct()
@@ -80,29 +82,32 @@ final class QueryParameters {
         if (values.isEmpty()) {
             return absent;
         }
-        check(values.size() == 1, name, expected + ", once", String.join("” and “", values));
+        if (values.size() != 1) {
+            throw refusal(
+                    name, Message.of("search.expected.once", "expected", expected), String.join("” and “", values));
+        }
         return read(name, reading, expected, values.get(0));
     }
 
-    private static <T> T read(String name, Function<String, T> reading, String expected, String value) {
+    private static <T> T read(String name, Function<String, T> reading, Message expected, String value) {
         try {
             return reading.apply(value.strip());
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(refusal(name, expected, value), e);
+            throw new Refusal(notRun(name, expected, value), e);
         }
     }
 
     /** A decimal comma is read as a full stop. */
     private static double number(String text) {
         if (!text.matches("\\d{1,9}([.,]\\d{1,9})?")) {
-            throw new IllegalArgumentException("not a number");
+            throw Refusal.of("search.not-a-number", "found", text);
         }
         return Double.parseDouble(text.replace(',', '.'));
     }
 
     private static int whole(String text) {
         if (!text.matches("\\d{1,9}")) {
-            throw new IllegalArgumentException("not a whole number");
+            throw Refusal.of("search.not-a-number", "found", text);
         }
         return Integer.parseInt(text);
     }
@@ -114,8 +119,8 @@ final class QueryParameters {
                 .orElseThrow(IllegalArgumentException::new);
     }
 
-    private static String orders() {
-        return Stream.of(Order.values()).map(Order::word).collect(Collectors.joining(", "));
+    private static List<String> orders() {
+        return Stream.of(Order.values()).map(Order::word).toList();
     }
 
     private static Lab colour(String text) {
@@ -160,14 +165,26 @@ final class QueryParameters {
         }
     }
 
+    /** @param expected what stands under {@code search.expected} in the words */
     static void check(boolean fine, String name, String expected, Object found) {
         if (!fine) {
-            throw new IllegalArgumentException(refusal(name, expected, found));
+            throw refusal(name, expected(expected), found);
         }
     }
 
-    private static String refusal(String name, String expected, Object found) {
-        return "The search was not run: “%s” should be %s; found “%s”. Change or leave out that part."
-                .formatted(name, expected, found);
+    static Refusal refusal(String name, Message expected, Object found) {
+        return new Refusal(notRun(name, expected, found));
+    }
+
+    private static Message notRun(String name, Message expected, Object found) {
+        return Message.of("search.not-run", "name", name, "expected", expected, "found", found);
+    }
+
+    private static Message expected(String what) {
+        return Message.of("search.expected." + what);
+    }
+
+    static Message oneOf(Collection<String> choices) {
+        return Message.of("search.expected.one-of", "choices", String.join(", ", choices));
     }
 }

@@ -12,6 +12,7 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Message;
 
 /** Fills a new generation with every piece of the ledger, on all processors. */
 final class Rebuild {
@@ -32,6 +33,7 @@ final class Rebuild {
         List<String> numbers = archive.ledger().everGiven(Kinds.PIECE);
         outside.changedAfter(sequence, progress);
         Gatherer gatherer = new Gatherer(archive, outside);
+        String indexing = Message.of("search.indexing").inEnglish();
         AtomicInteger next = new AtomicInteger();
         int threads = Math.max(1, Math.min(8, Runtime.getRuntime().availableProcessors()));
         ExecutorService workers = Executors.newFixedThreadPool(threads);
@@ -41,7 +43,7 @@ final class Rebuild {
                 working.add(workers.submit(() -> {
                     for (int at = next.getAndAdd(TOGETHER); at < numbers.size(); at = next.getAndAdd(TOGETHER)) {
                         progress.orStop();
-                        progress.at(at, numbers.size(), "indexing pieces");
+                        progress.at(at, numbers.size(), indexing);
                         List<String> some = numbers.subList(at, Math.min(numbers.size(), at + TOGETHER));
                         for (PieceDocument entry : gatherer.entries(some).values()) {
                             generation.add(entry);
@@ -59,7 +61,7 @@ final class Rebuild {
         }
         progress.orStop();
         generation.refresh(sequence);
-        progress.at(numbers.size(), numbers.size(), "indexing pieces");
+        progress.at(numbers.size(), numbers.size(), indexing);
     }
 
     private static void finished(Future<?> work) throws IOException {
@@ -75,7 +77,7 @@ final class Rebuild {
             throw new IllegalStateException("A piece could not be indexed", e.getCause());
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new ArchiveProblem("Rebuilding the search index was interrupted; the old one is kept.", e);
+            throw new ArchiveProblem(Message.of("search.trouble.interrupted").inEnglish(), e);
         }
     }
 }

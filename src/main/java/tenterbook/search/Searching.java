@@ -11,6 +11,7 @@ import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.ScoreDoc;
 import org.apache.lucene.search.TermQuery;
+import tenterbook.words.Message;
 
 /** One search over one unchanging view of the index. */
 final class Searching {
@@ -46,8 +47,8 @@ final class Searching {
     private static String note(PieceQuery query, ColourSearch colours) {
         return colours == null || !colours.lacksPalette()
                 ? ""
-                : "No piece is shown as like “%s”: a piece of this archive with at least one colour was expected, and there is none of that number. Check the number, or name a colour or add a photograph to that piece."
-                        .formatted(query.colours().like());
+                : Message.of("search.no-palette", "piece", query.colours().like())
+                        .inEnglish();
     }
 
     private Scan.Found scan(PieceQuery query, TextQuery words, ColourSearch colours) throws IOException {

@@ -1,6 +1,7 @@
 package tenterbook.search;
 
 import java.math.BigDecimal;
+import tenterbook.words.Refusal;
 
 /**
  * A range of numbers, both ends included.
@@ -12,13 +13,13 @@ public record Span(Double from, Double to) {
     /** @throws IllegalArgumentException if an end is negative or not finite, both are missing, or they are swapped */
     public Span {
         if (from == null && to == null) {
-            throw new IllegalArgumentException("a range has at least one end");
+            throw Refusal.of("search.range.no-end");
         }
         if (from != null && !(from >= 0 && from < 1e12) || to != null && !(to >= 0 && to < 1e12)) {
-            throw new IllegalArgumentException("a range is of numbers of 0 or more");
+            throw Refusal.of("search.range.negative");
         }
         if (from != null && to != null && from > to) {
-            throw new IllegalArgumentException("a range runs from the smaller to the larger number");
+            throw Refusal.of("search.range.backwards");
         }
         from = from == null ? null : from + 0.0;
         to = to == null ? null : to + 0.0;
@@ -50,7 +51,7 @@ public record Span(Double from, Double to) {
             return null;
         }
         if (!text.matches("\\d{1,12}([.]\\d{1,6})?")) {
-            throw new IllegalArgumentException("‘%s’ is not a number".formatted(text));
+            throw Refusal.of("search.not-a-number", "found", text);
         }
         return Double.valueOf(text);
     }

@@ -14,6 +14,7 @@ import tenterbook.label.rule.Market;
 import tenterbook.ledger.Progress;
 import tenterbook.search.Facet;
 import tenterbook.search.OutsideFacets;
+import tenterbook.words.Message;
 
 /** How pieces stand with their hang tags, as a facet of the search. */
 public final class TagFacet implements OutsideFacets {
@@ -24,7 +25,7 @@ public final class TagFacet implements OutsideFacets {
      * The hang tag by market, as in {@code us:current}, {@code us:out-of-date}, {@code us:none-printed} and {@code
      * us:cannot-be-made}; {@code us:lacking} is all but the first.
      */
-    public static final Facet TAG = Facet.outside("tag", "Hang tag", Facet.STATUS, choices());
+    public static final Facet TAG = Facet.outside("tag", Message.of("search.facet.tag"), Facet.STATUS, choices());
 
     private final TagTable tags;
 

@@ -43,7 +43,7 @@ class DepthOfShadeTest {
         for (double none : new double[] {0, -0.1, 1.0001, 25, Double.NaN}) {
             assertThatThrownBy(() -> DepthOfShade.ks(none))
                     .isInstanceOf(IllegalArgumentException.class)
-                    .hasMessageContaining("0.25 for 25 %")
+                    .hasMessageContaining("0.25 for 25\u00a0%")
                     .hasMessageContaining(String.valueOf(none));
         }
         assertThatThrownBy(() -> DepthOfShade.reflectance(-1)).hasMessageContaining("-1");

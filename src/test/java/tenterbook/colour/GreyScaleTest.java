@@ -45,10 +45,11 @@ class GreyScaleTest {
         assertThat(estimate.grade()).isEqualTo("3");
         assertThat(estimate.best()).isEqualTo("4");
         assertThat(estimate.worst()).isEqualTo("2-3");
-        assertThat(estimate.sentence())
+        assertThat(estimate.sentence().inEnglish())
                 .contains("an estimate, not an ISO grade")
                 .contains("from 2-3 to 4");
-        assertThat(GreyScale.estimate(3.4, Interval.exactly(3.4)).sentence()).doesNotContain("anywhere");
+        assertThat(GreyScale.estimate(3.4, Interval.exactly(3.4)).sentence().inEnglish())
+                .doesNotContain("anywhere");
     }
 
     @Test

@@ -83,7 +83,7 @@ class WordsTest {
         "60, different colours"
     })
     void distancesHaveWords(double difference, String words) {
-        assertThat(DifferenceWords.of(difference)).isEqualTo(words);
+        assertThat(DifferenceWords.of(difference)).hasToString(words);
     }
 
     @Test

@@ -92,7 +92,7 @@ class ChangeTest extends Scenario {
         Lab after = new Srgb(FADED.getRed(), FADED.getGreen(), FADED.getBlue()).lab();
         double grounds = Ciede2000.difference(before, after);
         String words = client.get(change(early, faded)).words();
-        assertThat(words).contains("ground, woad", "not calibrated", "no grade by ISO 105", "95 % intervals");
+        assertThat(words).contains("ground, woad", "not calibrated", "no grade by ISO 105", "95\u00a0% intervals");
         double told = Double.parseDouble(words.replaceAll("(?s).*?ΔE00 ([0-9.]+) \\(.*", "$1"));
         assertThat(told).isBetween(grounds * 0.5, grounds);
         double lighter = Double.parseDouble(words.replaceAll("(?s).*?ΔL\\* ([+-][0-9.]+).*", "$1"));

@@ -26,7 +26,7 @@ import tenterbook.piece.PartyId;
 /** A facet whose values the index does not know how to find is searched and counted like its own. */
 class OutsideFacetsTest {
     private static final Facet DRAWER =
-            Facet.outside("drawer", "Drawer", Facet.STATUS, List.of("upper", "lower", "none"));
+            Facet.outside("drawer", conventions -> "Drawer", Facet.STATUS, List.of("upper", "lower", "none"));
 
     /** Tells where pieces lie, and that those set since a sequence lie elsewhere. */
     private static final class Drawers implements OutsideFacets {

@@ -1,22 +1,24 @@
 package tenterbook.colour.card;
 
+import java.util.Locale;
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
 /** How a measured colour was corrected for light and camera. */
-public enum Calibration {
+public enum Calibration implements Worded {
     /** Not at all: the number is the picture's, not the cloth's. */
-    NONE("uncalibrated"),
-    GREY_CARD("one grey card"),
-    WHITE_AND_BLACK("a white and a black card"),
-    CHART("a chart of 24 patches");
+    NONE,
+    GREY_CARD,
+    WHITE_AND_BLACK,
+    CHART;
 
-    private final String words;
-
-    Calibration(String words) {
-        this.words = words;
+    @Override
+    public Message word() {
+        return Message.of("card.calibration." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
-    /** For the page and the ledger. */
     @Override
     public String toString() {
-        return words;
+        return inEnglish();
     }
 }

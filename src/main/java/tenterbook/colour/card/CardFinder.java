@@ -7,6 +7,7 @@ import java.util.Optional;
 import tenterbook.colour.LabRaster;
 import tenterbook.colour.Pixels;
 import tenterbook.colour.Region.Corner;
+import tenterbook.words.Message;
 
 /**
  * Looks for a grey card: a part of even, nearly grey colour with four straight sides, of a fifth of a percent to an eighth
@@ -15,9 +16,7 @@ import tenterbook.colour.Region.Corner;
  */
 public final class CardFinder {
     /** What to say when there is none. */
-    public static final String NONE_FOUND =
-            "No card was found in this picture. Mark its four corners by hand, or photograph the piece again with a grey "
-                    + "card lying flat beside it.";
+    public static final Message NONE_FOUND = Message.of("card.none-found");
 
     private static final int LONG_EDGE = 700;
     private static final double LEAST_AREA = 0.002;

@@ -3,6 +3,7 @@ package tenterbook.colour.card;
 import java.util.List;
 import tenterbook.colour.Region;
 import tenterbook.colour.Region.Corner;
+import tenterbook.words.Message;
 
 /**
  * The four corners of a card in the upright picture, found or marked by hand, one after the other around it.
@@ -14,9 +15,10 @@ public record CardOutline(List<Corner> corners) {
     public CardOutline {
         corners = List.copyOf(corners);
         if (corners.size() != 4 || !convex(corners)) {
-            throw new CardRefused("The card was not read: expected four corners one after the other around it; found "
-                    + (corners.size() == 4 ? "lines that cross or fold inward" : corners.size() + " corners")
-                    + ". Mark its corners again, going round.");
+            throw new CardRefused(
+                    corners.size() == 4
+                            ? Message.of("card.crossed")
+                            : Message.of("card.not-four-corners", "count", corners.size()));
         }
     }
 

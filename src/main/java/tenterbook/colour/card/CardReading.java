@@ -1,13 +1,14 @@
 package tenterbook.colour.card;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 import tenterbook.colour.Ciede2000;
 import tenterbook.colour.Lab;
 import tenterbook.colour.LinearRgb;
 import tenterbook.colour.Pixels;
 import tenterbook.colour.Region;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
 
 /**
  * What a card looks like in the picture, before any correction, and whether it may be trusted.
@@ -34,9 +35,7 @@ public record CardReading(
     public static CardReading of(Pixels picture, Region part) {
         CardPixels pixels = CardPixels.of(picture, part);
         if (pixels.size < FEWEST_PIXELS) {
-            throw new CardRefused(
-                    "The card was not read: " + FEWEST_PIXELS + " pixels or more are needed, the marked part " + "has "
-                            + pixels.size + ". Mark a larger part or photograph the card larger.");
+            throw new CardRefused(Message.of("card.too-few-pixels", "least", FEWEST_PIXELS, "found", pixels.size));
         }
         LinearRgb mean = new LinearRgb(trimmed(pixels.red()), trimmed(pixels.green()), trimmed(pixels.blue()));
         return new CardReading(
@@ -49,29 +48,20 @@ public record CardReading(
     }
 
     /** Why this card cannot be used, in a sentence that says what to do; empty if it can. */
-    public Optional<String> fault() {
+    public Optional<Message> fault() {
         if (tooBright > MOST_CLIPPED) {
-            return fault("too bright: %.0f %% of its pixels are clipped", 100 * tooBright, "a little darker");
+            return Optional.of(Message.of("card.too-bright", "share", NumberWords.percent(tooBright, 0)));
         }
         if (tooDark > MOST_CLIPPED) {
-            return fault("too dark: %.0f %% of its pixels are black", 100 * tooDark, "with more light");
+            return Optional.of(Message.of("card.too-dark", "share", NumberWords.percent(tooDark, 0)));
         }
         if (unevenness > MOST_UNEVEN) {
-            return fault(
-                    "lit unevenly: parts of it differ by %.0f %%",
-                    100 * unevenness, "without shadow or shine across it, or mark an even part");
+            return Optional.of(Message.of("card.lit-unevenly", "share", NumberWords.percent(unevenness, 0)));
         }
         if (spread > MOST_SPREAD) {
-            return fault(
-                    "not one even colour: half of its pixels are more than ΔE00 %.1f from their mean",
-                    spread, "sharper and larger, or mark only the card");
+            return Optional.of(Message.of("card.not-one-colour", "spread", NumberWords.decimals(spread, 1)));
         }
         return Optional.empty();
-    }
-
-    private static Optional<String> fault(String what, double number, String next) {
-        return Optional.of(
-                "The card is " + String.format(Locale.ROOT, what, number) + "; photograph it again " + next + ".");
     }
 
     /** This reading if it can be used. */

@@ -2,10 +2,13 @@ package tenterbook.colour.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.stream.Collectors;
 import tenterbook.colour.Lab;
 import tenterbook.colour.LinearRgb;
 import tenterbook.colour.Pixels;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * A correction found from a chart of 24 patches.
@@ -18,7 +21,7 @@ import tenterbook.colour.Pixels;
  * @param faults the patches left out, each with its reason
  */
 public record ChartCorrection(
-        Correction correction, ChartGrid grid, int used, double holdOut, double worst, List<String> faults) {
+        Correction correction, ChartGrid grid, int used, double holdOut, double worst, List<Message> faults) {
     static final int FEWEST_PATCHES = 18;
     /** Above this the chart is not where it is said to be, not this chart, or the file has a strong tone of its own. */
     static final double MOST_HOLD_OUT = 5;
@@ -47,13 +50,13 @@ public record ChartCorrection(
             throw refused;
         }
         if (best.holdOut > MOST_HOLD_OUT) {
-            throw new CardRefused(String.format(
-                    Locale.ROOT,
-                    "The chart was not used: each patch, judged by the others, is off by ΔE00 %.1f on average; at most %.0f "
-                            + "was expected. Check that the four corners are those of the outer patches, that it is the %s, "
-                            + "and that the photograph has no filter.",
-                    best.holdOut,
-                    MOST_HOLD_OUT,
+            throw new CardRefused(Message.of(
+                    "card.chart-off",
+                    "found",
+                    NumberWords.decimals(best.holdOut, 1),
+                    "most",
+                    NumberWords.decimals(MOST_HOLD_OUT, 0),
+                    "chart",
                     reference));
         }
         return best;
@@ -63,15 +66,14 @@ public record ChartCorrection(
         ChartReading reading = ChartReading.of(picture, grid);
         List<LinearRgb> seen = new ArrayList<>();
         List<Lab> known = new ArrayList<>();
-        List<String> faults = new ArrayList<>();
+        List<Message> faults = new ArrayList<>();
         double uneven = 0;
         for (ChartReference.Patch patch : reference.patches()) {
             int i = patch.number() - 1;
             CardReading read = reading.patches().get(i);
             reading.fault(i)
                     .ifPresentOrElse(
-                            fault ->
-                                    faults.add("Patch " + patch.number() + " (" + patch.name() + ") is " + fault + "."),
+                            fault -> faults.add(Message.of(fault, "number", patch.number(), "name", patch.name())),
                             () -> {
                                 seen.add(read.mean());
                                 known.add(patch.lab());
@@ -79,23 +81,31 @@ public record ChartCorrection(
             uneven += Correction.cardError(read, new KnownCard(patch.name(), patch.lab())) / ChartReference.PATCHES;
         }
         if (seen.size() < FEWEST_PATCHES) {
-            throw new CardRefused("The chart was not used: " + FEWEST_PATCHES + " good patches or more are needed, "
-                    + seen.size() + " were found. " + String.join(" ", faults)
-                    + " Photograph the chart again in even light, a little darker or lighter.");
+            throw new CardRefused(Message.of(
+                    "card.too-few-patches", "least", FEWEST_PATCHES, "found", seen.size(), "faults", together(faults)));
         }
         ChartFit fit = fit(seen, known);
         double likely = Math.hypot(fit.meanHoldOut(), uneven);
         Correction correction = new Correction(
-                Calibration.CHART, fit.matrix().rows(), Correction.NONE.offset(), likely, String.join(" ", faults));
+                Calibration.CHART,
+                fit.matrix().rows(),
+                Correction.NONE.offset(),
+                likely,
+                together(faults).inEnglish());
         return new ChartCorrection(correction, grid, seen.size(), fit.meanHoldOut(), fit.worstHoldOut(), faults);
+    }
+
+    /** Sentence after sentence. */
+    private static Written together(List<Message> sentences) {
+        return conventions ->
+                sentences.stream().map(each -> each.in(conventions)).collect(Collectors.joining(" "));
     }
 
     private static ChartFit fit(List<LinearRgb> seen, List<Lab> known) {
         try {
             return ChartFit.of(seen, known);
         } catch (ArithmeticException e) {
-            throw new CardRefused(
-                    "The chart was not used: its patches do not differ in colour. Mark the chart itself.");
+            throw new CardRefused(Message.of("card.chart-of-one-colour"));
         }
     }
 }

@@ -15,18 +15,18 @@ record ChartReading(List<CardReading> patches) {
                 .toList());
     }
 
-    /** Why patch {@code i} cannot be used; empty if it can. A saturated patch at level 0 in one channel is clipped. */
+    /** Why patch {@code i} cannot be used, as the key of a sentence of its number and name; empty if it can. A saturated patch at level 0 in one channel is clipped. */
     Optional<String> fault(int i) {
         CardReading patch = patches.get(i);
         if (patch.tooBright() > CardReading.MOST_CLIPPED) {
-            return Optional.of("too bright");
+            return Optional.of("card.patch.too-bright");
         }
         if (patch.tooDark() > CardReading.MOST_CLIPPED) {
-            return Optional.of("too dark in a channel");
+            return Optional.of("card.patch.too-dark");
         }
         double dark = 0.02 / Math.max(0.02, patch.mean().luminance());
         return patch.unevenness() > MOST_UNEVEN + dark || patch.spread() > CardReading.MOST_SPREAD
-                ? Optional.of("uneven")
+                ? Optional.of("card.patch.uneven")
                 : Optional.empty();
     }
 }

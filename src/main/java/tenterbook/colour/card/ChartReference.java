@@ -7,7 +7,10 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import tenterbook.colour.Lab;
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
 
 /**
  * The published colours of the classic chart of 24 patches, four rows of six from dark skin to black. A chart fades and
@@ -15,15 +18,14 @@ import tenterbook.colour.Lab;
  *
  * @see "Source lines in the resource colour/chart24_lab_d50.csv"
  */
-public enum ChartReference {
-    BEFORE_NOVEMBER_2014("chart of 24 patches made before November 2014", 2),
-    FROM_NOVEMBER_2014("chart of 24 patches made from November 2014 on", 5);
+public enum ChartReference implements Worded {
+    BEFORE_NOVEMBER_2014(2),
+    FROM_NOVEMBER_2014(5);
 
     static final int ROWS = 4;
     static final int COLUMNS = 6;
     static final int PATCHES = ROWS * COLUMNS;
 
-    private final String words;
     private final List<Patch> patches;
 
     /**
@@ -32,8 +34,7 @@ public enum ChartReference {
      */
     public record Patch(int number, String name, Lab lab) {}
 
-    ChartReference(String words, int column) {
-        this.words = words;
+    ChartReference(int column) {
         this.patches = read(column);
     }
 
@@ -43,8 +44,13 @@ public enum ChartReference {
     }
 
     @Override
+    public Message word() {
+        return Message.of("card.chart." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+
+    @Override
     public String toString() {
-        return words;
+        return inEnglish();
     }
 
     private static List<Patch> read(int column) {

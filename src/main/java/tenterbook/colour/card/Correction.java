@@ -1,7 +1,6 @@
 package tenterbook.colour.card;
 
 import java.util.List;
-import java.util.Locale;
 import tenterbook.colour.Ciede2000;
 import tenterbook.colour.LinearRgb;
 import tenterbook.colour.PixelColour;
@@ -9,6 +8,9 @@ import tenterbook.colour.Pixels;
 import tenterbook.colour.Region;
 import tenterbook.colour.RegionColour;
 import tenterbook.colour.SrgbCurve;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * What light and camera did to the colours, undone: corrected = matrix · light + offset, on linear light. Exposure is
@@ -27,7 +29,7 @@ public record Correction(Calibration how, List<Double> matrix, List<Double> offs
             Matrix3.IDENTITY.rows(),
             List.of(0.0, 0.0, 0.0),
             null,
-            "Uncalibrated: the light and the camera are in this number. Put a grey card in the picture to measure.");
+            Message.of("card.uncalibrated").inEnglish());
 
     /**
      * ΔE00 that remains for a dyed colour when only the greys are known: a camera's own primaries and the file's tone are
@@ -45,8 +47,7 @@ public record Correction(Calibration how, List<Double> matrix, List<Double> offs
         matrix = List.copyOf(matrix);
         offset = List.copyOf(offset);
         if (matrix.size() != 9 || offset.size() != 3) {
-            throw new IllegalArgumentException(
-                    "A correction has nine numbers and three; found " + matrix.size() + " and " + offset.size());
+            throw Refusal.of("card.correction", "matrix", matrix.size(), "offset", offset.size());
         }
     }
 
@@ -63,11 +64,8 @@ public record Correction(Calibration how, List<Double> matrix, List<Double> offs
         double b = known.blue() / seen.blue();
         double cast = Math.max(r, Math.max(g, b)) / Math.min(r, Math.min(g, b));
         if (!(cast > 0 && cast <= MOST_CAST)) {
-            throw new CardRefused(String.format(
-                    Locale.ROOT,
-                    "The marked part is no \"%s\": its channels would need gains %.1f times apart. Mark the card itself.",
-                    card.name(),
-                    cast));
+            throw new CardRefused(
+                    Message.of("card.no-such-card", "card", card.name(), "apart", NumberWords.decimals(cast, 1)));
         }
         return new Correction(
                 Calibration.GREY_CARD,
@@ -97,8 +95,7 @@ public record Correction(Calibration how, List<Double> matrix, List<Double> offs
         for (int i = 0; i < 3; i++) {
             if (!(known[i] > 0 && seen[i] > 0.2 * light.luminance())) {
                 throw new CardRefused(
-                        "The two cards were not read: \"" + whiteCard.name() + "\" should be clearly brighter "
-                                + "than \"" + blackCard.name() + "\" in every channel. Mark the white one first.");
+                        Message.of("card.white-not-brighter", "white", whiteCard.name(), "black", blackCard.name()));
             }
         }
         double[] gain = {known[0] / seen[0], known[1] / seen[1], known[2] / seen[2]};
@@ -143,11 +140,9 @@ public record Correction(Calibration how, List<Double> matrix, List<Double> offs
         String said = note;
         double clipped = pixels.tooBright + pixels.tooDark;
         if (clipped > CardReading.MOST_CLIPPED) {
-            said = (said
-                            + String.format(
-                                    Locale.ROOT,
-                                    " %.0f %% of the measured pixels are clipped, so the colour is off by more than stated.",
-                                    100 * clipped))
+            said = (said + " "
+                            + Message.of("card.clipped", "share", NumberWords.percent(clipped, 0))
+                                    .inEnglish())
                     .strip();
         }
         return new MeasuredColour(
@@ -172,8 +167,7 @@ public record Correction(Calibration how, List<Double> matrix, List<Double> offs
     private static LinearRgb lit(CardReading reading) {
         LinearRgb mean = reading.mean();
         if (!(Math.min(mean.red(), Math.min(mean.green(), mean.blue())) > LEAST_LIGHT)) {
-            throw new CardRefused(
-                    "The card is too dark to say anything of the light; photograph it again with more light.");
+            throw new CardRefused(Message.of("card.no-light"));
         }
         return mean;
     }

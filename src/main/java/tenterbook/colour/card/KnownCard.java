@@ -1,8 +1,10 @@
 package tenterbook.colour.card;
 
-import java.util.Locale;
 import java.util.Objects;
 import tenterbook.colour.Lab;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * A card whose colour is known.
@@ -15,15 +17,13 @@ public record KnownCard(String name, Lab lab) {
     public KnownCard {
         Objects.requireNonNull(name, "name");
         if (!(lab.lightness() > 0 && lab.lightness() <= 100)) {
-            throw new IllegalArgumentException(
-                    "The card \"" + name + "\" was not taken: its lightness L is above 0 and at " + "most 100, found "
-                            + lab.lightness() + ". Look at the card's data sheet.");
+            throw Refusal.of("card.lightness", "card", name, "found", NumberWords.plain(lab.lightness()));
         }
     }
 
     /** The photographer's grey of 18 per cent reflectance; common practice, a real card may be off by a few per cent. */
     public static KnownCard grey18() {
-        return neutral("18 % grey card", 0.18);
+        return neutral(Message.of("card.grey-18").inEnglish(), 0.18);
     }
 
     /**
@@ -33,11 +33,7 @@ public record KnownCard(String name, Lab lab) {
      */
     public static KnownCard neutral(String name, double y) {
         if (!(y > 0 && y <= 1)) {
-            throw new IllegalArgumentException(String.format(
-                    Locale.ROOT,
-                    "The card \"%s\" was not taken: a reflectance is above 0 and at most 1 (18 %% is 0.18), found %s.",
-                    name,
-                    y));
+            throw Refusal.of("card.reflectance", "card", name, "found", NumberWords.plain(y));
         }
         double[] white = WhitePoint.D65.xyz();
         return new KnownCard(name, WhitePoint.D65.lab(new double[] {y * white[0], y, y * white[2]}));

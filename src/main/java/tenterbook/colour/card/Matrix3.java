@@ -36,7 +36,7 @@ record Matrix3(
     Matrix3 inverse() {
         double d = determinant();
         if (!(Math.abs(d) > 1e-15)) {
-            throw new ArithmeticException("A matrix with determinant " + d + " cannot be turned round");
+            throw new ArithmeticException("determinant " + d);
         }
         return new Matrix3(
                 (a22 * a33 - a23 * a32) / d,

@@ -1,8 +1,9 @@
 package tenterbook.colour.card;
 
-import java.util.Locale;
 import java.util.Objects;
 import tenterbook.colour.Lab;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
 
 /**
  * A colour read off a photograph, with what is needed to trust it.
@@ -31,21 +32,33 @@ public record MeasuredColour(
         String note) {
     public static final String TWO_DEGREES = "2°";
 
-    /** @throws IllegalArgumentException if a likely error is given without a calibration, or the other way round */
+    /** @throws IllegalStateException if a likely error is given without a calibration, or the other way round */
     public MeasuredColour {
         Objects.requireNonNull(lab, "lab");
         Objects.requireNonNull(white, "white");
         if ((how == Calibration.NONE) != (likelyError == null)) {
-            throw new IllegalArgumentException("A likely error belongs to a calibrated colour and only to one; found "
+            throw new IllegalStateException("A likely error belongs to a calibrated colour and only to one; found "
                     + likelyError + " with " + how);
         }
     }
 
     /** For reading: {@code 34.0, -2.0, -25.0 (D65, 2°; one grey card; likely within ΔE00 4.1)}. */
     public String text() {
-        String trust = likelyError == null
-                ? how.toString()
-                : how + String.format(Locale.ROOT, "; likely within ΔE00 %.1f", likelyError);
-        return lab.text() + " (" + white + ", " + observer + "; " + trust + ")";
+        return likelyError == null
+                ? Message.of("card.measured", "lab", lab.text(), "white", white, "observer", observer, "how", how)
+                        .inEnglish()
+                : Message.of(
+                                "card.measured-likely",
+                                "lab",
+                                lab.text(),
+                                "white",
+                                white,
+                                "observer",
+                                observer,
+                                "how",
+                                how,
+                                "error",
+                                NumberWords.decimals(likelyError, 1))
+                        .inEnglish();
     }
 }

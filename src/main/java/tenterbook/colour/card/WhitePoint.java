@@ -2,6 +2,7 @@ package tenterbook.colour.card;
 
 import java.util.Locale;
 import tenterbook.colour.Lab;
+import tenterbook.words.Refusal;
 
 /**
  * The white that a colour is told against, 2° observer, and the way from one to the other: the linear Bradford
@@ -44,8 +45,7 @@ public enum WhitePoint {
                 return each;
             }
         }
-        throw new IllegalArgumentException(
-                "The illuminant was not understood: expected D65 or D50; found “%s”.".formatted(text.strip()));
+        throw Refusal.of("card.illuminant", "found", text.strip());
     }
 
     /** X, Y, Z of this white, Y = 1. */

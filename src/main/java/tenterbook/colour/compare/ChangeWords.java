@@ -3,6 +3,7 @@ package tenterbook.colour.compare;
 import java.util.ArrayList;
 import java.util.List;
 import tenterbook.colour.Interval;
+import tenterbook.words.Message;
 
 /**
  * A change in plain words, told from where it may lie and never from its middle value. The steps of ΔE00 are those of {@link
@@ -23,35 +24,37 @@ public final class ChangeWords {
     }
 
     /** As in 'no change can be told: between none and a plain one'; for a change that is {@link #told}, how great it is. */
-    public static String size(Interval ciede2000) {
-        String low = step(ciede2000.low());
-        String high = step(ciede2000.high());
+    public static Message size(Interval ciede2000) {
+        Message low = step(ciede2000.low());
+        Message high = step(ciede2000.high());
         if (ciede2000.low() >= SEEN) {
-            return low.equals(high) ? low : "between " + low + " and " + high;
+            return low.equals(high) ? low : Message.of("change.between", "low", low, "high", high);
         }
         if (!low.equals(high)) {
-            return "no change can be told: between " + low + " and " + high;
+            return Message.of("change.not-told-between", "low", low, "high", high);
         }
-        return low.equals("none") ? "no change can be told" : "no change can be told: " + low + " at most";
+        return ciede2000.high() < 0.5
+                ? Message.of("change.not-told")
+                : Message.of("change.not-told-at-most", "most", low);
     }
 
-    private static String step(double dE00) {
+    private static Message step(double dE00) {
         if (dE00 < 0.5) {
-            return "none";
+            return Message.of("change.step.none");
         }
         if (dE00 < SEEN) {
-            return "hardly any";
+            return Message.of("change.step.hardly");
         }
         if (dE00 < 2) {
-            return "a just noticeable one";
+            return Message.of("change.step.just");
         }
         if (dE00 < 3.5) {
-            return "a noticeable one";
+            return Message.of("change.step.noticeable");
         }
         if (dE00 < 5) {
-            return "a clear one";
+            return Message.of("change.step.clear");
         }
-        return dE00 < 10 ? "a plain one" : "a great one";
+        return dE00 < 10 ? Message.of("change.step.plain") : Message.of("change.step.great");
     }
 
     /**
@@ -60,20 +63,20 @@ public final class ChangeWords {
      * @param allowance ΔE that light and camera are allowed, 0 or more; it widens every part's interval
      * @return empty where no part of the change has a direction that can be told
      */
-    public static String directions(RegionChange change, double allowance) {
-        List<String> words = new ArrayList<>();
-        add(words, change.lightness(), allowance, "paler", "darker");
-        add(words, change.a(), allowance, "redder", "greener");
-        add(words, change.b(), allowance, "yellower", "bluer");
-        return String.join(", ", words);
+    public static List<Message> directions(RegionChange change, double allowance) {
+        List<Message> words = new ArrayList<>();
+        add(words, change.lightness(), allowance, "change.paler", "change.darker");
+        add(words, change.a(), allowance, "change.redder", "change.greener");
+        add(words, change.b(), allowance, "change.yellower", "change.bluer");
+        return words;
     }
 
-    private static void add(List<String> words, Interval part, double allowance, String more, String less) {
+    private static void add(List<Message> words, Interval part, double allowance, String more, String less) {
         double middle = (part.low() + part.high()) / 2;
         if (part.low() > allowance && middle >= LEAST) {
-            words.add(more);
+            words.add(Message.of(more));
         } else if (part.high() < -allowance && middle <= -LEAST) {
-            words.add(less);
+            words.add(Message.of(less));
         }
     }
 }

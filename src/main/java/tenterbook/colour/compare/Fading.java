@@ -13,6 +13,8 @@ import tenterbook.colour.Interval;
 import tenterbook.colour.Lab;
 import tenterbook.colour.Region;
 import tenterbook.colour.compare.Tiles.Tile;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
 
 /**
  * Whether a piece has faded between two photographs, region by region.
@@ -36,7 +38,7 @@ public final class Fading {
      * @param allowance ΔE by which two pictures of an unchanged cloth differ in this studio, 0 or more: widens every
      *     difference's interval on both sides. 0 is right only for one camera, one light and no grey-card correction
      * @return refused where the pictures cannot be laid over each other; then no region was measured
-     * @throws IllegalArgumentException if the allowance is negative, NaN or infinite
+     * @throws IllegalStateException if the allowance is negative, NaN or infinite
      */
     public static Finding<List<Finding<RegionChange>>> compare(
             Picture before, Picture after, List<Region> regions, double allowance) {
@@ -57,14 +59,11 @@ public final class Fading {
         checked(allowance);
         Tiles cut = Tiles.of(before, after, alignment, region);
         if (cut.seen() < LEAST_SEEN) {
-            return Finding.refused("Not measurable: the later picture shows only %.0f %% of the marked part."
-                            .formatted(100 * cut.seen())
-                    + " Mark a part that both pictures show.");
+            return Finding.refused(Message.of("change.part-not-seen", "share", NumberWords.percent(cut.seen(), 0)));
         }
         List<Tile> tiles = cut.tiles();
         if (tiles.size() < LEAST_TILES) {
-            return Finding.refused("Not measurable: the marked part is too small or too narrow to tell how even the"
-                    + " change is. Mark a larger part.");
+            return Finding.refused(Message.of("change.part-too-small"));
         }
         Tile mean = mean(tiles);
         ColourChange change = ColourChange.between(mean.before(), mean.after());
@@ -155,7 +154,7 @@ public final class Fading {
 
     private static void checked(double allowance) {
         if (!(allowance >= 0) || Double.isInfinite(allowance)) {
-            throw new IllegalArgumentException(
+            throw new IllegalStateException(
                     "The allowance for light and camera is a colour difference of 0 or more; found: " + allowance);
         }
     }

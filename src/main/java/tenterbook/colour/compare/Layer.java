@@ -10,10 +10,10 @@ package tenterbook.colour.compare;
  * @param mirroredWidth whether the folds left its image reversed across the width
  */
 public record Layer(int number, Picture picture, boolean mirroredLength, boolean mirroredWidth) {
-    /** @throws IllegalArgumentException if the number is below 1 or the picture missing */
+    /** @throws IllegalStateException if the number is below 1 or the picture missing */
     public Layer {
         if (number < 1 || picture == null) {
-            throw new IllegalArgumentException(
+            throw new IllegalStateException(
                     "A layer has a number from 1 and a picture; found: " + number + ", " + picture);
         }
     }

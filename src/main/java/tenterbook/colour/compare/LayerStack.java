@@ -15,6 +15,8 @@ import tenterbook.colour.Interval;
 import tenterbook.colour.SrgbCurve;
 import tenterbook.colour.compare.LayerDepths.Decay;
 import tenterbook.colour.compare.LayerDepths.Depth;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * How the layers of one clamped stack compare: depth from the boards inwards, and likeness of neighbours. Dye reaches
@@ -46,9 +48,7 @@ public final class LayerStack {
         for (Layer layer : sorted(layers)) {
             double light = light(layer.picture(), channel);
             if (Double.isNaN(light) || light <= 0) {
-                return Finding.refused(
-                        "Not measurable: layer %d holds no light in the %s.".formatted(layer.number(), channel.band())
-                                + " Choose another channel or a brighter photograph.");
+                return Finding.refused(Message.of("layers.no-light", "layer", layer.number(), "channel", channel));
             }
             int steps = Math.min(layer.number() - 1, total - layer.number());
             bare.add(new Depth(layer.number(), steps, DepthOfShade.ks(light), Double.NaN));
@@ -59,8 +59,7 @@ public final class LayerStack {
                 .average()
                 .orElse(0);
         if (outer == 0) {
-            return Finding.refused("Not measurable: there is no dyed outer layer to compare with. Photograph layer 1 or"
-                    + " layer " + total + " too.");
+            return Finding.refused(Message.of("layers.no-outer", "total", total));
         }
         List<Depth> depths = bare.stream()
                 .map(depth -> new Depth(depth.number(), depth.steps(), depth.ks(), depth.ks() / outer))
@@ -71,15 +70,12 @@ public final class LayerStack {
     private static Finding<Decay> decay(List<Depth> depths) {
         Set<Integer> steps = depths.stream().map(Depth::steps).collect(Collectors.toCollection(TreeSet::new));
         if (steps.size() < LEAST_STEPS) {
-            return Finding.refused(("Not measurable: the fall of depth needs layers at %d different distances from the"
-                            + " boards, and here are %d.")
-                    .formatted(LEAST_STEPS, steps.size()));
+            return Finding.refused(Message.of("layers.too-few", "least", LEAST_STEPS, "found", steps.size()));
         }
         SimpleRegression line = new SimpleRegression();
         for (Depth depth : depths) {
             if (depth.ks() == 0) {
-                return Finding.refused("Not measurable: layer %d shows no dye at all, which no even fall reaches."
-                        .formatted(depth.number()));
+                return Finding.refused(Message.of("layers.undyed", "layer", depth.number()));
             }
             line.addData(depth.steps(), Math.log(depth.ks()));
         }
@@ -127,8 +123,7 @@ public final class LayerStack {
         if (one.spread() < FLAT || other.spread() < FLAT) {
             int flat = one.spread() < FLAT ? layer.number() : next.number();
             return Finding.refused(
-                    "Not measurable: layer %d is too even to carry an image, so layers %d and %d cannot be compared."
-                            .formatted(flat, layer.number(), next.number()));
+                    Message.of("layers.too-even", "layer", flat, "one", layer.number(), "other", next.number()));
         }
         Plane small1 = one.stretched(SIDE, SIDE);
         Plane small2 = other.stretched(SIDE, SIDE);
@@ -166,10 +161,9 @@ public final class LayerStack {
         Set<Integer> seen = new HashSet<>();
         for (Layer layer : layers) {
             if (layer.number() > total || !seen.add(layer.number())) {
-                throw new IllegalArgumentException(
-                        "The layers of a stack of %d are numbered once each, 1 to %d; found layer %d %s"
-                                .formatted(
-                                        total, total, layer.number(), layer.number() > total ? "beyond it" : "twice"));
+                throw layer.number() > total
+                        ? Refusal.of("layers.beyond", "total", total, "layer", layer.number())
+                        : Refusal.of("layers.twice", "total", total, "layer", layer.number());
             }
         }
     }

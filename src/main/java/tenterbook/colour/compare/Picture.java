@@ -8,10 +8,10 @@ package tenterbook.colour.compare;
  * @param height pixels, 1 or more
  */
 public record Picture(int[] argb, int width, int height) {
-    /** @throws IllegalArgumentException if the number of values is not width × height */
+    /** @throws IllegalStateException if the number of values is not width × height */
     public Picture {
         if (width < 1 || height < 1 || (long) width * height != argb.length) {
-            throw new IllegalArgumentException("A picture of %d × %d pixels needs %d values; found: %d"
+            throw new IllegalStateException("A picture of %d × %d pixels needs %d values; found: %d"
                     .formatted(width, height, (long) width * height, argb.length));
         }
     }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import tenterbook.colour.Finding;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
 
 /**
  * Lays two upright photographs of one cloth over each other by moving, turning and scaling.
@@ -47,9 +49,10 @@ public final class Registration {
         Plane whole1 = Plane.lightness(before);
         Plane whole2 = Plane.lightness(after);
         if (whole1.spread() < FLAT || whole2.spread() < FLAT) {
-            return Finding.refused("Not measurable: the %s picture is too even to find the same places in both."
-                            .formatted(whole1.spread() < FLAT ? "earlier" : "later")
-                    + " Photograph the piece with its edges or its image in view.");
+            return Finding.refused(
+                    whole1.spread() < FLAT
+                            ? Message.of("change.earlier-too-even")
+                            : Message.of("change.later-too-even"));
         }
         Plane one = whole1.squared(COARSE);
         Plane other = whole2.squared(COARSE);
@@ -59,14 +62,15 @@ public final class Registration {
                 .toList();
         Placing first = best.get(0);
         if (first.correlation() < LEAST_CORRELATION) {
-            return Finding.refused(
-                    ("Not measurable: the two pictures could not be laid over each other (best correlation"
-                                    + " %.2f, %.2f needed). Photograph the piece again as it lay the first time.")
-                            .formatted(Math.max(0, first.correlation()), LEAST_CORRELATION));
+            return Finding.refused(Message.of(
+                    "change.not-laid-over",
+                    "found",
+                    NumberWords.decimals(Math.max(0, first.correlation()), 2),
+                    "needed",
+                    NumberWords.decimals(LEAST_CORRELATION, 2)));
         }
         if (fitsElsewhere(whole1.squared(ROUGH), whole2.squared(ROUGH), first)) {
-            return Finding.refused("Not measurable: the pattern repeats, and the two pictures fit over each other in"
-                    + " more than one way. Photograph the piece with its edges in view.");
+            return Finding.refused(Message.of("change.pattern-repeats"));
         }
         Plane fine1 = whole1.squared(FINE);
         Plane fine2 = whole2.squared(FINE);

@@ -1,14 +1,27 @@
 package tenterbook.label.document;
 
 import tenterbook.archive.IssuedPaper;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /** A paper that is not sent any more, because what it said of a person was erased. */
-public final class PaperErased extends RuntimeException {
+public final class PaperErased extends RuntimeException implements Explained {
     private static final long serialVersionUID = 1L;
 
+    private final transient Written explanation;
+
     PaperErased(IssuedPaper paper) {
-        super(
-                "The paper %s is not sent any more: what it said of a person was erased on request, and its PDF with it. What else it said stands on its page."
-                        .formatted(paper.id()));
+        this(Message.of("document.refused.erased", "paper", paper.id()));
+    }
+
+    private PaperErased(Message explanation) {
+        super(explanation.inEnglish());
+        this.explanation = explanation;
+    }
+
+    @Override
+    public Written explanation() {
+        return explanation;
     }
 }

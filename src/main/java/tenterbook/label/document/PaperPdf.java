@@ -15,6 +15,9 @@ import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.Saved;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * The PDF of an issued paper: the stored file, byte for byte. A paper issued before files were stored is laid out once from its
@@ -22,8 +25,7 @@ import tenterbook.ledger.Saved;
  */
 public final class PaperPdf {
     /** In the revision that names a file made afterwards. */
-    static final String NOTE =
-            "Issued before PDF files were stored: laid out afterwards from the words and settings kept, and stored.";
+    static final String NOTE = Message.of("document.stored-afterwards").inEnglish();
 
     /** Who saves such a revision: no person asked for it. */
     static final String AUTHOR = "Tenterbook";
@@ -64,7 +66,7 @@ public final class PaperPdf {
         List<String> ids = archive.ledger().everGiven(Kinds.ISSUED_PAPER);
         long done = 0;
         for (String id : ids) {
-            progress.at(++done, ids.size(), "looking for papers without a stored PDF");
+            progress.at(++done, ids.size(), Message.of("document.looking-for-papers"));
             progress.orStop();
             for (IssuedPaper paper : Papers.named(archive.ledger(), List.of(id)).readable()) {
                 if (paper.pdf() == null && !paper.settings().isEmpty() && !erased(archive, paper)) {
@@ -72,7 +74,7 @@ public final class PaperPdf {
                         stored(archive, id, photographs);
                     } catch (IOException | RuntimeException e) {
                         LoggerFactory.getLogger(PaperPdf.class).warn("No PDF was stored of {}", id, e);
-                        left.add(id + ": " + e.getMessage());
+                        left.add(id + ": " + Explained.of(e).inEnglish());
                     }
                 }
             }
@@ -83,7 +85,7 @@ public final class PaperPdf {
     private static IssuedPaper.Pdf stored(Archive archive, String id, Photographs photographs) throws IOException {
         Saved<IssuedPaper> saved = archive.ledger()
                 .find(Kinds.ISSUED_PAPER, id)
-                .orElseThrow(() -> new IllegalArgumentException("The paper %s is not in use.".formatted(id)));
+                .orElseThrow(() -> Refusal.of("document.refused.not-in-use", "paper", id));
         if (saved.record().pdf() != null) {
             return saved.record().pdf();
         }
@@ -106,9 +108,7 @@ public final class PaperPdf {
             return IssueDocument.laidOut(paper, photographs);
         }
         PrintSettings settings = PrintSettings.of(paper)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "The paper %s cannot be printed again: it was kept by its words alone, or this program does not understand its settings. Its words stand on its page."
-                                .formatted(paper.id())));
+                .orElseThrow(() -> Refusal.of("document.refused.words-alone", "paper", paper.id()));
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         Issue.reprint(paper, settings, pdf, Progress.UNWATCHED);
         return pdf.toByteArray();

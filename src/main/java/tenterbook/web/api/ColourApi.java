@@ -46,7 +46,7 @@ public final class ColourApi {
         answer.put("to", to);
         answer.put("formula", "CIEDE2000, kL = kC = kH = 1");
         answer.put("difference", difference);
-        answer.put("words", DifferenceWords.of(difference));
+        answer.put("words", DifferenceWords.of(difference).inEnglish());
         ctx.json(answer);
     }
 }

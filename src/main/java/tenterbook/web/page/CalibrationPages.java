@@ -71,7 +71,7 @@ public final class CalibrationPages {
     private void findCard(Context ctx) throws IOException {
         Optional<CardFinder.Found> found = CardFinder.find(measuring.open(digest(ctx)));
         if (found.isEmpty()) {
-            Said.andGo(ctx, CardFinder.NONE_FOUND, page(ctx) + "#calibrate");
+            Said.andGo(ctx, Words.w(CardFinder.NONE_FOUND), page(ctx) + "#calibrate");
             return;
         }
         Said.andGo(

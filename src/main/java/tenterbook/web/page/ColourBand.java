@@ -11,6 +11,7 @@ import tenterbook.facts.Colours;
 import tenterbook.facts.PieceColour;
 import tenterbook.photo.Photo;
 import tenterbook.search.PieceCard;
+import tenterbook.web.Words;
 
 /**
  * The measured colours of a piece side by side, each as wide as its share.
@@ -93,7 +94,7 @@ public record ColourBand(List<Swatch> swatches, boolean named, boolean calibrate
     public static Swatch swatch(Lab colour, String name, double share, double left) {
         return new Swatch(
                 colour.srgb().hex(),
-                ColourWords.of(colour),
+                Words.w(ColourWords.name(colour)),
                 name,
                 colour.text(0).replace(" ", ""),
                 share,

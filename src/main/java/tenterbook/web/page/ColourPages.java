@@ -307,7 +307,7 @@ public final class ColourPages {
                         ColourBand.swatch(colour, part, 1, 0),
                         ColourBand.swatch(other, part, 1, 0),
                         w("comparing.difference", "difference", NumberWords.decimals(difference, 1)),
-                        DifferenceWords.of(difference),
+                        w(DifferenceWords.of(difference)),
                         "ΔL* %s, Δa* %s, Δb* %s"
                                 .formatted(
                                         Decimals.signed(other.lightness() - colour.lightness(), 1),

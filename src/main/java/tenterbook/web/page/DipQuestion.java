@@ -109,7 +109,7 @@ public record DipQuestion(
             Finding<ShadeReading> now = DepthOfShade.byPhoto(from.ground(), channel);
             more = now.value().isPresent()
                     ? fitted.get().moreDips(now.value().get(), shade.get().ks())
-                    : Finding.refused(now.refusal());
+                    : Finding.refused(now.reason());
         }
         Nearest nearest = target == null ? null : nearest(target, own.isEmpty() ? vat : own);
         return new DipQuestion(group, own, channel, curve, borrowed, depth, needed, more, nearest);

@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.Decimals;
@@ -39,6 +40,7 @@ import tenterbook.piece.PiecePhoto;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.words.Message;
 
 /** Whether a piece or a test strip has changed between two of its photographs. */
@@ -176,7 +178,7 @@ public final class FadingPages {
                     before.photo().hex(),
                     after.photo().hex(),
                     List.of(),
-                    alignment.refusal(),
+                    Words.w(alignment.reason()),
                     "",
                     allowance,
                     caution,
@@ -212,12 +214,16 @@ public final class FadingPages {
 
     private static Row row(String name, Finding<RegionChange> found, double allowance, boolean calibrated) {
         if (found.value().isEmpty()) {
-            return new Row(name, null, null, "", "", "", "", found.refusal(), false, "");
+            return new Row(name, null, null, "", "", "", "", Words.w(found.reason()), false, "");
         }
         RegionChange change = found.value().get();
         double difference = change.change().ciede2000();
         boolean told = ChangeWords.told(change);
-        String directions = told ? ChangeWords.directions(change, allowance) : "";
+        String directions = told
+                ? ChangeWords.directions(change, allowance).stream()
+                        .map(Words::w)
+                        .collect(Collectors.joining(", "))
+                : "";
         return new Row(
                 name,
                 ColourBand.swatch(change.before(), name, 1, 0),
@@ -231,7 +237,7 @@ public final class FadingPages {
                                 !directions.isEmpty(),
                                 "directions",
                                 directions)
-                        : ChangeWords.size(change.ciede2000()),
+                        : w(ChangeWords.size(change.ciede2000())),
                 w(
                         "changes.difference",
                         "told",
@@ -250,7 +256,7 @@ public final class FadingPages {
                                 Decimals.signed(change.change().a(), 1),
                                 Decimals.signed(change.change().b(), 1),
                                 Decimals.signed(change.change().chroma(), 1)),
-                change.grade().sentence(),
+                Words.w(change.grade().sentence()),
                 "",
                 told,
                 directions);

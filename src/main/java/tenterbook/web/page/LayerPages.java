@@ -32,6 +32,7 @@ import tenterbook.recipe.LayerMap;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 
 /** How the layers of one clamping compare, from photographs that show one layer each. */
 public final class LayerPages {
@@ -126,7 +127,7 @@ public final class LayerPages {
                 strips(shots, means, depths),
                 decay(depths),
                 symmetries(layers),
-                depths.refusal());
+                Words.w(depths.reason()));
     }
 
     private static View refused(Clamping clamping, String why) {
@@ -177,7 +178,7 @@ public final class LayerPages {
                                         NumberWords.percent(
                                                 decay.keptPerLayerPlausible().high(), 0))
                                 : w("changes.no-paler"))
-                        .orElse(found.decay().refusal()))
+                        .orElse(w(found.decay().reason())))
                 .orElse("");
     }
 
@@ -195,7 +196,7 @@ public final class LayerPages {
                             symmetry.next(),
                             "correlation",
                             NumberWords.decimals(symmetry.correlation(), 2)))
-                    .orElse(found.refusal()));
+                    .orElse(w(found.reason())));
         }
         return sentences;
     }

@@ -160,7 +160,7 @@ public final class PiecesPages {
                         new Link(count.label(), address("/", next), Integer.toString(count.count()), count.chosen()));
             }
             boolean open = values.stream().anyMatch(Link::chosen) || OPEN_AT_FIRST.contains(of);
-            groups.add(new Group(facet.label(), values, open));
+            groups.add(new Group(w(of.label()), values, open));
         }
         return groups;
     }
@@ -225,7 +225,7 @@ public final class PiecesPages {
         }
         query.chosen()
                 .forEach((facet, values) -> values.forEach(value -> links.add(new Link(
-                        facet.label() + ": " + shown(facet, value),
+                        w(facet.label()) + ": " + shown(facet, value),
                         address("/", query.without(facet, value).withPage(1)),
                         "",
                         true))));

@@ -43,7 +43,9 @@ class CardFinderTest {
         assertThat(CardFinder.find(bare)).isEmpty();
         Pixels grey = new CardScene(800, 600, GREY).seen(CardScene.gains(1, 1, 1), 1.3);
         assertThat(CardFinder.find(grey)).as("a grey wall is no card").isEmpty();
-        assertThat(CardFinder.NONE_FOUND).startsWith("No card was found").contains("Mark its four corners by hand");
+        assertThat(CardFinder.NONE_FOUND.inEnglish())
+                .startsWith("No card was found")
+                .contains("Mark its four corners by hand");
     }
 
     @Test

@@ -119,7 +119,7 @@ class ChartTest {
         // Cyan lies outside sRGB, so a camera that keeps to it writes no red there at all.
         Pixels picture = scene(reference).seen(CardScene.gains(0.9, 0.9, 0.9), 0.5);
         ChartCorrection chart = ChartCorrection.of(picture, OUTLINE, reference);
-        assertThat(chart.faults()).containsExactly("Patch 18 (cyan) is too dark in a channel.");
+        assertThat(chart.faults()).hasToString("[Patch 18 (cyan) is too dark in a channel.]");
         assertThat(chart.used()).isEqualTo(23);
         assertThat(chart.correction().note()).contains("Patch 18");
         assertThat(chart.holdOut()).isLessThan(0.5);

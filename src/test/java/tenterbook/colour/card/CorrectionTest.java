@@ -92,16 +92,18 @@ class CorrectionTest {
         assertThat(reading.tooBright()).isCloseTo(0.24, within(0.02));
         assertThatThrownBy(() -> Correction.byGrey(reading, KnownCard.grey18()))
                 .isInstanceOf(CardRefused.class)
-                .hasMessageMatching("The card is too bright: 2[345] % of its pixels are clipped; photograph it again a "
-                        + "little darker\\.");
+                .hasMessageMatching(
+                        "The card is too bright: 2[345]\u00a0% of its pixels are clipped; photograph it again a "
+                                + "little darker\\.");
     }
 
     @Test
     void aBlackCardIsRefusedAsTooDark() {
         Pixels picture = scene().seen(CardScene.gains(0.001, 0.001, 0.001), 0);
         assertThat(CardReading.of(picture, CARD).fault())
-                .hasValueSatisfying(
-                        s -> assertThat(s).contains("too dark: 100 %").contains("more light"));
+                .hasValueSatisfying(s -> assertThat(s.inEnglish())
+                        .contains("too dark: 100\u00a0%")
+                        .contains("more light"));
     }
 
     @Test
@@ -164,7 +166,8 @@ class CorrectionTest {
         Pixels burnt = scene().paint(cloth(0), new Lab(100, 0, 0)).seen(CardScene.gains(1, 1, 1), 0);
         Correction correction = Correction.byGrey(CardReading.of(picture, CARD), KnownCard.grey18());
         assertThat(correction.measure(picture, cloth(0), WhitePoint.D65).note()).isEmpty();
-        assertThat(correction.measure(burnt, cloth(0), WhitePoint.D65).note()).contains("100 % of the measured pixels");
+        assertThat(correction.measure(burnt, cloth(0), WhitePoint.D65).note())
+                .contains("100\u00a0% of the measured pixels");
     }
 
     @Test
@@ -172,7 +175,7 @@ class CorrectionTest {
         // Y 0.18 is L* 49.50: 116 · 0.18^(1/3) − 16 (CIE 15).
         assertThat(KnownCard.grey18().lab().lightness()).isCloseTo(49.496, within(0.001));
         assertThat(KnownCard.grey18().lab().chroma()).isLessThan(1e-9);
-        assertThatThrownBy(() -> KnownCard.neutral("18", 18)).hasMessageContaining("18 % is 0.18");
+        assertThatThrownBy(() -> KnownCard.neutral("18", 18)).hasMessageContaining("18\u00a0% is 0.18");
         assertThatThrownBy(() -> new KnownCard("none", new Lab(0, 0, 0))).hasMessageContaining("data sheet");
     }
 
