@@ -15,11 +15,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/**
- * Words shown to people stand in the bundles. {@code words/not-yet-moved.txt} names the templates and the packages where
- * they do not yet; it can only become shorter, for one that is named and has none left fails too.
- */
-class NotYetMovedTest {
+/** Words shown to people stand in the bundles: no template and no class has sentences of its own. */
+class WordsInBundlesTest {
     private static final Pattern WORDS_IN_ATTRIBUTES =
             Pattern.compile("\\b(?:title|placeholder|aria-label|alt|label)\\s*=\\s*\"([^\"]*)\"");
     private static final Pattern SENTENCE = Pattern.compile("\\p{Lu}?\\p{L}+,? \\p{L}[\\p{L}’'-]*,? \\p{L}+.*");
@@ -36,17 +33,8 @@ class NotYetMovedTest {
     /** Codes as they stand in the ledger; an enumeration keeps the same in its {@code toString()}. */
     private static final Set<String> STORED = Set.of("archive/record/StoredCodes.java", "label/care/CareSymbol.java");
 
-    /** The invented studio's own data, in the language of its maker, as any archive's are; nothing of it is the program's. */
-    private static final String DEMO = "sample/";
-
-    private static Set<String> notYet() throws IOException {
-        return Files.readAllLines(Path.of("src/test/resources/words/not-yet-moved.txt")).stream()
-                .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                .collect(Collectors.toCollection(TreeSet::new));
-    }
-
     @Test
-    void everyTemplateAndPackageNotNamedHasMovedItsWords() throws IOException {
+    void noTemplateAndNoClassHasWordsOfItsOwn() {
         Map<String, Set<String>> left = new TreeMap<>();
         Sources.read(Sources.PAGES, ".jte").forEach((file, text) -> put(left, file, wordsOfTemplate(text)));
         Map<String, String> java = Sources.read(Sources.JAVA, ".java");
@@ -54,14 +42,7 @@ class NotYetMovedTest {
                 .map(java::remove)
                 .flatMap(text -> Sources.literals(text).stream())
                 .toList();
-        java.keySet().removeIf(file -> file.startsWith(DEMO));
-        java.forEach((file, text) -> put(
-                left, file.contains("/") ? file.substring(0, file.lastIndexOf('/')) : "", wordsOfJava(text, codes)));
-        Set<String> named = notYet();
-        Set<String> moved = new TreeSet<>(named);
-        moved.removeAll(left.keySet());
-        assertThat(moved).as("moved; take it off words/not-yet-moved.txt").isEmpty();
-        left.keySet().removeAll(named);
+        java.forEach((file, text) -> put(left, file, wordsOfJava(text, codes)));
         assertThat(left).as("words that belong into a bundle under words/").isEmpty();
     }
 
