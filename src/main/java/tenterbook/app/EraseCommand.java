@@ -48,8 +48,7 @@ final class EraseCommand implements Callable<Integer> {
                 out.println(Message.of("command.erase.slip"));
                 return Main.FOUND_WRONG;
             }
-            String maker = archive.studio().maker();
-            erased = archive.ledger().erase(maker.isEmpty() ? "maker" : maker, Kinds.PARTY, party, reason);
+            erased = archive.ledger().erase(archive.author(), Kinds.PARTY, party, reason);
             try (TagTable tags = TagTable.open(archive);
                     PieceIndex index = PieceIndex.open(archive, new TagFacet(tags));
                     Terminal terminal = new Terminal(out)) {

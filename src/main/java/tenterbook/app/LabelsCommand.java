@@ -88,9 +88,7 @@ final class LabelsCommand implements Callable<Integer> {
                         .find(Kinds.PIECE, number.strip())
                         .orElseThrow(() -> Refusal.of("command.labels.no-piece", "piece", number)));
             }
-            String maker = archive.studio().maker();
-            IssuedPaper paper = Issue.print(
-                    archive, found, request, Clock.systemUTC(), maker.isEmpty() ? "maker" : maker, terminal);
+            IssuedPaper paper = Issue.print(archive, found, request, Clock.systemUTC(), archive.author(), terminal);
             Files.write(out, archive.papers().read(paper.pdf()));
             labels = found.size() * copies;
         }

@@ -43,10 +43,9 @@ final class PhotosCommand implements Callable<Integer> {
             Originals originals = new Originals(archive.folder().photos());
             PhotoIntake intake =
                     new PhotoIntake(originals, new Previews(archive.folder().previews(), originals));
-            String maker = archive.studio().maker();
             Report report;
             try (Terminal terminal = new Terminal(out)) {
-                report = new Arrivals(archive, intake, maker.isEmpty() ? "maker" : maker)
+                report = new Arrivals(archive, intake, archive.author())
                         .take(files.stream().map(Incoming::file).toList(), terminal);
             }
             report.findings().forEach(out::println);

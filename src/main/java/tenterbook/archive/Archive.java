@@ -9,6 +9,7 @@ import tenterbook.ledger.ArchiveFolder;
 import tenterbook.ledger.Ledger;
 import tenterbook.ledger.RecordKey;
 import tenterbook.ledger.Saved;
+import tenterbook.ledger.Unreadable;
 import tenterbook.material.Cloth;
 import tenterbook.material.Lot;
 import tenterbook.piece.Party;
@@ -60,6 +61,23 @@ public final class Archive implements AutoCloseable {
 
     public Studio studio() {
         return ledger.find(Kinds.STUDIO, Kinds.THE_STUDIO).map(Saved::record).orElse(Studio.UNNAMED);
+    }
+
+    /** {@link #studio}, or empty where its record cannot be read: much can be shown and done without it. */
+    public Optional<Studio> readableStudio() {
+        try {
+            return Optional.of(studio());
+        } catch (Unreadable e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Who saves: the maker. One person uses an archive; a name stands in every revision all the same. */
+    public String author() {
+        return readableStudio()
+                .map(Studio::maker)
+                .filter(maker -> !maker.isEmpty())
+                .orElse("maker");
     }
 
     public Optional<Piece> piece(String number) {

@@ -15,8 +15,8 @@ import tenterbook.exchange.bag.Pace;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.Revision;
-import tenterbook.ledger.Unreadable;
 import tenterbook.measure.Digest;
+import tenterbook.piece.Studio;
 import tenterbook.words.Message;
 
 /** One bag being filled, from one moment of an archive that may go on meanwhile. */
@@ -163,11 +163,7 @@ final class Filling {
 
     /** Its name, or empty: a record of it that cannot be read is noted like all damage and keeps no bag from being made. */
     private String studio() {
-        try {
-            return archive.studio().name();
-        } catch (Unreadable e) {
-            return "";
-        }
+        return archive.readableStudio().map(Studio::name).orElse("");
     }
 
     private String agent() {

@@ -18,7 +18,6 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.Saved;
-import tenterbook.ledger.Unreadable;
 import tenterbook.measure.Digest;
 import tenterbook.measure.Identifier;
 import tenterbook.photo.Photo;
@@ -38,7 +37,9 @@ public final class PieceReader {
     private static final int CLAMPINGS_KEPT = 2000;
     private static final int TOGETHER = 100;
     private final Archive archive;
+    /** Null where it cannot be read: all that does not need it is known all the same. */
     private final @Nullable Studio studio;
+
     private final Map<Object, Optional<?>> shared = new ConcurrentHashMap<>();
     private final Map<String, Clamping> clampings = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;
@@ -51,16 +52,7 @@ public final class PieceReader {
 
     public PieceReader(Archive archive) {
         this.archive = archive;
-        this.studio = studio(archive);
-    }
-
-    /** Null where it cannot be read: all that does not need it is known all the same. */
-    private static @Nullable Studio studio(Archive archive) {
-        try {
-            return archive.studio();
-        } catch (Unreadable e) {
-            return null;
-        }
+        this.studio = archive.readableStudio().orElse(null);
     }
 
     /** One piece, as the record given says; its revision need not be the newest. */

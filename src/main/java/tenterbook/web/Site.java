@@ -7,7 +7,6 @@ import java.util.Currency;
 import java.util.Optional;
 import tenterbook.archive.Archive;
 import tenterbook.label.TagTable;
-import tenterbook.ledger.Unreadable;
 import tenterbook.photo.Originals;
 import tenterbook.photo.PhotoIntake;
 import tenterbook.photo.Previews;
@@ -37,22 +36,12 @@ public record Site(
     }
 
     Page page(String title, String section, String said) {
-        Optional<Studio> studio = studio();
+        Optional<Studio> studio = archive.readableStudio();
         return new Page(title, section, studio.orElse(Studio.UNNAMED), said, studio.isEmpty());
     }
 
-    /** Who saves: the maker. One person uses an archive; a name stands in every revision all the same. */
     public String author() {
-        return studio().map(Studio::maker).filter(maker -> !maker.isEmpty()).orElse("maker");
-    }
-
-    /** Empty where its record cannot be read. */
-    public Optional<Studio> studio() {
-        try {
-            return Optional.of(archive.studio());
-        } catch (Unreadable e) {
-            return Optional.empty();
-        }
+        return archive.author();
     }
 
     public Currency currency() {

@@ -167,7 +167,8 @@ public final class PiecesPages {
 
     /** Where the studio most likely sells, as in the address; empty where its record cannot be read. */
     private String home() {
-        return site.studio()
+        return site.archive()
+                .readableStudio()
                 .map(studio -> Issue.word(Market.of(studio.currency())))
                 .orElse("");
     }
