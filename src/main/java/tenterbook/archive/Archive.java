@@ -18,6 +18,7 @@ import tenterbook.piece.PieceNumber;
 import tenterbook.piece.Studio;
 import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
+import tenterbook.words.Conventions;
 
 /** An open archive: the folder held, its ledger and its records by kind. */
 public final class Archive implements AutoCloseable {
@@ -78,6 +79,11 @@ public final class Archive implements AutoCloseable {
                 .map(Studio::maker)
                 .filter(maker -> !maker.isEmpty())
                 .orElse("maker");
+    }
+
+    /** How numbers, dates and moments are written here. */
+    public Conventions conventions() {
+        return readableStudio().orElse(Studio.UNNAMED).conventions();
     }
 
     public Optional<Piece> piece(String number) {

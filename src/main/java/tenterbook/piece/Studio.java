@@ -1,8 +1,11 @@
 package tenterbook.piece;
 
+import java.time.ZoneId;
 import java.util.Currency;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tenterbook.words.Conventions;
+import tenterbook.words.Conventions.DateOrder;
 import tenterbook.words.Refusal;
 
 /**
@@ -23,6 +26,8 @@ import tenterbook.words.Refusal;
  * @param rn registered number of the United States, digits alone
  * @param caNumber identification number of Canada, digits alone
  * @param responsible who answers in the European Union for a maker outside it: name, postal and electronic address
+ * @param dateOrder in which dates are written on pages and documents; null for the usual one
+ * @param timeZone in which moments are shown, wherever the archive is opened; null for that of the computer
  * @param names words that labels need in other languages, as entered
  */
 public record Studio(
@@ -41,6 +46,8 @@ public record Studio(
         String rn,
         String caNumber,
         String responsible,
+        @Nullable DateOrder dateOrder,
+        @Nullable ZoneId timeZone,
         List<LocalName> names) {
     public static final Studio UNNAMED =
             new Studio("", "", "", "", "", "", new NumberScheme(""), Currency.getInstance("EUR"), "");
@@ -76,8 +83,18 @@ public record Studio(
             Currency currency,
             String notice) {
         this(
-                name, maker, place, dyedIn, contact, careLine, numbers, currency, notice, "", "", "", "", "", "",
-                List.of());
+                name, maker, place, dyedIn, contact, careLine, numbers, currency, notice, "", "", "", "", "", "", null,
+                null, List.of());
+    }
+
+    /** How numbers, dates and moments are written for this studio. */
+    public Conventions conventions() {
+        Conventions usual = Conventions.english();
+        return new Conventions(
+                usual.language(),
+                usual.decimalMark(),
+                dateOrder == null ? usual.dateOrder() : dateOrder,
+                timeZone == null ? usual.zone() : timeZone);
     }
 
     /**

@@ -65,7 +65,6 @@ import tenterbook.web.page.StudioPages;
 import tenterbook.web.page.VerifyPages;
 import tenterbook.web.page.WaitingPages;
 import tenterbook.web.page.WorkPages;
-import tenterbook.words.Conventions;
 import tenterbook.words.Message;
 
 /** The server: on loopback alone, guarded, with its routes and its answers to what goes wrong. */
@@ -146,7 +145,7 @@ public final class Server implements AutoCloseable {
         }
         config.staticFiles.enableWebjars();
         RoutesConfig routes = config.routes;
-        routes.before(ctx -> Words.writeFor(Conventions.english()));
+        routes.before(ctx -> Words.writeFor(site.archive().conventions()));
         routes.before(Guard::check);
         PhotoShelf shelf = new PhotoShelf(site);
         new PiecesPages(site).routes(routes);

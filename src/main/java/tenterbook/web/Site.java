@@ -3,6 +3,7 @@ package tenterbook.web;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Currency;
 import java.util.Optional;
 import tenterbook.archive.Archive;
@@ -49,6 +50,7 @@ public record Site(
     }
 
     public LocalDate today() {
-        return LocalDate.now(clock);
+        ZoneId zone = archive.readableStudio().map(Studio::timeZone).orElse(clock.getZone());
+        return LocalDate.ofInstant(clock.instant(), zone);
     }
 }

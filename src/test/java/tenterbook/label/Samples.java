@@ -81,6 +81,8 @@ public final class Samples {
             "",
             "",
             "",
+            null,
+            null,
             List.of(
                     name("silk", "fr-CA", "soie"),
                     name("Elastane", "fr-CA", "élasthanne"),

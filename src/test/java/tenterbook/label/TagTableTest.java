@@ -94,6 +94,8 @@ class TagTableTest {
                 was.rn(),
                 was.caNumber(),
                 was.responsible(),
+                was.dateOrder(),
+                was.timeZone(),
                 was.names());
     }
 

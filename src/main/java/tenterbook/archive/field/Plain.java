@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Currency;
 import java.util.Locale;
@@ -46,6 +47,9 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
     public static final Plain<Currency> CURRENCY =
             new Plain<>("^[A-Z]{3}$", Currency::getCurrencyCode, Plain::currency);
 
+    /** A zone of the IANA time zone database, as in 'Europe/Lisbon'. */
+    public static final Plain<ZoneId> TIME_ZONE = new Plain<>("", ZoneId::getId, Plain::timeZone);
+
     /** The name of a record of some kind. */
     public static <I extends Identifier> Plain<I> identifier(Function<String, I> maker) {
         return new Plain<>("^[\\p{L}\\p{N}][\\p{L}\\p{N}._-]{0,39}$", Identifier::value, maker);
@@ -56,6 +60,14 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
             return reader.apply(text);
         } catch (DateTimeException e) {
             throw new Refusal(Message.of("field.no-time", "found", text, "example", example), e);
+        }
+    }
+
+    private static ZoneId timeZone(String name) {
+        try {
+            return ZoneId.of(name.strip());
+        } catch (DateTimeException e) {
+            throw new Refusal(Message.of("field.no-time-zone", "found", name), e);
         }
     }
 

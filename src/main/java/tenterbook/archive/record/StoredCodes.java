@@ -23,6 +23,7 @@ import tenterbook.piece.condition.Stability;
 import tenterbook.piece.condition.Standing;
 import tenterbook.recipe.Fold;
 import tenterbook.recipe.StepKind;
+import tenterbook.words.Conventions.DateOrder;
 
 /** Every code that stands in the ledger for one of a closed choice. Frozen: {@code StoredNamesTest} compares them with a list. */
 public final class StoredCodes {
@@ -267,6 +268,12 @@ public final class StoredCodes {
             .code(Calibration.GREY_CARD, "one grey card")
             .code(Calibration.WHITE_AND_BLACK, "a white and a black card")
             .code(Calibration.CHART, "a chart of 24 patches")
+            .complete();
+
+    public static final Codes<DateOrder> DATE_ORDER = Codes.of("date-order", DateOrder.class)
+            .code(DateOrder.DAY_FIRST, "day-first")
+            .code(DateOrder.MONTH_FIRST, "month-first")
+            .code(DateOrder.YEAR_FIRST, "year-first")
             .complete();
 
     private StoredCodes() {}

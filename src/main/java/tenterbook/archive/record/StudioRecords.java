@@ -46,6 +46,8 @@ public final class StudioRecords {
             .field("caNumber", new Plain<>("", text -> text, Studio::caNumber), Studio::caNumber)
             .text("responsible", Studio::responsible)
             .personal()
+            .choice("dateOrder", StoredCodes.DATE_ORDER, Studio::dateOrder)
+            .field("timeZone", Plain.TIME_ZONE, Studio::timeZone)
             .list("names", LOCAL_NAME, Studio::names)
             .built(v -> new Studio(
                     v.get("name"),
@@ -63,6 +65,8 @@ public final class StudioRecords {
                     v.get("rn"),
                     v.get("caNumber"),
                     v.get("responsible"),
+                    v.get("dateOrder"),
+                    v.get("timeZone"),
                     v.get("names")));
 
     public static final Part<Party> PARTY = Part.<Party>of("party")

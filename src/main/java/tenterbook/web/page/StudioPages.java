@@ -5,12 +5,16 @@ import static tenterbook.web.Words.w;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.record.Difference;
+import tenterbook.archive.record.StoredCodes;
 import tenterbook.exchange.ArchiveCheck;
 import tenterbook.exchange.Pack;
 import tenterbook.label.rule.Language;
@@ -19,6 +23,7 @@ import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.Saved;
+import tenterbook.measure.DateWords;
 import tenterbook.piece.Studio;
 import tenterbook.web.Html;
 import tenterbook.web.Said;
@@ -116,6 +121,14 @@ public final class StudioPages {
                 Language.terms().stream()
                         .map(term -> new Choices.Choice(term, ""))
                         .toList());
+        values.put("dateOrders", dateOrders());
+        values.put(
+                "zones",
+                ZoneId.getAvailableZoneIds().stream()
+                        .filter(zone -> zone.contains("/") && !zone.startsWith("Etc/") && !zone.startsWith("SystemV/"))
+                        .sorted()
+                        .map(zone -> new Choices.Choice(zone, ""))
+                        .toList());
         values.put(
                 "built",
                 site.archive().ledger().check().schema().stream()
@@ -125,6 +138,17 @@ public final class StudioPages {
         values.put("lastHash", site.archive().ledger().lastHash().hex());
         ctx.status(status);
         Html.show(ctx, "studio", values);
+    }
+
+    /** Each order by an example, whose day and month cannot be mistaken for each other. */
+    private static List<Choices.Choice> dateOrders() {
+        Conventions usual = Words.conventions();
+        return Arrays.stream(Conventions.DateOrder.values())
+                .map(order -> new Choices.Choice(
+                        StoredCodes.DATE_ORDER.code(order),
+                        DateWords.day(LocalDate.of(2024, 3, 14))
+                                .in(new Conventions(usual.language(), usual.decimalMark(), order, usual.zone()))))
+                .toList();
     }
 
     private void save(Context ctx) {

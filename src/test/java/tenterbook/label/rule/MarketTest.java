@@ -36,6 +36,8 @@ class MarketTest {
                 rn,
                 ca,
                 responsible,
+                null,
+                null,
                 List.of(names));
     }
 

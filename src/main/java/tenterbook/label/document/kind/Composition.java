@@ -10,6 +10,7 @@ import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.label.document.VerificationCode;
 import tenterbook.ledger.Saved;
+import tenterbook.measure.DateWords;
 import tenterbook.piece.Piece;
 import tenterbook.words.Refusal;
 
@@ -26,15 +27,16 @@ public final class Composition {
         if (pieces.isEmpty()) {
             throw Refusal.of("document.refused.no-piece", "document", request.kind());
         }
+        String date = DateWords.day(today).in(archive.conventions());
         List<Told> told = pieces.stream().map(piece -> Told.of(archive, piece)).toList();
         if (!request.kind().each()) {
-            return List.of(new DocumentDraft(all(archive, told, request, today), pieces, request, DocumentOrigin.NONE));
+            return List.of(new DocumentDraft(all(archive, told, request, date), pieces, request, DocumentOrigin.NONE));
         }
         List<DocumentDraft> composed = new ArrayList<>();
         for (Told each : told) {
             DocumentOrigin origin = DocumentOrigin.NONE;
             DocumentText text = switch (request.kind()) {
-                case OBJECT_ID -> ObjectIdSheet.of(each, request, today);
+                case OBJECT_ID -> ObjectIdSheet.of(each, request, date);
                 case PROVENANCE_CERTIFICATE -> {
                     origin = DocumentOrigin.of(VerificationCode.of(each.newest().hash()));
                     yield Certificate.of(each, request);
@@ -49,7 +51,7 @@ public final class Composition {
         return composed;
     }
 
-    private static DocumentText all(Archive archive, List<Told> told, DocumentSettings request, LocalDate today) {
+    private static DocumentText all(Archive archive, List<Told> told, DocumentSettings request, String today) {
         return switch (request.kind()) {
             case LOAN_SCHEDULE, CONSIGNMENT_SCHEDULE -> Schedule.of(told, Parties.of(archive, request), request, today);
             case INSURANCE_LIST -> InsuranceList.of(told, request, today);

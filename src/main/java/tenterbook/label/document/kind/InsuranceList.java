@@ -1,7 +1,6 @@
 package tenterbook.label.document.kind;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -20,13 +19,13 @@ import tenterbook.words.Written;
 final class InsuranceList {
     private InsuranceList() {}
 
-    static DocumentText of(List<Told> told, DocumentSettings request, LocalDate today) {
+    static DocumentText of(List<Told> told, DocumentSettings request, String today) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Facts(List.of(
                 Say.fact("document.fact.owner", told.get(0).maker()),
                 Say.fact("document.fact.insured-by", request.agreement().insurer()),
                 Say.fact("document.fact.pieces", told.size()),
-                Say.fact("document.fact.as-recorded-on", Say.day(today)))));
+                Say.fact("document.fact.as-recorded-on", today))));
         blocks.add(new Block.Table(
                 List.of(
                         Say.column("document.column.piece", 2.6, false),

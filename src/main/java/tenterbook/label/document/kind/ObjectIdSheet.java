@@ -1,6 +1,5 @@
 package tenterbook.label.document.kind;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -33,7 +32,7 @@ final class ObjectIdSheet {
         this.piece = told.piece();
     }
 
-    static DocumentText of(Told told, DocumentSettings request, LocalDate today) {
+    static DocumentText of(Told told, DocumentSettings request, String today) {
         ObjectIdSheet sheet = new ObjectIdSheet(told);
         return new DocumentText(
                 request.kind().code(),
@@ -44,7 +43,7 @@ final class ObjectIdSheet {
                 List.of(new DocumentText.Part(told.number(), sheet.blocks(today))));
     }
 
-    private List<Block> blocks(LocalDate today) {
+    private List<Block> blocks(String today) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, told.number() + "  " + told.title()));
         lacking().forEach(lack -> blocks.add(Say.missing(lack)));
@@ -169,7 +168,7 @@ final class ObjectIdSheet {
                 .inEnglish();
     }
 
-    private List<Block.Fact> particulars(LocalDate today) {
+    private List<Block.Fact> particulars(String today) {
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(Say.fact("document.fact.short-description", description()));
         facts.add(Say.fact("document.fact.inventory-number", told.number()));
@@ -191,7 +190,7 @@ final class ObjectIdSheet {
         facts.add(Say.fact(
                 "document.fact.written-material",
                 Message.of("document.object.record", "version", told.saved().version())));
-        facts.add(Say.fact("document.fact.date-documented", Say.day(today)));
+        facts.add(Say.fact("document.fact.date-documented", today));
         return facts;
     }
 }

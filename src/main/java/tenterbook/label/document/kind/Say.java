@@ -1,6 +1,5 @@
 package tenterbook.label.document.kind;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -12,7 +11,6 @@ import java.util.stream.Stream;
 import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
 import tenterbook.label.document.Block;
-import tenterbook.measure.DateWords;
 import tenterbook.measure.Money;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
@@ -126,10 +124,6 @@ final class Say {
         String symbol = side.unit().symbol();
         boolean already = Set.of("mm", "cm", "m", "g", "kg").contains(symbol);
         return already || metric.isEmpty() ? entered.replace(" ", "\u00a0") : entered + " (" + metric.get() + ")";
-    }
-
-    static String day(LocalDate day) {
-        return DateWords.day(day).inEnglish();
     }
 
     static String stop(String text) {

@@ -1,7 +1,6 @@
 package tenterbook.label.document.kind;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -23,10 +22,10 @@ final class Schedule {
     private final List<Told> told;
     private final Parties parties;
     private final DocumentSettings request;
-    private final LocalDate today;
+    private final String today;
     private final boolean loan;
 
-    private Schedule(List<Told> told, Parties parties, DocumentSettings request, LocalDate today) {
+    private Schedule(List<Told> told, Parties parties, DocumentSettings request, String today) {
         this.told = told;
         this.parties = parties;
         this.request = request;
@@ -34,7 +33,7 @@ final class Schedule {
         this.loan = request.kind() == DocumentKind.LOAN_SCHEDULE;
     }
 
-    static DocumentText of(List<Told> told, Parties parties, DocumentSettings request, LocalDate today) {
+    static DocumentText of(List<Told> told, Parties parties, DocumentSettings request, String today) {
         Schedule schedule = new Schedule(told, parties, request, today);
         String running = Say.joined(
                 "  ·  ",
@@ -95,7 +94,7 @@ final class Schedule {
         facts.add(Say.fact("document.fact.from", request.agreement().from()));
         facts.add(Say.fact("document.fact.until", request.agreement().until()));
         facts.add(Say.fact("document.fact.insured-by", request.agreement().insurer()));
-        facts.add(Say.fact("document.fact.date-of-this-schedule", Say.day(today)));
+        facts.add(Say.fact("document.fact.date-of-this-schedule", today));
         return facts;
     }
 

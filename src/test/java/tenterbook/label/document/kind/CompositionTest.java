@@ -46,6 +46,8 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.Status;
+import tenterbook.piece.Studio;
+import tenterbook.words.Conventions;
 
 /** What documents say of records that tell much and of records that tell little. */
 class CompositionTest {
@@ -247,6 +249,33 @@ class CompositionTest {
                         "Inventory number",
                         "V24-001");
         assertThat(words).doesNotContain("Brites", "drawer", "borrowed money", "€");
+    }
+
+    @Test
+    void aDocumentIsDatedInTheOrderOfTheStudio() {
+        Studio was = archive.studio();
+        Studio american = new Studio(
+                was.name(),
+                was.maker(),
+                was.place(),
+                was.dyedIn(),
+                was.contact(),
+                was.careLine(),
+                was.numbers(),
+                was.currency(),
+                was.notice(),
+                was.postalAddress(),
+                was.online(),
+                was.phone(),
+                was.rn(),
+                was.caNumber(),
+                was.responsible(),
+                Conventions.DateOrder.MONTH_FIRST,
+                null,
+                was.names());
+        archive.ledger().write("maker", act -> act.save(Kinds.STUDIO, american, 1, ""));
+        assertThat(words(DocumentKind.OBJECT_ID, request -> request, saved(whole("V24-001"))))
+                .contains("January 10, 2026");
     }
 
     @Test
