@@ -11,7 +11,6 @@ import java.util.stream.Collectors;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.material.FibreShare;
-import tenterbook.measure.QuantityWords;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Cut;
 import tenterbook.words.Joined;
@@ -71,7 +70,7 @@ public record Cloths(List<Cloth> cloths, Optional<Message> disagreement) {
                 .toList();
     }
 
-    /** By name with their fibres, as in 'silk habotai (100% silk)'; empty where no cloth is known. */
+    /** By name with their fibres, as in 'silk habotai (100 % silk)'; empty where no cloth is known. */
     public String inWords() {
         return cloths.stream().map(Cloths::inWords).distinct().collect(Collectors.joining("; "));
     }
@@ -85,11 +84,7 @@ public record Cloths(List<Cloth> cloths, Optional<Message> disagreement) {
     }
 
     private static String fibres(Cloth cloth) {
-        return cloth.content().stream()
-                .map(share -> share.percent() == null
-                        ? share.fibre()
-                        : QuantityWords.number(share.percent()) + "%\u00a0" + share.fibre())
-                .collect(Collectors.joining(", "));
+        return new Joined(", ", cloth.content()).inEnglish();
     }
 
     /** Who says what each cloth is of, as in 'silk habotai: supplier’s invoice'; a cloth without such evidence says so. */

@@ -2,7 +2,9 @@ package tenterbook.material;
 
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.NumberWords;
+import tenterbook.words.Conventions;
 import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /**
  * One fibre of a cloth.
@@ -11,12 +13,20 @@ import tenterbook.words.Refusal;
  * @param percent share of the fibre's weight, above 0 and at most 100; null where not known
  * @param purpose why a small share is there, as in 'stretch'; empty where nothing was said
  */
-public record FibreShare(String fibre, @Nullable Double percent, String purpose) {
+public record FibreShare(String fibre, @Nullable Double percent, String purpose) implements Written {
     public FibreShare {
         fibre = fibre == null ? "" : fibre.strip();
         purpose = purpose == null ? "" : purpose.strip();
         if (percent != null && !(percent > 0 && percent <= 100)) {
             throw Refusal.of("material.share", "percent", NumberWords.plain(percent), "fibre", fibre);
         }
+    }
+
+    /** '97 % silk', or 'silk' where its share is not known; labels write it as their market's rule asks. */
+    @Override
+    public String in(Conventions conventions) {
+        return percent == null
+                ? fibre
+                : NumberWords.percent(NumberWords.plain(percent)).in(conventions) + NumberWords.UNIT_SPACE + fibre;
     }
 }

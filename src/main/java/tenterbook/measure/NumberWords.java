@@ -13,7 +13,7 @@ public final class NumberWords {
     private NumberWords() {}
 
     /** Stands between a number and its unit, so that a line never ends between them. */
-    static final String UNIT_SPACE = "\u00a0";
+    public static final String UNIT_SPACE = "\u00a0";
 
     private record Digits(BigDecimal value) implements Written {
         @Override
@@ -81,6 +81,11 @@ public final class NumberWords {
     /** '6–8'. */
     public static Written range(Written low, Written high) {
         return new Range(low, high);
+    }
+
+    /** '44 %', of a number that is in percent. */
+    public static Written percent(Written number) {
+        return new Percent(number, PercentSign.SPACED);
     }
 
     /** '44 %'. */

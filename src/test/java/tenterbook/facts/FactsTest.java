@@ -111,7 +111,7 @@ class FactsTest {
     void aPieceIsOfTheClothThatAllItsClampingsShareWithWhoSaysWhatItIs() {
         Cloths both = cloths(cut("C1", "LV", "SH"), cut("C2"), cut("C3", "SH"));
 
-        assertThat(both.inWords()).isEqualTo("silk habotai (100%\u00a0silk)");
+        assertThat(both.inWords()).isEqualTo("silk habotai (100\u00a0%\u00a0silk)");
         assertThat(both.evidence()).isEqualTo("silk habotai: burn test");
         assertThat(both.disagreement()).isEmpty();
     }
@@ -120,7 +120,7 @@ class FactsTest {
     void clampingsThatShareNoClothAreAllGivenAndSaidToDisagree() {
         Cloths both = cloths(cut("C1", "LV"), cut("C2", "SH"));
 
-        assertThat(both.inWords()).isEqualTo("linen voile (fibres not recorded); silk habotai (100%\u00a0silk)");
+        assertThat(both.inWords()).isEqualTo("linen voile (fibres not recorded); silk habotai (100\u00a0%\u00a0silk)");
         assertThat(both.disagreement().orElseThrow().inEnglish())
                 .isEqualTo("The clampings name different cloths: clamping C1 names LV; clamping C2 names SH.");
     }

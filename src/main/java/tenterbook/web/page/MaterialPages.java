@@ -7,7 +7,6 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.RecordKey;
 import tenterbook.ledger.Saved;
@@ -15,12 +14,12 @@ import tenterbook.material.Cloth;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
 import tenterbook.material.Source;
-import tenterbook.measure.NumberWords;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
+import tenterbook.words.Joined;
 
 /** Bolts of cloth and lots of dye, mordant and assistants. */
 public final class MaterialPages {
@@ -115,18 +114,7 @@ public final class MaterialPages {
     }
 
     private static String content(Cloth cloth) {
-        return cloth.content().isEmpty()
-                ? Fact.notRecorded()
-                : cloth.content().stream()
-                        .map(share -> share.percent() == null
-                                ? w("material-form.some-fibre", "fibre", share.fibre())
-                                : w(
-                                        "material-form.share",
-                                        "percent",
-                                        NumberWords.plain(share.percent()),
-                                        "fibre",
-                                        share.fibre()))
-                        .collect(Collectors.joining(", "));
+        return cloth.content().isEmpty() ? Fact.notRecorded() : w(new Joined(", ", cloth.content()));
     }
 
     private void lot(Context ctx) {
