@@ -162,14 +162,13 @@ public record CareSymbols(List<Mark> marks, List<Question> questions, List<Messa
             if (dryClean.forbidden()) {
                 mark(CareSymbol.NO_DRY_CLEAN, dryClean.test());
             } else if (dryClean.allowed()) {
-                String how = (dryClean.test().method() + " " + dryClean.test().result()).toLowerCase(Locale.ROOT);
-                if (how.contains("perchlor")) {
-                    mark(CareSymbol.DRY_CLEAN_P, dryClean.test());
-                } else if (how.contains("hydrocarbon")) {
-                    mark(CareSymbol.DRY_CLEAN_F, dryClean.test());
-                } else {
-                    why.put(CareLine.About.PROFESSIONAL_CARE, Message.of("care.gap.no-solvent"));
-                }
+                CareTest test = dryClean.test();
+                Message gap = Solvents.named(test)
+                        ? Message.of("care.gap.solvent-unclear", "found", (test.method() + " " + test.result()).strip())
+                        : Message.of("care.gap.no-solvent");
+                Solvents.symbol(test)
+                        .ifPresentOrElse(
+                                symbol -> mark(symbol, test), () -> why.put(CareLine.About.PROFESSIONAL_CARE, gap));
             }
         }
 

@@ -73,6 +73,34 @@ class CareSymbolsTest {
                 .isEqualTo(expected == null ? List.of() : List.of(expected));
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "hydrocarbon only, not perchloroethylene; DRY_CLEAN_F",
+                "hydrocarbon, no perchloroethylene; DRY_CLEAN_F",
+                "hydrocarbon, perchloroethylene was not tried; DRY_CLEAN_F",
+                "not in perchloroethylene, in hydrocarbon; DRY_CLEAN_F",
+                "hydrocarbon only not perchloroethylene; DRY_CLEAN_F",
+                "never perchloroethylene; ",
+                "hydrocarbon was not tried; ",
+                "neither perchloroethylene nor hydrocarbon; ",
+                "perchloroethylene, hydrocarbon excluded; ",
+                "perchloroethylene or hydrocarbon; DRY_CLEAN_P",
+                "perchloroethylene, no change; DRY_CLEAN_P",
+                "perchloroethylene without change; DRY_CLEAN_P"
+            })
+    void aSolventThatTheTestExcludesIsNotPermitted(String method, CareSymbol expected) {
+        CareTest test = test(Kind.DRY_CLEAN, null, true, method);
+        assertThat(symbols(test)).isEqualTo(expected == null ? List.of() : List.of(expected));
+        if (expected == null) {
+            assertThat(CareSymbols.of(CareCase.of(List.of(test)), Market.EU)
+                            .gaps()
+                            .toString())
+                    .contains("found “" + method + "”", "as in ‘hydrocarbon’");
+        }
+    }
+
     @Test
     void symbolsStandInTheOrderOfTheStandardAndGapsAreTold() {
         CareTest[] tests = {
