@@ -73,6 +73,18 @@ class CareSymbolsTest {
                 .isEqualTo(expected == null ? List.of() : List.of(expected));
     }
 
+    @Test
+    void theMildnessOfTheSymbolStaysInAResultOfSeveralLines() {
+        for (String result : List.of("colour held\ngentle cycle", "gentle cycle\nno bleeding", "very\ngentle\ncycle")) {
+            CareTest test = new CareTest(
+                    Kind.MACHINE_WASH, null, "", Quantity.of(40.0, Unit.CELSIUS, Basis.MEASURED), result, true);
+            assertThat(symbols(test))
+                    .as(result)
+                    .containsExactly(
+                            result.startsWith("very") ? CareSymbol.WASH_40_VERY_MILD : CareSymbol.WASH_40_MILD);
+        }
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = ';',
