@@ -21,9 +21,9 @@ import tenterbook.label.LabelText;
 import tenterbook.label.PrintSettings;
 import tenterbook.label.SheetSize;
 import tenterbook.label.paper.LabelPaper;
-import tenterbook.label.paper.Progress;
 import tenterbook.label.rule.Market;
 import tenterbook.ledger.Kind;
+import tenterbook.ledger.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 
@@ -86,7 +86,7 @@ public final class LabelBench {
             long[] most = {0};
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             start = System.nanoTime();
-            LabelPaper.print(texts, tag, out, Clock.systemUTC(), Progress.NONE);
+            LabelPaper.print(texts, tag, out, Clock.systemUTC(), Progress.UNWATCHED);
             setting[round] = System.nanoTime() - start;
             bytes = out.size();
             LabelPaper.print(texts, tag, new ByteArrayOutputStream(), Clock.systemUTC(), (done, total) -> {

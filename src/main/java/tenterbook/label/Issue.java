@@ -26,7 +26,6 @@ import tenterbook.ledger.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
-import tenterbook.words.Message;
 
 /** Issues labels: lays them out, stores the PDF, and then keeps their exact text in the ledger with the name of the file. */
 public final class Issue {
@@ -59,7 +58,7 @@ public final class Issue {
                 PieceReader.all(archive, pieces.stream().map(Saved::record).toList()), request);
         Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        LabelPaper.print(texts, request, out, Clock.fixed(at, ZoneOffset.UTC), watched(progress));
+        LabelPaper.print(texts, request, out, Clock.fixed(at, ZoneOffset.UTC), progress);
         progress.orStop();
         IssuedPaper.Pdf pdf = archive.papers().store(out.toByteArray());
         String replaces = replaced(archive, request, pieces);
@@ -74,14 +73,6 @@ public final class Issue {
         });
     }
 
-    private static tenterbook.label.paper.Progress watched(Progress progress) {
-        String setting = Message.of("label.setting").inEnglish();
-        return (done, total) -> {
-            progress.at(done, total, setting);
-            return !progress.cancelled();
-        };
-    }
-
     /**
      * Lays a paper's words out anew, as this program lays them out, for other copies or another place to begin at. Keeps
      * nothing. As it was issued it is its stored file.
@@ -93,7 +84,7 @@ public final class Issue {
         List<LabelText> texts = paper.pieces().stream()
                 .map(issued -> text(paper, issued, asked))
                 .toList();
-        LabelPaper.print(texts, asked, out, Clock.fixed(paper.issuedAt(), ZoneOffset.UTC), watched(progress));
+        LabelPaper.print(texts, asked, out, Clock.fixed(paper.issuedAt(), ZoneOffset.UTC), progress);
     }
 
     private static LabelText text(IssuedPaper paper, IssuedPaper.Issued issued, PrintSettings request) {

@@ -49,17 +49,8 @@ final class Erasing {
         if (history.isEmpty()) {
             throw new ArchiveProblem(Message.of("ledger.erase.nobody", "kind", kind.called(), "id", id));
         }
-        this.traces = new Traces(person, names(kind));
+        this.traces = Traces.of(kind, person, history);
         this.stand = Handles.of(handle, person, kinds);
-    }
-
-    private List<String> names(Kind<?> kind) {
-        List<String> names = new ArrayList<>();
-        for (Revision revision : history) {
-            ObjectNode record = RecordCodec.parsed(revision.json());
-            kind.privacy().names().forEach(field -> names.add(record.path(field).asText("")));
-        }
-        return names;
     }
 
     Traces traces() {

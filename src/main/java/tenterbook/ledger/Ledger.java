@@ -92,6 +92,13 @@ public final class Ledger implements AutoCloseable {
         return erased.withFiles(forget());
     }
 
+    /**
+     * Whether a text names the person of a record, by name or identifier, so that it is no reason of an erasure.
+     */
+    public boolean names(Kind<?> kind, String id, String text) {
+        return Traces.of(kind, kind.key(id), history(kind.key(id))).inDraft(text);
+    }
+
     /** What follows an erasure; may be done again. */
     private int forget() {
         database.forget();

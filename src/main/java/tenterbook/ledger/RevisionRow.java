@@ -72,9 +72,14 @@ final class RevisionRow {
         if (whole != null) {
             return whole;
         }
-        return form instanceof Parted parted && parted.kept() != null
-                ? new TwoParts(parted.shown(), parted.fields()).merged()
-                : row.getString(6);
+        try {
+            return form instanceof Parted parted && parted.kept() != null
+                    ? new TwoParts(parted.shown(), parted.fields()).merged()
+                    : row.getString(6);
+        } catch (IllegalArgumentException e) {
+            // Damaged: who reads the record finds that out by this text, and the revisions beside it stay readable.
+            return row.getString(6);
+        }
     }
 
     static void insert(Handle handle, Revision revision, Parted parted) {

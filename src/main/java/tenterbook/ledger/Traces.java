@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.text.Normalizer;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,16 @@ final class Traces {
         this.words = Pattern.compile(
                 any.isEmpty() ? "(?!)" : "(?<![\\p{L}\\p{N}])(?:" + any + ")(?![\\p{L}\\p{N}])",
                 Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+    }
+
+    /** Of a person with the names that any version of the record gave. */
+    static Traces of(Kind<?> kind, RecordKey person, List<Revision> history) {
+        List<String> names = new ArrayList<>();
+        for (Revision revision : history) {
+            ObjectNode record = RecordCodec.parsed(revision.json());
+            kind.privacy().names().forEach(field -> names.add(record.path(field).asText("")));
+        }
+        return new Traces(person, names);
     }
 
     private static String plain(String text) {

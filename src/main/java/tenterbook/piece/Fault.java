@@ -1,5 +1,10 @@
 package tenterbook.piece;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
 /**
  * A fault of a piece.
  *
@@ -8,6 +13,16 @@ package tenterbook.piece;
  * @param note anything else
  */
 public record Fault(String kind, String where, String note) {
+    /** The kinds of these faults, each once, as first written; 'Leak' and 'leak' are one kind. */
+    public static List<String> kinds(List<Fault> faults) {
+        Map<String, String> kinds = new LinkedHashMap<>();
+        faults.stream()
+                .map(Fault::kind)
+                .filter(kind -> !kind.isEmpty())
+                .forEach(kind -> kinds.putIfAbsent(kind.toLowerCase(Locale.ROOT), kind));
+        return List.copyOf(kinds.values());
+    }
+
     public Fault {
         kind = kind == null ? "" : kind.strip();
         where = where == null ? "" : where.strip();

@@ -54,11 +54,7 @@ final class Cards {
                                 new PieceCard.Board(use.board().value(), facts.boardTitle(use.board()), use.state()))
                         .toList(),
                 facts.cloth().cloths().stream().map(Cloth::title).toList(),
-                piece.faults().stream()
-                        .map(Fault::kind)
-                        .filter(kind -> !kind.isEmpty())
-                        .distinct()
-                        .toList(),
+                Fault.kinds(piece.faults()),
                 shown == null ? null : shown.photo(),
                 shown == null ? "" : shown.caption(),
                 band(colours));

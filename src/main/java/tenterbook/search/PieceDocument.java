@@ -32,7 +32,7 @@ import tenterbook.recipe.dip.DipTally;
 /** The index entry of one piece. */
 final class PieceDocument {
     /** What the index holds and how; an index of another format is thrown away and rebuilt. */
-    static final String FORMAT = "9";
+    static final String FORMAT = "10";
 
     static final String NUMBER = "number";
     static final String SQUASHED = "number.squashed";

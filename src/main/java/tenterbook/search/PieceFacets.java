@@ -69,7 +69,7 @@ final class PieceFacets {
             put(values, Facet.YEAR, year, year);
         }
         Condition condition = facts.condition();
-        condition.faults().stream().map(Fault::kind).forEach(kind -> name(values, Facet.FAULT, kind));
+        Fault.kinds(condition.faults()).forEach(kind -> name(values, Facet.FAULT, kind));
         String examined = Denial.NEVER.unless(
                 condition, () -> condition.lastLooked().map(PieceFacets::year).orElseThrow());
         put(values, Facet.EXAMINED, examined.replace(' ', '-'), examined);

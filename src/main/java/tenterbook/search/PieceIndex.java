@@ -126,7 +126,8 @@ public final class PieceIndex implements AutoCloseable {
                 } else if (!rest() && live.uncommitted() && live.writable()) {
                     commit();
                 }
-            } catch (IOException | RuntimeException e) {
+            } catch (IOException | RuntimeException | Error e) {
+                // An Error too: without this thread nothing would be indexed any more until the next start.
                 if (!closed) {
                     LOG.error("The search index could not be brought up to date; the next write tries again", e);
                     gaveUpAt = announced;
@@ -358,7 +359,7 @@ public final class PieceIndex implements AutoCloseable {
                 Rebuild.fill(archive, outside, next, progress);
                 CatchUp.run(archive, outside, next, progress);
                 replaceBy(next, progress);
-            } catch (IOException | RuntimeException e) {
+            } catch (IOException | RuntimeException | Error e) {
                 if (live != next) {
                     next.closeAndDelete();
                 }

@@ -43,9 +43,7 @@ final class SuggestTerms {
         facts.cloth()
                 .cloths()
                 .forEach(cloth -> made.words('e', cloth.title(), cloth.id().value()));
-        piece.faults().stream()
-                .map(Fault::kind)
-                .forEach(kind -> made.words('f', kind, kind.toLowerCase(java.util.Locale.ROOT)));
+        Fault.kinds(piece.faults()).forEach(kind -> made.words('f', kind, kind.toLowerCase(java.util.Locale.ROOT)));
         made.words('g', piece.place(), piece.place());
         return made.terms;
     }

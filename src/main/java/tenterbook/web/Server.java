@@ -80,6 +80,9 @@ public final class Server implements AutoCloseable {
     /** The most a form without files may hold, in bytes. */
     private static final long MOST_TYPED = 4L << 20;
 
+    /** The most fields one form may have: those of some thousand photographs. */
+    private static final int MOST_FIELDS = 20_000;
+
     /** The most an address may hold, with the other headers, in bytes. */
     private static final int LONGEST_ADDRESS = 64 << 10;
 
@@ -130,6 +133,7 @@ public final class Server implements AutoCloseable {
             http.setRequestHeaderSize(LONGEST_ADDRESS);
             http.setResponseHeaderSize(LONGEST_ADDRESS);
         });
+        config.jetty.modifyServletContextHandler(handler -> handler.setMaxFormKeys(MOST_FIELDS));
         config.router.javaLangErrorHandler(Server::tell);
         config.jetty.multipartConfig.maxFileSize(MOST_ARRIVING >> 20, SizeUnit.MB);
         config.jetty.multipartConfig.maxTotalRequestSize(MOST_UPLOADED >> 20, SizeUnit.MB);
@@ -147,6 +151,13 @@ public final class Server implements AutoCloseable {
         RoutesConfig routes = config.routes;
         routes.before(ctx -> Words.writeFor(site.archive().conventions()));
         routes.before(Guard::check);
+        routes.before(ctx -> {
+            if (ctx.isFormUrlencoded()
+                    && ctx.body().chars().filter(each -> each == '&').count() >= MOST_FIELDS) {
+                tooManyFields(ctx, site);
+                ctx.skipRemainingHandlers();
+            }
+        });
         PhotoShelf shelf = new PhotoShelf(site);
         new PiecesPages(site).routes(routes);
         new PiecePages(site, shelf).routes(routes);
@@ -210,12 +221,20 @@ public final class Server implements AutoCloseable {
         routes.exception(
                 ArchiveProblem.class, (e, ctx) -> tell(ctx, site, 500, w("failure.the-archive"), Words.sentence(e)));
         routes.exception(HttpResponseException.class, (e, ctx) -> {
+            if (e.getStatus() == 404) {
+                noPage(ctx, site);
+                return;
+            }
             String said = e.getStatus() == 413
                     ? w("failure.sent-too-large", "megabytes", Originals.LIMIT_BYTES >> 20, "typing", MOST_TYPED >> 20)
                     : e.getMessage();
             tell(ctx, site, e.getStatus(), w("failure.not-understood"), said);
         });
         routes.exception(Exception.class, (e, ctx) -> {
+            if (tooManyParts(e)) {
+                tooManyFields(ctx, site);
+                return;
+            }
             if (tooLarge(e)) {
                 tell(
                         ctx,
@@ -244,10 +263,14 @@ public final class Server implements AutoCloseable {
         routes.error(404, ctx -> {
             String told = ctx.result();
             if (told == null || told.isBlank() || told.startsWith("Endpoint") || told.startsWith("Not Found")) {
-                NotHere none = new NotHere(Message.of("not-here.page", "path", ctx.path()));
-                tell(ctx, site, 404, w("failure.not-in-this-archive"), Words.sentence(none));
+                noPage(ctx, site);
             }
         });
+    }
+
+    private static void noPage(Context ctx, Site site) {
+        NotHere none = new NotHere(Message.of("not-here.page", "path", ctx.path()));
+        tell(ctx, site, 404, w("failure.not-in-this-archive"), Words.sentence(none));
     }
 
     /** @param sent whether something typed was sent, which a form to go back to has kept */
@@ -268,6 +291,16 @@ public final class Server implements AutoCloseable {
         } catch (IOException | IllegalStateException broken) {
             LOG.info("The answer was not read", broken);
         }
+    }
+
+    private static void tooManyFields(Context ctx, Site site) {
+        tell(ctx, site, 413, w("failure.too-large"), w("failure.too-many-fields", "most", MOST_FIELDS));
+    }
+
+    /** As the server's library says it of a form with files. */
+    private static boolean tooManyParts(Throwable e) {
+        return Stream.iterate(e, Objects::nonNull, Throwable::getCause)
+                .anyMatch(cause -> String.valueOf(cause.getMessage()).contains("many keys"));
     }
 
     private static boolean tooLarge(Throwable e) {

@@ -16,6 +16,7 @@ import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
 import tenterbook.label.paper.LabelPaper;
 import tenterbook.label.rule.Market;
+import tenterbook.ledger.Progress;
 import tenterbook.piece.Piece;
 
 class SampleTagsTest {
@@ -40,7 +41,7 @@ class SampleTagsTest {
                                 PrintSettings.of(LabelKind.HANG_TAG, market).withPrice(),
                                 OutputStream.nullOutputStream(),
                                 Clock.systemUTC(),
-                                (done, total) -> true);
+                                Progress.UNWATCHED);
                     } catch (RuntimeException e) {
                         heldBack.add(piece.number() + " " + market + ": " + e.getMessage());
                     }

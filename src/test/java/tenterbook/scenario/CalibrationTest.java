@@ -136,6 +136,39 @@ class CalibrationTest {
     }
 
     @Test
+    void aReflectanceThatCouldBePercentOrAShareIsRefusedUntilItsUnitIsGiven() throws IOException {
+        String page = page("V24-004");
+        long calibrations = studio.wiring().archive().ledger().count(Kinds.CALIBRATION);
+        for (String[] each :
+                new String[][] {{"1", "‘1 %’ or ‘100 %’"}, {"0.9", "‘0.9 %’ or ‘90 %’"}, {"0,18", "‘0.18 %’ or ‘18 %’"}
+                }) {
+            Answer answer = client.post(
+                    page + "/calibrate",
+                    "corners",
+                    "here",
+                    "card",
+                    "reflectance",
+                    "reflectance",
+                    each[0],
+                    "black",
+                    "10,10 20,10 20,20 10,20",
+                    "blackReflectance",
+                    each[0]);
+            assertThat(answer.status()).isEqualTo(422);
+            assertThat(answer.text()).contains("id=\"reflectance-problem\"", "id=\"blackReflectance-problem\"");
+            assertThat(answer.words().replace('\u00a0', ' ')).contains("found “" + each[0] + "”", each[1]);
+            assertThat(answer.field("reflectance")).isEqualTo(each[0]);
+        }
+        for (String clear : List.of("1 %", "0,9%", "18", "100")) {
+            assertThat(client.post(page + "/calibrate", "corners", "here", "card", "reflectance", "reflectance", clear)
+                            .text())
+                    .contains("id=\"corners-problem\"")
+                    .doesNotContain("id=\"reflectance-problem\"");
+        }
+        assertThat(studio.wiring().archive().ledger().count(Kinds.CALIBRATION)).isEqualTo(calibrations);
+    }
+
+    @Test
     void aPartToMeasureThatIsNoneIsToldInItsPlaceAndEverythingTypedStays() throws IOException {
         long calibrations = studio.wiring().archive().ledger().count(Kinds.CALIBRATION);
         String[] typed = {"left", "abc", "top", "20", "right", "140", "bottom", "40", "role", "resist", "name", "veins"

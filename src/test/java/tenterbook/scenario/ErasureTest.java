@@ -63,6 +63,19 @@ class ErasureTest extends Scenario {
     }
 
     @Test
+    void aReasonThatNamesThePersonIsRefusedOnThePageWithAllThatWasTyped() throws IOException {
+        for (String reason : List.of("Brites Almorena asked by letter", "record almorena, as asked")) {
+            Answer answer = client.post(PERSON + "/erase", "confirm", "almorena", "reason", reason);
+            assertThat(answer.status()).isEqualTo(422);
+            assertThat(answer.words()).contains("must not name the person", "Nothing was erased");
+            assertThat(answer.text()).contains("id=\"reason-problem\"").doesNotContain("id=\"confirm-problem\"");
+            assertThat(answer.field("reason")).isEqualTo(reason);
+            assertThat(answer.field("confirm")).isEqualTo("almorena");
+        }
+        assertThat(wiring.archive().ledger().find(Kinds.PARTY, "almorena")).isPresent();
+    }
+
+    @Test
     void theCodeOfARecordFromWhichAPersonWasErasedIsNotCalledDamaged(@TempDir Path empty) throws IOException {
         try (SampleStudio sample = SampleStudio.open(empty, CLOCK)) {
             Ledger ledger = sample.wiring().archive().ledger();

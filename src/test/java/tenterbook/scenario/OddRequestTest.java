@@ -45,6 +45,22 @@ class OddRequestTest extends Scenario {
     }
 
     @Test
+    void anUnknownAddressIsAnsweredByOurPageWithASentenceAndAWayOn() throws IOException {
+        for (String path : List.of("/nowhere", "/pieces/V24-001/nowhere", "/style/none.css", "/people/x/y/z")) {
+            for (Answer answer : List.of(client.get(path), client.post(path, "a", "b"))) {
+                assertThat(answer.status()).as(path).isEqualTo(404);
+                assertThat(answer.words())
+                        .contains("There is no page at “" + path + "” in this archive.")
+                        .doesNotContain("Endpoint");
+                assertThat(answer.text()).contains("<a class=\"button\" href=\"/\">");
+            }
+        }
+        Answer json = client.get("/api/nowhere");
+        assertThat(json.status()).isEqualTo(404);
+        assertThat(json.json().get("error").textValue()).contains("There is no page at “/api/nowhere”");
+    }
+
+    @Test
     void everyPageAnswersToOddNamesAndParameters() throws IOException {
         Map<String, Answer> answers = new LinkedHashMap<>();
         for (String route : routes("GET")) {

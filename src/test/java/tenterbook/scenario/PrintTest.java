@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
@@ -264,6 +265,26 @@ class PrintTest extends Scenario {
         saved("/pieces", "number", "V24-301", "title", "Cheap", "price", "90");
         Answer page = client.get("/print?price=..100&kind=exhibition-label&market=eu");
         assertThat(page.words()).contains("One label").contains("Cheap").doesNotContain("Dear");
+    }
+
+    @Test
+    void labelsStoppedWhileTheyAreLaidOutAreShownAsStoppedAndNotIssued() throws IOException {
+        List<String> numbers = new ArrayList<>();
+        for (int i = 101; i <= 120; i++) {
+            saved("/pieces", "number", "V24-" + i, "title", "Figueira", "category", "wall hanging");
+            numbers.add("V24-" + i);
+        }
+        String work =
+                saved("/print/issue", "pieces", String.join(",", numbers), "kind", "exhibition-label", "copies", "200");
+        assertThat(work).startsWith("/work/");
+        Answer running = client.get(work, "HX-Request", "true");
+        while (!running.words().contains(" of 4")) {
+            assertThat(running.text()).as("still at work").contains("<progress");
+            running = client.get(work, "HX-Request", "true");
+        }
+        saved(work + "/stop");
+        assertThat(over(work)).contains("Stopped as asked");
+        assertThat(issued()).isEmpty();
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,6 +21,34 @@ import tenterbook.measure.Digest;
 class RecordingTest extends Scenario {
     private List<Revision> history(String number) {
         return wiring.archive().ledger().history(Kinds.PIECE.key(number));
+    }
+
+    /** Each photograph has four fields here; a form has had more than a thousand since. */
+    @Test
+    void aPieceWith260PhotographsIsSavedAndMoreFieldsThanTheBoundAreRefusedWithASentence() throws IOException {
+        String digest = client.postFiles("/photos", List.of(new Client.Part("files", "a.jpg", Pictures.jpeg(1))))
+                .json()
+                .get(0)
+                .get("digest")
+                .textValue();
+        List<String> typed = new ArrayList<>(List.of("number", "V24-260", "title", "Every fold"));
+        for (int i = 0; i < 260; i++) {
+            String row = "photos." + i + ".";
+            typed.addAll(List.of(
+                    row + "photo", digest, row + "role", "detail", row + "state", "1", row + "caption", "fold " + i));
+        }
+        Answer answer = client.postFiles("/pieces", List.of(), typed.toArray(String[]::new));
+        assertThat(answer.status()).as(answer.words()).isEqualTo(303);
+        assertThat(wiring.archive().piece("V24-260").orElseThrow().photos()).hasSize(260);
+
+        for (int i = 0; i < 20_000; i++) {
+            typed.addAll(List.of("more." + i, ""));
+        }
+        String[] many = typed.toArray(String[]::new);
+        for (Answer refused : List.of(client.postFiles("/pieces", List.of(), many), client.post("/pieces", many))) {
+            assertThat(refused.status()).isEqualTo(413);
+            assertThat(refused.words().replace(",", "")).contains("at most 20000 fields", "Nothing was changed");
+        }
     }
 
     @Test

@@ -12,8 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.piece.Fault;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
+import tenterbook.piece.Status;
 
 class FacetSearchTest {
     @TempDir
@@ -65,6 +67,24 @@ class FacetSearchTest {
         assertThat(numbers(index.search(
                         PieceQuery.EVERYTHING.with(Facet.BOARD, "B02/II").with(Facet.BOARD, "b03"))))
                 .containsExactly("V24-004", "V24-010");
+    }
+
+    @Test
+    void aKindOfFaultCountsOncePerPieceHoweverItIsWritten(@TempDir Path alone) {
+        Fault[] faults = {new Fault("Leak", "edge", ""), new Fault("leak", "beak", ""), new Fault("LEAK ", "", "")};
+        try (Archive one = Demo.archive(alone)) {
+            Demo.save(one, Kinds.PIECE, Demo.piece("V24-001", "Weir", null, Status.KEPT, "2024", faults));
+            Demo.save(one, Kinds.PIECE, Demo.piece("V24-002", "Sluice", null, Status.KEPT, "2024", faults[1]));
+            try (PieceIndex its = PieceIndex.open(one)) {
+                SearchResult result = its.search(PieceQuery.EVERYTHING.with(Facet.FAULT, "LEAK"));
+                assertThat(numbers(result)).containsExactlyInAnyOrder("V24-001", "V24-002");
+                assertThat(counts(result, Facet.FAULT)).isEqualTo(Map.of("leak", 2));
+                assertThat(result.hits())
+                        .extracting(hit -> hit.card().faults().size())
+                        .containsExactly(1, 1);
+                assertThat(its.suggest("lea", 9)).hasSizeLessThanOrEqualTo(2);
+            }
+        }
     }
 
     @Test

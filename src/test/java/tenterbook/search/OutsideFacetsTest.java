@@ -36,6 +36,7 @@ class OutsideFacetsTest {
         private final List<String> asked = java.util.Collections.synchronizedList(new ArrayList<>());
         private String version = "1";
         private volatile boolean broken;
+        private volatile Error error;
         private volatile CountDownLatch slow;
 
         Drawers(Archive archive) {
@@ -64,6 +65,9 @@ class OutsideFacetsTest {
 
         @Override
         public Collection<String> changedAfter(long sequence, Progress progress) {
+            if (error != null) {
+                throw error;
+            }
             CountDownLatch waiting = slow;
             if (waiting != null) {
                 try {
@@ -206,6 +210,20 @@ class OutsideFacetsTest {
         assertThat(index.await(java.time.Duration.ofSeconds(20))).isTrue();
         assertThat(numbers(index.search(PieceQuery.EVERYTHING.with(DRAWER, "lower"))))
                 .containsExactlyInAnyOrder("V24-003", "V24-010");
+    }
+
+    @Test
+    void anErrorWhileIndexingIsShownAsBeingBehindAndTheNextWriteTriesAgain() {
+        index.search(PieceQuery.EVERYTHING);
+        for (Error error : List.of(new StackOverflowError("deep"), new OutOfMemoryError("Java heap space"))) {
+            drawers.error = error;
+            writeElsewhere("before " + error.getMessage());
+            assertThat(index.search(PieceQuery.EVERYTHING).behind()).isPositive();
+            drawers.error = null;
+            writeElsewhere("after " + error.getMessage());
+            assertThat(index.await(java.time.Duration.ofSeconds(20))).isTrue();
+            assertThat(index.search(PieceQuery.EVERYTHING).behind()).isZero();
+        }
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import tenterbook.label.rule.Market;
 import tenterbook.label.rule.Question;
@@ -25,6 +26,10 @@ import tenterbook.words.Message;
 public record CareSymbols(List<Mark> marks, List<Question> questions, List<Message> gaps) {
     /** The caution to show where symbols are chosen. */
     public static final Message CAUTION = Message.of("care.symbols-caution");
+
+    private static final Pattern VERY_MILD =
+            Pattern.compile("\\b(very\\s+gentle|very\\s+mild|wool\\s+programme|hand\\s+programme)\\b");
+    private static final Pattern MILD = Pattern.compile("\\b(gentle|mild|delicate|delicates)\\b");
 
     /** A symbol with what it rests on. */
     public record Mark(CareSymbol symbol, String evidence) {}
@@ -97,9 +102,9 @@ public record CareSymbols(List<Mark> marks, List<Question> questions, List<Messa
         private void machine(CareTest test) {
             double celsius = evidence.washCelsius(test);
             String how = (test.method() + " " + test.result()).toLowerCase(Locale.ROOT);
-            String bars = how.matches(".*\\b(very gentle|very mild|wool programme|hand programme)\\b.*")
+            String bars = VERY_MILD.matcher(how).find()
                     ? "_VERY_MILD"
-                    : how.matches(".*\\b(gentle|mild|delicate|delicates)\\b.*") ? "_MILD" : "";
+                    : MILD.matcher(how).find() ? "_MILD" : "";
             Optional<String> degrees = Stream.of(95, 70, 60, 50, 40, 30)
                     .filter(d -> d <= celsius + 1e-6 && (bars.isEmpty() || d <= 40))
                     .findFirst()
@@ -162,14 +167,13 @@ public record CareSymbols(List<Mark> marks, List<Question> questions, List<Messa
             if (dryClean.forbidden()) {
                 mark(CareSymbol.NO_DRY_CLEAN, dryClean.test());
             } else if (dryClean.allowed()) {
-                String how = (dryClean.test().method() + " " + dryClean.test().result()).toLowerCase(Locale.ROOT);
-                if (how.contains("perchlor")) {
-                    mark(CareSymbol.DRY_CLEAN_P, dryClean.test());
-                } else if (how.contains("hydrocarbon")) {
-                    mark(CareSymbol.DRY_CLEAN_F, dryClean.test());
-                } else {
-                    why.put(CareLine.About.PROFESSIONAL_CARE, Message.of("care.gap.no-solvent"));
-                }
+                CareTest test = dryClean.test();
+                Message gap = Solvents.named(test)
+                        ? Message.of("care.gap.solvent-unclear", "found", (test.method() + " " + test.result()).strip())
+                        : Message.of("care.gap.no-solvent");
+                Solvents.symbol(test)
+                        .ifPresentOrElse(
+                                symbol -> mark(symbol, test), () -> why.put(CareLine.About.PROFESSIONAL_CARE, gap));
             }
         }
 

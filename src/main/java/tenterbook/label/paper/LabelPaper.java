@@ -8,7 +8,6 @@ import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CancellationException;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -25,6 +24,7 @@ import tenterbook.label.layout.Ink;
 import tenterbook.label.layout.Paper;
 import tenterbook.label.layout.Setter;
 import tenterbook.label.layout.Style;
+import tenterbook.ledger.Progress;
 import tenterbook.measure.NumberWords;
 import tenterbook.piece.PieceNumber;
 import tenterbook.words.Message;
@@ -33,6 +33,8 @@ import tenterbook.words.Refusal;
 /** Prints labels to PDF/A-2b at true size, and shows them as pictures. */
 public final class LabelPaper {
     private static final Style ANY = Style.of(Face.TEXT, 10, 12, 10);
+
+    private static final Message SETTING = Message.of("label.setting");
 
     /** More in one file would take more memory and patience than anyone has. */
     private static final int MOST = 10_000;
@@ -60,7 +62,7 @@ public final class LabelPaper {
      * @throws tenterbook.label.LabelBlocked where rules forbid a label, naming all such pieces
      * @throws tenterbook.label.layout.DoesNotFit where text has no room at its smallest size
      * @throws CannotBeSet where a character cannot be set
-     * @throws CancellationException where {@code progress} stops it
+     * @throws Progress.Cancelled if asked to stop; nothing is then written
      */
     public static void pdf(
             List<PieceFacts> pieces, PrintSettings request, OutputStream out, Clock clock, Progress progress)
@@ -118,10 +120,8 @@ public final class LabelPaper {
                 } else {
                     ink.through(sheet.lying(box), lying -> draw(text, lying));
                 }
-                if (!progress.goOn(before + i + 1, all)) {
-                    throw new CancellationException(Message.of("label.stopped", "done", before + i + 1, "all", all)
-                            .inEnglish());
-                }
+                progress.at(before + i + 1, all, SETTING);
+                progress.orStop();
             }
         });
     }
@@ -205,7 +205,7 @@ public final class LabelPaper {
             throw Refusal.of("label.refused.picture", "found", NumberWords.plain(dpi));
         }
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        pdf(List.of(facts), request, pdf, Clock.systemUTC(), Progress.NONE);
+        pdf(List.of(facts), request, pdf, Clock.systemUTC(), Progress.UNWATCHED);
         try (PDDocument document = Loader.loadPDF(pdf.toByteArray())) {
             PDPage page = document.getPage(0);
             if (cut) {

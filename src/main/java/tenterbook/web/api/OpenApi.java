@@ -21,7 +21,17 @@ final class OpenApi {
 
     private OpenApi() {}
 
+    /** Never changes while the program runs. */
+    private static final class Built {
+        private static final ObjectNode DESCRIPTION = built();
+    }
+
+    /** Not to be changed: all requests share it. */
     static ObjectNode description() {
+        return Built.DESCRIPTION;
+    }
+
+    private static ObjectNode built() {
         ObjectNode description = particular();
         ObjectNode schemas = (ObjectNode) description.at("/components/schemas");
         Map<String, ObjectNode> records = new TreeMap<>();

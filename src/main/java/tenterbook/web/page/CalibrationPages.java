@@ -5,6 +5,7 @@ import static tenterbook.web.Words.w;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -205,17 +206,31 @@ public final class CalibrationPages {
         };
     }
 
-    /** @param usual percent meant where nothing is typed; empty where something must be */
+    /**
+     * A reflectance as a share of one. The field asks for percent, and a bare number above 1 is nothing else; one of at most 1
+     * could also be meant as a share, so it is taken with its sign alone.
+     *
+     * @param usual percent meant where nothing is typed; empty where something must be
+     */
     private static double percent(String text, String usual) {
-        String plain = (text.isEmpty() ? usual : text)
-                .replace(',', '.')
-                .replace("%", "")
-                .strip();
-        if (!plain.matches("\\d{1,3}([.]\\d{1,9})?")) {
+        String plain = (text.isEmpty() ? usual : text).replace(',', '.').strip();
+        boolean unit = plain.endsWith("%");
+        String number = unit ? plain.substring(0, plain.length() - 1).strip() : plain;
+        if (!number.matches("\\d{1,3}([.]\\d{1,9})?")) {
             throw Refusal.of("measuring.reflectance-unreadable", "found", text);
         }
-        double value = Double.parseDouble(plain);
-        return value > 1 ? value / 100 : value;
+        BigDecimal value = new BigDecimal(number);
+        if (!unit && value.signum() > 0 && value.compareTo(BigDecimal.ONE) <= 0) {
+            throw Refusal.of(
+                    "measuring.reflectance-ambiguous",
+                    "found",
+                    text,
+                    "percent",
+                    value.stripTrailingZeros().toPlainString(),
+                    "share",
+                    value.movePointRight(2).stripTrailingZeros().toPlainString());
+        }
+        return value.movePointLeft(2).doubleValue();
     }
 
     /** Measures every colour that was read from a marked part of this photograph again; the old values stay in the history. */

@@ -133,22 +133,24 @@ public final class Editor<T> {
         save(ctx, id, form, act -> {}, (act, record) -> {});
     }
 
-    void save(Context ctx, String id, Form form, Consumer<Writing> first) {
-        save(ctx, id, form, first, (act, record) -> {});
+    /** @return whether it was saved; otherwise the form is shown again */
+    boolean save(Context ctx, String id, Form form, Consumer<Writing> first) {
+        return save(ctx, id, form, first, (act, record) -> {});
     }
 
     /**
      * @param first what is written in the same act, before the record; undone with it
      * @param then what is written after it, likewise
+     * @return whether it was saved; otherwise the form is shown again
      */
-    void save(Context ctx, String id, Form form, Consumer<Writing> first, BiConsumer<Writing, T> then) {
+    boolean save(Context ctx, String id, Form form, Consumer<Writing> first, BiConsumer<Writing, T> then) {
         String order = form.text("order");
         form.put("order", "");
         int version = version(form, 0);
         if (!order.isEmpty()) {
             form.rearrange(order);
             show(ctx, 200, view(form, id, version, null, List.of(), kept(id, form)));
-            return;
+            return false;
         }
         T old = id.isEmpty() ? null : found(id).record();
         T record = forms.read(form, old);
@@ -159,7 +161,7 @@ public final class Editor<T> {
         }
         if (record == null || form.hasProblems()) {
             refuse(ctx, 422, id, version, form, List.of(), "");
-            return;
+            return false;
         }
         try {
             Saved<T> saved = site.archive().ledger().write(site.author(), act -> {
@@ -170,6 +172,7 @@ public final class Editor<T> {
             });
             discardDraft(id);
             Said.andGo(ctx, sentence(id, saved, version), path.apply(saved.record()));
+            return true;
         } catch (Conflict e) {
             conflict(ctx, id, form, record, e);
         } catch (StillNamed e) {
@@ -178,6 +181,7 @@ public final class Editor<T> {
             LOG.error("The {} was not saved", forms.kind().called(), e);
             refuse(ctx, 500, id, version, form, List.of(), Words.sentence(e));
         }
+        return false;
     }
 
     /**

@@ -34,7 +34,7 @@ public final class ErasurePages {
     }
 
     public void routes(RoutesConfig routes) {
-        routes.get("/people/{id}/erase", ctx -> show(ctx, w("erasure.usual-reason"), "", ""));
+        routes.get("/people/{id}/erase", ctx -> show(ctx, w("erasure.usual-reason"), "", "", ""));
         routes.post("/people/{id}/erase", this::erase);
     }
 
@@ -45,17 +45,18 @@ public final class ErasurePages {
      * @param revisions how many versions it has
      * @param reason as typed
      * @param confirm as typed
-     * @param problem why nothing was erased; empty before anything was asked
+     * @param reasonProblem why the reason was not taken, or empty
+     * @param problem why the confirmation was not taken, or empty
      */
-    public record View(String id, int revisions, String reason, String confirm, String problem) {}
+    public record View(String id, int revisions, String reason, String reasonProblem, String confirm, String problem) {}
 
-    private void show(Context ctx, String reason, String confirm, String problem) {
+    private void show(Context ctx, String reason, String reasonProblem, String confirm, String problem) {
         String id = ctx.pathParam("id");
         List<Revision> history = site.archive().ledger().history(Kinds.PARTY.key(id));
         if (history.isEmpty()) {
             throw NotHere.of(Kinds.PARTY, id);
         }
-        View view = new View(id, history.size(), reason, confirm, problem);
+        View view = new View(id, history.size(), reason, reasonProblem, confirm, problem);
         Html.show(ctx, "erase", Map.of("page", site.page(ctx, w("erasure.title"), "people"), "view", view));
     }
 
@@ -63,9 +64,15 @@ public final class ErasurePages {
         String id = ctx.pathParam("id");
         String reason = String.valueOf(ctx.formParam("reason")).strip();
         String confirm = String.valueOf(ctx.formParam("confirm")).strip();
-        if (!confirm.equals(id)) {
+        if (site.archive().ledger().history(Kinds.PARTY.key(id)).isEmpty()) {
+            throw NotHere.of(Kinds.PARTY, id);
+        }
+        String reasonProblem =
+                site.archive().ledger().names(Kinds.PARTY, id, reason) ? w("ledger.erase.reason-names") : "";
+        String problem = confirm.equals(id) ? "" : w("erasure.confirm-missing", "id", id);
+        if (!reasonProblem.isEmpty() || !problem.isEmpty()) {
             ctx.status(422);
-            show(ctx, reason, confirm, w("erasure.confirm-missing", "id", id));
+            show(ctx, reason, reasonProblem, confirm, problem);
             return;
         }
         Conventions reader = Words.conventions();

@@ -11,6 +11,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.record.Difference;
@@ -29,6 +32,8 @@ import tenterbook.words.Message;
 
 /** Every version of every record, what changed from one to the next, and bringing an older one back. */
 public final class HistoryPages {
+    private static final Logger LOG = LoggerFactory.getLogger(HistoryPages.class);
+
     private final Site site;
     private final Forms forms;
 
@@ -45,7 +50,7 @@ public final class HistoryPages {
     /**
      * One version.
      *
-     * @param changes from the version before
+     * @param changes from the last version before it that can be read; null where this one cannot be
      * @param newest whether it is the record as it stands
      */
     public record Version(
@@ -55,7 +60,7 @@ public final class HistoryPages {
             String note,
             boolean withdrawn,
             String hash,
-            List<Difference> changes,
+            @Nullable List<Difference> changes,
             boolean newest) {}
 
     private Kind<?> kind(Context ctx) {
@@ -75,7 +80,8 @@ public final class HistoryPages {
         List<Version> versions = new ArrayList<>();
         ObjectNode before = JsonNodeFactory.instance.objectNode();
         for (Revision revision : history) {
-            ObjectNode now = RecordCodec.parsed(revision.json());
+            ObjectNode now = parsed(revision);
+            List<Difference> changes = now == null ? null : changes(kind, before, now, revision);
             versions.add(new Version(
                     revision.version(),
                     revision.writtenAt(),
@@ -83,9 +89,9 @@ public final class HistoryPages {
                     revision.note(),
                     revision.withdrawn(),
                     revision.hash().brief(),
-                    kind.codec() instanceof Part<?> part ? Difference.between(part, before, now) : List.of(),
+                    changes,
                     revision.version() == history.size()));
-            before = now;
+            before = changes == null ? before : now;
         }
         Collections.reverse(versions);
         Html.show(
@@ -97,6 +103,29 @@ public final class HistoryPages {
                         "path", RecordView.pathOf(kind.key(id)),
                         "editable", forms.of(kind) != null,
                         "versions", versions));
+    }
+
+    /** Null where its text is no record, as of a damaged or foreign file. */
+    private static @Nullable ObjectNode parsed(Revision revision) {
+        try {
+            return RecordCodec.parsed(revision.json());
+        } catch (RuntimeException e) {
+            return unreadable(revision, e);
+        }
+    }
+
+    private static @Nullable List<Difference> changes(
+            Kind<?> kind, ObjectNode before, ObjectNode now, Revision revision) {
+        try {
+            return kind.codec() instanceof Part<?> part ? Difference.between(part, before, now) : List.of();
+        } catch (RuntimeException e) {
+            return unreadable(revision, e);
+        }
+    }
+
+    private static <T> @Nullable T unreadable(Revision revision, RuntimeException e) {
+        LOG.warn("Revision {} of {} cannot be read", revision.sequence(), revision.key(), e);
+        return null;
     }
 
     private void bringBack(Context ctx) {

@@ -139,8 +139,7 @@ public final class PiecePages {
         ClampingId id = ClampingPages.next(site);
         form.row("made", 0).put("clamping", id);
         Clamping copy = ClampingPages.copy(other, id);
-        quick.save(ctx, "", form, act -> act.create(Kinds.CLAMPING, copy));
-        if (ctx.statusCode() == 303) {
+        if (quick.save(ctx, "", form, act -> act.create(Kinds.CLAMPING, copy))) {
             Said.andGo(
                     ctx,
                     w("piece-form.recorded", "number", form.text("number"), "recipe", id, "other", other.id()),

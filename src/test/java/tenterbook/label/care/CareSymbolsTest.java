@@ -74,6 +74,46 @@ class CareSymbolsTest {
     }
 
     @Test
+    void theMildnessOfTheSymbolStaysInAResultOfSeveralLines() {
+        for (String result : List.of("colour held\ngentle cycle", "gentle cycle\nno bleeding", "very\ngentle\ncycle")) {
+            CareTest test = new CareTest(
+                    Kind.MACHINE_WASH, null, "", Quantity.of(40.0, Unit.CELSIUS, Basis.MEASURED), result, true);
+            assertThat(symbols(test))
+                    .as(result)
+                    .containsExactly(
+                            result.startsWith("very") ? CareSymbol.WASH_40_VERY_MILD : CareSymbol.WASH_40_MILD);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "hydrocarbon only, not perchloroethylene; DRY_CLEAN_F",
+                "hydrocarbon, no perchloroethylene; DRY_CLEAN_F",
+                "hydrocarbon, perchloroethylene was not tried; DRY_CLEAN_F",
+                "not in perchloroethylene, in hydrocarbon; DRY_CLEAN_F",
+                "hydrocarbon only not perchloroethylene; DRY_CLEAN_F",
+                "never perchloroethylene; ",
+                "hydrocarbon was not tried; ",
+                "neither perchloroethylene nor hydrocarbon; ",
+                "perchloroethylene, hydrocarbon excluded; ",
+                "perchloroethylene or hydrocarbon; DRY_CLEAN_P",
+                "perchloroethylene, no change; DRY_CLEAN_P",
+                "perchloroethylene without change; DRY_CLEAN_P"
+            })
+    void aSolventThatTheTestExcludesIsNotPermitted(String method, CareSymbol expected) {
+        CareTest test = test(Kind.DRY_CLEAN, null, true, method);
+        assertThat(symbols(test)).isEqualTo(expected == null ? List.of() : List.of(expected));
+        if (expected == null) {
+            assertThat(CareSymbols.of(CareCase.of(List.of(test)), Market.EU)
+                            .gaps()
+                            .toString())
+                    .contains("found “" + method + "”", "as in ‘hydrocarbon’");
+        }
+    }
+
+    @Test
     void symbolsStandInTheOrderOfTheStandardAndGapsAreTold() {
         CareTest[] tests = {
             test(Kind.DRY_CLEAN, null, false, ""),

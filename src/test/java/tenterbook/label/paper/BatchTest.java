@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import java.util.function.LongConsumer;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -22,6 +23,7 @@ import tenterbook.label.PrintSettings;
 import tenterbook.label.Samples;
 import tenterbook.label.SheetSize;
 import tenterbook.label.rule.Market;
+import tenterbook.ledger.Progress;
 import tenterbook.piece.Category;
 
 /** A thousand tags at once; how quickly is measured by the benchmark, not here. */
@@ -36,10 +38,24 @@ class BatchTest {
                 .toList();
     }
 
+    private static Progress each(LongConsumer label) {
+        return new Progress() {
+            @Override
+            public void at(long done, long total, String what) {
+                label.accept(done);
+            }
+
+            @Override
+            public boolean cancelled() {
+                return false;
+            }
+        };
+    }
+
     @Test
     void aThousandTagsAreUnderTwoMegabytesWithEachFontOnce() throws Exception {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        LabelPaper.pdf(pieces(1000), TAG, out, Printed.CLOCK, Progress.NONE);
+        LabelPaper.pdf(pieces(1000), TAG, out, Printed.CLOCK, Progress.UNWATCHED);
         assertThat(out.size()).isBetween(200_000, 2_000_000);
         try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
             assertThat(document.getNumberOfPages()).isEqualTo((1000 + 5) / 6);
@@ -65,10 +81,10 @@ class BatchTest {
     void moreLabelsThanOneFileHoldsAreRefusedBeforeAnyIsLaidOut() {
         PrintSettings often = TAG.times(PrintSettings.Placement.MOST_COPIES);
         List<PieceFacts> pieces = pieces(51);
-        assertThatThrownBy(() ->
-                        LabelPaper.pdf(pieces, often, new ByteArrayOutputStream(), Printed.CLOCK, (done, total) -> {
-                            throw new AssertionError("none is laid out");
-                        }))
+        Progress none = each(done -> {
+            throw new AssertionError("none is laid out");
+        });
+        assertThatThrownBy(() -> LabelPaper.pdf(pieces, often, new ByteArrayOutputStream(), Printed.CLOCK, none))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContainingAll("10000", "51 pieces", "10200");
         assertThatThrownBy(() -> LabelPaper.places(often, 51)).hasMessageContaining("10200");
@@ -98,11 +114,8 @@ class BatchTest {
 
         public static void main(String[] args) throws IOException {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
-            int[] printed = {0};
-            LabelPaper.pdf(pieces(3000), TAG, out, Printed.CLOCK, (done, total) -> {
-                printed[0] = done;
-                return true;
-            });
+            long[] printed = {0};
+            LabelPaper.pdf(pieces(3000), TAG, out, Printed.CLOCK, each(done -> printed[0] = done));
             System.out.println("printed " + printed[0] + " in " + out.size());
         }
     }

@@ -14,7 +14,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Collections;
 import java.util.List;
-import java.util.concurrent.CancellationException;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
@@ -35,6 +34,7 @@ import tenterbook.label.layout.DoesNotFit;
 import tenterbook.label.layout.Mm;
 import tenterbook.label.layout.Paper.Box;
 import tenterbook.label.rule.Market;
+import tenterbook.ledger.Progress;
 import tenterbook.piece.Category;
 import tenterbook.piece.PieceNumber;
 
@@ -189,7 +189,7 @@ class LabelPaperTest {
         PieceFacts endless = Samples.facts(
                 Samples.piece("V24-014", "The almond terrace ".repeat(12), "", Category.SCARF, List.of()));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        assertThatThrownBy(() -> LabelPaper.pdf(List.of(endless), TAG, out, Printed.CLOCK, Progress.NONE))
+        assertThatThrownBy(() -> LabelPaper.pdf(List.of(endless), TAG, out, Printed.CLOCK, Progress.UNWATCHED))
                 .isInstanceOf(DoesNotFit.class)
                 .hasMessageContainingAll("Piece V24-014", "title", "almond terrace", "Shorten");
         assertThat(out.size()).isZero();
@@ -227,9 +227,23 @@ class LabelPaperTest {
     void aStoppedJobWritesNothing() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         List<PieceFacts> many = Collections.nCopies(5, Samples.heron());
-        assertThatThrownBy(() -> LabelPaper.pdf(many, TAG, out, Printed.CLOCK, (done, total) -> done < 2))
-                .isInstanceOf(CancellationException.class)
-                .hasMessageContaining("2 of 5");
+        long[] reached = new long[2];
+        Progress stopping = new Progress() {
+            @Override
+            public void at(long done, long total, String what) {
+                reached[0] = done;
+                reached[1] = total;
+            }
+
+            @Override
+            public boolean cancelled() {
+                return reached[0] == 2;
+            }
+        };
+        // Long work is shown as stopped by this and no other exception.
+        assertThatThrownBy(() -> LabelPaper.pdf(many, TAG, out, Printed.CLOCK, stopping))
+                .isInstanceOf(Progress.Cancelled.class);
+        assertThat(reached).containsExactly(2, 5);
         assertThat(out.size()).isZero();
     }
 
@@ -268,7 +282,7 @@ class LabelPaperTest {
         assertThat(kept.rules()).containsExactly(Market.EU.rules().version());
         assertThat(kept.template()).isEqualTo("tag 2");
         ByteArrayOutputStream again = new ByteArrayOutputStream();
-        LabelPaper.print(List.of(kept), TAG, again, Printed.CLOCK, Progress.NONE);
+        LabelPaper.print(List.of(kept), TAG, again, Printed.CLOCK, Progress.UNWATCHED);
         assertThat(again.toByteArray())
                 .isEqualTo(Printed.of(TAG, Samples.kasuri()).bytes());
     }

@@ -19,6 +19,7 @@ import org.apache.pdfbox.text.TextPosition;
 import tenterbook.facts.PieceFacts;
 import tenterbook.label.PrintSettings;
 import tenterbook.label.layout.Mm;
+import tenterbook.ledger.Progress;
 
 /** A printed document read back. */
 record Printed(byte[] bytes) {
@@ -40,7 +41,7 @@ record Printed(byte[] bytes) {
 
     static Printed of(PrintSettings request, PieceFacts... facts) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        LabelPaper.pdf(List.of(facts), request, out, CLOCK, Progress.NONE);
+        LabelPaper.pdf(List.of(facts), request, out, CLOCK, Progress.UNWATCHED);
         return new Printed(out.toByteArray());
     }
 
