@@ -19,8 +19,7 @@ public final class Ciede2000 {
 
     /** The same from bare numbers and without allocation, for scans; a NaN or infinite number gives no useful answer. */
     public static double difference(double L1, double a1, double b1, double L2, double a2, double b2) {
-        double meanC7 = pow7((Math.sqrt(a1 * a1 + b1 * b1) + Math.sqrt(a2 * a2 + b2 * b2)) / 2);
-        double stretch = 1 + 0.5 * (1 - Math.sqrt(meanC7 / (meanC7 + POW7_25)));
+        double stretch = 1 + 0.5 * (1 - chromaRatio((Math.sqrt(a1 * a1 + b1 * b1) + Math.sqrt(a2 * a2 + b2 * b2)) / 2));
         double a1s = a1 * stretch;
         double a2s = a2 * stretch;
         double C1 = Math.sqrt(a1s * a1s + b1 * b1);
@@ -50,8 +49,7 @@ public final class Ciede2000 {
         double SH = 1 + 0.015 * meanC * T;
         double fromBlue = (Math.toDegrees(meanH) - 275) / 25;
         double turn = Math.toRadians(30 * Math.exp(-fromBlue * fromBlue));
-        double C7 = pow7(meanC);
-        double RT = -2 * Math.sqrt(C7 / (C7 + POW7_25)) * Math.sin(2 * turn);
+        double RT = -2 * chromaRatio(meanC) * Math.sin(2 * turn);
 
         double l = (L2 - L1) / SL;
         double c = (C2 - C1) / SC;
@@ -78,8 +76,10 @@ public final class Ciede2000 {
         return h < 0 ? h + 2 * Math.PI : h;
     }
 
-    private static double pow7(double x) {
-        double cube = x * x * x;
-        return cube * cube * x;
+    /** √(C⁷ / (C⁷ + 25⁷)), which G and RC are made of (equations 4 and 17): 0 for grey, growing towards 1. */
+    public static double chromaRatio(double C) {
+        double cube = C * C * C;
+        double C7 = cube * cube * C;
+        return Math.sqrt(C7 / (C7 + POW7_25));
     }
 }

@@ -75,20 +75,6 @@ public final class DepthOfShade {
     }
 
     /**
-     * A reading by instrument.
-     *
-     * @param reflectance R at that wavelength, above 0 to 1
-     * @param wavelengthNm in nanometres, 360 to 780; by custom where the dye absorbs most
-     * @throws IllegalArgumentException if either is out of range
-     */
-    public static ShadeReading byInstrument(double reflectance, int wavelengthNm) {
-        if (wavelengthNm < 360 || wavelengthNm > 780) {
-            throw Refusal.of("colour.wavelength", "found", wavelengthNm);
-        }
-        return new ShadeReading(ks(reflectance), ShadeReading.Kind.INSTRUMENT, wavelengthNm + " nm");
-    }
-
-    /**
      * A stand-in from a colour that came from a calibrated photograph.
      *
      * @param channel one for the whole series; see {@link #darkestChannel}

@@ -21,8 +21,7 @@ import tenterbook.words.Message;
  * @see "ISO 105-A02:1993, clause 2.4, for the chips; their numbers and what is uncertain in them stand in grey-scale.csv"
  */
 public final class GreyScale {
-    private static final List<Step> CHIPS = steps("grey-scale.csv");
-    private static final List<Step> BANDS = steps("grey-scale-bands.csv");
+    private static final List<Chip> CHIPS = chips("grey-scale.csv");
 
     /**
      * One pair of chips.
@@ -58,13 +57,11 @@ public final class GreyScale {
         }
     }
 
-    private record Step(String grade, double value) {}
-
     private GreyScale() {}
 
     /** The nine chips, grade 5 first. */
     public static List<Chip> chips() {
-        return CHIPS.stream().map(step -> new Chip(step.grade, step.value)).toList();
+        return CHIPS;
     }
 
     /**
@@ -82,24 +79,10 @@ public final class GreyScale {
     static String nearest(double cie1976) {
         checked(cie1976);
         int i = 0;
-        while (i + 1 < CHIPS.size() && cie1976 >= (CHIPS.get(i).value + CHIPS.get(i + 1).value) / 2) {
+        while (i + 1 < CHIPS.size() && cie1976 >= (CHIPS.get(i).difference + CHIPS.get(i + 1).difference) / 2) {
             i++;
         }
         return CHIPS.get(i).grade;
-    }
-
-    /**
-     * The grade for an instrumental difference ΔE_F of ISO 105-A05. The bands are from memory.
-     *
-     * <p>Caution: ΔE_F is that standard's own formula, with changed chroma and hue terms. It is not ΔE*ab and not
-     * ΔE00; nothing in this program works it out, and a figure from either of those gives no grade here.
-     *
-     * @param dEF ΔE_F as an instrument reports it, 0 or more
-     * @throws IllegalStateException if negative, NaN or infinite
-     */
-    public static String instrumental(double dEF) {
-        checked(dEF);
-        return BANDS.stream().filter(band -> dEF < band.value).findFirst().orElseThrow().grade;
     }
 
     private static void checked(double difference) {
@@ -108,17 +91,17 @@ public final class GreyScale {
         }
     }
 
-    private static List<Step> steps(String name) {
-        List<Step> steps = new ArrayList<>();
+    private static List<Chip> chips(String name) {
+        List<Chip> chips = new ArrayList<>();
         try (BufferedReader reader = new BufferedReader(new InputStreamReader(
                 Objects.requireNonNull(GreyScale.class.getResourceAsStream(name), name), StandardCharsets.UTF_8))) {
             reader.lines().filter(line -> !line.startsWith("#")).skip(1).forEach(line -> {
                 String[] cells = line.split(",");
-                steps.add(new Step(cells[0], Double.parseDouble(cells[1])));
+                chips.add(new Chip(cells[0], Double.parseDouble(cells[1])));
             });
         } catch (IOException e) {
             throw new UncheckedIOException("The program's own table " + name + " cannot be read", e);
         }
-        return List.copyOf(steps);
+        return List.copyOf(chips);
     }
 }

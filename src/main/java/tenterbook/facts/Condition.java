@@ -160,11 +160,11 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
                 stop(
                         lastLooked().isPresent()
                                 ? Message.of("facts.since-then", "later", later).inEnglish()
-                                : capital(later)));
+                                : Written.capital(later)));
     }
 
     private String faultsInWords() {
-        return stop(capital(faults.stream().map(Condition::words).collect(Collectors.joining("; "))));
+        return stop(Written.capital(faults.stream().map(Condition::words).collect(Collectors.joining("; "))));
     }
 
     /** By what a piece is known from others: its faults, and what the last report saw; empty where neither is recorded. */
@@ -256,11 +256,6 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
 
     private static String joined(String between, String... parts) {
         return Stream.of(parts).filter(part -> !part.isBlank()).collect(Collectors.joining(between));
-    }
-
-    private static String capital(String text) {
-        int first = text.isEmpty() ? 0 : text.offsetByCodePoints(0, 1);
-        return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
     }
 
     private static String stop(String text) {

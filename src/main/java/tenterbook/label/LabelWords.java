@@ -26,6 +26,7 @@ import tenterbook.label.rule.RuleTable;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Studio;
 import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /** Composes the lines of each kind of label. */
 final class LabelWords {
@@ -85,7 +86,7 @@ final class LabelWords {
         add(Part.OTHER_TITLE, piece.otherTitle());
         add(Part.NUMBER, numberAndEdition());
         if (!request.content().fullContent()) {
-            clothNames().forEach(name -> add(Part.MATERIAL, Wording.capital(name)));
+            clothNames().forEach(name -> add(Part.MATERIAL, Written.capital(name)));
         }
         SizeWords.of(piece, request.market()).ifPresent(size -> add(Part.SIZE, size));
         add(Part.MADE, HowMade.words(facts));
@@ -119,7 +120,7 @@ final class LabelWords {
         add(Part.DATE, date());
         add(
                 Part.MATERIAL,
-                Wording.capital(Denial.NO_CLOTH.unless(
+                Written.capital(Denial.NO_CLOTH.unless(
                         facts,
                         () -> clothNames().isEmpty()
                                 ? Message.of("label.cloth-not-named").inEnglish()
@@ -143,7 +144,7 @@ final class LabelWords {
         add(Part.TITLE, piece.title().isEmpty() ? Message.of("label.untitled").inEnglish() : piece.title());
         add(Part.OTHER_TITLE, piece.otherTitle());
         List<String> cloths = clothNames();
-        add(Part.MATERIAL, cloths.isEmpty() ? "" : Wording.capital(Wording.listed(cloths)));
+        add(Part.MATERIAL, cloths.isEmpty() ? "" : Written.capital(Wording.listed(cloths)));
         add(Part.SIZE, SizeWords.of(piece, request.market()).orElse(""));
         add(Part.STORED, piece.place());
     }

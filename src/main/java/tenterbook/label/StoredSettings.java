@@ -17,7 +17,8 @@ import tenterbook.words.Refusal;
  */
 public final class StoredSettings {
     private static final ObjectMapper JSON = JsonMapper.builder()
-            .serializationInclusion(JsonInclude.Include.NON_NULL)
+            .defaultPropertyInclusion(
+                    JsonInclude.Value.construct(JsonInclude.Include.NON_NULL, JsonInclude.Include.NON_NULL))
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .addMixIn(Coded.class, CodedInJson.class)
             .build();

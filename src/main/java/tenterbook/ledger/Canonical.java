@@ -44,7 +44,7 @@ public final class Canonical {
             case OBJECT -> {
                 // In the order of UTF-16 code units, RFC 8785, 3.2.3, which is that of Java's strings.
                 TreeMap<String, JsonNode> members = new TreeMap<>();
-                node.fields().forEachRemaining(member -> members.put(member.getKey(), member.getValue()));
+                node.properties().forEach(member -> members.put(member.getKey(), member.getValue()));
                 char before = '{';
                 for (var member : members.entrySet()) {
                     quote(member.getKey(), text.append(before));

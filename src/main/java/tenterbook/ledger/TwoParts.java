@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import tenterbook.words.Refusal;
@@ -103,10 +102,7 @@ record TwoParts(String shown, String fields) {
             return shown;
         }
         ObjectNode record = RecordCodec.parsed(shown);
-        Iterator<java.util.Map.Entry<String, JsonNode>> each =
-                RecordCodec.parsed(fields).fields();
-        while (each.hasNext()) {
-            java.util.Map.Entry<String, JsonNode> field = each.next();
+        for (var field : RecordCodec.parsed(fields).properties()) {
             int last = field.getKey().lastIndexOf('/');
             String token = unescaped(field.getKey().substring(last + 1));
             JsonNode parent = last < 0 ? null : record.at(field.getKey().substring(0, last));

@@ -5,12 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import tenterbook.board.BoardPair;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.material.LotId;
 import tenterbook.measure.NumberWords;
-import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
 import tenterbook.measure.Unit;
 import tenterbook.words.Joined;
@@ -253,36 +251,5 @@ public record RecipeFigures(
         List<Written> disagreements =
                 parts.stream().flatMap(part -> part.disagreements().stream()).toList();
         return new Figure(made.name(), made.value(), made.formula(), made.inputs(), disagreements, made.missing());
-    }
-
-    /**
-     * The least cloth that covers the board in every panel, where the cloth's length lies along the board's: length, then
-     * width, in centimetres.
-     */
-    public static List<Figure> clothToCover(FoldScheme fold, BoardPair board) {
-        LayerMap map = LayerMap.of(fold.folds());
-        return List.of(
-                cover(
-                        Message.of("recipe.figure.cover-length"),
-                        Message.of("recipe.figure.board-length"),
-                        map.rows(),
-                        board.length(),
-                        fold),
-                cover(
-                        Message.of("recipe.figure.cover-width"),
-                        Message.of("recipe.figure.board-width"),
-                        map.columns(),
-                        board.width(),
-                        fold));
-    }
-
-    private static Figure cover(Written name, Written side, int panels, Quantity board, FoldScheme fold) {
-        Working working = new Working(name, Message.of("recipe.figure.panels-formula", "side", side));
-        working.note(Message.of("recipe.figure.panels"), NumberWords.plain(panels));
-        if (fold.folds().isEmpty()) {
-            working.missing(Message.of("recipe.figure.no-folds"));
-        }
-        Span one = working.take(side, board, Unit.CENTIMETRE);
-        return working.gives(() -> one.times(panels), Unit.CENTIMETRE);
     }
 }

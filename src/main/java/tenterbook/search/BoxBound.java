@@ -1,10 +1,11 @@
 package tenterbook.search;
 
+import tenterbook.colour.Ciede2000;
+
 /**
- * Proven bounds of CIEDE2000 from one colour to every colour of a box in CIELAB, and, once a box is bounded, close bounds to
- * single colours in it without an angle. One thread; holds the last answer.
+ * Proven bounds of CIEDE2000 from one colour to every colour of a box in CIELAB. One thread; holds the last answer.
  *
- * <p>Names as in Sharma, Wu, Dalal 2005 and {@link ColourBound}: l = ΔL'/SL, c = ΔC'/SC, h = ΔH'/SH, ΔE00² = l² + c² + h² +
+ * <p>Names as in Sharma, Wu, Dalal 2005 and {@link CloseBound}: l = ΔL'/SL, c = ΔC'/SC, h = ΔH'/SH, ΔE00² = l² + c² + h² +
  * RT·c·h. The box is [Llo,Lhi] × [alo,ahi] × [blo,bhi], colour 1 is fixed, colour 2 any in the box.
  *
  * <ol>
@@ -29,15 +30,17 @@ package tenterbook.search;
  *   <li>With ρ in [ρlo, ρhi] for |RT|: where c·h is surely negative, the least is clo² + hlo² + ρlo·clo·hlo. Otherwise c² + h² −
  *       ρhi·|c||h| bounds from below; ρhi &lt; 2 makes it a convex form least at the origin, so over a rectangle of |c|, |h| it is
  *       least on one of the two sides nearest the origin, where it is a parabola. A convex form is greatest at a corner.
- *   <li>Far from blue sin 2Δθ ≤ t := {@link HueTerms#FAR_FROM_BLUE} and |RT| ≤ 2t; as 2|c||h| ≤ c² + h², |RT·c·h| ≤ t·(c² + h²).
  * </ol>
  *
- * <p>Rounding is far below {@link ColourBound#SLACK}, which callers leave.
+ * <p>Rounding is far below {@link #SLACK}, which callers leave.
  */
 final class BoxBound {
-    private static final double POW7_25 = 6103515625.0;
+    /** More than rounding can do to the square of a difference up to 40. */
+    static final double SLACK = 1e-6;
     /** More than is lost where squares of up to 10⁵ nearly cancel. */
     private static final double CANCELLED = 1e-9;
+    /** More than rounding does to an angle, in radians. */
+    private static final double ROUNDED = 1e-9;
 
     private final double L1;
     private final double a1;
@@ -45,12 +48,26 @@ final class BoxBound {
     private final double C1;
     private final boolean usualLightness;
 
-    /** ΔE00² to the box, or to the colour, compared last is at least this. */
-    double least2;
-    /** ΔE00² to the box, or to the colour, compared last is at most this. */
-    double most2;
+    private double least2;
+    private double most2;
     /** T and sin 2Δθ of every pair with a colour of the box compared last. */
-    final HueTerms hue = new HueTerms();
+    private final HueTerms hue = new HueTerms();
+    // Ends, of the box compared last, of what the steps above name.
+    private boolean holdsGrey;
+    private double sLo;
+    private double sHi;
+    private double C1lo;
+    private double C1hi;
+    private double C2lo;
+    private double C2hi;
+    private double dClo;
+    private double dChi;
+    private double meanClo;
+    private double meanChi;
+    private double cLo;
+    private double cHi;
+    private double H2lo;
+    private double H2hi;
 
     BoxBound(double L, double a, double b) {
         L1 = L;
@@ -60,7 +77,23 @@ final class BoxBound {
         usualLightness = L >= 0 && L <= 100;
     }
 
-    private double l(double L2) {
+    /** ΔE00² to the box compared last is at least this. */
+    double least2() {
+        return least2;
+    }
+
+    /** ΔE00² to the box compared last is at most this. */
+    double most2() {
+        return most2;
+    }
+
+    /** Bounds a part of a tree as {@link #box} does. */
+    void bound(ColourTree tree, int part, double limit2) {
+        box(tree.boxes, 6 * part, tree.corners[part], limit2);
+    }
+
+    /** ΔL'/SL. */
+    static double l(double L1, double L2) {
         double fromFifty = (L1 + L2) / 2 - 50;
         double square = fromFifty * fromFifty;
         return (L2 - L1) / (1 + 0.015 * square / Math.sqrt(20 + square));
@@ -73,14 +106,32 @@ final class BoxBound {
      * @param corners the corners of least and greatest hue as {@link #corners} gives them
      */
     void box(double[] box, int at, int corners, double limit2) {
-        double lo = usualLightness ? l(box[at]) : 0;
-        double hi = usualLightness ? l(box[at + 1]) : Double.POSITIVE_INFINITY;
+        double lo = usualLightness ? l(L1, box[at]) : 0;
+        double hi = usualLightness ? l(L1, box[at + 1]) : Double.POSITIVE_INFINITY;
         double leastL2 = lo > 0 ? lo * lo : hi < 0 ? hi * hi : 0;
         least2 = leastL2;
         most2 = Double.POSITIVE_INFINITY;
         if (leastL2 > limit2) {
             return;
         }
+        chroma(box, at);
+        // Whatever RT: c² + h² − ρ|c||h| ≥ c²(1 − ρ²/4) ≥ c²/4, because ρ ≤ √3.
+        least2 = leastL2 + cLo * cLo / 4;
+        if (least2 > limit2) {
+            return;
+        }
+        int side = hue(box, at, corners);
+        double hLo = Math.sqrt(H2lo) / (1 + 0.015 * meanChi * hue.mostT());
+        double hHi = Math.sqrt(Math.max(H2lo, H2hi)) / (1 + 0.015 * meanClo * hue.leastT());
+        int sign = side * (dClo > 0 ? 1 : dChi < 0 ? -1 : 0);
+        double rhoLo = 2 * Ciede2000.chromaRatio(meanClo) * hue.leastTurn();
+        double rhoHi = 2 * Ciede2000.chromaRatio(meanChi) * hue.mostTurn();
+        least2 = leastL2 + least(cLo, hLo, cHi, hHi, rhoLo, rhoHi, sign);
+        most2 = Math.max(lo * lo, hi * hi) + most(cLo, hLo, cHi, hHi, rhoLo, rhoHi, sign);
+    }
+
+    /** The stretch, both chromas, ΔC', its quotient by SC and, from the distance in the plane of a' and b', ΔH'². */
+    private void chroma(double[] box, int at) {
         double alo = box[at + 2];
         double ahi = box[at + 3];
         double blo = box[at + 4];
@@ -89,78 +140,65 @@ final class BoxBound {
         double bNear = blo > 0 ? blo : bhi < 0 ? -bhi : 0;
         double aFar = Math.max(-alo, ahi);
         double bFar = Math.max(-blo, bhi);
-        double nearC = Math.sqrt(aNear * aNear + bNear * bNear);
-        double sHi = stretch(nearC);
-        double sLo = stretch(Math.sqrt(aFar * aFar + bFar * bFar));
-        double C1lo = scaled(a1, b1, sLo);
-        double C1hi = scaled(a1, b1, sHi);
-        double C2lo = scaled(aNear, bNear, sLo);
-        double C2hi = scaled(aFar, bFar, sHi);
+        holdsGrey = aNear == 0 && bNear == 0;
+        sHi = stretch(Math.sqrt(aNear * aNear + bNear * bNear));
+        sLo = stretch(Math.sqrt(aFar * aFar + bFar * bFar));
+        C1lo = scaled(a1, b1, sLo);
+        C1hi = scaled(a1, b1, sHi);
+        C2lo = scaled(aNear, bNear, sLo);
+        C2hi = scaled(aFar, bFar, sHi);
         double p1lo = pull(a1, sLo, C1lo);
         double p1hi = pull(a1, sHi, C1hi);
-        double dClo = C2lo - C1lo + Math.min(0, pull(aNear, sLo, C2lo) - p1hi) * (sHi - sLo);
-        double dChi = scaled(aFar, bFar, sLo) - C1lo + Math.max(0, pull(aFar, sHi, C2hi) - p1lo) * (sHi - sLo);
+        dClo = C2lo - C1lo + Math.min(0, pull(aNear, sLo, C2lo) - p1hi) * (sHi - sLo);
+        dChi = scaled(aFar, bFar, sLo) - C1lo + Math.max(0, pull(aFar, sHi, C2hi) - p1lo) * (sHi - sLo);
         double dCnear = dClo > 0 ? dClo : dChi < 0 ? -dChi : 0;
         double dCfar = Math.max(-dClo, dChi);
-        double meanClo = (C1lo + C2lo) / 2;
-        double meanChi = (C1hi + C2hi) / 2;
-        double cLo = dCnear / (1 + 0.045 * meanChi);
-        double cHi = dCfar / (1 + 0.045 * meanClo);
-        if (leastL2 + cLo * cLo / 4 > limit2) {
-            // Whatever RT: c² + h² − ρ|c||h| ≥ c²(1 − ρ²/4) ≥ c²/4, because ρ ≤ √3.
-            least2 = leastL2 + cLo * cLo / 4;
-            return;
-        }
+        meanClo = (C1lo + C2lo) / 2;
+        meanChi = (C1hi + C2hi) / 2;
+        cLo = dCnear / (1 + 0.045 * meanChi);
+        cHi = dCfar / (1 + 0.045 * meanClo);
         double daNear = sLo * Math.max(0, Math.max(alo - a1, a1 - ahi));
         double dbNear = Math.max(0, Math.max(blo - b1, b1 - bhi));
         double daFar = sHi * Math.max(ahi - a1, a1 - alo);
         double dbFar = Math.max(bhi - b1, b1 - blo);
-        double H2lo = Math.max(0, daNear * daNear + dbNear * dbNear - dCfar * dCfar - CANCELLED);
-        double H2hi = Math.max(0, daFar * daFar + dbFar * dbFar - dCnear * dCnear + CANCELLED);
+        H2lo = Math.max(0, daNear * daNear + dbNear * dbNear - dCfar * dCfar - CANCELLED);
+        H2hi = Math.max(0, daFar * daFar + dbFar * dbFar - dCnear * dCnear + CANCELLED);
         H2hi = Math.min(H2hi, 4 * C1hi * C2hi);
-        double early = leastL2
-                + least(
-                        cLo,
-                        Math.sqrt(H2lo) / (1 + 0.015 * meanChi * 1.93),
-                        cHi,
-                        Double.POSITIVE_INFINITY,
-                        0,
-                        2 * rotation(meanChi) * HueTerms.SIN_60,
-                        0);
-        if (early > limit2) {
-            // With the greatest T and turn there are: no angle is needed to tell that it is farther.
-            least2 = early;
-            return;
-        }
-        int sign = 0;
+    }
+
+    /**
+     * Brings ΔH'² closer by the angles, and tells T and sin 2Δθ.
+     *
+     * @return the sign of Δh' where it is the same for the whole box, else 0
+     */
+    private int hue(double[] box, int at, int corners) {
         hue.any();
-        if (nearC > 0 && C1 > 0) {
-            double s = (sLo + sHi) / 2;
-            double loose = (sHi - sLo) / 4 + NearAngle.ERROR;
-            double h1 = NearAngle.of(b1, s * a1);
-            double from = NearAngle.of((corners & 2) == 0 ? blo : bhi, s * ((corners & 1) == 0 ? alo : ahi));
-            double to = NearAngle.of((corners & 8) == 0 ? blo : bhi, s * ((corners & 4) == 0 ? alo : ahi));
-            double width = to - from < 0 ? to - from + 2 * Math.PI : to - from;
-            double dLo = from - h1;
-            dLo = dLo > Math.PI ? dLo - 2 * Math.PI : dLo < -Math.PI ? dLo + 2 * Math.PI : dLo;
-            double dHi = dLo + width + 2 * loose;
-            dLo -= 2 * loose;
-            if (dHi < Math.PI && dLo > -Math.PI) {
-                sign = dLo > 0 ? 1 : dHi < 0 ? -1 : 0;
-                double sinLo = HueTerms.sine((dLo > 0 ? dLo : dHi < 0 ? -dHi : 0) / 2) - HueTerms.SINE_ERROR;
-                double sinHi = HueTerms.sine(Math.max(-dLo, dHi) / 2) + HueTerms.SINE_ERROR;
-                H2lo = sinLo > 0 ? Math.max(H2lo, 4 * C1lo * C2lo * sinLo * sinLo) : H2lo;
-                H2hi = Math.min(H2hi, 4 * C1hi * C2hi * sinHi * sinHi);
-                hue.near(h1 + (dLo + dHi) / 4, (dHi - dLo) / 4 + loose);
-            }
+        if (holdsGrey || C1 == 0) {
+            return 0;
         }
-        double hLo = Math.sqrt(H2lo) / (1 + 0.015 * meanChi * hue.mostT);
-        double hHi = Math.sqrt(Math.max(H2lo, H2hi)) / (1 + 0.015 * meanClo * hue.leastT);
-        int signC = dClo > 0 ? 1 : dChi < 0 ? -1 : 0;
-        double rhoLo = 2 * rotation(meanClo) * hue.leastTurn;
-        double rhoHi = 2 * rotation(meanChi) * hue.mostTurn;
-        least2 = leastL2 + least(cLo, hLo, cHi, hHi, rhoLo, rhoHi, sign * signC);
-        most2 = Math.max(lo * lo, hi * hi) + most(cLo, hLo, cHi, hHi, rhoLo, rhoHi, sign * signC);
+        double s = (sLo + sHi) / 2;
+        double loose = (sHi - sLo) / 4 + ROUNDED;
+        double h1 = Math.atan2(b1, s * a1);
+        double from = angle(box, at, corners & 3, s);
+        double width = angle(box, at, corners >> 2, s) - from;
+        width = width < 0 ? width + 2 * Math.PI : width;
+        double dLo = from - h1;
+        dLo = dLo > Math.PI ? dLo - 2 * Math.PI : dLo < -Math.PI ? dLo + 2 * Math.PI : dLo;
+        double dHi = dLo + width + 2 * loose;
+        dLo -= 2 * loose;
+        if (dHi >= Math.PI || dLo <= -Math.PI) {
+            return 0;
+        }
+        double sinLo = Math.sin((dLo > 0 ? dLo : dHi < 0 ? -dHi : 0) / 2);
+        double sinHi = Math.sin(Math.max(-dLo, dHi) / 2);
+        H2lo = Math.max(H2lo, 4 * C1lo * C2lo * sinLo * sinLo);
+        H2hi = Math.min(H2hi, 4 * C1hi * C2hi * sinHi * sinHi);
+        hue.near(h1 + (dLo + dHi) / 4, (dHi - dLo) / 4 + loose);
+        return dLo > 0 ? 1 : dHi < 0 ? -1 : 0;
+    }
+
+    private static double angle(double[] box, int at, int corner, double s) {
+        return Math.atan2(box[at + 4 + (corner >> 1)], s * box[at + 2 + (corner & 1)]);
     }
 
     private static double least(double cLo, double hLo, double cHi, double hHi, double rhoLo, double rhoHi, int sign) {
@@ -183,13 +221,7 @@ final class BoxBound {
     }
 
     private double stretch(double C2) {
-        double C7 = pow7((C1 + C2) / 2);
-        return 1.5 - 0.5 * Math.sqrt(C7 / (C7 + POW7_25));
-    }
-
-    private static double rotation(double meanC) {
-        double C7 = pow7(meanC);
-        return Math.sqrt(C7 / (C7 + POW7_25));
+        return 1.5 - 0.5 * Ciede2000.chromaRatio((C1 + C2) / 2);
     }
 
     private static double scaled(double a, double b, double s) {
@@ -198,117 +230,6 @@ final class BoxBound {
 
     private static double pull(double a, double s, double C) {
         return C == 0 ? 0 : a * a * s / C;
-    }
-
-    private static double pow7(double x) {
-        double cube = x * x * x;
-        return cube * cube * x;
-    }
-
-    /**
-     * Bounds ΔE00² to one colour, given T and sin 2Δθ as the box that holds it left them; where it is surely farther than {@code
-     * limit2}, {@link #most2} may be infinite.
-     */
-    void colour(double L2, double a2, double b2, double limit2) {
-        colour(L2, a2, b2, Math.sqrt(a2 * a2 + b2 * b2), limit2);
-    }
-
-    /**
-     * The same where the second colour's chroma is known.
-     *
-     * @param C2 √(a2² + b2²)
-     */
-    void colour(double L2, double a2, double b2, double C2, double limit2) {
-        double l = l(L2);
-        double l2 = l * l;
-        least2 = l2;
-        if (l2 > limit2) {
-            most2 = Double.POSITIVE_INFINITY;
-            return;
-        }
-        double s = stretch(C2);
-        double a1s = a1 * s;
-        double a2s = a2 * s;
-        double C1s = Math.sqrt(a1s * a1s + b1 * b1);
-        double C2s = Math.sqrt(a2s * a2s + b2 * b2);
-        double meanC = (C1s + C2s) / 2;
-        double dC = C2s - C1s;
-        double da = a2s - a1s;
-        double db = b2 - b1;
-        double H2 = da * da + db * db - dC * dC;
-        double c = Math.abs(dC) / (1 + 0.045 * meanC);
-        if (farFromBlue()) {
-            double SC = 1 + 0.045 * meanC;
-            double mostSH = 1 + 0.015 * meanC * hue.mostT;
-            double c2 = dC * dC / (SC * SC);
-            least2 = l2 + (1 - HueTerms.FAR_FROM_BLUE) * (c2 + Math.max(0, H2 - CANCELLED) / (mostSH * mostSH));
-            if (least2 > limit2) {
-                most2 = Double.POSITIVE_INFINITY;
-                return;
-            }
-            double leastSH = 1 + 0.015 * meanC * hue.leastT;
-            most2 = l2 + (1 + HueTerms.FAR_FROM_BLUE) * (c2 + (Math.max(0, H2) + CANCELLED) / (leastSH * leastSH));
-            return;
-        }
-        double hLo = H2 <= CANCELLED ? 0 : Math.sqrt(H2 - CANCELLED) / (1 + 0.015 * meanC * hue.mostT);
-        double hHi = Math.sqrt(Math.max(0, H2) + CANCELLED) / (1 + 0.015 * meanC * hue.leastT);
-        double R = 2 * rotation(meanC);
-        double cross = a1s * b2 - a2s * b1;
-        boolean opposite = a1s * a2s + b1 * b2 < 0 && Math.abs(cross) < 1e-6;
-        int sign = opposite ? 0 : cross * dC > 0 ? 1 : -1;
-        double rhoLo = R * hue.leastTurn;
-        double rhoHi = R * hue.mostTurn;
-        if (sign < 0) {
-            least2 = l2 + c * c + hLo * hLo + rhoLo * c * hLo;
-            most2 = l2 + c * c + hHi * hHi + rhoHi * c * hHi;
-        } else {
-            double h = Math.max(hLo, Math.min(hHi, rhoHi * c / 2));
-            least2 = l2 + c * c + h * h - rhoHi * c * h;
-            most2 = l2 + c * c + (sign == 0 ? hHi * hHi + rhoHi * c * hHi : highest(c, hLo, hHi, rhoLo));
-        }
-    }
-
-    /**
-     * The same for several colours of a box {@link #farFromBlue}, without stopping early.
-     *
-     * @param which colours of the tree
-     * @param least takes a lower bound of ΔE00² of each
-     * @param most takes an upper one
-     */
-    void colours(ColourTree tree, int[] which, int count, double[] least, double[] most) {
-        double leastSlope = 0.015 * hue.leastT;
-        double mostSlope = 0.015 * hue.mostT;
-        for (int k = 0; k < count; k++) {
-            int i = which[k];
-            double l = l(tree.lightness[i]);
-            double a2 = tree.a[i];
-            double b2 = tree.b[i];
-            double s = stretch(tree.chroma[i]);
-            double a1s = a1 * s;
-            double a2s = a2 * s;
-            double C1s = Math.sqrt(a1s * a1s + b1 * b1);
-            double C2s = Math.sqrt(a2s * a2s + b2 * b2);
-            double meanC = (C1s + C2s) / 2;
-            double dC = C2s - C1s;
-            double da = a2s - a1s;
-            double db = b2 - b1;
-            double H2 = Math.max(0, da * da + db * db - dC * dC);
-            double SC = 1 + 0.045 * meanC;
-            double mostSH = 1 + meanC * mostSlope;
-            double leastSH = 1 + meanC * leastSlope;
-            double c2 = dC * dC / (SC * SC);
-            least[k] = l * l + (1 - HueTerms.FAR_FROM_BLUE) * (c2 + Math.max(0, H2 - CANCELLED) / (mostSH * mostSH));
-            most[k] = l * l + (1 + HueTerms.FAR_FROM_BLUE) * (c2 + (H2 + CANCELLED) / (leastSH * leastSH));
-        }
-    }
-
-    /** Whether RT is next to nothing for every colour of the box compared last, so that bounds of them are cheap and close. */
-    boolean farFromBlue() {
-        return hue.mostTurn == HueTerms.FAR_FROM_BLUE;
-    }
-
-    private static double highest(double c, double hLo, double hHi, double rho) {
-        return Math.max(hLo * hLo - rho * c * hLo, hHi * hHi - rho * c * hHi);
     }
 
     /**

@@ -1,6 +1,5 @@
 package tenterbook.search;
 
-import tenterbook.colour.Ciede2000;
 import tenterbook.colour.Lab;
 
 /** How near and how much of one piece is to one colour, by the whole formula. Holds the last answer; one thread. */
@@ -8,9 +7,8 @@ final class ColourMatch {
     /** What adding up shares may lose. */
     static final double SHARE_SLACK = 1e-6;
 
-    private final Lab asked;
     private final double within;
-    private final BoxBound bound;
+    private final CloseBound close;
     /** ΔE00 of the nearest colour; infinite where the piece has none, or surely none nearer than the limit given. */
     double distance;
     /** Index of that colour in the tree. */
@@ -19,9 +17,8 @@ final class ColourMatch {
     double share;
 
     ColourMatch(Lab asked, double within) {
-        this.asked = asked;
         this.within = within;
-        this.bound = new BoxBound(asked.lightness(), asked.a(), asked.b());
+        this.close = new CloseBound(asked.lightness(), asked.a(), asked.b());
     }
 
     /** Compares every colour of the document. */
@@ -44,22 +41,22 @@ final class ColourMatch {
     /** Only the distance, and only where it is not above {@code limit}. */
     void nearest(ColourTree tree, int doc, double limit) {
         distance = Double.POSITIVE_INFINITY;
-        double limit2 = limit * limit + ColourBound.SLACK;
+        double limit2 = limit * limit + BoxBound.SLACK;
         for (int at = tree.start[doc]; at < tree.start[doc + 1]; at++) {
             int i = tree.at[at];
-            bound.colour(tree.lightness[i], tree.a[i], tree.b[i], tree.chroma[i], limit2);
-            if (bound.least2 <= limit2) {
+            close.compare(tree.lightness[i], tree.a[i], tree.b[i]);
+            if (close.least2() <= limit2) {
                 double difference = exact(tree, i);
                 if (difference < distance) {
                     distance = difference;
                     nearest = i;
-                    limit2 = Math.min(limit2, difference * difference + ColourBound.SLACK);
+                    limit2 = Math.min(limit2, difference * difference + BoxBound.SLACK);
                 }
             }
         }
     }
 
     private double exact(ColourTree tree, int i) {
-        return Ciede2000.difference(asked.lightness(), asked.a(), asked.b(), tree.lightness[i], tree.a[i], tree.b[i]);
+        return close.exact(tree.lightness[i], tree.a[i], tree.b[i]);
     }
 }

@@ -1,167 +1,146 @@
 package tenterbook.search;
 
-import java.util.Arrays;
+import org.apache.lucene.util.ArrayUtil;
 import org.apache.lucene.util.FixedBitSet;
-import tenterbook.colour.Ciede2000;
 import tenterbook.colour.Lab;
 
 /**
- * The documents of one segment with a colour within a tolerance of the one asked for: exactly those that comparing every colour
- * by the whole formula gives. Parts of the tree that are surely outside are not entered, those surely inside are taken whole, and
- * only colours near the border are compared.
+ * One colour asked of one segment's colours: which documents have one within a tolerance, and which have the nearest. Both exactly
+ * as comparing every colour by the whole formula gives them. Parts of the tree that are surely outside are not entered, those surely
+ * inside are taken whole, and of the others only colours are compared that the close bound leaves in doubt. One thread.
  */
 final class ColourReach {
     private final ColourTree tree;
-    private final Lab asked;
-    private final double within;
-    private final double within2;
-    private final BoxBound bound;
+    private final BoxBound box;
     private final CloseBound close;
-    private final double[] sums;
-    private final FixedBitSet found;
-    /** From and to of colours to be looked at, and what their box leaves of T, and at most of the turn. */
-    private double[] border = new double[5 * 64];
 
-    private int borders;
-    private int[] open = new int[0];
-    private double[] least2 = new double[0];
-    private double[] most2 = new double[0];
-
-    private ColourReach(ColourTree tree, Lab asked, double within, boolean shares, int documents) {
+    ColourReach(ColourTree tree, Lab asked) {
         this.tree = tree;
-        this.asked = asked;
-        this.within = within;
-        this.within2 = within * within;
-        this.bound = new BoxBound(asked.lightness(), asked.a(), asked.b());
+        this.box = new BoxBound(asked.lightness(), asked.a(), asked.b());
         this.close = new CloseBound(asked.lightness(), asked.a(), asked.b());
-        this.found = new FixedBitSet(documents);
-        this.sums = shares ? new double[documents] : null;
     }
 
     /**
      * @param leastShare least sum of the known shares within the tolerance; 0 asks for none
      * @param documents of the segment
      */
-    static FixedBitSet of(ColourTree tree, Lab asked, double within, double leastShare, int documents) {
-        ColourReach reach = new ColourReach(tree, asked, within, leastShare > 0, documents);
+    FixedBitSet within(double tolerance, double leastShare, int documents) {
+        Within within =
+                new Within(tolerance, new FixedBitSet(documents), leastShare > 0 ? new double[documents] : null);
         if (tree.size() > 0) {
-            reach.enter(1, 0, tree.size());
-            // The border comes last: many of its documents have been taken by then.
-            reach.border();
+            within.enter(1, 0, tree.size());
+            within.border();
         }
         if (leastShare > 0) {
-            reach.enough(leastShare);
-        }
-        return reach.found;
-    }
-
-    private void enter(int part, int from, int to) {
-        if (from == to) {
-            return;
-        }
-        bound.box(tree.boxes, 6 * part, tree.corners[part], within2 + ColourBound.SLACK);
-        if (bound.least2 > within2 + ColourBound.SLACK) {
-            return;
-        }
-        if (bound.most2 < within2 - ColourBound.SLACK) {
-            for (int i = from; i < to; i++) {
-                take(i);
-            }
-        } else if (part >= tree.firstLeaf) {
-            postpone(from, to);
-        } else {
-            int middle = ColourTree.middle(from, to);
-            if (2 * part >= tree.firstLeaf) {
-                enter(2 * part, from, middle);
-                enter(2 * part + 1, middle, to);
-                return;
-            }
-            // Two halvings at once: the box between is seldom wholly in or out where the greater one is not.
-            int first = ColourTree.middle(from, middle);
-            int last = ColourTree.middle(middle, to);
-            enter(4 * part, from, first);
-            enter(4 * part + 1, first, middle);
-            enter(4 * part + 2, middle, last);
-            enter(4 * part + 3, last, to);
-        }
-    }
-
-    private void take(int colour) {
-        int doc = tree.doc[colour];
-        found.set(doc);
-        if (sums != null && !Double.isNaN(tree.share[colour])) {
-            sums[doc] += tree.share[colour];
-        }
-    }
-
-    private void postpone(int from, int to) {
-        if (borders + 5 > border.length) {
-            border = Arrays.copyOf(border, 2 * border.length);
-        }
-        border[borders++] = from;
-        border[borders++] = to;
-        border[borders++] = bound.hue.leastT;
-        border[borders++] = bound.hue.mostT;
-        border[borders++] = bound.hue.mostTurn;
-    }
-
-    private void border() {
-        for (int at = 0; at < borders; at += 5) {
-            bound.hue.leastT = border[at + 2];
-            bound.hue.mostT = border[at + 3];
-            bound.hue.mostTurn = border[at + 4];
-            look((int) border[at], (int) border[at + 1]);
-        }
-    }
-
-    /** Without a branch until the bounds are told: which way one goes here nobody can foresee, the processor least of all. */
-    private void look(int from, int to) {
-        if (least2.length < to - from) {
-            open = new int[to - from];
-            least2 = new double[to - from];
-            most2 = new double[to - from];
-        }
-        int opens = 0;
-        long[] known = found.getBits();
-        for (int i = from; i < to; i++) {
-            int doc = tree.doc[i];
-            open[opens] = i;
-            opens += sums != null ? 1 : (int) (~known[doc >> 6] >>> doc & 1);
-        }
-        if (!bound.farFromBlue()) {
-            for (int k = 0; k < opens; k++) {
-                if (isWithin(open[k])) {
-                    take(open[k]);
+            for (int doc = 0; doc < documents; doc++) {
+                if (within.sums[doc] < leastShare - ColourMatch.SHARE_SLACK) {
+                    within.found.clear(doc);
                 }
             }
+        }
+        return within.found;
+    }
+
+    /** @param sums of the known shares within the tolerance, by document; null where they are not asked for */
+    private final class Within {
+        final double tolerance;
+        final double tolerance2;
+        final FixedBitSet found;
+        final double[] sums;
+        /** From and to of colours that a bound of their leaf leaves in doubt. */
+        int[] border = new int[64];
+
+        int borders;
+
+        Within(double tolerance, FixedBitSet found, double[] sums) {
+            this.tolerance = tolerance;
+            this.tolerance2 = tolerance * tolerance;
+            this.found = found;
+            this.sums = sums;
+        }
+
+        void enter(int part, int from, int to) {
+            box.bound(tree, part, tolerance2 + BoxBound.SLACK);
+            if (box.least2() > tolerance2 + BoxBound.SLACK) {
+                return;
+            }
+            if (box.most2() < tolerance2 - BoxBound.SLACK) {
+                for (int i = from; i < to; i++) {
+                    take(i);
+                }
+            } else if (part >= tree.firstLeaf) {
+                border = ArrayUtil.grow(border, borders + 2);
+                border[borders++] = from;
+                border[borders++] = to;
+            } else {
+                int middle = ColourTree.middle(from, to);
+                enter(2 * part, from, middle);
+                enter(2 * part + 1, middle, to);
+            }
+        }
+
+        /** Comes last: many of its documents have been taken by then, and need not be compared. */
+        void border() {
+            for (int at = 0; at < borders; at += 2) {
+                for (int i = border[at]; i < border[at + 1]; i++) {
+                    if ((sums != null || !found.get(tree.doc[i])) && isWithin(i)) {
+                        take(i);
+                    }
+                }
+            }
+        }
+
+        private void take(int i) {
+            found.set(tree.doc[i]);
+            if (sums != null && !Double.isNaN(tree.share[i])) {
+                sums[tree.doc[i]] += tree.share[i];
+            }
+        }
+
+        private boolean isWithin(int i) {
+            close.compare(tree.lightness[i], tree.a[i], tree.b[i]);
+            return close.least2() <= tolerance2 + BoxBound.SLACK
+                    && (close.most2() < tolerance2 - BoxBound.SLACK
+                            || close.exact(tree.lightness[i], tree.a[i], tree.b[i]) <= tolerance);
+        }
+    }
+
+    /**
+     * Offers every document that may be among the wanted with the distance of its nearest colour, some also with that of another.
+     *
+     * @param documents which of the segment are asked for
+     * @param docBase of the segment
+     */
+    void nearest(FixedBitSet documents, int docBase, NearestDistances nearest) {
+        if (tree.size() > 0) {
+            nearest(1, 0, documents, docBase, nearest);
+        }
+    }
+
+    private void nearest(int part, double least2, FixedBitSet documents, int docBase, NearestDistances nearest) {
+        if (least2 > nearest.worst2()) {
             return;
         }
-        bound.colours(tree, open, opens, least2, most2);
-        for (int k = 0; k < opens; k++) {
-            if (least2[k] <= within2 + ColourBound.SLACK
-                    && (most2[k] < within2 - ColourBound.SLACK || isWithin(open[k]))) {
-                take(open[k]);
+        if (part < tree.firstLeaf) {
+            double one = least2(2 * part, nearest);
+            double other = least2(2 * part + 1, nearest);
+            int nearer = one <= other ? 2 * part : 2 * part + 1;
+            nearest(nearer, Math.min(one, other), documents, docBase, nearest);
+            nearest(nearer ^ 1, Math.max(one, other), documents, docBase, nearest);
+            return;
+        }
+        for (int i = tree.begin(part); i < tree.end(part); i++) {
+            if (documents.get(tree.doc[i])) {
+                close.compare(tree.lightness[i], tree.a[i], tree.b[i]);
+                if (close.least2() <= nearest.worst2()) {
+                    nearest.offer(docBase + tree.doc[i], close.exact(tree.lightness[i], tree.a[i], tree.b[i]));
+                }
             }
         }
     }
 
-    private boolean isWithin(int i) {
-        close.compare(tree.lightness[i], tree.a[i], tree.b[i]);
-        if (close.least2 > within2 + ColourBound.SLACK) {
-            return false;
-        }
-        return close.most2 < within2 - ColourBound.SLACK
-                || Ciede2000.difference(
-                                asked.lightness(), asked.a(), asked.b(), tree.lightness[i], tree.a[i], tree.b[i])
-                        <= within;
-    }
-
-    private void enough(double leastShare) {
-        for (int doc = found.nextSetBit(0); doc < found.length(); ) {
-            if (!(sums[doc] >= leastShare - ColourMatch.SHARE_SLACK)) {
-                found.clear(doc);
-            }
-            doc = doc + 1 < found.length() ? found.nextSetBit(doc + 1) : Integer.MAX_VALUE;
-        }
+    private double least2(int part, NearestDistances nearest) {
+        box.bound(tree, part, nearest.worst2());
+        return box.least2();
     }
 }

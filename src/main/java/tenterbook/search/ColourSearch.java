@@ -81,7 +81,8 @@ final class ColourSearch {
             ColourTree tree = asks.get(i).tree(columns);
             double share = asks.get(i).role() == null ? choice.share() : 0;
             if (documents.cardinality() > FEW) {
-                documents.and(ColourReach.of(tree, asks.get(i).colour(), choice.limit(), share, documents.length()));
+                documents.and(
+                        new ColourReach(tree, asks.get(i).colour()).within(choice.limit(), share, documents.length()));
                 continue;
             }
             for (int doc = next(documents, 0); doc >= 0; doc = next(documents, doc + 1)) {
@@ -117,7 +118,10 @@ final class ColourSearch {
             return;
         }
         if (documents.cardinality() > FEW) {
-            documents.and(nearestPalettes(columns).within(documents, choice.limit()));
+            NearestDistances near = new NearestDistances(Integer.MAX_VALUE, choice.limit());
+            new NearestPalettes(columns.colours, palette).nearest(documents, 0, near);
+            documents.clear(0, documents.length());
+            near.all().forEach(each -> documents.set(each.doc()));
             return;
         }
         for (int doc = next(documents, 0); doc >= 0; doc = next(documents, doc + 1)) {
@@ -135,23 +139,25 @@ final class ColourSearch {
         return doc == DocIdSetIterator.NO_MORE_DOCS ? -1 : doc;
     }
 
-    /** Whether documents can be taken from near to far without comparing each: where one colour is asked for. */
-    boolean single() {
-        return asks.size() == 1 && likeNumber.isEmpty();
+    /** Offers every document of a segment that may be among the nearest. */
+    void nearest(Columns columns, FixedBitSet documents, int docBase, NearestDistances nearest) {
+        boolean many = documents.cardinality() > FEW;
+        if (many && palette != null) {
+            new NearestPalettes(columns.colours, palette).nearest(documents, docBase, nearest);
+        } else if (many && asks.size() == 1) {
+            new ColourReach(asks.get(0).tree(columns), asks.get(0).colour()).nearest(documents, docBase, nearest);
+        } else {
+            for (int doc = next(documents, 0); doc >= 0; doc = next(documents, doc + 1)) {
+                double distance = distance(columns, doc, nearest.worst());
+                if (distance < Double.POSITIVE_INFINITY) {
+                    nearest.offer(docBase + doc, distance);
+                }
+            }
+        }
     }
 
-    NearestFirst nearestFirst(Columns columns, FixedBitSet documents) {
-        ColourChoice.Ask ask = asks.get(0);
-        return new NearestFirst(ask.tree(columns), ask.colour(), choice.limit(), documents);
-    }
-
-    /** Whether a whole palette is asked for, and there is one. */
-    boolean palette() {
-        return palette != null;
-    }
-
-    NearestPalettes nearestPalettes(Columns columns) {
-        return new NearestPalettes(columns.colours, palette);
+    double limit() {
+        return choice.limit();
     }
 
     /** The distance of the palette, or the greatest of those of the colours asked for; infinite where surely above the limit. */

@@ -1,5 +1,8 @@
 package tenterbook.search;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
 /**
  * The colours of one segment's pieces, near ones side by side: halved again and again along the widest of L, a and b until few
  * are left together, each part with the box around it. Never changes; about 53 bytes a colour.
@@ -14,7 +17,6 @@ final class ColourTree {
     final double[] lightness;
     final double[] a;
     final double[] b;
-    final double[] chroma;
     /** NaN where unknown or not to be counted. */
     final double[] share;
     /** The document each colour belongs to. */
@@ -23,14 +25,19 @@ final class ColourTree {
     final int[] start;
 
     final int[] at;
+    /** Leaf of each colour, in that order, counted from {@link #firstLeaf}. */
+    final int[] leaf;
+    /**
+     * Weight of each colour in its palette, in that order: its part of the sum of the known shares, 0 where its own is unknown; the
+     * same for all where none is known.
+     */
+    final double[] weight;
     /** Six numbers for each part, as {@link BoxBound#box} takes them. */
     final double[] boxes;
 
     final byte[] corners;
     /** Parts from this number on are not halved. */
     final int firstLeaf;
-
-    private volatile PaletteColumns palettes;
 
     /**
      * @param packed L, a, b, share of each colour, document after document
@@ -46,30 +53,27 @@ final class ColourTree {
         firstLeaf = leaves;
         boxes = new double[12 * leaves];
         corners = new byte[2 * leaves];
-        int[] order = new int[colours];
-        for (int i = 0; i < colours; i++) {
-            order[i] = i;
-        }
-        halve(packed, order, 1, 0, colours);
         lightness = new double[colours];
         a = new double[colours];
         b = new double[colours];
-        chroma = new double[colours];
         share = new double[colours];
         doc = new int[colours];
         at = new int[colours];
-        int[] owner = new int[colours];
+        leaf = new int[colours];
+        weight = new double[colours];
+        int[] order = IntStream.range(0, colours).toArray();
+        halve(packed, order, 1, 0, colours);
         for (int d = 0; d + 1 < start.length; d++) {
-            java.util.Arrays.fill(owner, start[d], start[d + 1], d);
+            weigh(packed, start[d], start[d + 1]);
+            Arrays.fill(at, start[d], start[d + 1], d);
         }
         for (int i = 0; i < colours; i++) {
             int from = order[i];
             lightness[i] = packed[4 * from];
             a[i] = packed[4 * from + 1];
             b[i] = packed[4 * from + 2];
-            chroma[i] = Math.sqrt(a[i] * a[i] + b[i] * b[i]);
             share[i] = packed[4 * from + 3];
-            doc[i] = owner[from];
+            doc[i] = at[from];
             at[from] = i;
         }
     }
@@ -78,14 +82,15 @@ final class ColourTree {
         return doc.length;
     }
 
-    /** Laid out when first asked for. */
-    PaletteColumns palettes() {
-        PaletteColumns made = palettes;
-        if (made == null) {
-            made = new PaletteColumns(this);
-            palettes = made;
+    private void weigh(double[] packed, int from, int to) {
+        double sum = 0;
+        for (int k = from; k < to; k++) {
+            sum += packed[4 * k + 3] > 0 ? packed[4 * k + 3] : 0;
         }
-        return made;
+        for (int k = from; k < to; k++) {
+            double its = packed[4 * k + 3];
+            weight[k] = sum == 0 ? 1.0 / (to - from) : its > 0 ? its / sum : 0;
+        }
     }
 
     private void halve(double[] packed, int[] order, int part, int from, int to) {
@@ -103,6 +108,9 @@ final class ColourTree {
         }
         corners[part] = (byte) (to > from ? BoxBound.corners(boxes, box) : 0);
         if (part >= firstLeaf) {
+            for (int i = from; i < to; i++) {
+                leaf[order[i]] = part - firstLeaf;
+            }
             return;
         }
         double L = (boxes[box + 1] - boxes[box]) * LIGHTNESS_WEIGHS;

@@ -1,17 +1,14 @@
 package tenterbook.search;
 
 /**
- * The terms of CIEDE2000 that depend on hue (Sharma, Wu, Dalal 2005: T, equation 15, and sin 2Δθ, equations 16 and 21), and the
- * sine that ΔH' asks for, from tables and a polynomial: each rounded to the side a bound may be rounded to, in a fraction of the
- * time of a sine or an exponential.
+ * The terms of CIEDE2000 that depend on hue (Sharma, Wu, Dalal 2005: T, equation 15, and sin 2Δθ, equations 16 and 21) over a range
+ * of mean hues, from tables: each end rounded to its own side. Holds the last answer; one thread.
  */
 final class HueTerms {
-    /** Sines given are no farther than this from the true ones. */
-    static final double SINE_ERROR = 1e-8;
     /** sin 2Δθ is no more than this 75° and more from blue: 2·30°·exp(−9) in radians. */
-    static final double FAR_FROM_BLUE = Math.toRadians(60) * Math.exp(-9);
+    private static final double FAR_FROM_BLUE = Math.toRadians(60) * Math.exp(-9);
 
-    static final double SIN_60 = Math.sqrt(0.75);
+    private static final double SIN_60 = Math.sqrt(0.75);
 
     private static final double BLUE = Math.toRadians(275);
     private static final double FAR = Math.toRadians(75);
@@ -44,14 +41,28 @@ final class HueTerms {
         }
     }
 
-    /** T of every hue told of last. */
-    double leastT = 0.07;
+    private double leastT;
+    private double mostT;
+    private double leastTurn;
+    private double mostTurn;
 
-    double mostT = 1.93;
-    /** sin 2Δθ of every such hue. */
-    double leastTurn;
+    /** T of every hue of the range is at least this. */
+    double leastT() {
+        return leastT;
+    }
 
-    double mostTurn = SIN_60;
+    double mostT() {
+        return mostT;
+    }
+
+    /** sin 2Δθ of every hue of the range is at least this. */
+    double leastTurn() {
+        return leastTurn;
+    }
+
+    double mostTurn() {
+        return mostTurn;
+    }
 
     /** Nothing is known of the hue. */
     void any() {
@@ -86,20 +97,5 @@ final class HueTerms {
         boolean wraps = m - around < 0 || m + around >= 2 * Math.PI;
         double farthest = off + around + 1e-9;
         leastTurn = wraps || farthest >= FAR ? 0 : TURN[(int) (farthest * (STEPS / FAR)) + 1];
-    }
-
-    /**
-     * @param x radians, 0 to π/2
-     * @return sin x, give or take {@link #SINE_ERROR}
-     * @see "Abramowitz, Stegun 1964, Handbook of Mathematical Functions, formula 4.3.97: within 2·10⁻⁹ of sin(x)/x"
-     */
-    static double sine(double x) {
-        double square = x * x;
-        double sum = -0.0000000239;
-        sum = sum * square + 0.0000027526;
-        sum = sum * square - 0.0001984090;
-        sum = sum * square + 0.0083333315;
-        sum = sum * square - 0.1666666664;
-        return x * (sum * square + 1);
     }
 }

@@ -1,42 +1,67 @@
 package tenterbook.search;
 
-import org.apache.lucene.util.PriorityQueue;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
 
 /**
- * The smallest distances seen, so that pieces surely farther than all the wanted ones need no exact distance. Safe for many
- * threads.
+ * The documents nearest so far, so that those surely farther need not be compared. Of equally far ones all are kept: numbers
+ * decide. Safe for many threads.
  */
-final class NearestDistances implements NearestPalettes.Wanted {
-    private final int wanted;
-    private final PriorityQueue<Double> kept;
-    private volatile double worst = Double.POSITIVE_INFINITY;
+final class NearestDistances {
+    /** @param doc of the whole index */
+    record Near(double distance, int doc) {}
 
-    NearestDistances(int wanted) {
+    private final int wanted;
+    /** Least distance offered of each document that was among the wanted. */
+    private final Map<Integer, Double> offered = new HashMap<>();
+
+    private final TreeSet<Near> first =
+            new TreeSet<>(Comparator.comparingDouble(Near::distance).thenComparingInt(Near::doc));
+    private volatile double worst;
+
+    /** @param limit none farther than this is wanted */
+    NearestDistances(int wanted, double limit) {
         this.wanted = wanted;
-        this.kept = new PriorityQueue<>(wanted) {
-            @Override
-            protected boolean lessThan(Double one, Double other) {
-                return one > other;
-            }
-        };
+        this.worst = limit;
     }
 
-    /** The greatest of the wanted distances so far; infinite while there are fewer. */
-    @Override
-    public double worst() {
+    /** None farther than this is wanted any more. */
+    double worst() {
         return worst;
     }
 
-    /** Remembers a distance; false where it is beyond all the wanted ones. An equal one is taken: numbers decide. */
-    @Override
-    public synchronized boolean takes(double distance) {
-        if (distance > worst) {
-            return false;
+    /** The square of {@link #worst}, with room for what rounding does to a bound. */
+    double worst2() {
+        return worst * worst + BoxBound.SLACK;
+    }
+
+    /** Takes a document's distance; where the same one is offered again, the lesser counts. */
+    synchronized void offer(int doc, double distance) {
+        Double before = offered.get(doc);
+        if (distance > worst || before != null && before <= distance) {
+            return;
         }
-        kept.insertWithOverflow(distance);
-        if (kept.size() == wanted) {
-            worst = kept.top();
+        if (before != null) {
+            first.remove(new Near(before, doc));
         }
-        return true;
+        offered.put(doc, distance);
+        first.add(new Near(distance, doc));
+        if (first.size() > wanted) {
+            first.pollLast();
+        }
+        if (first.size() == wanted) {
+            worst = first.last().distance();
+        }
+    }
+
+    /** The wanted, and such as are as far as the last of them; in no order. */
+    synchronized List<Near> all() {
+        return offered.entrySet().stream()
+                .map(each -> new Near(each.getValue(), each.getKey()))
+                .filter(near -> near.distance() <= worst)
+                .toList();
     }
 }

@@ -2,7 +2,6 @@ package tenterbook.search;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -25,9 +24,6 @@ import org.apache.lucene.util.FixedBitSet;
 
 /** The first of the pieces found, in the order asked for; only as much is scored or compared as that takes. */
 final class Ordering {
-    /** So few hits of a segment are compared one by one rather than looked for from near to far. */
-    private static final int FEW = 300;
-
     private final IndexSearcher searcher;
     private final ColumnCache cache;
     private final FixedBitSet[] hits;
@@ -100,50 +96,21 @@ final class Ordering {
         return IntStream.concat(Arrays.stream(top), Arrays.stream(rest)).toArray();
     }
 
-    private record Near(double distance, int doc) {}
-
     /** Nearest colours first. */
     int[] byColour(ColourSearch colours) throws IOException {
-        NearestDistances nearest = new NearestDistances(wanted);
-        List<Near> found = new ArrayList<>();
-        Segments.each(searcher.getIndexReader().leaves(), leaf -> near(leaf, colours.another(), nearest))
-                .forEach(found::addAll);
-        double worst = nearest.worst();
-        return found.stream()
-                .filter(near -> near.distance() <= worst)
-                .sorted(Comparator.comparingDouble(Near::distance).thenComparing(near -> number(near.doc())))
+        NearestDistances nearest = new NearestDistances(wanted, colours.limit());
+        Segments.each(searcher.getIndexReader().leaves(), leaf -> {
+            if (hits[leaf.ord] != null) {
+                colours.another().nearest(cache.of(leaf.reader()), hits[leaf.ord], leaf.docBase, nearest);
+            }
+            return leaf;
+        });
+        return nearest.all().stream()
+                .sorted(Comparator.comparingDouble(NearestDistances.Near::distance)
+                        .thenComparing(near -> number(near.doc())))
                 .limit(wanted)
-                .mapToInt(Near::doc)
+                .mapToInt(NearestDistances.Near::doc)
                 .toArray();
-    }
-
-    /** Those of one segment that may be among the wanted. */
-    private List<Near> near(LeafReaderContext leaf, ColourSearch colours, NearestDistances nearest) {
-        FixedBitSet documents = hits[leaf.ord];
-        if (documents == null) {
-            return List.of();
-        }
-        List<Near> found = new ArrayList<>();
-        Columns columns = cache.of(leaf.reader());
-        if (colours.single() && documents.cardinality() > FEW) {
-            NearestFirst first = colours.nearestFirst(columns, documents.clone());
-            while (first.next() && nearest.takes(first.distance())) {
-                found.add(new Near(first.distance(), leaf.docBase + first.doc()));
-            }
-            return found;
-        }
-        if (colours.palette() && documents.cardinality() > FEW) {
-            colours.nearestPalettes(columns)
-                    .compare(documents, nearest, (doc, distance) -> found.add(new Near(distance, leaf.docBase + doc)));
-            return found;
-        }
-        for (int doc = ColourSearch.next(documents, 0); doc >= 0; doc = ColourSearch.next(documents, doc + 1)) {
-            double distance = colours.distance(columns, doc, nearest.worst());
-            if (distance < Double.POSITIVE_INFINITY && nearest.takes(distance)) {
-                found.add(new Near(distance, leaf.docBase + doc));
-            }
-        }
-        return found;
     }
 
     private BytesRef number(int doc) {

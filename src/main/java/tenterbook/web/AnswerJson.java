@@ -29,7 +29,8 @@ final class AnswerJson {
         text(module, Instant.class, Instant::toString);
         return JsonMapper.builder()
                 .addModule(module)
-                .serializationInclusion(JsonInclude.Include.NON_EMPTY)
+                .defaultPropertyInclusion(
+                        JsonInclude.Value.construct(JsonInclude.Include.NON_EMPTY, JsonInclude.Include.NON_EMPTY))
                 .disable(MapperFeature.AUTO_DETECT_IS_GETTERS)
                 .enable(SerializationFeature.WRITE_ENUMS_USING_TO_STRING)
                 .build();

@@ -21,7 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.eclipse.jetty.http.BadMessageException;
+import org.eclipse.jetty.http.HttpException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.label.LabelBlocked;
@@ -320,7 +320,8 @@ public final class Server implements AutoCloseable {
     /** The form's own encoding is at fault, as when a connection breaks off in the middle of a file. */
     private static boolean brokenOff(Throwable e) {
         return Stream.iterate(e, Objects::nonNull, Throwable::getCause)
-                .anyMatch(cause -> cause instanceof BadMessageException || cause instanceof EOFException);
+                .anyMatch(cause ->
+                        cause instanceof EOFException || cause instanceof HttpException http && http.getCode() == 400);
     }
 
     /** One failure, one sentence: as JSON for programs and scripts, as a page for people. */

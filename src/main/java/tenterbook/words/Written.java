@@ -1,5 +1,7 @@
 package tenterbook.words;
 
+import java.util.Locale;
+
 /** What can be written for a person. As an argument of a {@link Message} it is written as the message is. */
 @FunctionalInterface
 public interface Written {
@@ -7,5 +9,11 @@ public interface Written {
 
     default String inEnglish() {
         return in(Conventions.english());
+    }
+
+    /** The text with its first letter as a capital; an empty one as it is. */
+    static String capital(String text) {
+        int first = text.isEmpty() ? 0 : text.offsetByCodePoints(0, 1);
+        return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
     }
 }

@@ -30,8 +30,8 @@ record Telling(Instant at, String author, String note, String kind, ObjectNode e
         List<Telling> all = new ArrayList<>();
         for (String table : TABLES) {
             table("/sample/" + table + ".json")
-                    .fields()
-                    .forEachRemaining(kind ->
+                    .properties()
+                    .forEach(kind ->
                             kind.getValue().forEach(record -> savings(kind.getKey(), (ObjectNode) record, all)));
         }
         all.sort(Comparator.comparing(Telling::at));
@@ -55,7 +55,7 @@ record Telling(Instant at, String author, String note, String kind, ObjectNode e
         all.add(saving(kind, record.deepCopy()));
         for (JsonNode change : later) {
             record.remove(List.of("by", "note"));
-            change.fields().forEachRemaining(field -> {
+            change.properties().forEach(field -> {
                 if (field.getKey().startsWith("+")) {
                     ArrayNode longer = record.withArray(field.getKey().substring(1));
                     field.getValue().forEach(longer::add);

@@ -49,7 +49,6 @@ class DepthOfShadeTest {
         assertThatThrownBy(() -> DepthOfShade.reflectance(-1)).hasMessageContaining("-1");
         assertThatThrownBy(() -> DepthOfShade.reflectance(Double.POSITIVE_INFINITY))
                 .hasMessageContaining("Infinity");
-        assertThatThrownBy(() -> DepthOfShade.byInstrument(0.3, 66)).hasMessageContaining("66 nm");
         assertThatThrownBy(() -> new ShadeReading(1, ShadeReading.Kind.INSTRUMENT, " "))
                 .hasMessageContaining("band");
     }
@@ -89,10 +88,12 @@ class DepthOfShadeTest {
 
     @Test
     void readingsOfTwoKindsOrBandsShareNoScale() {
-        ShadeReading instrument = DepthOfShade.byInstrument(0.2, 660);
+        ShadeReading instrument = new ShadeReading(1.6, ShadeReading.Kind.INSTRUMENT, "660 nm");
         ShadeReading photo = new ShadeReading(1.6, ShadeReading.Kind.PHOTO_PROXY, Channel.RED.band());
         assertThat(instrument.sameScale(photo)).isFalse();
-        assertThat(instrument.sameScale(DepthOfShade.byInstrument(0.2, 640))).isFalse();
-        assertThat(instrument.sameScale(DepthOfShade.byInstrument(0.7, 660))).isTrue();
+        assertThat(instrument.sameScale(new ShadeReading(1.6, ShadeReading.Kind.INSTRUMENT, "640 nm")))
+                .isFalse();
+        assertThat(instrument.sameScale(new ShadeReading(0.1, ShadeReading.Kind.INSTRUMENT, "660 nm")))
+                .isTrue();
     }
 }

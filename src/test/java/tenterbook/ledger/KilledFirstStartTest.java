@@ -29,10 +29,10 @@ class KilledFirstStartTest {
 
         public static void main(String[] arguments) throws InterruptedException {
             System.out.println("starting");
-            try (Opened opened = new Opened(Path.of(arguments[0]))) {
-                System.out.println("open");
-                Thread.sleep(60_000);
-            }
+            Opened opened = new Opened(Path.of(arguments[0]));
+            System.out.println("open");
+            Thread.sleep(60_000);
+            opened.close();
         }
     }
 

@@ -17,8 +17,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
-import tenterbook.board.BoardId;
-import tenterbook.board.BoardPair;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.measure.Basis;
@@ -330,32 +328,6 @@ class RecipeFiguresTest {
 
     private static Figure layers(FoldScheme fold) {
         return RecipeFigures.of(clamping(fold, List.of()), Map.of()).layers();
-    }
-
-    @Test
-    void clothToCoverIsPanelsTimesTheBoard() {
-        // By hand: 4 panels × 340 mm = 136 cm; 2 panels × 300 mm = 60 cm.
-        var fold = new FoldScheme(
-                List.of(
-                        new Fold(Fold.Axis.LENGTH, Fold.Style.ACCORDION, 4),
-                        new Fold(Fold.Axis.WIDTH, Fold.Style.HALVING, 2)),
-                null,
-                "");
-        var board = new BoardPair(
-                new BoardId("B01"),
-                "",
-                "",
-                QuantityText.read("340", Unit.MILLIMETRE),
-                QuantityText.read("300", Unit.MILLIMETRE),
-                null,
-                null,
-                "",
-                null,
-                "");
-        assertThat(RecipeFigures.clothToCover(fold, board))
-                .extracting(figure -> figure.value().low())
-                .containsExactly(136.0, 60.0);
-        assertThat(RecipeFigures.clothToCover(FoldScheme.UNRECORDED, board)).allMatch(Figure::refused);
     }
 
     @Property

@@ -11,7 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.index.DirectoryReader;
@@ -71,19 +71,22 @@ class LargeTreeTest {
                     .sorted(Comparator.comparingDouble(all::get))
                     .limit(24)
                     .toList();
-            NearestDistances wanted = new NearestDistances(24);
-            Map<Integer, Double> found = new ConcurrentHashMap<>();
-            new NearestPalettes(tree, new PaletteDistance(asked)).compare(documents, wanted, found::put);
-            assertThat(wanted.worst()).isEqualTo(all.get(expected.get(23)));
-            assertThat(found.keySet()).containsAll(expected);
-            found.forEach((other, its) -> assertThat(its).isEqualTo(all.get(other)));
-            assertThat(found.size()).isLessThan(2000);
+            NearestDistances nearest = new NearestDistances(24, Double.POSITIVE_INFINITY);
+            new NearestPalettes(tree, new PaletteDistance(asked)).nearest(documents, 0, nearest);
+            assertThat(nearest.worst()).isEqualTo(all.get(expected.get(23)));
+            assertThat(found(nearest).keySet()).containsAll(expected);
+            found(nearest).forEach((other, its) -> assertThat(its).isEqualTo(all.get(other)));
             double limit = turn % 2 == 0 ? all.get(expected.get(5)) : 3 + turn;
-            FixedBitSet near = new NearestPalettes(tree, new PaletteDistance(asked)).within(documents, limit);
-            all.forEach((other, its) -> assertThat(near.get(other)).isEqualTo(its <= limit));
-            assertThat(near.cardinality()).isEqualTo((int)
-                    all.values().stream().filter(its -> its <= limit).count());
+            NearestDistances near = new NearestDistances(Integer.MAX_VALUE, limit);
+            new NearestPalettes(tree, new PaletteDistance(asked)).nearest(documents, 0, near);
+            all.values().removeIf(its -> its > limit);
+            assertThat(found(near)).isEqualTo(all);
         }
+    }
+
+    private static Map<Integer, Double> found(NearestDistances nearest) {
+        return nearest.all().stream()
+                .collect(Collectors.toMap(NearestDistances.Near::doc, NearestDistances.Near::distance));
     }
 
     @Test
@@ -98,13 +101,12 @@ class LargeTreeTest {
             packed[4 * doc + 3] = 0.3;
             start[doc + 1] = doc + 1;
         }
-        NearestDistances wanted = new NearestDistances(10);
-        Map<Integer, Double> found = new ConcurrentHashMap<>();
+        NearestDistances nearest = new NearestDistances(10, Double.POSITIVE_INFINITY);
         FixedBitSet all = new FixedBitSet(200);
         all.set(0, 200);
         new NearestPalettes(new ColourTree(packed, start), new PaletteDistance(new double[] {39, 0.7, -43.1, 1}))
-                .compare(all, wanted, found::put);
-        assertThat(found.keySet())
+                .nearest(all, 0, nearest);
+        assertThat(found(nearest).keySet())
                 .containsAll(IntStream.range(0, 50).mapToObj(i -> 4 * i).toList());
     }
 
@@ -130,7 +132,35 @@ class LargeTreeTest {
             IntStream.range(0, DOCUMENTS)
                     .filter(doc -> share > 0 && sums[doc] < share - ColourMatch.SHARE_SLACK)
                     .forEach(expected::clear);
-            assertThat(ColourReach.of(tree, asked, within, share, DOCUMENTS)).isEqualTo(expected);
+            assertThat(new ColourReach(tree, asked).within(within, share, DOCUMENTS))
+                    .isEqualTo(expected);
+        }
+    }
+
+    @Test
+    void theNearestColoursAreThoseOfComparingAllAndADocumentCountsOnce() {
+        Random random = new Random(26);
+        int[] start = new int[DOCUMENTS + 1];
+        ColourTree tree = tree(random, start);
+        for (int turn = 0; turn < 40; turn++) {
+            Lab asked = new Lab(15 + random.nextDouble() * 75, random.nextGaussian() * 18, random.nextGaussian() * 20);
+            FixedBitSet documents = new FixedBitSet(DOCUMENTS);
+            Map<Integer, Double> all = new HashMap<>();
+            for (int i = 0; i < tree.size(); i++) {
+                if (turn % 3 > 0 || tree.doc[i] % 4 > 0) {
+                    documents.set(tree.doc[i]);
+                    double difference = Ciede2000.difference(
+                            asked.lightness(), asked.a(), asked.b(), tree.lightness[i], tree.a[i], tree.b[i]);
+                    all.merge(tree.doc[i], difference, Math::min);
+                }
+            }
+            int wanted = turn % 5 == 0 ? 900 : 24;
+            double worst =
+                    all.values().stream().sorted().skip(wanted - 1).findFirst().orElseThrow();
+            NearestDistances nearest = new NearestDistances(wanted, turn % 2 == 0 ? Double.POSITIVE_INFINITY : 60);
+            new ColourReach(tree, asked).nearest(documents, 0, nearest);
+            all.values().removeIf(its -> its > worst);
+            assertThat(found(nearest)).isEqualTo(all);
         }
     }
 

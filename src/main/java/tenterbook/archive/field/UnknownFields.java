@@ -21,7 +21,7 @@ final class UnknownFields {
 
     /** @param fresh is given what {@code old} holds and {@code part} does not name */
     static void carry(Part<?> part, ObjectNode old, ObjectNode fresh) {
-        old.fields().forEachRemaining(field -> {
+        old.properties().forEach(field -> {
             var described = part.field(field.getKey());
             if (described.isEmpty()) {
                 if (!fresh.has(field.getKey())) {

@@ -2,7 +2,6 @@ package tenterbook.label.care;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -11,6 +10,7 @@ import tenterbook.measure.OwnTable;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.TestStandard;
 import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /** The table of test methods, {@code /label/care-methods.csv}: what each can show. */
 final class CareMethods {
@@ -99,14 +99,10 @@ final class CareMethods {
                 : Optional.of(Message.of(
                         "care.ask.limits",
                         "kind",
-                        capital(test.kind().toString()),
+                        Written.capital(test.kind().toString()),
                         "standard",
                         test.followed().orElseThrow(),
                         "limits",
                         method.limits));
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

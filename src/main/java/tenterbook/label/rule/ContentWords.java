@@ -303,7 +303,7 @@ final class ContentWords {
     }
 
     private String capital(String name) {
-        return rules.capitals() ? FibreStatement.capital(name) : name;
+        return rules.capitals() ? Written.capital(name) : name;
     }
 
     private static Written number(double value) {

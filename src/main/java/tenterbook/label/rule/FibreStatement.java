@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * Fibre content, origin and maker in the exact words of one market.
@@ -89,7 +90,7 @@ public record FibreStatement(
         List<FibreLine> labelled = new ArrayList<>();
         byContent.forEach((first, lines) -> lines.forEach(line -> labelled.add(new FibreLine(
                 FibreLine.Kind.CONTENT,
-                capital(partsByContent.get(first)) + ": " + line.text(),
+                Written.capital(partsByContent.get(first)) + ": " + line.text(),
                 rules.rule("components"),
                 line.note()))));
         return labelled;
@@ -113,13 +114,6 @@ public record FibreStatement(
             }
         }
         return lines;
-    }
-
-    static String capital(String text) {
-        return text.isEmpty()
-                ? text
-                : text.substring(0, text.offsetByCodePoints(0, 1)).toUpperCase(java.util.Locale.ROOT)
-                        + text.substring(text.offsetByCodePoints(0, 1));
     }
 
     /** The lines of one kind, in order. */

@@ -166,7 +166,7 @@ final class BenchSheet {
     }
 
     private static String heading(Step step) {
-        String kind = Say.capital(step.kind().toString());
+        String kind = Written.capital(step.kind().toString());
         return step.vat().isEmpty()
                 ? kind
                 : Message.of("document.bench.step-in", "step", kind, "vat", step.vat())
@@ -242,7 +242,7 @@ final class BenchSheet {
                                                 : "\u00a0%"))
                         .inEnglish()
                 : "";
-        return Say.named(Say.capital(name), Say.joined(", ", grams, wof));
+        return Say.named(Written.capital(name), Say.joined(", ", grams, wof));
     }
 
     private static String dips(Step step) {

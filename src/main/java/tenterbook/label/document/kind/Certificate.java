@@ -17,6 +17,7 @@ import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.Piece;
 import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /** What the maker's archive tells of a piece's making and whereabouts, with a code by which the record can be compared. */
 final class Certificate {
@@ -63,8 +64,8 @@ final class Certificate {
         if (!piece.edition().isEmpty()) {
             facts.add(Say.fact("document.fact.edition", piece.edition()));
         }
-        facts.add(Say.fact("document.fact.size", Say.capital(Say.size(piece))));
-        facts.add(Say.fact("document.fact.cloth", Say.capital(told.cloths())));
+        facts.add(Say.fact("document.fact.size", Written.capital(Say.size(piece))));
+        facts.add(Say.fact("document.fact.cloth", Written.capital(told.cloths())));
         facts.add(Say.fact(
                 "document.fact.boards",
                 told.facts().boardsUsed().stream().map(BoardPair::title).collect(Collectors.joining(", "))));
@@ -129,7 +130,7 @@ final class Certificate {
         Message words = Message.of(
                 "document.certificate.event",
                 "event",
-                Say.capital(event.kind().toString()),
+                Written.capital(event.kind().toString()),
                 "named",
                 Say.yes(named),
                 "person",

@@ -27,6 +27,7 @@ import tenterbook.piece.condition.Signatory;
 import tenterbook.words.Joined;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /**
  * A condition report of one examination, as it passes between maker, museum, gallery and carrier: what the piece is, who looked
@@ -159,7 +160,7 @@ public final class ConditionReport {
     }
 
     private String state() {
-        String state = Denial.NOT_JUDGED.unless(examination, () -> Say.capital(said(examination.overall())) + ".");
+        String state = Denial.NOT_JUDGED.unless(examination, () -> Written.capital(said(examination.overall())) + ".");
         return Say.joined(" ", state, Say.stop(examination.summary()));
     }
 
@@ -212,7 +213,7 @@ public final class ConditionReport {
                 .map(text -> Message.of("document.condition.taken", "day", text.substring(0, 10))
                         .inEnglish())
                 .orElse(Say.english("document.condition.taken-not-recorded"));
-        return Say.joined(" ", Say.stop(Say.capital(photo.shows())), Say.stop(photo.caption()), taken);
+        return Say.joined(" ", Say.stop(Written.capital(photo.shows())), Say.stop(photo.caption()), taken);
     }
 
     // ---- observations
@@ -287,7 +288,8 @@ public final class ConditionReport {
                                 "day",
                                 before.get().when())
                         .inEnglish()));
-        blocks.add(new Block.Paragraph(Say.stop(Say.capital(comparison.inWords().inEnglish()))));
+        blocks.add(new Block.Paragraph(
+                Say.stop(Written.capital(comparison.inWords().inEnglish()))));
         if (!comparison.changes().isEmpty()) {
             blocks.add(new Block.Table(
                     List.of(
@@ -317,7 +319,7 @@ public final class ConditionReport {
             return Say.note(Say.english("document.condition.not-recorded"));
         }
         return new Block.Facts(examination.zones().stream()
-                .map(zone -> Say.named(Say.capital(zone.zone()), Say.joined("; ", said(zone.seen()), zone.note())))
+                .map(zone -> Say.named(Written.capital(zone.zone()), Say.joined("; ", said(zone.seen()), zone.note())))
                 .toList());
     }
 

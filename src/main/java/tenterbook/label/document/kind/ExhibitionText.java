@@ -8,6 +8,7 @@ import tenterbook.label.document.Block;
 import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.piece.Piece;
+import tenterbook.words.Written;
 
 /** The longer text beside a piece on a wall: what it is, the maker's words, how it was made. */
 final class ExhibitionText {
@@ -25,7 +26,7 @@ final class ExhibitionText {
         String cloths = String.join(", ", told.facts().cloth().names());
         blocks.add(Say.note(Say.joined(
                 "  ·  ",
-                Say.capital(Denial.NO_CLOTH.unless(
+                Written.capital(Denial.NO_CLOTH.unless(
                         told.facts(), () -> cloths.isEmpty() ? Say.english("document.exhibition.cloth") : cloths)),
                 Say.size(piece).equals(Say.NOT_RECORDED)
                         ? Say.english("document.size-not-recorded")

@@ -55,8 +55,9 @@ final class InsuranceList {
                 each.photo().orElse(null),
                 List.of(
                         each.number() + " " + each.title(),
-                        Say.capital(Say.size(piece)) + ". " + Say.capital(each.cloths()) + ". "
-                                + Say.stop(Say.capital(each.facts().condition().inWords())),
+                        Written.capital(Say.size(piece)) + ". " + Written.capital(each.cloths()) + ". "
+                                + Say.stop(
+                                        Written.capital(each.facts().condition().inWords())),
                         where(each, request),
                         piece.price() == null ? Say.NOT_RECORDED : piece.price().toString()));
     }

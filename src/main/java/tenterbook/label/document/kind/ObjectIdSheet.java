@@ -15,6 +15,7 @@ import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * A description by which a piece can be recognised when it was stolen or lost.
@@ -60,7 +61,7 @@ final class ObjectIdSheet {
     }
 
     private static Block.Photograph shown(PiecePhoto photo, Block.Extent extent) {
-        String caption = Say.capital(photo.shows()) + (photo.caption().isEmpty() ? "" : ". " + photo.caption());
+        String caption = Written.capital(photo.shows()) + (photo.caption().isEmpty() ? "" : ". " + photo.caption());
         return new Block.Photograph(
                 photo.photo(),
                 extent,
@@ -98,21 +99,21 @@ final class ObjectIdSheet {
                                 : piece.category())));
         facts.add(Say.fact(
                 "document.fact.materials-and-techniques",
-                Say.capital(told.cloths()) + ". " + HowMade.words(told.facts())));
+                Written.capital(told.cloths()) + ". " + HowMade.words(told.facts())));
         facts.add(Say.fact(
                 "document.fact.measurements",
                 piece.mass().recorded()
                         ? Message.of(
                                 "document.object.size-and-mass",
                                 "size",
-                                Say.capital(Say.size(piece)),
+                                Written.capital(Say.size(piece)),
                                 "mass",
                                 Say.side(piece.mass()))
-                        : Say.capital(Say.size(piece))));
+                        : Written.capital(Say.size(piece))));
         facts.add(Say.fact("document.fact.inscriptions-and-markings", inscriptions()));
         facts.add(Say.fact(
                 "document.fact.distinguishing-features",
-                Say.capital(told.facts().condition().features())));
+                Written.capital(told.facts().condition().features())));
         facts.add(Say.fact("document.fact.title", Say.joined(" / ", piece.title(), piece.otherTitle())));
         facts.add(Say.fact(
                 "document.fact.subject",
@@ -148,7 +149,7 @@ final class ObjectIdSheet {
         return Message.of(
                         "document.object.description",
                         "kind",
-                        Say.capital(kind),
+                        Written.capital(kind),
                         "cloths",
                         told.cloths(),
                         "size",

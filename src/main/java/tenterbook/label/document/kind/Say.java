@@ -3,7 +3,6 @@ package tenterbook.label.document.kind;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -79,11 +78,6 @@ final class Say {
 
     static String joined(String between, String... texts) {
         return Stream.of(texts).filter(text -> text != null && !text.isBlank()).collect(Collectors.joining(between));
-    }
-
-    static String capital(String text) {
-        int first = text.isEmpty() ? 0 : text.offsetByCodePoints(0, 1);
-        return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
     }
 
     /** Paragraphs as typed: an empty line parts them, a single line end too. */

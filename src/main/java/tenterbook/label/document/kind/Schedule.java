@@ -16,6 +16,7 @@ import tenterbook.measure.Money;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.Piece;
 import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /** What is lent or consigned, to whom, for how long, in what state and on what terms. Terms are the maker's own words. */
 final class Schedule {
@@ -101,11 +102,11 @@ final class Schedule {
     private Block.Entry entry(Told each) {
         Piece piece = each.piece();
         List<Block.Fact> facts = new ArrayList<>();
-        facts.add(Say.fact("document.fact.size", Say.capital(Say.size(piece))));
-        facts.add(Say.fact("document.fact.materials", Say.capital(each.cloths())));
+        facts.add(Say.fact("document.fact.size", Written.capital(Say.size(piece))));
+        facts.add(Say.fact("document.fact.materials", Written.capital(each.cloths())));
         facts.add(Say.fact(
                 "document.fact.condition-as-recorded",
-                Say.capital(condition(each.facts().condition()))));
+                Written.capital(condition(each.facts().condition()))));
         if (request.disclosure().values()) {
             facts.add(Say.fact(
                     loan ? "document.fact.agreed-value" : "document.fact.agreed-price",

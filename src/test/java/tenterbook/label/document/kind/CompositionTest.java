@@ -162,6 +162,8 @@ class CompositionTest {
         return archive.ledger().find(Kinds.PIECE, piece.number().value()).orElseThrow();
     }
 
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read
     private String words(DocumentKind kind, UnaryOperator<DocumentSettings> how, Saved<Piece>... pieces) {
         return drafts(kind, how, pieces).stream()
                 .flatMap(draft -> draft.text().words().stream())
@@ -170,6 +172,7 @@ class CompositionTest {
     }
 
     @SafeVarargs
+    @SuppressWarnings("varargs") // only read
     private List<DocumentDraft> drafts(DocumentKind kind, UnaryOperator<DocumentSettings> how, Saved<Piece>... pieces) {
         return Composition.of(archive, List.of(pieces), how.apply(DocumentSettings.of(kind)), TODAY);
     }
