@@ -27,6 +27,44 @@ const understandSoon = (input) => {
   understandings.get(input)();
 };
 
+const KEPT = "typing ";
+const draftAddress = (name) => `/drafts/${name}`.replace(/\/$/, "");
+
+/** Typing that the program could not take stays in the browser. */
+function keepHere(form, body) {
+  try {
+    localStorage.setItem(KEPT + form.dataset.draft, body.toString());
+  } catch { /* a full or forbidden store: the form on screen still holds it */ }
+}
+
+/** Hands typing kept in the browser over to the program, and shows it where its form is open. */
+async function handOver() {
+  for (const key of Object.keys(localStorage).filter((each) => each.startsWith(KEPT))) {
+    const name = key.slice(KEPT.length);
+    try {
+      const answer = await fetch(draftAddress(name), { method: "POST", body: new URLSearchParams(localStorage.getItem(key)) });
+      if (!answer.ok) continue;
+    } catch {
+      continue;
+    }
+    localStorage.removeItem(key);
+    if (document.querySelector(`form[data-draft="${CSS.escape(name)}"]`)) location.reload();
+  }
+}
+
+function showUnanswered(form) {
+  let box = form.querySelector("[data-unanswered]");
+  if (!box) {
+    box = document.createElement("div");
+    box.className = "trouble";
+    box.setAttribute("role", "alert");
+    box.dataset.unanswered = "";
+    form.querySelector(".form-end")?.before(box);
+  }
+  box.textContent = "Not saved: the program does not answer. Everything you typed is still here and is kept in this browser. Start the program again, then press Save.";
+  box.scrollIntoView({ block: "center" });
+}
+
 /** Unsaved typing is kept on this computer as it is typed, so that a reload loses nothing. */
 function keepDrafts(form) {
   const told = form.querySelector("[data-kept]");
@@ -39,12 +77,14 @@ function keepDrafts(form) {
       if (typeof value === "string") body.append(name, value);
     }
     try {
-      const answer = await fetch(`/drafts/${form.dataset.draft}`.replace(/\/$/, ""), { method: "POST", body, keepalive: leaving });
+      const answer = await fetch(draftAddress(form.dataset.draft), { method: "POST", body, keepalive: leaving });
+      if (answer.ok) localStorage.removeItem(KEPT + form.dataset.draft);
       // Leaving loses nothing from now on, and the way out says so.
       if (leave && answer.ok) leave.textContent = "Leave it for now: typing is kept and offered again";
       if (told) told.textContent = answer.ok ? "Typing kept, not saved yet" : "Typing could not be kept";
     } catch {
-      if (told) told.textContent = "The program does not answer; typing is not kept";
+      keepHere(form, body);
+      if (told) told.textContent = "The program does not answer; your typing is kept in this browser. Start the program again, then press Save.";
     }
   };
   let sent = false;
@@ -52,7 +92,33 @@ function keepDrafts(form) {
   const later = wait(700, () => { if (!sent) keep(); });
   form.addEventListener("input", () => { touched = true; sent = false; later(); });
   form.addEventListener("draft", () => { touched = true; keep(); });
-  form.addEventListener("submit", () => { sent = true; });
+  // A form sent while the program is down would be replaced by the browser's error page, so it is asked first.
+  let answers = false;
+  let asking = false;
+  form.addEventListener("submit", async (event) => {
+    if (answers) {
+      answers = false;
+      sent = true;
+      return;
+    }
+    event.preventDefault();
+    if (asking) return;
+    asking = true;
+    const { submitter } = event;
+    try {
+      await fetch("/api/understood?unit=gram&text=1", { cache: "no-store" });
+      answers = true;
+    } catch {
+      await keep();
+      showUnanswered(form);
+    }
+    asking = false;
+    if (!answers) return;
+    localStorage.removeItem(KEPT + form.dataset.draft);
+    form.querySelector("[data-unanswered]")?.remove();
+    form.requestSubmit(submitter);
+    answers = false;
+  });
   window.addEventListener("pagehide", () => { if (touched && !sent) keep(true); });
 }
 
@@ -103,7 +169,7 @@ function takePhotographs(form) {
         }
       } else {
         label.className = "problem";
-        label.textContent = photo?.problem ?? answer?.error ?? `${file.name} was not added: sending it was stopped. Nothing was changed.`;
+        label.textContent = (photo?.problem && `${file.name}: ${photo.problem}`) ?? answer?.error ?? `${file.name} was not added: sending it was stopped. Nothing was changed.`;
       }
       done();
     });
@@ -290,6 +356,7 @@ function begin() {
   for (const input of document.querySelectorAll("input[data-unit]")) if (input.value) understand(input);
   document.addEventListener("input", (event) => { if (event.target.dataset?.unit) understandSoon(event.target); });
   document.querySelectorAll("form[data-draft]").forEach(keepDrafts);
+  handOver();
   document.querySelectorAll("form[data-photos]").forEach(takePhotographs);
   document.querySelectorAll("input[data-suggest]").forEach(suggest);
   document.querySelectorAll("[data-marker]").forEach(markParts);
@@ -310,7 +377,22 @@ function begin() {
     }
   });
   for (const form of document.querySelectorAll("form[data-resubmit]")) {
-    form.addEventListener("change", () => form.requestSubmit());
+    // A change that is noticed because ‘Make the PDF’ was pressed must not take the page away beneath the press.
+    const issue = document.querySelector("form.issue");
+    let pressing = false;
+    issue?.querySelector("button")?.addEventListener("pointerdown", () => { pressing = true; });
+    document.addEventListener("pointerup", () => setTimeout(() => { pressing = false; }, 0));
+    form.addEventListener("change", () => { if (!pressing) form.requestSubmit(); });
+    issue?.addEventListener("submit", () => {
+      issue.querySelectorAll("input[type=hidden]").forEach((input) => input.remove());
+      for (const [name, value] of new FormData(form)) {
+        const input = document.createElement("input");
+        input.type = "hidden";
+        input.name = name;
+        input.value = value;
+        issue.append(input);
+      }
+    });
   }
   const well = document.getElementById("colour-well");
   well?.addEventListener("change", () => {

@@ -20,7 +20,12 @@ public record ErasureReport(List<Message> done, List<Message> left) {
         done.add(
                 erased.changed().isEmpty()
                         ? Message.of("erasure.nothing-in-use")
-                        : Message.of("erasure.in-use", "records", erased.changed()));
+                        : Message.of(
+                                "erasure.in-use",
+                                "records",
+                                erased.changed().stream()
+                                        .map(Object::toString)
+                                        .collect(java.util.stream.Collectors.joining(", "))));
         done.add(Message.of("erasure.files", "files", erased.files()));
         done.add(Message.of("erasure.drafts", "drafts", erased.drafts()));
         return new ErasureReport(

@@ -13,7 +13,9 @@ import tenterbook.archive.record.PhotoRecords;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.archive.record.StudioRecords;
 import tenterbook.board.BoardPair;
+import tenterbook.board.BoardState;
 import tenterbook.ledger.Kind;
+import tenterbook.ledger.NamedParts;
 import tenterbook.ledger.Privacy;
 import tenterbook.ledger.RecordKey;
 import tenterbook.material.Cloth;
@@ -47,7 +49,9 @@ public final class Kinds {
             BoardPairRecord.BOARD_PAIR,
             board -> board.id().value(),
             board -> List.of(),
-            Privacy.NONE);
+            Privacy.NONE,
+            new NamedParts<>(
+                    board -> board.states().stream().map(BoardState::name).toList(), board -> List.of()));
     public static final Kind<Cloth> CLOTH = new Kind<>(
             "cloth",
             Message.of("kind.cloth"),
@@ -87,7 +91,8 @@ public final class Kinds {
             ClampingRecord.CLAMPING,
             clamping -> clamping.id().value(),
             Kinds::namedByClamping,
-            Privacy.NONE);
+            Privacy.NONE,
+            new NamedParts<>(clamping -> List.of(), Kinds::statesUsed));
     public static final Kind<Piece> PIECE = new Kind<>(
             "piece",
             Message.of("kind.piece"),
@@ -163,6 +168,14 @@ public final class Kinds {
                 .flatMap(keys -> keys)
                 .distinct()
                 .collect(Collectors.toList());
+    }
+
+    private static List<NamedParts.Use> statesUsed(Clamping clamping) {
+        return clamping.boards().stream()
+                .filter(use -> !use.state().isEmpty())
+                .map(use -> new NamedParts.Use(BOARD_PAIR.key(use.board().value()), use.state()))
+                .distinct()
+                .toList();
     }
 
     private static List<RecordKey> namedByPiece(Piece piece) {

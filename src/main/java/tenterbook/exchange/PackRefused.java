@@ -14,7 +14,7 @@ public final class PackRefused extends RuntimeException implements Explained {
     private final transient List<Finding> findings;
 
     PackRefused(List<Finding> findings, Written next) {
-        this(Message.of("exchange.pack.refused", "findings", Sentences.of(findings), "next", next), findings);
+        this(Message.of("exchange.pack.refused", "findings", Sentences.followed(findings, next)), findings);
     }
 
     private PackRefused(Written explanation, List<Finding> findings) {

@@ -37,6 +37,7 @@ public final class ProofCheck {
     private final List<Finding> findings;
     private final Map<Long, Link> links = new HashMap<>();
     private final Map<Long, JsonNode> publicParts = new TreeMap<>();
+    private final Map<Long, String> hashes = new HashMap<>();
     private final TreeSet<Long> privateParts = new TreeSet<>();
 
     /**
@@ -110,6 +111,7 @@ public final class ProofCheck {
             }
             before = "";
             previous = sha256(text);
+            hashes.put(sequence, previous);
             links.put(
                     sequence,
                     new Link(
@@ -152,6 +154,7 @@ public final class ProofCheck {
                 publicParts.put(sequence, ProofFile.object(text));
             } else if (which.equals("link")) {
                 link.digests().put("private", ProofFile.pair(text).get(1).textValue());
+                hashes.put(sequence, ProofFile.pair(text).get(0).textValue());
             } else {
                 privateParts.add(sequence);
             }
@@ -207,7 +210,9 @@ public final class ProofCheck {
                 "sequence",
                 sequence,
                 "part",
-                privateParts.contains(sequence))));
+                privateParts.contains(sequence),
+                "hash",
+                hashes.getOrDefault(sequence, ""))));
         shows.add(Message.of("exchange.proof.shows-texts", "sequence", proof.endSequence()));
         shows.add(Message.of("exchange.proof.shows-end", "sequence", proof.endSequence(), "hash", proof.endHash()));
         return shows;

@@ -12,6 +12,7 @@ import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.Ledger;
+import tenterbook.ledger.NamedParts;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.RecordKey;
 import tenterbook.ledger.Revision;
@@ -23,6 +24,7 @@ final class ReferenceCheck {
     private final Ledger ledger;
     private final List<Finding> findings = new ArrayList<>();
     private final Map<RecordKey, Boolean> inUse = new HashMap<>();
+    private final Map<RecordKey, Set<String>> parts = new HashMap<>();
 
     ReferenceCheck(Ledger ledger) {
         this.ledger = ledger;
@@ -50,6 +52,7 @@ final class ReferenceCheck {
                 T record = saved.get().record();
                 due.addAll(kind.references().apply(record));
                 due.remove(key);
+                kind.parts().names().apply(record).forEach(use -> partIn(key, use));
                 String own = kind.id().apply(record);
                 if (!own.equals(id)) {
                     findings.add(new Finding(key.toString(), Message.of("exchange.own-name", "found", own)));
@@ -61,6 +64,27 @@ final class ReferenceCheck {
         } catch (RuntimeException e) {
             findings.add(new Finding(key.toString(), Message.of("exchange.record-wrong", "why", e.toString())));
         }
+    }
+
+    private void partIn(RecordKey key, NamedParts.Use use) {
+        if (!parts.computeIfAbsent(use.record(), this::partsOf).contains(use.part())) {
+            findings.add(new Finding(
+                    key.toString(), Message.of("exchange.part-missing", "part", use.part(), "record", use.record())));
+        }
+    }
+
+    private Set<String> partsOf(RecordKey key) {
+        return Kinds.ALL.stream()
+                .filter(kind -> kind.name().equals(key.kind()))
+                .findFirst()
+                .map(kind -> partsOf(kind, key.id()))
+                .orElse(Set.of());
+    }
+
+    private <T> Set<String> partsOf(Kind<T> kind, String id) {
+        return ledger.find(kind, id)
+                .map(saved -> Set.copyOf(kind.parts().has().apply(saved.record())))
+                .orElse(Set.of());
     }
 
     private void compare(RecordKey key, Set<RecordKey> due) {

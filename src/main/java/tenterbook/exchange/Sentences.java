@@ -13,6 +13,12 @@ final class Sentences {
         return new Joined(" ", findings.stream().map(Sentences::closed).toList());
     }
 
+    /** Likewise, and then {@code next} where it says anything. */
+    static Written followed(List<Finding> findings, Written next) {
+        Written first = of(findings);
+        return conventions -> (first.in(conventions) + " " + next.in(conventions)).strip();
+    }
+
     private static Written closed(Finding finding) {
         return conventions -> {
             String text = finding.in(conventions);

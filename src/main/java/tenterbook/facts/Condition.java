@@ -119,6 +119,18 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
                 .toList();
     }
 
+    /** Days on which the piece was examined, up to that of {@code report}, and of which there is no report. */
+    public List<PartialDate> withoutReport(Piece piece, Examination report) {
+        return piece.events().stream()
+                .filter(event -> event.kind() == EventKind.EXAMINED)
+                .map(Event::when)
+                .filter(day -> examinations.stream().noneMatch(each -> sameDays(each.when(), day)))
+                .filter(day -> day.from() == null
+                        || report.when().from() == null
+                        || !day.from().isAfter(report.when().from()))
+                .toList();
+    }
+
     /** Reports made before one, earliest first. */
     public List<Examination> before(Examination examination) {
         return examinations.stream()

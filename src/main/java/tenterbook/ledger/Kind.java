@@ -15,6 +15,7 @@ import tenterbook.words.Written;
  * @param id the identifier of a record of this kind
  * @param references the records it names
  * @param privacy what of it is private
+ * @param parts the parts of it that others name, and those of others that it names
  */
 public record Kind<T>(
         String name,
@@ -23,7 +24,20 @@ public record Kind<T>(
         RecordCodec<T> codec,
         Function<T, String> id,
         Function<T, Collection<RecordKey>> references,
-        Privacy privacy) {
+        Privacy privacy,
+        NamedParts<T> parts) {
+    /** A kind of which no part is named by another, and which names none. */
+    public Kind(
+            String name,
+            Written called,
+            Class<T> type,
+            RecordCodec<T> codec,
+            Function<T, String> id,
+            Function<T, Collection<RecordKey>> references,
+            Privacy privacy) {
+        this(name, called, type, codec, id, references, privacy, NamedParts.none());
+    }
+
     /** A kind of which only author and note are private, with a name in one language. */
     public Kind(
             String name,

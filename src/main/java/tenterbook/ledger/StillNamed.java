@@ -28,6 +28,26 @@ public final class StillNamed extends RuntimeException implements Explained {
                 Message.of("ledger.still-named", "record", key, "users", some, "more", Math.max(0, users.size() - 5)));
     }
 
+    /** A part that a record would lose is named by {@code users}. */
+    static StillNamed part(NamedParts.Use lost, List<RecordKey> users) {
+        String some = users.stream().limit(5).map(RecordKey::toString).collect(Collectors.joining(", "));
+        return new StillNamed(Message.of(
+                "ledger.part-still-named",
+                "record",
+                lost.record(),
+                "part",
+                lost.part(),
+                "users",
+                some,
+                "more",
+                Math.max(0, users.size() - 5)));
+    }
+
+    static StillNamed missing(RecordKey from, NamedParts.Use to) {
+        return new StillNamed(
+                Message.of("ledger.names-missing-part", "record", from, "part", to.part(), "other", to.record()));
+    }
+
     static StillNamed missing(RecordKey from, RecordKey to) {
         return new StillNamed(Message.of("ledger.names-missing", "record", from, "missing", to));
     }

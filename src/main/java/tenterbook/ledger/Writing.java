@@ -23,6 +23,7 @@ public final class Writing {
     private final KnownKinds kinds;
     private final Map<RecordKey, Set<RecordKey>> named = new LinkedHashMap<>();
     private final Set<RecordKey> withdrawn = new LinkedHashSet<>();
+    private final PartsInUse parts;
     private long sequence;
     private Digest last;
     private int lastFormat;
@@ -32,6 +33,7 @@ public final class Writing {
         this.kinds = kinds;
         this.at = at.truncatedTo(ChronoUnit.MILLIS);
         this.author = author;
+        this.parts = new PartsInUse(handle, kinds);
         Rows.End end = Rows.end(handle);
         this.sequence = end.sequence();
         this.last = end.hash();
@@ -78,6 +80,7 @@ public final class Writing {
         names.remove(key);
         named.put(key, names);
         withdrawn.remove(key);
+        parts.saved(kind, record, newest.filter(was -> !was.withdrawn()).map(Newest::json));
         return new Saved<>(record, made.version(), made.sequence(), made.writtenAt(), author, false);
     }
 
@@ -180,5 +183,6 @@ public final class Writing {
                 throw StillNamed.by(key, users);
             }
         }
+        parts.check();
     }
 }

@@ -26,9 +26,28 @@ public final class QuantityWords {
         return quantity.known() ? understood(quantity) : Message.of("measure.not-recorded");
     }
 
+    /** As entered; where no unit was typed, the understood value with the unit that was assumed, as in '6–8 min'. */
+    public static Written withAssumedUnit(Quantity quantity) {
+        boolean assumed = quantity.known()
+                && !quantity.entered().isBlank()
+                && quantity.unit() != Unit.PH
+                && quantity.unit() != Unit.RATIO
+                && !quantity.unit().symbol().isEmpty()
+                && withoutUnit(quantity.entered());
+        return assumed ? understood(quantity) : asEntered(quantity);
+    }
+
+    private static boolean withoutUnit(String entered) {
+        try {
+            return QuantityText.read(entered, Unit.COUNT).unit() == Unit.COUNT;
+        } catch (IllegalArgumentException e) {
+            return false;
+        }
+    }
+
     /** How long something lasted, as in 'for 6 h', 'overnight' or 'how long: forgot'. */
     public static Written lasting(Quantity quantity) {
-        Written entered = asEntered(quantity);
+        Written entered = withAssumedUnit(quantity);
         if (quantity.entered().toLowerCase(Locale.ROOT).contains("overnight")) {
             return entered;
         }

@@ -73,8 +73,8 @@ class WordsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0, cannot be told apart",
-        "0.49, cannot be told apart",
+        "0, cannot be distinguished",
+        "0.49, cannot be distinguished",
         "0.5, 'hardly noticeable, even side by side'",
         "1, just noticeable side by side",
         "2, noticeable at a glance side by side",

@@ -107,16 +107,16 @@ class ChangeTest extends Scenario {
         String differs = client.get(change(early, faded)).words();
         assertThat(differs)
                 .contains("Has it changed? V24-001 Figueira The photographs differ: ground, woad (paler")
-                .contains("Whether the cloth or only the light has changed cannot be told")
+                .contains("Whether the cloth or only the light has changed cannot be decided")
                 .contains("differs: paler");
         assertThat(client.get(change(early, moved)).words())
-                .contains("Has it changed? V24-001 Figueira No change can be told in: ground, woad.")
+                .contains("Has it changed? V24-001 Figueira No change can be seen in: ground, woad.")
                 .doesNotContain("Yes, it has changed");
     }
 
     @Test
     void aCameraThatMerelyStoodElsewhereIsNoChange() throws IOException {
-        assertThat(client.get(change(early, moved)).words()).contains("no change can be told");
+        assertThat(client.get(change(early, moved)).words()).contains("no change can be seen");
     }
 
     @Test

@@ -365,7 +365,7 @@ class ConditionTest extends Scenario {
         assertThat(client.get("/").text())
                 .contains("<a href=\"/pieces/V24-013/condition/new\">a new examination of V24-013</a>");
         Answer aside = client.post("/discard-draft", "draft", "examination/@V24-013");
-        assertThat(aside.location()).isEqualTo(LIST);
+        assertThat(aside.location()).isEqualTo(NEW);
         assertThat(client.get(NEW).field("summary")).isEmpty();
 
         saved(LIST, report());
@@ -402,7 +402,7 @@ class ConditionTest extends Scenario {
                 .isEqualTo(404);
         assertThat(client.get("/examinations/E24-007/edit").status()).isEqualTo(404);
         Answer unknown = client.post(LIST, report("party", "nobody-known"));
-        assertThat(unknown.status()).isEqualTo(409);
+        assertThat(unknown.status()).isEqualTo(422);
         assertThat(unknown.words()).contains("nobody-known");
         assertThat(unknown.field("observations.0.what")).isEqualTo("stain");
     }

@@ -52,7 +52,7 @@ class LayersTest {
         assertThat(words).contains("Layer 2 of 6", "Layer 3 of 6", "no dyed outer layer", "not measurable");
         assertThat(words)
                 .containsPattern(
-                        "Layers 2 and 3 do not mirror each other, as far as can be told: the correlation is -?0\\.[0-2]\\d");
+                        "Layers 2 and 3 do not mirror each other, as far as can be seen: the correlation is -?0\\.[0-2]\\d");
     }
 
     @Test

@@ -124,7 +124,7 @@ class StoryTest {
         assertThat(page.locator("#f-width-read")).containsText("112");
         String number = page.getByLabel("Number").inputValue();
         assertThat(number).matches("V\\d\\d-\\d{3}");
-        page.getByLabel("Tell that later").check();
+        page.getByLabel("Record that later").check();
         button("Record this piece").click();
 
         assertThat(page.locator("h1")).containsText("Outono");

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.Field;
 import tenterbook.archive.field.ListOf;
 import tenterbook.archive.field.Part;
@@ -31,8 +32,8 @@ public record Difference(String name, Joined field, String before, String after)
 
     /** As {@link #between(Part, Object, Object)}, of what is stored; an empty object where there was nothing yet. */
     public static List<Difference> between(Part<?> part, ObjectNode first, ObjectNode second) {
-        Map<String, String> before = texts(part, first);
-        Map<String, String> after = texts(part, second);
+        Map<String, String> before = texts(part, asWrittenToday(part, first));
+        Map<String, String> after = texts(part, asWrittenToday(part, second));
         Set<String> names = new LinkedHashSet<>(after.keySet());
         names.addAll(before.keySet());
         List<Difference> list = new ArrayList<>();
@@ -44,6 +45,20 @@ public record Difference(String name, Joined field, String before, String after)
             }
         }
         return list;
+    }
+
+    /** Older programs spelled ‘not recorded’ otherwise, which is no difference. As it is stored where it cannot be read. */
+    private static <T> ObjectNode asWrittenToday(Part<T> part, ObjectNode stored) {
+        if (stored.isEmpty()) {
+            return stored;
+        }
+        try {
+            Faults faults = new Faults();
+            T record = part.read(stored, faults, "");
+            return record == null || !faults.isEmpty() ? stored : part.write(record);
+        } catch (IllegalArgumentException | NullPointerException e) {
+            return stored;
+        }
     }
 
     private static Map<String, String> texts(Part<?> part, ObjectNode stored) {

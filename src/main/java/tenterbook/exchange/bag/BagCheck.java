@@ -13,7 +13,9 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
+import tenterbook.words.Joined;
 import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * Finds everything that keeps a folder from being a complete and valid bag.
@@ -159,21 +161,23 @@ public final class BagCheck {
             pace.begin(Message.of("bag.checking", "file", BagPath.shown(name)));
             try {
                 Sums found = Sums.of(listing.files().get(name).path(), algorithms, pace);
+                List<Written> differing = new ArrayList<>();
                 for (ManifestFile manifest : of) {
                     String expected = manifest.sums().get(name);
                     String got = found.hex().get(manifest.algorithm());
                     if (!expected.equals(got)) {
-                        findings.add(
-                                name,
-                                Message.of(
-                                        "bag.sum-differs",
-                                        "manifest",
-                                        manifest.name(),
-                                        "expected",
-                                        BagPath.shown(expected),
-                                        "found",
-                                        got));
+                        differing.add(Message.of(
+                                "bag.sum",
+                                "manifest",
+                                manifest.name(),
+                                "expected",
+                                BagPath.shown(expected),
+                                "found",
+                                got));
                     }
+                }
+                if (!differing.isEmpty()) {
+                    findings.add(name, Message.of("bag.sum-differs", "sums", new Joined("; ", differing)));
                 }
             } catch (IOException e) {
                 findings.add(name, Message.of("bag.not-to-end", "why", e.toString()));

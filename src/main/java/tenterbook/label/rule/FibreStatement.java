@@ -62,7 +62,8 @@ public record FibreStatement(
             refusals.add(new Refusal(
                     Message.of("rules.statement.no-cloth"),
                     rules.rule("missing"),
-                    Message.of("rules.statement.name-cloth")));
+                    Message.of("rules.statement.name-cloth"),
+                    Refusal.Mend.CLOTH));
             return List.of();
         }
         Map<String, List<FibreLine>> byContent = new LinkedHashMap<>();

@@ -32,7 +32,33 @@ final class OriginWords {
                 return List.of();
             }
         }
+        if (rules.originWhen() == When.REQUIRED && withheld(rules, article, refusals)) {
+            return List.of();
+        }
         return stated(rules, article.components(), article.dyedIn(), questions);
+    }
+
+    /** Whether what the country of origin rests on is missing; what is dyed at home turns on where the cloth was woven. */
+    private static boolean withheld(RuleTable rules, Article article, List<Refusal> refusals) {
+        if (article.dyedIn().isEmpty()) {
+            refusals.add(new Refusal(
+                    Message.of("rules.origin.country-missing"),
+                    rules.rule("origin"),
+                    Message.of("rules.origin.record-dyed-in"),
+                    Refusal.Mend.STUDIO));
+            return true;
+        }
+        boolean wovenUnknown =
+                article.components().stream().anyMatch(c -> c.wovenIn().isEmpty());
+        if (home(rules, article.dyedIn()) && wovenUnknown) {
+            refusals.add(new Refusal(
+                    Message.of("rules.origin.woven-missing"),
+                    rules.rule("origin"),
+                    Message.of("rules.origin.record-woven-in"),
+                    Refusal.Mend.CLOTH));
+            return true;
+        }
+        return false;
     }
 
     private static List<FibreLine> stated(

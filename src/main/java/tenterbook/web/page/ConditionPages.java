@@ -145,7 +145,8 @@ public final class ConditionPages {
                 Photo photo = shelf.take(bytes, file.filename());
                 Beginning.addPhoto(form, photo.digest(), "", "");
             } catch (PhotoRefused | IOException e) {
-                form.problem("files", Words.sentence(e));
+                form.problem(
+                        "files", w("photographs.file-problem", "file", file.filename(), "problem", Words.sentence(e)));
             }
         }
         piece.photos().forEach(photo -> {

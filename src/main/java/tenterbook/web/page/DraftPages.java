@@ -6,6 +6,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
 import tenterbook.archive.Kinds;
+import tenterbook.ledger.Drafts;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
 import tenterbook.web.Site;
@@ -38,7 +39,9 @@ public final class DraftPages {
 
     private void discard(Context ctx) {
         String name = Optional.ofNullable(ctx.formParam("draft")).orElse("");
-        site.archive().ledger().drafts().discard(name);
-        Said.andGo(ctx, w("form.put-aside"), DraftPlace.of(name).record());
+        Drafts drafts = site.archive().ledger().drafts();
+        drafts.find(name).ifPresent(draft -> drafts.keep(DraftPlace.ASIDE + name, draft.body()));
+        drafts.discard(name);
+        Said.andGo(ctx, w("form.put-aside"), DraftPlace.of(name).form());
     }
 }

@@ -14,11 +14,19 @@ import tenterbook.ledger.RecordKey;
  * @param needs the record without which that form is not there; null for none
  */
 record DraftPlace(String label, String form, String record, RecordKey needs) {
+    /** Before the name of typing that was put aside. The form offers it again where its address ends in {@code ?aside=1}. */
+    static final String ASIDE = "aside/";
+
     /** Before the number of the piece that a new record is to be of; no record's own name begins with it. */
     static final String OF = "@";
 
     /** @param name a kind, a slash and the record's name; nothing after it for a new one */
     static DraftPlace of(String name) {
+        if (name.startsWith(ASIDE)) {
+            DraftPlace place = of(name.substring(ASIDE.length()));
+            return new DraftPlace(
+                    w("form.draft-aside", "draft", place.label), place.form + "?aside=1", place.record, place.needs);
+        }
         String[] parts = name.split("/", 2);
         String kind = parts[0];
         String id = parts.length > 1 ? parts[1] : "";

@@ -77,6 +77,7 @@ public final class Editor<T> {
         }
     }
 
+    private static final String ASIDE = "aside";
     private static final Logger LOG = LoggerFactory.getLogger(Editor.class);
 
     private final Site site;
@@ -105,18 +106,34 @@ public final class Editor<T> {
 
     /** @param then what the address adds, to an empty form as to a draft */
     void showNew(Context ctx, Supplier<Form> start, Consumer<Form> then) {
-        Optional<Drafts.Draft> draft = site.archive().ledger().drafts().find(draftName(""));
+        Optional<Drafts.Draft> draft = draft(ctx, "");
         Form form = draft.map(kept -> Form.decoded(kept.body())).orElseGet(start);
         then.accept(form);
+        markAside(ctx, form);
         show(ctx, 200, view(form, "", 0, draft.map(Drafts.Draft::savedAt).orElse(null), List.of(), ""));
     }
 
     void showEdit(Context ctx, String id) {
         Saved<T> saved = found(id);
-        Optional<Drafts.Draft> draft = site.archive().ledger().drafts().find(draftName(id));
+        Optional<Drafts.Draft> draft = draft(ctx, id);
         Form form = draft.map(kept -> Form.decoded(kept.body())).orElseGet(() -> forms.filled(saved.record()));
+        markAside(ctx, form);
         int version = draft.isPresent() ? version(form, saved.version()) : saved.version();
         show(ctx, 200, view(form, id, version, draft.map(Drafts.Draft::savedAt).orElse(null), List.of(), ""));
+    }
+
+    /** What was typed and not saved, or what was put aside where the address asks for that. */
+    private Optional<Drafts.Draft> draft(Context ctx, String id) {
+        return site.archive().ledger().drafts().find((aside(ctx) ? DraftPlace.ASIDE : "") + draftName(id));
+    }
+
+    private static boolean aside(Context ctx) {
+        return ctx.queryParam(ASIDE) != null;
+    }
+
+    /** Saving what was put aside takes it out of what is kept. */
+    private static void markAside(Context ctx, Form form) {
+        form.put(ASIDE, aside(ctx) ? "1" : "");
     }
 
     private static int version(Form form, int otherwise) {
@@ -153,6 +170,7 @@ public final class Editor<T> {
             return false;
         }
         T old = id.isEmpty() ? null : found(id).record();
+        PeopleNamed.inForm(site.archive(), forms.kind(), form);
         T record = forms.read(form, old);
         if (record != null
                 && id.isEmpty()
@@ -171,6 +189,9 @@ public final class Editor<T> {
                 return made;
             });
             discardDraft(id);
+            if (form.has(ASIDE)) {
+                site.archive().ledger().drafts().discard(DraftPlace.ASIDE + draftName(id));
+            }
             Said.andGo(ctx, sentence(id, saved, version), path.apply(saved.record()));
             return true;
         } catch (Conflict e) {

@@ -5,6 +5,7 @@ import static tenterbook.web.Words.w;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import tenterbook.archive.Kinds;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
 import tenterbook.label.LabelBlocked;
@@ -49,12 +50,29 @@ public final class HeldBack {
             case STUDIO -> List.of(new Link(w("page.menu.studio"), "/studio"));
             case PIECE -> List.of(new Link(w("piece-form.change", "piece", number), "/pieces/" + number + "/edit"));
             case CLOTH ->
-                facts.cloth().cloths().stream()
-                        .map(cloth -> new Link(
-                                w("printing.change-cloth", "id", cloth.id()),
-                                "/cloths/" + cloth.id().value() + "/edit"))
-                        .toList();
+                facts.cloth().cloths().isEmpty()
+                        ? missingCloth(facts)
+                        : facts.cloth().cloths().stream()
+                                .map(cloth -> new Link(
+                                        w("printing.change-cloth", "id", cloth.id()),
+                                        "/cloths/" + cloth.id().value() + "/edit"))
+                                .toList();
         };
+    }
+
+    /** The cloth of a piece stands in its clamping; without one, the piece's form is where a clamping is named. */
+    private static List<Link> missingCloth(PieceFacts facts) {
+        String number = facts.piece().number().value();
+        List<Link> links = new ArrayList<>();
+        facts.clampings()
+                .forEach(clamping -> links.add(new Link(
+                        w("titles.change-record", "kind", Kinds.CLAMPING.called(), "id", clamping.id()),
+                        "/clampings/" + clamping.id().value() + "/edit")));
+        if (links.isEmpty()) {
+            links.add(new Link(w("piece-form.change", "piece", number), "/pieces/" + number + "/edit"));
+        }
+        links.add(new Link(w("printing.add-cloth"), "/cloths/new"));
+        return links;
     }
 
     /** @param seek whether a larger size is looked for */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import tenterbook.facts.PieceReader;
 import tenterbook.label.CareFacts;
+import tenterbook.label.LabelKind;
 import tenterbook.label.LabelText;
 import tenterbook.label.PrintSettings;
 import tenterbook.label.care.CareSymbols;
@@ -33,6 +34,19 @@ final class LabelQuestions {
         List<String> said = new ArrayList<>();
         pieces.forEach((question, numbers) -> said.add(numbers(numbers) + ": " + question));
         return said.subList(0, Math.min(MOST, said.size()));
+    }
+
+    /** A remark where a price is to be printed and a piece has none recorded; empty where all have. */
+    static List<String> withoutPrice(List<Saved<Piece>> pieces, PrintSettings request) {
+        if (request.kind() != LabelKind.HANG_TAG || !request.content().priceShown()) {
+            return List.of();
+        }
+        List<String> without = pieces.stream()
+                .map(Saved::record)
+                .filter(piece -> piece.price() == null)
+                .map(piece -> piece.number().value())
+                .toList();
+        return without.isEmpty() ? List.of() : List.of(numbers(without) + ": " + w("printing.no-price"));
     }
 
     /** Why no care symbol can be drawn for the first piece, row by row; empty where one can, or none is asked for. */

@@ -34,6 +34,7 @@ import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.Specimen;
 import tenterbook.piece.Status;
 import tenterbook.piece.TestStandard;
+import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
 import tenterbook.recipe.dip.DipTally;
@@ -154,7 +155,8 @@ public final class PiecePages {
                 Photo photo = shelf.take(bytes, file.filename());
                 addRow(form, photo.digest(), PhotoRole.FRONT);
             } catch (PhotoRefused | IOException e) {
-                form.problem("files", Words.sentence(e));
+                form.problem(
+                        "files", w("photographs.file-problem", "file", file.filename(), "problem", Words.sentence(e)));
             }
         }
     }
@@ -188,6 +190,7 @@ public final class PiecePages {
             List<Shot> photos,
             List<Dyeing> dyeings,
             List<Fact> facts,
+            List<Examination> examined,
             String notDyed,
             boolean gps,
             Saved<Piece> saved,
@@ -241,6 +244,7 @@ public final class PiecePages {
                 photos,
                 dyeings,
                 facts(facts),
+                facts.condition().unnoted(piece),
                 Denial.NOT_TOLD_YET.unless(facts, () -> w("piece-form.no-record-of-clamping")),
                 photos.stream().anyMatch(shot -> shot.photo().gps()),
                 saved,

@@ -59,11 +59,17 @@ public final class PrintPages {
         this.site = site;
     }
 
+    /** Labels that can be seen before printing. */
+    private static final int MOST_SHOWN = 9;
+
     public void routes(RoutesConfig routes) {
         routes.get("/print", this::show);
         routes.get("/print/preview.png", this::preview);
         routes.post("/print/issue", this::issue);
     }
+
+    /** A label that is shown before it is printed: of which piece, and the address of its picture. */
+    public record Shown(String number, String picture) {}
 
     /**
      * The print page.
@@ -83,6 +89,7 @@ public final class PrintPages {
      * @param others the numbers whose labels can be printed where some cannot, with commas
      * @param issued labels printed before, newest first
      * @param noSymbols why no care symbol can be drawn for the first piece, row by row; empty where one can or none is asked
+     * @param next the labels after the first, at most {@link #MOST_SHOWN} with it
      * @param typedNumbers what stands in the field again, also numbers that are not here
      */
     public record View(
@@ -103,7 +110,8 @@ public final class PrintPages {
             String others,
             List<IssuedPaper> issued,
             String typedNumbers,
-            List<String> noSymbols) {
+            List<String> noSymbols,
+            List<Shown> next) {
         /** What was typed, or nothing. */
         public String typed(String name) {
             return asked.getOrDefault(name, "");
@@ -220,7 +228,7 @@ public final class PrintPages {
                                         .toList(),
                                 places,
                                 blocked,
-                                questions(asking, texts),
+                                questions(asking, texts, pieces, request),
                                 first == null
                                         ? List.of()
                                         : first.lines().stream()
@@ -231,7 +239,8 @@ public final class PrintPages {
                                 others(looked, blocked),
                                 issued(pieces),
                                 searched ? "" : looked.typed(),
-                                LabelQuestions.noSymbols(site, pieces, request))));
+                                LabelQuestions.noSymbols(site, pieces, request),
+                                possible ? next(texts, choices) : List.of())));
     }
 
     /** A line, and in brackets the rule or the evidence it rests on. */
@@ -252,9 +261,21 @@ public final class PrintPages {
         return texts;
     }
 
-    private static List<String> questions(List<String> asking, List<LabelText> texts) {
+    private static List<String> questions(
+            List<String> asking, List<LabelText> texts, List<Saved<Piece>> pieces, PrintSettings request) {
         Stream<String> first = asking.size() > MOST ? Stream.of(w("printing.at-most", "most", MOST)) : Stream.empty();
-        return Stream.concat(first, LabelQuestions.of(texts).stream()).toList();
+        return Stream.of(
+                        first, LabelQuestions.withoutPrice(pieces, request).stream(), LabelQuestions.of(texts).stream())
+                .flatMap(each -> each)
+                .toList();
+    }
+
+    private static List<Shown> next(List<LabelText> texts, PrintChoices choices) {
+        return texts.stream()
+                .skip(1)
+                .limit(MOST_SHOWN - 1L)
+                .map(text -> new Shown(text.number().value(), picture(text, choices)))
+                .toList();
     }
 
     private static String picture(LabelText first, PrintChoices choices) {

@@ -30,10 +30,10 @@ class ChangeWordsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0, 7.2, no change can be told: between none and a plain one",
-        "0.7, 3, no change can be told: between hardly any and a noticeable one",
-        "0, 0.3, no change can be told",
-        "0.6, 0.9, no change can be told: hardly any at most",
+        "0, 7.2, no change can be seen: between none and a plain one",
+        "0.7, 3, no change can be seen: between hardly any and a noticeable one",
+        "0, 0.3, no change can be seen",
+        "0.6, 0.9, no change can be seen: hardly any at most",
         "2.1, 3.4, a noticeable one",
         "4, 12, between a clear one and a great one"
     })

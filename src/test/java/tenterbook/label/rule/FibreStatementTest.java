@@ -116,14 +116,17 @@ class FibreStatementTest {
                 .containsExactly("Made in U.S.A.");
     }
 
+    /** Sources: the origin is always disclosed, 16 CFR 303.15(b) and 303.33, as in shared/reference/facts_read.csv. */
     @Test
     void otherOriginStandsAsFactsAndWhatIsUnknownIsAsked() {
         assertThat(texts(of(Market.EU, Category.SCARF, components("silk 100"), "Portugal", ""), FibreLine.Kind.ORIGIN))
                 .containsExactly("Dyed in Portugal. Cloth woven in India.");
         List<Component> unknown = List.of(new Component("", "silk", shares("silk 100"), ""));
         FibreStatement american = of(Market.US, Category.SCARF, unknown, "USA", "");
-        assertThat(texts(american, FibreLine.Kind.ORIGIN)).containsExactly("Dyed in U.S.A.");
-        assertThat(american.questions().toString()).contains("Where was the cloth woven?");
+        assertThat(texts(american, FibreLine.Kind.ORIGIN)).isEmpty();
+        assertThat(american.refusals().toString()).contains("where its cloth was woven is not recorded");
+        assertThat(of(Market.US, Category.SCARF, unknown, "", "").refusals().toString())
+                .contains("The country in which it was dyed is not recorded");
         FibreStatement nothing = of(Market.EU, Category.SCARF, unknown, "", "");
         assertThat(texts(nothing, FibreLine.Kind.ORIGIN)).isEmpty();
         assertThat(nothing.questions().stream()

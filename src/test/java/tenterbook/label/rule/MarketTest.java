@@ -215,7 +215,7 @@ class MarketTest {
         "EU, shell button, true, from memory",
         "EU, imitation horn, false, imitation",
         "EU, faux leather, false, faux",
-        "EU, small toggle, false, do not tell",
+        "EU, small toggle, false, do not say",
         "EU, wooden toggle, false, ''",
         "UK, horn toggle, true, ''",
         "NI, horn toggle, true, ''",

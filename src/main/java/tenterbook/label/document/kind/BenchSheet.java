@@ -307,6 +307,8 @@ final class BenchSheet {
     }
 
     private static String entered(Quantity quantity) {
-        return quantity.recorded() ? QuantityWords.entered(quantity).replace(" ", "\u00a0") : "";
+        return quantity.recorded()
+                ? QuantityWords.withAssumedUnit(quantity).inEnglish().replace(" ", "\u00a0")
+                : "";
     }
 }

@@ -175,9 +175,16 @@ final class Certificate {
                         Message.of(
                                         "document.certificate.take-the-line",
                                         "sequence",
-                                        told.newest().sequence())
+                                        told.newest().sequence(),
+                                        "piece",
+                                        told.number(),
+                                        "version",
+                                        told.newest().version())
                                 .inEnglish(),
-                        Say.english("document.certificate.take-the-digest"))));
+                        Say.english(
+                                told.newest().format() == 1
+                                        ? "document.certificate.take-the-digest-of-format-1"
+                                        : "document.certificate.take-the-digest"))));
         blocks.add(Say.note(Say.english("document.certificate.what-it-shows")));
         return blocks;
     }

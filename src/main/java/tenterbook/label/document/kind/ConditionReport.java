@@ -3,6 +3,7 @@ package tenterbook.label.document.kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
@@ -16,6 +17,7 @@ import tenterbook.label.document.DocumentSettings;
 import tenterbook.label.document.DocumentText;
 import tenterbook.label.document.PageSize;
 import tenterbook.ledger.Saved;
+import tenterbook.measure.PartialDate;
 import tenterbook.photo.Photo;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
@@ -139,13 +141,23 @@ public final class ConditionReport {
                 Say.fact("document.fact.place", examination.place()),
                 Say.fact("document.fact.examined-by", person(examination.examiner(), examination.party())),
                 Say.fact("document.fact.means", examination.means()),
-                Say.fact(
-                        "document.fact.made-against",
-                        examination.earlier() != null
-                                ? examination.earlier()
-                                : Denial.NO_EARLIER_EXAMINATION.unless(
-                                        told.facts().condition().before(examination),
-                                        () -> Say.english("document.condition.not-compared"))));
+                Say.fact("document.fact.made-against", madeAgainst()));
+    }
+
+    private Object madeAgainst() {
+        List<Examination> before = told.facts().condition().before(examination);
+        List<PartialDate> days = told.facts().condition().withoutReport(told.piece(), examination);
+        if (examination.earlier() != null) {
+            return examination.earlier();
+        }
+        if (before.isEmpty() && !days.isEmpty()) {
+            String listed = days.stream()
+                    .map(day -> day.recorded() ? day.toString() : Say.english("document.date-not-recorded"))
+                    .collect(Collectors.joining(", "));
+            return Message.of("document.condition.no-earlier-report", "days", listed)
+                    .inEnglish();
+        }
+        return Denial.NO_EARLIER_EXAMINATION.unless(before, () -> Say.english("document.condition.not-compared"));
     }
 
     private static String said(@Nullable Enum<?> word) {

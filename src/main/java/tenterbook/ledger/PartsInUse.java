@@ -1,0 +1,93 @@
+package tenterbook.ledger;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/** Whether the records of one act name parts that are there, and keep those that others name; see {@link NamedParts}. */
+final class PartsInUse {
+    /** @param by a record that was saved and names {@code part} */
+    private record Named(RecordKey by, NamedParts.Use part) {}
+
+    private final Handle handle;
+    private final KnownKinds kinds;
+    private final List<NamedParts.Use> lost = new ArrayList<>();
+    private final List<Named> named = new ArrayList<>();
+
+    PartsInUse(Handle handle, KnownKinds kinds) {
+        this.handle = handle;
+        this.kinds = kinds;
+    }
+
+    /**
+     * Notes what must hold at the end of the act. What was named before and is missing already hinders no other change.
+     *
+     * @param before stored text of the version before; empty where it was not in use
+     */
+    <T> void saved(Kind<T> kind, T record, Optional<String> before) {
+        RecordKey key = kind.key(kind.id().apply(record));
+        Optional<T> was = before.flatMap(text -> read(kind, text));
+        List<String> has = kind.parts().has().apply(record);
+        was.map(old -> kind.parts().has().apply(old)).orElse(List.of()).stream()
+                .filter(part -> !has.contains(part))
+                .forEach(part -> lost.add(new NamedParts.Use(key, part)));
+        List<NamedParts.Use> earlier =
+                was.map(old -> kind.parts().names().apply(old)).orElse(List.of());
+        kind.parts().names().apply(record).stream()
+                .filter(use -> !earlier.contains(use))
+                .forEach(use -> named.add(new Named(key, use)));
+    }
+
+    /** @throws StillNamed for the first part that is named and not there */
+    void check() {
+        for (NamedParts.Use part : lost) {
+            List<RecordKey> users = Rows.namedBy(handle, part.record()).stream()
+                    .filter(user -> !has(part) && names(user, part))
+                    .toList();
+            if (!users.isEmpty()) {
+                throw StillNamed.part(part, users);
+            }
+        }
+        for (Named each : named) {
+            if (names(each.by, each.part) && !has(each.part)) {
+                throw StillNamed.missing(each.by, each.part);
+            }
+        }
+    }
+
+    private boolean has(NamedParts.Use part) {
+        return kinds.kind(part.record().kind()).map(kind -> has(kind, part)).orElse(true);
+    }
+
+    private <T> boolean has(Kind<T> kind, NamedParts.Use part) {
+        return newest(kind, part.record())
+                .map(record -> kind.parts().has().apply(record).contains(part.part()))
+                .orElse(true);
+    }
+
+    private boolean names(RecordKey user, NamedParts.Use part) {
+        return kinds.kind(user.kind()).map(kind -> names(kind, user, part)).orElse(false);
+    }
+
+    private <T> boolean names(Kind<T> kind, RecordKey user, NamedParts.Use part) {
+        return newest(kind, user)
+                .map(record -> kind.parts().names().apply(record).contains(part))
+                .orElse(false);
+    }
+
+    private <T> Optional<T> newest(Kind<T> kind, RecordKey key) {
+        return Rows.newest(handle, key)
+                .filter(revision -> !revision.withdrawn())
+                .flatMap(revision -> read(kind, revision.json()));
+    }
+
+    /** Empty where it cannot be read, which ‘check’ reports and which must not hinder a change. */
+    private static <T> Optional<T> read(Kind<T> kind, String text) {
+        try {
+            return Optional.of(kind.codec().fromText(text));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+}
