@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
 import java.util.Collection;
 import java.util.List;
@@ -12,6 +14,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What in other records speaks of a person: fields that hold the identifier, with what goes with them, and private texts in
@@ -45,8 +48,21 @@ final class Traces {
         return words.matcher(plain(text)).find();
     }
 
-    /** As {@link #in}, for a text that may hold the identifier too, as a draft. */
+    /** As {@link #in}, for a text that may hold the identifier too, also where it is coded as a form is sent. */
     boolean inDraft(String text) {
+        return inText(text) || Stream.of(text.split("&")).anyMatch(pair -> inText(decoded(pair)));
+    }
+
+    /** Of application/x-www-form-urlencoded; as it stands where it is not that. */
+    private static String decoded(String pair) {
+        try {
+            return URLDecoder.decode(pair, StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException e) {
+            return pair;
+        }
+    }
+
+    private boolean inText(String text) {
         return in(text)
                 || Pattern.compile("(?<![\\p{L}\\p{N}-])" + Pattern.quote(person.id()) + "(?![\\p{L}\\p{N}-])")
                         .matcher(text)

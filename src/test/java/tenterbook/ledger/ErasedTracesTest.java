@@ -1,0 +1,44 @@
+package tenterbook.ledger;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tenterbook.ledger.People.Opened;
+import tenterbook.ledger.People.Person;
+
+/** Where an erasure finds a person whose name has a space and a letter outside ASCII. */
+class ErasedTracesTest {
+    private static final String REASON = "asked for by the person";
+    private static final String NAME = "Zélia Quorfax";
+    private static final Person PERSON = new Person("zelia-q", NAME, "Rua Quorsand 17", "");
+
+    @TempDir
+    Path root;
+
+    private static String field(String name, String text) {
+        return name + "=" + URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void aFormKeptAsItWasSentIsReadBeforeItIsSearched() {
+        try (Opened opened = new Opened(root)) {
+            opened.ledger.write("Inês", act -> act.create(People.PERSON, PERSON));
+            Drafts drafts = opened.ledger.drafts();
+            drafts.keep("piece/V24-001", field("title", "Maré") + "&" + field("notes", "for " + NAME + ", in blue"));
+            drafts.keep("piece/V24-002", field("place", "Rua Quorsand 17"));
+            drafts.keep("piece/V24-003", field("notes", "100 % indigo, for Zélia") + "&" + field("by", "Quorfax"));
+            drafts.keep("piece/V24-004", "discount=100%&" + field("notes", NAME));
+            drafts.keep("piece/V24-005", field("events.0.party", "zelia-q"));
+
+            assertThat(opened.ledger
+                            .erase("Inês", People.PERSON, "zelia-q", REASON)
+                            .drafts())
+                    .isEqualTo(4);
+            assertThat(drafts.all()).extracting(Drafts.Draft::name).containsExactly("piece/V24-003");
+        }
+    }
+}
