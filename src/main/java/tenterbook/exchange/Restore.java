@@ -132,6 +132,7 @@ public final class Restore {
             findings.addAll(BagLedger.check(checked, archive, progress));
             FileCheck files = FileCheck.of(archive, progress);
             (damage == Damage.NOTED ? allowed : findings).addAll(files.damage());
+            notes.addAll(BagLedger.lacks(checked, archive));
             notes.addAll(files.orphans());
             if (findings.isEmpty()) {
                 checked.info().getOrDefault("tenterbook-left-out", List.of()).stream()
