@@ -1,7 +1,9 @@
 package tenterbook.app;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import tenterbook.archive.Archive;
 import tenterbook.ledger.ArchiveProblem;
@@ -15,9 +17,22 @@ final class ArchiveOption {
 
     /** Opens an archive that must be there. */
     Archive existing(Clock clock) {
+        mustBeThere();
+        return Archive.open(folder, clock);
+    }
+
+    /** As {@link #existing}; one in a folder that cannot be written, as on a read-only disc, is only looked at. */
+    Archive toCheck(Clock clock) {
+        mustBeThere();
+        boolean writable = Stream.of("", "ledger.db", "in-use.lock")
+                .map(folder::resolve)
+                .allMatch(path -> !Files.exists(path) || Files.isWritable(path));
+        return writable ? Archive.open(folder, clock) : Archive.look(folder, clock);
+    }
+
+    private void mustBeThere() {
         if (!LedgerFile.in(folder).begun()) {
             throw new ArchiveProblem(Message.of("command.no-archive", "folder", folder.toAbsolutePath()));
         }
-        return Archive.open(folder, clock);
     }
 }

@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.ArchiveCheck;
@@ -26,14 +27,25 @@ final class CheckCommand implements Callable<Integer> {
     @Mixin
     private ArchiveOption folder;
 
+    @Option(names = "--erased")
+    private boolean erased;
+
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         List<Finding> findings = new ArrayList<>();
-        try (Archive archive = folder.existing(Clock.systemUTC())) {
+        try (Archive archive = folder.toCheck(Clock.systemUTC())) {
             try (Terminal terminal = new Terminal(out)) {
                 findings.addAll(ArchiveCheck.run(archive, terminal));
-                findings.addAll(index(archive, terminal));
+                if (!archive.folder().readOnly()) {
+                    findings.addAll(index(archive, terminal));
+                }
+            }
+            if (archive.folder().readOnly()) {
+                out.println(Message.of("command.check.read-only", "folder", folder.folder));
+            }
+            if (erased) {
+                archive.ledger().check().notCheckable().forEach(out::println);
             }
             findings.forEach(out::println);
             out.println(

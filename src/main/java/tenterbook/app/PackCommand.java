@@ -9,6 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
+import tenterbook.exchange.Bag;
 import tenterbook.exchange.Pack;
 import tenterbook.words.Message;
 
@@ -25,10 +26,12 @@ final class PackCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Bag bag;
         try (Archive archive = folder.existing(Clock.systemUTC());
                 Terminal terminal = new Terminal(spec.commandLine().getOut())) {
-            new Pack(Clock.systemUTC()).pack(archive, to, terminal);
+            bag = new Pack(Clock.systemUTC()).pack(archive, to, terminal);
         }
+        bag.notes().forEach(spec.commandLine().getOut()::println);
         spec.commandLine()
                 .getOut()
                 .println(Message.of(

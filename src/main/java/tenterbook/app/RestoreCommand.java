@@ -9,6 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.exchange.Restore;
+import tenterbook.exchange.Restored;
 import tenterbook.words.Message;
 
 @Command(name = "restore", mixinStandardHelpOptions = true)
@@ -24,9 +25,11 @@ final class RestoreCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Restored restored;
         try (Terminal terminal = new Terminal(spec.commandLine().getOut())) {
-            new Restore(Clock.systemUTC()).restore(from, folder.folder, terminal);
+            restored = new Restore(Clock.systemUTC()).restore(from, folder.folder, terminal);
         }
+        restored.notes().forEach(spec.commandLine().getOut()::println);
         spec.commandLine()
                 .getOut()
                 .println(Message.of(

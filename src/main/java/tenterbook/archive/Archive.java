@@ -38,7 +38,20 @@ public final class Archive implements AutoCloseable {
      * @throws tenterbook.ledger.ArchiveProblem if it is in use, damaged, or cannot be written
      */
     public static Archive open(Path root, Clock clock) {
-        ArchiveFolder folder = ArchiveFolder.hold(root);
+        return in(ArchiveFolder.hold(root), clock);
+    }
+
+    /**
+     * Opens the archive in {@code root} to look at it. Nothing in the folder is changed: what is written goes to a copy of the
+     * ledger and is lost with it.
+     *
+     * @throws tenterbook.ledger.ArchiveProblem if there is none, or it is in use, damaged, or cannot be read
+     */
+    public static Archive look(Path root, Clock clock) {
+        return in(ArchiveFolder.look(root), clock);
+    }
+
+    private static Archive in(ArchiveFolder folder, Clock clock) {
         try {
             return new Archive(folder, Ledger.open(folder, clock, Kinds.ALL));
         } catch (RuntimeException e) {

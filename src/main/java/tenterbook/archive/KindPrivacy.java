@@ -43,9 +43,18 @@ final class KindPrivacy {
                     "handedOver.party", List.of("handedOver"),
                     "received.party", List.of("received")));
 
-    /** The words of a schedule name the borrower, those of a tag may give the price. */
-    static final Privacy ISSUED_PAPER =
-            new Privacy(false, IssuedPaperRecord.ISSUED_PAPER.personal(), List.of(), Map.of(), List.of("pdf.digest"));
+    /**
+     * The words of a schedule name the borrower, those of a tag may give the price. The party of a schedule may also be a name as
+     * typed; then it is found as a private text.
+     */
+    static final Privacy ISSUED_PAPER = new Privacy(
+            false,
+            IssuedPaperRecord.ISSUED_PAPER.personal(),
+            List.of(),
+            Map.of(
+                    "settings.document.agreement.party",
+                    List.of("settings.document.agreement.contact", "settings.document.agreement.terms")),
+            List.of("pdf.digest"));
 
     private KindPrivacy() {}
 

@@ -16,6 +16,7 @@ import tenterbook.measure.Digest;
  * @param damage what is wrong with the archive and was packed nonetheless, because that was asked for
  * @param leftOut files in the photos folder that no record names and that are not what their name says
  * @param contents what the bag holds, and so who may see it
+ * @param notes what else a person may want to know: what a killed process had left
  */
 public record Bag(
         Path folder,
@@ -26,9 +27,11 @@ public record Bag(
         long photos,
         List<Finding> damage,
         List<String> leftOut,
-        Contents contents) {
+        Contents contents,
+        List<Finding> notes) {
     public Bag {
         damage = List.copyOf(damage);
         leftOut = List.copyOf(leftOut);
+        notes = List.copyOf(notes);
     }
 }

@@ -46,6 +46,24 @@ final class BagLedger {
         return parts;
     }
 
+    /**
+     * What of the plain text of a ledger a bag lacks. No reason to refuse it, since the ledger holds all of it.
+     *
+     * @param archive opened on a copy of the bag's ledger
+     */
+    static List<Finding> lacks(Checked checked, Archive archive) {
+        List<Finding> lacks = new ArrayList<>();
+        if (!checked.payload().containsKey("data/ledger.jsonl")) {
+            lacks.add(new Finding("data/ledger.jsonl", Message.of("exchange.restore.no-text")));
+        }
+        String earlier = "data/" + LedgerText.EARLIER;
+        if (!checked.payload().containsKey(earlier)
+                && !archive.ledger().earlierParts(0, 1).isEmpty()) {
+            lacks.add(new Finding(earlier, Message.of("exchange.restore.no-earlier-text")));
+        }
+        return lacks;
+    }
+
     private static boolean isSqlite(Path file) {
         try (InputStream in = Files.newInputStream(file)) {
             return Arrays.equals(in.readNBytes(SQLITE.length), SQLITE);

@@ -55,7 +55,8 @@ final class Filling {
         this.pace = new Pace(progress, bytes);
     }
 
-    Bag fill(Damage damage) throws IOException {
+    /** @param notes as the bag has them */
+    Bag fill(Damage damage, List<Finding> notes) throws IOException {
         pace.begin(Message.of("exchange.pack.copying-ledger"));
         bag.written("ledger.db", pace);
         new LedgerText(archive, last, progress).write(bag, pace);
@@ -80,7 +81,8 @@ final class Filling {
                 copied.get(KeptFolder.PHOTOS),
                 findings,
                 leftOut,
-                contents);
+                contents,
+                notes);
     }
 
     private void copy(KeptFolder folder) throws IOException {

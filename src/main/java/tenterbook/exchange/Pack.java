@@ -57,7 +57,7 @@ public final class Pack {
                             LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC),
                             progress,
                             findings)
-                    .fill(damage);
+                    .fill(damage, unfinished.cleared());
             readBack(unfinished, bag, progress);
             progress.at(bag.bytes(), bag.bytes(), Message.of("exchange.pack.naming"));
             progress.orStop();

@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Finding;
+import tenterbook.ledger.RecordKey;
 import tenterbook.ledger.Revision;
 import tenterbook.measure.Digest;
 import tenterbook.words.Explained;
@@ -167,28 +168,32 @@ public final class ProofCheck {
         return chained == null ? publicParts.get(sequence) : chained;
     }
 
-    private boolean ofThePiece(long sequence) {
-        return link(sequence).path("kind").asText().equals(Kinds.PIECE.name())
-                && publicParts.get(sequence).path("id").asText().equals(proof.piece());
-    }
-
+    /** All versions of every record that is shown, as they were written. */
     private void versions() {
-        int version = 0;
-        for (long sequence : publicParts.keySet()) {
-            if (ofThePiece(sequence) && link(sequence).path("version").asInt() != ++version) {
+        Map<RecordKey, Integer> versions = new HashMap<>();
+        for (Map.Entry<Long, JsonNode> part : publicParts.entrySet()) {
+            JsonNode link = link(part.getKey());
+            RecordKey record = new RecordKey(
+                    link.path("kind").asText(), part.getValue().path("id").asText());
+            int found = link.path("version").asInt();
+            int due = versions.getOrDefault(record, 0) + 1;
+            versions.put(record, found);
+            if (found != due) {
                 say(
-                        Message.of("exchange.proof.revision", "sequence", sequence),
+                        Message.of("exchange.proof.revision", "sequence", part.getKey()),
                         Message.of(
-                                "exchange.proof.left-out",
+                                found > due ? "exchange.proof.left-out" : "exchange.proof.twice",
                                 "found",
-                                link(sequence).path("version").asInt(),
-                                "piece",
-                                proof.piece(),
+                                found,
+                                "record",
+                                record,
                                 "due",
-                                version));
+                                due,
+                                "missing",
+                                Math.max(0, found - due)));
             }
         }
-        if (version == 0) {
+        if (!versions.containsKey(Kinds.PIECE.key(proof.piece()))) {
             say(Message.of("exchange.proof.piece", "piece", proof.piece()), Message.of("exchange.proof.no-revision"));
         }
     }

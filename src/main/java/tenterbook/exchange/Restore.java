@@ -113,7 +113,7 @@ public final class Restore {
                 Files.createDirectories(to.getParent());
                 Sums.copy(part.getValue(), to, pace);
             }
-            Restored restored = asArchive(checked, unfinished.whole(), place, damage, progress);
+            Restored restored = asArchive(checked, unfinished, place, damage, progress);
             Files.deleteIfExists(unfinished.whole().resolve("in-use.lock"));
             progress.at(checked.bytes(), checked.bytes(), Message.of("exchange.restore.naming"));
             progress.orStop();
@@ -123,15 +123,16 @@ public final class Restore {
         }
     }
 
-    private Restored asArchive(Checked checked, Path copy, Path place, Damage damage, Progress progress)
+    private Restored asArchive(Checked checked, Unfinished unfinished, Path place, Damage damage, Progress progress)
             throws IOException {
         List<Finding> findings = new ArrayList<>();
-        List<Finding> notes = new ArrayList<>();
+        List<Finding> notes = new ArrayList<>(unfinished.cleared());
         List<Finding> allowed = new ArrayList<>();
-        try (Archive archive = Archive.open(copy, clock)) {
+        try (Archive archive = Archive.open(unfinished.whole(), clock)) {
             findings.addAll(BagLedger.check(checked, archive, progress));
             FileCheck files = FileCheck.of(archive, progress);
             (damage == Damage.NOTED ? allowed : findings).addAll(files.damage());
+            notes.addAll(BagLedger.lacks(checked, archive));
             notes.addAll(files.orphans());
             if (findings.isEmpty()) {
                 checked.info().getOrDefault("tenterbook-left-out", List.of()).stream()

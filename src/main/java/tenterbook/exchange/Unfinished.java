@@ -12,10 +12,14 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.UUID;
 import tenterbook.ledger.ArchiveFolder;
 import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.Finding;
 import tenterbook.ledger.LedgerFile;
+import tenterbook.words.Message;
 
 /**
  * A folder in the making beside the place it will have, so that one rename puts it there whole.
@@ -28,8 +32,11 @@ final class Unfinished implements AutoCloseable {
     private final ArchiveFolder held;
     private final Path whole;
 
-    private Unfinished(Path around) throws IOException {
+    private final List<Finding> cleared;
+
+    private Unfinished(Path around, List<Finding> cleared) throws IOException {
         this.around = around;
+        this.cleared = cleared;
         this.held = ArchiveFolder.hold(around);
         this.whole = Files.createDirectory(around.resolve("whole"));
     }
@@ -37,23 +44,31 @@ final class Unfinished implements AutoCloseable {
     /** @param target absolute; its parent must exist */
     static Unfinished beside(Path target) throws IOException {
         String start = ".%s.unfinished-".formatted(target.getFileName());
-        clearLeftovers(target.getParent(), start);
-        return new Unfinished(target.resolveSibling(start + UUID.randomUUID()));
+        List<Finding> cleared = clearLeftovers(target.getParent(), start);
+        return new Unfinished(target.resolveSibling(start + UUID.randomUUID()), cleared);
     }
 
-    private static void clearLeftovers(Path parent, String start) throws IOException {
+    private static List<Finding> clearLeftovers(Path parent, String start) throws IOException {
+        List<Finding> cleared = new ArrayList<>();
         try (DirectoryStream<Path> left = Files.newDirectoryStream(
                 parent, path -> path.getFileName().toString().startsWith(start))) {
             for (Path leftover : left) {
                 try {
                     ArchiveFolder.hold(leftover).close();
                     deleteAll(leftover);
+                    cleared.add(new Finding(leftover.toString(), Message.of("exchange.cleared-leftover")));
                 } catch (ArchiveProblem e) {
                     // Another process is at work on the same target; whichever finishes first gets the name.
                     org.slf4j.LoggerFactory.getLogger(Unfinished.class).info("Left {} alone: in use", leftover);
                 }
             }
         }
+        return cleared;
+    }
+
+    /** What killed processes had left for the same target, all of it deleted by now. */
+    List<Finding> cleared() {
+        return cleared;
     }
 
     /** The empty folder to fill. */

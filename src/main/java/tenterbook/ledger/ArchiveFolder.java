@@ -17,14 +17,16 @@ import tenterbook.words.Message;
  * @see <a href="../../../../../../DEVELOPERS.md">DEVELOPERS.md, "One archive folder"</a>
  */
 public final class ArchiveFolder implements AutoCloseable {
-    private final Path root;
-    private final FileChannel channel;
-    private final FileLock lock;
+    private static final String LOCK = "in-use.lock";
 
-    private ArchiveFolder(Path root, FileChannel channel, FileLock lock) {
+    private final Path root;
+    private final @Nullable FileLock lock;
+    private final @Nullable LedgerCopy copy;
+
+    private ArchiveFolder(Path root, @Nullable FileLock lock, @Nullable LedgerCopy copy) {
         this.root = root;
-        this.channel = channel;
         this.lock = lock;
+        this.copy = copy;
     }
 
     /**
@@ -33,17 +35,11 @@ public final class ArchiveFolder implements AutoCloseable {
      * @throws ArchiveProblem if another process holds it, or it cannot be written
      */
     public static ArchiveFolder hold(Path root) {
-        FileChannel channel = null;
         try {
             Files.createDirectories(root);
-            channel =
-                    FileChannel.open(root.resolve("in-use.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            FileLock lock = lockOf(channel);
-            if (lock == null) {
-                channel.close();
-                throw new ArchiveProblem(Message.of("ledger.in-use", "folder", root.toAbsolutePath()));
-            }
-            return new ArchiveFolder(root, channel, lock);
+            FileChannel channel =
+                    FileChannel.open(root.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            return new ArchiveFolder(root, lockOf(root, channel, false), null);
         } catch (IOException e) {
             throw new ArchiveProblem(
                     Message.of("ledger.folder-not-written", "folder", root.toAbsolutePath(), "why", Explained.of(e)),
@@ -51,12 +47,42 @@ public final class ArchiveFolder implements AutoCloseable {
         }
     }
 
-    private static @Nullable FileLock lockOf(FileChannel channel) throws IOException {
+    /**
+     * Opens the folder to be looked at, without changing anything in it: its ledger is a copy elsewhere, for SQLite reads neither a
+     * write-ahead log nor a ledger of an older program without writing beside it. Where there is a lock file it is shared, so that
+     * nobody writes meanwhile.
+     *
+     * @throws ArchiveProblem if another process holds it, or it cannot be read
+     */
+    public static ArchiveFolder look(Path root) {
         try {
-            return channel.tryLock();
-        } catch (OverlappingFileLockException e) {
-            return null;
+            Path file = root.resolve(LOCK);
+            FileLock lock =
+                    Files.isReadable(file) ? lockOf(root, FileChannel.open(file, StandardOpenOption.READ), true) : null;
+            return new ArchiveFolder(root, lock, LedgerCopy.of(root.resolve("ledger.db")));
+        } catch (IOException e) {
+            throw new ArchiveProblem(
+                    Message.of("ledger.folder-not-read", "folder", root.toAbsolutePath(), "why", Explained.of(e)), e);
         }
+    }
+
+    private static FileLock lockOf(Path root, FileChannel channel, boolean shared) throws IOException {
+        FileLock lock = null;
+        try {
+            lock = channel.tryLock(0, Long.MAX_VALUE, shared);
+        } catch (OverlappingFileLockException e) {
+            // This very process holds it.
+        }
+        if (lock == null) {
+            channel.close();
+            throw new ArchiveProblem(Message.of("ledger.in-use", "folder", root.toAbsolutePath()));
+        }
+        return lock;
+    }
+
+    /** Whether it is only looked at, see {@link #look}: nothing may be written into it. */
+    public boolean readOnly() {
+        return copy != null;
     }
 
     public Path root() {
@@ -64,7 +90,7 @@ public final class ArchiveFolder implements AutoCloseable {
     }
 
     public Path ledger() {
-        return root.resolve("ledger.db");
+        return copy == null ? root.resolve("ledger.db") : copy.file();
     }
 
     public Path photos() {
@@ -91,8 +117,12 @@ public final class ArchiveFolder implements AutoCloseable {
     @Override
     public void close() {
         try {
-            lock.release();
-            channel.close();
+            if (lock != null) {
+                lock.acquiredBy().close();
+            }
+            if (copy != null) {
+                copy.close();
+            }
         } catch (IOException e) {
             throw new ArchiveProblem(Message.of("ledger.not-let-go", "folder", root), e);
         }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import tenterbook.ledger.RevisionForm.Parted;
 import tenterbook.ledger.RevisionForm.Whole;
 import tenterbook.measure.Digest;
@@ -46,6 +47,7 @@ final class ChainCheck {
         if (!part.revision().redacted() && !part.kept().digest().equals(part.privateDigest())) {
             say(where, Message.of("ledger.check.committed-private", "why", CHANGED));
         }
+        remains(where, part.revision(), part.kept());
     }
 
     void next(Revision revision) {
@@ -103,6 +105,7 @@ final class ChainCheck {
         if (redacted != erasures.name(revision.sequence())) {
             say(where, parted.kept() != null ? excuse(redacted) : Message.of("ledger.check.private-missing"));
         }
+        remains(where, revision, parted.kept());
         if (!parted.privateDigestDue().equals(parted.privateDigest())) {
             say(where, Message.of("ledger.check.private", "why", CHANGED));
         }
@@ -120,6 +123,12 @@ final class ChainCheck {
                             stands.id(),
                             "due",
                             stored(revision).id()));
+        }
+    }
+
+    private void remains(Written where, Revision revision, @Nullable PrivatePart kept) {
+        if (!erasures.left(revision.sequence(), kept)) {
+            say(where, Message.of("ledger.check.remains", "why", CHANGED));
         }
     }
 

@@ -6,11 +6,16 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
+import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
@@ -73,6 +78,10 @@ final class Erasing {
         history.forEach(revision -> sequences.add(revision.sequence()));
         List<Redaction> redactions = redactions(last);
         redactions.forEach(redaction -> sequences.add(redaction.sequence()));
+        List<Redaction> emptied = emptied();
+        Map<Long, PrivatePart> remains = new TreeMap<>();
+        Stream.concat(emptied.stream(), redactions.stream())
+                .forEach(redaction -> remains.put(redaction.sequence(), redaction.kept()));
         int earlier = Rows.identifiers(handle, Erasure.KIND.name()).size();
         Saved<Erasure> erasure = act.create(
                 Erasure.KIND,
@@ -82,11 +91,14 @@ final class Erasing {
                         reason,
                         person.kind(),
                         stand,
-                        List.copyOf(sequences)));
+                        List.copyOf(sequences),
+                        digests(remains)));
         ErasingRows rows = new ErasingRows(handle);
         rows.begin(erasure.sequence(), sequences);
-        history.forEach(revision -> rows.empty(revision, stand));
+        history.forEach(revision -> rows.delete(revision));
+        emptied.forEach(redaction -> rows.empty(redaction, stand));
         redactions.forEach(rows::redact);
+        sequences.forEach(sequence -> rows.remain(sequence, remains.get(sequence)));
         rows.end(erasure.sequence());
         rows.forget(person, stand);
         int drafts = rows.dropDrafts(traces);
@@ -98,6 +110,30 @@ final class Erasing {
                 drafts,
                 List.copyOf(left),
                 0);
+    }
+
+    private static Map<Long, Digest> digests(Map<Long, PrivatePart> remains) {
+        Map<Long, Digest> digests = new TreeMap<>();
+        remains.forEach((sequence, kept) -> digests.put(sequence, kept.digest()));
+        return digests;
+    }
+
+    /** What remains of the person's own revisions of format 1: their public part, which stands in the same row. */
+    private List<Redaction> emptied() {
+        return history.stream()
+                .filter(revision -> revision.form() instanceof RevisionForm.Whole)
+                .map(revision ->
+                        EarlierParts.after(handle, revision.sequence() - 1, 1).get(0))
+                .map(part -> {
+                    String shown = part.parts().shown();
+                    String fields = TwoParts.split(shown, part.pointers()).fields();
+                    return new Redaction(
+                            part.revision().sequence(),
+                            true,
+                            shown,
+                            new PrivatePart(kinds.salt(), "", "", null, fields, true));
+                })
+                .toList();
     }
 
     /** A new revision, without the person, of each record in use that speaks of them. */
@@ -134,11 +170,12 @@ final class Erasing {
     }
 
     /**
-     * What remains of a private part.
+     * What remains of a revision.
      *
      * @param shown the public part of a revision of format 1, whose text is one; it is not changed
+     * @param kept the private part as it remains, with the salt of the digest that the erasure keeps of it
      */
-    record Redaction(long sequence, boolean whole, String shown, String author, String note, String fields) {}
+    record Redaction(long sequence, boolean whole, String shown, PrivatePart kept) {}
 
     private List<Redaction> redactions(long last) {
         List<Redaction> redactions = new ArrayList<>();
@@ -149,7 +186,7 @@ final class Erasing {
             for (EarlierPart part : parts) {
                 sequence = part.revision().sequence();
                 if (!own.contains(sequence)) {
-                    redaction(part.revision(), true, part.parts(), part.pointers())
+                    redaction(part.revision(), part.kept().id(), true, part.parts(), part.pointers())
                             .ifPresent(redactions::add);
                 }
             }
@@ -162,7 +199,7 @@ final class Erasing {
                 RevisionForm.Parted form = (RevisionForm.Parted) revision.form();
                 TwoParts two = new TwoParts(form.shown(), form.fields());
                 if (!own.contains(sequence)) {
-                    redaction(revision, false, two, pointers(two))
+                    redaction(revision, form.kept() == null ? null : form.kept().id(), false, two, pointers(two))
                             .filter(redaction -> redaction.sequence() <= last)
                             .ifPresent(redactions::add);
                 }
@@ -172,7 +209,8 @@ final class Erasing {
         return redactions;
     }
 
-    private Optional<Redaction> redaction(Revision revision, boolean whole, TwoParts two, Collection<String> fields) {
+    private Optional<Redaction> redaction(
+            Revision revision, @Nullable String id, boolean whole, TwoParts two, Collection<String> fields) {
         ObjectNode record = RecordCodec.parsed(two.merged());
         boolean author = traces.in(revision.author());
         boolean note = traces.in(revision.note());
@@ -201,9 +239,13 @@ final class Erasing {
                         revision.sequence(),
                         whole,
                         two.shown(),
-                        author ? "" : revision.author(),
-                        note ? "" : revision.note(),
-                        after.fields()))
+                        new PrivatePart(
+                                kinds.salt(),
+                                author ? "" : revision.author(),
+                                note ? "" : revision.note(),
+                                id,
+                                after.fields(),
+                                true)))
                 : Optional.empty();
     }
 

@@ -3,6 +3,7 @@ package tenterbook.ledger;
 import java.util.Collection;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 import tenterbook.ledger.Erasing.Redaction;
 
 /** The SQL of an erasure. */
@@ -44,35 +45,44 @@ final class ErasingRows {
                 .execute();
     }
 
-    /** Leaves nothing of the person's own revision but its public part. */
-    void empty(Revision revision, String stand) {
-        if (revision.form() instanceof RevisionForm.Parted) {
-            handle.createUpdate("DELETE FROM private_parts WHERE sequence = :sequence")
+    /** Leaves nothing of the person's own revision of format 2 but its public part; of format 1, see {@link #empty}. */
+    void delete(Revision revision) {
+        for (String table : List.of("private_parts", "current_texts")) {
+            handle.createUpdate("DELETE FROM " + table + " WHERE sequence = :sequence")
                     .bind("sequence", revision.sequence())
                     .execute();
-            handle.createUpdate("DELETE FROM current_texts WHERE sequence = :sequence")
-                    .bind("sequence", revision.sequence())
-                    .execute();
-            return;
         }
-        String shown = EarlierParts.after(handle, revision.sequence() - 1, 1)
-                .get(0)
-                .parts()
-                .shown();
+    }
+
+    void empty(Redaction redaction, String stand) {
         handle.createUpdate("""
                         UPDATE revisions
                         SET id = :id, record = :record, author = '', note = '', redacted = 1
                         WHERE sequence = :sequence
                         """)
                 .bind("id", stand)
-                .bind("record", shown)
-                .bind("sequence", revision.sequence())
+                .bind("record", redaction.shown())
+                .bind("sequence", redaction.sequence())
                 .execute();
-        dropSalt(revision.sequence());
+        dropSalt(redaction.sequence());
+    }
+
+    /** Salts the digest of what remains, in the place of any older salt; null where no private part remains. */
+    void remain(long sequence, @Nullable PrivatePart kept) {
+        handle.createUpdate("DELETE FROM remains WHERE sequence = :sequence")
+                .bind("sequence", sequence)
+                .execute();
+        if (kept != null) {
+            handle.createUpdate("INSERT INTO remains (sequence, salt) VALUES (:sequence, :salt)")
+                    .bind("sequence", sequence)
+                    .bind("salt", kept.salt())
+                    .execute();
+        }
     }
 
     void redact(Redaction redaction) {
-        String record = new TwoParts(redaction.shown(), redaction.fields()).merged();
+        PrivatePart kept = redaction.kept();
+        String record = new TwoParts(redaction.shown(), kept.fields()).merged();
         if (redaction.whole()) {
             handle.createUpdate("""
                             UPDATE revisions
@@ -80,8 +90,8 @@ final class ErasingRows {
                             WHERE sequence = :sequence
                             """)
                     .bind("record", record)
-                    .bind("author", redaction.author())
-                    .bind("note", redaction.note())
+                    .bind("author", kept.author())
+                    .bind("note", kept.note())
                     .bind("sequence", redaction.sequence())
                     .execute();
             dropSalt(redaction.sequence());
@@ -92,12 +102,12 @@ final class ErasingRows {
                         SET salt = '', author = :author, note = :note, fields = :fields, redacted = 1
                         WHERE sequence = :sequence
                         """)
-                .bind("author", redaction.author())
-                .bind("note", redaction.note())
-                .bind("fields", redaction.fields())
+                .bind("author", kept.author())
+                .bind("note", kept.note())
+                .bind("fields", kept.fields())
                 .bind("sequence", redaction.sequence())
                 .execute();
-        if (redaction.fields().equals(TwoParts.NO_FIELDS)) {
+        if (kept.fields().equals(TwoParts.NO_FIELDS)) {
             handle.createUpdate("DELETE FROM current_texts WHERE sequence = :sequence")
                     .bind("sequence", redaction.sequence())
                     .execute();

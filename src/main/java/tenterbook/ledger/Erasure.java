@@ -5,6 +5,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
@@ -17,8 +21,18 @@ import tenterbook.words.Refusal;
  * @param kind of the record that was erased
  * @param handle under which its revisions stand: random, and naming nobody any more
  * @param sequences of the revisions out of which something was taken
+ * @param remains by sequence, the digest of the private part as it was left, {@link PrivatePart#text} with the salt that stands in
+ *     the table ‘remains’; of those of {@code sequences} that are not in it, no private part was left. Null where an older
+ *     program erased: what it left is not committed to
  */
-public record Erasure(String id, String day, String reason, String kind, String handle, List<Long> sequences) {
+public record Erasure(
+        String id,
+        String day,
+        String reason,
+        String kind,
+        String handle,
+        List<Long> sequences,
+        @Nullable Map<Long, Digest> remains) {
     public static final Kind<Erasure> KIND = new Kind<>(
             "erasure",
             Message.of("kind.erasure"),
@@ -30,6 +44,7 @@ public record Erasure(String id, String day, String reason, String kind, String 
 
     public Erasure {
         sequences = List.copyOf(sequences);
+        remains = remains == null ? null : Map.copyOf(remains);
     }
 
     private static final class Codec implements RecordCodec<Erasure> {
@@ -44,6 +59,10 @@ public record Erasure(String id, String day, String reason, String kind, String 
                     .put("handle", erasure.handle);
             ArrayNode sequences = json.putArray("sequences");
             erasure.sequences.forEach(sequences::add);
+            if (erasure.remains != null) {
+                ObjectNode remains = json.putObject("remains");
+                erasure.remains.forEach((sequence, digest) -> remains.put(sequence.toString(), digest.hex()));
+            }
             return json;
         }
 
@@ -59,7 +78,17 @@ public record Erasure(String id, String day, String reason, String kind, String 
                     text(json, "reason"),
                     text(json, "kind"),
                     text(json, "handle"),
-                    sequences.valueStream().map(JsonNode::longValue).toList());
+                    sequences.valueStream().map(JsonNode::longValue).toList(),
+                    json.has("remains") ? remains(json.path("remains")) : null);
+        }
+
+        private static Map<Long, Digest> remains(JsonNode json) {
+            Map<Long, Digest> remains = new TreeMap<>();
+            json.propertyStream()
+                    .forEach(each -> remains.put(
+                            Long.valueOf(each.getKey()),
+                            new Digest(each.getValue().asText())));
+            return remains;
         }
 
         private static String text(ObjectNode json, String name) {

@@ -3,11 +3,14 @@ package tenterbook.ledger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
+import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 
 /**
@@ -16,23 +19,38 @@ import tenterbook.words.Message;
  * @param named by sequence, the sequences of the erasures that name it
  * @param persons the keys, by handle, of those who were erased
  * @param carriedOut what the table ‘erased’ says
+ * @param last by sequence, the newest erasure that names it
+ * @param salts what the table ‘remains’ says
  */
-record Erasures(Map<Long, Set<Long>> named, Set<RecordKey> persons, Map<Long, Set<Long>> carriedOut) {
+record Erasures(
+        Map<Long, Set<Long>> named,
+        Set<RecordKey> persons,
+        Map<Long, Set<Long>> carriedOut,
+        Map<Long, Erasure> last,
+        Map<Long, String> salts) {
     static Erasures read(Handle handle) {
         Map<Long, Set<Long>> named = new TreeMap<>();
         Set<RecordKey> persons = new java.util.HashSet<>();
-        handle.createQuery("SELECT sequence, record FROM revisions WHERE kind = :kind")
+        Map<Long, Erasure> last = new TreeMap<>();
+        handle.createQuery("SELECT sequence, record FROM revisions WHERE kind = :kind ORDER BY sequence")
                 .bind("kind", Erasure.KIND.name())
                 .map((row, context) -> Map.entry(row.getLong(1), row.getString(2)))
                 .forEach(row -> read(row.getValue()).ifPresent(erasure -> {
                     persons.add(new RecordKey(erasure.kind(), erasure.handle()));
-                    erasure.sequences().forEach(sequence -> add(named, sequence, row.getKey()));
+                    erasure.sequences().forEach(sequence -> {
+                        add(named, sequence, row.getKey());
+                        last.put(sequence, erasure);
+                    });
                 }));
         Map<Long, Set<Long>> carriedOut = new TreeMap<>();
         handle.createQuery("SELECT sequence, erasure FROM erased WHERE done = 1")
                 .map((row, context) -> Map.entry(row.getLong(1), row.getLong(2)))
                 .forEach(row -> add(carriedOut, row.getKey(), row.getValue()));
-        return new Erasures(named, persons, carriedOut);
+        Map<Long, String> salts = new TreeMap<>();
+        handle.createQuery("SELECT sequence, salt FROM remains")
+                .map((row, context) -> Map.entry(row.getLong(1), row.getString(2)))
+                .forEach(row -> salts.put(row.getKey(), row.getValue()));
+        return new Erasures(named, persons, carriedOut, last, salts);
     }
 
     /** Empty where it is damaged: it then excuses nothing, and its own digest says that it was changed. */
@@ -50,6 +68,30 @@ record Erasures(Map<Long, Set<Long>> named, Set<RecordKey> persons, Map<Long, Se
 
     boolean name(long sequence) {
         return named.containsKey(sequence);
+    }
+
+    /**
+     * Whether a private part is what the newest erasure that names its revision left; also true where that erasure does not say.
+     *
+     * @param kept null where there is none
+     */
+    boolean left(long sequence, @Nullable PrivatePart kept) {
+        Erasure erasure = last.get(sequence);
+        if (erasure == null || erasure.remains() == null) {
+            return true;
+        }
+        Digest found = kept == null
+                ? null
+                : kept.salted(salts.getOrDefault(sequence, "")).digest();
+        return Objects.equals(found, erasure.remains().get(sequence));
+    }
+
+    /** Sequences that erasures of older programs name, which do not say what they left. */
+    List<Long> notCheckable() {
+        return last.entrySet().stream()
+                .filter(entry -> entry.getValue().remains() == null)
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     List<Finding> disagreements() {

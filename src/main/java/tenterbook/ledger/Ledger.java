@@ -50,10 +50,10 @@ public final class Ledger implements AutoCloseable {
     }
 
     static Ledger open(ArchiveFolder folder, Clock clock, KnownKinds kinds) {
-        LedgerFile.in(folder.root()).begun();
+        LedgerFile.in(folder.ledger().getParent()).begun();
         Database database = new Database(folder.ledger());
         Ledger ledger = new Ledger(database, clock, kinds, new MadeFiles(folder.papers(), kinds));
-        if (database.mustForget()) {
+        if (!folder.readOnly() && database.mustForget()) {
             try {
                 ledger.forget();
             } catch (ArchiveProblem e) {

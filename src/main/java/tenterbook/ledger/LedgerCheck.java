@@ -32,6 +32,18 @@ public final class LedgerCheck {
         return findings;
     }
 
+    /**
+     * Of which revisions nothing shows whether what an erasure left of their private part is still as it was left: an older
+     * program erased, whose record of it does not commit to that. No damage.
+     */
+    public List<Finding> notCheckable() {
+        return database.read(Erasures::read).notCheckable().stream()
+                .map(sequence -> new Finding(
+                        Message.of("ledger.check.revision-alone", "sequence", sequence),
+                        Message.of("ledger.check.not-checkable")))
+                .toList();
+    }
+
     /** How the ledger is built alone: a table, view, index or trigger that is not ours, is changed or is missing. */
     public List<Finding> schema() {
         return database.read(SchemaCheck::run);

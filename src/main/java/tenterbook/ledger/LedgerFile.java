@@ -169,24 +169,14 @@ public final class LedgerFile {
         if (size(file) == 0) {
             return State.EMPTY;
         }
-        return size(beside("-journal")) > 0 ? ofCopy() : of(file, true);
+        // SQLite reads a file with a log only where it can write beside it.
+        return size(beside("-journal")) > 0 || !Files.isWritable(root) ? ofCopy() : of(file, true);
     }
 
     /** A transaction that was cut off must be rolled back before anything can be read; a copy suffers it here. */
     private State ofCopy() {
-        try {
-            Path folder = Files.createTempDirectory("tenterbook-ledger");
-            Path copy = folder.resolve("ledger.db");
-            Path journal = folder.resolve("ledger.db-journal");
-            try {
-                Files.copy(file, copy);
-                Files.copy(beside("-journal"), journal);
-                return of(copy, false);
-            } finally {
-                Files.deleteIfExists(journal);
-                Files.deleteIfExists(copy);
-                Files.deleteIfExists(folder);
-            }
+        try (LedgerCopy copy = LedgerCopy.of(file)) {
+            return of(copy.file(), false);
         } catch (IOException e) {
             throw unreadable(e);
         }

@@ -28,6 +28,11 @@ record PrivatePart(
         return Canonical.json(text);
     }
 
+    /** The same with another salt, as the digest of what an erasure left has it. */
+    PrivatePart salted(String other) {
+        return new PrivatePart(other, author, note, id, fields, redacted);
+    }
+
     Digest digest() {
         return Chain.digest(text());
     }

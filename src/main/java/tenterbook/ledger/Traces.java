@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -13,15 +15,21 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What in other records speaks of a person: fields that hold the identifier, with what goes with them, and private texts in
- * which a name or an address stands as whole words. A nickname, or a part of a name, is not found.
+ * which the identifier, a name or an address stands as whole words. Any white space between words is the same, and so are
+ * composed and decomposed letters and, but for the identifier, capitals. A nickname, or a part of a name, is not found.
  */
 final class Traces {
     private static final int SHORTEST = 2;
+    /** Also what Unicode counts as space without being white space, as the no-break space. */
+    private static final Pattern SPACE = Pattern.compile("[\\s\\p{Z}\\x85\\x{200B}\\x{FEFF}]+");
+
     private final RecordKey person;
-    private final Pattern words;
+    private final Pattern names;
+    private final Pattern identifier;
 
     /** @param names as the person's record gives them; of several lines, each is looked for */
     Traces(RecordKey person, Collection<String> names) {
@@ -33,9 +41,13 @@ final class Traces {
                 .distinct()
                 .map(Pattern::quote)
                 .collect(Collectors.joining("|"));
-        this.words = Pattern.compile(
+        this.names = Pattern.compile(
                 any.isEmpty() ? "(?!)" : "(?<![\\p{L}\\p{N}])(?:" + any + ")(?![\\p{L}\\p{N}])",
                 Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+        // Others may be ‘buyer-1-b’, ‘buyer-1.b’ or ‘Buyer-1’; a full stop before a space ends a sentence.
+        this.identifier = Pattern.compile("(?<![\\p{L}\\p{N}_-])(?<![\\p{L}\\p{N}][.])"
+                + Pattern.quote(plain(person.id()))
+                + "(?![\\p{L}\\p{N}_-]|[.][\\p{L}\\p{N}])");
     }
 
     /** Of a person with the names that any version of the record gave. */
@@ -49,19 +61,26 @@ final class Traces {
     }
 
     private static String plain(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFC);
+        return SPACE.matcher(Normalizer.normalize(text, Normalizer.Form.NFC)).replaceAll(" ");
     }
 
     boolean in(String text) {
-        return words.matcher(plain(text)).find();
+        String plain = plain(text);
+        return names.matcher(plain).find() || identifier.matcher(plain).find();
     }
 
-    /** As {@link #in}, for a text that may hold the identifier too, as a draft. */
+    /** As {@link #in}, also where the text is coded as a form is sent. */
     boolean inDraft(String text) {
-        return in(text)
-                || Pattern.compile("(?<![\\p{L}\\p{N}-])" + Pattern.quote(person.id()) + "(?![\\p{L}\\p{N}-])")
-                        .matcher(text)
-                        .find();
+        return in(text) || Stream.of(text.split("&")).anyMatch(pair -> in(decoded(pair)));
+    }
+
+    /** Of application/x-www-form-urlencoded; as it stands where it is not that. */
+    private static String decoded(String pair) {
+        try {
+            return URLDecoder.decode(pair, StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException e) {
+            return pair;
+        }
     }
 
     /**

@@ -110,6 +110,25 @@ class FormatOneArchiveTest {
                     .hasSize(23);
         }
         theProgramInTheReadMeAgrees(bag.resolve("data"), again.lastHash().hex());
+        withoutTheEarlierText(bag);
+    }
+
+    private void withoutTheEarlierText(Path bag) throws IOException {
+        assertThat(new Restore(Demo.CLOCK)
+                        .restore(bag, around.resolve("third"), Progress.UNWATCHED)
+                        .notes())
+                .isEmpty();
+        BadBag bad = new BadBag(bag).delete("data/ledger-before.jsonl");
+        Path info = bag.resolve("bag-info.txt");
+        Files.writeString(info, Files.readString(info).replaceAll("(?m)^Payload-Oxum: .*\\n", ""));
+        bad.manifests();
+        assertThat(new Restore(Demo.CLOCK)
+                        .restore(bag, around.resolve("fourth"), Progress.UNWATCHED)
+                        .notes())
+                .singleElement()
+                .satisfies(note -> assertThat(note.toString())
+                        .startsWith("data/ledger-before.jsonl: is missing")
+                        .contains("revisions of format 1"));
     }
 
     @Test

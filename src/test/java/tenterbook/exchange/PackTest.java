@@ -20,6 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.bag.BagCheck;
+import tenterbook.ledger.ArchiveFolder;
+import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
 import tenterbook.measure.Digest;
 
@@ -312,6 +314,32 @@ class PackTest {
             assertThat(BagCheck.run(bag.folder(), Progress.UNWATCHED).findings())
                     .isEmpty();
         }
+    }
+
+    @Test
+    void whatAKilledPackLeftIsClearedByTheNextToTheSameNameWhichSaysSo() throws IOException {
+        Path dead = around.resolve(".%s.unfinished-1".formatted(target().getFileName()));
+        Path alive = around.resolve(".%s.unfinished-2".formatted(target().getFileName()));
+        Path others = around.resolve(".other.unfinished-3");
+        for (Path left : List.of(dead, alive, others)) {
+            Files.createDirectories(left.resolve("whole/data"));
+            Files.writeString(left.resolve("whole/data/ledger.db"), "half of it");
+        }
+        Files.writeString(dead.resolve("in-use.lock"), "");
+        try (Archive archive = Demo.open(around.resolve("studio"));
+                ArchiveFolder held = ArchiveFolder.hold(alive)) {
+            assertThat(held.root()).isEqualTo(alive);
+
+            Bag bag = new Pack(Demo.CLOCK).pack(archive, target(), Progress.UNWATCHED);
+
+            assertThat(bag.notes())
+                    .extracting(Finding::toString)
+                    .containsExactly(
+                            dead + ": was left unfinished by work on the same target that was killed; it was deleted.");
+        }
+        assertThat(dead).doesNotExist();
+        assertThat(alive.resolve("whole/data/ledger.db")).exists();
+        assertThat(others.resolve("whole/data/ledger.db")).exists();
     }
 
     @Test

@@ -134,6 +134,43 @@ class PieceProofTest {
     }
 
     @Test
+    void aVersionLeftOutOfAnyRecordThatIsShownIsMissed() throws IOException {
+        Path whole = around.resolve("boards.json");
+        try (Archive archive = Demo.open(around.resolve("another-studio"))) {
+            for (int version = 1; version < 5; version++) {
+                int from = version;
+                archive.ledger()
+                        .write(
+                                "Inês",
+                                act -> act.save(Kinds.BOARD_PAIR, Demo.board("B01", "cut anew " + from), from, ""));
+            }
+            new PieceProof(archive, Progress.UNWATCHED).write("V24-001", true, false, whole);
+        }
+        assertThat(ProofCheck.run(whole).findings()).isEmpty();
+
+        assertThat(withoutPublicPart(whole, 13))
+                .contains("revision 14: is version 4 of board-pair B01, where version 3 was due: one was left out");
+        assertThat(withoutPublicPart(whole, 13, 12))
+                .contains("revision 14: is version 4 of board-pair B01, where version 2 was due: 2 were left out");
+        assertThat(withoutPublicPart(whole, 3))
+                .contains("revision 12: is version 2 of board-pair B01, where version 1 was due: one was left out");
+    }
+
+    private static List<String> withoutPublicPart(Path whole, Integer... sequences) throws IOException {
+        ObjectNode proof = (ObjectNode) new ObjectMapper().readTree(whole.toFile());
+        ArrayNode parts = (ArrayNode) proof.get("parts");
+        int before = parts.size();
+        for (int i = before - 1; i >= 0; i--) {
+            if (List.of(sequences).contains(parts.get(i).get(0).intValue())) {
+                parts.remove(i);
+            }
+        }
+        assertThat(parts).hasSize(before - sequences.length);
+        Path file = Files.writeString(around.resolve("gap.json"), proof.toString());
+        return ProofCheck.run(file).findings().stream().map(Object::toString).toList();
+    }
+
+    @Test
     void aStrangersOwnProgramAgrees() throws Exception {
         assertThat(StrangersCheck.check(Files.readAllBytes(lean))).isEqualTo(end);
         assertThat(StrangersCheck.check(Files.readAllBytes(full))).isEqualTo(end);

@@ -259,6 +259,17 @@ class RestoreTest {
     }
 
     @Test
+    void aBagWhoseTextWasTakenOutIsRestoredAndThatIsNoted() throws IOException {
+        bag.delete("data/ledger.jsonl");
+        remade(bag);
+        assertThat(restore().notes())
+                .singleElement()
+                .satisfies(note -> assertThat(note.toString())
+                        .startsWith("data/ledger.jsonl: is missing, and every bag of this archive has it")
+                        .contains("Nothing is lost"));
+    }
+
+    @Test
     void anOrphanComesBackAndIsNoted() throws IOException {
         try (Archive archive = Archive.open(around.resolve("studio"), Demo.CLOCK)) {
             Demo.photo(archive, 99, 10);

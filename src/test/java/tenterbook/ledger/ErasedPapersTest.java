@@ -29,6 +29,7 @@ class ErasedPapersTest {
     private IssuedPaper naming;
     private IssuedPaper other;
     private IssuedPaper typed;
+    private IssuedPaper chosen;
 
     @BeforeEach
     void fill() throws IOException {
@@ -42,12 +43,19 @@ class ErasedPapersTest {
             naming = issue(archive, "paper-1", "Lent to " + People.NAME, "");
             other = issue(archive, "paper-2", "Lent to Sala Vermia", "");
             typed = issue(archive, "paper-3", "Lent", People.NAME);
+            chosen = issue(archive, "paper-4", "Lent to nobody named", "buyer-1");
         }
     }
 
     private static IssuedPaper issue(Archive archive, String id, String words, String party) throws IOException {
         ObjectNode settings = JsonNodeFactory.instance.objectNode();
-        settings.putObject("document").put("kind", "loan-schedule").put("party", party);
+        ObjectNode agreement =
+                settings.putObject("document").put("kind", "loan-schedule").putObject("agreement");
+        agreement
+                .put("party", party)
+                .put("contact", true)
+                .put("from", "2024-03-05")
+                .put("terms", "Kept dark.");
         IssuedPaper.Pdf pdf = archive.papers().store(("%PDF " + words + party).getBytes(StandardCharsets.UTF_8));
         IssuedPaper paper = new IssuedPaper(
                 id,
@@ -81,9 +89,10 @@ class ErasedPapersTest {
     void thePdfOfEachPaperThatNamesThePersonIsDeletedAndCounted() throws IOException {
         try (Archive archive = Archive.open(root, Things.CLOCK)) {
             Erased erased = archive.ledger().erase("Inês", Kinds.PARTY, "buyer-1", REASON);
-            assertThat(erased.files()).isEqualTo(2);
+            assertThat(erased.files()).isEqualTo(3);
             assertThat(file(naming)).doesNotExist();
             assertThat(file(typed)).as("named in the settings alone").doesNotExist();
+            assertThat(file(chosen)).as("chosen from the parties").doesNotExist();
             assertThat(archive.papers().read(other.pdf())).isNotEmpty();
             assertThat(now(archive, naming).pdf()).isNull();
             assertThat(now(archive, other)).isEqualTo(other);
@@ -111,7 +120,7 @@ class ErasedPapersTest {
             assertThat(archive.ledger()
                             .erase("Inês", Kinds.PARTY, "buyer-1", REASON)
                             .files())
-                    .isEqualTo(4);
+                    .isEqualTo(5);
             assertThat(file(naming)).doesNotExist();
             assertThat(part).doesNotExist();
             assertThat(file(other)).exists();
@@ -140,6 +149,23 @@ class ErasedPapersTest {
             assertThat(issued.publicText().orElseThrow())
                     .doesNotContain(naming.pdf().digest().hex())
                     .doesNotContain("bytes", "settings", "document", "Lent");
+        }
+    }
+
+    @Test
+    void thePartyChosenForAScheduleIsTakenOutWithItsTermsAndIsInNoFile() throws IOException {
+        try (Archive archive = Archive.open(root, Things.CLOCK)) {
+            archive.ledger().erase("Inês", Kinds.PARTY, "buyer-1", REASON);
+            ObjectNode agreement = JsonNodeFactory.instance.objectNode().put("from", "2024-03-05");
+            assertThat(now(archive, chosen).settings().at("/document/agreement"))
+                    .as("neither party nor terms")
+                    .isEqualTo(agreement);
+            assertThat(now(archive, other).settings()).as("another's paper").isEqualTo(other.settings());
+            assertThat(archive.ledger().check().run(Progress.UNWATCHED)).isEmpty();
+        }
+        for (Path file : List.of(root.resolve("ledger.db"), root.resolve("ledger.db-wal"))) {
+            String bytes = Files.exists(file) ? Files.readString(file, StandardCharsets.ISO_8859_1) : "";
+            assertThat(bytes).doesNotContain("buyer-1", People.NAME);
         }
     }
 }

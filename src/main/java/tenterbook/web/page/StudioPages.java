@@ -16,6 +16,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.archive.record.Difference;
 import tenterbook.archive.record.StoredCodes;
 import tenterbook.exchange.ArchiveCheck;
+import tenterbook.exchange.Bag;
 import tenterbook.exchange.Pack;
 import tenterbook.label.rule.Language;
 import tenterbook.ledger.ArchiveProblem;
@@ -71,9 +72,12 @@ public final class StudioPages {
             String name = root.getFileName() + "-" + site.today();
             Path target = free(root.resolveSibling(name));
             go(ctx, w("studio.packing"), (progress, reader) -> {
-                new Pack(site.clock()).pack(site.archive(), target, progress);
+                Bag bag = new Pack(site.clock()).pack(site.archive(), target, progress);
                 return new Job.Outcome(
-                        Message.of("studio.packed", "folder", target).in(reader), List.of(), "");
+                        Message.of("studio.packed", "folder", target).in(reader),
+                        bag.notes().stream().map(Finding::toString).toList(),
+                        List.of(),
+                        "");
             });
         });
     }
