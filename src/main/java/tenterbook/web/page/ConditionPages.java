@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
 import tenterbook.facts.Condition;
 import tenterbook.facts.PieceReader;
+import tenterbook.ledger.Revision;
 import tenterbook.ledger.Saved;
 import tenterbook.photo.Photo;
 import tenterbook.photo.PhotoRefused;
@@ -80,6 +81,19 @@ public final class ConditionPages {
         return site.archive().ledger().find(Kinds.EXAMINATION, id).orElseThrow(() -> NotHere.of(Kinds.EXAMINATION, id));
     }
 
+    /** The piece of an examination, also of one that was withdrawn while somebody was typing. */
+    private Piece pieceOf(Context ctx) {
+        String id = ctx.pathParam("id");
+        Optional<Revision> newest = site.archive().ledger().history(Kinds.EXAMINATION.key(id)).stream()
+                .reduce((first, second) -> second);
+        return piece(newest.map(revision -> Kinds.EXAMINATION
+                        .codec()
+                        .fromText(revision.json())
+                        .piece()
+                        .value())
+                .orElseThrow(() -> NotHere.of(Kinds.EXAMINATION, id)));
+    }
+
     /** The form of one piece: its choices and its draft are the piece's own. */
     private Editor<Examination> editor(Piece piece, boolean fresh) {
         String number = piece.number().value();
@@ -128,12 +142,12 @@ public final class ConditionPages {
     }
 
     private void showEdit(Context ctx) {
-        Piece piece = piece(saved(ctx).record().piece().value());
+        Piece piece = pieceOf(ctx);
         editor(piece, false).showEdit(ctx, ctx.pathParam("id"));
     }
 
     private void saveEdit(Context ctx) {
-        Piece piece = piece(saved(ctx).record().piece().value());
+        Piece piece = pieceOf(ctx);
         editor(piece, false).save(ctx, ctx.pathParam("id"), typed(ctx, piece));
     }
 
