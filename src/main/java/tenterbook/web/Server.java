@@ -147,6 +147,7 @@ public final class Server implements AutoCloseable {
         RoutesConfig routes = config.routes;
         routes.before(ctx -> Words.writeFor(site.archive().conventions()));
         routes.before(Guard::check);
+        routes.before(FormEncoding::check);
         PhotoShelf shelf = new PhotoShelf(site);
         new PiecesPages(site).routes(routes);
         new PiecePages(site, shelf).routes(routes);
@@ -195,7 +196,12 @@ public final class Server implements AutoCloseable {
                 NotHere.class, (e, ctx) -> tell(ctx, site, 404, w("failure.not-in-this-archive"), Words.sentence(e)));
         routes.exception(
                 Conflict.class,
-                (e, ctx) -> tell(ctx, site, 409, w("failure.saved-by-someone-else"), Words.sentence(e)));
+                (e, ctx) -> tell(
+                        ctx,
+                        site,
+                        409,
+                        w("failure.saved-by-someone-else"),
+                        ctx.path().startsWith("/api/") ? RecordApis.sentence(e, ctx) : Words.sentence(e)));
         routes.exception(
                 StillNamed.class, (e, ctx) -> tell(ctx, site, 409, w("failure.still-in-use"), Words.sentence(e)));
         routes.exception(
