@@ -1,11 +1,17 @@
 package tenterbook.web;
 
 import io.javalin.http.Context;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.Part;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
@@ -41,6 +47,31 @@ public final class FormEncoding {
         } catch (CharacterCodingException e) {
             throw new Refusal(Message.of("failure.not-utf8"), e);
         }
+    }
+
+    /**
+     * The fields of a form, with files or without.
+     *
+     * @throws Refusal where one is not UTF-8
+     */
+    public static Map<String, List<String>> fields(Context ctx) {
+        Map<String, List<String>> fields = ctx.formParamMap();
+        if (ctx.isMultipartFormData()) {
+            try {
+                for (Part part : ctx.req().getParts()) {
+                    if (part.getSubmittedFileName() == null) {
+                        try (InputStream bytes = part.getInputStream()) {
+                            utf8(bytes.readAllBytes());
+                        }
+                    }
+                }
+            } catch (CharacterCodingException e) {
+                throw new Refusal(Message.of("failure.not-utf8"), e);
+            } catch (IOException | ServletException e) {
+                throw new IllegalStateException("The form that was just read cannot be read again", e);
+            }
+        }
+        return fields;
     }
 
     /** With the bytes that stand as %FF; a percent sign without two hexadecimal digits stays. */

@@ -198,6 +198,30 @@ class InputLimitsTest extends Scenario {
     }
 
     @Test
+    void aFormWithFilesIsUtf8Too() throws IOException {
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        String part = "--x\r\nContent-Disposition: form-data; name=\"%s\"\r\n\r\n";
+        body.writeBytes((part.formatted("version") + "1\r\n" + part.formatted("title") + "Mar")
+                .getBytes(StandardCharsets.US_ASCII));
+        body.write(0xe9);
+        body.writeBytes("\r\n--x--\r\n".getBytes(StandardCharsets.US_ASCII));
+        String type = "multipart/form-data; boundary=x";
+        Answer form = client.send("POST", "/pieces/V24-001/edit", body.toByteArray(), "Content-Type", type);
+        assertThat(form.status()).as(form.words()).isEqualTo(400);
+        assertThat(form.words()).contains("UTF-8");
+        assertThat(client.get("/api/pieces/V24-001").json().at("/piece/title").textValue())
+                .isEqualTo("Maré");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"silk:1e999999999", "silk:1e-999999999", "silk:-5", "silk:9999999999"})
+    void aShareInAnAddressIsAPlainNumber(String content) throws IOException {
+        Answer answer = client.get("/api/labels/fibre-statement?market=us&content=" + content);
+        assertThat(answer.status()).as(answer.text()).isEqualTo(400);
+        assertThat(answer.json().get("error").textValue()).contains(content);
+    }
+
+    @Test
     void aControlCharacterInAFormIsRefusedBesideItsFieldAndTheTypingStays() throws IOException {
         Answer form = client.post(
                 "/pieces/V24-001/edit", "version", "1", "title", "Ma\u0007ré", "notes", "first\r\nsecond\tthird");

@@ -27,6 +27,7 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.condition.Comparison;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.ExaminationId;
+import tenterbook.web.FormEncoding;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
@@ -153,7 +154,7 @@ public final class ConditionPages {
 
     /** What was sent, with the files that came with it and the piece's own photographs that were ticked, as rows. */
     private Form typed(Context ctx, Piece piece) {
-        Form form = Form.of(ctx.formParamMap());
+        Form form = Form.of(FormEncoding.fields(ctx));
         for (UploadedFile file : Editor.files(ctx, "files")) {
             try (InputStream bytes = file.content()) {
                 Photo photo = shelf.take(bytes, file.filename());

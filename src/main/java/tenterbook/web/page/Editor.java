@@ -25,6 +25,7 @@ import tenterbook.ledger.Drafts;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.StillNamed;
 import tenterbook.ledger.Writing;
+import tenterbook.web.FormEncoding;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
@@ -148,7 +149,7 @@ public final class Editor<T> {
 
     /** Saves a new record ({@code id} empty) or a changed one. */
     void save(Context ctx, String id) {
-        save(ctx, id, Form.of(ctx.formParamMap()));
+        save(ctx, id, Form.of(FormEncoding.fields(ctx)));
     }
 
     void save(Context ctx, String id, Form form) {
