@@ -7,10 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.HashedFiles;
 import tenterbook.measure.Digest;
 import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /** The PDF files of issued papers: {@code papers/ab/abcd….pdf}. The folder is made when the first is stored. */
 public final class PaperFiles {
@@ -54,9 +56,13 @@ public final class PaperFiles {
     /** @throws ArchiveProblem where it is missing or is no longer the file that was stored */
     public byte[] read(IssuedPaper.Pdf pdf) throws IOException {
         String name = pdf.digest().hex();
+        Path file = HashedFiles.path(folder, pdf.digest(), EXTENSION);
         String found;
         try {
-            byte[] bytes = Files.readAllBytes(HashedFiles.path(folder, pdf.digest(), EXTENSION));
+            if (Files.isDirectory(file)) {
+                throw new NoSuchFileException(file.toString());
+            }
+            byte[] bytes = Files.readAllBytes(file);
             if (Digest.of(bytes).equals(pdf.digest())) {
                 return bytes;
             }
@@ -66,5 +72,25 @@ public final class PaperFiles {
         }
         throw new ArchiveProblem(
                 Message.of("archive.paper-not-sent", "start", name.substring(0, 2), "name", name, "found", found));
+    }
+
+    /** Why the stored file of a paper cannot be sent; empty where it can, and where none is stored. */
+    public Optional<Written> trouble(IssuedPaper paper) {
+        if (paper.pdf() == null) {
+            return Optional.empty();
+        }
+        try {
+            read(paper.pdf());
+            return Optional.empty();
+        } catch (ArchiveProblem e) {
+            return Optional.of(e.explanation());
+        } catch (IOException e) {
+            return Optional.of(Message.of(
+                    "archive.paper-not-read",
+                    "name",
+                    paper.pdf().digest().hex(),
+                    "why",
+                    String.valueOf(e.getMessage())));
+        }
     }
 }

@@ -32,8 +32,16 @@ public final class Conflict extends RuntimeException implements Explained {
         if (found == 0) {
             return Message.of("ledger.conflict.not-there", "kind", called, "id", key.id());
         }
+        return expected > found
+                ? never(key, called, expected, found)
+                : Message.of(
+                        "ledger.conflict.saved", "kind", called, "id", key.id(), "found", found, "expected", expected);
+    }
+
+    /** The change was made from a version that there never was. */
+    public static Message never(RecordKey key, Written called, int expected, int found) {
         return Message.of(
-                "ledger.conflict.saved", "kind", called, "id", key.id(), "found", found, "expected", expected);
+                "ledger.conflict.never", "kind", called, "id", key.id(), "found", found, "expected", expected);
     }
 
     @Override

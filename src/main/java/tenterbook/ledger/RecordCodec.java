@@ -1,10 +1,15 @@
 package tenterbook.ledger;
 
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
+import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /** How the records of one kind become JSON, as it is stored, and back. Safe for many threads. */
@@ -34,9 +39,19 @@ public interface RecordCodec<T> {
             if (json instanceof ObjectNode object) {
                 return object;
             }
-            throw Refusal.of("ledger.json.object", "found", json.getNodeType());
+            throw Refusal.of(
+                    "ledger.json.object", "found", json.getNodeType().name().toLowerCase(Locale.ROOT));
+        } catch (StreamConstraintsException e) {
+            throw new Refusal(Message.of("ledger.json.limits"), e);
+        } catch (MismatchedInputException e) {
+            // A field twice in one object, or something behind the end of it.
+            JsonLocation place = e.getLocation();
+            throw new Refusal(
+                    Message.of("ledger.json.once", "line", place.getLineNr(), "column", place.getColumnNr()), e);
         } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException(e.getOriginalMessage(), e);
+            JsonLocation place = e.getLocation();
+            throw new Refusal(
+                    Message.of("ledger.json.unreadable", "line", place.getLineNr(), "column", place.getColumnNr()), e);
         }
     }
 

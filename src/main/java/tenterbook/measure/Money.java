@@ -28,13 +28,58 @@ public record Money(BigDecimal amount, Currency currency) implements Written {
     private static final Pattern WHOLE = Pattern.compile(
             "(?<whole>\\d+|\\d{1,3}(?:(?<mark>[., '’])\\d{3})(?:\\k<mark>\\d{3})*)(?:(?!\\k<mark>)[.,](?<decimals>\\d{0,2}|\\d{4,}))?");
 
+    /** As {@link #WHOLE}, in a currency of three decimals or more. */
+    private static final Pattern FINE =
+            Pattern.compile("(?<whole>\\d+|\\d{1,3}(?:(?<mark>[., '’])\\d{3})(?:\\k<mark>\\d{3})*)"
+                    + "(?:(?!\\k<mark>)[.,](?<decimals>\\d*))?");
+
+    private static final Pattern ONE_MARK = Pattern.compile("(?<whole>\\d+)[.,](?<decimals>\\d*)");
+
+    /** Which of the two a comma is, nobody can tell; '0,250' is no thousands. */
+    private static final Pattern COMMA = Pattern.compile("(?<whole>[1-9]\\d{0,2}),(?<decimals>\\d{3})");
+
+    /** An amount is stored so. */
+    private static final Pattern PLAIN = Pattern.compile("-?[0-9]{1,40}(?:\\.[0-9]{1,40})?");
+
     private static final int LONGEST = 40;
+
+    /** Digits before the point and decimals: more than a text of {@value #LONGEST} characters can hold. */
+    private static final int MOST_DIGITS = 40;
 
     public Money {
         if (amount.signum() < 0) {
             throw Refusal.of("measure.money.negative", "amount", amount);
         }
-        amount = amount.setScale(Math.max(0, currency.getDefaultFractionDigits()), RoundingMode.UNNECESSARY);
+        // A long sum, as the scale goes to the ends of int; asked before scaling, which writes every digit out.
+        long digits = (long) amount.precision() - amount.scale();
+        if (digits > MOST_DIGITS || amount.scale() > MOST_DIGITS) {
+            throw Refusal.of("measure.money.too-many-digits", "most", MOST_DIGITS);
+        }
+        int decimals = Math.max(0, currency.getDefaultFractionDigits());
+        try {
+            amount = amount.setScale(decimals, RoundingMode.UNNECESSARY);
+        } catch (ArithmeticException e) {
+            throw new Refusal(
+                    Message.of("measure.money.decimals-of", "currency", currency, "most", decimals, "amount", amount),
+                    e);
+        }
+    }
+
+    /**
+     * An amount as it is stored: digits and a point, as in '180.50'.
+     *
+     * @throws Refusal for anything else, an exponent or more than {@value #MOST_DIGITS} digits on a side among it
+     */
+    public static BigDecimal amount(String text) {
+        if (!PLAIN.matcher(text).matches()) {
+            throw Refusal.of(
+                    "measure.money.plain-digits",
+                    "most",
+                    MOST_DIGITS,
+                    "found",
+                    text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text);
+        }
+        return new BigDecimal(text);
     }
 
     /**
@@ -65,7 +110,7 @@ public record Money(BigDecimal amount, Currency currency) implements Written {
             }
         }
         String digits = form.group("number").strip();
-        Matcher whole = WHOLE.matcher(digits);
+        Matcher whole = whole(text, digits, currency);
         if (whole.matches()) {
             String decimals = whole.group("decimals") == null ? "" : "." + whole.group("decimals");
             digits = whole.group("whole").replaceAll("\\D", "") + decimals;
@@ -74,9 +119,32 @@ public record Money(BigDecimal amount, Currency currency) implements Written {
         }
         try {
             return new Money(new BigDecimal(digits), currency);
-        } catch (ArithmeticException | NumberFormatException e) {
+        } catch (IllegalArgumentException e) {
             throw refusal(text, Message.of("measure.money.decimals", "currency", currency));
         }
+    }
+
+    /** Three digits behind one mark are thousands, but not in a currency of three decimals: there a point is the decimal mark. */
+    private static Matcher whole(String text, String digits, Currency currency) {
+        if (currency.getDefaultFractionDigits() < 3) {
+            return WHOLE.matcher(digits);
+        }
+        Matcher comma = COMMA.matcher(digits);
+        if (comma.matches()) {
+            String decimals = comma.group("decimals");
+            throw refusal(
+                    text,
+                    Message.of(
+                            "measure.money.two-readings",
+                            "currency",
+                            currency,
+                            "decimal",
+                            comma.group("whole") + "." + decimals,
+                            "thousands",
+                            comma.group("whole") + decimals + ".000"));
+        }
+        Matcher oneMark = ONE_MARK.matcher(digits);
+        return oneMark.matches() ? oneMark : FINE.matcher(digits);
     }
 
     private static Refusal refusal(String text, Message why) {

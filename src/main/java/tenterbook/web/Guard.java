@@ -39,13 +39,18 @@ final class Guard {
 
     private Guard() {}
 
+    /** Whether a request may change something. */
+    static boolean changing(Context ctx) {
+        return CHANGING.contains(ctx.method());
+    }
+
     static void check(Context ctx) {
         HEADERS.forEach(ctx::header);
         String host = ctx.header("Host");
         if (host == null || !LOOPBACK.contains(withoutPort(host))) {
             throw new Refused(421, Message.of("failure.other-address", "host", String.valueOf(host)));
         }
-        if (CHANGING.contains(ctx.method())) {
+        if (changing(ctx)) {
             String origin = ctx.header("Origin");
             String site = ctx.header("Sec-Fetch-Site");
             boolean foreign = origin != null

@@ -158,6 +158,7 @@ public final class Server implements AutoCloseable {
                 ctx.skipRemainingHandlers();
             }
         });
+        routes.before(FormEncoding::check);
         PhotoShelf shelf = new PhotoShelf(site);
         new PiecesPages(site).routes(routes);
         new PiecePages(site, shelf).routes(routes);
@@ -206,7 +207,12 @@ public final class Server implements AutoCloseable {
                 NotHere.class, (e, ctx) -> tell(ctx, site, 404, w("failure.not-in-this-archive"), Words.sentence(e)));
         routes.exception(
                 Conflict.class,
-                (e, ctx) -> tell(ctx, site, 409, w("failure.saved-by-someone-else"), Words.sentence(e)));
+                (e, ctx) -> tell(
+                        ctx,
+                        site,
+                        409,
+                        w("failure.saved-by-someone-else"),
+                        ctx.path().startsWith("/api/") ? RecordApis.sentence(e, ctx) : Words.sentence(e)));
         routes.exception(
                 StillNamed.class, (e, ctx) -> tell(ctx, site, 409, w("failure.still-in-use"), Words.sentence(e)));
         routes.exception(

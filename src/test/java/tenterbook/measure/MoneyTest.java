@@ -62,12 +62,51 @@ class MoneyTest {
                 "5 to 6",
                 "NaN",
                 "€",
-                "1 2345"
+                "1 2345",
+                "1e9"
             })
     void whatIsNoSingleAmountIsRefusedWithASentence(String text) {
         assertThatThrownBy(() -> Money.read(text, EURO))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("“" + text + "” was not understood as a price: ");
+    }
+
+    /** ISO 4217, list one: the dinars of Kuwait, Bahrain, Jordan and Tunisia have three decimals. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1.005 KWD | 1.005 | KWD",
+                "KWD 180.5 | 180.500 | KWD",
+                "1,180.250 BHD | 1180.250 | BHD",
+                "1.180,250 JOD | 1180.250 | JOD",
+                "0,250 TND | 0.250 | TND",
+                "1 180 KWD | 1180.000 | KWD",
+                "1.180.250 KWD | 1180250.000 | KWD"
+            })
+    void threeDecimalsAreReadWhereTheCurrencyHasThree(String text, BigDecimal amount, String currency) {
+        assertThat(Money.read(text, EURO)).isEqualTo(new Money(amount, Currency.getInstance(currency)));
+    }
+
+    @Test
+    void aCommaThatMayBeOfEitherKindIsAskedAboutWhereTheCurrencyHasThreeDecimals() {
+        assertThatThrownBy(() -> Money.read("1,005 KWD", EURO))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("1.005")
+                .hasMessageContaining("1005.000");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1e400000", "1e999999999", "1E+2147483647", "1e-2147483647", "NaN", "", "٣", "0x10", "5 "})
+    void anAmountIsPlainDigits(String text) {
+        assertThatThrownBy(() -> Money.amount(text)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1e40,EUR", "1e999999999,EUR", "1e-2147483647,EUR", "1.005,EUR", "5.123,JPY"})
+    void anAmountThatNoCurrencyHoldsIsRefusedBeforeItIsScaled(BigDecimal amount, String currency) {
+        assertThatThrownBy(() -> new Money(amount, Currency.getInstance(currency)))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test

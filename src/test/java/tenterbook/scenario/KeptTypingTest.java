@@ -89,4 +89,57 @@ class KeptTypingTest extends Scenario {
                 .isEqualTo(409);
         assertThat(client.get("/pieces/new").field("title")).isEqualTo("Outra");
     }
+
+    @ParameterizedTest
+    @CsvSource({"/cloths,id,LV,name", "/people,id,ondrel,name", "/boards,id,B07,image", "/pieces,number,V24-001,title"})
+    void typingIntoARecordThatWasWithdrawnMeanwhileIsShownAgainAndKept(String base, String key, String id, String field)
+            throws IOException {
+        saved(base, key, id, field, "as it was");
+        saved(base + "/" + id + "/withdraw", "why", "");
+
+        Answer answer = client.post(base + "/" + id + "/edit", "version", "1", field, "typed", "notes", "a long story");
+        assertThat(answer.status()).isEqualTo(409);
+        assertThat(answer.field("notes")).isEqualTo("a long story");
+        assertThat(answer.words()).contains("was withdrawn in the meantime").contains("another name");
+        assertThat(answer.text()).contains("href=\"/history/");
+        Answer again = client.get(base + "/" + id + "/edit");
+        assertThat(again.status()).isEqualTo(409);
+        assertThat(again.field("notes")).isEqualTo("a long story");
+
+        assertThat(client.get(base + "/never/edit").status()).isEqualTo(404);
+        assertThat(client.post(base + "/never/edit", "version", "1", field, "typed")
+                        .status())
+                .isEqualTo(404);
+    }
+
+    @Test
+    void typingIntoAWithdrawnRecordIsSavedAfterItIsBroughtBackOrAsANewOne() throws IOException {
+        saved("/cloths", "id", "LV", "name", "linen");
+        saved("/cloths/LV/withdraw", "why", "");
+        client.post("/cloths/LV/edit", "version", "1", "name", "linen, washed", "notes", "a long story");
+        saved("/history/cloth/LV/bring-back", "version", "1");
+        Answer form = client.get("/cloths/LV/edit");
+        assertThat(form.status()).isEqualTo(200);
+        assertThat(form.field("notes")).isEqualTo("a long story");
+
+        saved("/cloths/LV/withdraw", "why", "");
+        Answer gone = client.get("/cloths/LV/edit");
+        Matcher asNew =
+                Pattern.compile("(?s)<form[^>]*action=\"/cloths\".*?</form>").matcher(gone.text());
+        assertThat(asNew.find()).isTrue();
+        assertThat(asNew.group()).contains("name=\"notes\"").contains("a long story");
+    }
+
+    @Test
+    void typingIntoAnExaminationThatWasWithdrawnMeanwhileIsShownAgain() throws IOException {
+        saved("/pieces", "number", "V24-001", "title", "Maré");
+        String page = saved("/pieces/V24-001/condition", "when", "2024-03-14");
+        String id = page.substring(page.lastIndexOf('/') + 1);
+        saved("/examinations/" + id + "/withdraw", "why", "");
+        Answer answer = client.post(
+                "/examinations/" + id + "/edit", "version", "1", "when", "2024-03-14", "notes", "a long story");
+        assertThat(answer.status()).as(answer.words()).isEqualTo(409);
+        assertThat(answer.words()).contains("was withdrawn in the meantime");
+        assertThat(answer.text()).contains("a long story");
+    }
 }

@@ -167,4 +167,60 @@ class RecordApiTest extends Scenario {
         assertThat(client.postJson("/api/boards", "{}").json().get("problems").findValuesAsText("field"))
                 .isEqualTo(List.of("id"));
     }
+
+    @Test
+    void aPageBeyondTheLastHoldsAnEmptyList() throws IOException {
+        Answer answer = client.get("/api/boards?page=999999");
+        fits(answer, "/api/boards", "get", "200");
+        assertThat(answer.json().get("records")).isEmpty();
+        assertThat(client.get("/api/pieces/V24-002/examinations")
+                        .json()
+                        .path("examinations")
+                        .isArray())
+                .isTrue();
+    }
+
+    @Test
+    void aVersionThatIsNotTheNewestIsRefusedInWordsForAProgram() throws IOException {
+        assertThat(send("PUT", "/api/boards/B01", "{\"wood\": \"cherry\"}", "If-Match", "1")
+                        .status())
+                .isEqualTo(200);
+        String[][] cases = {
+            {"1", "saved as version 2", "If-Match: \"2\""},
+            {"16", "never was a version 16", "newest is 2"},
+            {"0", "never was a version 0", "newest is 2"}
+        };
+        for (String[] each : cases) {
+            for (String method : new String[] {"PUT", "DELETE"}) {
+                Answer answer = send(method, "/api/boards/B01", "{\"wood\": \"plum\"}", "If-Match", each[0]);
+                assertThat(answer.status()).isEqualTo(409);
+                assertThat(answer.json().get("error").textValue())
+                        .contains(each[1], each[2], "Nothing was changed")
+                        .doesNotContain("shown", "another name", "choose");
+            }
+        }
+        assertThat(client.post("/boards/B01/edit", "version", "999", "wood", "plum")
+                        .words())
+                .contains("never was a version 999");
+    }
+
+    @Test
+    void sentencesDoNotRunTogether() throws IOException {
+        Answer answer = client.postJson(
+                "/api/pieces",
+                "{\"finished\": {\"entered\": \"2024\", \"from\": \"2024-12-31\", \"to\": \"2024-01-01\"}, \"tilte\": \"x\"}");
+        assertThat(answer.json().get("error").textValue())
+                .contains("2024-01-01. ")
+                .endsWith(". Nothing was changed.")
+                .doesNotContain(".;", "..");
+    }
+
+    @Test
+    void dipsOfAClothThatIsNotHereAreNotEstimated() throws IOException {
+        Answer answer = client.get("/api/dips?cloth=nope");
+        assertThat(answer.status()).isEqualTo(404);
+        assertThat(answer.json().get("error").textValue()).contains("nope");
+        assertThat(client.get("/dips?cloth=nope").words()).contains("no bolt of cloth “nope”");
+        assertThat(client.get("/api/dips?cloth=SH").status()).isEqualTo(200);
+    }
 }

@@ -15,6 +15,7 @@ import tenterbook.app.Wiring;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.ArchiveCheck;
+import tenterbook.label.document.DocumentOrigin;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.MappedCodec;
 import tenterbook.ledger.Progress;
@@ -92,6 +93,44 @@ class StoredPaperTest extends Scenario {
         assertThat(gone.status()).isGreaterThanOrEqualTo(400);
         assertThat(gone.words()).contains("is missing").contains("older bag");
         assertThat(history(issued.id())).hasSize(1);
+    }
+
+    @Test
+    void aMissingOrDamagedFileIsNamedOnThePageOfThePaperAndWhereACodeIsCompared() throws IOException {
+        client.post("/print/issue", "pieces", "V24-001", "kind", "hang-tag", "market", "us");
+        IssuedPaper tag =
+                wiring.archive().ledger().latest(Kinds.ISSUED_PAPER, 1).get(0).record();
+        assertThat(client.post("/documents/issue", "pieces", "V24-001", "kind", "provenance-certificate")
+                        .status())
+                .isEqualTo(200);
+        IssuedPaper certificate =
+                wiring.archive().ledger().latest(Kinds.ISSUED_PAPER, 1).get(0).record();
+        String code = DocumentOrigin.of(certificate).certificateCode();
+        Map<IssuedPaper, List<String>> pages = Map.of(
+                tag,
+                List.of("/print/issued/" + tag.id()),
+                certificate,
+                List.of("/documents/issued/" + certificate.id(), "/verify?code=" + code.replace(" ", "")));
+        for (var each : pages.entrySet()) {
+            Path file = file(each.getKey());
+            for (String page : each.getValue()) {
+                assertThat(client.get(page).words()).doesNotContain("is missing", "has been changed");
+            }
+            Files.delete(file);
+            for (String page : each.getValue()) {
+                assertThat(client.get(page).words()).as(page).contains(file.getFileName() + " is missing");
+            }
+            Files.createDirectory(file);
+            for (String page : each.getValue()) {
+                Answer answer = client.get(page);
+                assertThat(answer.status()).isEqualTo(200);
+                assertThat(answer.words()).as(page).contains(file.getFileName() + " is missing");
+            }
+            String pdf = each.getKey() == tag
+                    ? "/print/issued/" + tag.id() + ".pdf"
+                    : "/documents/issued/" + certificate.id() + "/pdf";
+            assertThat(client.get(pdf).words()).contains("is missing").doesNotContain("IOException");
+        }
     }
 
     @Test

@@ -3,6 +3,7 @@ package tenterbook.archive.field;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import tenterbook.words.Conventions;
 import tenterbook.words.Explained;
 import tenterbook.words.Joined;
 import tenterbook.words.Message;
@@ -67,15 +68,29 @@ public final class Faults {
         return placed ? inside(at, Integer.toString(row)) : "";
     }
 
-    /** All in one text, as in '‘length’: …; ‘events.0.price’: …'. */
+    /** All in one text, as in '‘length’: …. ‘events.0.price’: ….' */
     public Joined inOneLine() {
         return new Joined(
-                "; ",
+                " ",
                 sentences.entrySet().stream()
                         .map(fault -> fault.getKey().isEmpty()
-                                ? fault.getValue()
-                                : Message.of("field.placed", "field", fault.getKey(), "sentence", fault.getValue()))
+                                ? new Ended(fault.getValue())
+                                : Message.of(
+                                        "field.placed",
+                                        "field",
+                                        fault.getKey(),
+                                        "sentence",
+                                        new Ended(fault.getValue())))
                         .toList());
+    }
+
+    /** A sentence with a stop at its end, whether it was written with one or not, so that another can follow. */
+    private record Ended(tenterbook.words.Written sentence) implements tenterbook.words.Written {
+        @Override
+        public String in(Conventions conventions) {
+            String text = sentence.in(conventions);
+            return text.matches("(?s).*[.!?…]") ? text : text + ".";
+        }
     }
 
     /** The dotted name of a field inside another. */

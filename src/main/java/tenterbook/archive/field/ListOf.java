@@ -42,8 +42,11 @@ public record ListOf<E>(Value<E> element) implements Value<List<E>> {
         }
         ArrayNode array = JsonNodeFactory.instance.arrayNode();
         for (int i = 0; i < given.size(); i++) {
-            JsonNode understood = element.understood(given.get(i), reading, faults, faults.inside(at, i));
-            if (understood != null) {
+            String row = faults.inside(at, i);
+            JsonNode understood = element.understood(given.get(i), reading, faults, row);
+            if (understood != null && understood.isObject() && understood.isEmpty() && !faults.within(row)) {
+                faults.add(row, Message.of("field.empty-row"));
+            } else if (understood != null) {
                 array.add(understood);
             }
         }

@@ -20,21 +20,34 @@ import tenterbook.words.Refusal;
  * @param from a number that was typed
  * @param stored a number that is stored
  * @param suffix a unit that may be written after it and is passed over, as in {@code mm}; a regular expression
+ * @param refusal key of the sentence about a text that is no whole number; {found} is the text
  */
 public record Numeric<N extends Number>(
-        boolean whole, String suffix, Function<BigDecimal, N> from, Function<JsonNode, N> stored)
+        boolean whole, String suffix, Function<BigDecimal, N> from, Function<JsonNode, N> stored, String refusal)
         implements Written<N> {
-    public static final Numeric<Integer> WHOLE = new Numeric<>(
-            true, "", BigDecimal::intValueExact, json -> json.decimalValue().intValueExact());
+    /** A new number is at most this, typed or sent; what is stored is read as it is. */
+    private static final double MOST = 1e9;
+
+    public static final Numeric<Integer> WHOLE = whole("field.no-whole-number");
     public static final Numeric<Long> LONG = new Numeric<>(
-            true, "", BigDecimal::longValueExact, json -> json.decimalValue().longValueExact());
+            true,
+            "",
+            BigDecimal::longValueExact,
+            json -> json.decimalValue().longValueExact(),
+            "field.no-whole-number");
     public static final Numeric<Double> DECIMAL = decimal("");
     public static final Numeric<Double> MILLIMETRES = decimal("mm");
     public static final Numeric<Double> PERCENT = decimal("%");
 
     /** A number with a fraction; see {@code suffix}. */
     public static Numeric<Double> decimal(String suffix) {
-        return new Numeric<>(false, suffix, BigDecimal::doubleValue, JsonNode::doubleValue);
+        return new Numeric<>(false, suffix, BigDecimal::doubleValue, JsonNode::doubleValue, "");
+    }
+
+    /** @param refusal key of the sentence about a text that is no whole number */
+    public static Numeric<Integer> whole(String refusal) {
+        return new Numeric<>(
+                true, "", BigDecimal::intValueExact, json -> json.decimalValue().intValueExact(), refusal);
     }
 
     @Override
@@ -45,10 +58,14 @@ public record Numeric<N extends Number>(
     @Override
     public N read(JsonNode json, Faults faults, String at) {
         if (json.isNumber()) {
+            if (!Double.isFinite(json.doubleValue())) {
+                faults.add(at, Message.of("field.number-too-large", "most", (long) MOST));
+                return null;
+            }
             try {
                 return stored.apply(json);
             } catch (ArithmeticException e) {
-                faults.add(at, Message.of("field.whole-number", "found", json));
+                faults.add(at, Message.of("field.whole-number", "found", Part.brief(json)));
                 return null;
             }
         }
@@ -57,11 +74,25 @@ public record Numeric<N extends Number>(
     }
 
     @Override
+    public JsonNode understood(JsonNode given, Reading reading, Faults faults, String at) {
+        N value = read(given, faults, at);
+        if (value != null && tooLarge(value)) {
+            faults.add(at, Message.of("field.number-too-large", "most", (long) MOST));
+            return null;
+        }
+        return value == null ? null : write(value);
+    }
+
+    private static boolean tooLarge(Number value) {
+        return Math.abs(value.doubleValue()) > MOST;
+    }
+
+    @Override
     public N parse(String text, Reading reading) {
         String plain = text.replaceAll("\\s*(?:" + suffix + ")$", "");
         if (whole) {
             if (!plain.matches("[+-]?\\d{1,9}")) {
-                throw Refusal.of("field.no-whole-number", "found", text);
+                throw Refusal.of(refusal, "found", text);
             }
             return from.apply(new BigDecimal(plain));
         }
@@ -76,6 +107,9 @@ public record Numeric<N extends Number>(
         Quantity number = QuantityText.read(plain, Unit.COUNT);
         if (number.known() && number.isRange()) {
             throw Refusal.of("field.one-number", "found", text);
+        }
+        if (number.known() && tooLarge(number.low())) {
+            throw Refusal.of("field.number-too-large", "most", (long) MOST);
         }
         return number.known() ? BigDecimal.valueOf(number.low()) : null;
     }

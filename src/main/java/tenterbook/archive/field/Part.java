@@ -141,7 +141,11 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
         if (!faults.within(at)) {
             T built = read(stored, faults, at);
             if (built != null) {
-                doubt.apply(built).ifPresent(sentence -> faults.add(faults.inside(at, blamed), sentence));
+                try {
+                    doubt.apply(built).ifPresent(sentence -> faults.add(faults.inside(at, blamed), sentence));
+                } catch (IllegalArgumentException e) {
+                    faults.add(faults.inside(at, blamed), e);
+                }
             }
         }
     }

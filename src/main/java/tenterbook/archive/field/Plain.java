@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -43,6 +44,9 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
     public static final Entered<LocalDateTime> WALL_CLOCK =
             new Entered<>(LOCAL_TIME, LOCAL_TIME::parse, LocalDateTime::toString);
 
+    /** A day, ISO 8601. */
+    public static final Plain<LocalDate> DAY = new Plain<>("date", LocalDate::toString, Plain::day);
+
     /** ISO 4217. */
     public static final Plain<Currency> CURRENCY =
             new Plain<>("^[A-Z]{3}$", Currency::getCurrencyCode, Plain::currency);
@@ -60,6 +64,14 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
             return reader.apply(text);
         } catch (DateTimeException e) {
             throw new Refusal(Message.of("field.no-time", "found", text, "example", example), e);
+        }
+    }
+
+    private static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException e) {
+            throw new Refusal(Message.of("field.no-day", "found", text), e);
         }
     }
 

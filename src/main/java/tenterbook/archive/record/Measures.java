@@ -27,14 +27,11 @@ public final class Measures {
     /** More than anything in a studio measures, in any unit. */
     private static final double MOST = 1e9;
 
-    private static final Plain<java.time.LocalDate> DAY =
-            new Plain<>("date", java.time.LocalDate::toString, java.time.LocalDate::parse);
-
     public static final Entered<PartialDate> DATE = new Entered<>(
             Part.<PartialDate>of("date")
                     .text("entered", PartialDate::entered)
-                    .field("from", DAY, PartialDate::from)
-                    .field("to", DAY, PartialDate::to)
+                    .field("from", Plain.DAY, PartialDate::from)
+                    .field("to", Plain.DAY, PartialDate::to)
                     .field("about", Flag.SAID, PartialDate::about)
                     .doubted(date -> differs(date.entered(), date.equals(DateText.read(date.entered()))))
                     .built(v -> new PartialDate(v.get("entered"), v.get("from"), v.get("to"), v.get("about", false))),
@@ -44,8 +41,9 @@ public final class Measures {
     /** An amount is stored as text, because a binary fraction is no amount. */
     public static final Entered<Money> MONEY = new Entered<>(
             Part.<Money>of("money")
-                    .field("amount", new Plain<>("", BigDecimal::toPlainString, BigDecimal::new), Money::amount)
+                    .field("amount", new Plain<>("", BigDecimal::toPlainString, Money::amount), Money::amount)
                     .required()
+                    .blamed()
                     .field("currency", Plain.CURRENCY, Money::currency)
                     .required()
                     .built(v -> new Money(v.get("amount"), v.get("currency"))),
@@ -94,7 +92,13 @@ public final class Measures {
                         .field("about", Flag.SAID, Quantity::about)
                         .doubted(quantity -> doubt(quantity, usual))
                         .built(v -> quantity(v.get("entered"), v.get("low"), v.get("high"), v.get("unit"), v)),
-                (text, reading) -> QuantityText.read(text, usual),
+                (text, reading) -> {
+                    Quantity read = QuantityText.read(text, usual);
+                    if (tooLarge(read, usual)) {
+                        throw Refusal.of("field.too-large");
+                    }
+                    return read;
+                },
                 quantity -> quantity.entered().isBlank() && quantity.known()
                         ? QuantityWords.value(quantity)
                         : quantity.entered());
@@ -116,8 +120,7 @@ public final class Measures {
                     "unit",
                     StoredCodes.UNIT.code(found.unit())));
         }
-        double least = usual == Unit.CELSIUS ? -MOST : 0;
-        if (outside(found.low(), least) || outside(found.high(), least)) {
+        if (tooLarge(found, usual)) {
             return Optional.of(Message.of("field.too-large"));
         }
         if (found.entered().isBlank()) {
@@ -129,6 +132,11 @@ public final class Measures {
                 Objects.equals(found.low(), read.low())
                         && Objects.equals(found.high(), read.high())
                         && found.unit() == read.unit());
+    }
+
+    private static boolean tooLarge(Quantity found, Unit usual) {
+        double least = usual == Unit.CELSIUS ? -MOST : 0;
+        return outside(found.low(), least) || outside(found.high(), least);
     }
 
     private static boolean outside(Double value, double least) {

@@ -1,5 +1,6 @@
 package tenterbook.web.api;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -53,12 +54,12 @@ public final class ConditionApi {
                     .find(Kinds.EXAMINATION, each.id().value())
                     .ifPresent(saved -> list.add(answer(saved, all)));
         }
-        Map<String, Object> answer = new LinkedHashMap<>();
-        answer.put("number", ctx.pathParam("number"));
-        answer.put("next", Next.number(all));
-        answer.put("examinations", list);
-        ctx.json(answer);
+        ctx.json(new Listed(ctx.pathParam("number"), Next.number(all), list));
     }
+
+    /** The examinations of a piece; the list is there where it is empty, too. */
+    @JsonInclude(JsonInclude.Include.ALWAYS)
+    record Listed(String number, int next, List<Map<String, Object>> examinations) {}
 
     private static Map<String, Object> answer(Saved<Examination> saved, List<Examination> all) {
         Examination examination = saved.record();

@@ -5,7 +5,6 @@ import static tenterbook.web.Words.w;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -23,7 +22,6 @@ import tenterbook.material.FibreShare;
 import tenterbook.piece.Category;
 import tenterbook.piece.Studio;
 import tenterbook.web.Site;
-import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /** The rules of labels over HTTP. The maker's particulars are the archive's own. No legal advice. */
@@ -146,14 +144,11 @@ public final class LabelApi {
 
     private static FibreShare share(String text) {
         String[] parts = text.strip().split(":", 3);
-        try {
-            String percent = parts.length < 2 ? "" : parts[1].strip();
-            return new FibreShare(
-                    parts[0],
-                    percent.isEmpty() ? null : new BigDecimal(percent).doubleValue(),
-                    parts.length < 3 ? "" : parts[2]);
-        } catch (NumberFormatException e) {
-            throw new Refusal(Message.of("api.content-unreadable", "found", text), e);
+        String percent = parts.length < 2 ? "" : parts[1].strip();
+        if (!percent.matches("(\\d{1,3}(\\.\\d{1,9})?)?")) {
+            throw Refusal.of("api.content-unreadable", "found", text);
         }
+        return new FibreShare(
+                parts[0], percent.isEmpty() ? null : Double.valueOf(percent), parts.length < 3 ? "" : parts[2]);
     }
 }

@@ -2,12 +2,15 @@ package tenterbook.web.api;
 
 import static tenterbook.web.Words.w;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.net.URLEncoder;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,11 +20,13 @@ import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.InputRefused;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Reading;
+import tenterbook.archive.field.TextCharacters;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.RecordCodec;
 import tenterbook.ledger.Revision;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.Writing;
+import tenterbook.web.FormEncoding;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
 import tenterbook.web.Words;
@@ -79,18 +84,25 @@ final class RecordApi<T> {
 
     ObjectNode sent(Context ctx) {
         try {
-            return RecordCodec.parsed(ctx.body());
+            return RecordCodec.parsed(FormEncoding.utf8(ctx.bodyAsBytes()));
+        } catch (CharacterCodingException e) {
+            throw refused(w("api.not-utf8"));
         } catch (IllegalArgumentException e) {
-            Faults faults = new Faults();
-            faults.add(
-                    "", w("api.object-expected", "field", part.fields().get(1).name(), "why", Words.sentence(e)));
-            throw new InputRefused(kind.called(), faults);
+            throw refused(w("api.object-expected", "field", part.fields().get(1).name(), "why", Words.sentence(e)));
         }
+    }
+
+    /** Of the whole body. */
+    private InputRefused refused(String sentence) {
+        Faults faults = new Faults();
+        faults.add("", sentence);
+        return new InputRefused(kind.called(), faults);
     }
 
     /** @throws InputRefused with all that is wrong */
     T understood(ObjectNode sent) {
         Faults faults = new Faults();
+        TextCharacters.check(sent, faults, "");
         ObjectNode stored = part.understood(sent, new Reading(site.currency()), faults, "");
         T record = faults.isEmpty() ? part.read(stored, faults, "") : null;
         if (faults.isEmpty() && kind.id().apply(record).equals(RecordView.RESERVED)) {
@@ -114,7 +126,7 @@ final class RecordApi<T> {
     // ---- answering
 
     ObjectNode answer(Saved<T> saved) {
-        ObjectNode answer = com.fasterxml.jackson.databind.node.JsonNodeFactory.instance.objectNode();
+        ObjectNode answer = JsonNodeFactory.instance.objectNode();
         if (!part.key().isEmpty()) {
             answer.put(part.key(), kind.id().apply(saved.record()));
         }
@@ -140,19 +152,20 @@ final class RecordApi<T> {
         int page = whole(ctx, "page", 1, 1, 1_000_000);
         int size = whole(ctx, "size", 50, 1, MOST_LISTED);
         List<Saved<T>> all = site.archive().ledger().all(kind);
-        Map<String, Object> answer = new LinkedHashMap<>();
-        answer.put("total", all.size());
-        answer.put("page", page);
-        answer.put("size", size);
-        answer.put(
-                "records",
+        ctx.json(new Listed(
+                all.size(),
+                page,
+                size,
                 all.stream()
                         .skip((page - 1L) * size)
                         .limit(size)
                         .map(this::answer)
-                        .toList());
-        ctx.json(answer);
+                        .toList()));
     }
+
+    /** One page of the records of a kind; the list is there where it is empty, too. */
+    @JsonInclude(JsonInclude.Include.ALWAYS)
+    record Listed(int total, int page, int size, List<ObjectNode> records) {}
 
     private static int whole(Context ctx, String name, int usual, int least, int most) {
         String text = ctx.queryParam(name);
@@ -218,6 +231,9 @@ final class RecordApi<T> {
 
     private static String note(Context ctx) {
         String note = ctx.queryParam("note");
+        TextCharacters.fault(note == null ? "" : note).ifPresent(sentence -> {
+            throw new Refusal(sentence);
+        });
         return note == null ? "" : note;
     }
 

@@ -79,6 +79,14 @@ public final class Form {
 
     // ---- what templates ask
 
+    /** Everything typed, for sending it elsewhere: not the version, and not the field {@code key}, which names the record. */
+    public List<Map.Entry<String, String>> typed(String key) {
+        return values.entrySet().stream()
+                .filter(entry -> !entry.getKey().equals(key) && !entry.getKey().equals("version"))
+                .flatMap(entry -> entry.getValue().stream().map(value -> Map.entry(entry.getKey(), value)))
+                .toList();
+    }
+
     public String name(String field) {
         return prefix + field;
     }

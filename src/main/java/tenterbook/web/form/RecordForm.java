@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import tenterbook.archive.field.Faults;
@@ -15,12 +16,14 @@ import tenterbook.archive.field.Field;
 import tenterbook.archive.field.ListOf;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Reading;
+import tenterbook.archive.field.TextCharacters;
 import tenterbook.archive.field.Value;
 import tenterbook.archive.field.Written;
 import tenterbook.archive.record.FieldWords;
 import tenterbook.archive.record.StoredCodes;
 import tenterbook.ledger.Kind;
 import tenterbook.web.Words;
+import tenterbook.words.Message;
 
 /**
  * How records of one kind stand in a form and are read from it, as their description says: each field under its stored name, dotted
@@ -152,6 +155,11 @@ public class RecordForm<T> {
     }
 
     private JsonNode value(Value<?> value, String name, Form form, Input input, String at) {
+        Optional<Message> fault = TextCharacters.fault(form.value(name));
+        if (fault.isPresent()) {
+            input.faults.add(at, fault.get());
+            return null;
+        }
         if (value instanceof Written<?> written) {
             return withBasis(written.fromText(form.text(name), input.reading, input.faults, at), name, form);
         }

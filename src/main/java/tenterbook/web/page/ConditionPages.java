@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
 import tenterbook.facts.Condition;
 import tenterbook.facts.PieceReader;
+import tenterbook.ledger.Revision;
 import tenterbook.ledger.Saved;
 import tenterbook.photo.Photo;
 import tenterbook.photo.PhotoRefused;
@@ -26,6 +27,7 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.condition.Comparison;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.ExaminationId;
+import tenterbook.web.FormEncoding;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
@@ -80,6 +82,19 @@ public final class ConditionPages {
         return site.archive().ledger().find(Kinds.EXAMINATION, id).orElseThrow(() -> NotHere.of(Kinds.EXAMINATION, id));
     }
 
+    /** The piece of an examination, also of one that was withdrawn while somebody was typing. */
+    private Piece pieceOf(Context ctx) {
+        String id = ctx.pathParam("id");
+        Optional<Revision> newest = site.archive().ledger().history(Kinds.EXAMINATION.key(id)).stream()
+                .reduce((first, second) -> second);
+        return piece(newest.map(revision -> Kinds.EXAMINATION
+                        .codec()
+                        .fromText(revision.json())
+                        .piece()
+                        .value())
+                .orElseThrow(() -> NotHere.of(Kinds.EXAMINATION, id)));
+    }
+
     /** The form of one piece: its choices and its draft are the piece's own. */
     private Editor<Examination> editor(Piece piece, boolean fresh) {
         String number = piece.number().value();
@@ -128,18 +143,18 @@ public final class ConditionPages {
     }
 
     private void showEdit(Context ctx) {
-        Piece piece = piece(saved(ctx).record().piece().value());
+        Piece piece = pieceOf(ctx);
         editor(piece, false).showEdit(ctx, ctx.pathParam("id"));
     }
 
     private void saveEdit(Context ctx) {
-        Piece piece = piece(saved(ctx).record().piece().value());
+        Piece piece = pieceOf(ctx);
         editor(piece, false).save(ctx, ctx.pathParam("id"), typed(ctx, piece));
     }
 
     /** What was sent, with the files that came with it and the piece's own photographs that were ticked, as rows. */
     private Form typed(Context ctx, Piece piece) {
-        Form form = Form.of(ctx.formParamMap());
+        Form form = Form.of(FormEncoding.fields(ctx));
         for (UploadedFile file : Editor.files(ctx, "files")) {
             try (InputStream bytes = file.content()) {
                 Photo photo = shelf.take(bytes, file.filename());

@@ -85,8 +85,17 @@ public final class DipPages {
     private record Asked(Group group, Lab target, Dyed from, String mute) {}
 
     private Asked asked(Context ctx, List<Dyed> all) {
+        if (noCloth(ctx)) {
+            throw NotHere.of(Kinds.CLOTH, typed(ctx, "cloth"));
+        }
         String colour = typed(ctx, "target");
         return asked(ctx, all, colour.isEmpty() ? null : ColourText.read(colour), typed(ctx, "from"));
+    }
+
+    /** Of a bolt that is not in the archive nothing is estimated: a curve of other cloths would pass for its own. */
+    private boolean noCloth(Context ctx) {
+        String cloth = typed(ctx, "cloth");
+        return !cloth.isEmpty() && site.archive().cloth(cloth).isEmpty();
     }
 
     private static String typed(Context ctx, String name) {
@@ -94,7 +103,7 @@ public final class DipPages {
     }
 
     private Asked asked(Context ctx, List<Dyed> all, Lab target, String number) {
-        String cloth = typed(ctx, "cloth");
+        String cloth = noCloth(ctx) ? "" : typed(ctx, "cloth");
         String vat = typed(ctx, "vat");
         List<Group> groups = DipQuestion.groups(all);
         Group group = groups.stream()
@@ -145,6 +154,9 @@ public final class DipPages {
         if (!number.isEmpty() && TypedNumber.piece(site.archive(), number).isEmpty()) {
             form.problem("from", w("not-here.piece", "id", number));
             number = "";
+        }
+        if (noCloth(ctx)) {
+            form.problem("cloth", w("not-here.cloth", "id", typed(ctx, "cloth")));
         }
         if (form.hasProblems()) {
             ctx.status(400);

@@ -269,7 +269,9 @@ public final class DocumentPages {
                         "changed",
                         changed,
                         "erased",
-                        erased));
+                        erased,
+                        "stored",
+                        site.archive().papers().trouble(paper).map(Words::w).orElse("")));
     }
 
     private void again(Context ctx) throws IOException {

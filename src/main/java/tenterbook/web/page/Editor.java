@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import tenterbook.archive.field.TextCharacters;
 import tenterbook.archive.record.Difference;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Conflict;
@@ -24,6 +25,7 @@ import tenterbook.ledger.Drafts;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.StillNamed;
 import tenterbook.ledger.Writing;
+import tenterbook.web.FormEncoding;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
@@ -31,6 +33,7 @@ import tenterbook.web.Site;
 import tenterbook.web.Words;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.RecordForm;
+import tenterbook.words.Refusal;
 
 /**
  * Shows and saves the form of one kind of record.
@@ -61,6 +64,7 @@ public final class Editor<T> {
      * @param draftFrom when the shown draft was kept, or null where none is shown
      * @param theirs what someone else saved meanwhile; empty without a conflict
      * @param trouble a sentence above the form, or empty
+     * @param withdrawn what can be done with the typing where the record was withdrawn meanwhile, else null
      */
     public record View(
             Form form,
@@ -70,14 +74,28 @@ public final class Editor<T> {
             String draft,
             Instant draftFrom,
             List<Difference> theirs,
-            String trouble) {
+            String trouble,
+            Withdrawn withdrawn) {
         /** Start of the names of the row that was just added; empty otherwise. */
         public String added() {
             return form.added();
         }
+
+        View with(Withdrawn then) {
+            return new View(form, id, version, action, draft, draftFrom, theirs, trouble, then);
+        }
     }
 
     private static final String ASIDE = "aside";
+    /**
+     * The record was withdrawn while somebody was typing.
+     *
+     * @param history address of its history, from which it can be brought back
+     * @param asNew where the typing can be sent as a new record; empty where there is no such place
+     * @param key name of the field that names the new record
+     */
+    public record Withdrawn(String history, String asNew, String key) {}
+
     private static final Logger LOG = LoggerFactory.getLogger(Editor.class);
 
     private final Site site;
@@ -114,8 +132,13 @@ public final class Editor<T> {
     }
 
     void showEdit(Context ctx, String id) {
-        Saved<T> saved = found(id);
         Optional<Drafts.Draft> draft = draft(ctx, id);
+        if (draft.isPresent() && withdrawn(id)) {
+            Form typed = Form.decoded(draft.get().body());
+            showWithdrawn(ctx, id, version(typed, 0), typed);
+            return;
+        }
+        Saved<T> saved = found(id);
         Form form = draft.map(kept -> Form.decoded(kept.body())).orElseGet(() -> forms.filled(saved.record()));
         markAside(ctx, form);
         int version = draft.isPresent() ? version(form, saved.version()) : saved.version();
@@ -143,7 +166,7 @@ public final class Editor<T> {
 
     /** Saves a new record ({@code id} empty) or a changed one. */
     void save(Context ctx, String id) {
-        save(ctx, id, Form.of(ctx.formParamMap()));
+        save(ctx, id, Form.of(FormEncoding.fields(ctx)));
     }
 
     void save(Context ctx, String id, Form form) {
@@ -167,6 +190,10 @@ public final class Editor<T> {
         if (!order.isEmpty()) {
             form.rearrange(order);
             show(ctx, 200, view(form, id, version, null, List.of(), kept(id, form)));
+            return false;
+        }
+        if (!id.isEmpty() && withdrawn(id)) {
+            showWithdrawn(ctx, id, version, form);
             return false;
         }
         T old = id.isEmpty() ? null : found(id).record();
@@ -211,12 +238,14 @@ public final class Editor<T> {
      */
     private void refuse(
             Context ctx, int status, String id, int version, Form form, List<Difference> theirs, String trouble) {
-        String notKept = kept(id, form);
-        String all = Stream.of(trouble, notKept)
+        show(ctx, status, view(form, id, version, null, theirs, together(trouble, kept(id, form))));
+    }
+
+    private static String together(String... sentences) {
+        return Stream.of(sentences)
                 .filter(sentence -> !sentence.isEmpty())
                 .distinct()
                 .collect(Collectors.joining(" "));
-        show(ctx, status, view(form, id, version, null, theirs, all));
     }
 
     /** Keeps the typing; gives a sentence where the disk does not take it. */
@@ -256,19 +285,44 @@ public final class Editor<T> {
             refuse(ctx, 409, id, 0, form, List.of(), "");
             return;
         }
+        if (withdrawn(id)) {
+            showWithdrawn(ctx, id, e.expected(), form);
+            return;
+        }
         Saved<T> theirs = found(id);
         List<Difference> differences = Difference.between(forms.part(), theirs.record(), record);
         form.put("version", theirs.version());
-        refuse(ctx, 409, id, theirs.version(), form, differences, Words.sentence(e));
+        String why =
+                e.expected() == 0 ? w(Conflict.never(e.key(), forms.kind().called(), 0, e.found())) : Words.sentence(e);
+        refuse(ctx, 409, id, theirs.version(), form, differences, why);
+    }
+
+    /** Whether there was a record of this name that is out of use. */
+    private boolean withdrawn(String id) {
+        return site.archive().ledger().find(forms.kind(), id).isEmpty()
+                && !site.archive().ledger().history(forms.kind().key(id)).isEmpty();
+    }
+
+    /** The typing again, kept, with what can be done with it. */
+    private void showWithdrawn(Context ctx, String id, int version, Form form) {
+        String history = "/history/" + forms.kind().name() + "/" + id;
+        // A form that has a name for its new one is made for a place; the typing cannot be sent there from here.
+        String asNew = about.fresh().isEmpty() ? about.base() : "";
+        String sentence = w("form.withdrawn-meanwhile", "kind", forms.kind().called(), "id", id);
+        View view = view(form, id, version, null, List.of(), together(sentence, kept(id, form)));
+        show(ctx, 409, view.with(new Withdrawn(history, asNew, forms.part().key())));
     }
 
     /** Takes a record out of use. */
     void withdraw(Context ctx, String id) {
         Saved<T> saved = found(id);
+        String why = ctx.formParam("why") == null ? "" : ctx.formParam("why");
+        TextCharacters.fault(why).ifPresent(sentence -> {
+            throw new Refusal(sentence);
+        });
         try {
             site.archive().ledger().write(site.author(), act -> {
-                act.withdraw(
-                        forms.kind(), id, saved.version(), ctx.formParam("why") == null ? "" : ctx.formParam("why"));
+                act.withdraw(forms.kind(), id, saved.version(), why);
                 return null;
             });
             Said.andGo(
@@ -290,7 +344,7 @@ public final class Editor<T> {
 
     private View view(Form form, String id, int version, Instant draftFrom, List<Difference> theirs, String trouble) {
         String action = id.isEmpty() ? about.base() : about.base() + "/" + id + "/edit";
-        return new View(form, id, version, action, draftName(id), draftFrom, theirs, trouble);
+        return new View(form, id, version, action, draftName(id), draftFrom, theirs, trouble, null);
     }
 
     private void show(Context ctx, int status, View view) {

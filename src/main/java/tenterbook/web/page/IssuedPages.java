@@ -24,6 +24,7 @@ import tenterbook.piece.Piece;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Site;
+import tenterbook.web.Words;
 import tenterbook.words.Refusal;
 
 /** Paper that was printed: what it said, how that stands today, and the same again. */
@@ -51,6 +52,7 @@ public final class IssuedPages {
      * @param numbers every piece, with commas
      * @param replacedBy the papers that were issued in its place
      * @param erased whether a person was taken out of it, so that its PDF is gone
+     * @param trouble why its stored PDF cannot be sent; empty where it can
      */
     public record View(
             IssuedPaper paper,
@@ -60,7 +62,8 @@ public final class IssuedPages {
             String numbers,
             int inDoubt,
             List<IssuedPaper> replacedBy,
-            boolean erased) {}
+            boolean erased,
+            String trouble) {}
 
     private void show(Context ctx) throws IOException {
         String id = ctx.pathParam("id");
@@ -97,7 +100,8 @@ public final class IssuedPages {
                                         .toList()),
                         (int) pieces.stream().filter(PaperView::inDoubt).count(),
                         replacedBy(paper),
-                        PaperPdf.erased(site.archive(), paper)));
+                        PaperPdf.erased(site.archive(), paper),
+                        site.archive().papers().trouble(paper).map(Words::w).orElse("")));
         Html.show(ctx, "issued", values);
     }
 

@@ -38,6 +38,7 @@ import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
 import tenterbook.recipe.dip.DipTally;
+import tenterbook.web.FormEncoding;
 import tenterbook.web.Html;
 import tenterbook.web.NotHere;
 import tenterbook.web.Said;
@@ -80,7 +81,7 @@ public final class PiecePages {
         routes.get("/pieces/{number}", this::show);
         routes.get("/pieces/{number}/edit", ctx -> editor.showEdit(ctx, ctx.pathParam("number")));
         routes.post("/pieces/{number}/edit", ctx -> {
-            Form form = Form.of(ctx.formParamMap());
+            Form form = Form.of(FormEncoding.fields(ctx));
             takeFiles(ctx, form);
             editor.save(ctx, ctx.pathParam("number"), form);
         });
@@ -124,7 +125,7 @@ public final class PiecePages {
 
     /** Saves a new piece, taking in files sent without scripts and, where asked, starting from the last clamping. */
     private void record(Context ctx) {
-        Form form = Form.of(ctx.formParamMap());
+        Form form = Form.of(FormEncoding.fields(ctx));
         takeFiles(ctx, form);
         String from = form.text("dyeing");
         if (from.startsWith("same ")) {

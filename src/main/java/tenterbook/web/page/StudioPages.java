@@ -111,7 +111,8 @@ public final class StudioPages {
         values.put("page", site.page(ctx, w("page.menu.studio"), "studio"));
         values.put(
                 "view",
-                new Editor.View(form, Kinds.THE_STUDIO, version, "/studio", "studio/studio", null, theirs, trouble));
+                new Editor.View(
+                        form, Kinds.THE_STUDIO, version, "/studio", "studio/studio", null, theirs, trouble, null));
         values.put(
                 "folder",
                 site.archive().folder().root().toAbsolutePath().normalize().toString());
