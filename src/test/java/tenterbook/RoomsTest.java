@@ -45,15 +45,17 @@ class RoomsTest {
         MAY_KNOW.put("recipe", Set.of("words", "measure", "colour", "board", "material"));
         MAY_KNOW.put("piece", Set.of("words", "measure", "colour", "board", "material", "recipe"));
         MAY_KNOW.put("ledger", Set.of("words", "measure"));
-        MAY_KNOW.put("photo", Set.of("words", "measure", "colour", "ledger"));
+        MAY_KNOW.put("imaging", Set.of("words", "measure", "colour", "ledger"));
         Set<String> kept =
-                Set.of("words", "measure", "colour", "board", "material", "recipe", "piece", "ledger", "photo");
+                Set.of("words", "measure", "colour", "board", "material", "recipe", "piece", "ledger", "imaging");
         MAY_KNOW.put("archive", kept);
         MAY_KNOW.put("facts", with(kept, "archive"));
-        MAY_KNOW.put("label", with(kept, "archive", "facts"));
+        MAY_KNOW.put("typeset", Set.of("words", "measure"));
+        MAY_KNOW.put("labelling", with(kept, "archive", "facts", "typeset"));
+        MAY_KNOW.put("documents", with(kept, "archive", "facts", "typeset", "labelling"));
         MAY_KNOW.put("search", with(kept, "archive", "facts"));
-        MAY_KNOW.put("exchange", with(kept, "archive", "search"));
-        Set<String> below = with(kept, "archive", "facts", "search", "label", "exchange");
+        MAY_KNOW.put("exchange", with(kept, "archive"));
+        Set<String> below = with(kept, "archive", "facts", "typeset", "labelling", "documents", "search", "exchange");
         MAY_KNOW.put("web", below);
         MAY_KNOW.put("app", with(below, "web"));
     }

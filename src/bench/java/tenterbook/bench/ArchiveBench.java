@@ -11,7 +11,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.board.BoardId;
-import tenterbook.label.TagTable;
+import tenterbook.labelling.TagTable;
 import tenterbook.ledger.Progress;
 import tenterbook.piece.Piece;
 import tenterbook.recipe.BoardUse;
@@ -202,7 +202,7 @@ public final class ArchiveBench {
     }
 
     private void pieces() {
-        List<String> numbers = archive.ledger().everGiven(Kinds.PIECE);
+        List<String> numbers = archive.ledger().allIdsEverUsed(Kinds.PIECE);
         Timings timings = new Timings("a piece's page: piece, clampings, boards, cloths", RUNS);
         for (int i = 0; i < WARM; i++) {
             load(numbers.get(random.nextInt(numbers.size())));

@@ -12,9 +12,10 @@ import tenterbook.archive.Kinds;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
-import tenterbook.colour.Lab;
-import tenterbook.colour.PaletteColour;
-import tenterbook.ledger.Writing;
+import tenterbook.colour.palette.PaletteColour;
+import tenterbook.colour.space.Lab;
+import tenterbook.imaging.Photo;
+import tenterbook.ledger.LedgerTransaction;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.material.FibreShare;
@@ -28,7 +29,6 @@ import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.Unit;
-import tenterbook.photo.Photo;
 import tenterbook.piece.Category;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.ColourRole;
@@ -95,7 +95,7 @@ final class BenchArchive {
         return (int) (bound * Math.pow(random.nextDouble(), 1.7));
     }
 
-    private Object shared(Writing act) {
+    private Object shared(LedgerTransaction act) {
         for (int i = 1; i <= 60; i++) {
             act.create(
                     Kinds.BOARD_PAIR,
@@ -159,7 +159,7 @@ final class BenchArchive {
         return null;
     }
 
-    private void piece(Writing act, int i) {
+    private void piece(LedgerTransaction act, int i) {
         ClampingId clamping = new ClampingId("C-%06d".formatted(i / 2));
         if (i % 2 == 0) {
             act.create(Kinds.CLAMPING, clamping(clamping));

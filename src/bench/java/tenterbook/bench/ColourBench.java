@@ -8,9 +8,9 @@ import java.util.Random;
 import java.util.Set;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.colour.Ciede2000;
-import tenterbook.colour.Lab;
-import tenterbook.colour.PaletteColour;
+import tenterbook.colour.palette.PaletteColour;
+import tenterbook.colour.space.Ciede2000;
+import tenterbook.colour.space.Lab;
 import tenterbook.piece.ColourRole;
 import tenterbook.piece.Piece;
 import tenterbook.search.ColourChoice;
@@ -44,7 +44,7 @@ final class ColourBench {
     ColourBench(Archive archive, PieceIndex index, int runs) {
         this.index = index;
         this.runs = runs;
-        for (String number : archive.ledger().everGiven(Kinds.PIECE)) {
+        for (String number : archive.ledger().allIdsEverUsed(Kinds.PIECE)) {
             archive.piece(number).ifPresent(piece -> pieces.add(packed(archive, piece)));
         }
     }

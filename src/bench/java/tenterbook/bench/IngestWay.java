@@ -10,11 +10,11 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import tenterbook.imaging.IntakePool;
+import tenterbook.imaging.Originals;
+import tenterbook.imaging.PhotoIntake;
+import tenterbook.imaging.Previews;
 import tenterbook.ledger.Progress;
-import tenterbook.photo.IntakePool;
-import tenterbook.photo.Originals;
-import tenterbook.photo.PhotoIntake;
-import tenterbook.photo.Previews;
 
 /** The ways of going through a list of photographs that are measured beside each other. */
 enum IngestWay {

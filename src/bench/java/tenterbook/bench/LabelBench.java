@@ -15,13 +15,13 @@ import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.facts.PieceReader;
-import tenterbook.label.Issue;
-import tenterbook.label.LabelKind;
-import tenterbook.label.LabelText;
-import tenterbook.label.PrintSettings;
-import tenterbook.label.SheetSize;
-import tenterbook.label.paper.LabelPaper;
-import tenterbook.label.rule.Market;
+import tenterbook.labelling.LabelIssuer;
+import tenterbook.labelling.LabelKind;
+import tenterbook.labelling.LabelText;
+import tenterbook.labelling.PrintSettings;
+import tenterbook.labelling.SheetSize;
+import tenterbook.labelling.paper.LabelPaper;
+import tenterbook.labelling.rule.Market;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.Saved;
@@ -98,7 +98,7 @@ public final class LabelBench {
             });
             heap = Math.max(heap, most[0]);
             start = System.nanoTime();
-            Issue.print(archive, pieces, tag, Clock.systemUTC(), "bench", tenterbook.ledger.Progress.UNWATCHED);
+            LabelIssuer.print(archive, pieces, tag, Clock.systemUTC(), "bench", tenterbook.ledger.Progress.UNWATCHED);
             issue[round] = System.nanoTime() - start;
         }
         System.out.printf(

@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.ArchiveCheck;
-import tenterbook.label.TagTable;
+import tenterbook.labelling.TagTable;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Finding;
 import tenterbook.search.PieceIndex;

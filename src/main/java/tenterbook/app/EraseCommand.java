@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.archive.ErasureReport;
 import tenterbook.archive.Kinds;
-import tenterbook.label.TagTable;
+import tenterbook.labelling.TagTable;
 import tenterbook.ledger.Erased;
 import tenterbook.search.PieceIndex;
 import tenterbook.web.TagFacet;

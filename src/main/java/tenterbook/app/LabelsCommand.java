@@ -16,13 +16,13 @@ import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
-import tenterbook.label.Arrangement;
-import tenterbook.label.Coded;
-import tenterbook.label.Issue;
-import tenterbook.label.LabelKind;
-import tenterbook.label.PrintSettings;
-import tenterbook.label.SheetSize;
-import tenterbook.label.rule.Market;
+import tenterbook.labelling.Arrangement;
+import tenterbook.labelling.CodedChoice;
+import tenterbook.labelling.LabelIssuer;
+import tenterbook.labelling.LabelKind;
+import tenterbook.labelling.PrintSettings;
+import tenterbook.labelling.SheetSize;
+import tenterbook.labelling.rule.Market;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.words.Message;
@@ -88,7 +88,8 @@ final class LabelsCommand implements Callable<Integer> {
                         .find(Kinds.PIECE, number.strip())
                         .orElseThrow(() -> Refusal.of("command.labels.no-piece", "piece", number)));
             }
-            IssuedPaper paper = Issue.print(archive, found, request, Clock.systemUTC(), archive.author(), terminal);
+            IssuedPaper paper =
+                    LabelIssuer.print(archive, found, request, Clock.systemUTC(), archive.author(), terminal);
             Files.write(out, archive.papers().read(paper.pdf()));
             labels = found.size() * copies;
         }
@@ -104,7 +105,7 @@ final class LabelsCommand implements Callable<Integer> {
         }
     }
 
-    private static <E extends Coded> E chosen(String option, String text, E[] values) {
+    private static <E extends CodedChoice> E chosen(String option, String text, E[] values) {
         return Stream.of(values)
                 .filter(value -> value.code().equalsIgnoreCase(text))
                 .findFirst()
@@ -113,7 +114,7 @@ final class LabelsCommand implements Callable<Integer> {
                         "option",
                         option,
                         "choices",
-                        Stream.of(values).map(Coded::code).toList(),
+                        Stream.of(values).map(CodedChoice::code).toList(),
                         "found",
                         text));
     }

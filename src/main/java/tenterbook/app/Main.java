@@ -7,7 +7,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import tenterbook.exchange.BagRefused;
 import tenterbook.exchange.PackRefused;
-import tenterbook.label.LabelBlocked;
+import tenterbook.labelling.LabelBlocked;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Progress;
 import tenterbook.words.Message;

@@ -12,13 +12,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
-import tenterbook.photo.IntakePool.Incoming;
-import tenterbook.photo.Originals;
-import tenterbook.photo.PhotoIntake;
-import tenterbook.photo.Previews;
-import tenterbook.web.arrival.Arrivals;
-import tenterbook.web.arrival.Folder;
-import tenterbook.web.arrival.Report;
+import tenterbook.archive.arrival.ArrivalReport;
+import tenterbook.archive.arrival.Arrivals;
+import tenterbook.archive.arrival.PhotoFolder;
+import tenterbook.imaging.IntakePool.Incoming;
+import tenterbook.imaging.Originals;
+import tenterbook.imaging.PhotoIntake;
+import tenterbook.imaging.Previews;
 
 @Command(name = "photos", mixinStandardHelpOptions = true)
 final class PhotosCommand implements Callable<Integer> {
@@ -38,12 +38,12 @@ final class PhotosCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         try (Archive archive = folder.existing(Clock.systemUTC())) {
-            List<Path> files = Folder.files(
+            List<Path> files = PhotoFolder.files(
                     from.toAbsolutePath().toString(), within, archive.folder().root());
             Originals originals = new Originals(archive.folder().photos());
             PhotoIntake intake =
                     new PhotoIntake(originals, new Previews(archive.folder().previews(), originals));
-            Report report;
+            ArrivalReport report;
             try (Terminal terminal = new Terminal(out)) {
                 report = new Arrivals(archive, intake, archive.author())
                         .take(files.stream().map(Incoming::file).toList(), terminal);

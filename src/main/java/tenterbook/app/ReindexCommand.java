@@ -7,7 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
-import tenterbook.label.TagTable;
+import tenterbook.labelling.TagTable;
 import tenterbook.search.PieceIndex;
 import tenterbook.web.TagFacet;
 import tenterbook.words.Message;

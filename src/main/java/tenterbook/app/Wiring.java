@@ -7,13 +7,13 @@ import java.util.List;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.label.TagTable;
-import tenterbook.label.document.PaperPdf;
-import tenterbook.label.document.Photographs;
+import tenterbook.documents.PaperPdf;
+import tenterbook.documents.PhotoSource;
+import tenterbook.imaging.Originals;
+import tenterbook.imaging.PhotoIntake;
+import tenterbook.imaging.Previews;
+import tenterbook.labelling.TagTable;
 import tenterbook.ledger.ArchiveProblem;
-import tenterbook.photo.Originals;
-import tenterbook.photo.PhotoIntake;
-import tenterbook.photo.Previews;
 import tenterbook.search.PieceIndex;
 import tenterbook.web.Server;
 import tenterbook.web.Site;
@@ -87,7 +87,7 @@ public final class Wiring implements AutoCloseable {
                             Message.of("command.storing-papers").inEnglish(),
                             progress -> new Job.Outcome(
                                     Message.of("command.papers-stored").inEnglish(),
-                                    PaperPdf.storeAll(site.archive(), Photographs.of(site.previews()), progress),
+                                    PaperPdf.storeAll(site.archive(), PhotoSource.of(site.previews()), progress),
                                     ""));
         }
     }

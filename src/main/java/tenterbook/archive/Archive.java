@@ -133,7 +133,7 @@ public final class Archive implements AutoCloseable {
 
     /** The examinations of a piece, earliest first. */
     public List<Examination> examinationsOf(PieceNumber piece) {
-        List<String> ids = ledger.namedBy(Kinds.PIECE.key(piece.value())).stream()
+        List<String> ids = ledger.referencedBy(Kinds.PIECE.key(piece.value())).stream()
                 .filter(key -> key.kind().equals(Kinds.EXAMINATION.name()))
                 .map(RecordKey::id)
                 .toList();
@@ -144,7 +144,7 @@ public final class Archive implements AutoCloseable {
 
     /** The numbers of the pieces that came out of a clamping. */
     public List<PieceNumber> piecesOf(Clamping clamping) {
-        return ledger.namedBy(Kinds.CLAMPING.key(clamping.id().value())).stream()
+        return ledger.referencedBy(Kinds.CLAMPING.key(clamping.id().value())).stream()
                 .filter(key -> key.kind().equals(Kinds.PIECE.name()))
                 .map(RecordKey::id)
                 .map(PieceNumber::new)

@@ -31,7 +31,7 @@ public final class Dependents {
                 // Of a withdrawn one too, which names nothing any more.
                 pieces.addAll(examined(ledger, key));
             }
-            for (RecordKey user : ledger.namedBy(key)) {
+            for (RecordKey user : ledger.referencedBy(key)) {
                 // A clamping that was copied from another holds nothing of it afterwards.
                 boolean copy = is(key, Kinds.CLAMPING) && is(user, Kinds.CLAMPING);
                 if (!copy && !is(user, Kinds.ISSUED_PAPER) && seen.add(user)) {

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Lab;
 import tenterbook.measure.Digest;
 import tenterbook.piece.PieceNumber;
 import tenterbook.words.Refusal;

@@ -27,7 +27,7 @@ public record Papers(List<IssuedPaper> readable, List<String> unreadable) {
     public static Papers of(Ledger ledger, String number) {
         return named(
                 ledger,
-                ledger.namedBy(Kinds.PIECE.key(number)).stream()
+                ledger.referencedBy(Kinds.PIECE.key(number)).stream()
                         .filter(key -> key.kind().equals(Kinds.ISSUED_PAPER.name()))
                         .map(RecordKey::id)
                         .toList());

@@ -83,14 +83,14 @@ enum KeptFolder {
     private static Map<String, String> photographs(Archive archive) {
         Map<String, String> named = new HashMap<>();
         archive.ledger()
-                .everGiven(Kinds.PHOTO)
+                .allIdsEverUsed(Kinds.PHOTO)
                 .forEach(hex -> named.put(hex, Kinds.PHOTO.key(hex).toString()));
         return named;
     }
 
     private static Map<String, String> papers(Archive archive) {
         Map<String, String> named = new HashMap<>();
-        for (String id : archive.ledger().everGiven(Kinds.ISSUED_PAPER)) {
+        for (String id : archive.ledger().allIdsEverUsed(Kinds.ISSUED_PAPER)) {
             for (Revision revision : archive.ledger().history(Kinds.ISSUED_PAPER.key(id))) {
                 pdf(revision).ifPresent(hex -> named.put(hex, revision.key().toString()));
             }

@@ -31,9 +31,9 @@ public final class Pack {
         this.clock = clock;
     }
 
-    /** As {@link #pack(Archive, Path, Damage, Progress)}, refusing damage. */
+    /** As {@link #pack(Archive, Path, DamageAdvice, Progress)}, refusing damage. */
     public Bag pack(Archive archive, Path target, Progress progress) {
-        return pack(archive, target, Damage.REFUSED, progress);
+        return pack(archive, target, DamageAdvice.REFUSED, progress);
     }
 
     /**
@@ -45,12 +45,12 @@ public final class Pack {
      * @throws PackRefused with everything that stands in the way; nothing is left behind
      * @throws Progress.Cancelled if asked to stop; nothing is left behind
      */
-    public Bag pack(Archive archive, Path target, Damage damage, Progress progress) {
+    public Bag pack(Archive archive, Path target, DamageAdvice damage, Progress progress) {
         Path place = target.toAbsolutePath().normalize();
         refuseUnfit(archive, place);
-        try (Unfinished unfinished = Unfinished.beside(place)) {
+        try (UnfinishedFolder unfinished = UnfinishedFolder.beside(place)) {
             List<Finding> findings = ArchiveCheck.ledger(archive, progress);
-            Bag bag = new Filling(
+            Bag bag = new BagFilling(
                             archive,
                             unfinished.whole(),
                             place,
@@ -74,9 +74,9 @@ public final class Pack {
     }
 
     /** Damage that was noted stands in the ledger that was copied, and is no fault of the copy. */
-    private void readBack(Unfinished unfinished, Bag bag, Progress progress) throws IOException {
-        List<Finding> findings =
-                new ArrayList<>(ReadBack.run(unfinished.whole(), unfinished.aside("read-back"), clock, progress));
+    private void readBack(UnfinishedFolder unfinished, Bag bag, Progress progress) throws IOException {
+        List<Finding> findings = new ArrayList<>(
+                BagVerification.run(unfinished.whole(), unfinished.aside("read-back"), clock, progress));
         findings.removeAll(bag.damage());
         if (!findings.isEmpty()) {
             throw new PackRefused(findings, Message.of("exchange.pack.not-restorable"));

@@ -32,7 +32,7 @@ final class ReferenceCheck {
 
     List<Finding> run(Progress progress) {
         for (Kind<?> kind : Kinds.ALL) {
-            List<String> ids = ledger.everGiven(kind);
+            List<String> ids = ledger.allIdsEverUsed(kind);
             long done = 0;
             for (String id : ids) {
                 progress.at(++done, ids.size(), Message.of("exchange.following", "kind", kind.called()));

@@ -35,9 +35,9 @@ public final class Restore {
         this.clock = clock;
     }
 
-    /** As {@link #restore(Path, Path, Damage, Progress)}, refusing damage. */
+    /** As {@link #restore(Path, Path, DamageAdvice, Progress)}, refusing damage. */
     public Restored restore(Path bag, Path archiveDir, Progress progress) {
-        return restore(bag, archiveDir, Damage.REFUSED, progress);
+        return restore(bag, archiveDir, DamageAdvice.REFUSED, progress);
     }
 
     /**
@@ -47,7 +47,7 @@ public final class Restore {
      * @throws BagRefused with everything found wrong; nothing is left behind
      * @throws Progress.Cancelled if asked to stop; nothing is left behind
      */
-    public Restored restore(Path bag, Path archiveDir, Damage damage, Progress progress) {
+    public Restored restore(Path bag, Path archiveDir, DamageAdvice damage, Progress progress) {
         Path place = archiveDir.toAbsolutePath().normalize();
         try {
             refuseUnfit(bag.toAbsolutePath().normalize(), place);
@@ -103,9 +103,9 @@ public final class Restore {
     }
 
     private Restored copyAndCheck(
-            Checked checked, NavigableMap<String, Path> parts, Path place, Damage damage, Progress progress)
+            Checked checked, NavigableMap<String, Path> parts, Path place, DamageAdvice damage, Progress progress)
             throws IOException {
-        try (Unfinished unfinished = Unfinished.beside(place)) {
+        try (UnfinishedFolder unfinished = UnfinishedFolder.beside(place)) {
             Pace pace = new Pace(progress, checked.bytes());
             for (Map.Entry<String, Path> part : parts.entrySet()) {
                 pace.begin(Message.of("exchange.restore.copying", "file", part.getKey()));
@@ -123,7 +123,8 @@ public final class Restore {
         }
     }
 
-    private Restored asArchive(Checked checked, Unfinished unfinished, Path place, Damage damage, Progress progress)
+    private Restored asArchive(
+            Checked checked, UnfinishedFolder unfinished, Path place, DamageAdvice damage, Progress progress)
             throws IOException {
         List<Finding> findings = new ArrayList<>();
         List<Finding> notes = new ArrayList<>(unfinished.cleared());
@@ -131,7 +132,7 @@ public final class Restore {
         try (Archive archive = Archive.open(unfinished.whole(), clock)) {
             findings.addAll(BagLedger.check(checked, archive, progress));
             FileCheck files = FileCheck.of(archive, progress);
-            (damage == Damage.NOTED ? allowed : findings).addAll(files.damage());
+            (damage == DamageAdvice.NOTED ? allowed : findings).addAll(files.damage());
             notes.addAll(BagLedger.lacks(checked, archive));
             notes.addAll(files.orphans());
             if (findings.isEmpty()) {

@@ -1,8 +1,8 @@
 package tenterbook.facts;
 
 import org.jspecify.annotations.Nullable;
-import tenterbook.colour.ColourWords;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.ColourWords;
+import tenterbook.colour.space.Lab;
 import tenterbook.measure.NumberWords;
 import tenterbook.piece.ColourRole;
 import tenterbook.words.Refusal;

@@ -16,11 +16,11 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.imaging.Photo;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.measure.Identifier;
-import tenterbook.photo.Photo;
 import tenterbook.piece.Event;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
@@ -111,7 +111,7 @@ public final class PieceReader {
 
     /** By the number of the piece. */
     private Map<String, List<Examination>> examinations(List<String> numbers) {
-        Map<String, List<String>> named = archive.ledger().namedBy(Kinds.EXAMINATION, Kinds.PIECE, numbers);
+        Map<String, List<String>> named = archive.ledger().referencedBy(Kinds.EXAMINATION, Kinds.PIECE, numbers);
         List<String> ids = named.values().stream().flatMap(List::stream).toList();
         return archive.ledger().records(Kinds.EXAMINATION, ids).values().stream()
                 .collect(Collectors.groupingBy(each -> each.piece().value()));

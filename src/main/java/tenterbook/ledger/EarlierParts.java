@@ -32,7 +32,7 @@ final class EarlierParts {
     static Optional<Digest> commit(Handle handle, KnownKinds kinds) {
         Commitment commitment = new Commitment();
         long sequence = 0;
-        List<Revision> page = Rows.after(handle, sequence, PAGE);
+        List<Revision> page = LedgerSql.after(handle, sequence, PAGE);
         while (!page.isEmpty()) {
             for (Revision revision : page) {
                 EarlierPart part = split(handle, revision, kinds);
@@ -40,7 +40,7 @@ final class EarlierParts {
                 commitment.add(part);
                 sequence = revision.sequence();
             }
-            page = Rows.after(handle, sequence, PAGE);
+            page = LedgerSql.after(handle, sequence, PAGE);
         }
         return commitment.digest();
     }

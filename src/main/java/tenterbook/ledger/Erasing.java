@@ -31,18 +31,18 @@ final class Erasing {
     private static final String NOTE = Message.of("ledger.erase.note").inEnglish();
     private static final int PAGE = 1000;
     private final Handle handle;
-    private final Writing act;
+    private final LedgerTransaction act;
     private final KnownKinds kinds;
     private final RecordKey person;
     private final String stand;
     private final List<Revision> history;
-    private final Traces traces;
+    private final PersonalTraces traces;
     private final Set<Long> sequences = new TreeSet<>();
     private final List<RecordKey> changed = new ArrayList<>();
     private final Collection<String> left = new TreeSet<>();
 
     /** @throws ArchiveProblem where there is no such person */
-    Erasing(Handle handle, Writing act, KnownKinds kinds, Kind<?> kind, String id) {
+    Erasing(Handle handle, LedgerTransaction act, KnownKinds kinds, Kind<?> kind, String id) {
         if (!kind.privacy().id()) {
             throw Refusal.of("ledger.erase.no-person", "kind", kind.called());
         }
@@ -50,15 +50,15 @@ final class Erasing {
         this.act = act;
         this.kinds = kinds;
         this.person = kind.key(id);
-        this.history = Rows.history(handle, person);
+        this.history = LedgerSql.history(handle, person);
         if (history.isEmpty()) {
             throw new ArchiveProblem(Message.of("ledger.erase.nobody", "kind", kind.called(), "id", id));
         }
-        this.traces = Traces.of(kind, person, history);
+        this.traces = PersonalTraces.of(kind, person, history);
         this.stand = Handles.of(handle, person, kinds);
     }
 
-    Traces traces() {
+    PersonalTraces traces() {
         return traces;
     }
 
@@ -66,7 +66,7 @@ final class Erasing {
         if (traces.inDraft(reason)) {
             throw Refusal.of("ledger.erase.reason-names");
         }
-        long last = Rows.lastSequence(handle);
+        long last = LedgerSql.lastSequence(handle);
         newRevisions();
         act.append(
                 new RecordKey(person.kind(), stand),
@@ -82,7 +82,7 @@ final class Erasing {
         Map<Long, PrivatePart> remains = new TreeMap<>();
         Stream.concat(emptied.stream(), redactions.stream())
                 .forEach(redaction -> remains.put(redaction.sequence(), redaction.kept()));
-        int earlier = Rows.identifiers(handle, Erasure.KIND.name()).size();
+        int earlier = LedgerSql.identifiers(handle, Erasure.KIND.name()).size();
         Saved<Erasure> erasure = act.create(
                 Erasure.KIND,
                 new Erasure(
@@ -139,7 +139,7 @@ final class Erasing {
     /** A new revision, without the person, of each record in use that speaks of them. */
     private void newRevisions() {
         for (RecordKey key : ErasingRows.inUse(handle, person)) {
-            Newest newest = Rows.newest(handle, key).orElseThrow();
+            Newest newest = LedgerSql.newest(handle, key).orElseThrow();
             Privacy privacy = kinds.privacy(key.kind());
             ObjectNode record = RecordCodec.parsed(newest.json());
             Collection<String> fields = pointers(TwoParts.split(newest.json(), privacy));
@@ -192,7 +192,7 @@ final class Erasing {
             }
             parts = EarlierParts.after(handle, sequence, PAGE);
         }
-        List<Revision> page = Rows.after(handle, sequence, PAGE);
+        List<Revision> page = LedgerSql.after(handle, sequence, PAGE);
         while (!page.isEmpty()) {
             for (Revision revision : page) {
                 sequence = revision.sequence();
@@ -204,7 +204,7 @@ final class Erasing {
                             .ifPresent(redactions::add);
                 }
             }
-            page = Rows.after(handle, sequence, PAGE);
+            page = LedgerSql.after(handle, sequence, PAGE);
         }
         return redactions;
     }

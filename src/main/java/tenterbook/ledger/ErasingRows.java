@@ -140,7 +140,7 @@ final class ErasingRows {
     }
 
     /** @return how many */
-    int dropDrafts(Traces traces) {
+    int dropDrafts(PersonalTraces traces) {
         int dropped = 0;
         List<Drafts.Draft> drafts = Drafts.all(handle);
         for (Drafts.Draft draft : drafts) {

@@ -65,9 +65,9 @@ public final class Ledger implements AutoCloseable {
     }
 
     /** What one act of the user does, in one transaction: all of it or nothing. */
-    public <R extends @Nullable Object> R write(String author, Function<Writing, R> act) {
+    public <R extends @Nullable Object> R write(String author, Function<LedgerTransaction, R> act) {
         R result = database.write(handle -> {
-            Writing writing = new Writing(handle, clock.instant(), author, kinds);
+            LedgerTransaction writing = new LedgerTransaction(handle, clock.instant(), author, kinds);
             R made = act.apply(writing);
             writing.finish();
             return made;
@@ -96,7 +96,7 @@ public final class Ledger implements AutoCloseable {
      * Whether a text names the person of a record, by name or identifier, so that it is no reason of an erasure.
      */
     public boolean names(Kind<?> kind, String id, String text) {
-        return Traces.of(kind, kind.key(id), history(kind.key(id))).inDraft(text);
+        return PersonalTraces.of(kind, kind.key(id), history(kind.key(id))).inDraft(text);
     }
 
     /** What follows an erasure; may be done again. */
@@ -123,7 +123,7 @@ public final class Ledger implements AutoCloseable {
 
     /** The record as it now is; empty where there never was one or it has been withdrawn. */
     public <T> Optional<Saved<T>> find(Kind<T> kind, String id) {
-        return database.read(handle -> Rows.newest(handle, kind.key(id)))
+        return database.read(handle -> LedgerSql.newest(handle, kind.key(id)))
                 .filter(revision -> !revision.withdrawn())
                 .map(revision -> saved(kind, revision));
     }
@@ -132,7 +132,7 @@ public final class Ledger implements AutoCloseable {
     public <T> Map<String, T> records(Kind<T> kind, Collection<String> ids) {
         Map<String, T> records = new LinkedHashMap<>();
         if (!ids.isEmpty()) {
-            database.read(handle -> Rows.records(handle, kind.name(), ids))
+            database.read(handle -> LedgerSql.records(handle, kind.name(), ids))
                     .forEach((id, text) -> records.put(id, record(kind, id, text)));
         }
         return records;
@@ -140,12 +140,12 @@ public final class Ledger implements AutoCloseable {
 
     /** When the first revision of each of these was written; those that never were are left out. */
     public Map<String, Instant> recorded(Kind<?> kind, Collection<String> ids) {
-        return ids.isEmpty() ? Map.of() : database.read(handle -> Rows.recorded(handle, kind.name(), ids));
+        return ids.isEmpty() ? Map.of() : database.read(handle -> LedgerSql.recorded(handle, kind.name(), ids));
     }
 
     /** All records of a kind that are in use, in order of identifier. */
     public <T> List<Saved<T>> all(Kind<T> kind) {
-        return database.read(handle -> Rows.newestOfKind(handle, kind.name())).stream()
+        return database.read(handle -> LedgerSql.newestOfKind(handle, kind.name())).stream()
                 .map(revision -> saved(kind, revision))
                 .toList();
     }
@@ -153,7 +153,7 @@ public final class Ledger implements AutoCloseable {
     /** The records of a kind that were saved last, newest first; those of them that cannot be read are left out. */
     public <T> List<Saved<T>> latest(Kind<T> kind, int limit) {
         List<Saved<T>> latest = new ArrayList<>();
-        for (Newest revision : database.read(handle -> Rows.latestOfKind(handle, kind.name(), limit))) {
+        for (Newest revision : database.read(handle -> LedgerSql.latestOfKind(handle, kind.name(), limit))) {
             try {
                 latest.add(saved(kind, revision));
             } catch (Unreadable e) {
@@ -164,18 +164,18 @@ public final class Ledger implements AutoCloseable {
     }
 
     /** Every identifier of a kind ever given, also of withdrawn records. */
-    public List<String> everGiven(Kind<?> kind) {
-        return database.read(handle -> Rows.identifiers(handle, kind.name()));
+    public List<String> allIdsEverUsed(Kind<?> kind) {
+        return database.read(handle -> LedgerSql.identifiers(handle, kind.name()));
     }
 
     /** Whether a person was erased after {@code sequence}. What was derived before then may hold the name, and is made anew. */
     public boolean erasedAfter(long sequence) {
-        return database.read(handle -> Rows.anyAfter(handle, Erasure.KIND.name(), sequence));
+        return database.read(handle -> LedgerSql.anyAfter(handle, Erasure.KIND.name(), sequence));
     }
 
     /** Every revision of one record, oldest first. */
     public List<Revision> history(RecordKey key) {
-        return database.read(handle -> Rows.history(handle, key));
+        return database.read(handle -> LedgerSql.history(handle, key));
     }
 
     public <T> Optional<Saved<T>> version(Kind<T> kind, String id, int version) {
@@ -187,7 +187,7 @@ public final class Ledger implements AutoCloseable {
 
     /** Up to {@code limit} revisions after {@code sequence}, in order. */
     public List<Revision> after(long sequence, int limit) {
-        return database.read(handle -> Rows.after(handle, sequence, limit));
+        return database.read(handle -> LedgerSql.after(handle, sequence, limit));
     }
 
     /** Up to {@code limit} revisions of format 1 after {@code sequence} as the first of format 2 commits to them, in order. */
@@ -197,38 +197,40 @@ public final class Ledger implements AutoCloseable {
 
     /** The newest sequence, 0 for an empty ledger. */
     public long lastSequence() {
-        return database.read(Rows::lastSequence);
+        return database.read(LedgerSql::lastSequence);
     }
 
     /** The hash at the end of the chain; {@link Revision#NONE} for an empty ledger. */
     public Digest lastHash() {
-        return database.read(Rows::end).hash();
+        return database.read(LedgerSql::end).hash();
     }
 
     /** Records in use that name {@code key}. */
-    public List<RecordKey> namedBy(RecordKey key) {
-        return database.read(handle -> Rows.namedBy(handle, key));
+    public List<RecordKey> referencedBy(RecordKey key) {
+        return database.read(handle -> LedgerSql.referencedBy(handle, key));
     }
 
     /** The identifiers of records of kind {@code by} in use that name those of kind {@code of}, by the latter; read together. */
-    public Map<String, List<String>> namedBy(Kind<?> by, Kind<?> of, Collection<String> ids) {
-        return ids.isEmpty() ? Map.of() : database.read(handle -> Rows.namedBy(handle, by.name(), of.name(), ids));
+    public Map<String, List<String>> referencedBy(Kind<?> by, Kind<?> of, Collection<String> ids) {
+        return ids.isEmpty()
+                ? Map.of()
+                : database.read(handle -> LedgerSql.referencedBy(handle, by.name(), of.name(), ids));
     }
 
     /** Records that {@code key} names. */
     public List<RecordKey> names(RecordKey key) {
-        return database.read(handle -> Rows.names(handle, key));
+        return database.read(handle -> LedgerSql.names(handle, key));
     }
 
     /** Records of one kind in use that no record of another kind names, in order of identifier. */
     public <T> List<Saved<T>> unnamed(Kind<T> kind, Kind<?> by) {
-        return database.read(handle -> Rows.unnamed(handle, kind.name(), by.name())).stream()
+        return database.read(handle -> LedgerSql.unnamed(handle, kind.name(), by.name())).stream()
                 .map(revision -> saved(kind, revision))
                 .toList();
     }
 
     public int count(Kind<?> kind) {
-        return database.read(handle -> Rows.count(handle, kind.name()));
+        return database.read(handle -> LedgerSql.count(handle, kind.name()));
     }
 
     /** Asks to be told the newest sequence after each write. */
@@ -309,7 +311,7 @@ public final class Ledger implements AutoCloseable {
      */
     public long copyToKeep(Path target) {
         database.copyTo(target);
-        return SettledCopy.settle(target);
+        return ArchivalCopy.settle(target);
     }
 
     @Override

@@ -76,7 +76,7 @@ public final class LedgerCheck {
         erasures.disagreements().forEach(findings::add);
         ChainCheck chain = new ChainCheck(database.read(Handles::all), erasures, findings);
         earlier(chain, progress);
-        long end = database.read(Rows::lastSequence);
+        long end = database.read(LedgerSql::lastSequence);
         long sequence = 0;
         while (sequence < end) {
             List<Revision> page = page(sequence, findings);
@@ -111,12 +111,12 @@ public final class LedgerCheck {
     /** The next revisions that can be read; one that cannot is a finding of its own, and the chain then shows a gap. */
     private List<Revision> page(long from, List<Finding> findings) {
         try {
-            return database.read(handle -> Rows.after(handle, from, PAGE));
+            return database.read(handle -> LedgerSql.after(handle, from, PAGE));
         } catch (JdbiException | IllegalArgumentException | DateTimeException e) {
             List<Revision> readable = new ArrayList<>();
-            for (long before : database.read(handle -> Rows.sequencesAfter(handle, from, PAGE))) {
+            for (long before : database.read(handle -> LedgerSql.sequencesAfter(handle, from, PAGE))) {
                 try {
-                    readable.addAll(database.read(handle -> Rows.after(handle, before - 1, 1)));
+                    readable.addAll(database.read(handle -> LedgerSql.after(handle, before - 1, 1)));
                 } catch (JdbiException | IllegalArgumentException | DateTimeException unreadable) {
                     findings.add(new Finding(
                             Message.of("ledger.check.revision-alone", "sequence", before),

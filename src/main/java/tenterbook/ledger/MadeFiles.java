@@ -40,7 +40,7 @@ final class MadeFiles {
     private Set<Digest> named(Handle handle) {
         Set<Digest> named = new HashSet<>();
         long sequence = 0;
-        List<Revision> page = Rows.after(handle, sequence, PAGE);
+        List<Revision> page = LedgerSql.after(handle, sequence, PAGE);
         while (!page.isEmpty()) {
             for (Revision revision : page) {
                 sequence = revision.sequence();
@@ -54,7 +54,7 @@ final class MadeFiles {
                             .forEach(named::add);
                 }
             }
-            page = Rows.after(handle, sequence, PAGE);
+            page = LedgerSql.after(handle, sequence, PAGE);
         }
         return named;
     }

@@ -39,19 +39,19 @@ final class PartsInUse {
                 .forEach(use -> named.add(new Named(key, use)));
     }
 
-    /** @throws StillNamed for the first part that is named and not there */
+    /** @throws StillReferenced for the first part that is named and not there */
     void check() {
         for (NamedParts.Use part : lost) {
-            List<RecordKey> users = Rows.namedBy(handle, part.record()).stream()
+            List<RecordKey> users = LedgerSql.referencedBy(handle, part.record()).stream()
                     .filter(user -> !has(part) && names(user, part))
                     .toList();
             if (!users.isEmpty()) {
-                throw StillNamed.part(part, users);
+                throw StillReferenced.part(part, users);
             }
         }
         for (Named each : named) {
             if (names(each.by, each.part) && !has(each.part)) {
-                throw StillNamed.missing(each.by, each.part);
+                throw StillReferenced.missing(each.by, each.part);
             }
         }
     }
@@ -77,7 +77,7 @@ final class PartsInUse {
     }
 
     private <T> Optional<T> newest(Kind<T> kind, RecordKey key) {
-        return Rows.newest(handle, key)
+        return LedgerSql.newest(handle, key)
                 .filter(revision -> !revision.withdrawn())
                 .flatMap(revision -> read(kind, revision.json()));
     }

@@ -2,7 +2,7 @@ package tenterbook.piece;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Lab;
 import tenterbook.measure.NumberWords;
 import tenterbook.words.Refusal;
 

@@ -22,13 +22,13 @@ public record NumberScheme(String prefix) {
     /**
      * The number after the greatest one of that year ever given.
      *
-     * @param everGiven all numbers ever given, also to withdrawn pieces
+     * @param allIdsEverUsed all numbers ever given, also to withdrawn pieces
      */
-    public PieceNumber next(Stream<String> everGiven, int year) {
+    public PieceNumber next(Stream<String> allIdsEverUsed, int year) {
         String start = String.format(Locale.ROOT, "%s%02d-", prefix, Math.floorMod(year, 100));
         Pattern form =
                 Pattern.compile(Pattern.quote(start) + "(\\d{1,18})", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-        long greatest = everGiven
+        long greatest = allIdsEverUsed
                 .map(form::matcher)
                 .filter(Matcher::matches)
                 .mapToLong(found -> Long.parseLong(found.group(1)))

@@ -1,6 +1,6 @@
 package tenterbook.search;
 
-import tenterbook.colour.Ciede2000;
+import tenterbook.colour.space.Ciede2000;
 
 /**
  * Proven bounds of CIEDE2000 from one colour to every colour of a box in CIELAB. One thread; holds the last answer.

@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.lucene.util.BytesRef;
 import org.jspecify.annotations.Nullable;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Lab;
 import tenterbook.facts.PieceColour;
 import tenterbook.measure.Digest;
 import tenterbook.piece.Category;

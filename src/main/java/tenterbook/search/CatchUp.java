@@ -27,7 +27,7 @@ final class CatchUp {
             Set<String> numbers = Dependents.of(
                     archive.ledger(), batch.stream().map(Revision::key).toList());
             numbers.addAll(outside.changedAfter(generation.seen(), progress));
-            Gatherer gatherer = new Gatherer(archive, outside);
+            PieceFactsLoader gatherer = new PieceFactsLoader(archive, outside);
             List<String> all = List.copyOf(numbers);
             for (int at = 0; at < all.size(); at += TOGETHER) {
                 if (progress.cancelled()) {

@@ -1,6 +1,6 @@
 package tenterbook.search;
 
-import tenterbook.colour.Ciede2000;
+import tenterbook.colour.space.Ciede2000;
 
 /**
  * Bounds of CIEDE2000 between one colour and another that are within about a thousandth of it and take a fifth of its time: without

@@ -7,7 +7,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Lab;
 import tenterbook.piece.ColourRole;
 
 /**

@@ -1,6 +1,6 @@
 package tenterbook.search;
 
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Lab;
 
 /** How near and how much of one piece is to one colour, by the whole formula. Holds the last answer; one thread. */
 final class ColourMatch {

@@ -81,8 +81,8 @@ final class ColourSearch {
             ColourTree tree = asks.get(i).tree(columns);
             double share = asks.get(i).role() == null ? choice.share() : 0;
             if (documents.cardinality() > FEW) {
-                documents.and(
-                        new ColourReach(tree, asks.get(i).colour()).within(choice.limit(), share, documents.length()));
+                documents.and(new ColourRangeSearch(tree, asks.get(i).colour())
+                        .within(choice.limit(), share, documents.length()));
                 continue;
             }
             for (int doc = next(documents, 0); doc >= 0; doc = next(documents, doc + 1)) {
@@ -145,7 +145,7 @@ final class ColourSearch {
         if (many && palette != null) {
             new NearestPalettes(columns.colours, palette).nearest(documents, docBase, nearest);
         } else if (many && asks.size() == 1) {
-            new ColourReach(asks.get(0).tree(columns), asks.get(0).colour()).nearest(documents, docBase, nearest);
+            new ColourRangeSearch(asks.get(0).tree(columns), asks.get(0).colour()).nearest(documents, docBase, nearest);
         } else {
             for (int doc = next(documents, 0); doc >= 0; doc = next(documents, doc + 1)) {
                 double distance = distance(columns, doc, nearest.worst());
@@ -193,7 +193,7 @@ final class ColourSearch {
                 card,
                 distance,
                 Double.isNaN(match.share) ? null : match.share,
-                new tenterbook.colour.Lab(tree.lightness[i], tree.a[i], tree.b[i]),
+                new tenterbook.colour.space.Lab(tree.lightness[i], tree.a[i], tree.b[i]),
                 why);
     }
 }

@@ -1,7 +1,7 @@
 package tenterbook.search;
 
 import java.util.List;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Lab;
 
 /**
  * One piece found.

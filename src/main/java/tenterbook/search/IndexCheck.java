@@ -28,8 +28,8 @@ final class IndexCheck {
             throws IOException {
         Map<String, Finding> findings = new LinkedHashMap<>();
         Map<String, String> prints = prints(searcher, findings);
-        Gatherer gatherer = new Gatherer(archive, outside);
-        List<String> numbers = archive.ledger().everGiven(Kinds.PIECE);
+        PieceFactsLoader gatherer = new PieceFactsLoader(archive, outside);
+        List<String> numbers = archive.ledger().allIdsEverUsed(Kinds.PIECE);
         String comparing = Message.of("search.check.comparing").inEnglish();
         int done = 0;
         for (String number : numbers) {
@@ -38,7 +38,7 @@ final class IndexCheck {
             String found = prints.remove(number);
             try {
                 compare(number, gatherer.entry(number).orElse(null), found, findings);
-            } catch (Gatherer.Unindexable e) {
+            } catch (PieceFactsLoader.Unindexable e) {
                 if (readable(archive, number)) {
                     put(
                             findings,

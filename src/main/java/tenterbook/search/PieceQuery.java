@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Lab;
 
 /**
  * A search, whole: everything that stands in the address bar.

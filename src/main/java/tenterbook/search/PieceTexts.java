@@ -6,7 +6,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenterbook.board.BoardPair;
-import tenterbook.colour.ColourWords;
+import tenterbook.colour.space.ColourWords;
 import tenterbook.facts.PieceColour;
 import tenterbook.facts.PieceFacts;
 import tenterbook.material.Cloth;

@@ -30,9 +30,9 @@ final class Rebuild {
     static void fill(Archive archive, OutsideFacets outside, Generation generation, Progress progress)
             throws IOException {
         long sequence = archive.ledger().lastSequence();
-        List<String> numbers = archive.ledger().everGiven(Kinds.PIECE);
+        List<String> numbers = archive.ledger().allIdsEverUsed(Kinds.PIECE);
         outside.changedAfter(sequence, progress);
-        Gatherer gatherer = new Gatherer(archive, outside);
+        PieceFactsLoader gatherer = new PieceFactsLoader(archive, outside);
         String indexing = Message.of("search.indexing").inEnglish();
         AtomicInteger next = new AtomicInteger();
         int threads = Math.max(1, Math.min(8, Runtime.getRuntime().availableProcessors()));

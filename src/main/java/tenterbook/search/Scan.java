@@ -22,7 +22,7 @@ final class Scan {
     private final IndexSearcher searcher;
     private final ColumnCache cache;
     private final ColourSearch colours;
-    private final Narrowing narrowing;
+    private final Filters narrowing;
     private final FacetTally tally;
 
     /**
@@ -37,7 +37,7 @@ final class Scan {
         this.cache = cache;
         this.colours = colours;
         FacetTerms.Term[] terms = cache.terms().all();
-        this.narrowing = new Narrowing(query, terms);
+        this.narrowing = new Filters(query, terms);
         this.tally = new FacetTally(terms);
     }
 

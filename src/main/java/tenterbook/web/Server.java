@@ -24,47 +24,47 @@ import java.util.stream.Stream;
 import org.eclipse.jetty.http.HttpException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import tenterbook.label.LabelBlocked;
-import tenterbook.label.document.PaperErased;
+import tenterbook.archive.arrival.PhotoRegistration;
+import tenterbook.documents.PaperErased;
+import tenterbook.imaging.Originals;
+import tenterbook.imaging.file.PhotoRefused;
+import tenterbook.labelling.LabelBlocked;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Conflict;
-import tenterbook.ledger.StillNamed;
-import tenterbook.photo.Originals;
-import tenterbook.photo.PhotoRefused;
-import tenterbook.web.api.ColourApi;
-import tenterbook.web.api.ConditionApi;
-import tenterbook.web.api.LabelApi;
-import tenterbook.web.api.PhotoColourApi;
-import tenterbook.web.api.PieceApi;
-import tenterbook.web.api.RecordApis;
-import tenterbook.web.page.ArrivalPages;
-import tenterbook.web.page.BoardPages;
-import tenterbook.web.page.CalibrationPages;
-import tenterbook.web.page.ClampingPages;
-import tenterbook.web.page.ColourPages;
-import tenterbook.web.page.ConditionPages;
-import tenterbook.web.page.ConditionReportPages;
-import tenterbook.web.page.DipPages;
-import tenterbook.web.page.DocumentPages;
-import tenterbook.web.page.DraftPages;
-import tenterbook.web.page.ErasurePages;
-import tenterbook.web.page.FadingPages;
-import tenterbook.web.page.HistoryPages;
-import tenterbook.web.page.IssuedPages;
-import tenterbook.web.page.LayerPages;
-import tenterbook.web.page.MaterialPages;
-import tenterbook.web.page.Measuring;
-import tenterbook.web.page.PeoplePages;
-import tenterbook.web.page.PhotoPages;
-import tenterbook.web.page.PhotoShelf;
-import tenterbook.web.page.PiecePages;
-import tenterbook.web.page.PiecesPages;
-import tenterbook.web.page.PrintPages;
-import tenterbook.web.page.SheetPages;
-import tenterbook.web.page.StudioPages;
-import tenterbook.web.page.VerifyPages;
-import tenterbook.web.page.WaitingPages;
-import tenterbook.web.page.WorkPages;
+import tenterbook.ledger.StillReferenced;
+import tenterbook.web.clamping.BoardPages;
+import tenterbook.web.clamping.ClampingPages;
+import tenterbook.web.clamping.DipPages;
+import tenterbook.web.clamping.MaterialPages;
+import tenterbook.web.colour.ColourApi;
+import tenterbook.web.colour.ColourPages;
+import tenterbook.web.condition.ConditionApi;
+import tenterbook.web.condition.ConditionPages;
+import tenterbook.web.condition.ConditionReportPages;
+import tenterbook.web.photo.ArrivalPages;
+import tenterbook.web.photo.CalibrationPages;
+import tenterbook.web.photo.FadingPages;
+import tenterbook.web.photo.LayerPages;
+import tenterbook.web.photo.PhotoColourApi;
+import tenterbook.web.photo.PhotoMeasuring;
+import tenterbook.web.photo.PhotoPages;
+import tenterbook.web.photo.WaitingPages;
+import tenterbook.web.piece.PieceApi;
+import tenterbook.web.piece.PieceListPages;
+import tenterbook.web.piece.PiecePages;
+import tenterbook.web.print.DocumentPages;
+import tenterbook.web.print.IssuedPages;
+import tenterbook.web.print.LabelApi;
+import tenterbook.web.print.PrintPages;
+import tenterbook.web.print.SheetPages;
+import tenterbook.web.print.VerifyPages;
+import tenterbook.web.record.DraftPages;
+import tenterbook.web.record.HistoryPages;
+import tenterbook.web.record.RecordApis;
+import tenterbook.web.studio.ErasurePages;
+import tenterbook.web.studio.PeoplePages;
+import tenterbook.web.studio.StudioPages;
+import tenterbook.web.studio.WorkPages;
 import tenterbook.words.Message;
 
 /** The server: on loopback alone, guarded, with its routes and its answers to what goes wrong. */
@@ -159,11 +159,11 @@ public final class Server implements AutoCloseable {
             }
         });
         routes.before(FormEncoding::check);
-        PhotoShelf shelf = new PhotoShelf(site);
-        new PiecesPages(site).routes(routes);
-        new PiecePages(site, shelf).routes(routes);
-        Measuring measuring = new Measuring(site);
-        PhotoPages photoPages = new PhotoPages(site, shelf, measuring);
+        PhotoRegistration photos = new PhotoRegistration(site.archive(), site.intake());
+        new PieceListPages(site).routes(routes);
+        new PiecePages(site, photos).routes(routes);
+        PhotoMeasuring measuring = new PhotoMeasuring(site);
+        PhotoPages photoPages = new PhotoPages(site, photos, measuring);
         photoPages.routes(routes);
         new ArrivalPages(site).routes(routes);
         new WaitingPages(site).routes(routes);
@@ -177,9 +177,9 @@ public final class Server implements AutoCloseable {
         new MaterialPages(site).routes(routes);
         new PeoplePages(site).routes(routes);
         new ErasurePages(site).routes(routes);
-        new ConditionPages(site, shelf).routes(routes);
+        new ConditionPages(site, photos).routes(routes);
         new ConditionReportPages(site).routes(routes);
-        new PrintPages(site, shelf).routes(routes);
+        new PrintPages(site, photos).routes(routes);
         new DocumentPages(site).routes(routes);
         new VerifyPages(site).routes(routes);
         new IssuedPages(site).routes(routes);
@@ -188,7 +188,7 @@ public final class Server implements AutoCloseable {
         new HistoryPages(site).routes(routes);
         new WorkPages(site).routes(routes);
         new DraftPages(site).routes(routes);
-        new PieceApi(site, shelf).routes(routes);
+        new PieceApi(site, photos).routes(routes);
         RecordApis.routes(routes, site);
         new LabelApi(site).routes(routes);
         new ConditionApi(site).routes(routes);
@@ -204,7 +204,7 @@ public final class Server implements AutoCloseable {
                 Guard.Refused.class,
                 (e, ctx) -> tell(ctx, site, e.status(), w("failure.not-from-here"), Words.sentence(e)));
         routes.exception(
-                NotHere.class, (e, ctx) -> tell(ctx, site, 404, w("failure.not-in-this-archive"), Words.sentence(e)));
+                NotFound.class, (e, ctx) -> tell(ctx, site, 404, w("failure.not-in-this-archive"), Words.sentence(e)));
         routes.exception(
                 Conflict.class,
                 (e, ctx) -> tell(
@@ -214,7 +214,7 @@ public final class Server implements AutoCloseable {
                         w("failure.saved-by-someone-else"),
                         ctx.path().startsWith("/api/") ? RecordApis.sentence(e, ctx) : Words.sentence(e)));
         routes.exception(
-                StillNamed.class, (e, ctx) -> tell(ctx, site, 409, w("failure.still-in-use"), Words.sentence(e)));
+                StillReferenced.class, (e, ctx) -> tell(ctx, site, 409, w("failure.still-in-use"), Words.sentence(e)));
         routes.exception(
                 PhotoRefused.class,
                 (e, ctx) -> tell(ctx, site, 422, w("failure.photograph-not-added"), Words.sentence(e)));
@@ -275,7 +275,7 @@ public final class Server implements AutoCloseable {
     }
 
     private static void noPage(Context ctx, Site site) {
-        NotHere none = new NotHere(Message.of("not-here.page", "path", ctx.path()));
+        NotFound none = new NotFound(Message.of("not-here.page", "path", ctx.path()));
         tell(ctx, site, 404, w("failure.not-in-this-archive"), Words.sentence(none));
     }
 

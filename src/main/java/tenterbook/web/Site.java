@@ -7,10 +7,10 @@ import java.time.ZoneId;
 import java.util.Currency;
 import java.util.Optional;
 import tenterbook.archive.Archive;
-import tenterbook.label.TagTable;
-import tenterbook.photo.Originals;
-import tenterbook.photo.PhotoIntake;
-import tenterbook.photo.Previews;
+import tenterbook.imaging.Originals;
+import tenterbook.imaging.PhotoIntake;
+import tenterbook.imaging.Previews;
+import tenterbook.labelling.TagTable;
 import tenterbook.piece.Studio;
 import tenterbook.search.PieceIndex;
 import tenterbook.web.job.Jobs;
@@ -33,7 +33,7 @@ public record Site(
         if (said != null) {
             ctx.removeCookie("said", "/");
         }
-        return page(title, section, said == null ? "" : Said.decoded(said));
+        return page(title, section, said == null ? "" : FlashMessage.decoded(said));
     }
 
     Page page(String title, String section, String said) {

@@ -6,11 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import tenterbook.label.Issue;
-import tenterbook.label.TagStanding;
-import tenterbook.label.TagStanding.Standing;
-import tenterbook.label.TagTable;
-import tenterbook.label.rule.Market;
+import tenterbook.labelling.HangTagStatus;
+import tenterbook.labelling.HangTagStatus.Standing;
+import tenterbook.labelling.LabelIssuer;
+import tenterbook.labelling.TagTable;
+import tenterbook.labelling.rule.Market;
 import tenterbook.ledger.Progress;
 import tenterbook.search.Facet;
 import tenterbook.search.OutsideFacets;
@@ -36,13 +36,13 @@ public final class TagFacet implements OutsideFacets {
     private static List<String> choices() {
         return Stream.of(Market.values())
                 .flatMap(market -> Stream.concat(
-                                Stream.of(TagStanding.State.values()).map(TagFacet::word), Stream.of(LACKING))
-                        .map(word -> Issue.word(market) + ":" + word))
+                                Stream.of(HangTagStatus.State.values()).map(TagFacet::word), Stream.of(LACKING))
+                        .map(word -> LabelIssuer.word(market) + ":" + word))
                 .toList();
     }
 
     /** As in {@code out-of-date}. */
-    private static String word(TagStanding.State state) {
+    private static String word(HangTagStatus.State state) {
         return state.toString().replace(' ', '-');
     }
 
@@ -76,10 +76,10 @@ public final class TagFacet implements OutsideFacets {
     private static List<Given> given(List<Standing> standings) {
         List<Given> given = new ArrayList<>();
         for (Standing standing : standings) {
-            String market = Issue.word(standing.market()) + ":";
+            String market = LabelIssuer.word(standing.market()) + ":";
             String name = standing.market().name() + ", ";
             given.add(new Given(TAG, market + word(standing.state()), name + standing.state()));
-            if (standing.state() != TagStanding.State.CURRENT) {
+            if (standing.state() != HangTagStatus.State.CURRENT) {
                 given.add(new Given(TAG, market + LACKING, name + LACKING));
             }
         }

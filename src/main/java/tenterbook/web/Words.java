@@ -30,9 +30,9 @@ public final class Words {
         return text.in(READER.get());
     }
 
-    /** A text with links and emphasis: see {@link Marked}. */
+    /** A text with links and emphasis: see {@link MarkedText}. */
     public static Content marked(String key, Object... namesAndValues) {
-        return new Marked(Message.of(key, namesAndValues), READER.get());
+        return new MarkedText(Message.of(key, namesAndValues), READER.get());
     }
 
     /** The sentence of an exception. */

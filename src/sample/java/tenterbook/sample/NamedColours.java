@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
-import tenterbook.colour.Ciede2000;
-import tenterbook.colour.Lab;
-import tenterbook.colour.Region;
-import tenterbook.colour.RegionColour;
+import tenterbook.colour.palette.Region;
+import tenterbook.colour.palette.RegionColour;
+import tenterbook.colour.space.Ciede2000;
+import tenterbook.colour.space.Lab;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.ColourRole;
 

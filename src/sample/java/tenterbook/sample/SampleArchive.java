@@ -20,19 +20,19 @@ import tenterbook.archive.record.PieceRecord;
 import tenterbook.archive.record.StudioRecords;
 import tenterbook.exchange.Bag;
 import tenterbook.exchange.Pack;
-import tenterbook.label.Arrangement;
-import tenterbook.label.Coded;
-import tenterbook.label.Issue;
-import tenterbook.label.LabelKind;
-import tenterbook.label.PrintSettings;
-import tenterbook.label.rule.Market;
+import tenterbook.imaging.Originals;
+import tenterbook.imaging.Photo;
+import tenterbook.imaging.PhotoIntake;
+import tenterbook.imaging.Previews;
+import tenterbook.labelling.Arrangement;
+import tenterbook.labelling.CodedChoice;
+import tenterbook.labelling.LabelIssuer;
+import tenterbook.labelling.LabelKind;
+import tenterbook.labelling.PrintSettings;
+import tenterbook.labelling.rule.Market;
 import tenterbook.ledger.Kind;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.Saved;
-import tenterbook.photo.Originals;
-import tenterbook.photo.Photo;
-import tenterbook.photo.PhotoIntake;
-import tenterbook.photo.Previews;
 import tenterbook.piece.Piece;
 
 /**
@@ -157,14 +157,14 @@ public final class SampleArchive {
                         archive.ledger().find(Kinds.PIECE, number.textValue()).orElseThrow())
                 .toList();
         try {
-            return Issue.print(archive, pieces, request, clock, telling.author(), progress);
+            return LabelIssuer.print(archive, pieces, request, clock, telling.author(), progress);
         } catch (IOException io) {
             throw new UncheckedIOException("The sample's labels could not be laid out", io);
         }
     }
 
-    private static <E extends Coded> E chosen(E[] all, String word) {
-        return Coded.find(all, word)
+    private static <E extends CodedChoice> E chosen(E[] all, String word) {
+        return CodedChoice.find(all, word)
                 .orElseThrow(() -> new IllegalStateException("The sample asks for “" + word + "”, which there is not"));
     }
 

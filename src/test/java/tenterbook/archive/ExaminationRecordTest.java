@@ -9,19 +9,19 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.imaging.Photo;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.RecordKey;
-import tenterbook.ledger.StillNamed;
+import tenterbook.ledger.StillReferenced;
 import tenterbook.measure.Digest;
-import tenterbook.photo.Photo;
 import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
+import tenterbook.piece.condition.ChangeSinceLast;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.PhotoMark;
 import tenterbook.piece.condition.Reports;
-import tenterbook.piece.condition.Standing;
 
 class ExaminationRecordTest {
     @TempDir
@@ -78,7 +78,7 @@ class ExaminationRecordTest {
                         1,
                         "stain",
                         "6 to 8 mm",
-                        Standing.STILL_THERE,
+                        ChangeSinceLast.STILL_THERE,
                         new PhotoMark(Reports.BACK, 0.1, 0.2, 0.3, 0.4)));
         try (Archive archive = Archive.open(folder, Clock.systemUTC())) {
             whatItNames(archive);
@@ -101,7 +101,7 @@ class ExaminationRecordTest {
                         act.withdraw(Kinds.EXAMINATION, "E24-001", 1, "");
                         return null;
                     }))
-                    .isInstanceOf(StillNamed.class);
+                    .isInstanceOf(StillReferenced.class);
         }
     }
 

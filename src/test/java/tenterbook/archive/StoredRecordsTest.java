@@ -26,7 +26,7 @@ import tenterbook.archive.record.StudioRecords;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Lab;
 import tenterbook.ledger.Canonical;
 import tenterbook.material.Lot;
 import tenterbook.material.Source;

@@ -8,10 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Reads a table of reference numbers: comment lines and one heading, then rows of numbers. */
-final class Reference {
+public final class Reference {
     private Reference() {}
 
-    static List<double[]> rows(String resource) {
+    public static List<double[]> rows(String resource) {
         try (BufferedReader reader = new BufferedReader(
                 new InputStreamReader(Reference.class.getResourceAsStream(resource), StandardCharsets.UTF_8))) {
             return reader.lines()

@@ -9,6 +9,10 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tenterbook.colour.space.ColourWords;
+import tenterbook.colour.space.DifferenceWords;
+import tenterbook.colour.space.Lab;
+import tenterbook.colour.space.Srgb;
 
 class WordsTest {
     /** The grounds of the sample archive's pieces, under the dye that made them. */

@@ -47,7 +47,7 @@ class ArchiveCheckTest {
     @Test
     void aMissingAndAChangedOriginalAreBothTold() throws IOException {
         try (Archive archive = Demo.open(folder)) {
-            List<String> photos = archive.ledger().everGiven(Kinds.PHOTO);
+            List<String> photos = archive.ledger().allIdsEverUsed(Kinds.PHOTO);
             Files.delete(Demo.file(archive, new Digest(photos.get(2))));
             Path changed = Demo.file(archive, new Digest(photos.get(0)));
             byte[] bytes = Files.readAllBytes(changed);
@@ -68,7 +68,8 @@ class ArchiveCheckTest {
         try (Archive archive = Demo.open(folder)) {
             Digest orphan = Demo.photo(archive, 42, 10);
             Path first = Demo.file(
-                    archive, new Digest(archive.ledger().everGiven(Kinds.PHOTO).get(0)));
+                    archive,
+                    new Digest(archive.ledger().allIdsEverUsed(Kinds.PHOTO).get(0)));
             Files.copy(first, Path.of(first.toString().replace(".jpg", ".jpx")));
             Files.writeString(archive.folder().photos().resolve("holiday.jpg"), "x");
 

@@ -16,8 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
-import tenterbook.label.document.PaperPdf;
-import tenterbook.label.document.Photographs;
+import tenterbook.documents.PaperPdf;
+import tenterbook.documents.PhotoSource;
 import tenterbook.ledger.Canonical;
 import tenterbook.ledger.Erased;
 import tenterbook.ledger.Kind;
@@ -135,12 +135,12 @@ class FormatOneArchiveTest {
     void itsPapersAreLaidOutOnceAndTheirFilesAreCheckedPackedAndRestored() throws Exception {
         Path place = restored();
         try (Archive archive = Archive.open(place, Demo.CLOCK)) {
-            List<String> ids = archive.ledger().everGiven(Kinds.ISSUED_PAPER);
+            List<String> ids = archive.ledger().allIdsEverUsed(Kinds.ISSUED_PAPER);
             assertThat(ids).hasSize(4);
-            assertThat(PaperPdf.storeAll(archive, Photographs.NONE, Progress.UNWATCHED))
+            assertThat(PaperPdf.storeAll(archive, PhotoSource.NONE, Progress.UNWATCHED))
                     .isEmpty();
             long last = archive.ledger().lastSequence();
-            PaperPdf.storeAll(archive, Photographs.NONE, Progress.UNWATCHED);
+            PaperPdf.storeAll(archive, PhotoSource.NONE, Progress.UNWATCHED);
             assertThat(archive.ledger().lastSequence()).isEqualTo(last);
             assertThat(check(archive)).isEmpty();
             new Pack(Demo.CLOCK).pack(archive, around.resolve("bag"), Progress.UNWATCHED);
@@ -276,7 +276,7 @@ class FormatOneArchiveTest {
     }
 
     /** Withdraws and saves, so that what is equal is written once more. */
-    private static <T> void again(Archive archive, tenterbook.ledger.Writing act, Kind<T> kind) {
+    private static <T> void again(Archive archive, tenterbook.ledger.LedgerTransaction act, Kind<T> kind) {
         for (Saved<T> saved : archive.ledger().all(kind)) {
             String id = kind.id().apply(saved.record());
             act.withdraw(kind, id, saved.version(), "");

@@ -255,7 +255,7 @@ class PackTest {
     @Test
     void everyMissingAndCorruptedPhotographIsToldAndNothingIsPacked() throws IOException {
         try (Archive archive = Demo.open(around.resolve("studio"))) {
-            List<String> photos = archive.ledger().everGiven(Kinds.PHOTO);
+            List<String> photos = archive.ledger().allIdsEverUsed(Kinds.PHOTO);
             Files.delete(Demo.file(archive, new Digest(photos.get(0))));
             Files.writeString(Demo.file(archive, new Digest(photos.get(1))), "spilled");
             List<String> before = Demo.tree(around);
@@ -275,11 +275,11 @@ class PackTest {
     @Test
     void damageThatIsAllowedIsNotedInTheBagAndItComesBackAsItWas() throws IOException {
         try (Archive archive = Demo.open(around.resolve("studio"))) {
-            List<String> photos = archive.ledger().everGiven(Kinds.PHOTO);
+            List<String> photos = archive.ledger().allIdsEverUsed(Kinds.PHOTO);
             Files.delete(Demo.file(archive, new Digest(photos.get(0))));
             Files.writeString(Demo.file(archive, new Digest(photos.get(1))), "spilled");
 
-            Bag bag = new Pack(Demo.CLOCK).pack(archive, target(), Damage.NOTED, Progress.UNWATCHED);
+            Bag bag = new Pack(Demo.CLOCK).pack(archive, target(), DamageAdvice.NOTED, Progress.UNWATCHED);
 
             assertThat(bag.damage()).hasSize(2);
             assertThat(BagCheck.run(bag.folder(), Progress.UNWATCHED).info().get("tenterbook-damage"))
@@ -290,7 +290,7 @@ class PackTest {
                     .hasMessageContaining(photos.get(0))
                     .hasMessageContaining(photos.get(1));
             assertThat(around.resolve("again")).doesNotExist();
-            assertThat(restore.restore(bag.folder(), around.resolve("again"), Damage.NOTED, Progress.UNWATCHED)
+            assertThat(restore.restore(bag.folder(), around.resolve("again"), DamageAdvice.NOTED, Progress.UNWATCHED)
                             .damage())
                     .hasSize(2);
         }

@@ -140,7 +140,7 @@ class ProvenBagTest {
                     .hasMessageContaining("lacks the view pieces");
             assertThat(around.resolve("bag")).doesNotExist();
 
-            Bag bag = pack.pack(archive, around.resolve("bag"), Damage.NOTED, Progress.UNWATCHED);
+            Bag bag = pack.pack(archive, around.resolve("bag"), DamageAdvice.NOTED, Progress.UNWATCHED);
             assertThat(bag.damage()).hasSize(2);
         }
     }

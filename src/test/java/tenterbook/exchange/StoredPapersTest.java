@@ -119,13 +119,13 @@ class StoredPapersTest {
             assertThatThrownBy(() -> new Pack(Demo.CLOCK).pack(archive, around.resolve("bag"), Progress.UNWATCHED))
                     .isInstanceOf(PackRefused.class)
                     .hasMessageContaining("issued-paper paper-1: its PDF is missing");
-            bag = new Pack(Demo.CLOCK).pack(archive, around.resolve("bag"), Damage.NOTED, Progress.UNWATCHED);
+            bag = new Pack(Demo.CLOCK).pack(archive, around.resolve("bag"), DamageAdvice.NOTED, Progress.UNWATCHED);
         }
         Restore restore = new Restore(Demo.CLOCK);
         assertThatThrownBy(() -> restore.restore(bag.folder(), around.resolve("again"), Progress.UNWATCHED))
                 .isInstanceOf(BagRefused.class)
                 .hasMessageContaining("its PDF is missing");
-        assertThat(restore.restore(bag.folder(), around.resolve("again"), Damage.NOTED, Progress.UNWATCHED)
+        assertThat(restore.restore(bag.folder(), around.resolve("again"), DamageAdvice.NOTED, Progress.UNWATCHED)
                         .damage())
                 .hasSize(1);
     }

@@ -9,13 +9,13 @@ import java.util.Optional;
 import java.util.Set;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.colour.Lab;
-import tenterbook.colour.PaletteColour;
+import tenterbook.colour.palette.PaletteColour;
+import tenterbook.colour.space.Lab;
+import tenterbook.imaging.Photo;
 import tenterbook.ledger.Kind;
+import tenterbook.ledger.LedgerTransaction;
 import tenterbook.ledger.Saved;
-import tenterbook.ledger.Writing;
 import tenterbook.measure.Digest;
-import tenterbook.photo.Photo;
 import tenterbook.piece.Piece;
 import tenterbook.piece.condition.Examination;
 
@@ -60,7 +60,7 @@ final class RandomRecords implements AutoCloseable {
                 Photo.UNCALIBRATED);
     }
 
-    private static <T> Saved<T> create(Writing act, Kind<T> kind, String json) {
+    private static <T> Saved<T> create(LedgerTransaction act, Kind<T> kind, String json) {
         return act.create(kind, kind.codec().fromText(json));
     }
 

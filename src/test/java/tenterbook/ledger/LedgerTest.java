@@ -113,7 +113,7 @@ class LedgerTest {
         assertThat(ledger.find(BOARD, "B01")).isEmpty();
         assertThat(ledger.all(BOARD)).isEmpty();
         assertThat(ledger.count(BOARD)).isZero();
-        assertThat(ledger.everGiven(BOARD)).containsExactly("B01");
+        assertThat(ledger.allIdsEverUsed(BOARD)).containsExactly("B01");
         assertThatThrownBy(() -> opened.board("B01", "Another"))
                 .isInstanceOf(Conflict.class)
                 .hasMessageContaining("never given twice");
@@ -162,12 +162,12 @@ class LedgerTest {
                     act.withdraw(BOARD, "B01", 1, "");
                     return null;
                 }))
-                .isInstanceOf(StillNamed.class)
+                .isInstanceOf(StillReferenced.class)
                 .hasMessage(
                         "The board-pair B01 cannot be withdrawn: it is named by print P1. Change those first; nothing was changed.");
         assertThat(ledger.find(BOARD, "B01")).isPresent();
         assertThat(ledger.lastSequence()).isEqualTo(2);
-        assertThat(ledger.namedBy(BOARD.key("B01"))).containsExactly(PRINT.key("P1"));
+        assertThat(ledger.referencedBy(BOARD.key("B01"))).containsExactly(PRINT.key("P1"));
         assertThat(ledger.names(PRINT.key("P1"))).containsExactly(BOARD.key("B01"));
 
         ledger.write("test", act -> {
@@ -185,12 +185,12 @@ class LedgerTest {
                     act.create(BOARD, new Board("B01", "Fig"));
                     return act.create(PRINT, new Print("P1", List.of("B01", "B02")));
                 }))
-                .isInstanceOf(StillNamed.class)
+                .isInstanceOf(StillReferenced.class)
                 .hasMessageContaining("The print P1 names the board-pair B02, which is not in the archive");
 
         assertThat(ledger.lastSequence()).isZero();
         assertThat(ledger.find(BOARD, "B01")).isEmpty();
-        assertThat(ledger.everGiven(BOARD)).isEmpty();
+        assertThat(ledger.allIdsEverUsed(BOARD)).isEmpty();
         assertThat(ledger.names(PRINT.key("P1"))).isEmpty();
     }
 
@@ -214,11 +214,11 @@ class LedgerTest {
             act.create(PRINT, new Print("P1", List.of("B01")));
             assertThat(act.find(PRINT, "P1")).isPresent();
             act.create(BOARD, new Board("B01", "Fig"));
-            assertThat(act.everGiven(BOARD)).containsExactly("B01");
+            assertThat(act.allIdsEverUsed(BOARD)).containsExactly("B01");
             return null;
         });
 
-        assertThat(ledger.namedBy(BOARD.key("B01"))).hasSize(1);
+        assertThat(ledger.referencedBy(BOARD.key("B01"))).hasSize(1);
     }
 
     @ParameterizedTest

@@ -69,7 +69,7 @@ class LedgerThreadsTest {
                         opened.ledger.write("test", act -> {
                             // The next free number is looked up inside the act, so no two writers find the same one.
                             String id = "B%03d"
-                                    .formatted(act.everGiven(Things.BOARD).size() + 1);
+                                    .formatted(act.allIdsEverUsed(Things.BOARD).size() + 1);
                             return act.create(Things.BOARD, new Board(id, "Fig"));
                         });
                     }
@@ -81,7 +81,7 @@ class LedgerThreadsTest {
             }
 
             assertThat(opened.ledger.lastSequence()).isEqualTo(writers * acts);
-            assertThat(opened.ledger.everGiven(Things.BOARD))
+            assertThat(opened.ledger.allIdsEverUsed(Things.BOARD))
                     .hasSize(writers * acts)
                     .doesNotHaveDuplicates();
             assertThat(opened.check()).isEmpty();

@@ -56,7 +56,7 @@ class MigrationTest {
             assertThat(opened.ledger.all(Things.BOARD))
                     .extracting(Saved::record)
                     .containsExactly(new Board("B01", "Fig"));
-            assertThat(opened.ledger.namedBy(Things.BOARD.key("B01"))).containsExactly(Things.PRINT.key("P1"));
+            assertThat(opened.ledger.referencedBy(Things.BOARD.key("B01"))).containsExactly(Things.PRINT.key("P1"));
             assertThat(opened.board("B02", "Heron").sequence()).isEqualTo(3);
             assertThat(opened.ledger.after(0, 9)).extracting(Revision::format).containsExactly(1, 1, 2);
             assertThat(opened.check()).isEmpty();

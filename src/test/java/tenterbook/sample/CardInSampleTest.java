@@ -13,19 +13,19 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
-import tenterbook.colour.Ciede2000;
-import tenterbook.colour.ClothArea;
-import tenterbook.colour.Lab;
-import tenterbook.colour.Pixels;
-import tenterbook.colour.Region;
-import tenterbook.colour.Regions;
-import tenterbook.colour.card.CardFinder;
-import tenterbook.colour.card.CardReading;
-import tenterbook.colour.card.Correction;
-import tenterbook.colour.card.KnownCard;
-import tenterbook.colour.card.WhitePoint;
-import tenterbook.photo.Originals;
-import tenterbook.photo.PhotoMeasure;
+import tenterbook.colour.palette.ClothArea;
+import tenterbook.colour.palette.ClothAreaProposal;
+import tenterbook.colour.palette.Pixels;
+import tenterbook.colour.palette.Region;
+import tenterbook.colour.space.Ciede2000;
+import tenterbook.colour.space.Lab;
+import tenterbook.colour.target.CardFinder;
+import tenterbook.colour.target.CardReading;
+import tenterbook.colour.target.Correction;
+import tenterbook.colour.target.KnownCard;
+import tenterbook.colour.target.WhitePoint;
+import tenterbook.imaging.Originals;
+import tenterbook.imaging.PhotoMeasure;
 
 /** The card found, and the cast taken out, in photographs of the sample studio read back from their JPEG files. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -175,8 +175,10 @@ class CardInSampleTest {
                 .filter(s -> s.shot.file().equals("V24-004-front.jpg"))
                 .findFirst()
                 .orElseThrow();
-        List<ClothArea> areas = Regions.find(
-                whole.pixels, List.of(whole.found.orElseThrow().outline().whole()), Regions.Surround.BACKDROP);
+        List<ClothArea> areas = ClothAreaProposal.find(
+                whole.pixels,
+                List.of(whole.found.orElseThrow().outline().whole()),
+                ClothAreaProposal.Surround.BACKDROP);
         SampleColour.Lab said = SampleScenes.cloths().get("V24-004").ground();
         Lab ground = new Lab(said.l(), said.a(), said.b());
         ClothArea found = areas.stream()

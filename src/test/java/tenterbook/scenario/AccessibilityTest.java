@@ -21,10 +21,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.LabelSheet;
-import tenterbook.label.Issue;
-import tenterbook.label.LabelKind;
-import tenterbook.label.PrintSettings;
-import tenterbook.label.rule.Market;
+import tenterbook.labelling.LabelIssuer;
+import tenterbook.labelling.LabelKind;
+import tenterbook.labelling.PrintSettings;
+import tenterbook.labelling.rule.Market;
 import tenterbook.ledger.Progress;
 import tenterbook.material.Cloth;
 import tenterbook.piece.PhotoRole;
@@ -84,7 +84,7 @@ class AccessibilityTest {
         archive.ledger().write("maker", act -> act.create(Kinds.LABEL_SHEET, sheet));
         var piece = archive.ledger().find(Kinds.PIECE, "V24-003").orElseThrow();
         try {
-            Issue.print(
+            LabelIssuer.print(
                     archive,
                     List.of(piece),
                     PrintSettings.of(LabelKind.HANG_TAG, Market.EU),

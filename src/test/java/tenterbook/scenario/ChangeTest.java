@@ -10,9 +10,9 @@ import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import tenterbook.colour.Ciede2000;
-import tenterbook.colour.Lab;
-import tenterbook.colour.Srgb;
+import tenterbook.colour.space.Ciede2000;
+import tenterbook.colour.space.Lab;
+import tenterbook.colour.space.Srgb;
 
 /** Whether a piece has changed, told from two of its photographs over HTTP. */
 class ChangeTest extends Scenario {

@@ -9,13 +9,13 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import tenterbook.archive.Kinds;
-import tenterbook.label.document.DocumentSettings;
-import tenterbook.label.document.PageSize;
+import tenterbook.documents.DocumentSettings;
+import tenterbook.documents.PageSize;
 import tenterbook.measure.Digest;
 import tenterbook.piece.PieceNumber;
+import tenterbook.piece.condition.ChangeSinceLast;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.PhotoMark;
-import tenterbook.piece.condition.Standing;
 
 /** Examining a piece, examining it again, and what comes of mistakes on the way, over HTTP. */
 class ConditionTest extends Scenario {
@@ -250,7 +250,7 @@ class ConditionTest extends Scenario {
                 .contains("extent 12 mm, was about 8 mm");
         assertThat(kept("E24-002").observations())
                 .extracting(seen -> seen.standing())
-                .containsExactly(Standing.WORSE, Standing.GONE, null);
+                .containsExactly(ChangeSinceLast.WORSE, ChangeSinceLast.GONE, null);
         // What is gone is not asked for again, and its number is not given to another thing.
         Answer third = client.get(NEW);
         assertThat(third.field("observations.1.what")).isEqualTo("snag");

@@ -15,8 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
-import tenterbook.label.document.DocumentKind;
-import tenterbook.label.document.DocumentOrigin;
+import tenterbook.documents.DocumentKind;
+import tenterbook.documents.DocumentOrigin;
 import tenterbook.ledger.Saved;
 
 /** Documents over HTTP: shown before they are issued, kept when they are, and printed again from what was kept. */

@@ -252,8 +252,8 @@ class PhotographsTest extends Scenario {
                 .get(0)
                 .regions()
                 .get(0);
-        var expected = tenterbook.colour.Srgb.parse("2f4a6d").lab();
-        assertThat(tenterbook.colour.Ciede2000.difference(region.colour(), expected))
+        var expected = tenterbook.colour.space.Srgb.parse("2f4a6d").lab();
+        assertThat(tenterbook.colour.space.Ciede2000.difference(region.colour(), expected))
                 .isLessThan(1.5);
         assertThat(client.get(at).words()).contains("mar");
 

@@ -86,7 +86,7 @@ class PrintTest extends Scenario {
             assertThat(paper.market()).isEqualTo("us");
             assertThat(paper.pieces().get(0).version()).isEqualTo(1);
             assertThat(String.join("\n", paper.pieces().get(0).text())).contains("Figueira");
-            assertThat(wiring.archive().ledger().namedBy(Kinds.PIECE.key("V24-001")))
+            assertThat(wiring.archive().ledger().referencedBy(Kinds.PIECE.key("V24-001")))
                     .contains(Kinds.ISSUED_PAPER.key(paper.id()));
             assertThat(client.get("/print/issued/" + paper.id()).words()).contains("Figueira");
         });

@@ -7,7 +7,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
-import tenterbook.colour.Ciede2000;
+import tenterbook.colour.space.Ciede2000;
 
 /** The bounds of a box against the plain formula at points of it; the formula itself is checked in {@code colour}. */
 class BoxBoundTest {

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import org.apache.lucene.util.BytesRef;
 import org.junit.jupiter.api.Test;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Lab;
 import tenterbook.facts.PieceColour;
 import tenterbook.measure.Digest;
 import tenterbook.piece.Category;

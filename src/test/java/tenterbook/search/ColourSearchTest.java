@@ -16,10 +16,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.colour.Ciede2000;
-import tenterbook.colour.Lab;
-import tenterbook.colour.PaletteColour;
-import tenterbook.photo.Photo;
+import tenterbook.colour.palette.PaletteColour;
+import tenterbook.colour.space.Ciede2000;
+import tenterbook.colour.space.Lab;
+import tenterbook.imaging.Photo;
 import tenterbook.piece.Status;
 
 class ColourSearchTest {

@@ -21,8 +21,8 @@ import org.apache.lucene.index.NoMergePolicy;
 import org.apache.lucene.store.ByteBuffersDirectory;
 import org.apache.lucene.util.FixedBitSet;
 import org.junit.jupiter.api.Test;
-import tenterbook.colour.Ciede2000;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Ciede2000;
+import tenterbook.colour.space.Lab;
 
 /** What is divided among processors only where a segment is large, against comparing everything by the plain formula. */
 class LargeTreeTest {
@@ -132,7 +132,7 @@ class LargeTreeTest {
             IntStream.range(0, DOCUMENTS)
                     .filter(doc -> share > 0 && sums[doc] < share - ColourMatch.SHARE_SLACK)
                     .forEach(expected::clear);
-            assertThat(new ColourReach(tree, asked).within(within, share, DOCUMENTS))
+            assertThat(new ColourRangeSearch(tree, asked).within(within, share, DOCUMENTS))
                     .isEqualTo(expected);
         }
     }
@@ -158,7 +158,7 @@ class LargeTreeTest {
             double worst =
                     all.values().stream().sorted().skip(wanted - 1).findFirst().orElseThrow();
             NearestDistances nearest = new NearestDistances(wanted, turn % 2 == 0 ? Double.POSITIVE_INFINITY : 60);
-            new ColourReach(tree, asked).nearest(documents, 0, nearest);
+            new ColourRangeSearch(tree, asked).nearest(documents, 0, nearest);
             all.values().removeIf(its -> its > worst);
             assertThat(found(nearest)).isEqualTo(all);
         }

@@ -16,7 +16,7 @@ import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Lab;
 import tenterbook.piece.ColourRole;
 
 class PieceQueryTest {

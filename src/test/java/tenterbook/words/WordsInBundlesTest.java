@@ -28,7 +28,8 @@ class WordsInBundlesTest {
     private static final Set<String> ONLY_READ = Set.of("do not know", "not written down", "every 500ms");
 
     /** Codes as they stand in the ledger; an enumeration keeps the same in its {@code toString()}. */
-    private static final Set<String> STORED = Set.of("archive/record/StoredCodes.java", "label/care/CareSymbol.java");
+    private static final Set<String> STORED =
+            Set.of("archive/record/StoredCodes.java", "labelling/care/CareSymbol.java");
 
     @Test
     void noTemplateAndNoClassHasWordsOfItsOwn() {

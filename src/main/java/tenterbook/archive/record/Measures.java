@@ -10,7 +10,7 @@ import tenterbook.archive.field.Numeric;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Plain;
 import tenterbook.archive.field.Values;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Lab;
 import tenterbook.measure.DateText;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;

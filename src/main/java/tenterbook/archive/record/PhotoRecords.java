@@ -6,10 +6,10 @@ import tenterbook.archive.field.Flag;
 import tenterbook.archive.field.Numeric;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Plain;
-import tenterbook.colour.PaletteColour;
-import tenterbook.colour.Region.Corner;
-import tenterbook.photo.Photo;
-import tenterbook.photo.PhotoCalibration;
+import tenterbook.colour.palette.PaletteColour;
+import tenterbook.colour.palette.Region.Corner;
+import tenterbook.imaging.Photo;
+import tenterbook.imaging.PhotoCalibration;
 
 /** What is known of a photograph's file, and how its colours are corrected. Both are given by the program. */
 public final class PhotoRecords {

@@ -1,7 +1,7 @@
 package tenterbook.archive.record;
 
 import tenterbook.archive.field.Codes;
-import tenterbook.colour.card.Calibration;
+import tenterbook.colour.target.Calibration;
 import tenterbook.material.Role;
 import tenterbook.material.Source;
 import tenterbook.measure.Basis;
@@ -14,13 +14,13 @@ import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Specimen;
 import tenterbook.piece.Status;
 import tenterbook.piece.TestStandard;
+import tenterbook.piece.condition.ChangeSinceLast;
+import tenterbook.piece.condition.ExtentExamined;
 import tenterbook.piece.condition.Overall;
 import tenterbook.piece.condition.PhotoView;
 import tenterbook.piece.condition.Reason;
-import tenterbook.piece.condition.Seen;
 import tenterbook.piece.condition.Severity;
 import tenterbook.piece.condition.Stability;
-import tenterbook.piece.condition.Standing;
 import tenterbook.recipe.Fold;
 import tenterbook.recipe.StepKind;
 import tenterbook.words.Conventions.DateOrder;
@@ -236,18 +236,18 @@ public final class StoredCodes {
             .unrecorded("not said")
             .complete();
 
-    public static final Codes<Standing> STANDING = Codes.of("standing", Standing.class)
-            .code(Standing.STILL_THERE, "still there")
-            .code(Standing.WORSE, "worse")
-            .code(Standing.BETTER, "better")
-            .code(Standing.GONE, "gone")
-            .code(Standing.NOT_CHECKED, "not checked")
+    public static final Codes<ChangeSinceLast> STANDING = Codes.of("standing", ChangeSinceLast.class)
+            .code(ChangeSinceLast.STILL_THERE, "still there")
+            .code(ChangeSinceLast.WORSE, "worse")
+            .code(ChangeSinceLast.BETTER, "better")
+            .code(ChangeSinceLast.GONE, "gone")
+            .code(ChangeSinceLast.NOT_CHECKED, "not checked")
             .complete();
 
-    public static final Codes<Seen> SEEN = Codes.of("seen", Seen.class)
-            .code(Seen.WHOLE, "examined")
-            .code(Seen.PART, "in part")
-            .code(Seen.NOT, "not examined")
+    public static final Codes<ExtentExamined> SEEN = Codes.of("seen", ExtentExamined.class)
+            .code(ExtentExamined.WHOLE, "examined")
+            .code(ExtentExamined.PART, "in part")
+            .code(ExtentExamined.NOT, "not examined")
             .unrecorded("not said")
             .complete();
 

@@ -2,12 +2,12 @@ package tenterbook.colour.compare;
 
 import java.util.ArrayList;
 import java.util.List;
-import tenterbook.colour.Interval;
+import tenterbook.colour.space.Interval;
 import tenterbook.words.Message;
 
 /**
  * A change in plain words, told from where it may lie and never from its middle value. The steps of ΔE00 are those of {@link
- * tenterbook.colour.DifferenceWords}: common practice, not a standard.
+ * tenterbook.colour.space.DifferenceWords}: common practice, not a standard.
  */
 public final class ChangeWords {
     /** ΔE00 below which an eye sees nothing, or hardly anything, even side by side. */

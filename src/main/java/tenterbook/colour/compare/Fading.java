@@ -6,13 +6,11 @@ import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.stat.descriptive.StreamingStatistics;
-import tenterbook.colour.ColourChange;
-import tenterbook.colour.Finding;
-import tenterbook.colour.GreyScale;
-import tenterbook.colour.Interval;
-import tenterbook.colour.Lab;
-import tenterbook.colour.Region;
 import tenterbook.colour.compare.Tiles.Tile;
+import tenterbook.colour.palette.Region;
+import tenterbook.colour.space.Interval;
+import tenterbook.colour.space.Lab;
+import tenterbook.colour.space.MeasurementResult;
 import tenterbook.measure.NumberWords;
 import tenterbook.words.Message;
 
@@ -40,8 +38,8 @@ public final class Fading {
      * @return refused where the pictures cannot be laid over each other; then no region was measured
      * @throws IllegalStateException if the allowance is negative, NaN or infinite
      */
-    public static Finding<List<Finding<RegionChange>>> compare(
-            Picture before, Picture after, List<Region> regions, double allowance) {
+    public static MeasurementResult<List<MeasurementResult<RegionChange>>> compare(
+            ComparedPicture before, ComparedPicture after, List<Region> regions, double allowance) {
         checked(allowance);
         return Registration.align(before, after)
                 .map(alignment -> regions.stream()
@@ -54,16 +52,17 @@ public final class Fading {
      *
      * @return refused where the later picture shows less than nine tenths of the region, or the region is too small
      */
-    public static Finding<RegionChange> compare(
-            Picture before, Picture after, Alignment alignment, Region region, double allowance) {
+    public static MeasurementResult<RegionChange> compare(
+            ComparedPicture before, ComparedPicture after, Alignment alignment, Region region, double allowance) {
         checked(allowance);
         Tiles cut = Tiles.of(before, after, alignment, region);
         if (cut.seen() < LEAST_SEEN) {
-            return Finding.refused(Message.of("change.part-not-seen", "share", NumberWords.percent(cut.seen(), 0)));
+            return MeasurementResult.refused(
+                    Message.of("change.part-not-seen", "share", NumberWords.percent(cut.seen(), 0)));
         }
         List<Tile> tiles = cut.tiles();
         if (tiles.size() < LEAST_TILES) {
-            return Finding.refused(Message.of("change.part-too-small"));
+            return MeasurementResult.refused(Message.of("change.part-too-small"));
         }
         Tile mean = mean(tiles);
         ColourChange change = ColourChange.between(mean.before(), mean.after());
@@ -74,7 +73,7 @@ public final class Fading {
         boolean still = lightness.holds(0) && a.holds(0) && b.holds(0);
         double[][] drawn = drawn(tiles);
         Interval cie1976 = around(change.cie1976(), drawn[0], still, allowance);
-        return Finding.found(new RegionChange(
+        return MeasurementResult.found(new RegionChange(
                 mean.before(),
                 mean.after(),
                 change,

@@ -9,7 +9,7 @@ package tenterbook.colour.compare;
  * @param mirroredLength whether the folds left its image reversed along the length
  * @param mirroredWidth whether the folds left its image reversed across the width
  */
-public record Layer(int number, Picture picture, boolean mirroredLength, boolean mirroredWidth) {
+public record Layer(int number, ComparedPicture picture, boolean mirroredLength, boolean mirroredWidth) {
     /** @throws IllegalStateException if the number is below 1 or the picture missing */
     public Layer {
         if (number < 1 || picture == null) {

@@ -1,8 +1,8 @@
 package tenterbook.colour.compare;
 
 import java.util.List;
-import tenterbook.colour.Finding;
-import tenterbook.colour.Interval;
+import tenterbook.colour.space.Interval;
+import tenterbook.colour.space.MeasurementResult;
 
 /**
  * How deep the layers of a stack came out, the outer ones being 1.
@@ -11,7 +11,7 @@ import tenterbook.colour.Interval;
  * @param layers each layer, in order of number
  * @param decay how the depth falls into the stack; refused where too few layers were measured
  */
-public record LayerDepths(double outer, List<Depth> layers, Finding<Decay> decay) {
+public record LayerDepths(double outer, List<Depth> layers, MeasurementResult<Decay> decay) {
     public LayerDepths {
         layers = List.copyOf(layers);
     }

@@ -8,13 +8,12 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.hipparchus.stat.regression.SimpleRegression;
-import tenterbook.colour.DepthOfShade;
-import tenterbook.colour.DepthOfShade.Channel;
-import tenterbook.colour.Finding;
-import tenterbook.colour.Interval;
-import tenterbook.colour.SrgbCurve;
+import tenterbook.colour.compare.DepthOfShade.Channel;
 import tenterbook.colour.compare.LayerDepths.Decay;
 import tenterbook.colour.compare.LayerDepths.Depth;
+import tenterbook.colour.space.Interval;
+import tenterbook.colour.space.MeasurementResult;
+import tenterbook.colour.space.SrgbCurve;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
@@ -42,13 +41,14 @@ public final class LayerStack {
      * @return refused where no outer layer was measured, an outer layer is undyed, or a panel holds no light in that channel
      * @throws IllegalArgumentException if a layer's number is above {@code total} or given twice
      */
-    public static Finding<LayerDepths> depths(List<Layer> layers, int total, Channel channel) {
+    public static MeasurementResult<LayerDepths> depths(List<Layer> layers, int total, Channel channel) {
         checked(layers, total);
         List<Depth> bare = new ArrayList<>();
         for (Layer layer : sorted(layers)) {
             double light = light(layer.picture(), channel);
             if (Double.isNaN(light) || light <= 0) {
-                return Finding.refused(Message.of("layers.no-light", "layer", layer.number(), "channel", channel));
+                return MeasurementResult.refused(
+                        Message.of("layers.no-light", "layer", layer.number(), "channel", channel));
             }
             int steps = Math.min(layer.number() - 1, total - layer.number());
             bare.add(new Depth(layer.number(), steps, DepthOfShade.ks(light), Double.NaN));
@@ -59,33 +59,33 @@ public final class LayerStack {
                 .average()
                 .orElse(0);
         if (outer == 0) {
-            return Finding.refused(Message.of("layers.no-outer", "total", total));
+            return MeasurementResult.refused(Message.of("layers.no-outer", "total", total));
         }
         List<Depth> depths = bare.stream()
                 .map(depth -> new Depth(depth.number(), depth.steps(), depth.ks(), depth.ks() / outer))
                 .toList();
-        return Finding.found(new LayerDepths(outer, depths, decay(depths)));
+        return MeasurementResult.found(new LayerDepths(outer, depths, decay(depths)));
     }
 
-    private static Finding<Decay> decay(List<Depth> depths) {
+    private static MeasurementResult<Decay> decay(List<Depth> depths) {
         Set<Integer> steps = depths.stream().map(Depth::steps).collect(Collectors.toCollection(TreeSet::new));
         if (steps.size() < LEAST_STEPS) {
-            return Finding.refused(Message.of("layers.too-few", "least", LEAST_STEPS, "found", steps.size()));
+            return MeasurementResult.refused(Message.of("layers.too-few", "least", LEAST_STEPS, "found", steps.size()));
         }
         SimpleRegression line = new SimpleRegression();
         for (Depth depth : depths) {
             if (depth.ks() == 0) {
-                return Finding.refused(Message.of("layers.undyed", "layer", depth.number()));
+                return MeasurementResult.refused(Message.of("layers.undyed", "layer", depth.number()));
             }
             line.addData(depth.steps(), Math.log(depth.ks()));
         }
         double half = line.getSlopeConfidenceInterval(OUTSIDE);
         double rate = -line.getSlope();
-        return Finding.found(new Decay(rate, new Interval(rate - half, rate + half)));
+        return MeasurementResult.found(new Decay(rate, new Interval(rate - half, rate + half)));
     }
 
     /** Mean linear light of one channel over the opaque pixels; NaN where there are none. */
-    private static double light(Picture picture, Channel channel) {
+    private static double light(ComparedPicture picture, Channel channel) {
         int shift = 16 - 8 * channel.ordinal();
         double sum = 0;
         int n = 0;
@@ -105,10 +105,10 @@ public final class LayerStack {
      * @return for each two, refused where one is too even to carry an image
      * @throws IllegalArgumentException if a number is given twice
      */
-    public static List<Finding<LayerSymmetry>> symmetries(List<Layer> layers) {
+    public static List<MeasurementResult<LayerSymmetry>> symmetries(List<Layer> layers) {
         checked(layers, Integer.MAX_VALUE);
         List<Layer> sorted = sorted(layers);
-        List<Finding<LayerSymmetry>> found = new ArrayList<>();
+        List<MeasurementResult<LayerSymmetry>> found = new ArrayList<>();
         for (int i = 1; i < sorted.size(); i++) {
             if (sorted.get(i).number() == sorted.get(i - 1).number() + 1) {
                 found.add(symmetry(sorted.get(i - 1), sorted.get(i)));
@@ -117,12 +117,12 @@ public final class LayerStack {
         return found;
     }
 
-    private static Finding<LayerSymmetry> symmetry(Layer layer, Layer next) {
+    private static MeasurementResult<LayerSymmetry> symmetry(Layer layer, Layer next) {
         Plane one = layer.asItLay();
         Plane other = next.asItLay();
         if (one.spread() < FLAT || other.spread() < FLAT) {
             int flat = one.spread() < FLAT ? layer.number() : next.number();
-            return Finding.refused(
+            return MeasurementResult.refused(
                     Message.of("layers.too-even", "layer", flat, "one", layer.number(), "other", next.number()));
         }
         Plane small1 = one.stretched(SIDE, SIDE);
@@ -138,7 +138,7 @@ public final class LayerStack {
                 }
             }
         }
-        return Finding.found(best);
+        return MeasurementResult.found(best);
     }
 
     private record Moved(int across, int down) implements Likeness.Place {

@@ -1,11 +1,11 @@
 package tenterbook.colour.compare;
 
-import tenterbook.colour.SrgbCurve;
+import tenterbook.colour.space.SrgbCurve;
 
 /** One number for each pixel, row by row. */
 record Plane(double[] values, int width, int height) {
     /** Lightness L*, 0 to 100: what an eye sees as the image. */
-    static Plane lightness(Picture picture) {
+    static Plane lightness(ComparedPicture picture) {
         double[] values = new double[picture.argb().length];
         for (int i = 0; i < values.length; i++) {
             int p = picture.argb()[i];

@@ -1,9 +1,7 @@
 package tenterbook.colour.compare;
 
-import tenterbook.colour.ColourChange;
-import tenterbook.colour.GreyScale;
-import tenterbook.colour.Interval;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Interval;
+import tenterbook.colour.space.Lab;
 
 /**
  * How one marked part of a cloth changed. All intervals 95 %, over the tiles the part was cut into: they tell how even

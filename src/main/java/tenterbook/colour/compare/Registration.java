@@ -3,7 +3,7 @@ package tenterbook.colour.compare;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import tenterbook.colour.Finding;
+import tenterbook.colour.space.MeasurementResult;
 import tenterbook.measure.NumberWords;
 import tenterbook.words.Message;
 
@@ -45,11 +45,11 @@ public final class Registration {
      * @return refused where a picture is flat, where no placing correlates by 0.6 over 40 % of the earlier picture, or
      *     where a second placing fits as well (a repeating pattern)
      */
-    public static Finding<Alignment> align(Picture before, Picture after) {
+    public static MeasurementResult<Alignment> align(ComparedPicture before, ComparedPicture after) {
         Plane whole1 = Plane.lightness(before);
         Plane whole2 = Plane.lightness(after);
         if (whole1.spread() < FLAT || whole2.spread() < FLAT) {
-            return Finding.refused(
+            return MeasurementResult.refused(
                     whole1.spread() < FLAT
                             ? Message.of("change.earlier-too-even")
                             : Message.of("change.later-too-even"));
@@ -62,7 +62,7 @@ public final class Registration {
                 .toList();
         Placing first = best.get(0);
         if (first.correlation() < LEAST_CORRELATION) {
-            return Finding.refused(Message.of(
+            return MeasurementResult.refused(Message.of(
                     "change.not-laid-over",
                     "found",
                     NumberWords.decimals(Math.max(0, first.correlation()), 2),
@@ -70,7 +70,7 @@ public final class Registration {
                     NumberWords.decimals(LEAST_CORRELATION, 2)));
         }
         if (fitsElsewhere(whole1.squared(ROUGH), whole2.squared(ROUGH), first)) {
-            return Finding.refused(Message.of("change.pattern-repeats"));
+            return MeasurementResult.refused(Message.of("change.pattern-repeats"));
         }
         Plane fine1 = whole1.squared(FINE);
         Plane fine2 = whole2.squared(FINE);
@@ -83,7 +83,7 @@ public final class Registration {
                 before.height(),
                 after.width(),
                 after.height());
-        return Finding.found(new Alignment(
+        return MeasurementResult.found(new Alignment(
                 bare.scale(),
                 bare.degrees(),
                 bare.dx(),

@@ -2,9 +2,9 @@ package tenterbook.colour.compare;
 
 import java.util.ArrayList;
 import java.util.List;
-import tenterbook.colour.Lab;
-import tenterbook.colour.Region;
-import tenterbook.colour.Srgb;
+import tenterbook.colour.palette.Region;
+import tenterbook.colour.space.Lab;
+import tenterbook.colour.space.Srgb;
 
 /**
  * A region cut into a grid of tiles, each with its mean colour in both pictures over the same cloth.
@@ -21,7 +21,7 @@ record Tiles(List<Tile> tiles, double seen) {
     /** Means of one tile. */
     record Tile(Lab before, Lab after) {}
 
-    static Tiles of(Picture before, Picture after, Alignment alignment, Region region) {
+    static Tiles of(ComparedPicture before, ComparedPicture after, Alignment alignment, Region region) {
         int left = before.width();
         int top = before.height();
         int right = -1;

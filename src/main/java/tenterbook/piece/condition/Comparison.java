@@ -57,7 +57,7 @@ public record Comparison(Examination before, Examination after, List<Change> cha
         if (is == null) {
             return new Change(was.number(), Change.Kind.NOT_CHECKED, was, null, List.of(), null);
         }
-        Standing standing = is.standing() == null ? Standing.NOT_CHECKED : is.standing();
+        ChangeSinceLast standing = is.standing() == null ? ChangeSinceLast.NOT_CHECKED : is.standing();
         Change.Kind kind = switch (standing) {
             case STILL_THERE -> Change.Kind.UNCHANGED;
             case WORSE -> Change.Kind.WORSE;
@@ -71,7 +71,7 @@ public record Comparison(Examination before, Examination after, List<Change> cha
     }
 
     private static Optional<Written> doubtOfNew(Observation is) {
-        boolean spokenOfBefore = is.standing() != null && is.standing() != Standing.NOT_CHECKED;
+        boolean spokenOfBefore = is.standing() != null && is.standing() != ChangeSinceLast.NOT_CHECKED;
         return spokenOfBefore
                 ? Optional.of(Message.of("condition.doubt-new", "standing", is.standing()))
                 : Optional.empty();

@@ -30,7 +30,7 @@ public record Observation(
         Quantity across,
         @Nullable Severity severity,
         @Nullable Stability stability,
-        @Nullable Standing standing,
+        @Nullable ChangeSinceLast standing,
         String note,
         List<PhotoMark> marks) {
     private static final int MOST = 999;
@@ -70,12 +70,22 @@ public record Observation(
     }
 
     public boolean gone() {
-        return standing == Standing.GONE;
+        return standing == ChangeSinceLast.GONE;
     }
 
     /** The same thing, to be looked for again: with all that was found of it, and nothing said of how it is now. */
     public Observation toBeChecked() {
         return new Observation(
-                number, what, zone, place, extent, across, severity, stability, Standing.NOT_CHECKED, note, marks);
+                number,
+                what,
+                zone,
+                place,
+                extent,
+                across,
+                severity,
+                stability,
+                ChangeSinceLast.NOT_CHECKED,
+                note,
+                marks);
     }
 }

@@ -10,7 +10,7 @@ import tenterbook.words.Refusal;
  * @param seen null where not recorded
  * @param note as in 'behind glass'
  */
-public record ZoneSeen(String zone, @Nullable Seen seen, String note) {
+public record ZoneSeen(String zone, @Nullable ExtentExamined seen, String note) {
     public ZoneSeen {
         zone = zone == null ? "" : zone.strip();
         note = note == null ? "" : note.strip();

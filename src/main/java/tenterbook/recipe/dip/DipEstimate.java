@@ -1,6 +1,6 @@
 package tenterbook.recipe.dip;
 
-import tenterbook.colour.Interval;
+import tenterbook.colour.space.Interval;
 
 /**
  * A figure from a curve.

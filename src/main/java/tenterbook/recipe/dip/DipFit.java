@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.hipparchus.stat.regression.SimpleRegression;
-import tenterbook.colour.Finding;
-import tenterbook.colour.ShadeReading;
+import tenterbook.colour.compare.ShadeReading;
+import tenterbook.colour.space.MeasurementResult;
 import tenterbook.words.Listing;
 import tenterbook.words.Message;
 
@@ -30,10 +30,10 @@ public final class DipFit {
      *
      * @param points one or more for each finished piece; order does not matter
      */
-    public static Finding<FittedDips> of(List<DipPoint> points) {
+    public static MeasurementResult<FittedDips> of(List<DipPoint> points) {
         Optional<Message> refusal = refusal(points);
         if (refusal.isPresent()) {
-            return Finding.refused(refusal.get().inEnglish());
+            return MeasurementResult.refused(refusal.get().inEnglish());
         }
         Sample sample = Sample.of(points);
         DipCurve curve = new Profile(sample).best();
@@ -43,13 +43,13 @@ public final class DipFit {
         }
         Profile profile = new Profile(sample);
         if (curve == null || curve.rate() <= profile.leastRate * 1.001) {
-            return Finding.refused(
+            return MeasurementResult.refused(
                     Message.of("recipe.curve.straight", "dips", seen(points)).inEnglish());
         }
         if (curve.rate() >= profile.mostRate * 0.999) {
-            return Finding.refused(Message.of("recipe.curve.level").inEnglish());
+            return MeasurementResult.refused(Message.of("recipe.curve.level").inEnglish());
         }
-        return Finding.found(FittedDips.alone(sample, curve));
+        return MeasurementResult.found(FittedDips.alone(sample, curve));
     }
 
     /** Why no curve may be sought in these points; empty where one may. */

@@ -1,6 +1,6 @@
 package tenterbook.recipe.dip;
 
-import tenterbook.colour.ShadeReading;
+import tenterbook.colour.compare.ShadeReading;
 import tenterbook.words.Refusal;
 
 /**

@@ -1,7 +1,7 @@
 package tenterbook.recipe.dip;
 
 import java.util.List;
-import tenterbook.colour.Interval;
+import tenterbook.colour.space.Interval;
 import tenterbook.measure.NumberWords;
 import tenterbook.words.Message;
 import tenterbook.words.Written;

@@ -6,7 +6,7 @@ import java.util.function.ToDoubleFunction;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
-import tenterbook.colour.Interval;
+import tenterbook.colour.space.Interval;
 
 /** Curves drawn, with a fixed seed, from a normal spread of √c, ln A and ln b; intervals are their middle 95 %. */
 final class DrawnCurves implements Plausible {

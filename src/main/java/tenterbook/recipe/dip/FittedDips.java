@@ -4,9 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.hipparchus.distribution.continuous.TDistribution;
-import tenterbook.colour.Finding;
-import tenterbook.colour.Interval;
-import tenterbook.colour.ShadeReading;
+import tenterbook.colour.compare.ShadeReading;
+import tenterbook.colour.space.Interval;
+import tenterbook.colour.space.MeasurementResult;
 import tenterbook.measure.NumberWords;
 import tenterbook.recipe.dip.DipsNeeded.Verdict;
 import tenterbook.words.Message;
@@ -178,16 +178,17 @@ public final class FittedDips {
      *
      * @return refused where the reading is on another scale than the curve
      */
-    public Finding<DipsNeeded> moreDips(ShadeReading now, double targetKs) {
+    public MeasurementResult<DipsNeeded> moreDips(ShadeReading now, double targetKs) {
         checked("recipe.curve.depth", targetKs);
         if (!now.sameScale(like)) {
-            return Finding.refused(Message.of("recipe.curve.other-scale", "piece", now.scale(), "curve", scale())
-                    .inEnglish());
+            return MeasurementResult.refused(
+                    Message.of("recipe.curve.other-scale", "piece", now.scale(), "curve", scale())
+                            .inEnglish());
         }
         double best = curve.dipsBetween(now.ks(), targetKs);
         Interval further = plausible.range(c -> c.dipsBetween(now.ks(), targetKs));
         Verdict verdict = best == 0 ? Verdict.ALREADY_DEEPER : verdict(targetKs);
-        return Finding.found(new DipsNeeded(verdict, targetKs, true, best, further, evidence(targetKs)));
+        return MeasurementResult.found(new DipsNeeded(verdict, targetKs, true, best, further, evidence(targetKs)));
     }
 
     private Verdict verdict(double targetKs) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.distribution.continuous.FDistribution;
-import tenterbook.colour.Interval;
+import tenterbook.colour.space.Interval;
 
 /**
  * Every curve whose squares stay within the 95 % mark: squares ≤ least + s² F(0.95; 1, n−3), where s² is the scatter

@@ -1,7 +1,7 @@
 package tenterbook.recipe.dip;
 
 import java.util.function.ToDoubleFunction;
-import tenterbook.colour.Interval;
+import tenterbook.colour.space.Interval;
 
 /** The curves that the points leave open, as 95 % intervals of whatever is asked of a curve. */
 interface Plausible {

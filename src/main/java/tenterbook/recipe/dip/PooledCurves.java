@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import tenterbook.colour.Finding;
+import tenterbook.colour.space.MeasurementResult;
 
 /**
  * A curve for every cloth and vat, where few pieces of one borrow from the rest of the studio.
@@ -33,7 +33,7 @@ public record PooledCurves(FittedDips studio, Map<Group, FittedDips> groups, Map
      * @param groups points by group; a group may have few points or none
      * @return refused where the readings are of two kinds, or all points together carry no curve (see {@link DipFit#of})
      */
-    public static Finding<PooledCurves> fit(Map<Group, List<DipPoint>> groups) {
+    public static MeasurementResult<PooledCurves> fit(Map<Group, List<DipPoint>> groups) {
         List<DipPoint> all =
                 groups.values().stream().flatMap(Collection::stream).toList();
         return DipFit.of(all).map(studio -> pooled(studio, groups, all));

@@ -2,8 +2,8 @@ package tenterbook.recipe.dip;
 
 import java.util.Comparator;
 import java.util.List;
-import tenterbook.colour.Ciede2000;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Ciede2000;
+import tenterbook.colour.space.Lab;
 import tenterbook.words.Refusal;
 
 /**

@@ -12,11 +12,11 @@ import tenterbook.piece.Party;
 import tenterbook.web.form.Form;
 
 /** People in a form may be given by short name or by the name that stands in their record, in any case of letters. */
-final class PeopleNamed {
+public final class PeopleNamed {
     private PeopleNamed() {}
 
     /** Puts short names in the place of names, and a problem beside what names nobody or more than one. */
-    static void inForm(Archive archive, Kind<?> kind, Form form) {
+    public static void inForm(Archive archive, Kind<?> kind, Form form) {
         if (kind.equals(Kinds.PIECE)) {
             put(archive, form, "holder");
             form.rows("events").forEach(event -> put(archive, event, "party"));

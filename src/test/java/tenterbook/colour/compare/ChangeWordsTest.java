@@ -5,9 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tenterbook.colour.ColourChange;
-import tenterbook.colour.Interval;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Interval;
+import tenterbook.colour.space.Lab;
 
 /** A verdict comes from where a change may lie, whatever its middle value. */
 class ChangeWordsTest {

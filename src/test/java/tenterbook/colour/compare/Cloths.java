@@ -1,7 +1,7 @@
 package tenterbook.colour.compare;
 
 import java.util.SplittableRandom;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Lab;
 
 /** Made-up cloth: soft blots of light and dark on a ground, drawn at any place and scale from the same numbers. */
 final class Cloths {
@@ -31,7 +31,8 @@ final class Cloths {
     }
 
     /** Paints with a ground and a resist colour; pixels jitter by {@code noise} L*. */
-    static Picture paint(Image image, int width, int height, Alignment where, Lab ground, Lab resist, double noise) {
+    static ComparedPicture paint(
+            Image image, int width, int height, Alignment where, Lab ground, Lab resist, double noise) {
         SplittableRandom random = new SplittableRandom(7 + width);
         int[] argb = new int[width * height];
         double half = Math.max(width, height) / 2.0;
@@ -49,6 +50,6 @@ final class Cloths {
                 argb[y * width + x] = 0xff000000 | colour.red() << 16 | colour.green() << 8 | colour.blue();
             }
         }
-        return new Picture(argb, width, height);
+        return new ComparedPicture(argb, width, height);
     }
 }

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import tenterbook.colour.Ciede2000;
-import tenterbook.colour.Finding;
-import tenterbook.colour.Lab;
-import tenterbook.colour.Region;
+import tenterbook.colour.palette.Region;
+import tenterbook.colour.space.Ciede2000;
+import tenterbook.colour.space.Lab;
+import tenterbook.colour.space.MeasurementResult;
 
 class FadingTest {
     private static final int W = 320;
@@ -24,11 +24,12 @@ class FadingTest {
     private static final Region GROUND = Region.rectangle(0.05, 0.1, 0.3, 0.4);
 
     private static RegionChange change(Lab later, Alignment where, double allowance) {
-        Picture before = Cloths.paint(IMAGE, W, H, null, BLUE, WHITE, 1);
-        Picture after = Cloths.paint(IMAGE, W, H, where, later, WHITE, 1.5);
-        Finding<List<Finding<RegionChange>>> finding = Fading.compare(before, after, List.of(GROUND), allowance);
+        ComparedPicture before = Cloths.paint(IMAGE, W, H, null, BLUE, WHITE, 1);
+        ComparedPicture after = Cloths.paint(IMAGE, W, H, where, later, WHITE, 1.5);
+        MeasurementResult<List<MeasurementResult<RegionChange>>> finding =
+                Fading.compare(before, after, List.of(GROUND), allowance);
         assertThat(finding.refusal()).isEmpty();
-        Finding<RegionChange> region = finding.value().orElseThrow().get(0);
+        MeasurementResult<RegionChange> region = finding.value().orElseThrow().get(0);
         return region.value().orElseThrow(() -> new AssertionError(region.refusal()));
     }
 
@@ -68,8 +69,8 @@ class FadingTest {
 
     @Test
     void aFadeInOneHalfShowsAsSpread() {
-        Picture before = Cloths.paint((x, y) -> 0, W, H, null, BLUE, WHITE, 1);
-        Picture after = Cloths.paint((x, y) -> x > 0 ? 0.2 : 0, W, H, null, BLUE, WHITE, 1);
+        ComparedPicture before = Cloths.paint((x, y) -> 0, W, H, null, BLUE, WHITE, 1);
+        ComparedPicture after = Cloths.paint((x, y) -> x > 0 ? 0.2 : 0, W, H, null, BLUE, WHITE, 1);
         RegionChange change = Fading.compare(before, after, Alignment.asTheyLie(W, H), Region.WHOLE, 0)
                 .value()
                 .orElseThrow();
@@ -80,13 +81,13 @@ class FadingTest {
 
     @Test
     void whatCannotBeComparedIsNotMeasurable() {
-        Picture cloth = Cloths.paint(IMAGE, W, H, null, BLUE, WHITE, 1);
+        ComparedPicture cloth = Cloths.paint(IMAGE, W, H, null, BLUE, WHITE, 1);
         Alignment away = new Alignment(1, 0, -60, 0, 1, 0.8, 159.5, 119.5, 159.5, 119.5);
         assertThat(Fading.compare(cloth, cloth, away, GROUND, 0).refusal()).contains("% of the marked part");
         assertThat(Fading.compare(cloth, cloth, Alignment.asTheyLie(W, H), Region.rectangle(0.5, 0.5, 0.503, 0.504), 0)
                         .refusal())
                 .contains("too small");
-        Picture plain = Cloths.paint((x, y) -> 0, W, H, null, BLUE, WHITE, 0.5);
+        ComparedPicture plain = Cloths.paint((x, y) -> 0, W, H, null, BLUE, WHITE, 0.5);
         assertThat(Fading.compare(cloth, plain, List.of(GROUND), 0).refusal()).contains("Not measurable");
         assertThatThrownBy(() -> Fading.compare(cloth, cloth, List.of(GROUND), -1))
                 .hasMessageContaining("-1");

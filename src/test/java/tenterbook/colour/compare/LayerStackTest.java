@@ -8,11 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import tenterbook.colour.DepthOfShade;
-import tenterbook.colour.DepthOfShade.Channel;
-import tenterbook.colour.Lab;
-import tenterbook.colour.SrgbCurve;
+import tenterbook.colour.compare.DepthOfShade.Channel;
 import tenterbook.colour.compare.LayerDepths.Decay;
+import tenterbook.colour.space.Lab;
+import tenterbook.colour.space.SrgbCurve;
 
 class LayerStackTest {
     private static final int SIDE = 160;
@@ -28,7 +27,7 @@ class LayerStackTest {
             int level = SrgbCurve.encoded(light * (1 + 0.1 * random.nextGaussian()));
             argb[i] = 0xff000000 | level << 16 | 0x6080;
         }
-        return new Layer(number, new Picture(argb, SIDE, SIDE), false, false);
+        return new Layer(number, new ComparedPicture(argb, SIDE, SIDE), false, false);
     }
 
     private static List<Layer> stack(double outer, double rate, int total, double scatter) {
@@ -79,7 +78,7 @@ class LayerStackTest {
         LayerDepths two =
                 LayerStack.depths(stack.subList(0, 2), 8, Channel.RED).value().orElseThrow();
         assertThat(two.decay().refusal()).contains("3 different distances").contains("here are 2");
-        Layer black = new Layer(1, new Picture(new int[] {0xff000000}, 1, 1), false, false);
+        Layer black = new Layer(1, new ComparedPicture(new int[] {0xff000000}, 1, 1), false, false);
         assertThat(LayerStack.depths(List.of(black), 8, Channel.RED).refusal()).contains("layer 1 holds no light");
         assertThatThrownBy(() -> LayerStack.depths(stack, 6, Channel.RED)).hasMessageContaining("layer 7 beyond it");
         assertThatThrownBy(() -> LayerStack.symmetries(List.of(black, black))).hasMessageContaining("layer 1 twice");

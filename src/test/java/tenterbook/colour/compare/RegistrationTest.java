@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tenterbook.colour.Finding;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Lab;
+import tenterbook.colour.space.MeasurementResult;
 
 class RegistrationTest {
     private static final Lab BLUE = new Lab(34, -2, -25);
@@ -35,9 +35,9 @@ class RegistrationTest {
     void aWarpIsFoundToAPixel(double scale, double degrees, double dx, double dy) {
         Cloths.Image image = Cloths.blots(11, 60);
         Alignment back = warp(scale, degrees, dx, dy);
-        Picture before = Cloths.paint(image, W, H, null, BLUE, WHITE, 1);
-        Picture after = Cloths.paint(image, W, H, back, FADED, WHITE, 1.5);
-        Finding<Alignment> finding = Registration.align(before, after);
+        ComparedPicture before = Cloths.paint(image, W, H, null, BLUE, WHITE, 1);
+        ComparedPicture after = Cloths.paint(image, W, H, back, FADED, WHITE, 1.5);
+        MeasurementResult<Alignment> finding = Registration.align(before, after);
         Alignment found = finding.value().orElseThrow(() -> new AssertionError(finding.refusal()));
         double worst = 0;
         for (int y = 0; y < H; y += 20) {
@@ -54,8 +54,8 @@ class RegistrationTest {
     @Test
     void picturesOfTwoSizesAreLaidOverEachOther() {
         Cloths.Image image = Cloths.blots(4, 60);
-        Picture before = Cloths.paint(image, 320, 240, null, BLUE, WHITE, 1);
-        Picture after = Cloths.paint(image, 480, 360, null, BLUE, WHITE, 1);
+        ComparedPicture before = Cloths.paint(image, 320, 240, null, BLUE, WHITE, 1);
+        ComparedPicture after = Cloths.paint(image, 480, 360, null, BLUE, WHITE, 1);
         Alignment found = Registration.align(before, after).value().orElseThrow();
         assertThat(found.scale()).isBetween(1.497, 1.503);
         assertThat(Math.hypot(found.x(20, 20) - 30.25, found.y(20, 20) - 30.25)).isLessThan(1);
@@ -64,16 +64,16 @@ class RegistrationTest {
     @Test
     void otherClothIsNotMeasurable() {
         for (int seed = 0; seed < 5; seed++) {
-            Picture before = Cloths.paint(Cloths.blots(seed, 60), W, H, null, BLUE, WHITE, 1);
-            Picture after = Cloths.paint(Cloths.blots(100 + seed, 60), W, H, null, BLUE, WHITE, 1);
+            ComparedPicture before = Cloths.paint(Cloths.blots(seed, 60), W, H, null, BLUE, WHITE, 1);
+            ComparedPicture after = Cloths.paint(Cloths.blots(100 + seed, 60), W, H, null, BLUE, WHITE, 1);
             assertThat(Registration.align(before, after).refusal()).contains("could not be laid over each other");
         }
     }
 
     @Test
     void aPlainClothIsNotMeasurable() {
-        Picture plain = Cloths.paint((x, y) -> 0, W, H, null, BLUE, WHITE, 0.5);
-        Picture image = Cloths.paint(Cloths.blots(4, 60), W, H, null, BLUE, WHITE, 1);
+        ComparedPicture plain = Cloths.paint((x, y) -> 0, W, H, null, BLUE, WHITE, 0.5);
+        ComparedPicture image = Cloths.paint(Cloths.blots(4, 60), W, H, null, BLUE, WHITE, 1);
         assertThat(Registration.align(image, plain).refusal()).contains("the later picture is too even");
         assertThat(Registration.align(plain, image).refusal()).contains("the earlier picture is too even");
     }
@@ -81,8 +81,8 @@ class RegistrationTest {
     @Test
     void aRepeatingPatternThatFitsTwiceIsNotMeasurable() {
         Cloths.Image waves = (x, y) -> 0.5 + 0.25 * Math.sin(12 * x) + 0.25 * Math.sin(12 * y);
-        Picture before = Cloths.paint(waves, W, H, null, BLUE, WHITE, 1);
-        Picture after = Cloths.paint(waves, W, H, warp(1, 0, 5, 0), BLUE, WHITE, 1);
+        ComparedPicture before = Cloths.paint(waves, W, H, null, BLUE, WHITE, 1);
+        ComparedPicture after = Cloths.paint(waves, W, H, warp(1, 0, 5, 0), BLUE, WHITE, 1);
         assertThat(Registration.align(before, after).refusal()).contains("the pattern repeats");
     }
 }

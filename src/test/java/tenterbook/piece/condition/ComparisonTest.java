@@ -17,7 +17,7 @@ class ComparisonTest {
             Reports.seen(2, "loose thread", "3 cm", null),
             Reports.seen(3, "crease", "", null),
             Reports.seen(4, "soiling", "", null),
-            Reports.seen(5, "dust", "", Standing.GONE));
+            Reports.seen(5, "dust", "", ChangeSinceLast.GONE));
 
     private static Change.Kind kind(Comparison comparison, int number) {
         return comparison.changes().stream()
@@ -33,9 +33,9 @@ class ComparisonTest {
                 "E24-002",
                 "2024-09-30",
                 "E24-001",
-                Reports.seen(1, "stain", "12 mm", Standing.WORSE),
-                Reports.seen(2, "loose thread", "3 cm", Standing.STILL_THERE),
-                Reports.seen(3, "crease", "", Standing.GONE),
+                Reports.seen(1, "stain", "12 mm", ChangeSinceLast.WORSE),
+                Reports.seen(2, "loose thread", "3 cm", ChangeSinceLast.STILL_THERE),
+                Reports.seen(3, "crease", "", ChangeSinceLast.GONE),
                 Reports.seen(6, "hole", "2 mm", null));
 
         Comparison comparison = Comparison.of(before, after);
@@ -67,9 +67,9 @@ class ComparisonTest {
                 "E24-002",
                 "2024-09-30",
                 "E24-001",
-                Reports.seen(1, "stain", "12 mm", Standing.STILL_THERE),
-                Reports.seen(2, "loose thread", "1 cm", Standing.WORSE),
-                Reports.seen(6, "hole", "2 mm", Standing.STILL_THERE));
+                Reports.seen(1, "stain", "12 mm", ChangeSinceLast.STILL_THERE),
+                Reports.seen(2, "loose thread", "1 cm", ChangeSinceLast.WORSE),
+                Reports.seen(6, "hole", "2 mm", ChangeSinceLast.STILL_THERE));
 
         List<Change> changes = Comparison.of(before, after).changes();
 
@@ -86,9 +86,9 @@ class ComparisonTest {
                 "E24-002",
                 "2024-09-30",
                 "E24-001",
-                Reports.seen(1, "stain", "6 to 10 mm", Standing.STILL_THERE),
-                Reports.seen(2, "loose thread", "about 2 cm", Standing.STILL_THERE),
-                Reports.seen(3, "crease", "forgot", Standing.STILL_THERE));
+                Reports.seen(1, "stain", "6 to 10 mm", ChangeSinceLast.STILL_THERE),
+                Reports.seen(2, "loose thread", "about 2 cm", ChangeSinceLast.STILL_THERE),
+                Reports.seen(3, "crease", "forgot", ChangeSinceLast.STILL_THERE));
         assertThat(Comparison.of(before, roughly).changes()).allMatch(change -> change.doubt() == null);
     }
 

@@ -42,14 +42,14 @@ class ExaminationTest {
                 "E24-002",
                 "2024-09-30",
                 "E24-001",
-                Reports.seen(1, "stain", "8 mm", Standing.STILL_THERE),
-                Reports.seen(2, "dust", "", Standing.GONE));
+                Reports.seen(1, "stain", "8 mm", ChangeSinceLast.STILL_THERE),
+                Reports.seen(2, "dust", "", ChangeSinceLast.GONE));
 
-        assertThat(Next.toBeChecked(second))
+        assertThat(NextExamination.toBeChecked(second))
                 .singleElement()
-                .isEqualTo(Reports.seen(1, "stain", "8 mm", Standing.NOT_CHECKED));
-        assertThat(Next.number(List.of(first, second))).isEqualTo(3);
-        assertThat(Next.number(List.of())).isEqualTo(1);
+                .isEqualTo(Reports.seen(1, "stain", "8 mm", ChangeSinceLast.NOT_CHECKED));
+        assertThat(NextExamination.number(List.of(first, second))).isEqualTo(3);
+        assertThat(NextExamination.number(List.of())).isEqualTo(1);
     }
 
     @Test

@@ -15,7 +15,8 @@ public final class Reports {
 
     private Reports() {}
 
-    public static Observation seen(int number, String what, String extent, Standing standing, PhotoMark... marks) {
+    public static Observation seen(
+            int number, String what, String extent, ChangeSinceLast standing, PhotoMark... marks) {
         return new Observation(
                 number,
                 what,
@@ -47,7 +48,9 @@ public final class Reports {
                 List.of(
                         new ExaminedPhoto(FRONT, PhotoView.FRONT, "whole"),
                         new ExaminedPhoto(BACK, PhotoView.BACK, "")),
-                List.of(new ZoneSeen("front", Seen.WHOLE, ""), new ZoneSeen("back", Seen.PART, "lining")),
+                List.of(
+                        new ZoneSeen("front", ExtentExamined.WHOLE, ""),
+                        new ZoneSeen("back", ExtentExamined.PART, "lining")),
                 List.of(observations),
                 "two people, clean hands",
                 "50 lux",

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import tenterbook.colour.ShadeReading;
+import tenterbook.colour.compare.ShadeReading;
 
 class DipFitTest {
     @Test

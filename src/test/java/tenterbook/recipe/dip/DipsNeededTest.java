@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import tenterbook.colour.ShadeReading;
+import tenterbook.colour.compare.ShadeReading;
 import tenterbook.recipe.dip.DipsNeeded.Verdict;
 
 class DipsNeededTest {

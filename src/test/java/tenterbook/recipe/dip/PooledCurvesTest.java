@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import tenterbook.colour.ShadeReading;
+import tenterbook.colour.compare.ShadeReading;
 
 class PooledCurvesTest {
     private static final double SCATTER = 0.4;

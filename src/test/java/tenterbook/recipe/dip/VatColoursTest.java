@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import tenterbook.colour.Ciede2000;
-import tenterbook.colour.Lab;
+import tenterbook.colour.space.Ciede2000;
+import tenterbook.colour.space.Lab;
 
 class VatColoursTest {
     private final VatColours blues = new VatColours(

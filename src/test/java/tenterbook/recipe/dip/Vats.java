@@ -3,7 +3,7 @@ package tenterbook.recipe.dip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import tenterbook.colour.ShadeReading;
+import tenterbook.colour.compare.ShadeReading;
 
 /** Made-up points on a known curve. */
 final class Vats {

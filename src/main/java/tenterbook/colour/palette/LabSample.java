@@ -1,0 +1,67 @@
+package tenterbook.colour.palette;
+
+import java.util.Arrays;
+import tenterbook.colour.space.SrgbToLab;
+
+/**
+ * The pixels of a region in CIELAB, thinned on a regular grid to at most {@link #MOST}. Pixels less than half opaque
+ * are left out: they show nothing of the cloth.
+ */
+final class LabSample {
+    static final int MOST = 40_000;
+
+    /** L, a, b, L, a, b, ... */
+    final double[] values;
+
+    final int size;
+
+    private LabSample(double[] values) {
+        this.values = values;
+        this.size = values.length / 3;
+    }
+
+    /** @param values L, a, b, L, a, b, ... at least one colour */
+    static LabSample of(double[] values) {
+        return new LabSample(values);
+    }
+
+    static LabSample of(int[] argb, int width, int height, Region region) {
+        return of(argb, width, height, region, SrgbToLab::convert);
+    }
+
+    static LabSample of(int[] argb, int width, int height, Region region, PixelColour colour) {
+        if (width < 1 || height < 1 || (long) width * height != argb.length) {
+            throw new IllegalStateException("A picture of " + width + " × " + height + " pixels needs "
+                    + (long) width * height + " values; found: " + argb.length);
+        }
+        int x0 = (int) Math.floor(region.left() * width);
+        int x1 = (int) Math.ceil(region.right() * width);
+        int y0 = (int) Math.floor(region.top() * height);
+        int y1 = (int) Math.ceil(region.bottom() * height);
+        int step = step(x1 - x0, y1 - y0);
+        double[] values = new double[3 * steps(x1 - x0, step) * steps(y1 - y0, step)];
+        int filled = 0;
+        for (int y = y0 + step / 2; y < y1; y += step) {
+            for (int x = x0 + step / 2; x < x1; x += step) {
+                int pixel = argb[y * width + x];
+                if (pixel >>> 24 >= 128 && region.contains((x + 0.5) / width, (y + 0.5) / height)) {
+                    colour.write(pixel >> 16 & 0xff, pixel >> 8 & 0xff, pixel & 0xff, values, filled);
+                    filled += 3;
+                }
+            }
+        }
+        return new LabSample(Arrays.copyOf(values, filled));
+    }
+
+    private static int step(int width, int height) {
+        int step = 1;
+        while ((long) steps(width, step) * steps(height, step) > MOST) {
+            step++;
+        }
+        return step;
+    }
+
+    private static int steps(int length, int step) {
+        return (length + step - 1) / step;
+    }
+}

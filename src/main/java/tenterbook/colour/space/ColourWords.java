@@ -1,0 +1,113 @@
+package tenterbook.colour.space;
+
+import java.util.List;
+import tenterbook.words.Message;
+
+/**
+ * A plain name for a colour, from its lightness, chroma and hue angle: "deep blue", "warm brown", "off-white".
+ *
+ * <p>A scheme of our own, drawn for naturally dyed cloth, whose chroma seldom passes 60. It is a reading aid and no
+ * standard: two colours with one name may differ visibly, and the numbers decide.
+ */
+public final class ColourWords {
+    /** Hue families by CIELAB hue angle; the borders are ours. From 350° round to 16° it is crimson again. */
+    private static final List<Family> FAMILIES = List.of(
+            new Family(16, "crimson"),
+            new Family(42, "red"),
+            new Family(55, "orange-red"),
+            new Family(74, "orange"),
+            new Family(88, "golden-yellow"),
+            new Family(106, "yellow"),
+            new Family(125, "yellow-green"),
+            new Family(168, "green"),
+            new Family(205, "blue-green"),
+            new Family(235, "turquoise"),
+            new Family(286, "blue"),
+            new Family(309, "violet-blue"),
+            new Family(332, "purple"),
+            new Family(350, "red-purple"));
+
+    private ColourWords() {}
+
+    private record Family(double below, String name) {}
+
+    /** The name: lower case, one to three words; every colour has one, and always the same one. */
+    public static String of(Lab colour) {
+        return name(colour).inEnglish();
+    }
+
+    /** The same, to be written in any language. */
+    public static Message name(Lab colour) {
+        return Message.of("colour.name." + code(colour));
+    }
+
+    private static String code(Lab colour) {
+        double L = colour.lightness();
+        double C = colour.chroma();
+        double h = colour.hueDegrees();
+        if (L < 12 || L < 20 && C < 8) {
+            return "near-black";
+        }
+        if (L >= 85 && C < 12) {
+            return L >= 96 && C < 3 ? "white" : "off-white";
+        }
+        if (C < 5) {
+            return depth(L, "dark-", "", "light-", "pale-") + "grey";
+        }
+        String earth = earth(L, C, h);
+        if (!earth.isEmpty()) {
+            return earth;
+        }
+        boolean rosy = h >= 335 || h < 40;
+        if (rosy && L >= 62) {
+            return (L >= 80 ? "pale-" : C >= 45 ? "strong-" : "") + "pink";
+        }
+        if (C < 12) {
+            return depth(L, "dark-", "", "light-", "pale-") + "grey-" + family(h);
+        }
+        String strength = C >= 55 && L >= 35 ? "vivid-" : "";
+        return (strength.isEmpty() ? depth(L, "deep-", "", "light-", "pale-") : strength) + family(h);
+    }
+
+    /** Browns, beiges and olives: orange and yellow hues that are dull enough to lose those names; else empty. */
+    private static String earth(double L, double C, double h) {
+        if (h < 20 || h >= 122) {
+            return "";
+        }
+        if (h < 45) {
+            return C < 32 && L < 62 ? (C < 12 ? depth(L, "dark-", "", "light-", "") + "grey-brown" : redBrown(L)) : "";
+        }
+        if (L >= 68) {
+            return C < 24 && h < 100 ? (L >= 80 ? "pale-" : "") + "beige" : "";
+        }
+        if (h >= 90) {
+            return C < 45 && L < 60 ? depth(L, "dark-", "", "", "") + (C < 12 ? "olive-grey" : "olive") : "";
+        }
+        if (C < 14) {
+            return depth(L, "dark-", "", "light-", "") + "grey-brown";
+        }
+        if (C < 45 && L < 62) {
+            String warmth = C >= 24 && h < 62 ? "warm-" : "";
+            String depth = depth(L, "dark-", "", "light-", "");
+            return (depth.isEmpty() ? warmth : depth) + "brown";
+        }
+        return "";
+    }
+
+    private static String redBrown(double L) {
+        return depth(L, "dark-", "", "light-", "") + "red-brown";
+    }
+
+    private static String depth(double L, String dark, String middle, String light, String pale) {
+        return L < 36 ? dark : L < 60 ? middle : L < 78 ? light : pale;
+    }
+
+    private static String family(double h) {
+        for (Family family : FAMILIES) {
+            if (h < family.below) {
+                return family.name;
+            }
+        }
+        return FAMILIES.get(0).name;
+    }
+}

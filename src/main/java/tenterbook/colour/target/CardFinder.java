@@ -1,0 +1,157 @@
+package tenterbook.colour.target;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import tenterbook.colour.palette.LabRaster;
+import tenterbook.colour.palette.Pixels;
+import tenterbook.colour.palette.Region.Corner;
+import tenterbook.words.Message;
+
+/**
+ * Looks for a grey card: a part of even, nearly grey colour with four straight sides, of a fifth of a percent to an eighth
+ * of the picture, no more than two and a half times as long as wide, lying free of the picture's edges or across one. A
+ * proposal only: a person sees its corners and may move them, and a plain grey thing of that shape looks the same.
+ */
+public final class CardFinder {
+    /** What to say when there is none. */
+    public static final Message NONE_FOUND = Message.of("card.none-found");
+
+    private static final int LONG_EDGE = 700;
+    private static final double LEAST_AREA = 0.002;
+    private static final double MOST_AREA = 0.125;
+    private static final double LEAST_FILL = 0.9;
+    private static final double LONGEST = 2.5;
+    /**
+     * Of L about a plane, block by block. In 60 rendered photographs the cards have 0.33 or less, flagstones, wood and
+     * walls of like shape 0.49 or more; a very noisy photograph may pass it, and then the corners are marked by hand.
+     */
+    private static final double MOST_TEXTURE = 0.42;
+
+    private static final double LEAST_SCORE = 0.45;
+
+    private CardFinder() {}
+
+    /**
+     * A card as it was found.
+     *
+     * @param outline its corners, clockwise
+     * @param score 0.45 to 1: how well it fills four straight sides, how even and how grey it is; no probability
+     */
+    public record Found(CardOutline outline, double score) {}
+
+    /** The likeliest card; empty if nothing looks like one, see {@link #NONE_FOUND}. */
+    public static Optional<Found> find(Pixels picture) {
+        return all(picture).stream().findFirst();
+    }
+
+    /** Everything that looks like a card, the likeliest first. */
+    public static List<Found> all(Pixels picture) {
+        LabRaster raster = LabRaster.of(picture, LONG_EDGE);
+        EvenParts parts = new EvenParts(raster);
+        List<Found> found = new ArrayList<>();
+        for (EvenParts.Part part : parts.grow((int) (LEAST_AREA * raster.size()), (int) (MOST_AREA * raster.size()))) {
+            candidate(picture, raster, part).ifPresent(found::add);
+        }
+        found.sort(Comparator.comparingDouble(Found::score).reversed());
+        return found;
+    }
+
+    private static Optional<Found> candidate(Pixels picture, LabRaster raster, EvenParts.Part part) {
+        if (part.unevenness() > MOST_TEXTURE || edgesTouched(raster, part.cells()) > 1) {
+            return Optional.empty();
+        }
+        Optional<double[][]> rough = QuadFit.around(cellCorners(raster, part.cells()));
+        if (rough.isEmpty()) {
+            return Optional.empty();
+        }
+        double fill = part.cells().length / QuadFit.area(rough.get());
+        if (fill < LEAST_FILL || lengthening(rough.get()) > LONGEST || !cornered(rough.get())) {
+            return Optional.empty();
+        }
+        double score = fill * Math.exp(-part.unevenness() / 6) * Math.exp(-part.chroma() / 40);
+        if (score < LEAST_SCORE) {
+            return Optional.empty();
+        }
+        double[][] inPicture = scaled(rough.get(), raster.block());
+        double[][] fine = CardEdges.refine(picture, inPicture, 2.5 * raster.block());
+        List<Corner> corners = new ArrayList<>();
+        for (double[] p : fine) {
+            corners.add(new Corner(inside(p[0] / picture.width()), inside(p[1] / picture.height())));
+        }
+        try {
+            return Optional.of(new Found(new CardOutline(corners), score));
+        } catch (CardRefused folded) {
+            return Optional.empty();
+        }
+    }
+
+    private static int edgesTouched(LabRaster raster, int[] cells) {
+        boolean[] touched = new boolean[4];
+        for (int cell : cells) {
+            int x = cell % raster.width();
+            int y = cell / raster.width();
+            touched[0] |= x == 0;
+            touched[1] |= x == raster.width() - 1;
+            touched[2] |= y == 0;
+            touched[3] |= y == raster.height() - 1;
+        }
+        int count = 0;
+        for (boolean edge : touched) {
+            count += edge ? 1 : 0;
+        }
+        return count;
+    }
+
+    private static List<double[]> cellCorners(LabRaster raster, int[] cells) {
+        List<double[]> points = new ArrayList<>(4 * cells.length);
+        for (int cell : cells) {
+            double x = cell % raster.width();
+            double y = cell / raster.width();
+            points.add(new double[] {x, y});
+            points.add(new double[] {x + 1, y});
+            points.add(new double[] {x + 1, y + 1});
+            points.add(new double[] {x, y + 1});
+        }
+        return points;
+    }
+
+    private static double lengthening(double[][] quad) {
+        double one = side(quad, 0) + side(quad, 2);
+        double other = side(quad, 1) + side(quad, 3);
+        return Math.max(one, other) / Math.max(1e-9, Math.min(one, other));
+    }
+
+    /** Whether every corner is within 35° of a right one: a card lies fairly flat to the camera. */
+    private static boolean cornered(double[][] quad) {
+        for (int i = 0; i < 4; i++) {
+            double[] a = quad[i];
+            double[] b = quad[(i + 1) % 4];
+            double[] c = quad[(i + 2) % 4];
+            double dot = (a[0] - b[0]) * (c[0] - b[0]) + (a[1] - b[1]) * (c[1] - b[1]);
+            if (Math.abs(dot) > Math.sin(Math.toRadians(35)) * side(quad, i) * side(quad, i + 1)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static double side(double[][] quad, int i) {
+        double[] a = quad[i % 4];
+        double[] b = quad[(i + 1) % 4];
+        return Math.hypot(b[0] - a[0], b[1] - a[1]);
+    }
+
+    private static double[][] scaled(double[][] quad, double by) {
+        double[][] out = new double[4][];
+        for (int i = 0; i < 4; i++) {
+            out[i] = new double[] {quad[i][0] * by, quad[i][1] * by};
+        }
+        return out;
+    }
+
+    private static double inside(double part) {
+        return Math.max(0, Math.min(1, part));
+    }
+}

@@ -1,0 +1,46 @@
+package tenterbook.colour.target;
+
+import java.util.Objects;
+import tenterbook.colour.space.Lab;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+
+/**
+ * A card whose colour is known.
+ *
+ * @param name as a person calls it
+ * @param lab CIELAB, D65, 2° observer
+ */
+public record KnownCard(String name, Lab lab) {
+    /** @throws IllegalArgumentException if the card reflects nothing or more than a white reflector */
+    public KnownCard {
+        Objects.requireNonNull(name, "name");
+        if (!(lab.lightness() > 0 && lab.lightness() <= 100)) {
+            throw Refusal.of("card.lightness", "card", name, "found", NumberWords.plain(lab.lightness()));
+        }
+    }
+
+    /** The photographer's grey of 18 per cent reflectance; common practice, a real card may be off by a few per cent. */
+    public static KnownCard grey18() {
+        return neutral(Message.of("card.grey-18").inEnglish(), 0.18);
+    }
+
+    /**
+     * A card without hue.
+     *
+     * @param y its reflectance (CIE Y), above 0 to 1
+     */
+    public static KnownCard neutral(String name, double y) {
+        if (!(y > 0 && y <= 1)) {
+            throw Refusal.of("card.reflectance", "card", name, "found", NumberWords.plain(y));
+        }
+        double[] white = WhitePoint.D65.xyz();
+        return new KnownCard(name, WhitePoint.D65.lab(new double[] {y * white[0], y, y * white[2]}));
+    }
+
+    /** A card as its data sheet or an instrument gives it, under either white. */
+    public static KnownCard measured(String name, Lab lab, WhitePoint white) {
+        return new KnownCard(name, white.adapt(lab, WhitePoint.D65));
+    }
+}

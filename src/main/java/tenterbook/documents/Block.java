@@ -1,0 +1,250 @@
+package tenterbook.documents;
+
+import java.util.List;
+import java.util.Objects;
+import tenterbook.facts.PieceColour;
+import tenterbook.measure.Digest;
+import tenterbook.measure.NumberWords;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Written;
+
+/** One block of a document: exact words, and no more of its looks than the words need. Texts are one paragraph each. */
+public sealed interface Block {
+    /** @param level 1 for a part of the document, which is bookmarked, as are those of level 2; to 3 */
+    record Heading(int level, String text) implements Block {
+        public Heading {
+            text = Block.line(text);
+            if (level < 1 || level > 3) {
+                throw Refusal.of("document.refused.heading", "level", level);
+            }
+        }
+    }
+
+    /** Running text. */
+    record Paragraph(String text) implements Block {
+        public Paragraph {
+            text = Block.line(text);
+        }
+    }
+
+    /** What a note is for. */
+    enum Manner {
+        /** A quiet remark. */
+        NOTE,
+        /** Where the work or the handling can hurt someone or the piece. */
+        CAUTION,
+        /** Something that the document ought to say and cannot. */
+        MISSING
+    }
+
+    record Note(Manner manner, String text) implements Block {
+        public Note {
+            manner = manner == null ? Manner.NOTE : manner;
+            text = Block.line(text);
+        }
+    }
+
+    /** A list, each item a paragraph. */
+    record Items(boolean numbered, List<String> items) implements Block {
+        public Items {
+            items = items.stream().map(Block::line).toList();
+        }
+    }
+
+    /** What is known, under its name. */
+    record Fact(String label, String value) {
+        public Fact {
+            label = Block.line(label);
+            value = Block.line(value);
+        }
+    }
+
+    record Facts(List<Fact> facts) implements Block {
+        public Facts {
+            facts = List.copyOf(facts);
+        }
+    }
+
+    /**
+     * A column of a table.
+     *
+     * @param share of the table's width, weighed against the others; above 0
+     * @param figures whether its cells are numbers, set flush right
+     */
+    record Column(String head, double share, boolean figures) {
+        public Column {
+            head = Block.line(head);
+            if (!(share > 0)) {
+                throw Refusal.of("document.refused.column", "share", NumberWords.plain(share));
+            }
+        }
+    }
+
+    /**
+     * A row of a table.
+     *
+     * @param photo shown small before the cells; null for none
+     * @param cells one for each column
+     */
+    record Row(Digest photo, List<String> cells) {
+        public Row {
+            cells = cells.stream().map(Block::line).toList();
+        }
+    }
+
+    record Table(List<Column> columns, List<Row> rows) implements Block {
+        public Table {
+            columns = List.copyOf(columns);
+            rows = List.copyOf(rows);
+            for (Row row : rows) {
+                if (row.cells.size() != columns.size()) {
+                    throw Refusal.of("document.refused.row", "columns", columns.size(), "cells", row.cells.size());
+                }
+            }
+        }
+    }
+
+    /** How much of the page a photograph takes. Neighbours that are halves or thirds stand side by side. */
+    enum Extent {
+        WHOLE,
+        HALF,
+        THIRD
+    }
+
+    /**
+     * A numbered mark on a photograph: a point, or the outline of an area.
+     *
+     * @param number as shown in the mark
+     * @param across from the left, as a part of the picture's width, 0 to 1; of an area its left side
+     * @param down from the top, as a part of its height, 0 to 1; of an area its upper side
+     * @param words what is there; stands beside the picture
+     * @param right of an area, at or right of {@code across}; null, with {@code bottom}, for a point
+     */
+    record Mark(int number, double across, double down, String words, Double right, Double bottom) {
+        public Mark {
+            words = Block.line(words);
+            if (!(across >= 0 && across <= 1 && down >= 0 && down <= 1)) {
+                throw Refusal.of(
+                        "document.refused.mark",
+                        "number",
+                        number,
+                        "across",
+                        NumberWords.plain(across),
+                        "down",
+                        NumberWords.plain(down));
+            }
+            boolean point = right == null && bottom == null;
+            boolean area =
+                    right != null && bottom != null && right >= across && right <= 1 && bottom >= down && bottom <= 1;
+            if (!point && !area) {
+                throw Refusal.of(
+                        "document.refused.area",
+                        "number",
+                        number,
+                        "across",
+                        NumberWords.plain(across),
+                        "down",
+                        NumberWords.plain(down),
+                        "right",
+                        found(right),
+                        "bottom",
+                        found(bottom));
+            }
+        }
+
+        private static Written found(Double side) {
+            return side == null ? Message.of("measure.not-recorded") : NumberWords.plain(side);
+        }
+
+        /** A point. */
+        public Mark(int number, double across, double down, String words) {
+            this(number, across, down, words, null, null);
+        }
+
+        public boolean area() {
+            return right != null;
+        }
+    }
+
+    /**
+     * A photograph.
+     *
+     * @param instead what it shows, for someone who cannot see it
+     * @param caption below it; may be empty
+     */
+    record Photograph(Digest photo, Extent extent, String instead, String caption, List<Mark> marks) implements Block {
+        public Photograph {
+            Objects.requireNonNull(photo, "A photograph is named by the digest of its file");
+            extent = extent == null ? Extent.WHOLE : extent;
+            instead = Block.line(instead);
+            caption = Block.line(caption);
+            marks = marks == null ? List.of() : List.copyOf(marks);
+        }
+    }
+
+    /**
+     * A piece in a list of pieces: its photograph small at the left, its facts at the right.
+     *
+     * @param photo null where there is none
+     * @param heading its number and title
+     */
+    record Entry(Digest photo, String instead, String heading, List<Fact> facts) implements Block {
+        public Entry {
+            instead = Block.line(instead);
+            heading = Block.line(heading);
+            facts = List.copyOf(facts);
+        }
+    }
+
+    /** Colours with their names and, where measured, shares; of each no more is kept on paper. */
+    record Palette(List<PieceColour> colours) implements Block {
+        public Palette {
+            colours = colours.stream()
+                    .map(each -> new PieceColour(each.colour(), each.share(), Block.line(each.name())))
+                    .toList();
+        }
+    }
+
+    /** Lines to sign, each with who signs below. */
+    record Signatures(List<String> who) implements Block {
+        public Signatures {
+            who = who.stream().map(Block::line).toList();
+        }
+    }
+
+    /**
+     * Room to write by hand.
+     *
+     * @param lines how many, 1 or more
+     */
+    record Blank(String label, int lines) implements Block {
+        public Blank {
+            label = Block.line(label);
+            if (lines < 1 || lines > 40) {
+                throw Refusal.of("document.refused.blank", "lines", lines);
+            }
+        }
+    }
+
+    /**
+     * A square code.
+     *
+     * @param content what it says, in plain text of one or more lines
+     * @param shown a short code for people, set large beside it; may be empty
+     * @param words what it is good for, beside it
+     */
+    record Code(String content, String shown, String words) implements Block {
+        public Code {
+            shown = Block.line(shown);
+            words = Block.line(words);
+        }
+    }
+
+    /** What follows begins a new page. */
+    record NewPage() implements Block {}
+
+    private static String line(String text) {
+        return text == null ? "" : text.strip().replaceAll("[\\s&&[^\u00a0]]+", " ");
+    }
+}

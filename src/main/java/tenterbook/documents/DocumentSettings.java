@@ -1,0 +1,113 @@
+package tenterbook.documents;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.Objects;
+import tenterbook.archive.IssuedPaper;
+import tenterbook.labelling.StoredSettings;
+import tenterbook.words.Listing;
+import tenterbook.words.Refusal;
+
+/**
+ * Every choice of a print of documents: which document, on what, and what the maker chose or typed for it. Texts may be empty:
+ * then the document says 'not recorded' or leaves them out. An issued paper keeps them in this form, by the names written here.
+ *
+ * @param page the usual one of the kind where null
+ * @param agreement nothing agreed where null
+ * @param disclosure nothing disclosed where null
+ * @param text words of the maker for a wall or a certificate, as typed
+ */
+public record DocumentSettings(
+        @JsonProperty("kind") DocumentKind kind,
+        @JsonProperty("page") PageSize page,
+        @JsonProperty("agreement") Agreement agreement,
+        @JsonProperty("disclosure") Disclosure disclosure,
+        @JsonProperty("text") String text) {
+    static final String STORED = "document";
+
+    /**
+     * What two parties agree.
+     *
+     * @param party borrower, gallery or buyer: the name of a party of the archive, or as typed
+     * @param contact whether that party's contact is printed, where the archive holds one
+     * @param from when a loan or consignment begins, as typed
+     * @param until when it ends, as typed
+     * @param insurer who insures, as typed
+     * @param terms as typed; an empty line parts paragraphs
+     */
+    public record Agreement(
+            @JsonProperty("party") String party,
+            @JsonProperty("contact") boolean contact,
+            @JsonProperty("from") String from,
+            @JsonProperty("until") String until,
+            @JsonProperty("insurer") String insurer,
+            @JsonProperty("terms") String terms) {
+        public static final Agreement NONE = new Agreement("", false, "", "", "", "");
+
+        public Agreement {
+            party = stripped(party);
+            from = stripped(from);
+            until = stripped(until);
+            insurer = stripped(insurer);
+            terms = stripped(terms);
+        }
+    }
+
+    /**
+     * What is printed that is otherwise kept back.
+     *
+     * @param values prices and values; an insurance list always has them
+     * @param names galleries, museums and places where a piece is or was
+     * @param buyers buyers as well; otherwise they are private owners
+     */
+    public record Disclosure(
+            @JsonProperty("values") boolean values,
+            @JsonProperty("names") boolean names,
+            @JsonProperty("buyers") boolean buyers) {
+        public static final Disclosure NONE = new Disclosure(false, false, false);
+    }
+
+    public DocumentSettings {
+        Objects.requireNonNull(kind, "Document settings name the kind of document");
+        page = page == null ? kind.pages().get(0) : page;
+        if (!kind.pages().contains(page)) {
+            throw Refusal.of("document.refused.page", "kind", kind, "pages", Listing.or(kind.pages()), "found", page);
+        }
+        agreement = agreement == null ? Agreement.NONE : agreement;
+        disclosure = disclosure == null ? Disclosure.NONE : disclosure;
+        text = stripped(text);
+    }
+
+    /** Nothing chosen and nothing typed, on the usual paper. */
+    public static DocumentSettings of(DocumentKind kind) {
+        return new DocumentSettings(kind, null, null, null, "");
+    }
+
+    /**
+     * Those of an issued document.
+     *
+     * @throws IllegalArgumentException where it is no document or its settings are not understood
+     */
+    public static DocumentSettings of(IssuedPaper paper) {
+        return StoredSettings.read(paper, STORED, DocumentSettings.class);
+    }
+
+    public DocumentSettings on(PageSize other) {
+        return new DocumentSettings(kind, other, agreement, disclosure, text);
+    }
+
+    public DocumentSettings agreed(Agreement other) {
+        return new DocumentSettings(kind, page, other, disclosure, text);
+    }
+
+    public DocumentSettings disclosing(Disclosure other) {
+        return new DocumentSettings(kind, page, agreement, other, text);
+    }
+
+    public DocumentSettings saying(String words) {
+        return new DocumentSettings(kind, page, agreement, disclosure, words);
+    }
+
+    private static String stripped(String text) {
+        return text == null ? "" : text.strip();
+    }
+}

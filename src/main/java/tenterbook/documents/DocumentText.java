@@ -1,0 +1,61 @@
+package tenterbook.documents;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Stream;
+import tenterbook.piece.PieceNumber;
+import tenterbook.words.Refusal;
+
+/**
+ * What a document says: every word exactly as printed, in order. Kept in the archive when it is issued, it can be laid out again
+ * later without asking the records anew.
+ *
+ * @param kind in words as they stand in addresses and records, as in {@code loan-schedule}
+ * @param template name and version of its words, as in {@code loan-schedule 1}
+ * @param title at its head and in its outline, as in 'Loan schedule'
+ * @param running shown at the head of further pages, as in 'V24-003 Noite de figos'; may be empty
+ * @param maker shown at the foot, as in 'Oficina Valderim, Porto Sarelho'; may be empty
+ * @param parts in order
+ */
+public record DocumentText(String kind, String template, String title, String running, String maker, List<Part> parts) {
+    /**
+     * A stretch of blocks.
+     *
+     * @param piece whom it speaks of alone; null where it speaks of several or of none
+     */
+    public record Part(PieceNumber piece, List<Block> blocks) {
+        public Part {
+            blocks = List.copyOf(blocks);
+        }
+    }
+
+    public DocumentText {
+        Objects.requireNonNull(kind, "A document names its kind");
+        template = Objects.requireNonNullElse(template, "");
+        title = Objects.requireNonNullElse(title, "").strip();
+        running = Objects.requireNonNullElse(running, "").strip();
+        maker = Objects.requireNonNullElse(maker, "").strip();
+        parts = List.copyOf(parts);
+        Set<PieceNumber> told = new HashSet<>();
+        for (Part part : parts) {
+            if (part.piece != null && !told.add(part.piece)) {
+                throw Refusal.of("document.refused.two-parts", "piece", part.piece);
+            }
+        }
+    }
+
+    public Stream<Block> blocks() {
+        return parts.stream().flatMap(part -> part.blocks.stream());
+    }
+
+    /** Every text that is printed, in order, for reading on a page. */
+    public List<String> words() {
+        return DocumentLines.of(this).all().stream()
+                .filter(line -> !line.part().equals("instead"))
+                .map(line -> line.text())
+                .filter(text -> !text.isEmpty())
+                .toList();
+    }
+}

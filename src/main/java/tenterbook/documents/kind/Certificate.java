@@ -1,0 +1,194 @@
+package tenterbook.documents.kind;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import tenterbook.board.BoardPair;
+import tenterbook.documents.Block;
+import tenterbook.documents.DocumentSettings;
+import tenterbook.documents.DocumentText;
+import tenterbook.documents.VerificationCode;
+import tenterbook.facts.Denial;
+import tenterbook.facts.Whereabouts;
+import tenterbook.labelling.HowMade;
+import tenterbook.measure.PartialDate;
+import tenterbook.piece.Event;
+import tenterbook.piece.EventKind;
+import tenterbook.piece.Piece;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
+
+/** What the maker's archive tells of a piece's making and whereabouts, with a code by which the record can be compared. */
+final class Certificate {
+    private Certificate() {}
+
+    static DocumentText of(DocumentFacts told, DocumentSettings request) {
+        Piece piece = told.piece();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(1, told.number() + "  " + told.title()));
+        told.photos().stream()
+                .limit(2)
+                .forEach(photo -> blocks.add(
+                        new Block.Photograph(photo.photo(), Block.Extent.HALF, photo.caption(), "", List.of())));
+        blocks.add(new Block.Facts(facts(told, piece)));
+        blocks.add(DocumentWords.heading(2, "document.heading.where-it-has-been"));
+        blocks.add(Denial.NOTHING_SINCE_MADE
+                .of(told.facts())
+                .<Block>map(Block.Paragraph::new)
+                .orElseGet(() -> new Block.Facts(been(told, request))));
+        DocumentWords.paragraphs(request.text()).forEach(blocks::add);
+        blocks.add(new Block.Paragraph(DocumentWords.english("document.certificate.states")));
+        blocks.add(new Block.Signatures(List.of(Message.of(
+                        "document.certificate.sign",
+                        "maker",
+                        told.facts().origin().maker().isEmpty()
+                                ? Message.of("document.certificate.the-maker")
+                                : told.facts().origin().maker())
+                .inEnglish())));
+        blocks.addAll(verifying(told));
+        return new DocumentText(
+                request.kind().code(),
+                request.kind().template(),
+                request.kind().toString(),
+                told.running(),
+                told.house(),
+                List.of(new DocumentText.Part(told.number(), blocks)));
+    }
+
+    private static List<Block.Fact> facts(DocumentFacts told, Piece piece) {
+        List<Block.Fact> facts = new ArrayList<>();
+        facts.add(DocumentWords.fact("document.fact.maker", told.maker()));
+        facts.add(DocumentWords.fact(
+                "document.fact.title", DocumentWords.joined(" / ", piece.title(), piece.otherTitle())));
+        facts.add(DocumentWords.fact("document.fact.finished", piece.finished()));
+        if (!piece.edition().isEmpty()) {
+            facts.add(DocumentWords.fact("document.fact.edition", piece.edition()));
+        }
+        facts.add(DocumentWords.fact("document.fact.size", Written.capital(DocumentWords.size(piece))));
+        facts.add(DocumentWords.fact("document.fact.cloth", Written.capital(told.cloths())));
+        facts.add(DocumentWords.fact(
+                "document.fact.boards",
+                told.facts().boardsUsed().stream().map(BoardPair::title).collect(Collectors.joining(", "))));
+        facts.add(DocumentWords.fact("document.fact.how-it-was-made", HowMade.words(told.facts())));
+        return facts;
+    }
+
+    /** Its events, and what other records say happened to it; where only the status or the holder is known, that. */
+    private static List<Block.Fact> been(DocumentFacts told, DocumentSettings request) {
+        List<Happened> been = new ArrayList<>();
+        told.piece().events().stream()
+                .filter(event -> event.kind() != EventKind.PHOTOGRAPHED)
+                .map(event -> event(told, event, request))
+                .forEach(been::add);
+        told.facts()
+                .condition()
+                .unnoted(told.piece())
+                .forEach(report -> been.add(new Happened(
+                        report.when(),
+                        Message.of("document.certificate.examined", "report", report.id())
+                                .inEnglish())));
+        boolean saidToBeDyed = told.piece().events().stream().anyMatch(event -> event.kind() == EventKind.DYED_AGAIN);
+        if (!saidToBeDyed) {
+            told.facts().clampings().stream()
+                    .skip(1)
+                    .forEach(again -> been.add(
+                            new Happened(again.when(), DocumentWords.english("document.certificate.dyed-again"))));
+        }
+        if (been.stream().allMatch(each -> each.when.from() != null)) {
+            been.sort(Comparator.comparing(each -> each.when.from()));
+        }
+        Whereabouts now = told.facts().whereabouts();
+        if (been.isEmpty() || !now.disagreement().isEmpty()) {
+            String with = now.holder().isPresent() && request.disclosure().names()
+                    ? told.named(now.holder().get(), request.disclosure().buyers())
+                    : "";
+            been.add(new Happened(
+                    PartialDate.UNRECORDED,
+                    DocumentWords.joined(
+                            ", ",
+                            Message.of(
+                                            "document.certificate.by-its-status",
+                                            "status",
+                                            now.away()
+                                                    ? now.statusInWords()
+                                                    : Message.of("document.certificate.with-a-holder"))
+                                    .inEnglish(),
+                            with)));
+        }
+        return been.stream()
+                .map(each -> new Block.Fact(
+                        each.when.recorded()
+                                ? each.when.toString()
+                                : DocumentWords.english("document.date-not-recorded"),
+                        each.words))
+                .toList();
+    }
+
+    private record Happened(PartialDate when, String words) {}
+
+    /** People are named only where that was chosen; prices and notes never. */
+    private static Happened event(DocumentFacts told, Event event, DocumentSettings request) {
+        boolean named = event.party() != null && request.disclosure().names();
+        Message words = Message.of(
+                "document.certificate.event",
+                "event",
+                Written.capital(event.kind().toString()),
+                "named",
+                DocumentWords.yes(named),
+                "person",
+                named ? told.named(event.party(), request.disclosure().buyers()) : "",
+                "lasting",
+                DocumentWords.yes(event.until().recorded()),
+                "until",
+                event.until());
+        return new Happened(event.when(), words.inEnglish());
+    }
+
+    private static List<Block> verifying(DocumentFacts told) {
+        VerificationCode code = VerificationCode.of(told.newest().hash());
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(DocumentWords.heading(2, "document.heading.how-to-verify-this"));
+        blocks.add(new Block.Code(
+                DocumentWords.joined(
+                        "\n",
+                        told.number().value(),
+                        code.toString(),
+                        Message.of(
+                                        "document.certificate.revision",
+                                        "sequence",
+                                        told.newest().sequence())
+                                .inEnglish()),
+                code.toString(),
+                Message.of(
+                                "document.certificate.digits",
+                                "sequence",
+                                told.newest().sequence(),
+                                "piece",
+                                told.number(),
+                                "version",
+                                told.newest().version(),
+                                "day",
+                                told.newest().writtenAt().toString().replaceAll("T.*", ""))
+                        .inEnglish()));
+        blocks.add(new Block.Items(
+                true,
+                List.of(
+                        DocumentWords.english("document.certificate.ask-for-a-copy"),
+                        Message.of(
+                                        "document.certificate.take-the-line",
+                                        "sequence",
+                                        told.newest().sequence(),
+                                        "piece",
+                                        told.number(),
+                                        "version",
+                                        told.newest().version())
+                                .inEnglish(),
+                        DocumentWords.english(
+                                told.newest().format() == 1
+                                        ? "document.certificate.take-the-digest-of-format-1"
+                                        : "document.certificate.take-the-digest"))));
+        blocks.add(DocumentWords.note(DocumentWords.english("document.certificate.what-it-shows")));
+        return blocks;
+    }
+}

@@ -1,0 +1,93 @@
+package tenterbook.documents.kind;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.facts.Denial;
+import tenterbook.facts.PieceFacts;
+import tenterbook.facts.PieceReader;
+import tenterbook.ledger.Revision;
+import tenterbook.ledger.Saved;
+import tenterbook.measure.Digest;
+import tenterbook.piece.Party;
+import tenterbook.piece.PartyId;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PieceNumber;
+import tenterbook.piece.PiecePhoto;
+
+/**
+ * A piece and all that the archive tells of it for a document.
+ *
+ * @param newest the newest revision of its record
+ * @param kin other pieces out of the same clampings
+ */
+record DocumentFacts(Saved<Piece> saved, PieceFacts facts, Revision newest, List<PieceNumber> kin) {
+    static DocumentFacts of(Archive archive, Saved<Piece> saved) {
+        Piece piece = saved.record();
+        PieceFacts facts = PieceReader.of(archive, piece);
+        List<PieceNumber> kin = facts.clampings().stream()
+                .flatMap(clamping -> archive.piecesOf(clamping).stream())
+                .filter(number -> !number.equals(piece.number()))
+                .distinct()
+                .toList();
+        List<Revision> history =
+                archive.ledger().history(Kinds.PIECE.key(piece.number().value()));
+        return new DocumentFacts(saved, facts, history.get(history.size() - 1), kin);
+    }
+
+    Piece piece() {
+        return saved.record();
+    }
+
+    PieceNumber number() {
+        return piece().number();
+    }
+
+    /** Its title; 'untitled' where it has none. */
+    String title() {
+        return piece().title().isEmpty() ? DocumentWords.english("document.untitled") : piece().title();
+    }
+
+    /** Its number and, where that is short enough for a running head, its title. */
+    String running() {
+        String whole = number() + "  " + piece().title();
+        return whole.length() <= 60 ? whole.strip() : number().value();
+    }
+
+    /** @param buyers whether a buyer is named too; otherwise it is a private owner */
+    String named(PartyId id, boolean buyers) {
+        Party party = facts.party(id).orElse(null);
+        boolean told = party != null && !party.kind().toLowerCase(Locale.ROOT).contains("buyer");
+        return told || buyers
+                ? party == null ? id.value() : party.title()
+                : DocumentWords.english("document.private-owner");
+    }
+
+    List<PiecePhoto> photos() {
+        return facts.pictures();
+    }
+
+    Optional<Digest> photo() {
+        return photos().stream().findFirst().map(PiecePhoto::photo);
+    }
+
+    String seen() {
+        return photos().stream().findFirst().map(PiecePhoto::caption).orElse("");
+    }
+
+    /** The cloths by name with their fibres, as in 'silk habotai (100% silk)'. */
+    String cloths() {
+        return Denial.NO_CLOTH.unless(facts, () -> facts.cloth().inWords());
+    }
+
+    String maker() {
+        return facts.origin().inFull();
+    }
+
+    /** As in 'Oficina Valderim, Porto Sarelho', for the foot of a page; empty where not recorded. */
+    String house() {
+        return facts.origin().house();
+    }
+}

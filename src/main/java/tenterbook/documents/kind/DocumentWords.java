@@ -1,0 +1,152 @@
+package tenterbook.documents.kind;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenterbook.documents.Block;
+import tenterbook.facts.Denial;
+import tenterbook.facts.PieceFacts;
+import tenterbook.measure.Money;
+import tenterbook.measure.Quantity;
+import tenterbook.measure.QuantityWords;
+import tenterbook.piece.Event;
+import tenterbook.piece.EventKind;
+import tenterbook.piece.Piece;
+import tenterbook.words.Message;
+
+/** Facts in the words that several documents share. */
+final class DocumentWords {
+    static final String NOT_RECORDED = Message.of("measure.not-recorded").inEnglish();
+
+    private DocumentWords() {}
+
+    /** @param key of the fact's name */
+    static Block.Fact fact(String key, Object value) {
+        return fact(Message.of(key), value);
+    }
+
+    static Block.Fact fact(Message label, Object value) {
+        return named(label.inEnglish(), value);
+    }
+
+    /** A fact under a name that the maker entered. */
+    static Block.Fact named(String label, Object value) {
+        String text = value == null ? "" : value.toString().strip();
+        return new Block.Fact(label, text.isEmpty() ? NOT_RECORDED : text);
+    }
+
+    static Block.Heading heading(int level, String key) {
+        return new Block.Heading(level, english(key));
+    }
+
+    static Block.Column column(String key, double share, boolean figures) {
+        return new Block.Column(english(key), share, figures);
+    }
+
+    static Block.Blank blank(String key, int lines) {
+        return new Block.Blank(english(key), lines);
+    }
+
+    /** Documents are printed in English alone. */
+    static String english(String key) {
+        return Message.of(key).inEnglish();
+    }
+
+    static String yes(boolean holds) {
+        return holds ? "yes" : "no";
+    }
+
+    static Block.Note missing(String text) {
+        return new Block.Note(Block.Manner.MISSING, text);
+    }
+
+    static Block.Note caution(String text) {
+        return new Block.Note(Block.Manner.CAUTION, text);
+    }
+
+    static Block.Note note(String text) {
+        return new Block.Note(Block.Manner.NOTE, text);
+    }
+
+    static String number(double value) {
+        return QuantityWords.number(value);
+    }
+
+    static String joined(String between, String... texts) {
+        return Stream.of(texts).filter(text -> text != null && !text.isBlank()).collect(Collectors.joining(between));
+    }
+
+    /** Paragraphs as typed: an empty line parts them, a single line end too. */
+    static List<Block> paragraphs(String typed) {
+        List<Block> blocks = new ArrayList<>();
+        Arrays.stream(typed.split("\\R+"))
+                .filter(line -> !line.isBlank())
+                .forEach(line -> blocks.add(new Block.Paragraph(line)));
+        return blocks;
+    }
+
+    /** Both sides with the name of each, as entered and in metric units; says which is not recorded. */
+    static String size(Piece piece) {
+        if (!piece.length().recorded() && !piece.width().recorded()) {
+            return NOT_RECORDED;
+        }
+        return size(piece.length(), piece.width());
+    }
+
+    static String size(Quantity length, Quantity width) {
+        return Message.of("document.size", "length", side(length), "width", side(width))
+                .inEnglish();
+    }
+
+    /** One measurement; where it was entered in other units, also in metric ones. */
+    static String side(Quantity side) {
+        if (!side.known()) {
+            return side.recorded()
+                    ? Message.of("document.no-measurement", "entered", side.entered())
+                            .inEnglish()
+                    : NOT_RECORDED;
+        }
+        String entered = QuantityWords.entered(side);
+        if (entered.matches(".*\\d\\s*$")) {
+            entered = QuantityWords.value(side);
+        }
+        Optional<String> metric = QuantityWords.metric(side);
+        String symbol = side.unit().symbol();
+        boolean already = Set.of("mm", "cm", "m", "g", "kg").contains(symbol);
+        return already || metric.isEmpty() ? entered.replace(" ", "\u00a0") : entered + " (" + metric.get() + ")";
+    }
+
+    static String stop(String text) {
+        return text.isEmpty() || text.matches("(?s).*[.!?…]$") ? text : text + ".";
+    }
+
+    /** What was agreed last for an event of this kind; the asking price said to be one; or 'not recorded'. */
+    static String agreed(PieceFacts facts, EventKind kind) {
+        Optional<Money> agreed = price(facts.piece(), kind);
+        if (agreed.isPresent()) {
+            return agreed.get().toString();
+        }
+        Money asked = facts.piece().price();
+        return asked == null
+                ? NOT_RECORDED
+                : Message.of(
+                                "document.asked",
+                                "price",
+                                asked,
+                                "denial",
+                                Denial.NOTHING_AGREED.unless(facts, () -> english("document.agreed-otherwise")))
+                        .inEnglish();
+    }
+
+    /** What was agreed last for an event of this kind. */
+    static Optional<Money> price(Piece piece, EventKind kind) {
+        return piece.events().stream()
+                .filter(event -> event.kind() == kind && event.price() != null)
+                .map(Event::price)
+                .reduce((first, second) -> second);
+    }
+}

@@ -1,0 +1,49 @@
+package tenterbook.documents.kind;
+
+import java.util.ArrayList;
+import java.util.List;
+import tenterbook.documents.Block;
+import tenterbook.documents.DocumentSettings;
+import tenterbook.documents.DocumentText;
+import tenterbook.facts.Denial;
+import tenterbook.labelling.HowMade;
+import tenterbook.piece.Piece;
+import tenterbook.words.Written;
+
+/** The longer text beside a piece on a wall: what it is, the maker's words, how it was made. */
+final class ExhibitionText {
+    private ExhibitionText() {}
+
+    static DocumentText of(DocumentFacts told, DocumentSettings request) {
+        Piece piece = told.piece();
+        String maker = told.facts().origin().maker();
+        List<Block> blocks = new ArrayList<>();
+        if (!piece.otherTitle().isEmpty()) {
+            blocks.add(new Block.Heading(3, piece.otherTitle()));
+        }
+        DocumentWords.paragraphs(request.text()).forEach(blocks::add);
+        blocks.add(new Block.Paragraph(HowMade.words(told.facts())));
+        String cloths = String.join(", ", told.facts().cloth().names());
+        blocks.add(DocumentWords.note(DocumentWords.joined(
+                "  ·  ",
+                Written.capital(Denial.NO_CLOTH.unless(
+                        told.facts(),
+                        () -> cloths.isEmpty() ? DocumentWords.english("document.exhibition.cloth") : cloths)),
+                DocumentWords.size(piece).equals(DocumentWords.NOT_RECORDED)
+                        ? DocumentWords.english("document.size-not-recorded")
+                        : DocumentWords.side(piece.length()) + " × " + DocumentWords.side(piece.width()),
+                piece.finished().year() == null
+                        ? piece.finished().recorded()
+                                ? piece.finished().toString()
+                                : DocumentWords.english("document.date-not-recorded")
+                        : piece.finished().year().toString(),
+                told.number().value())));
+        return new DocumentText(
+                request.kind().code(),
+                request.kind().template(),
+                piece.title().isEmpty() ? DocumentWords.english("document.title-not-recorded") : piece.title(),
+                "",
+                maker.isEmpty() ? told.house() : maker,
+                List.of(new DocumentText.Part(told.number(), blocks)));
+    }
+}

@@ -1,0 +1,127 @@
+package tenterbook.documents.kind;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import tenterbook.facts.Denial;
+import tenterbook.facts.PieceFacts;
+import tenterbook.material.Role;
+import tenterbook.measure.OwnTable;
+import tenterbook.words.Message;
+
+/**
+ * How much light a piece should get, from the dyes and fibres its records name: the most sensitive dye decides. A dye that no
+ * row knows counts as one of high sensitivity. For planning, with the status of each figure in its words; no measurement.
+ */
+final class LightAdvice {
+    private static final List<Row> ROWS = read();
+
+    private LightAdvice() {}
+
+    /** Degrees of sensitivity, the least first. */
+    private enum Degree {
+        MEDIUM,
+        HIGH,
+        EXTREME
+    }
+
+    private record Row(Pattern words, Pattern fibres, Degree degree, String status) {}
+
+    private record Judged(String dye, Degree degree, String status) {}
+
+    private static List<Row> read() {
+        return OwnTable.rows("/label/light.csv").stream()
+                .map(row -> new Row(
+                        anyOf(row.get("words")),
+                        row.get("fibres").equals("any") ? null : anyOf(row.get("fibres")),
+                        Degree.valueOf(row.get("degree").toUpperCase(Locale.ROOT)),
+                        row.get("status")))
+                .toList();
+    }
+
+    private static Pattern anyOf(String words) {
+        return Pattern.compile("(?<!\\p{L})(" + words + ")(?!\\p{L})");
+    }
+
+    /** The degree, the dyes that decide it and the limits; {@link #sources} tells the status of each figure. */
+    static String caution(PieceFacts facts) {
+        return Denial.NO_DYE_LOTS
+                .of(facts)
+                .map(denied -> Message.of("document.light.not-known", "denied", denied, "limit", limit(Degree.HIGH))
+                        .inEnglish())
+                .orElseGet(() -> caution(judged(facts)));
+    }
+
+    private static String caution(List<Judged> judged) {
+        Degree worst = worst(judged);
+        String dyes = judged.stream()
+                .filter(each -> each.degree == worst)
+                .map(Judged::dye)
+                .collect(Collectors.joining(", "));
+        return Message.of("document.light.caution", "degree", word(worst), "dyes", dyes, "limit", limit(worst))
+                .inEnglish();
+    }
+
+    /** Whence the degrees and limits of these pieces come, and whether each was read or is from memory. */
+    static String sources(List<PieceFacts> pieces) {
+        Map<String, String> dyes = new TreeMap<>();
+        pieces.forEach(facts -> {
+            List<Judged> judged = judged(facts);
+            Degree worst = judged.isEmpty() ? Degree.HIGH : worst(judged);
+            judged.stream().filter(each -> each.degree == worst).forEach(each -> dyes.put(each.dye, each.status));
+        });
+        String named = dyes.entrySet().stream()
+                .map(each -> each.getKey() + " " + each.getValue())
+                .collect(Collectors.joining("; "));
+        return DocumentWords.joined(
+                " ",
+                DocumentWords.english("document.light.sources"),
+                named.isEmpty()
+                        ? ""
+                        : Message.of("document.light.sensitivities", "dyes", named)
+                                .inEnglish());
+    }
+
+    private static Degree worst(List<Judged> judged) {
+        return judged.stream()
+                .map(Judged::degree)
+                .max(Comparator.naturalOrder())
+                .orElse(Degree.HIGH);
+    }
+
+    private static List<Judged> judged(PieceFacts facts) {
+        String fibres = String.join(" ", facts.cloth().fibres()).toLowerCase(Locale.ROOT);
+        return facts.lotsUsed(Role.DYE)
+                .map(lot -> lot.name().isEmpty()
+                        ? Message.of("document.light.lot", "lot", lot.id()).inEnglish()
+                        : lot.name())
+                .distinct()
+                .map(dye -> judged(dye, fibres))
+                .toList();
+    }
+
+    /** The row of the dye and the fibre; without a recorded fibre the most sensitive row of the dye. */
+    private static Judged judged(String dye, String fibres) {
+        String plain = dye.toLowerCase(Locale.ROOT);
+        return ROWS.stream()
+                .filter(row -> row.words.matcher(plain).find())
+                .filter(row -> row.fibres == null
+                        || fibres.isBlank()
+                        || row.fibres.matcher(fibres).find())
+                .max(Comparator.comparing(Row::degree))
+                .map(row -> new Judged(dye, row.degree, row.status))
+                .orElse(new Judged(dye, Degree.HIGH, DocumentWords.english("document.light.not-in-table")));
+    }
+
+    private static String word(Degree degree) {
+        return degree.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static Message limit(Degree degree) {
+        return Message.of("document.light.limit", "degree", word(degree));
+    }
+}

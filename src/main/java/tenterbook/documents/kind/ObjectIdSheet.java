@@ -1,0 +1,198 @@
+package tenterbook.documents.kind;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import tenterbook.board.BoardPair;
+import tenterbook.documents.Block;
+import tenterbook.documents.DocumentSettings;
+import tenterbook.documents.DocumentText;
+import tenterbook.facts.Denial;
+import tenterbook.facts.PieceColour;
+import tenterbook.facts.PieceFacts;
+import tenterbook.labelling.HowMade;
+import tenterbook.piece.PhotoRole;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
+
+/**
+ * A description by which a piece can be recognised when it was stolen or lost.
+ *
+ * @see "Object ID, International Council of Museums, 1997: photographs, nine categories, a short description"
+ */
+final class ObjectIdSheet {
+    private static final int MOST_PHOTOGRAPHS = 6;
+
+    private final DocumentFacts told;
+    private final Piece piece;
+
+    private ObjectIdSheet(DocumentFacts told) {
+        this.told = told;
+        this.piece = told.piece();
+    }
+
+    static DocumentText of(DocumentFacts told, DocumentSettings request, String today) {
+        ObjectIdSheet sheet = new ObjectIdSheet(told);
+        return new DocumentText(
+                request.kind().code(),
+                request.kind().template(),
+                request.kind().toString(),
+                told.running(),
+                told.house(),
+                List.of(new DocumentText.Part(told.number(), sheet.blocks(today))));
+    }
+
+    private List<Block> blocks(String today) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(1, told.number() + "  " + told.title()));
+        lacking().forEach(lack -> blocks.add(DocumentWords.missing(lack)));
+        List<PiecePhoto> photos = told.photos().stream().limit(MOST_PHOTOGRAPHS).toList();
+        // All together at the head, in rows of three where there are more than two: none is left alone on a page.
+        Block.Extent extent = photos.size() > 2 ? Block.Extent.THIRD : Block.Extent.HALF;
+        photos.forEach(photo -> blocks.add(shown(photo, extent)));
+        blocks.add(DocumentWords.heading(2, "document.heading.nine-categories"));
+        blocks.add(new Block.Facts(categories()));
+        blocks.add(DocumentWords.heading(2, "document.heading.description-and-particulars"));
+        blocks.add(new Block.Facts(particulars(today)));
+        blocks.add(DocumentWords.note(DocumentWords.english("document.object.order")));
+        return blocks;
+    }
+
+    private static Block.Photograph shown(PiecePhoto photo, Block.Extent extent) {
+        String caption = Written.capital(photo.shows()) + (photo.caption().isEmpty() ? "" : ". " + photo.caption());
+        return new Block.Photograph(
+                photo.photo(),
+                extent,
+                photo.caption().isEmpty()
+                        ? Message.of("document.view", "view", photo.shows()).inEnglish()
+                        : photo.caption(),
+                caption,
+                List.of());
+    }
+
+    /** What the sheet ought to have and has not: without these a piece is hardly recognised. */
+    private List<String> lacking() {
+        List<String> lacking = new ArrayList<>();
+        Denial.NO_PICTURE_TO_KNOW_IT_BY.of(told.facts()).ifPresent(lacking::add);
+        if (!piece.length().known() || !piece.width().known()) {
+            lacking.add(Message.of(
+                            "document.object.no-measurement",
+                            "side",
+                            piece.length().known() ? "width" : piece.width().known() ? "length" : "both")
+                    .inEnglish());
+        }
+        Denial.NO_DISTINGUISHING_FEATURE.of(told.facts().condition()).ifPresent(lacking::add);
+        return lacking;
+    }
+
+    private List<Block.Fact> categories() {
+        List<Block.Fact> facts = new ArrayList<>();
+        facts.add(DocumentWords.fact(
+                "document.fact.type-of-object",
+                Message.of(
+                        "document.object.type",
+                        "kind",
+                        piece.category() == null
+                                ? Message.of("document.object.kind-not-recorded")
+                                : piece.category())));
+        facts.add(DocumentWords.fact(
+                "document.fact.materials-and-techniques",
+                Written.capital(told.cloths()) + ". " + HowMade.words(told.facts())));
+        facts.add(DocumentWords.fact(
+                "document.fact.measurements",
+                piece.mass().recorded()
+                        ? Message.of(
+                                "document.object.size-and-mass",
+                                "size",
+                                Written.capital(DocumentWords.size(piece)),
+                                "mass",
+                                DocumentWords.side(piece.mass()))
+                        : Written.capital(DocumentWords.size(piece))));
+        facts.add(DocumentWords.fact("document.fact.inscriptions-and-markings", inscriptions()));
+        facts.add(DocumentWords.fact(
+                "document.fact.distinguishing-features",
+                Written.capital(told.facts().condition().features())));
+        facts.add(DocumentWords.fact(
+                "document.fact.title", DocumentWords.joined(" / ", piece.title(), piece.otherTitle())));
+        facts.add(DocumentWords.fact(
+                "document.fact.subject",
+                told.facts().boardsUsed().stream()
+                        .filter(board -> !board.image().isEmpty())
+                        .map(BoardPair::image)
+                        .distinct()
+                        .collect(Collectors.joining(", "))));
+        facts.add(DocumentWords.fact("document.fact.date-or-period", piece.finished()));
+        facts.add(DocumentWords.fact("document.fact.maker", told.maker()));
+        return facts;
+    }
+
+    /** No record of the archive tells them; a photograph of the label is named where there is one. */
+    private String inscriptions() {
+        return piece.photos().stream()
+                .filter(photo ->
+                        photo.role() == PhotoRole.PAPER && !photo.caption().isEmpty())
+                .map(photo -> Message.of("document.object.as-photographed", "caption", photo.caption())
+                        .inEnglish())
+                .collect(Collectors.joining(" "));
+    }
+
+    private String description() {
+        String kind = piece.category() == null
+                ? DocumentWords.english("document.object.piece")
+                : piece.category().toString();
+        PieceFacts facts = told.facts();
+        String colours = facts.colours().named().stream()
+                .map(PieceColour::called)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return Message.of(
+                        "document.object.description",
+                        "kind",
+                        Written.capital(kind),
+                        "cloths",
+                        told.cloths(),
+                        "size",
+                        DocumentWords.size(piece),
+                        "colours",
+                        Denial.NO_COLOURS.unless(
+                                facts,
+                                () -> Message.of(
+                                                facts.colours().now()
+                                                        ? "document.object.colours"
+                                                        : "document.object.colours-before",
+                                                "colours",
+                                                colours)
+                                        .inEnglish()),
+                        "place",
+                        Denial.orElse(facts.origin().place(), Denial.NO_PLACE_OF_MAKING))
+                .inEnglish();
+    }
+
+    private List<Block.Fact> particulars(String today) {
+        List<Block.Fact> facts = new ArrayList<>();
+        facts.add(DocumentWords.fact("document.fact.short-description", description()));
+        facts.add(DocumentWords.fact("document.fact.inventory-number", told.number()));
+        if (!piece.edition().isEmpty()) {
+            facts.add(DocumentWords.fact("document.fact.edition", piece.edition()));
+        }
+        facts.add(DocumentWords.fact(
+                "document.fact.place-of-origin", told.facts().origin().place()));
+        facts.add(DocumentWords.fact(
+                "document.fact.related-objects",
+                Denial.orElse(
+                        told.kin().stream()
+                                .map(Object::toString)
+                                .reduce((before, next) -> before + ", " + next)
+                                .map(kin -> Message.of("document.object.same-clamping", "pieces", kin)
+                                        .inEnglish())
+                                .orElse(""),
+                        Denial.NO_KIN)));
+        facts.add(DocumentWords.fact(
+                "document.fact.written-material",
+                Message.of("document.object.record", "version", told.saved().version())));
+        facts.add(DocumentWords.fact("document.fact.date-documented", today));
+        return facts;
+    }
+}

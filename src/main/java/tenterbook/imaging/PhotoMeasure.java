@@ -1,0 +1,70 @@
+package tenterbook.imaging;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import tenterbook.colour.palette.Pixels;
+import tenterbook.imaging.file.MediaType;
+import tenterbook.imaging.file.PhotoFactsReader;
+import tenterbook.imaging.pixels.PhotoReader;
+import tenterbook.measure.Digest;
+import tenterbook.words.Message;
+
+/**
+ * Opens an original for measuring: upright, in sRGB, reduced in linear light to at most 2048 pixels. Never a preview,
+ * whose compression changes colours. Each opening decodes the file anew and takes about 100 MB for the time.
+ */
+public final class PhotoMeasure {
+    static final int LONG_EDGE = 2048;
+
+    private final Originals originals;
+    private final PhotoReader reader = new PhotoReader();
+
+    public PhotoMeasure(Originals originals) {
+        this.originals = originals;
+    }
+
+    /**
+     * A photograph ready for measuring.
+     *
+     * @param pixels upright; places on it are in parts of its width and height, as on every preview
+     * @param notes what a person should know of the decoding, each in a sentence
+     */
+    public record Opened(Pixels pixels, List<String> notes) {
+        public Opened {
+            notes = List.copyOf(notes);
+        }
+    }
+
+    /**
+     * @return empty if the original is not kept here or cannot be decoded
+     * @throws IOException if the file cannot be read
+     */
+    public Optional<Opened> open(Digest photo) throws IOException {
+        Optional<Path> original = originals.find(photo);
+        if (original.isEmpty()) {
+            return Optional.empty();
+        }
+        Path path = original.get();
+        Optional<MediaType> type = typeOf(path);
+        if (type.isEmpty()) {
+            throw new IOException(
+                    Message.of("photo.not-measured", "file", path.getFileName()).inEnglish());
+        }
+        PhotoReader.Reading reading =
+                DecodePermits.take(() -> reader.read(path, type.get(), PhotoFactsReader.read(path), LONG_EDGE));
+        return reading.sizes().stream()
+                .findFirst()
+                .map(picture ->
+                        new Opened(new Pixels(picture.argb(), picture.width(), picture.height()), reading.notes()));
+    }
+
+    private static Optional<MediaType> typeOf(Path path) throws IOException {
+        try (InputStream in = Files.newInputStream(path)) {
+            return MediaType.of(in.readNBytes(MediaType.HEAD));
+        }
+    }
+}

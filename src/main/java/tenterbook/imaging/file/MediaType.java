@@ -1,0 +1,100 @@
+package tenterbook.imaging.file;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Optional;
+
+/** The picture formats that are kept, told by a file's first bytes and never by its name. */
+public enum MediaType {
+    JPEG("image/jpeg", "jpg", true),
+    PNG("image/png", "png", true),
+    TIFF("image/tiff", "tif", true),
+    WEBP("image/webp", "webp", true),
+    /** Kept, and its metadata read; this program has no decoder for it. */
+    HEIC("image/heic", "heic", false),
+    /** Kept like {@link #HEIC}. */
+    AVIF("image/avif", "avif", false);
+
+    /** So many bytes from the start are enough to tell. */
+    public static final int HEAD = 64;
+
+    private final String mime;
+    private final String extension;
+    private final boolean decodable;
+
+    MediaType(String mime, String extension, boolean decodable) {
+        this.mime = mime;
+        this.extension = extension;
+        this.decodable = decodable;
+    }
+
+    /** The registered name, such as {@code image/jpeg}. */
+    public String mime() {
+        return mime;
+    }
+
+    /** The extension that originals of this kind are kept under, without the dot. */
+    public String extension() {
+        return extension;
+    }
+
+    /** Whether this program can show pictures of this kind. */
+    public boolean decodable() {
+        return decodable;
+    }
+
+    /**
+     * The kind of picture that starts with these bytes; empty for anything else.
+     *
+     * @see "ITU-T T.81 (JPEG), ISO/IEC 15948 (PNG), TIFF 6.0, RFC 9649 (WebP), ISO/IEC 23008-12 (HEIF brands)"
+     */
+    public static Optional<MediaType> of(byte[] head) {
+        if (starts(head, 0xff, 0xd8, 0xff)) {
+            return Optional.of(JPEG);
+        }
+        if (starts(head, 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n')) {
+            return Optional.of(PNG);
+        }
+        if (starts(head, 'I', 'I', 42, 0) || starts(head, 'M', 'M', 0, 42)) {
+            return Optional.of(TIFF);
+        }
+        if (ascii(head, 0).equals("RIFF") && ascii(head, 8).equals("WEBP")) {
+            return Optional.of(WEBP);
+        }
+        return ascii(head, 4).equals("ftyp") ? byBrand(head) : Optional.empty();
+    }
+
+    /** The major brand stands at byte 8, the compatible ones from byte 16 to the end of the box. */
+    private static Optional<MediaType> byBrand(byte[] head) {
+        boolean heif = false;
+        int end = Math.min(head.length, (head[2] & 0xff) << 8 | head[3] & 0xff);
+        for (int at = 8; at + 4 <= end; at += at == 8 ? 8 : 4) {
+            switch (ascii(head, at)) {
+                case "avif", "avis" -> {
+                    return Optional.of(AVIF);
+                }
+                case "heic", "heix", "heim", "heis", "hevc", "hevx", "mif1", "msf1" -> heif = true;
+                default -> {}
+            }
+        }
+        return heif ? Optional.of(HEIC) : Optional.empty();
+    }
+
+    private static boolean starts(byte[] head, int... bytes) {
+        if (head.length < bytes.length) {
+            return false;
+        }
+        for (int i = 0; i < bytes.length; i++) {
+            if ((head[i] & 0xff) != bytes[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String ascii(byte[] head, int at) {
+        return at + 4 > head.length
+                ? ""
+                : new String(Arrays.copyOfRange(head, at, at + 4), StandardCharsets.ISO_8859_1);
+    }
+}

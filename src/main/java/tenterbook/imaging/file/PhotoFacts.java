@@ -1,0 +1,48 @@
+package tenterbook.imaging.file;
+
+import java.util.List;
+
+/**
+ * What a picture file says about itself. Text is null and numbers are null where the file says nothing: unknown is not
+ * zero. Coordinates are noticed and not read out. HEIC sizes are those of the coded picture, which may be padded by a few
+ * pixels beyond what is shown.
+ *
+ * @param width stored width in pixels, before turning upright
+ * @param height stored height in pixels, before turning upright
+ * @param orientation 1 to 8 as in EXIF; 1 if the file says nothing or nonsense
+ * @param takenLocal local time on the camera's clock, {@code 2024-05-17T14:03:22}
+ * @param takenOffset offset of that clock from UTC, {@code +01:00}
+ * @param camera maker and model
+ * @param lens lens model
+ * @param exposure exposure time as the camera wrote it, {@code 1/60 sec}
+ * @param iso sensitivity
+ * @param whiteBalance white balance mode in words
+ * @param iccProfile name of the embedded colour profile
+ * @param colourSpaceTag what EXIF says of the colour space
+ * @param hasGps whether coordinates are in the file
+ * @param warnings damaged or odd metadata, each in a sentence
+ */
+public record PhotoFacts(
+        Integer width,
+        Integer height,
+        int orientation,
+        String takenLocal,
+        String takenOffset,
+        String camera,
+        String lens,
+        String exposure,
+        String iso,
+        String whiteBalance,
+        String iccProfile,
+        String colourSpaceTag,
+        boolean hasGps,
+        List<String> warnings) {
+    public PhotoFacts {
+        warnings = List.copyOf(warnings);
+    }
+
+    /** Whether turning upright swaps width and height. */
+    public boolean sideways() {
+        return orientation >= 5;
+    }
+}

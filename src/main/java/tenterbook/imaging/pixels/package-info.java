@@ -1,0 +1,2 @@
+/** Decoding, turning, reducing and encoding pictures: upright sRGB pixels. */
+package tenterbook.imaging.pixels;

@@ -1,8 +1,0 @@
-/**
- * Documents of one or more pages: words first, as {@link tenterbook.label.document.DocumentText}, then paper.
- *
- * <p>The words are composed in {@code document.kind} from the archive's records alone; they go to and from the lines of an issued paper without loss
- * ({@link tenterbook.label.document.DocumentLines}), and the PDF of an issued paper is
- * a stored file ({@link tenterbook.label.document.PaperPdf}). {@code document.set} lays any document on pages. Nothing is clipped: words that have no room are named in a refusal.
- */
-package tenterbook.label.document;

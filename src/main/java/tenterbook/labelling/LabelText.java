@@ -1,0 +1,107 @@
+package tenterbook.labelling;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tenterbook.facts.PieceColour;
+import tenterbook.facts.PieceFacts;
+import tenterbook.labelling.rule.Question;
+import tenterbook.piece.PieceNumber;
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
+/**
+ * What one label says: every line exactly as printed, in order, with the rule or record it rests on. Kept in the archive when
+ * a label is issued, it can be set again later without asking the rules anew.
+ *
+ * @param rules versions of the rule tables used
+ * @param template version of the words and layout
+ * @param code what the square code says; empty where the label has none
+ * @param colours named colours of the band; empty where the label has none
+ * @param questions doubts that do not stop the label; shown to the maker, never printed
+ */
+public record LabelText(
+        PieceNumber number,
+        PrintSettings request,
+        List<String> rules,
+        String template,
+        List<Line> lines,
+        String code,
+        List<PieceColour> colours,
+        List<Question> questions) {
+    /** Which part of the label a line is. */
+    public enum Part implements Worded {
+        MAKER,
+        PLACE,
+        TITLE,
+        OTHER_TITLE,
+        NUMBER,
+        DATE,
+        SIZE,
+        MATERIAL,
+        CONTENT,
+        ORIGIN,
+        PARTICULARS,
+        MADE,
+        CARE_SYMBOL,
+        CARE,
+        COLOUR,
+        PRICE,
+        /** Where the piece is kept. */
+        STORED;
+
+        @Override
+        public Message word() {
+            return Message.of("label.of." + LabelIssuer.word(this));
+        }
+    }
+
+    /**
+     * One line.
+     *
+     * @param basis the citation or the record it rests on; empty where it is a plain fact of the piece
+     */
+    public record Line(Part part, String text, String basis) {}
+
+    public LabelText {
+        rules = List.copyOf(rules);
+        lines = List.copyOf(lines);
+        colours = List.copyOf(colours);
+        questions = List.copyOf(questions);
+    }
+
+    /**
+     * The words of a label.
+     *
+     * @throws LabelBlocked where a rule forbids it, with every reason
+     */
+    public static LabelText of(PieceFacts facts, PrintSettings request) {
+        return new LabelWords(facts, request, request.kind().hung() ? TagColours.of(facts) : List.of()).text();
+    }
+
+    /** The words of several labels; all blocked pieces are told at once. */
+    public static List<LabelText> of(List<PieceFacts> pieces, PrintSettings request) {
+        List<LabelText> texts = new ArrayList<>();
+        List<LabelBlocked.Piece> blocked = new ArrayList<>();
+        for (PieceFacts facts : pieces) {
+            try {
+                texts.add(of(facts, request));
+            } catch (LabelBlocked e) {
+                blocked.addAll(e.pieces());
+            }
+        }
+        if (!blocked.isEmpty()) {
+            throw new LabelBlocked(blocked);
+        }
+        return texts;
+    }
+
+    /** The texts of one part, in order. */
+    public List<String> of(Part part) {
+        return lines.stream().filter(l -> l.part == part).map(Line::text).toList();
+    }
+
+    public Optional<String> first(Part part) {
+        return of(part).stream().findFirst();
+    }
+}

@@ -1,0 +1,246 @@
+package tenterbook.labelling;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tenterbook.facts.Denial;
+import tenterbook.facts.Origin;
+import tenterbook.facts.PieceColour;
+import tenterbook.facts.PieceFacts;
+import tenterbook.labelling.LabelText.Line;
+import tenterbook.labelling.LabelText.Part;
+import tenterbook.labelling.care.CareCase;
+import tenterbook.labelling.care.CareSymbols;
+import tenterbook.labelling.care.CareWords;
+import tenterbook.labelling.rule.Article;
+import tenterbook.labelling.rule.Component;
+import tenterbook.labelling.rule.FibreLine;
+import tenterbook.labelling.rule.FibreMentions;
+import tenterbook.labelling.rule.FibreStatement;
+import tenterbook.labelling.rule.LabelRefusal;
+import tenterbook.labelling.rule.PartialTag;
+import tenterbook.labelling.rule.Question;
+import tenterbook.labelling.rule.RuleTable;
+import tenterbook.piece.Piece;
+import tenterbook.piece.Studio;
+import tenterbook.words.Message;
+import tenterbook.words.Written;
+
+/** Composes the lines of each kind of label. */
+final class LabelWords {
+    /** What a code of 37 modules holds in bytes at level M, less its charset mark (ISO/IEC 18004, version 5-M: 84). */
+    private static final int MOST_CODE_BYTES = 80;
+
+    private final PieceFacts facts;
+    private final PrintSettings request;
+    private final List<PieceColour> colours;
+    private final RuleTable rules;
+    private final Piece piece;
+    private final Studio studio;
+    private final Origin origin;
+    private final List<Component> components;
+    private final List<Line> lines = new ArrayList<>();
+    private final List<LabelRefusal> refusals = new ArrayList<>();
+    private final List<Question> questions = new ArrayList<>();
+
+    /** @param colours of the band, where the label has one */
+    LabelWords(PieceFacts facts, PrintSettings request, List<PieceColour> colours) {
+        this.facts = facts;
+        this.colours = colours;
+        this.request = request;
+        this.rules = request.market().rules();
+        this.piece = facts.piece();
+        this.studio = facts.studio();
+        this.origin = facts.origin();
+        this.components = facts.cloth().cloths().stream().map(Component::of).toList();
+    }
+
+    LabelText text() {
+        switch (request.kind()) {
+            case HANG_TAG -> hangTag();
+            case CARE_LABEL -> careLabel();
+            case EXHIBITION_LABEL -> exhibitionLabel();
+            case SHELF_TAG, TUBE_TAG -> storeTag();
+        }
+        if (!refusals.isEmpty()) {
+            throw new LabelBlocked(List.of(new LabelBlocked.Piece(piece.number(), refusals)));
+        }
+        boolean coded = request.kind().hung() || stored();
+        return new LabelText(
+                piece.number(),
+                request,
+                request.kind().statesFibres() ? List.of(rules.version()) : List.of(),
+                request.kind().template(),
+                lines,
+                coded ? code() : "",
+                request.kind().hung() ? colours : List.of(),
+                questions.stream().distinct().toList());
+    }
+
+    private void hangTag() {
+        add(Part.MAKER, origin.studio());
+        add(Part.PLACE, origin.place());
+        add(Part.TITLE, piece.title().isEmpty() ? piece.number().value() : piece.title());
+        add(Part.OTHER_TITLE, piece.otherTitle());
+        add(Part.NUMBER, numberAndEdition());
+        if (!request.content().fullContent()) {
+            clothNames().forEach(name -> add(Part.MATERIAL, Written.capital(name)));
+        }
+        SizeWords.of(piece, request.market()).ifPresent(size -> add(Part.SIZE, size));
+        add(Part.MADE, HowMade.words(facts));
+        if (request.content().fullContent()) {
+            statement();
+        } else {
+            String words = lines.stream().map(Line::text).collect(Collectors.joining(" "));
+            PartialTag.sentence(request.market(), components, words, refusals).ifPresent(this::add);
+        }
+        care();
+        add(Part.CARE, studio.careLine());
+        colours.forEach(colour -> add(Part.COLOUR, colour.name()));
+        if (request.content().priceShown() && piece.price() != null) {
+            add(Part.PRICE, piece.price().toString());
+        }
+    }
+
+    private void careLabel() {
+        add(Part.MAKER, origin.studio());
+        statement();
+        care();
+        add(Part.NUMBER, piece.number().value());
+    }
+
+    private void exhibitionLabel() {
+        add(Part.MAKER, Denial.orElse(origin.named(), Denial.NO_MAKER));
+        add(
+                Part.TITLE,
+                piece.title().isEmpty() ? Message.of("label.title-not-recorded").inEnglish() : piece.title());
+        add(Part.OTHER_TITLE, piece.otherTitle());
+        add(Part.DATE, date());
+        add(
+                Part.MATERIAL,
+                Written.capital(Denial.NO_CLOTH.unless(
+                        facts,
+                        () -> clothNames().isEmpty()
+                                ? Message.of("label.cloth-not-named").inEnglish()
+                                : Wording.listed(clothNames()))));
+        add(
+                Part.SIZE,
+                SizeWords.of(piece, request.market())
+                        .orElseGet(() -> Message.of("label.size-not-recorded").inEnglish()));
+        add(Part.MADE, HowMade.words(facts));
+        add(Part.NUMBER, numberAndEdition());
+        add(Part.PLACE, origin.beside());
+    }
+
+    private boolean stored() {
+        return request.kind() == LabelKind.SHELF_TAG || request.kind() == LabelKind.TUBE_TAG;
+    }
+
+    /** For the maker's own shelves: nothing here is said to a buyer. */
+    private void storeTag() {
+        add(Part.NUMBER, piece.number().value());
+        add(Part.TITLE, piece.title().isEmpty() ? Message.of("label.untitled").inEnglish() : piece.title());
+        add(Part.OTHER_TITLE, piece.otherTitle());
+        List<String> cloths = clothNames();
+        add(Part.MATERIAL, cloths.isEmpty() ? "" : Written.capital(Wording.listed(cloths)));
+        add(Part.SIZE, SizeWords.of(piece, request.market()).orElse(""));
+        add(Part.STORED, piece.place());
+    }
+
+    private void statement() {
+        String words = Stream.concat(
+                        Stream.of(piece.title(), piece.otherTitle(), studio.careLine()),
+                        lines.stream().map(Line::text))
+                .collect(Collectors.joining(" "));
+        FibreStatement statement = FibreStatement.of(
+                request.market(),
+                new Article(piece.category(), components, origin.dyedIn(), piece.trims(), studio, words));
+        refusals.addAll(statement.refusals());
+        questions.addAll(statement.questions());
+        questions.addAll(
+                FibreMentions.questions(request.market(), components, piece.title() + " " + piece.otherTitle()));
+        statement.lines().stream()
+                .filter(line -> line.kind() != FibreLine.Kind.MAKER)
+                .filter(line -> line.kind() != FibreLine.Kind.PARTICULARS
+                        || request.kind().hung()
+                        || rules.makerOnLabel())
+                .forEach(this::add);
+    }
+
+    private void care() {
+        CareCase about = CareFacts.of(facts);
+        CareWords care = CareWords.of(about, request.market());
+        if (request.content().careSymbols() && request.kind() == LabelKind.CARE_LABEL) {
+            CareSymbols symbols = CareSymbols.of(about, request.market());
+            symbols.marks()
+                    .forEach(mark ->
+                            lines.add(new Line(Part.CARE_SYMBOL, mark.symbol().words(), mark.evidence())));
+            questions.addAll(symbols.questions());
+        }
+        care.lines().forEach(line -> lines.add(new Line(Part.CARE, line.text(), line.evidence())));
+        questions.addAll(care.questions());
+        if (request.kind().hung()) {
+            questions.add(new Question(Message.of("label.also-sewn"), rules.rule("carePermanent")));
+            if (care.missing() != null) {
+                questions.add(new Question(
+                        Message.of("label.no-care", "why", care.missing().found()),
+                        care.missing().rule()));
+            }
+        } else if (care.missing() != null) {
+            refusals.add(care.missing());
+        }
+    }
+
+    private List<String> clothNames() {
+        return facts.cloth().names();
+    }
+
+    private String date() {
+        if (piece.finished().year() != null) {
+            String year = piece.finished().year().toString();
+            return piece.finished().about()
+                    ? Message.of("label.about-year", "year", year).inEnglish()
+                    : year;
+        }
+        return piece.finished().known()
+                ? piece.finished().toString()
+                : Message.of("label.date-not-recorded").inEnglish();
+    }
+
+    private String numberAndEdition() {
+        return piece.edition().isEmpty()
+                ? piece.number().value()
+                : Message.of("label.number-and-edition", "number", piece.number(), "edition", piece.edition())
+                        .inEnglish();
+    }
+
+    /** Read by a telephone with no network: number, title, studio; without the title where that is too long. */
+    private String code() {
+        String whole = code(piece.number().value(), piece.title(), origin.studio());
+        return whole.getBytes(StandardCharsets.UTF_8).length <= MOST_CODE_BYTES
+                ? whole
+                : code(piece.number().value(), origin.studio());
+    }
+
+    private static String code(String... parts) {
+        return Stream.of(parts).filter(s -> !s.isEmpty()).collect(Collectors.joining("\n"));
+    }
+
+    private void add(FibreLine line) {
+        Part part = switch (line.kind()) {
+            case CONTENT, ANIMAL_PARTS -> Part.CONTENT;
+            case ORIGIN -> Part.ORIGIN;
+            case MAKER -> Part.MAKER;
+            case PARTICULARS -> Part.PARTICULARS;
+        };
+        lines.add(new Line(part, line.text(), line.basis()));
+    }
+
+    private void add(Part part, String text) {
+        if (!text.isBlank()) {
+            lines.add(new Line(part, text, ""));
+        }
+    }
+}

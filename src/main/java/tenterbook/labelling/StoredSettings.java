@@ -1,0 +1,47 @@
+package tenterbook.labelling;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonValue;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import tenterbook.archive.IssuedPaper;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+
+/**
+ * Settings as an issued paper keeps them: one JSON object under each of its member names. Every stored name is written down
+ * beside its component, every choice is its {@link CodedChoice} code.
+ */
+public final class StoredSettings {
+    private static final ObjectMapper JSON = JsonMapper.builder()
+            .defaultPropertyInclusion(
+                    JsonInclude.Value.construct(JsonInclude.Include.NON_NULL, JsonInclude.Include.NON_NULL))
+            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .addMixIn(CodedChoice.class, CodedInJson.class)
+            .build();
+
+    /** A choice is its code. */
+    private interface CodedInJson {
+        @JsonValue
+        String code();
+    }
+
+    private StoredSettings() {}
+
+    public static JsonNode json(Object settings) {
+        return JSON.valueToTree(settings);
+    }
+
+    /** @throws IllegalArgumentException where they are not understood, with the reason for the person who asks for the paper */
+    public static <T> T read(IssuedPaper paper, String member, Class<T> type) {
+        try {
+            return JSON.treeToValue(paper.settings().path(member), type);
+        } catch (JsonProcessingException e) {
+            throw new Refusal(
+                    Message.of("label.refused.settings", "paper", paper.id(), "why", e.getOriginalMessage()), e);
+        }
+    }
+}

@@ -1,0 +1,37 @@
+package tenterbook.labelling.rule;
+
+import java.util.List;
+import tenterbook.material.Cloth;
+import tenterbook.material.FibreShare;
+
+/**
+ * One cloth of a piece, as far as the rules care.
+ *
+ * @param part which part of the piece, as in 'panel' or 'lining'; empty where not said
+ * @param cloth the cloth's name
+ * @param content its fibres; empty where not recorded
+ * @param wovenIn country where it was woven; empty where not recorded
+ */
+public record Component(String part, String cloth, List<FibreShare> content, String wovenIn) {
+    public Component {
+        part = part == null ? "" : part.strip();
+        cloth = cloth == null ? "" : cloth.strip();
+        content = content == null ? List.of() : List.copyOf(content);
+        wovenIn = wovenIn == null ? "" : wovenIn.strip();
+    }
+
+    /** A cloth of which no part of the piece is said. */
+    public static Component of(Cloth cloth) {
+        return of("", cloth);
+    }
+
+    public static Component of(String part, Cloth cloth) {
+        String name = cloth.name().isEmpty() ? cloth.id().value() : cloth.name();
+        return new Component(part, name, cloth.content(), cloth.wovenIn());
+    }
+
+    /** How the component is called where there are several. */
+    String label() {
+        return part.isEmpty() ? cloth : part;
+    }
+}

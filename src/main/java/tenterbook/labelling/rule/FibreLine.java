@@ -1,0 +1,30 @@
+package tenterbook.labelling.rule;
+
+/**
+ * One line of required words, exactly as printed.
+ *
+ * @param kind what the line states
+ * @param rule the rule it follows
+ * @param note what else it rests on, as in who entered a name; empty for nothing more
+ */
+public record FibreLine(Kind kind, String text, Rule rule, String note) {
+    /** What a line states. */
+    public enum Kind {
+        CONTENT,
+        ANIMAL_PARTS,
+        ORIGIN,
+        /** The maker's name. */
+        MAKER,
+        /** Number, address and the like of the maker or the responsible person. */
+        PARTICULARS
+    }
+
+    FibreLine(Kind kind, String text, Rule rule) {
+        this(kind, text, rule, "");
+    }
+
+    /** The rule's citation, and the note where there is one. */
+    public String basis() {
+        return note.isEmpty() ? rule.citation() : rule.citation() + "; " + note;
+    }
+}

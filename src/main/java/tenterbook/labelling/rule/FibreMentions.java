@@ -1,0 +1,35 @@
+package tenterbook.labelling.rule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import tenterbook.words.Message;
+
+/** Fibres that a title names though the piece does not hold them. A title is the maker's own, so they are asked about. */
+public final class FibreMentions {
+    private FibreMentions() {}
+
+    /** A question for each fibre, or word that looks like one, in {@code words} that is not among the recorded fibres. */
+    public static List<Question> questions(Market market, List<Component> components, String words) {
+        RuleTable rules = market.rules();
+        Rule rule = rules.rule("misuse");
+        List<Question> questions = new ArrayList<>();
+        for (FibreNames.Fibre fibre : FibreNames.namedIn(words)) {
+            boolean held = components.stream()
+                    .flatMap(c -> c.content().stream())
+                    .anyMatch(s -> fibre.entries().contains(s.fibre().toLowerCase(Locale.ROOT)));
+            if (!held) {
+                questions.add(new Question(
+                        Message.of(
+                                "rules.mention.fibre", "fibre", fibre.entries().get(0)),
+                        rule));
+            }
+        }
+        String plain = " " + words.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]+", " ") + " ";
+        rules.misnomers().stream()
+                .filter(m -> plain.contains(" " + m.word() + " "))
+                .map(m -> new Question(Message.of("rules.mention.misnomer", "word", m.word()), rule))
+                .forEach(questions::add);
+        return questions;
+    }
+}

@@ -1,0 +1,48 @@
+package tenterbook.labelling.rule;
+
+import java.util.Currency;
+import tenterbook.labelling.CodedChoice;
+
+/** Where a piece is to be sold. A further market is a constant here, a rule table and, where it has its own, fibre names. */
+public enum Market implements CodedChoice {
+    US("us"),
+    EU("eu"),
+    /** Great Britain. */
+    UK("uk"),
+    /** Northern Ireland. */
+    NI("ni"),
+    CA("ca"),
+    JP("jp");
+
+    private final String code;
+
+    Market(String code) {
+        this.code = code;
+    }
+
+    @Override
+    public String code() {
+        return code;
+    }
+
+    /** Where a studio that counts in this currency most likely sells; a guess that only orders what is offered. */
+    public static Market of(Currency currency) {
+        return switch (currency.getCurrencyCode()) {
+            case "USD" -> US;
+            case "GBP" -> UK;
+            case "CAD" -> CA;
+            case "JPY" -> JP;
+            default -> EU;
+        };
+    }
+
+    /** The market's table of rules. */
+    public RuleTable rules() {
+        return RuleTable.of(this);
+    }
+
+    /** The country or union in plain words. */
+    public String place() {
+        return rules().name();
+    }
+}

@@ -1,0 +1,15 @@
+package tenterbook.labelling.rule;
+
+/**
+ * A rule as this program has it.
+ *
+ * @param says what it asks, in plain words
+ * @param citation where it stands
+ * @param status {@code read} where the source was read, {@code from memory: verify} otherwise
+ */
+public record Rule(String says, String citation, String status) {
+    /** Whether the source was read; a rule from memory is shown as such. */
+    public boolean read() {
+        return "read".equals(status);
+    }
+}

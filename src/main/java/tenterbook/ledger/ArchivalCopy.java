@@ -1,0 +1,37 @@
+package tenterbook.ledger;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
+
+/** Makes a copied ledger fit to be kept for years: one file, no write-ahead log, nothing that was only typed. */
+final class ArchivalCopy {
+    private ArchivalCopy() {}
+
+    /**
+     * Empties the drafts, writes the file anew so that no trace of them stays in it, and leaves it in a mode that opens
+     * from a read-only disc.
+     *
+     * @return the newest sequence in the copy, 0 for an empty ledger
+     * @throws ArchiveProblem if the copy cannot be settled
+     */
+    static long settle(Path copy) {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + copy.toAbsolutePath());
+                Statement statement = connection.createStatement()) {
+            statement.execute("PRAGMA journal_mode = DELETE");
+            statement.execute("DELETE FROM drafts");
+            statement.execute("VACUUM");
+            try (var row = statement.executeQuery("SELECT coalesce(max(sequence), 0) FROM revisions")) {
+                row.next();
+                return row.getLong(1);
+            }
+        } catch (SQLException e) {
+            throw new ArchiveProblem(
+                    Message.of("ledger.not-settled", "copy", copy.toAbsolutePath(), "why", Explained.of(e)), e);
+        }
+    }
+}

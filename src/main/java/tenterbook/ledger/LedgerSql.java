@@ -1,0 +1,245 @@
+package tenterbook.ledger;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import tenterbook.measure.Digest;
+
+/** The ledger's SQL. */
+final class LedgerSql {
+    private LedgerSql() {}
+
+    static Optional<Newest> newest(Handle handle, RecordKey key) {
+        return handle.createQuery(Newest.EVERY + """
+                                WHERE c.kind = :kind AND c.id = :id
+                                """)
+                .bind("kind", key.kind())
+                .bind("id", key.id())
+                .map(Newest::read)
+                .findOne();
+    }
+
+    /** The texts of records in use, by identifier. */
+    static Map<String, String> records(Handle handle, String kind, Collection<String> ids) {
+        Map<String, String> records = new LinkedHashMap<>();
+        // A cross join keeps the order: each identifier is looked up, where SQLite might else read the whole kind.
+        // One binding for all: SQLite's own JSON takes the list apart, and the texts are read without anything around
+        // them.
+        handle.createQuery("""
+                        SELECT c.id, coalesce(t.record, r.record)
+                        FROM json_each(:ids) AS wanted
+                        CROSS JOIN current AS c ON c.kind = :kind AND c.id = wanted.value
+                        JOIN revisions AS r ON r.sequence = c.sequence
+                        LEFT JOIN current_texts AS t ON t.sequence = c.sequence
+                        WHERE r.act = 'save'
+                        """)
+                .bind("ids", list(ids))
+                .bind("kind", kind)
+                .map((row, context) -> Map.entry(row.getString(1), row.getString(2)))
+                .forEach(row -> records.put(row.getKey(), row.getValue()));
+        return records;
+    }
+
+    /** Names of the records of kind {@code by} that name each of those of kind {@code of}; only those that are named. */
+    static Map<String, List<String>> referencedBy(Handle handle, String by, String of, Collection<String> ids) {
+        Map<String, List<String>> users = new LinkedHashMap<>();
+        handle.createQuery("""
+                        SELECT r.to_id, r.from_id
+                        FROM json_each(:ids) AS wanted
+                        CROSS JOIN reference AS r ON r.to_kind = :of AND r.to_id = wanted.value
+                        WHERE r.from_kind = :by
+                        ORDER BY r.from_id
+                        """)
+                .bind("ids", list(ids))
+                .bind("of", of)
+                .bind("by", by)
+                .map((row, context) -> Map.entry(row.getString(1), row.getString(2)))
+                .forEach(row -> users.computeIfAbsent(row.getKey(), id -> new ArrayList<>())
+                        .add(row.getValue()));
+        return users;
+    }
+
+    private static String list(Collection<String> ids) {
+        return JsonNodeFactory.instance
+                .arrayNode()
+                .addAll(ids.stream().map(TextNode::new).toList())
+                .toString();
+    }
+
+    static Map<String, Instant> recorded(Handle handle, String kind, Collection<String> ids) {
+        Map<String, Instant> recorded = new LinkedHashMap<>();
+        handle.createQuery("""
+                        SELECT wanted.value, r.written_at
+                        FROM json_each(:ids) AS wanted
+                        CROSS JOIN revisions AS r ON r.kind = :kind AND r.version = 1
+                            AND r.id IN (wanted.value, (SELECT handle FROM handles WHERE kind = :kind AND id = wanted.value))
+                        """)
+                .bind("ids", list(ids))
+                .bind("kind", kind)
+                .map((row, context) -> Map.entry(row.getString(1), Instant.parse(row.getString(2))))
+                .forEach(row -> recorded.put(row.getKey(), row.getValue()));
+        return recorded;
+    }
+
+    static List<Newest> newestOfKind(Handle handle, String kind) {
+        return handle.createQuery(Newest.EVERY + """
+                                WHERE c.kind = :kind AND r.act = 'save'
+                                ORDER BY c.id
+                                """)
+                .bind("kind", kind)
+                .map(Newest::read)
+                .list();
+    }
+
+    static List<Newest> unnamed(Handle handle, String kind, String by) {
+        return handle.createQuery(Newest.EVERY + """
+                                WHERE c.kind = :kind
+                                AND NOT EXISTS (
+                                    SELECT 1 FROM reference AS n
+                                    WHERE n.to_kind = c.kind AND n.to_id = c.id AND n.from_kind = :by)
+                                AND r.act = 'save'
+                                ORDER BY c.id
+                                """)
+                .bind("kind", kind)
+                .bind("by", by)
+                .map(Newest::read)
+                .list();
+    }
+
+    static List<Newest> latestOfKind(Handle handle, String kind, int limit) {
+        return handle.createQuery(Newest.EVERY + """
+                                WHERE c.kind = :kind AND r.act = 'save'
+                                ORDER BY c.sequence DESC
+                                LIMIT :limit
+                                """)
+                .bind("kind", kind)
+                .bind("limit", limit)
+                .map(Newest::read)
+                .list();
+    }
+
+    static int count(Handle handle, String kind) {
+        return handle.createQuery("""
+                        SELECT count(*)
+                        FROM current AS c
+                        JOIN revisions AS r ON r.sequence = c.sequence
+                        WHERE c.kind = :kind AND r.act = 'save'
+                        """).bind("kind", kind).mapTo(Integer.class).one();
+    }
+
+    static List<String> identifiers(Handle handle, String kind) {
+        return handle.createQuery("SELECT id FROM current WHERE kind = :kind ORDER BY id")
+                .bind("kind", kind)
+                .mapTo(String.class)
+                .list();
+    }
+
+    static boolean anyAfter(Handle handle, String kind, long sequence) {
+        return handle.createQuery("SELECT EXISTS (SELECT 1 FROM revisions WHERE kind = :kind AND sequence > :sequence)")
+                .bind("kind", kind)
+                .bind("sequence", sequence)
+                .mapTo(Boolean.class)
+                .one();
+    }
+
+    static List<Revision> history(Handle handle, RecordKey key) {
+        return handle.createQuery(RevisionRow.EVERY
+                        + " WHERE r.kind = :kind"
+                        + " AND r.id IN (:id, (SELECT handle FROM handles WHERE kind = :kind AND id = :id))"
+                        + " ORDER BY r.version")
+                .bind("kind", key.kind())
+                .bind("id", key.id())
+                .map(RevisionRow::read)
+                .list();
+    }
+
+    static List<Revision> after(Handle handle, long sequence, int limit) {
+        return handle.createQuery(RevisionRow.EVERY + " WHERE r.sequence > :sequence ORDER BY r.sequence LIMIT :limit")
+                .bind("sequence", sequence)
+                .bind("limit", limit)
+                .map(RevisionRow::read)
+                .list();
+    }
+
+    static List<Long> sequencesAfter(Handle handle, long sequence, int limit) {
+        return handle.createQuery(
+                        "SELECT sequence FROM revisions WHERE sequence > :sequence ORDER BY sequence LIMIT :limit")
+                .bind("sequence", sequence)
+                .bind("limit", limit)
+                .mapTo(Long.class)
+                .list();
+    }
+
+    /** The last revision's place in the chain; in an empty ledger its format is 0. */
+    record End(long sequence, Digest hash, int format) {}
+
+    static End end(Handle handle) {
+        return handle.createQuery("SELECT sequence, hash, format FROM revisions ORDER BY sequence DESC LIMIT 1")
+                .map((row, context) -> new End(row.getLong(1), new Digest(row.getString(2)), row.getInt(3)))
+                .findOne()
+                .orElse(new End(0, Revision.NONE, 0));
+    }
+
+    static long lastSequence(Handle handle) {
+        return handle.createQuery("SELECT coalesce(max(sequence), 0) FROM revisions")
+                .mapTo(Long.class)
+                .one();
+    }
+
+    static void insert(Handle handle, Revision revision, RevisionForm.Parted parted) {
+        RevisionRow.insert(handle, revision, parted);
+        RevisionRow.makeCurrent(handle, revision, parted);
+    }
+
+    static void clearReferences(Handle handle, RecordKey from) {
+        handle.createUpdate("DELETE FROM reference WHERE from_kind = :kind AND from_id = :id")
+                .bind("kind", from.kind())
+                .bind("id", from.id())
+                .execute();
+    }
+
+    static void addReference(Handle handle, RecordKey from, RecordKey to) {
+        handle.createUpdate("""
+                        INSERT INTO reference (from_kind, from_id, to_kind, to_id)
+                        VALUES (:fromKind, :fromId, :toKind, :toId)
+                        """)
+                .bind("fromKind", from.kind())
+                .bind("fromId", from.id())
+                .bind("toKind", to.kind())
+                .bind("toId", to.id())
+                .execute();
+    }
+
+    static List<RecordKey> referencedBy(Handle handle, RecordKey key) {
+        return handle.createQuery("""
+                        SELECT from_kind, from_id
+                        FROM reference
+                        WHERE to_kind = :kind AND to_id = :id
+                        ORDER BY from_kind, from_id
+                        """)
+                .bind("kind", key.kind())
+                .bind("id", key.id())
+                .map((row, context) -> new RecordKey(row.getString(1), row.getString(2)))
+                .list();
+    }
+
+    static List<RecordKey> names(Handle handle, RecordKey key) {
+        return handle.createQuery("""
+                        SELECT to_kind, to_id
+                        FROM reference
+                        WHERE from_kind = :kind AND from_id = :id
+                        ORDER BY to_kind, to_id
+                        """)
+                .bind("kind", key.kind())
+                .bind("id", key.id())
+                .map((row, context) -> new RecordKey(row.getString(1), row.getString(2)))
+                .list();
+    }
+}

@@ -1,0 +1,81 @@
+package tenterbook.web.clamping;
+
+import static tenterbook.web.Words.w;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import tenterbook.archive.Kinds;
+import tenterbook.board.BoardPair;
+import tenterbook.ledger.Saved;
+import tenterbook.search.PieceCard;
+import tenterbook.web.Html;
+import tenterbook.web.NotFound;
+import tenterbook.web.Site;
+import tenterbook.web.form.Form;
+import tenterbook.web.form.Forms;
+import tenterbook.web.record.RecordEditor;
+
+/** Board pairs: the rack, one pair with every piece made from it, and its form. */
+public final class BoardPages {
+    /** Pieces on a board's page; a search among them shows the others. */
+    private static final int SHOWN = 120;
+
+    /** Pieces that hang beside a board on the rack. */
+    private static final int NEWEST = 6;
+
+    private final Site site;
+    private final RecordEditor<BoardPair> editor;
+
+    public BoardPages(Site site) {
+        this.site = site;
+        this.editor = new RecordEditor<>(
+                site,
+                new Forms(site::currency).boards(),
+                new RecordEditor.About("board-form", "boards", "/boards"),
+                board -> "/boards/" + board.id(),
+                Map::of);
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/boards", this::list);
+        routes.get("/boards/new", ctx -> editor.showNew(ctx, Form::empty));
+        routes.post("/boards", ctx -> editor.save(ctx, ""));
+        routes.get("/boards/{id}", this::show);
+        routes.get("/boards/{id}/edit", ctx -> editor.showEdit(ctx, ctx.pathParam("id")));
+        routes.post("/boards/{id}/edit", ctx -> editor.save(ctx, ctx.pathParam("id")));
+        routes.post("/boards/{id}/withdraw", ctx -> editor.withdraw(ctx, ctx.pathParam("id")));
+    }
+
+    /** A pair on the rack, with its newest pieces. */
+    public record OnRack(BoardPair board, List<PieceCard> pieces, int total) {}
+
+    private OnRack onRack(BoardPair board) {
+        int total = site.index().countByBoard(board.id().value());
+        return new OnRack(board, site.index().byBoard(board.id().value(), Math.max(0, total - NEWEST), NEWEST), total);
+    }
+
+    private void list(Context ctx) {
+        List<OnRack> rack = site.archive().ledger().all(Kinds.BOARD_PAIR).stream()
+                .map(Saved::record)
+                .map(this::onRack)
+                .toList();
+        Html.show(ctx, "boards", Map.of("page", site.page(ctx, w("boards.title"), "boards"), "rack", rack));
+    }
+
+    private void show(Context ctx) {
+        String id = ctx.pathParam("id");
+        Saved<BoardPair> saved =
+                site.archive().ledger().find(Kinds.BOARD_PAIR, id).orElseThrow(() -> NotFound.of(Kinds.BOARD_PAIR, id));
+        Html.show(
+                ctx,
+                "board",
+                Map.of(
+                        "page", site.page(ctx, saved.record().title(), "boards"),
+                        "board", saved.record(),
+                        "version", saved.version(),
+                        "pieces", site.index().byBoard(id, 0, SHOWN),
+                        "total", site.index().countByBoard(id)));
+    }
+}

@@ -1,0 +1,267 @@
+package tenterbook.web.clamping;
+
+import static tenterbook.web.Words.w;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.archive.record.ClampingRecord;
+import tenterbook.archive.record.Difference;
+import tenterbook.ledger.Saved;
+import tenterbook.material.Cloth;
+import tenterbook.material.ClothId;
+import tenterbook.material.Lot;
+import tenterbook.material.LotId;
+import tenterbook.piece.NumberScheme;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PieceNumber;
+import tenterbook.recipe.Cautions;
+import tenterbook.recipe.Clamping;
+import tenterbook.recipe.ClampingId;
+import tenterbook.recipe.Doubts;
+import tenterbook.recipe.Fold;
+import tenterbook.recipe.LayerMap;
+import tenterbook.recipe.RecipeFigures;
+import tenterbook.recipe.Step;
+import tenterbook.recipe.StepKind;
+import tenterbook.web.Html;
+import tenterbook.web.NotFound;
+import tenterbook.web.Site;
+import tenterbook.web.form.ClampingForm;
+import tenterbook.web.form.Form;
+import tenterbook.web.form.Forms;
+import tenterbook.web.record.Choices;
+import tenterbook.web.record.RecordEditor;
+import tenterbook.words.Written;
+
+/** Clampings: the list, one with its figures and layer map, its form, and a copy to start the next from. */
+public final class ClampingPages {
+    private static final NumberScheme NUMBERS = new NumberScheme("C");
+    private final Site site;
+    private final ClampingForm forms;
+    private final RecordEditor<Clamping> editor;
+
+    public ClampingPages(Site site) {
+        this.site = site;
+        this.forms = new Forms(site::currency).clampings();
+        this.editor = new RecordEditor<>(
+                site,
+                forms,
+                new RecordEditor.About("clamping-form", "clampings", "/clampings"),
+                clamping -> "/clampings/" + clamping.id(),
+                () -> choices(site));
+    }
+
+    private static Map<String, Object> choices(Site site) {
+        return Map.of(
+                "boards", Choices.boards(site),
+                "cloths", Choices.cloths(site),
+                "lots", Choices.lots(site),
+                "steps", Choices.words(StepKind.values()),
+                "axes", Choices.words(Fold.Axis.values()),
+                "styles", Choices.words(Fold.Style.values()));
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/clampings", this::list);
+        routes.get("/clampings/new", ctx -> editor.showNew(ctx, () -> start(ctx)));
+        routes.post("/clampings", this::saveNew);
+        routes.post("/clampings/figures", this::figures);
+        routes.get("/clampings/{id}", this::show);
+        routes.get("/clampings/{id}/edit", ctx -> editor.showEdit(ctx, ctx.pathParam("id")));
+        routes.post("/clampings/{id}/edit", ctx -> editor.save(ctx, ctx.pathParam("id")));
+        routes.post("/clampings/{id}/withdraw", ctx -> editor.withdraw(ctx, ctx.pathParam("id")));
+    }
+
+    /** The next free name for a clamping of this year. */
+    public static ClampingId next(Site site) {
+        return new ClampingId(NUMBERS.next(
+                        site.archive().ledger().allIdsEverUsed(Kinds.CLAMPING).stream(),
+                        site.today().getYear())
+                .value());
+    }
+
+    /** A clamping to begin with: the recipe of another one under a new name, without its dates, times and lessons. */
+    public static Clamping copy(Clamping other, ClampingId id) {
+        List<Step> steps = other.steps().stream()
+                .map(step -> new Step(
+                        step.kind(),
+                        null,
+                        step.charges(),
+                        step.liquor(),
+                        step.liquorRatio(),
+                        step.temperature(),
+                        step.ph(),
+                        step.duration(),
+                        step.vat(),
+                        step.holes(),
+                        new tenterbook.recipe.DipSeries(
+                                step.dips().count(),
+                                step.dips().each(),
+                                step.dips().airing(),
+                                List.of()),
+                        step.notes()))
+                .toList();
+        return new Clamping(
+                id,
+                other.title(),
+                null,
+                other.boards(),
+                other.fold(),
+                other.cuts(),
+                steps,
+                other.clamped(),
+                other.pressure(),
+                other.water(),
+                "",
+                "",
+                other.id());
+    }
+
+    private Form start(Context ctx) {
+        String from = ctx.queryParam("from");
+        ClampingId id = next(site);
+        String piece = Optional.ofNullable(ctx.queryParam("for")).orElse("");
+        if (from == null) {
+            return Form.empty().put("id", id).put("forPiece", piece);
+        }
+        Clamping other = site.archive().clamping(from).orElseThrow(() -> NotFound.of(Kinds.CLAMPING, from));
+        return forms.filled(copy(other, id)).put("forPiece", piece);
+    }
+
+    /** Saves a new clamping and, where it was told for a piece, adds it to that piece in the same act. */
+    private void saveNew(Context ctx) {
+        Form form = Form.of(ctx.formParamMap());
+        if (!form.has("id")) {
+            form.put("id", next(site));
+        }
+        String number = form.text("forPiece");
+        editor.save(ctx, "", form, act -> {}, (act, clamping) -> {
+            if (!number.isEmpty()) {
+                Saved<Piece> saved = site.archive()
+                        .ledger()
+                        .find(Kinds.PIECE, number)
+                        .orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+                act.save(
+                        Kinds.PIECE,
+                        saved.record().madeAlsoIn(clamping.id()),
+                        saved.version(),
+                        w("clamping-form.its-clamping-was-told"));
+            }
+        });
+    }
+
+    private void list(Context ctx) {
+        String before = ctx.queryParam("all");
+        int most = before == null ? 60 : 10_000;
+        List<Clamping> clampings = site.archive().ledger().latest(Kinds.CLAMPING, most).stream()
+                .map(Saved::record)
+                .toList();
+        Html.show(
+                ctx,
+                "clampings",
+                Map.of(
+                        "page", site.page(ctx, w("clampings.title"), "clampings"),
+                        "clampings", clampings,
+                        "total", site.archive().ledger().count(Kinds.CLAMPING)));
+    }
+
+    /**
+     * A clamping as pages show it.
+     *
+     * @param lots by name
+     * @param differs from the clamping it was copied from
+     */
+    public record View(
+            Clamping clamping,
+            int version,
+            RecipeFigures figures,
+            Map<LotId, Lot> lots,
+            Map<ClothId, Cloth> cloths,
+            List<Written> cautions,
+            List<Written> doubts,
+            LayerMap layers,
+            List<PieceNumber> pieces,
+            List<Difference> differs) {
+        public String lotTitle(LotId id) {
+            return Optional.ofNullable(lots.get(id)).map(Lot::title).orElse(String.valueOf(id));
+        }
+
+        public String clothTitle(ClothId id) {
+            return Optional.ofNullable(cloths.get(id)).map(Cloth::title).orElse(String.valueOf(id));
+        }
+    }
+
+    public static View view(Archive archive, Clamping clamping, int version) {
+        Map<LotId, Lot> lots = new HashMap<>();
+        clamping.lots()
+                .filter(Objects::nonNull)
+                .forEach(id -> archive.lot(id.value()).ifPresent(lot -> lots.put(id, lot)));
+        Map<ClothId, Cloth> cloths = new HashMap<>();
+        clamping.cuts().stream()
+                .map(cut -> cut.cloth())
+                .filter(Objects::nonNull)
+                .forEach(id -> archive.cloth(id.value()).ifPresent(cloth -> cloths.put(id, cloth)));
+        List<Written> cautions = new ArrayList<>();
+        for (Step step : clamping.steps()) {
+            List<Lot> used = step.charges().stream()
+                    .map(charge -> lots.get(charge.lot()))
+                    .filter(Objects::nonNull)
+                    .toList();
+            cautions.addAll(Cautions.of(step, used));
+        }
+        cautions.addAll(Cautions.ofClamping());
+        List<Difference> differs = Optional.ofNullable(clamping.copiedFrom())
+                .flatMap(id -> archive.clamping(id.value()))
+                .map(other -> Difference.between(ClampingRecord.CLAMPING, other, clamping).stream()
+                        .filter(difference -> !List.of("id", "copiedFrom").contains(difference.name()))
+                        .toList())
+                .orElse(List.of());
+        return new View(
+                clamping,
+                version,
+                RecipeFigures.of(clamping, cloths),
+                lots,
+                cloths,
+                cautions.stream().distinct().toList(),
+                Doubts.of(clamping, cloths, lots),
+                clamping.fold().folds().isEmpty()
+                        ? null
+                        : LayerMap.of(clamping.fold().folds()),
+                archive.piecesOf(clamping),
+                differs);
+    }
+
+    private void show(Context ctx) {
+        String id = ctx.pathParam("id");
+        Saved<Clamping> saved =
+                site.archive().ledger().find(Kinds.CLAMPING, id).orElseThrow(() -> NotFound.of(Kinds.CLAMPING, id));
+        Html.show(
+                ctx,
+                "clamping",
+                Map.of(
+                        "page", site.page(ctx, w("titles.clamping", "id", id), "clampings"),
+                        "view", view(site.archive(), saved.record(), saved.version())));
+    }
+
+    /** The figures of a form as it stands, for the panel beside it. */
+    private void figures(Context ctx) {
+        Form form = Form.of(ctx.formParamMap());
+        if (!form.has("id")) {
+            form.put("id", "new");
+        }
+        form.put("copiedFrom", "");
+        Clamping clamping = forms.read(form, null);
+        Map<String, Object> values = new HashMap<>();
+        values.put("problems", form.problemsById().values().stream().distinct().toList());
+        values.put("view", clamping == null ? null : view(site.archive(), clamping, 0));
+        Html.show(ctx, "part/figures", values);
+    }
+}

@@ -1,0 +1,322 @@
+package tenterbook.web.colour;
+
+import static tenterbook.web.Words.w;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import tenterbook.colour.space.Ciede2000;
+import tenterbook.colour.space.Decimals;
+import tenterbook.colour.space.DifferenceWords;
+import tenterbook.colour.space.Lab;
+import tenterbook.facts.PieceColour;
+import tenterbook.measure.NumberWords;
+import tenterbook.piece.ColourRegion;
+import tenterbook.piece.ColourRole;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.search.Facet;
+import tenterbook.search.Hit;
+import tenterbook.search.PieceCard;
+import tenterbook.search.PieceQuery;
+import tenterbook.search.SearchResult;
+import tenterbook.web.Html;
+import tenterbook.web.Site;
+import tenterbook.web.form.Form;
+import tenterbook.web.record.Choices;
+import tenterbook.web.record.TypedNumber;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+
+/** The archive laid out by colour, and two pieces or two states of one side by side. */
+public final class ColourPages {
+    /** More points than this cannot be told apart on a page; the newest are shown, and the page says so. */
+    private static final int MOST_POINTS = 1500;
+
+    /** The drawn part of the a*b* plane, in CIELAB units either way from grey; what lies outside is drawn at its edge. */
+    private static final double REACH = 60;
+
+    /** From one written name to the next above it, in hundredths of the drawn plane. */
+    private static final double LINE = 4.6;
+
+    private final Site site;
+
+    public ColourPages(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/colours", this::plane);
+        routes.get("/compare", this::compare);
+    }
+
+    /**
+     * One colour of a piece on the plane.
+     *
+     * @param x across, 0 to 100: a* from {@code -REACH} to {@code REACH}
+     * @param y down, 0 to 100: b* from {@code REACH} to {@code -REACH}
+     * @param along L*, 0 to 100
+     * @param beside height on the lightness strip, 0 to 100, by chroma
+     */
+    public record Point(
+            String number,
+            String title,
+            ColourBand.Swatch swatch,
+            String part,
+            double x,
+            double y,
+            double along,
+            double beside) {}
+
+    /**
+     * A colour name of the maker's, with the middle and the reach of what it was given to.
+     *
+     * @param line height at which the name is written, clear of the other names
+     */
+    public record Name(
+            String name, int count, double x, double y, double radius, ColourBand.Swatch swatch, double line) {
+        private Name at(double height) {
+            return new Name(name, count, x, y, radius, swatch, height);
+        }
+
+        /** By the size of writing on a phone, the largest: 4.6 units high and about 2 wide a letter. */
+        private boolean covers(Name other) {
+            return Math.abs(line - other.line) < 0.99 * LINE
+                    && Math.abs(x - other.x) < name.length() + other.name.length();
+        }
+    }
+
+    /**
+     * @param total pieces found
+     * @param shown pieces drawn
+     * @param role which part of the dyeing is drawn; empty for every named colour
+     */
+    public record View(
+            long total,
+            int shown,
+            List<Point> points,
+            List<Name> names,
+            String board,
+            String cloth,
+            String dye,
+            String role,
+            List<Choices.Choice> boards,
+            List<Choices.Choice> cloths,
+            List<Choices.Choice> dyes) {}
+
+    private void plane(Context ctx) {
+        Map<String, List<String>> asked = new HashMap<>(ctx.queryParamMap());
+        String role = Optional.ofNullable(ctx.queryParam("role")).orElse(ColourRole.GROUND.toString());
+        asked.keySet().removeAll(List.of("role", "page", "size"));
+        PieceQuery query = site.index().query(asked).withSize(PieceQuery.MOST_SIZE);
+        List<PieceCard> cards = new ArrayList<>();
+        SearchResult result = site.index().search(query);
+        for (int page = 1; cards.size() < MOST_POINTS; page++) {
+            List<Hit> hits = page == 1
+                    ? result.hits()
+                    : site.index().search(query.withPage(page)).hits();
+            hits.forEach(hit -> cards.add(hit.card()));
+            if (hits.size() < PieceQuery.MOST_SIZE) {
+                break;
+            }
+        }
+        List<Point> points = new ArrayList<>();
+        Map<String, List<Lab>> named = new TreeMap<>();
+        for (PieceCard card : cards) {
+            for (PieceColour band : card.band()) {
+                if (band.role() != null
+                        && (role.isEmpty() || band.role().toString().equals(role))) {
+                    points.add(point(card, band));
+                    if (!band.name().isEmpty()) {
+                        named.computeIfAbsent(band.name(), name -> new ArrayList<>())
+                                .add(band.colour());
+                    }
+                }
+            }
+        }
+        View view = new View(
+                result.total(),
+                cards.size(),
+                points,
+                names(named),
+                one(query, Facet.BOARD),
+                one(query, Facet.CLOTH),
+                one(query, Facet.DYE),
+                role,
+                choices(result, Facet.BOARD),
+                choices(result, Facet.CLOTH),
+                choices(result, Facet.DYE));
+        Html.show(ctx, "colours", Map.of("page", site.page(ctx, w("page.menu.colours"), "colours"), "view", view));
+    }
+
+    private static String one(PieceQuery query, Facet facet) {
+        return query.chosen(facet).stream().findFirst().orElse("");
+    }
+
+    private static List<Choices.Choice> choices(SearchResult result, Facet facet) {
+        return result.facets().stream()
+                .filter(group -> group.name().equals(facet.parameter()))
+                .flatMap(group -> group.counts().stream())
+                .map(count -> new Choices.Choice(count.value(), count.label()))
+                .sorted(Comparator.comparing(Choices.Choice::label))
+                .toList();
+    }
+
+    private static Point point(PieceCard card, PieceColour band) {
+        Lab lab = band.colour();
+        return new Point(
+                card.number(),
+                card.title(),
+                ColourBand.swatch(lab, band.called(), 1, 0),
+                band.role().toString(),
+                across(lab.a()),
+                100 - across(lab.b()),
+                lab.lightness(),
+                100 - Math.min(100, lab.chroma() / REACH * 100));
+    }
+
+    private static double across(double value) {
+        return Math.max(1, Math.min(99, (value + REACH) / (2 * REACH) * 100));
+    }
+
+    /** Names given to at least two colours, as discs round their mean that hold all of them. */
+    private static List<Name> names(Map<String, List<Lab>> named) {
+        List<Name> names = new ArrayList<>();
+        named.forEach((name, colours) -> {
+            double l = colours.stream().mapToDouble(Lab::lightness).average().orElseThrow();
+            double a = colours.stream().mapToDouble(Lab::a).average().orElseThrow();
+            double b = colours.stream().mapToDouble(Lab::b).average().orElseThrow();
+            double radius = colours.stream()
+                    .mapToDouble(colour -> Math.hypot(colour.a() - a, colour.b() - b))
+                    .max()
+                    .orElse(0);
+            if (colours.size() > 1) {
+                double reach = Math.max(2, radius / (2 * REACH) * 100 + 1);
+                names.add(new Name(
+                        name,
+                        colours.size(),
+                        across(a),
+                        100 - across(b),
+                        reach,
+                        ColourBand.swatch(new Lab(l, a, b), name, 1, 0),
+                        100 - across(b) - reach - 0.8));
+            }
+        });
+        return apart(names);
+    }
+
+    /** From the lowest name upwards, each is raised above those it would be written over. */
+    private static List<Name> apart(List<Name> names) {
+        List<Name> written = new ArrayList<>();
+        for (Name name : names.stream()
+                .sorted(Comparator.comparingDouble(Name::line).reversed())
+                .toList()) {
+            Name free = name;
+            for (Optional<Name> under = under(written, free); under.isPresent(); under = under(written, free)) {
+                free = free.at(under.get().line() - LINE);
+            }
+            written.add(free);
+        }
+        return written;
+    }
+
+    private static Optional<Name> under(List<Name> written, Name name) {
+        return written.stream().filter(name::covers).min(Comparator.comparingDouble(Name::line));
+    }
+
+    /**
+     * Two pieces, or two states of one.
+     *
+     * @param rows colours that both have in the same part of the dyeing
+     */
+    public record Comparison(Side first, Side second, List<Row> rows) {}
+
+    /** One side: a piece in one state. */
+    public record Side(String number, int state, String title, String photo, String alt) {}
+
+    /** One part of the dyeing on both sides. */
+    public record Row(
+            String part,
+            ColourBand.Swatch first,
+            ColourBand.Swatch second,
+            String difference,
+            String words,
+            String changes) {}
+
+    private void compare(Context ctx) {
+        Form form = Form.of(ctx.queryParamMap());
+        Shown first = form.read("first", null, this::shown);
+        Shown second = form.read("second", null, this::shown);
+        if (form.hasProblems()) {
+            ctx.status(400);
+        }
+        Comparison comparison = first == null || second == null ? null : compared(first, second);
+        Map<String, Object> values = new HashMap<>();
+        values.put("page", site.page(ctx, w("photographs.compare"), "colours"));
+        values.put("form", form);
+        values.put("comparison", comparison);
+        Html.show(ctx, "compare", values);
+    }
+
+    private record Shown(Side side, Map<String, Lab> colours) {}
+
+    /** Reads 'V24-002' (as it is now) or 'V24-002 state 1'. */
+    private Shown shown(String text) {
+        String[] parts = text.split("(?i)\\s+state\\s+|@", 2);
+        Piece piece = TypedNumber.piece(site.archive(), parts[0])
+                .orElseThrow(() -> Refusal.of("comparing.no-such-piece", "number", parts[0].strip()));
+        int state = piece.state();
+        if (parts.length > 1) {
+            try {
+                state = Integer.parseInt(parts[1].strip());
+            } catch (NumberFormatException e) {
+                throw new Refusal(Message.of("comparing.no-state", "found", text), e);
+            }
+        }
+        Map<String, Lab> colours = new TreeMap<>();
+        PiecePhoto front = null;
+        for (PiecePhoto photo : piece.photos()) {
+            if (photo.state() == state) {
+                front = front == null ? photo : front;
+                for (ColourRegion region : photo.regions()) {
+                    colours.putIfAbsent(region.role().toString(), region.colour());
+                }
+            }
+        }
+        Side side = new Side(
+                piece.number().value(),
+                state,
+                piece.title(),
+                front == null ? "" : front.photo().hex(),
+                front == null ? "" : front.caption());
+        return new Shown(side, colours);
+    }
+
+    private static Comparison compared(Shown one, Shown two) {
+        List<Row> rows = new ArrayList<>();
+        one.colours().forEach((part, colour) -> {
+            Lab other = two.colours().get(part);
+            if (other != null) {
+                double difference = Ciede2000.difference(colour, other);
+                rows.add(new Row(
+                        part,
+                        ColourBand.swatch(colour, part, 1, 0),
+                        ColourBand.swatch(other, part, 1, 0),
+                        w("comparing.difference", "difference", NumberWords.decimals(difference, 1)),
+                        w(DifferenceWords.of(difference)),
+                        "ΔL* %s, Δa* %s, Δb* %s"
+                                .formatted(
+                                        Decimals.signed(other.lightness() - colour.lightness(), 1),
+                                        Decimals.signed(other.a() - colour.a(), 1),
+                                        Decimals.signed(other.b() - colour.b(), 1))));
+            }
+        });
+        return new Comparison(one.side(), two.side(), rows);
+    }
+}

@@ -1,0 +1,118 @@
+package tenterbook.web.condition;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tenterbook.archive.Kinds;
+import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.ledger.Saved;
+import tenterbook.piece.condition.Change;
+import tenterbook.piece.condition.Comparison;
+import tenterbook.piece.condition.Examination;
+import tenterbook.piece.condition.NextExamination;
+import tenterbook.web.NotFound;
+import tenterbook.web.Site;
+import tenterbook.web.Words;
+import tenterbook.web.record.RecordApi;
+import tenterbook.web.record.RecordPath;
+import tenterbook.words.Refusal;
+
+/** The examinations of a piece over HTTP: reading them with what changed, and recording one. */
+public final class ConditionApi {
+    private final Site site;
+    private final RecordApi<Examination> records;
+
+    public ConditionApi(Site site) {
+        this.site = site;
+        this.records = new RecordApi<>(site, RecordPath.EXAMINATIONS);
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/api/pieces/{number}/examinations", this::read);
+        routes.post("/api/pieces/{number}/examinations", this::record);
+    }
+
+    private List<Examination> all(Context ctx) {
+        String number = ctx.pathParam("number");
+        return site.archive()
+                .examinationsOf(site.archive()
+                        .piece(number)
+                        .orElseThrow(() -> NotFound.of(Kinds.PIECE, number))
+                        .number());
+    }
+
+    private void read(Context ctx) {
+        List<Examination> all = all(ctx);
+        List<Map<String, Object>> list = new ArrayList<>();
+        for (Examination each : all) {
+            site.archive()
+                    .ledger()
+                    .find(Kinds.EXAMINATION, each.id().value())
+                    .ifPresent(saved -> list.add(answer(saved, all)));
+        }
+        ctx.json(new Listed(ctx.pathParam("number"), NextExamination.number(all), list));
+    }
+
+    /** The examinations of a piece; the list is there where it is empty, too. */
+    @JsonInclude(JsonInclude.Include.ALWAYS)
+    record Listed(String number, int next, List<Map<String, Object>> examinations) {}
+
+    private static Map<String, Object> answer(Saved<Examination> saved, List<Examination> all) {
+        Examination examination = saved.record();
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("id", examination.id());
+        answer.put("version", saved.version());
+        answer.put("savedAt", saved.writtenAt());
+        answer.put("examination", ExaminationRecord.EXAMINATION.write(examination));
+        all.stream()
+                .filter(other -> other.id().equals(examination.earlier()))
+                .findFirst()
+                .map(before -> Comparison.of(before, examination))
+                .ifPresent(comparison -> answer.put(
+                        "changes",
+                        comparison.changes().stream().map(ConditionApi::change).toList()));
+        return answer;
+    }
+
+    private static Map<String, Object> change(Change change) {
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("number", change.number());
+        answer.put("became", change.kind());
+        answer.put("differs", change.differs().stream().map(Words::w).toList());
+        if (change.doubt() != null) {
+            answer.put("doubt", Words.w(change.doubt()));
+        }
+        return answer;
+    }
+
+    /** Its name and its piece are given here; a number of an observation that is left out is the next free one. */
+    private void record(Context ctx) {
+        List<Examination> all = all(ctx);
+        ObjectNode object = records.sent(ctx);
+        if (object.has("id") || object.has("piece")) {
+            throw Refusal.of("api.examination-names-its-piece");
+        }
+        object.put("piece", ctx.pathParam("number"));
+        int next = NextExamination.number(all);
+        for (var row : object.path("observations")) {
+            if (row instanceof ObjectNode observation && !observation.hasNonNull("number")) {
+                observation.put("number", next++);
+            }
+        }
+        Saved<Examination> saved = site.archive().ledger().write(site.author(), act -> {
+            object.put(
+                    "id",
+                    ConditionPages.next(act.allIdsEverUsed(Kinds.EXAMINATION), site.today())
+                            .value());
+            return act.create(Kinds.EXAMINATION, records.understood(object));
+        });
+        ctx.status(201);
+        ctx.header("Location", "/api/examinations/" + saved.record().id());
+        ctx.json(answer(saved, all));
+    }
+}

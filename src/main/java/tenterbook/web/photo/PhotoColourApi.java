@@ -1,0 +1,163 @@
+package tenterbook.web.photo;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tenterbook.archive.Kinds;
+import tenterbook.colour.space.ColourWords;
+import tenterbook.colour.space.Lab;
+import tenterbook.colour.target.MeasuredColour;
+import tenterbook.colour.target.WhitePoint;
+import tenterbook.imaging.Photo;
+import tenterbook.imaging.PhotoCalibration;
+import tenterbook.ledger.RecordKey;
+import tenterbook.ledger.Saved;
+import tenterbook.measure.Digest;
+import tenterbook.piece.ColourRegion;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.web.NotFound;
+import tenterbook.web.Site;
+import tenterbook.words.Message;
+
+/** What was measured on one photograph: each value with its illuminant, its observer and how far it may be trusted. */
+public final class PhotoColourApi {
+    private final Site site;
+
+    public PhotoColourApi(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/api/colour/photos/{digest}", this::photo);
+    }
+
+    private void photo(Context ctx) {
+        WhitePoint white = WhitePoint.parse(ctx.queryParam("illuminant"));
+        Digest digest;
+        try {
+            digest = new Digest(ctx.pathParam("digest"));
+        } catch (IllegalArgumentException e) {
+            throw new NotFound(Message.of("not-here.photograph-so-named"));
+        }
+        Photo photo = site.archive()
+                .ledger()
+                .find(Kinds.PHOTO, digest.hex())
+                .map(Saved::record)
+                .orElseThrow(() -> new NotFound(Message.of("not-here.photograph", "name", digest.brief())));
+        Optional<PhotoCalibration> calibration =
+                site.archive().ledger().find(Kinds.CALIBRATION, digest.hex()).map(Saved::record);
+        ctx.json(new Told(
+                digest.hex(),
+                calibration.isPresent(),
+                calibration.map(found -> calibration(found, white)).orElse(null),
+                regions(digest, white),
+                photo.palette().stream()
+                        .map(entry -> {
+                            Map<String, Object> each = new LinkedHashMap<>();
+                            each.put("colour", colour(entry.colour(), white));
+                            each.put("words", ColourWords.of(entry.colour()));
+                            each.put("share", entry.share());
+                            return each;
+                        })
+                        .toList()));
+    }
+
+    /** Both lists are always there, so that a program need not ask; the calibration only where there is one. */
+    record Told(
+            String digest,
+            @JsonInclude(JsonInclude.Include.ALWAYS) boolean calibrated,
+            @JsonInclude(JsonInclude.Include.NON_NULL) Map<String, Object> calibration,
+            @JsonInclude(JsonInclude.Include.ALWAYS) List<Map<String, Object>> regions,
+            @JsonInclude(JsonInclude.Include.ALWAYS) List<Map<String, Object>> palette) {}
+
+    private static Map<String, Object> colour(Lab colour, WhitePoint white) {
+        Lab told = WhitePoint.D65.adapt(colour, white);
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("lightness", told.lightness());
+        answer.put("a", told.a());
+        answer.put("b", told.b());
+        answer.put("illuminant", white.name());
+        answer.put("observer", MeasuredColour.TWO_DEGREES);
+        return answer;
+    }
+
+    private static Map<String, Object> calibration(PhotoCalibration found, WhitePoint white) {
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("by", found.how().toString());
+        answer.put("likelyError", found.likelyError());
+        answer.put("note", found.note());
+        answer.put("at", found.at().toString());
+        List<Map<String, Object>> cards = new ArrayList<>();
+        for (PhotoCalibration.MarkedCard card : found.cards()) {
+            Map<String, Object> each = new LinkedHashMap<>();
+            each.put("name", card.name());
+            if (card.known() != null) {
+                each.put("known", colour(card.known(), white));
+            }
+            each.put(
+                    "corners",
+                    corners(card.corners().stream()
+                            .map(corner -> new double[] {corner.x(), corner.y()})
+                            .toList()));
+            cards.add(each);
+        }
+        answer.put("cards", cards);
+        return answer;
+    }
+
+    private static List<Map<String, Object>> corners(List<double[]> corners) {
+        return corners.stream()
+                .map(corner -> Map.<String, Object>of("across", corner[0], "down", corner[1]))
+                .toList();
+    }
+
+    /** The colours named on it by every piece that shows it. */
+    private List<Map<String, Object>> regions(Digest digest, WhitePoint white) {
+        List<Map<String, Object>> regions = new ArrayList<>();
+        for (RecordKey key : site.archive().ledger().referencedBy(Kinds.PHOTO.key(digest.hex()))) {
+            if (!key.kind().equals(Kinds.PIECE.name())) {
+                continue;
+            }
+            Piece piece = site.archive().piece(key.id()).orElseThrow();
+            for (PiecePhoto shot : piece.photos()) {
+                if (shot.photo().equals(digest)) {
+                    shot.regions().forEach(region -> regions.add(region(piece, shot, region, white)));
+                }
+            }
+        }
+        return regions;
+    }
+
+    private static Map<String, Object> region(Piece piece, PiecePhoto shot, ColourRegion region, WhitePoint white) {
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("piece", piece.number().value());
+        answer.put("state", shot.state());
+        answer.put("role", region.role().toString());
+        answer.put("name", region.name());
+        answer.put("colour", colour(region.colour(), white));
+        answer.put("words", ColourWords.of(region.colour()));
+        answer.put("calibrated", region.calibrated());
+        putKnown(answer, "likelyError", region.likelyError());
+        putKnown(answer, "spread", region.spread());
+        putKnown(answer, "pixels", region.pixels());
+        putKnown(answer, "share", region.share());
+        answer.put(
+                "corners",
+                corners(region.corners().stream()
+                        .map(corner -> new double[] {corner.across(), corner.down()})
+                        .toList()));
+        return answer;
+    }
+
+    private static void putKnown(Map<String, Object> answer, String name, Object value) {
+        if (value != null) {
+            answer.put(name, value);
+        }
+    }
+}

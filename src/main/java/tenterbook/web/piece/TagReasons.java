@@ -1,0 +1,35 @@
+package tenterbook.web.piece;
+
+import static tenterbook.web.Words.w;
+
+import java.util.List;
+import tenterbook.labelling.HangTagStatus.Standing;
+import tenterbook.labelling.LabelIssuer;
+
+/** Why a piece stands with its hang tag as a search says, in a few words for its card. */
+final class TagReasons {
+    private TagReasons() {}
+
+    /**
+     * @param standings of the piece, market by market
+     * @param tag the facet's value, as in {@code us:lacking}
+     */
+    static List<String> of(List<Standing> standings, String tag) {
+        return standings.stream()
+                .filter(standing -> tag.startsWith(LabelIssuer.word(standing.market()) + ":"))
+                .map(standing -> words(standing))
+                .toList();
+    }
+
+    private static String words(Standing standing) {
+        String market = standing.market().name();
+        return switch (standing.state()) {
+            case CURRENT -> w("printing.tag.current", "market", market);
+            case NONE -> w("printing.tag.none", "market", market);
+            case OUT_OF_DATE ->
+                w("printing.tag.out-of-date", "market", market, "reasons", String.join(", ", standing.reasons()));
+            case REFUSED ->
+                w("printing.tag.refused", "market", market, "reasons", String.join("; ", standing.reasons()));
+        };
+    }
+}

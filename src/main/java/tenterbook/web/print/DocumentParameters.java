@@ -1,0 +1,61 @@
+package tenterbook.web.print;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import tenterbook.documents.DocumentKind;
+import tenterbook.documents.DocumentSettings;
+import tenterbook.documents.DocumentSettings.Agreement;
+import tenterbook.documents.DocumentSettings.Disclosure;
+import tenterbook.documents.PageSize;
+import tenterbook.labelling.CodedChoice;
+
+/** The settings of a document as the parameters of its page. All other parameters belong to a search for pieces. */
+public final class DocumentParameters {
+    static final Set<String> NAMES = Set.of(
+            "kind", "sheet", "party", "contact", "from", "until", "insurer", "terms", "text", "valued", "named",
+            "buyers", "chosen");
+
+    private final Map<String, List<String>> parameters;
+
+    public DocumentParameters(Map<String, List<String>> parameters) {
+        this.parameters = parameters;
+    }
+
+    /** The one place where parameters become settings; paper that the kind is not set on gives way to the usual. */
+    public DocumentSettings settings() {
+        return settings(CodedChoice.find(DocumentKind.values(), one("kind"))
+                .filter(DocumentKind.OF_PIECES::contains)
+                .orElse(DocumentKind.OBJECT_ID));
+    }
+
+    public DocumentSettings settings(DocumentKind kind) {
+        return new DocumentSettings(
+                kind,
+                CodedChoice.find(PageSize.values(), one("sheet"))
+                        .filter(kind.pages()::contains)
+                        .orElse(null),
+                new Agreement(one("party"), given("contact"), one("from"), one("until"), one("insurer"), one("terms")),
+                new Disclosure(given("valued"), given("named"), given("buyers")),
+                one("text"));
+    }
+
+    /** Those that were given, for a link that goes on with {@code &}; begins with it where there are any. */
+    public String query() {
+        return NAMES.stream()
+                .sorted()
+                .filter(this::given)
+                .map(name -> "&" + name + "=" + PrintPages.encode(one(name)))
+                .collect(Collectors.joining());
+    }
+
+    private boolean given(String name) {
+        return !one(name).isEmpty();
+    }
+
+    private String one(String name) {
+        List<String> values = parameters.getOrDefault(name, List.of());
+        return values.isEmpty() ? "" : values.get(0);
+    }
+}

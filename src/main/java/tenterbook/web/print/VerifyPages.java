@@ -1,0 +1,65 @@
+package tenterbook.web.print;
+
+import static tenterbook.web.Words.w;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import tenterbook.documents.Verification;
+import tenterbook.documents.VerificationCode;
+import tenterbook.web.Html;
+import tenterbook.web.Site;
+import tenterbook.web.Words;
+
+/** Compares a certificate's code with this archive, and says what that shows and what not. */
+public final class VerifyPages {
+    private final Site site;
+
+    public VerifyPages(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/verify", this::verify);
+    }
+
+    /**
+     * The page.
+     *
+     * @param typed as it was asked for
+     * @param code in groups of four; empty where none was asked for or it was not understood
+     * @param problem why it was not understood; empty where it was
+     * @param found every revision of a piece that the code fits
+     * @param troubles what is wrong with the stored files of its certificates
+     */
+    public record View(String typed, String code, String problem, List<Verification> found, List<String> troubles) {}
+
+    private List<String> troubles(List<Verification> found) {
+        return found.stream()
+                .flatMap(each -> each.certificates().stream())
+                .distinct()
+                .flatMap(paper -> site.archive().papers().trouble(paper).stream())
+                .map(Words::w)
+                .toList();
+    }
+
+    private void verify(Context ctx) {
+        String typed =
+                ctx.queryParam("code") == null ? "" : ctx.queryParam("code").strip();
+        View view;
+        if (typed.isEmpty()) {
+            view = new View("", "", "", List.of(), List.of());
+        } else {
+            try {
+                VerificationCode code = VerificationCode.read(typed);
+                List<Verification> found = Verification.of(site.archive(), code);
+                view = new View(typed, code.toString(), "", found, troubles(found));
+            } catch (IllegalArgumentException e) {
+                ctx.status(400);
+                view = new View(typed, "", Words.sentence(e), List.of(), List.of());
+            }
+        }
+        Html.show(ctx, "verify", Map.of("page", site.page(ctx, w("titles.verify"), "print"), "view", view));
+    }
+}

@@ -1,0 +1,74 @@
+package tenterbook.web.record;
+
+import static tenterbook.web.Words.w;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import tenterbook.archive.Kinds;
+import tenterbook.board.BoardPair;
+import tenterbook.board.BoardState;
+import tenterbook.material.Lot;
+import tenterbook.web.Site;
+
+/** What the drop-down fields of forms offer. */
+public final class Choices {
+    /** One entry: what is sent and what is read. */
+    public record Choice(String value, String label) {}
+
+    private Choices() {}
+
+    public static List<Choice> words(Object[] words) {
+        return Arrays.stream(words)
+                .map(Object::toString)
+                .map(word -> new Choice(word, word))
+                .toList();
+    }
+
+    public static List<Choice> boards(Site site) {
+        List<Choice> list = new ArrayList<>();
+        for (var saved : site.archive().ledger().all(Kinds.BOARD_PAIR)) {
+            BoardPair board = saved.record();
+            for (BoardState state : board.states()) {
+                list.add(new Choice(
+                        board.id() + "/" + state.name(),
+                        w("clamping-form.board-and-state", "board", board.title(), "state", state.name())));
+            }
+            if (board.states().size() > 1) {
+                list.add(
+                        new Choice(board.id().value(), w("clamping-form.board-without-state", "board", board.title())));
+            }
+        }
+        return list;
+    }
+
+    public static List<Choice> cloths(Site site) {
+        return site.archive().ledger().all(Kinds.CLOTH).stream()
+                .map(saved ->
+                        new Choice(saved.record().id().value(), saved.record().title()))
+                .toList();
+    }
+
+    public static List<Choice> lots(Site site) {
+        return site.archive().ledger().all(Kinds.LOT).stream()
+                .map(saved -> saved.record())
+                .sorted(java.util.Comparator.comparing(Lot::role).thenComparing(Lot::name))
+                .map(lot -> new Choice(lot.id().value(), "%s (%s, %s)".formatted(lot.title(), lot.role(), lot.id())))
+                .toList();
+    }
+
+    public static List<Choice> parties(Site site) {
+        return site.archive().ledger().all(Kinds.PARTY).stream()
+                .map(saved ->
+                        new Choice(saved.record().id().value(), saved.record().title()))
+                .toList();
+    }
+
+    /** The clampings worked on last; any other can be typed. */
+    public static List<Choice> clampings(Site site) {
+        return site.archive().ledger().latest(Kinds.CLAMPING, 100).stream()
+                .map(saved -> saved.record())
+                .map(clamping -> new Choice(clamping.id().value(), clamping.title()))
+                .toList();
+    }
+}

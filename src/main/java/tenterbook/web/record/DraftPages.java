@@ -1,0 +1,47 @@
+package tenterbook.web.record;
+
+import static tenterbook.web.Words.w;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Optional;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.Drafts;
+import tenterbook.web.FlashMessage;
+import tenterbook.web.NotFound;
+import tenterbook.web.Site;
+import tenterbook.web.form.Form;
+import tenterbook.words.Message;
+
+/** Keeps what is being typed, as it is typed. */
+public final class DraftPages {
+    private final Site site;
+
+    public DraftPages(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.post("/drafts/{kind}", ctx -> keep(ctx, ctx.pathParam("kind") + "/"));
+        routes.post("/drafts/{kind}/{id}", ctx -> keep(ctx, ctx.pathParam("kind") + "/" + ctx.pathParam("id")));
+        routes.post("/discard-draft", this::discard);
+    }
+
+    private void keep(Context ctx, String name) {
+        boolean known = Kinds.ALL.stream().anyMatch(kind -> name.startsWith(kind.name() + "/"));
+        if (!known) {
+            throw new NotFound(Message.of("not-here.form"));
+        }
+        Form form = Form.of(ctx.formParamMap());
+        site.archive().ledger().drafts().keep(name, form.encoded());
+        ctx.status(204);
+    }
+
+    private void discard(Context ctx) {
+        String name = Optional.ofNullable(ctx.formParam("draft")).orElse("");
+        Drafts drafts = site.archive().ledger().drafts();
+        drafts.find(name).ifPresent(draft -> drafts.keep(DraftPlace.ASIDE + name, draft.body()));
+        drafts.discard(name);
+        FlashMessage.andGo(ctx, w("form.put-aside"), DraftPlace.of(name).form());
+    }
+}

@@ -1,0 +1,295 @@
+package tenterbook.web.record;
+
+import static tenterbook.web.Words.w;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tenterbook.archive.field.Faults;
+import tenterbook.archive.field.InputRefused;
+import tenterbook.archive.field.Part;
+import tenterbook.archive.field.Reading;
+import tenterbook.archive.field.TextCharacters;
+import tenterbook.ledger.Kind;
+import tenterbook.ledger.LedgerTransaction;
+import tenterbook.ledger.RecordCodec;
+import tenterbook.ledger.Revision;
+import tenterbook.ledger.Saved;
+import tenterbook.web.FormEncoding;
+import tenterbook.web.NotFound;
+import tenterbook.web.Site;
+import tenterbook.web.Words;
+import tenterbook.words.Explained;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+import tenterbook.words.Written;
+
+/**
+ * The records of one kind over HTTP, as their description says: create, read, list, change, withdraw, history. A change and a
+ * withdrawal name the version they were made from in {@code If-Match} (RFC 9110), so that nobody's work is overwritten unseen.
+ */
+public final class RecordApi<T> {
+    private static final int MOST_LISTED = 500;
+    private final Site site;
+    private final RecordPath<T> path;
+    private final Kind<T> kind;
+    private final Part<T> part;
+
+    public RecordApi(Site site, RecordPath<T> path) {
+        this.site = site;
+        this.path = path;
+        this.kind = path.kind();
+        this.part = path.part();
+    }
+
+    public void routes(RoutesConfig routes) {
+        String one = path.one();
+        if (path.single()) {
+            routes.get(one, ctx -> read(ctx, path.onlyId()));
+            routes.put(one, ctx -> change(ctx, path.onlyId()));
+            routes.get(one + "/history", ctx -> history(ctx, path.onlyId()));
+            return;
+        }
+        if (path.listed()) {
+            routes.get(path.base(), this::list);
+        }
+        if (path.created()) {
+            routes.post(path.base(), this::create);
+        }
+        if (path.read()) {
+            routes.get(one, ctx -> read(ctx, id(ctx)));
+        }
+        routes.put(one, ctx -> change(ctx, id(ctx)));
+        routes.delete(one, this::withdraw);
+        routes.get(one + "/history", ctx -> history(ctx, id(ctx)));
+    }
+
+    private String id(Context ctx) {
+        return ctx.pathParam(path.parameter());
+    }
+
+    // ---- reading what is sent
+
+    public ObjectNode sent(Context ctx) {
+        try {
+            return RecordCodec.parsed(FormEncoding.utf8(ctx.bodyAsBytes()));
+        } catch (CharacterCodingException e) {
+            throw refused(w("api.not-utf8"));
+        } catch (IllegalArgumentException e) {
+            throw refused(w("api.object-expected", "field", part.fields().get(1).name(), "why", Words.sentence(e)));
+        }
+    }
+
+    /** Of the whole body. */
+    private InputRefused refused(String sentence) {
+        Faults faults = new Faults();
+        faults.add("", sentence);
+        return new InputRefused(kind.called(), faults);
+    }
+
+    /** @throws InputRefused with all that is wrong */
+    public T understood(ObjectNode sent) {
+        Faults faults = new Faults();
+        TextCharacters.check(sent, faults, "");
+        ObjectNode stored = part.understood(sent, new Reading(site.currency()), faults, "");
+        T record = faults.isEmpty() ? part.read(stored, faults, "") : null;
+        if (faults.isEmpty() && kind.id().apply(record).equals(RecordView.RESERVED)) {
+            faults.add(part.key(), w("api.reserved", "name", RecordView.RESERVED));
+        }
+        if (!faults.isEmpty()) {
+            throw new InputRefused(kind.called(), faults);
+        }
+        return record;
+    }
+
+    /** @throws MissingVersion where no version is named */
+    private int expected(Context ctx) {
+        String tag = String.valueOf(ctx.header("If-Match")).strip();
+        if (!tag.matches("\"?\\d{1,9}\"?")) {
+            throw new MissingVersion(kind.called().inEnglish());
+        }
+        return Integer.parseInt(tag.replace("\"", ""));
+    }
+
+    // ---- answering
+
+    public ObjectNode answer(Saved<T> saved) {
+        ObjectNode answer = JsonNodeFactory.instance.objectNode();
+        if (!part.key().isEmpty()) {
+            answer.put(part.key(), kind.id().apply(saved.record()));
+        }
+        answer.put("version", saved.version());
+        answer.put("savedAt", saved.writtenAt().toString());
+        answer.set(path.member(), part.write(saved.record()));
+        return answer;
+    }
+
+    private void tell(Context ctx, int status, Saved<T> saved) {
+        ctx.status(status);
+        ctx.header("ETag", "\"" + saved.version() + "\"");
+        ctx.json(answer(saved));
+    }
+
+    private Saved<T> found(String id) {
+        return site.archive().ledger().find(kind, id).orElseThrow(() -> NotFound.of(kind, id));
+    }
+
+    // ---- acts
+
+    private void list(Context ctx) {
+        int page = whole(ctx, "page", 1, 1, 1_000_000);
+        int size = whole(ctx, "size", 50, 1, MOST_LISTED);
+        List<Saved<T>> all = site.archive().ledger().all(kind);
+        ctx.json(new Listed(
+                all.size(),
+                page,
+                size,
+                all.stream()
+                        .skip((page - 1L) * size)
+                        .limit(size)
+                        .map(this::answer)
+                        .toList()));
+    }
+
+    /** One page of the records of a kind; the list is there where it is empty, too. */
+    @JsonInclude(JsonInclude.Include.ALWAYS)
+    public record Listed(int total, int page, int size, List<ObjectNode> records) {}
+
+    private static int whole(Context ctx, String name, int usual, int least, int most) {
+        String text = ctx.queryParam(name);
+        if (text == null || text.isBlank()) {
+            return usual;
+        }
+        if (!text.matches("\\d{1,7}") || Integer.parseInt(text) < least || Integer.parseInt(text) > most) {
+            throw Refusal.of("api.parameter-whole", "name", name, "least", least, "most", most, "found", text);
+        }
+        return Integer.parseInt(text);
+    }
+
+    private void create(Context ctx) {
+        ObjectNode sent = sent(ctx);
+        Saved<T> saved = site.archive().ledger().write(site.author(), act -> {
+            if (!sent.hasNonNull(part.key())) {
+                number(sent, act);
+            }
+            return act.create(kind, understood(sent));
+        });
+        ctx.header("Location", path.base() + "/" + encoded(kind.id().apply(saved.record())));
+        tell(ctx, 201, saved);
+    }
+
+    /** The next free number in the same act, so that two programs never get the same one. */
+    private void number(ObjectNode sent, LedgerTransaction act) {
+        String next = path.next(site, act.allIdsEverUsed(kind));
+        if (!next.isEmpty()) {
+            sent.set(part.key(), TextNode.valueOf(next));
+        }
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    private void read(Context ctx, String id) {
+        tell(ctx, 200, found(id));
+    }
+
+    /** Replaces the record; fields that the program does not know stay as they are. */
+    private void change(Context ctx, String id) {
+        ObjectNode sent = sent(ctx);
+        int expected = expected(ctx);
+        Saved<T> before = found(id);
+        if (!part.key().isEmpty()) {
+            JsonNode named = sent.get(part.key());
+            if (named != null && !named.asText().equals(id)) {
+                Faults faults = new Faults();
+                faults.add(
+                        part.key(),
+                        w("api.name-never-changes", "kind", kind.called(), "id", id, "sent", named.asText()));
+                throw new InputRefused(kind.called(), faults);
+            }
+            sent.put(part.key(), kind.id().apply(before.record()));
+        }
+        T record = understood(sent);
+        tell(
+                ctx,
+                200,
+                site.archive().ledger().write(site.author(), act -> act.save(kind, record, expected, note(ctx))));
+    }
+
+    private static String note(Context ctx) {
+        String note = ctx.queryParam("note");
+        TextCharacters.fault(note == null ? "" : note).ifPresent(sentence -> {
+            throw new Refusal(sentence);
+        });
+        return note == null ? "" : note;
+    }
+
+    private void withdraw(Context ctx) {
+        String id = id(ctx);
+        int expected = expected(ctx);
+        Saved<T> before = found(id);
+        site.archive().ledger().write(site.author(), act -> {
+            act.withdraw(kind, kind.id().apply(before.record()), expected, note(ctx));
+            return null;
+        });
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put(part.key(), kind.id().apply(before.record()));
+        answer.put("version", expected + 1);
+        answer.put("withdrawn", true);
+        ctx.json(answer);
+    }
+
+    private void history(Context ctx, String id) {
+        List<Revision> history = site.archive().ledger().history(kind.key(id));
+        if (history.isEmpty()) {
+            throw NotFound.of(kind, id);
+        }
+        List<Map<String, Object>> versions = new ArrayList<>();
+        for (Revision revision : history) {
+            Map<String, Object> version = new LinkedHashMap<>();
+            version.put("version", revision.version());
+            version.put("savedAt", revision.writtenAt());
+            version.put("author", revision.author());
+            version.put("note", revision.note());
+            version.put("withdrawn", revision.withdrawn());
+            version.put("hash", revision.hash().hex());
+            version.put("record", RecordCodec.parsed(revision.json()));
+            versions.add(version);
+        }
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("versions", versions);
+        ctx.json(answer);
+    }
+
+    /** No version was named to which a change belongs: 428 of RFC 6585. */
+    public static final class MissingVersion extends RuntimeException implements Explained {
+        private static final long serialVersionUID = 1L;
+        private final transient Written explanation;
+
+        MissingVersion(String called) {
+            this(Message.of("api.version-missing", "kind", called));
+        }
+
+        private MissingVersion(Written explanation) {
+            super(explanation.inEnglish());
+            this.explanation = explanation;
+        }
+
+        @Override
+        public Written explanation() {
+            return explanation;
+        }
+    }
+}

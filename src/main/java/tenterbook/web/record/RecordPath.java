@@ -1,0 +1,88 @@
+package tenterbook.web.record;
+
+import java.util.List;
+import tenterbook.archive.Kinds;
+import tenterbook.archive.field.Part;
+import tenterbook.archive.record.BoardPairRecord;
+import tenterbook.archive.record.ClampingRecord;
+import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.archive.record.MaterialRecords;
+import tenterbook.archive.record.PieceRecord;
+import tenterbook.archive.record.StudioRecords;
+import tenterbook.ledger.Kind;
+import tenterbook.piece.NumberScheme;
+import tenterbook.piece.condition.Examination;
+import tenterbook.web.Site;
+
+/**
+ * Where the records of a kind stand in the API.
+ *
+ * @param base path of the list, as in {@code /api/boards}
+ * @param member name under which a record stands in an answer, as in {@code board}
+ * @param special what of this kind has a route of its own elsewhere
+ */
+public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String member, Special special) {
+    /** What differs from a plain kind. */
+    enum Special {
+        NONE,
+        /** There is one record, without a list. */
+        SINGLE,
+        /** The list is the search, and one is read with its recipe. */
+        SEARCHED,
+        /** Listed and created with their piece. */
+        WITH_PIECE
+    }
+
+    public static final RecordPath<Examination> EXAMINATIONS = new RecordPath<>(
+            Kinds.EXAMINATION, ExaminationRecord.EXAMINATION, "/api/examinations", "examination", Special.WITH_PIECE);
+
+    static final List<RecordPath<?>> ALL = List.of(
+            new RecordPath<>(Kinds.PIECE, PieceRecord.PIECE, "/api/pieces", "piece", Special.SEARCHED),
+            new RecordPath<>(Kinds.CLAMPING, ClampingRecord.CLAMPING, "/api/clampings", "clamping", Special.NONE),
+            new RecordPath<>(Kinds.BOARD_PAIR, BoardPairRecord.BOARD_PAIR, "/api/boards", "boardPair", Special.NONE),
+            new RecordPath<>(Kinds.CLOTH, MaterialRecords.CLOTH, "/api/cloths", "cloth", Special.NONE),
+            new RecordPath<>(Kinds.LOT, MaterialRecords.LOT, "/api/lots", "lot", Special.NONE),
+            new RecordPath<>(Kinds.PARTY, StudioRecords.PARTY, "/api/people", "party", Special.NONE),
+            EXAMINATIONS,
+            new RecordPath<>(Kinds.STUDIO, StudioRecords.STUDIO, "/api/studio", "studio", Special.SINGLE));
+
+    boolean single() {
+        return special == Special.SINGLE;
+    }
+
+    boolean listed() {
+        return special != Special.SEARCHED && !single();
+    }
+
+    boolean created() {
+        return special == Special.NONE || special == Special.SEARCHED;
+    }
+
+    boolean read() {
+        return special != Special.SEARCHED;
+    }
+
+    /** Name of the parameter in the path of one record. */
+    String parameter() {
+        return part.key().isEmpty() ? "id" : part.key();
+    }
+
+    /** Path of one record, as in {@code /api/boards/{id}}. */
+    String one() {
+        return single() ? base : base + "/{" + parameter() + "}";
+    }
+
+    String onlyId() {
+        return Kinds.THE_STUDIO;
+    }
+
+    /** The next free number; empty where a name is chosen and not counted. */
+    String next(Site site, List<String> allIdsEverUsed) {
+        NumberScheme scheme = kind.name().equals(Kinds.PIECE.name())
+                ? site.archive().studio().numbers()
+                : kind.name().equals(Kinds.CLAMPING.name()) ? new NumberScheme("C") : null;
+        return scheme == null
+                ? ""
+                : scheme.next(allIdsEverUsed.stream(), site.today().getYear()).value();
+    }
+}

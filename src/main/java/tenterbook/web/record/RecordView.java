@@ -1,0 +1,41 @@
+package tenterbook.web.record;
+
+import java.util.List;
+import tenterbook.ledger.RecordKey;
+
+/**
+ * A plain record's page.
+ *
+ * @param called what a person calls one
+ * @param path of the page; its form is at {@code path + "/edit"}
+ * @param kind and {@code id} name it in the ledger
+ * @param search address of the pieces that have to do with it
+ * @param referencedBy records that name it
+ */
+public record RecordView(
+        String called,
+        String title,
+        String path,
+        String kind,
+        String id,
+        List<FactLine> facts,
+        String search,
+        List<RecordKey> referencedBy) {
+    /** The address of a new record's form stands where a record's name would; no record may have it. */
+    public static final String RESERVED = "new";
+
+    /** The address of a record's page. */
+    public static String pathOf(RecordKey key) {
+        return switch (key.kind()) {
+            case "board-pair" -> "/boards/" + key.id();
+            case "cloth" -> "/cloths/" + key.id();
+            case "lot" -> "/lots/" + key.id();
+            case "party" -> "/people/" + key.id();
+            case "clamping" -> "/clampings/" + key.id();
+            case "piece" -> "/pieces/" + key.id();
+            case "examination" -> "/examinations/" + key.id();
+            case "studio" -> "/studio";
+            default -> "/history/" + key.kind() + "/" + key.id();
+        };
+    }
+}

@@ -1,0 +1,192 @@
+package tenterbook.web.studio;
+
+import static tenterbook.web.Words.w;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import tenterbook.archive.Kinds;
+import tenterbook.archive.record.Difference;
+import tenterbook.archive.record.StoredCodes;
+import tenterbook.exchange.ArchiveCheck;
+import tenterbook.exchange.Bag;
+import tenterbook.exchange.Pack;
+import tenterbook.labelling.rule.Language;
+import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.Conflict;
+import tenterbook.ledger.Finding;
+import tenterbook.ledger.Progress;
+import tenterbook.ledger.Saved;
+import tenterbook.measure.DateWords;
+import tenterbook.piece.Studio;
+import tenterbook.web.FlashMessage;
+import tenterbook.web.Html;
+import tenterbook.web.Site;
+import tenterbook.web.Words;
+import tenterbook.web.form.Form;
+import tenterbook.web.form.Forms;
+import tenterbook.web.form.RecordForm;
+import tenterbook.web.job.Job;
+import tenterbook.web.record.Choices;
+import tenterbook.web.record.RecordEditor;
+import tenterbook.words.Conventions;
+import tenterbook.words.Message;
+
+/** The studio's particulars, and the long work of keeping an archive: check, re-index, pack. */
+public final class StudioPages {
+    private final Site site;
+    private final RecordForm<Studio> forms;
+
+    public StudioPages(Site site) {
+        this.site = site;
+        this.forms = new Forms(site::currency).studio();
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/studio", ctx -> show(ctx, 200, null, List.of(), ""));
+        routes.post("/studio", this::save);
+        routes.post(
+                "/studio/check",
+                ctx -> go(ctx, w("studio.checking"), (progress, reader) -> {
+                    List<Finding> findings = new ArrayList<>(ArchiveCheck.run(site.archive(), progress));
+                    findings.addAll(site.index().check(progress));
+                    return new Job.Outcome(
+                            Message.of("studio.checked", "findings", findings.size())
+                                    .in(reader),
+                            findings.stream().map(Finding::toString).toList(),
+                            "");
+                }));
+        routes.post(
+                "/studio/reindex",
+                ctx -> go(ctx, w("studio.reindexing"), (progress, reader) -> {
+                    site.index().reindex(progress);
+                    return new Job.Outcome(Message.of("studio.reindexed").in(reader), List.of(), "");
+                }));
+        routes.post("/studio/pack", ctx -> {
+            Path root = site.archive().folder().root().toAbsolutePath().normalize();
+            String name = root.getFileName() + "-" + site.today();
+            Path target = free(root.resolveSibling(name));
+            go(ctx, w("studio.packing"), (progress, reader) -> {
+                Bag bag = new Pack(site.clock()).pack(site.archive(), target, progress);
+                return new Job.Outcome(
+                        Message.of("studio.packed", "folder", target).in(reader),
+                        bag.notes().stream().map(Finding::toString).toList(),
+                        List.of(),
+                        "");
+            });
+        });
+    }
+
+    private static Path free(Path wanted) {
+        Path path = wanted;
+        for (int i = 2; java.nio.file.Files.exists(path); i++) {
+            path = wanted.resolveSibling(wanted.getFileName() + "-" + i);
+        }
+        return path;
+    }
+
+    /** Work whose outcome is written for whoever asked for it. */
+    @FunctionalInterface
+    private interface Work {
+        Job.Outcome run(Progress progress, Conventions reader) throws Exception;
+    }
+
+    private void go(Context ctx, String title, Work work) {
+        Conventions reader = Words.conventions();
+        Job job = site.jobs().start(title, progress -> work.run(progress, reader));
+        ctx.redirect("/work/" + job.id(), io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+
+    private void show(Context ctx, int status, Form typed, List<Difference> theirs, String trouble) {
+        Saved<Studio> saved =
+                site.archive().ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElse(null);
+        Form form = typed != null ? typed : forms.filled(saved == null ? Studio.UNNAMED : saved.record());
+        int version = typed != null ? version(typed) : saved == null ? 0 : saved.version();
+        Map<String, Object> values = new HashMap<>();
+        values.put("page", site.page(ctx, w("page.menu.studio"), "studio"));
+        values.put(
+                "view",
+                new RecordEditor.View(
+                        form, Kinds.THE_STUDIO, version, "/studio", "studio/studio", null, theirs, trouble, null));
+        values.put(
+                "folder",
+                site.archive().folder().root().toAbsolutePath().normalize().toString());
+        values.put(
+                "languages",
+                Language.all().stream()
+                        .map(language -> new Choices.Choice(language.tag(), language.name()))
+                        .toList());
+        values.put(
+                "terms",
+                Language.terms().stream()
+                        .map(term -> new Choices.Choice(term, ""))
+                        .toList());
+        values.put("dateOrders", dateOrders());
+        values.put(
+                "zones",
+                ZoneId.getAvailableZoneIds().stream()
+                        .filter(zone -> zone.contains("/") && !zone.startsWith("Etc/") && !zone.startsWith("SystemV/"))
+                        .sorted()
+                        .map(zone -> new Choices.Choice(zone, ""))
+                        .toList());
+        values.put(
+                "built",
+                site.archive().ledger().check().schema().stream()
+                        .map(Finding::toString)
+                        .toList());
+        values.put("revisions", site.archive().ledger().lastSequence());
+        values.put("lastHash", site.archive().ledger().lastHash().hex());
+        ctx.status(status);
+        Html.show(ctx, "studio", values);
+    }
+
+    /** Each order by an example, whose day and month cannot be mistaken for each other. */
+    private static List<Choices.Choice> dateOrders() {
+        Conventions usual = Words.conventions();
+        return Arrays.stream(Conventions.DateOrder.values())
+                .map(order -> new Choices.Choice(
+                        StoredCodes.DATE_ORDER.code(order),
+                        DateWords.day(LocalDate.of(2024, 3, 14))
+                                .in(new Conventions(usual.language(), usual.decimalMark(), order, usual.zone()))))
+                .toList();
+    }
+
+    private void save(Context ctx) {
+        Form form = Form.of(ctx.formParamMap());
+        String order = form.text("order");
+        form.put("order", "");
+        if (!order.isEmpty()) {
+            form.rearrange(order);
+            show(ctx, 200, form, List.of(), "");
+            return;
+        }
+        Studio studio = forms.read(form, null);
+        if (studio == null) {
+            show(ctx, 422, form, List.of(), "");
+            return;
+        }
+        try {
+            int version = version(form);
+            site.archive().ledger().write(site.author(), act -> act.save(Kinds.STUDIO, studio, version, ""));
+            FlashMessage.andGo(ctx, w("studio.saved"), "/studio");
+        } catch (Conflict e) {
+            Saved<Studio> theirs =
+                    site.archive().ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElseThrow(() -> e);
+            form.put("version", theirs.version());
+            show(ctx, 409, form, Difference.between(forms.part(), theirs.record(), studio), Words.sentence(e));
+        } catch (ArchiveProblem e) {
+            show(ctx, 500, form, List.of(), Words.sentence(e));
+        }
+    }
+
+    private static int version(Form form) {
+        return form.value("version").matches("\\d{1,9}") ? Integer.parseInt(form.value("version")) : 0;
+    }
+}

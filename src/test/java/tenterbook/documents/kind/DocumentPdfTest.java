@@ -1,0 +1,130 @@
+package tenterbook.documents.kind;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.verapdf.pdfa.results.ValidationResult;
+import tenterbook.documents.DocumentDraft;
+import tenterbook.documents.DocumentKind;
+import tenterbook.documents.DocumentSettings;
+import tenterbook.documents.PageSize;
+import tenterbook.documents.ReadBack;
+
+/** Every document of the sample studio as it is printed. */
+class DocumentPdfTest {
+    @TempDir
+    static Path folder;
+
+    private static SampleStudioDocuments studio;
+
+    @BeforeAll
+    static void begin() throws Exception {
+        studio = new SampleStudioDocuments(folder);
+    }
+
+    @AfterAll
+    static void end() {
+        studio.close();
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = DocumentKind.class, names = "CONDITION_REPORT", mode = EnumSource.Mode.EXCLUDE)
+    void everyDocumentIsArchivalAndAccessiblePdf(DocumentKind kind) throws Exception {
+        ReadBack back = new ReadBack(studio.pdf(kind));
+        for (PDFAFlavour flavour : new PDFAFlavour[] {PDFAFlavour.PDFA_2_A, PDFAFlavour.PDFA_2_B}) {
+            ValidationResult result = back.checked(flavour);
+            assertThat(result.isCompliant())
+                    .as(result.getTestAssertions().toString())
+                    .isTrue();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = DocumentKind.class, names = "CONDITION_REPORT", mode = EnumSource.Mode.EXCLUDE)
+    void everyWordOfTheDocumentIsOnThePaper(DocumentKind kind) throws Exception {
+        List<DocumentDraft> drafts = studio.drafts(kind);
+        String printed = new ReadBack(studio.pdf(kind)).text().replaceAll("[\\s\u00a0]", "");
+        for (String words : drafts.get(0).text().words()) {
+            if (words.indexOf('\n') < 0) {
+                assertThat(printed).containsIgnoringCase(words.replaceAll("[\\s\u00a0]", ""));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = DocumentKind.class, names = "CONDITION_REPORT", mode = EnumSource.Mode.EXCLUDE)
+    void everyPieceOfTheSampleHasEveryDocumentOnEveryPaper(DocumentKind kind) throws Exception {
+        String[] all = studio.archive
+                .ledger()
+                .allIdsEverUsed(tenterbook.archive.Kinds.PIECE)
+                .toArray(String[]::new);
+        for (PageSize page : kind.pages()) {
+            DocumentSettings request = SampleStudioDocuments.request(kind).on(page);
+            List<DocumentDraft> drafts =
+                    Composition.of(studio.archive, studio.pieces(all), request, SampleStudioDocuments.TODAY);
+            assertThat(drafts).hasSize(kind.each() ? all.length : 1);
+            assertThat(new ReadBack(studio.pdf(drafts, request)).pages()).isGreaterThanOrEqualTo(drafts.size());
+        }
+    }
+
+    @Test
+    void aCardIsOneCardAndAnObjectIdSheetOnePage() throws Exception {
+        assertThat(new ReadBack(studio.pdf(DocumentKind.ARCHIVE_CARD)).pages()).isEqualTo(1);
+        assertThat(new ReadBack(studio.pdf(DocumentKind.OBJECT_ID)).pages()).isEqualTo(1);
+    }
+
+    @Test
+    void aUsualCertificateIsOnePageWithItsSignatureAndItsCode() throws Exception {
+        ReadBack back = new ReadBack(studio.pdf(DocumentKind.PROVENANCE_CERTIFICATE));
+        assertThat(back.pages()).isEqualTo(1);
+        assertThat(back.text(1)).contains("place, date", "The first 16 digits");
+    }
+
+    @Test
+    void photographsMakeRoomRatherThanGoOverAlone() throws Exception {
+        DocumentSettings request = SampleStudioDocuments.request(DocumentKind.OBJECT_ID);
+        List<DocumentDraft> drafts =
+                Composition.of(studio.archive, studio.pieces("V24-003"), request, SampleStudioDocuments.TODAY);
+        ReadBack back = new ReadBack(studio.pdf(drafts, request));
+        assertThat(back.pictures()).hasSize(3);
+        assertThat(back.pages()).isEqualTo(1);
+    }
+
+    @Test
+    void signaturesStandWithTheTermsTheySign() throws Exception {
+        DocumentSettings request = SampleStudioDocuments.request(DocumentKind.LOAN_SCHEDULE);
+        List<DocumentDraft> drafts =
+                Composition.of(studio.archive, studio.pieces("V24-005"), request, SampleStudioDocuments.TODAY);
+        ReadBack back = new ReadBack(studio.pdf(drafts, request));
+        assertThat(back.text(back.pages())).contains("For the borrower", "The pieces hang together");
+    }
+
+    @Test
+    void severalStepsStandOnAPageOfTheBenchSheet() throws Exception {
+        DocumentSettings request = SampleStudioDocuments.request(DocumentKind.BENCH_SHEET);
+        List<DocumentDraft> drafts =
+                Composition.of(studio.archive, studio.pieces("V24-002"), request, SampleStudioDocuments.TODAY);
+        ReadBack back = new ReadBack(studio.pdf(drafts, request));
+        assertThat(back.pages()).isLessThanOrEqualTo(5);
+        for (int page = 2; page <= back.pages(); page++) {
+            assertThat(back.text(page).split("Done today", -1))
+                    .as("steps on page " + page)
+                    .hasSizeGreaterThan(2);
+        }
+    }
+
+    @Test
+    void photographsOfTheSampleAreSharpOnPaper() throws Exception {
+        assertThat(new ReadBack(studio.pdf(DocumentKind.OBJECT_ID)).pictures())
+                .hasSize(2)
+                .allSatisfy(picture -> assertThat(picture.dpi()).isBetween(190.0, 205.0));
+    }
+}

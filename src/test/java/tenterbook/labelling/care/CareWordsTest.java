@@ -1,0 +1,98 @@
+package tenterbook.labelling.care;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static tenterbook.labelling.Samples.test;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tenterbook.labelling.rule.Market;
+import tenterbook.measure.Basis;
+import tenterbook.measure.Quantity;
+import tenterbook.measure.Unit;
+import tenterbook.piece.CareTest;
+import tenterbook.piece.CareTest.Kind;
+
+class CareWordsTest {
+    /** Source: 16 CFR 423 Appendix A, bounds of cold, warm and hot as remembered; degrees F by the exact definition. */
+    @ParameterizedTest
+    @CsvSource({
+        "30, 'Hand wash cold, at most 30 °C (86 °F).', 'Hand wash cold, at most 86 °F (30 °C).'",
+        "28, 'Hand wash cold, at most 28 °C (82 °F).', 'Hand wash cold, at most 82 °F (28 °C).'",
+        "31, 'Hand wash warm, at most 31 °C (87 °F).', 'Hand wash warm, at most 87 °F (31 °C).'",
+        "44, 'Hand wash warm, at most 44 °C (111 °F).', 'Hand wash warm, at most 111 °F (44 °C).'",
+        "45, 'Hand wash hot, at most 45 °C (113 °F).', 'Hand wash hot, at most 113 °F (45 °C).'",
+        "63, 'Hand wash hot, at most 63 °C (145 °F).', 'Hand wash hot, at most 145 °F (63 °C).'"
+    })
+    void theTemperatureWordIsTheTestsOwn(double celsius, String european, String american) {
+        List<CareTest> tests = List.of(test(Kind.HAND_WASH, celsius, true));
+        assertThat(words(tests, Market.EU)).containsExactly(european);
+        assertThat(words(tests, Market.US)).containsExactly(american);
+    }
+
+    @Test
+    void withoutAJudgedTestNoTreatmentIsOffered() {
+        assertThat(words(List.of(), Market.EU)).containsExactly(CareWords.NO_TEST);
+        CareWords unjudged = CareWords.of(List.of(test(Kind.HAND_WASH, 30.0, null)), Market.US);
+        assertThat(unjudged.lines()).extracting(CareLine::text).containsExactly(CareWords.NO_TEST);
+        assertThat(unjudged.questions().toString()).contains("not judged");
+        assertThat(words(List.of(test(Kind.LIGHT, null, true)), Market.EU)).containsExactly(CareWords.NO_TEST);
+    }
+
+    @Test
+    void aFailedWashForbidsWashingAndSaysNothingOfDryCleaning() {
+        assertThat(words(List.of(test(Kind.HAND_WASH, 30.0, false)), Market.US)).containsExactly("Do not wash.");
+        assertThat(words(List.of(test(Kind.MACHINE_WASH, 30.0, false)), Market.US))
+                .containsExactly("Do not machine wash.");
+        assertThat(words(List.of(test(Kind.DRY_CLEAN, null, false)), Market.US)).containsExactly("Do not dryclean.");
+        assertThat(words(List.of(test(Kind.DRY_CLEAN, null, true)), Market.US)).containsExactly("Dryclean.");
+    }
+
+    @Test
+    void onlyATemperatureBelowEveryFailureIsPrinted() {
+        assertThat(words(List.of(test(Kind.HAND_WASH, 30.0, true), test(Kind.HAND_WASH, 40.0, false)), Market.EU))
+                .containsExactly("Hand wash cold, at most 30 °C (86 °F).");
+        CareWords both =
+                CareWords.of(List.of(test(Kind.HAND_WASH, 30.0, true), test(Kind.HAND_WASH, 30.0, false)), Market.EU);
+        assertThat(both.lines()).extracting(CareLine::text).containsExactly("Do not wash.");
+        assertThat(both.questions().toString()).contains("which one holds?");
+    }
+
+    @Test
+    void ofARangeOnlyTheLowerEndIsProven() {
+        CareTest ranged = new CareTest(
+                Kind.HAND_WASH, null, "", Quantity.between(28, 34, Unit.CELSIUS, Basis.REMEMBERED), "", true);
+        assertThat(words(List.of(ranged), Market.EU)).containsExactly("Hand wash cold, at most 28 °C (82 °F).");
+        CareTest upTo = new CareTest(
+                Kind.HAND_WASH,
+                null,
+                "",
+                new Quantity("up to 40", null, 40.0, Unit.CELSIUS, Basis.REMEMBERED, false),
+                "",
+                true);
+        assertThat(words(List.of(upTo), Market.EU)).containsExactly("Hand wash. Tested temperature not recorded.");
+    }
+
+    @Test
+    void aTestInFahrenheitIsUnderstood() {
+        CareTest american =
+                new CareTest(Kind.MACHINE_WASH, null, "", Quantity.of(86, Unit.FAHRENHEIT, Basis.MEASURED), "", true);
+        assertThat(words(List.of(american), Market.US)).containsExactly("Machine wash cold, at most 86 °F (30 °C).");
+    }
+
+    @Test
+    void everyWordCarriesItsEvidence() {
+        CareWords care =
+                CareWords.of(List.of(test(Kind.HAND_WASH, 30.0, true), test(Kind.RUB, null, false)), Market.EU);
+        assertThat(care.lines()).extracting(CareLine::text).contains("Colour may rub off.");
+        assertThat(care.lines())
+                .allSatisfy(line -> assertThat(line.evidence()).contains("2024-04-02", "strip, neutral soap"));
+    }
+
+    private static List<String> words(List<CareTest> tests, Market market) {
+        return CareWords.of(tests, market).lines().stream()
+                .map(line -> line.text().replace('\u00a0', ' '))
+                .toList();
+    }
+}
