@@ -1,6 +1,5 @@
 package tenterbook.ledger;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -13,7 +12,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
-import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
 import tenterbook.measure.Digest;
 import tenterbook.words.Message;
@@ -29,7 +27,6 @@ import tenterbook.words.Refusal;
  */
 final class Erasing {
     private static final String NOTE = Message.of("ledger.erase.note").inEnglish();
-    private static final int PAGE = 1000;
     private final Handle handle;
     private final LedgerTransaction act;
     private final KnownKinds kinds;
@@ -39,7 +36,6 @@ final class Erasing {
     private final PersonalTraces traces;
     private final Set<Long> sequences = new TreeSet<>();
     private final List<RecordKey> changed = new ArrayList<>();
-    private final Collection<String> left = new TreeSet<>();
 
     /** @throws ArchiveProblem where there is no such person */
     Erasing(Handle handle, LedgerTransaction act, KnownKinds kinds, Kind<?> kind, String id) {
@@ -54,8 +50,17 @@ final class Erasing {
         if (history.isEmpty()) {
             throw new ArchiveProblem(Message.of("ledger.erase.nobody", "kind", kind.called(), "id", id));
         }
-        this.traces = PersonalTraces.of(kind, person, history);
+        this.traces = new PersonalTraces(person, names(kind));
         this.stand = Handles.of(handle, person, kinds);
+    }
+
+    private List<String> names(Kind<?> kind) {
+        List<String> names = new ArrayList<>();
+        for (Revision revision : history) {
+            ObjectNode record = RecordCodec.parsed(revision.json());
+            kind.privacy().names().forEach(field -> names.add(record.path(field).asText("")));
+        }
+        return names;
     }
 
     PersonalTraces traces() {
@@ -76,9 +81,10 @@ final class Erasing {
                 TwoParts.NO_FIELDS,
                 NOTE);
         history.forEach(revision -> sequences.add(revision.sequence()));
-        List<Redaction> redactions = redactions(last);
+        Redactions left = new Redactions(handle, kinds, traces);
+        List<Redaction> redactions = left.of(last, sequences);
         redactions.forEach(redaction -> sequences.add(redaction.sequence()));
-        List<Redaction> emptied = emptied();
+        List<Redaction> emptied = left.emptied(history);
         Map<Long, PrivatePart> remains = new TreeMap<>();
         Stream.concat(emptied.stream(), redactions.stream())
                 .forEach(redaction -> remains.put(redaction.sequence(), redaction.kept()));
@@ -103,13 +109,7 @@ final class Erasing {
         rows.forget(person, stand);
         int drafts = rows.dropDrafts(traces);
         return new Erased(
-                erasure.sequence(),
-                history.size(),
-                List.copyOf(changed),
-                redactions.size(),
-                drafts,
-                List.copyOf(left),
-                0);
+                erasure.sequence(), history.size(), List.copyOf(changed), redactions.size(), drafts, left.places(), 0);
     }
 
     private static Map<Long, Digest> digests(Map<Long, PrivatePart> remains) {
@@ -118,31 +118,13 @@ final class Erasing {
         return digests;
     }
 
-    /** What remains of the person's own revisions of format 1: their public part, which stands in the same row. */
-    private List<Redaction> emptied() {
-        return history.stream()
-                .filter(revision -> revision.form() instanceof RevisionForm.Whole)
-                .map(revision ->
-                        EarlierParts.after(handle, revision.sequence() - 1, 1).get(0))
-                .map(part -> {
-                    String shown = part.parts().shown();
-                    String fields = TwoParts.split(shown, part.pointers()).fields();
-                    return new Redaction(
-                            part.revision().sequence(),
-                            true,
-                            shown,
-                            new PrivatePart(kinds.salt(), "", "", null, fields, true));
-                })
-                .toList();
-    }
-
     /** A new revision, without the person, of each record in use that speaks of them. */
     private void newRevisions() {
         for (RecordKey key : ErasingRows.inUse(handle, person)) {
             Newest newest = LedgerSql.newest(handle, key).orElseThrow();
             Privacy privacy = kinds.privacy(key.kind());
             ObjectNode record = RecordCodec.parsed(newest.json());
-            Collection<String> fields = pointers(TwoParts.split(newest.json(), privacy));
+            Collection<String> fields = Redactions.pointers(TwoParts.split(newest.json(), privacy));
             if (traces.takeOut(record, privacy, fields)) {
                 refuseUnreadable(newest, record);
                 act.append(key, privacy, newest.version() + 1, false, Canonical.json(record), NOTE);
@@ -176,82 +158,4 @@ final class Erasing {
      * @param kept the private part as it remains, with the salt of the digest that the erasure keeps of it
      */
     record Redaction(long sequence, boolean whole, String shown, PrivatePart kept) {}
-
-    private List<Redaction> redactions(long last) {
-        List<Redaction> redactions = new ArrayList<>();
-        Set<Long> own = new TreeSet<>(sequences);
-        long sequence = 0;
-        List<EarlierPart> parts = EarlierParts.after(handle, sequence, PAGE);
-        while (!parts.isEmpty()) {
-            for (EarlierPart part : parts) {
-                sequence = part.revision().sequence();
-                if (!own.contains(sequence)) {
-                    redaction(part.revision(), part.kept().id(), true, part.parts(), part.pointers())
-                            .ifPresent(redactions::add);
-                }
-            }
-            parts = EarlierParts.after(handle, sequence, PAGE);
-        }
-        List<Revision> page = LedgerSql.after(handle, sequence, PAGE);
-        while (!page.isEmpty()) {
-            for (Revision revision : page) {
-                sequence = revision.sequence();
-                RevisionForm.Parted form = (RevisionForm.Parted) revision.form();
-                TwoParts two = new TwoParts(form.shown(), form.fields());
-                if (!own.contains(sequence)) {
-                    redaction(revision, form.kept() == null ? null : form.kept().id(), false, two, pointers(two))
-                            .filter(redaction -> redaction.sequence() <= last)
-                            .ifPresent(redactions::add);
-                }
-            }
-            page = LedgerSql.after(handle, sequence, PAGE);
-        }
-        return redactions;
-    }
-
-    private Optional<Redaction> redaction(
-            Revision revision, @Nullable String id, boolean whole, TwoParts two, Collection<String> fields) {
-        ObjectNode record = RecordCodec.parsed(two.merged());
-        boolean author = traces.in(revision.author());
-        boolean note = traces.in(revision.note());
-        Privacy privacy = kinds.privacy(revision.key().kind());
-        boolean found = traces.takeOut(record, privacy, fields);
-        ObjectNode kept = record.objectNode();
-        for (String pointer : fields) {
-            JsonNode value = record.at(pointer);
-            if (!value.isMissingNode()) {
-                kept.set(pointer, value);
-            }
-        }
-        TwoParts after = new TwoParts(two.shown(), Canonical.json(kept));
-        traces.left(RecordCodec.parsed(after.merged()), privacy)
-                .forEach(where -> left.add(Message.of(
-                                "ledger.erase.left",
-                                "sequence",
-                                revision.sequence(),
-                                "record",
-                                revision.key(),
-                                "field",
-                                where.substring(1))
-                        .inEnglish()));
-        return found || author || note
-                ? Optional.of(new Redaction(
-                        revision.sequence(),
-                        whole,
-                        two.shown(),
-                        new PrivatePart(
-                                kinds.salt(),
-                                author ? "" : revision.author(),
-                                note ? "" : revision.note(),
-                                id,
-                                after.fields(),
-                                true)))
-                : Optional.empty();
-    }
-
-    private static Collection<String> pointers(TwoParts two) {
-        List<String> pointers = new ArrayList<>();
-        RecordCodec.parsed(two.fields()).fieldNames().forEachRemaining(pointers::add);
-        return pointers;
-    }
 }
