@@ -16,11 +16,11 @@ import tenterbook.ledger.Progress;
 import tenterbook.piece.Piece;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
-import tenterbook.search.Facet;
-import tenterbook.search.Order;
 import tenterbook.search.PieceIndex;
-import tenterbook.search.PieceQuery;
-import tenterbook.search.Span;
+import tenterbook.search.query.Facet;
+import tenterbook.search.query.Order;
+import tenterbook.search.query.PieceQuery;
+import tenterbook.search.query.Span;
 import tenterbook.web.TagFacet;
 
 /**

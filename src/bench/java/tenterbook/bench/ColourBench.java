@@ -13,11 +13,11 @@ import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
 import tenterbook.piece.ColourRole;
 import tenterbook.piece.Piece;
-import tenterbook.search.ColourChoice;
-import tenterbook.search.Order;
 import tenterbook.search.PieceIndex;
-import tenterbook.search.PieceQuery;
-import tenterbook.search.SearchResult;
+import tenterbook.search.find.SearchResult;
+import tenterbook.search.query.ColourChoice;
+import tenterbook.search.query.Order;
+import tenterbook.search.query.PieceQuery;
 
 /**
  * Colour search beside a scan that compares every colour of every piece by the plain formula, query by query in turn, so that both

@@ -8,6 +8,9 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.Dependents;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.Revision;
+import tenterbook.search.index.OutsideFacets;
+import tenterbook.search.index.PieceDocument;
+import tenterbook.search.index.PieceFactsLoader;
 
 /** Brings a generation up to the end of the ledger, batch by batch. One thread at a time for each generation. */
 final class CatchUp {

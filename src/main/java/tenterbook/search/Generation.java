@@ -21,6 +21,11 @@ import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import tenterbook.search.find.ColumnCache;
+import tenterbook.search.index.OutsideFacets;
+import tenterbook.search.index.PieceDocument;
+import tenterbook.search.query.Facet;
+import tenterbook.search.query.TextAnalysis;
 
 /**
  * One Lucene index in a numbered folder of its own. A rebuild makes the next one beside it; a folder without a commit was
@@ -48,7 +53,7 @@ final class Generation implements AutoCloseable {
         this.directory = FSDirectory.open(folder);
         IndexWriter opened = null;
         try {
-            IndexWriterConfig config = new IndexWriterConfig(RecordAnalysis.FOR_INDEX)
+            IndexWriterConfig config = new IndexWriterConfig(TextAnalysis.FOR_INDEX)
                     .setRAMBufferSizeMB(128)
                     .setCommitOnClose(false)
                     .setMergedSegmentWarmer(columns::of);

@@ -17,6 +17,9 @@ import tenterbook.archive.Kinds;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
 import tenterbook.ledger.Unreadable;
+import tenterbook.search.index.OutsideFacets;
+import tenterbook.search.index.PieceDocument;
+import tenterbook.search.index.PieceFactsLoader;
 import tenterbook.words.Message;
 
 /** Compares every entry of the index with what the ledger now gives, and the index's files with their checksums. */

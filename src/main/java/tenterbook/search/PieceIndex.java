@@ -16,6 +16,15 @@ import tenterbook.archive.Kinds;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Finding;
 import tenterbook.ledger.Progress;
+import tenterbook.search.find.PieceSearch;
+import tenterbook.search.find.SearchResult;
+import tenterbook.search.index.OutsideFacets;
+import tenterbook.search.index.PieceCard;
+import tenterbook.search.query.Facet;
+import tenterbook.search.query.PieceQuery;
+import tenterbook.search.query.QueryParameters;
+import tenterbook.search.suggest.Suggester;
+import tenterbook.search.suggest.Suggestion;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
@@ -308,7 +317,7 @@ public final class PieceIndex implements AutoCloseable {
     /** Searches; never fails on what a person typed. */
     public SearchResult search(PieceQuery query) {
         long started = System.nanoTime();
-        return read((searcher, generation) -> new Searching(searcher, generation.columns())
+        return read((searcher, generation) -> new PieceSearch(searcher, generation.columns())
                 .run(query, started, Math.max(0, announced - generation.seen())));
     }
 
@@ -328,12 +337,12 @@ public final class PieceIndex implements AutoCloseable {
             throw Refusal.of("search.part", "board", boardId, "from", from, "size", size);
         }
         return read(
-                (searcher, generation) -> new Searching(searcher, generation.columns()).byBoard(boardId, from, size));
+                (searcher, generation) -> new PieceSearch(searcher, generation.columns()).byBoard(boardId, from, size));
     }
 
     /** How many pieces {@link #byBoard(String)} gives. */
     public int countByBoard(String boardId) {
-        return read((searcher, generation) -> new Searching(searcher, generation.columns()).countByBoard(boardId));
+        return read((searcher, generation) -> new PieceSearch(searcher, generation.columns()).countByBoard(boardId));
     }
 
     /**

@@ -12,6 +12,9 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.ArchiveProblem;
 import tenterbook.ledger.Progress;
+import tenterbook.search.index.OutsideFacets;
+import tenterbook.search.index.PieceDocument;
+import tenterbook.search.index.PieceFactsLoader;
 import tenterbook.words.Message;
 
 /** Fills a new generation with every piece of the ledger, on all processors. */

@@ -12,8 +12,8 @@ import tenterbook.labelling.LabelIssuer;
 import tenterbook.labelling.TagTable;
 import tenterbook.labelling.rule.Market;
 import tenterbook.ledger.Progress;
-import tenterbook.search.Facet;
-import tenterbook.search.OutsideFacets;
+import tenterbook.search.index.OutsideFacets;
+import tenterbook.search.query.Facet;
 import tenterbook.words.Message;
 
 /** How pieces stand with their hang tags, as a facet of the search. */

@@ -44,8 +44,8 @@ import tenterbook.piece.Studio;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
 import tenterbook.recipe.Cut;
-import tenterbook.search.OutsideFacets;
 import tenterbook.search.PieceIndex;
+import tenterbook.search.index.OutsideFacets;
 
 /** The commands, as a script runs them: what they print, what they leave, and the code they end with. */
 class CommandsTest {
@@ -281,7 +281,7 @@ class CommandsTest {
         assertThat(ran.code()).isZero();
         assertThat(ran.out())
                 .contains("the party’s record, in its one revision", "one unsaved form")
-                .contains("[piece V24-001, issued-paper paper-1]", "one stored PDF file: of an issued paper")
+                .contains("piece V24-001, issued-paper paper-1", "one stored PDF file: of an issued paper")
                 .contains("bags packed before", "printed paper");
         for (String trace : List.of("almorena", "Almorena", "Brites", "Rua do Sal", "hallway")) {
             assertThat(onTheDisk(trace)).as(trace).isFalse();

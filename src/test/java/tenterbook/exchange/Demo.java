@@ -94,7 +94,7 @@ final class Demo {
         return new BoardPair(new BoardId(id), image, "pear", null, null, null, null, "", null, "");
     }
 
-    static Piece piece(String title, List<Digest> photos) {
+    public static Piece piece(String title, List<Digest> photos) {
         return new Piece(
                 new PieceNumber("V24-001"),
                 title,
@@ -141,7 +141,7 @@ final class Demo {
     }
 
     /** Puts bytes where an original lies. They need be no picture here: a bag keeps bytes. */
-    static Digest photo(Archive archive, int seed, int length) {
+    public static Digest photo(Archive archive, int seed, int length) {
         byte[] bytes = new byte[length];
         new Random(seed).nextBytes(bytes);
         Digest digest = Digest.of(bytes);

@@ -52,10 +52,11 @@ class ErasedRemainsTest {
     }
 
     private void erase(String id) {
-        try (Opened opened = new Opened(root)) {
-            opened.ledger.erase("Inês", People.PERSON, id, REASON);
-            assertThat(opened.check()).isEmpty();
-            assertThat(opened.ledger.check().notCheckable()).isEmpty();
+        // With random salts, since those of the tests begin anew at each opening.
+        try (ArchiveFolder folder = ArchiveFolder.hold(root);
+                Ledger ledger = Ledger.open(folder, Things.CLOCK, List.of(People.PERSON, People.WORK))) {
+            ledger.erase("Inês", People.PERSON, id, REASON);
+            assertThat(ledger.check().run(Progress.UNWATCHED)).isEmpty();
         }
     }
 
@@ -78,7 +79,7 @@ class ErasedRemainsTest {
                 "private_parts_are_only_erased | DELETE FROM private_parts WHERE sequence = 3 | 3",
                 "private_parts_are_only_added | INSERT INTO private_parts VALUES (1, '', 'Inês', '', 'somebody', '{}', 1) | 1",
                 "remains_are_only_deleted | DELETE FROM remains WHERE sequence = 3 | 3",
-                "remains_are_never_changed | UPDATE remains SET salt = 'f' || salt WHERE sequence = 3 | 3"
+                "remains_are_never_changed | UPDATE remains SET salt = replace(salt, substr(salt, 1, 1), 'x') WHERE sequence = 3 | 3"
             })
     void whatAnErasureLeftOfFormat2CannotBeChangedUnseen(String trigger, String sql, int sequence) throws Exception {
         fill(2);
@@ -117,9 +118,10 @@ class ErasedRemainsTest {
         }
     }
 
+    /** Those of the revisions that both erasures touch. */
     private List<String> salts() {
         return Jdbi.create("jdbc:sqlite:" + root.resolve("ledger.db"))
-                .withHandle(handle -> handle.select("SELECT salt FROM remains")
+                .withHandle(handle -> handle.select("SELECT salt FROM remains WHERE sequence IN (2, 3)")
                         .mapTo(String.class)
                         .list());
     }
@@ -136,6 +138,7 @@ class ErasedRemainsTest {
             Erasure erasure =
                     opened.ledger.find(Erasure.KIND, "erasure-1").orElseThrow().record();
             assertThat(erasure.remains()).containsOnlyKeys(2L, 3L);
+            assertThat(opened.ledger.check().notCheckable()).isEmpty();
         }
     }
 

@@ -289,7 +289,7 @@ class RecipeFiguresTest {
                         .contact()
                         .refusal()
                         .inEnglish())
-                .contains("time of each dip is told in nights, and a night has no fixed length");
+                .contains("time of each dip is given in nights, and a night has no fixed length");
     }
 
     @Test

@@ -16,8 +16,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import tenterbook.piece.condition.Change;
-import tenterbook.search.Facet;
-import tenterbook.search.Order;
+import tenterbook.search.query.Facet;
+import tenterbook.search.query.Order;
 import tenterbook.web.TagFacet;
 
 /** The description of the JSON interface (OpenAPI 3.1.0, sections 4.8.8 to 4.8.24) against the server it describes. */

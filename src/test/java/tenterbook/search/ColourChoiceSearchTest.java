@@ -25,6 +25,11 @@ import tenterbook.imaging.Photo;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.ColourRole;
 import tenterbook.piece.Status;
+import tenterbook.search.colour.PaletteDistance;
+import tenterbook.search.find.Hit;
+import tenterbook.search.find.SearchResult;
+import tenterbook.search.query.ColourChoice;
+import tenterbook.search.query.PieceQuery;
 
 /** Every form of asking for colours against comparing every colour of every piece by the plain formula. */
 class ColourChoiceSearchTest {

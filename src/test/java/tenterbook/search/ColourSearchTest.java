@@ -21,6 +21,10 @@ import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
 import tenterbook.imaging.Photo;
 import tenterbook.piece.Status;
+import tenterbook.search.find.Hit;
+import tenterbook.search.find.SearchResult;
+import tenterbook.search.query.Order;
+import tenterbook.search.query.PieceQuery;
 
 class ColourSearchTest {
     private static final int PIECES = 600;

@@ -51,18 +51,21 @@ import tenterbook.recipe.Cut;
 import tenterbook.recipe.DipSeries;
 import tenterbook.recipe.Step;
 import tenterbook.recipe.StepKind;
+import tenterbook.search.find.SearchResult;
+import tenterbook.search.query.Facet;
+import tenterbook.search.query.PieceQuery;
 
 /** A small invented studio in a real archive folder, and short ways to say what is in it. */
-final class Demo {
+public final class Demo {
     static final Clock CLOCK = Clock.fixed(Instant.parse("2024-06-01T12:00:00Z"), ZoneOffset.UTC);
 
     private Demo() {}
 
-    static Archive archive(Path folder) {
+    public static Archive archive(Path folder) {
         return Archive.open(folder, CLOCK);
     }
 
-    static <T> void save(Archive archive, Kind<T> kind, T record) {
+    public static <T> void save(Archive archive, Kind<T> kind, T record) {
         archive.ledger().write("Inês", act -> {
             String id = kind.id().apply(record);
             int version = archive.ledger().history(kind.key(id)).stream()
@@ -73,11 +76,11 @@ final class Demo {
         });
     }
 
-    static void change(Archive archive, String number, UnaryOperator<Piece> change) {
+    public static void change(Archive archive, String number, UnaryOperator<Piece> change) {
         save(archive, Kinds.PIECE, change.apply(archive.piece(number).orElseThrow()));
     }
 
-    static void withdraw(Archive archive, Kind<?> kind, String id) {
+    public static void withdraw(Archive archive, Kind<?> kind, String id) {
         int version = archive.ledger().find(kind, id).map(Saved::version).orElseThrow();
         archive.ledger().write("Inês", act -> {
             act.withdraw(kind, id, version, "");
@@ -85,14 +88,14 @@ final class Demo {
         });
     }
 
-    static BoardPair board(String id, String image, String wood, String... states) {
+    public static BoardPair board(String id, String image, String wood, String... states) {
         List<BoardState> all = java.util.stream.Stream.of(states)
                 .map(name -> new BoardState(name, null, "recut the beak", null, null, null))
                 .toList();
         return new BoardPair(new BoardId(id), image, wood, null, null, null, null, "shelf 2", all, "");
     }
 
-    static Cloth cloth(String id, String name, String fibre) {
+    public static Cloth cloth(String id, String name, String fibre) {
         return new Cloth(
                 new ClothId(id),
                 name,
@@ -110,12 +113,12 @@ final class Demo {
                 "");
     }
 
-    static Lot lot(String id, Role role, String name, String latin) {
+    public static Lot lot(String id, Role role, String name, String latin) {
         return new Lot(
                 new LotId(id), role, name, Source.BOTANICAL, latin, "", "", "harvest-9", "", null, null, null, "");
     }
 
-    static Clamping clamping(
+    public static Clamping clamping(
             String id, String board, String state, String cloth, String dips, String lesson, String... lots) {
         List<Charge> charges = java.util.stream.Stream.of(lots)
                 .map(lot -> new Charge(new LotId(lot), null, null))
@@ -151,7 +154,8 @@ final class Demo {
     }
 
     /** A piece in every field a search looks at. */
-    static Piece piece(String number, String title, String clamping, Status status, String finished, Fault... faults) {
+    public static Piece piece(
+            String number, String title, String clamping, Status status, String finished, Fault... faults) {
         return new Piece(
                 new PieceNumber(number),
                 title,
@@ -175,7 +179,7 @@ final class Demo {
                 "");
     }
 
-    static Piece measured(Piece p, Quantity length) {
+    public static Piece measured(Piece p, Quantity length) {
         return new Piece(
                 p.number(),
                 p.title(),
@@ -199,7 +203,7 @@ final class Demo {
                 p.notes());
     }
 
-    static Piece titled(Piece p, String title, String other, String notes) {
+    public static Piece titled(Piece p, String title, String other, String notes) {
         return new Piece(
                 p.number(),
                 title,
@@ -223,7 +227,7 @@ final class Demo {
                 notes);
     }
 
-    static Piece at(Piece p, String holder, String place) {
+    public static Piece at(Piece p, String holder, String place) {
         return new Piece(
                 p.number(),
                 p.title(),
@@ -247,7 +251,7 @@ final class Demo {
                 p.notes());
     }
 
-    static Photo photo(String seed, List<PaletteColour> palette) {
+    public static Photo photo(String seed, List<PaletteColour> palette) {
         Digest digest = Digest.of(seed.getBytes(java.nio.charset.StandardCharsets.UTF_8));
         return new Photo(
                 digest,
@@ -268,16 +272,16 @@ final class Demo {
                 Photo.UNCALIBRATED);
     }
 
-    static PiecePhoto front(Photo photo, String caption, int state, ColourRegion... regions) {
+    public static PiecePhoto front(Photo photo, String caption, int state, ColourRegion... regions) {
         return new PiecePhoto(photo.digest(), PhotoRole.FRONT, caption, state, List.of(regions));
     }
 
-    static ColourRegion ground(Lab colour, Double share) {
+    public static ColourRegion ground(Lab colour, Double share) {
         return new ColourRegion(ColourRole.GROUND, "", colour, share, null, false);
     }
 
     /** Boards B01 to B03, five pieces, a gallery. */
-    static void fill(Archive archive) {
+    public static void fill(Archive archive) {
         save(archive, Kinds.BOARD_PAIR, board("B01", "Fig and wasp", "pear", "I"));
         save(archive, Kinds.BOARD_PAIR, board("B02", "Heron weir", "sycamore", "I", "II"));
         save(archive, Kinds.BOARD_PAIR, board("B03", "Nine swifts", "wild cherry", "I"));
@@ -336,15 +340,15 @@ final class Demo {
         save(archive, Kinds.PIECE, piece("V24-010", "Nine swifts", "C24-005", Status.IN_STOCK, "2024-05-20"));
     }
 
-    static List<String> numbers(SearchResult result) {
+    public static List<String> numbers(SearchResult result) {
         return result.hits().stream().map(hit -> hit.card().number()).toList();
     }
 
-    static List<String> find(PieceIndex index, String words) {
+    public static List<String> find(PieceIndex index, String words) {
         return numbers(index.search(PieceQuery.EVERYTHING.withText(words)));
     }
 
-    static Map<String, Integer> counts(SearchResult result, Facet facet) {
+    public static Map<String, Integer> counts(SearchResult result, Facet facet) {
         Map<String, Integer> counts = new java.util.LinkedHashMap<>();
         result.facets().stream()
                 .filter(group -> group.name().equals(facet.parameter()))

@@ -12,6 +12,10 @@ import tenterbook.archive.Kinds;
 import tenterbook.archive.record.ExaminationRecord;
 import tenterbook.ledger.Progress;
 import tenterbook.piece.condition.Examination;
+import tenterbook.search.find.SearchResult;
+import tenterbook.search.query.Facet;
+import tenterbook.search.query.Order;
+import tenterbook.search.query.PieceQuery;
 
 /** Pieces are found by what was seen on them, and by when they were last examined. */
 class ExaminedSearchTest {

@@ -16,6 +16,14 @@ import tenterbook.piece.Fault;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.Status;
+import tenterbook.search.facet.FacetCount;
+import tenterbook.search.find.SearchResult;
+import tenterbook.search.index.PieceCard;
+import tenterbook.search.query.Days;
+import tenterbook.search.query.Facet;
+import tenterbook.search.query.Order;
+import tenterbook.search.query.PieceQuery;
+import tenterbook.search.query.Span;
 
 class FacetSearchTest {
     @TempDir

@@ -25,6 +25,11 @@ import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Status;
+import tenterbook.search.find.SearchResult;
+import tenterbook.search.index.OutsideFacets;
+import tenterbook.search.index.PieceDocument;
+import tenterbook.search.query.PieceQuery;
+import tenterbook.search.suggest.Suggestion;
 
 class FollowingTest {
     @TempDir

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.piece.Status;
+import tenterbook.search.query.PieceQuery;
 
 /** Fills an archive and its index, then ends without a word right after a write has reached the ledger. */
 final class KilledWriter {

@@ -23,6 +23,13 @@ import org.apache.lucene.util.FixedBitSet;
 import org.junit.jupiter.api.Test;
 import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
+import tenterbook.search.colour.ColourMatch;
+import tenterbook.search.colour.ColourRangeSearch;
+import tenterbook.search.colour.ColourTree;
+import tenterbook.search.colour.NearestDistances;
+import tenterbook.search.colour.NearestPalettes;
+import tenterbook.search.colour.PaletteDistance;
+import tenterbook.search.find.Segments;
 
 /** What is divided among processors only where a segment is large, against comparing everything by the plain formula. */
 class LargeTreeTest {

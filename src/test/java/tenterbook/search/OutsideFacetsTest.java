@@ -22,6 +22,11 @@ import tenterbook.archive.Kinds;
 import tenterbook.ledger.Progress;
 import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
+import tenterbook.search.facet.FacetGroup;
+import tenterbook.search.find.SearchResult;
+import tenterbook.search.index.OutsideFacets;
+import tenterbook.search.query.Facet;
+import tenterbook.search.query.PieceQuery;
 
 /** A facet whose values the index does not know how to find is searched and counted like its own. */
 class OutsideFacetsTest {

@@ -13,6 +13,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.archive.Archive;
+import tenterbook.search.find.Hit;
+import tenterbook.search.find.SearchResult;
+import tenterbook.search.query.PieceQuery;
+import tenterbook.search.suggest.Suggestion;
 
 class WordSearchTest {
     @TempDir

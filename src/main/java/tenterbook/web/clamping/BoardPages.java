@@ -9,7 +9,7 @@ import java.util.Map;
 import tenterbook.archive.Kinds;
 import tenterbook.board.BoardPair;
 import tenterbook.ledger.Saved;
-import tenterbook.search.PieceCard;
+import tenterbook.search.index.PieceCard;
 import tenterbook.web.Html;
 import tenterbook.web.NotFound;
 import tenterbook.web.Site;

@@ -10,7 +10,7 @@ import tenterbook.colour.target.WhitePoint;
 import tenterbook.facts.Colours;
 import tenterbook.facts.PieceColour;
 import tenterbook.imaging.Photo;
-import tenterbook.search.PieceCard;
+import tenterbook.search.index.PieceCard;
 import tenterbook.web.Words;
 
 /**

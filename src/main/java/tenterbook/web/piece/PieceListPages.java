@@ -20,14 +20,14 @@ import tenterbook.labelling.HangTagStatus.Standing;
 import tenterbook.labelling.LabelIssuer;
 import tenterbook.labelling.rule.Market;
 import tenterbook.measure.NumberWords;
-import tenterbook.search.ColourChoice;
-import tenterbook.search.Facet;
-import tenterbook.search.FacetCount;
-import tenterbook.search.FacetGroup;
-import tenterbook.search.Hit;
-import tenterbook.search.Order;
-import tenterbook.search.PieceQuery;
-import tenterbook.search.SearchResult;
+import tenterbook.search.facet.FacetCount;
+import tenterbook.search.facet.FacetGroup;
+import tenterbook.search.find.Hit;
+import tenterbook.search.find.SearchResult;
+import tenterbook.search.query.ColourChoice;
+import tenterbook.search.query.Facet;
+import tenterbook.search.query.Order;
+import tenterbook.search.query.PieceQuery;
 import tenterbook.web.Html;
 import tenterbook.web.Site;
 import tenterbook.web.TagFacet;
@@ -88,7 +88,7 @@ public final class PieceListPages {
     public record Draft(String label, String address) {}
 
     /** A piece on the line, with why it was found. */
-    public record Hung(tenterbook.search.PieceCard card, ColourBand band, String distance, List<String> why) {
+    public record Hung(tenterbook.search.index.PieceCard card, ColourBand band, String distance, List<String> why) {
         public String alt() {
             return card.caption().isEmpty() ? "" : card.caption();
         }

@@ -17,8 +17,8 @@ import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
-import tenterbook.search.Hit;
-import tenterbook.search.PieceQuery;
+import tenterbook.search.find.Hit;
+import tenterbook.search.query.PieceQuery;
 import tenterbook.web.NotFound;
 import tenterbook.web.Site;
 

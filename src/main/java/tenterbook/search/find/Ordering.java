@@ -1,0 +1,131 @@
+package tenterbook.search.find;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.lucene.index.DocValues;
+import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.ReaderUtil;
+import org.apache.lucene.index.SortedDocValues;
+import org.apache.lucene.search.BooleanClause.Occur;
+import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.LeafCollector;
+import org.apache.lucene.search.Query;
+import org.apache.lucene.search.Scorable;
+import org.apache.lucene.search.ScoreDoc;
+import org.apache.lucene.search.TopFieldCollector;
+import org.apache.lucene.search.TopFieldCollectorManager;
+import org.apache.lucene.util.BytesRef;
+import org.apache.lucene.util.FixedBitSet;
+import tenterbook.search.colour.NearestDistances;
+import tenterbook.search.index.PieceDocument;
+import tenterbook.search.query.Order;
+
+/** The first of the pieces found, in the order asked for; only as much is scored or compared as that takes. */
+final class Ordering {
+    private final IndexSearcher searcher;
+    private final ColumnCache cache;
+    private final FixedBitSet[] hits;
+    private final int wanted;
+
+    /** @param hits by number of the segment; null for none */
+    Ordering(IndexSearcher searcher, ColumnCache cache, FixedBitSet[] hits, int wanted) {
+        this.searcher = searcher;
+        this.cache = cache;
+        this.hits = hits;
+        this.wanted = wanted;
+    }
+
+    /** In any order that a piece has of itself. Documents of the whole index. */
+    int[] by(Order order) throws IOException {
+        TopFieldCollector top =
+                new TopFieldCollectorManager(Sorts.of(order), wanted, null, Integer.MAX_VALUE).newCollector();
+        for (LeafReaderContext leaf : searcher.getIndexReader().leaves()) {
+            if (hits[leaf.ord] != null) {
+                LeafCollector collector = top.getLeafCollector(leaf);
+                collector.setScorer(NO_SCORE);
+                for (int doc : cache.of(leaf.reader()).ranks.first(order, hits[leaf.ord], wanted)) {
+                    collector.collect(doc);
+                }
+            }
+        }
+        return documents(top.topDocs().scoreDocs);
+    }
+
+    private static final Scorable NO_SCORE = new Scorable() {
+        @Override
+        public float score() {
+            return 0;
+        }
+
+        @Override
+        public int docID() {
+            return -1;
+        }
+    };
+
+    private static int[] documents(ScoreDoc[] top) {
+        return Arrays.stream(top).mapToInt(each -> each.doc).toArray();
+    }
+
+    /** Best match of words first; what has no weight at all last, by number. */
+    int[] byWords(TextQuery words) throws IOException {
+        Query weighing = words.weighing();
+        Query query = !words.comparesPlaces()
+                ? weighing
+                : new BooleanQuery.Builder()
+                        .add(weighing, Occur.MUST)
+                        .add(new BitsQuery(hits), Occur.FILTER)
+                        .build();
+        int[] top = documents(searcher.search(query, new OnlyHits(hits, wanted)).scoreDocs);
+        return top.length == wanted ? top : filled(top);
+    }
+
+    private int[] filled(int[] top) throws IOException {
+        List<LeafReaderContext> leaves = searcher.getIndexReader().leaves();
+        FixedBitSet[] others = new FixedBitSet[hits.length];
+        for (int i = 0; i < hits.length; i++) {
+            others[i] = hits[i] == null ? null : hits[i].clone();
+        }
+        for (int doc : top) {
+            LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(doc, leaves));
+            others[leaf.ord].clear(doc - leaf.docBase);
+        }
+        int[] rest = new Ordering(searcher, cache, others, wanted - top.length).by(Order.NUMBER);
+        return IntStream.concat(Arrays.stream(top), Arrays.stream(rest)).toArray();
+    }
+
+    /** Nearest colours first. */
+    int[] byColour(ColourSearch colours) throws IOException {
+        NearestDistances nearest = new NearestDistances(wanted, colours.limit());
+        Segments.each(searcher.getIndexReader().leaves(), leaf -> {
+            if (hits[leaf.ord] != null) {
+                colours.another().nearest(cache.of(leaf.reader()), hits[leaf.ord], leaf.docBase, nearest);
+            }
+            return leaf;
+        });
+        return nearest.all().stream()
+                .sorted(Comparator.comparingDouble(NearestDistances.Near::distance)
+                        .thenComparing(near -> number(near.doc())))
+                .limit(wanted)
+                .mapToInt(NearestDistances.Near::doc)
+                .toArray();
+    }
+
+    private BytesRef number(int doc) {
+        try {
+            List<LeafReaderContext> leaves = searcher.getIndexReader().leaves();
+            LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(doc, leaves));
+            SortedDocValues numbers = DocValues.getSorted(leaf.reader(), PieceDocument.SORT_NUMBER);
+            return numbers.advanceExact(doc - leaf.docBase)
+                    ? BytesRef.deepCopyOf(numbers.lookupOrd(numbers.ordValue()))
+                    : new BytesRef();
+        } catch (IOException e) {
+            throw new UncheckedIOException("The search index cannot be read; rebuild it with ‘reindex’", e);
+        }
+    }
+}

@@ -1,0 +1,31 @@
+package tenterbook.search.find;
+
+import java.util.List;
+import tenterbook.search.facet.FacetGroup;
+import tenterbook.search.query.PieceQuery;
+
+/**
+ * What a search found.
+ *
+ * @param total pieces found, of which {@code hits} are one page
+ * @param facets one group for each facet that has values, in their order
+ * @param query as it was understood
+ * @param micros time taken, microseconds
+ * @param respelt whether nothing had the words as typed and similar spellings were taken
+ * @param behind revisions the index had not yet seen; 0 unless it is catching up after being far behind
+ * @param note a sentence for the person where the search could not be answered as asked; usually empty
+ */
+public record SearchResult(
+        long total,
+        List<Hit> hits,
+        List<FacetGroup> facets,
+        PieceQuery query,
+        long micros,
+        boolean respelt,
+        long behind,
+        String note) {
+    public SearchResult {
+        hits = List.copyOf(hits);
+        facets = List.copyOf(facets);
+    }
+}

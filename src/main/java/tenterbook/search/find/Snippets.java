@@ -1,0 +1,84 @@
+package tenterbook.search.find;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.lucene.search.spell.LevenshteinDistance;
+import tenterbook.search.index.PieceTexts;
+import tenterbook.search.query.TextAnalysis;
+import tenterbook.search.query.TextAnalysis.Token;
+import tenterbook.search.query.UserText;
+
+/** Where in a record the words typed stand, in the record's own text. */
+final class Snippets {
+    private static final int MOST = 2;
+    private static final int AROUND = 60;
+    private final List<UserText.Part> parts;
+    private final boolean respelt;
+
+    Snippets(UserText text, boolean respelt) {
+        this.parts = text.parts().stream().filter(part -> !part.without()).toList();
+        this.respelt = respelt;
+    }
+
+    /** Up to two passages, as in 'lesson: … seal the beak …'. */
+    List<String> of(List<PieceTexts.Passage> passages) {
+        List<String> found = new ArrayList<>();
+        if (parts.isEmpty()) {
+            return found;
+        }
+        for (PieceTexts.Passage passage : passages) {
+            if (found.size() == MOST) {
+                break;
+            }
+            if (!mayHold(passage.text())) {
+                continue;
+            }
+            for (Token token : TextAnalysis.FOR_INDEX.tokens(passage.text())) {
+                if (fits(token.word())) {
+                    found.add(passage.label() + ": " + around(passage.text(), token));
+                    break;
+                }
+            }
+        }
+        return found;
+    }
+
+    /** Whether it is worth taking a passage apart: plain letters are only made small, so a word must stand in it as it is. */
+    private boolean mayHold(String text) {
+        if (respelt || !text.chars().allMatch(sign -> sign < 128)) {
+            return true;
+        }
+        String plain = text.toLowerCase(java.util.Locale.ROOT);
+        return parts.stream().flatMap(part -> part.words().stream()).anyMatch(plain::contains);
+    }
+
+    private boolean fits(String word) {
+        for (UserText.Part part : parts) {
+            for (String wanted : part.words()) {
+                int edits = respelt ? TextQuery.edits(wanted) : 0;
+                if (word.equals(wanted)
+                        || part.unfinished() && word.startsWith(wanted)
+                        || edits > 0 && near(wanted, word, edits)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean near(String one, String other, int edits) {
+        int longest = Math.max(one.length(), other.length());
+        return Math.abs(one.length() - other.length()) <= edits
+                && Math.round((1 - new LevenshteinDistance().getDistance(one, other)) * longest) <= edits;
+    }
+
+    private static String around(String text, Token token) {
+        int from = token.start() <= AROUND ? 0 : text.indexOf(' ', token.start() - AROUND) + 1;
+        from = from > token.start() ? token.start() : from;
+        int end = Math.min(text.length(), Math.max(token.end(), token.start() + 2 * AROUND));
+        int space = end < text.length() ? text.lastIndexOf(' ', end) : end;
+        end = space > token.end() ? space : end;
+        String cut = text.substring(from, end).replaceAll("\\s+", " ").strip();
+        return (from > 0 ? "… " : "") + cut + (end < text.length() ? " …" : "");
+    }
+}

@@ -1,0 +1,208 @@
+package tenterbook.search.find;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.lucene.index.IndexReader;
+import org.apache.lucene.index.MultiTerms;
+import org.apache.lucene.index.Term;
+import org.apache.lucene.index.Terms;
+import org.apache.lucene.index.TermsEnum;
+import org.apache.lucene.search.BooleanClause.Occur;
+import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.BoostQuery;
+import org.apache.lucene.search.ConstantScoreQuery;
+import org.apache.lucene.search.FuzzyQuery;
+import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.MatchAllDocsQuery;
+import org.apache.lucene.search.MultiPhraseQuery;
+import org.apache.lucene.search.PhraseQuery;
+import org.apache.lucene.search.PrefixQuery;
+import org.apache.lucene.search.Query;
+import org.apache.lucene.search.TermQuery;
+import org.apache.lucene.util.BytesRef;
+import tenterbook.search.index.PieceDocument;
+import tenterbook.search.query.UserText;
+
+/**
+ * What was typed, as a Lucene query. Every part must be found somewhere in the record; titles, numbers and the names of
+ * boards, cloths and dyes weigh more.
+ */
+public final class TextQuery {
+    private static final float NUMBER = 8;
+    private static final float TITLE = 4;
+    private static final float NAME = 2;
+    private static final float STARTS = 0.3f;
+    private static final float RESPELT = 0.2f;
+    private static final int MOST_ENDINGS = 512;
+
+    private final UserText text;
+    private final IndexSearcher searcher;
+    private final IndexReader reader;
+    private final boolean respelt;
+    /** Words near one typed, by field and word: finding them is dear, and they are wanted for matching and for weighing. */
+    private final Map<String, Query> near = new HashMap<>();
+    /** Whether clauses that find nothing more but weigh what is found are wanted. */
+    private boolean weighing;
+
+    /** @param respelt whether words one or two letters off count too */
+    TextQuery(UserText text, IndexSearcher searcher, boolean respelt) {
+        this.text = text;
+        this.searcher = searcher;
+        this.reader = searcher.getIndexReader();
+        this.respelt = respelt;
+    }
+
+    /** Finds what was asked, without weighing it: every title, name and number stands among all words too. */
+    Query matching() throws IOException {
+        weighing = false;
+        BooleanQuery.Builder all = new BooleanQuery.Builder();
+        boolean wanted = false;
+        for (UserText.Part part : text.parts()) {
+            wanted |= !part.without();
+            all.add(part(part), part.without() ? Occur.MUST_NOT : Occur.MUST);
+        }
+        if (!wanted) {
+            all.add(new MatchAllDocsQuery(), Occur.MUST);
+        }
+        return all.build();
+    }
+
+    /**
+     * Weighs what {@link #matching} found; finds other pieces too, which whoever collects leaves out, and may miss some found, which
+     * then weigh nothing. Any of the words will do, which Lucene scores much quicker than all of them.
+     */
+    Query weighing() throws IOException {
+        weighing = true;
+        BooleanQuery.Builder any = new BooleanQuery.Builder();
+        for (UserText.Part part : text.parts()) {
+            if (!part.without()) {
+                any.add(part(part), Occur.SHOULD);
+            }
+        }
+        return any.build();
+    }
+
+    /** Whether words must be compared place by place, which is worth doing only for what was found. */
+    boolean comparesPlaces() {
+        return text.parts().stream().anyMatch(part -> part.words().size() > 1);
+    }
+
+    private Query part(UserText.Part part) throws IOException {
+        if (part.words().size() > 1) {
+            return several(part);
+        }
+        String word = part.words().get(0);
+        if (part.without()) {
+            return term(PieceDocument.ALL, word);
+        }
+        BooleanQuery.Builder any = new BooleanQuery.Builder();
+        any.add(term(PieceDocument.ALL, word), Occur.SHOULD);
+        if (weighing) {
+            any.add(new BoostQuery(term(PieceDocument.TITLE, word), TITLE), Occur.SHOULD);
+            any.add(new BoostQuery(term(PieceDocument.NAMED, word), NAME), Occur.SHOULD);
+            any.add(new BoostQuery(term(PieceDocument.NUMBER_WORDS, word), NUMBER), Occur.SHOULD);
+        }
+        any.add(new BoostQuery(new ConstantScoreQuery(term(PieceDocument.SQUASHED, word)), 4 * NUMBER), Occur.SHOULD);
+        if (part.unfinished()) {
+            if (!weighing || respelt) {
+                // Where nothing is respelt every piece found starts so: the same weight for all orders nothing.
+                any.add(starting(PieceDocument.ALL, word, STARTS), Occur.SHOULD);
+            }
+            if (weighing) {
+                any.add(starting(PieceDocument.TITLE, word, STARTS * TITLE), Occur.SHOULD);
+            }
+        }
+        int edits = respelt && !part.phrase() ? edits(word) : 0;
+        if (edits > 0) {
+            any.add(near(PieceDocument.ALL, word, edits, RESPELT), Occur.SHOULD);
+            any.add(near(PieceDocument.TITLE, word, edits, RESPELT * TITLE), Occur.SHOULD);
+        }
+        return any.build();
+    }
+
+    /** A quoted phrase, a number such as V24-001, or a run of Chinese or Japanese. */
+    private Query several(UserText.Part part) throws IOException {
+        List<String> words = part.words();
+        BooleanQuery.Builder any = new BooleanQuery.Builder();
+        any.add(phrase(PieceDocument.ALL, words, part.unfinished()), Occur.SHOULD);
+        if (weighing || part.unfinished()) {
+            // An unfinished phrase has so many endings at most; those of titles alone may be others.
+            any.add(new BoostQuery(phrase(PieceDocument.TITLE, words, part.unfinished()), TITLE), Occur.SHOULD);
+        }
+        any.add(
+                new BoostQuery(
+                        new ConstantScoreQuery(term(PieceDocument.SQUASHED, String.join("", words))), 4 * NUMBER),
+                Occur.SHOULD);
+        if (respelt && !part.phrase() && !part.without()) {
+            BooleanQuery.Builder each = new BooleanQuery.Builder();
+            for (String word : words) {
+                each.add(
+                        edits(word) == 0
+                                ? term(PieceDocument.ALL, word)
+                                : near(PieceDocument.ALL, word, edits(word), RESPELT),
+                        Occur.MUST);
+            }
+            any.add(each.build(), Occur.SHOULD);
+        }
+        return any.build();
+    }
+
+    private Query phrase(String field, List<String> words, boolean unfinished) throws IOException {
+        String last = words.get(words.size() - 1);
+        List<Term> endings = unfinished ? endings(field, last) : List.of();
+        if (endings.isEmpty()) {
+            return new PhraseQuery(field, words.toArray(String[]::new));
+        }
+        MultiPhraseQuery.Builder phrase = new MultiPhraseQuery.Builder();
+        for (String word : words.subList(0, words.size() - 1)) {
+            phrase.add(new Term(field, word));
+        }
+        phrase.add(endings.toArray(Term[]::new));
+        return phrase.build();
+    }
+
+    private List<Term> endings(String field, String start) throws IOException {
+        List<Term> endings = new ArrayList<>();
+        Terms terms = MultiTerms.getTerms(reader, field);
+        if (terms == null) {
+            return endings;
+        }
+        TermsEnum each = terms.iterator();
+        BytesRef prefix = new BytesRef(start);
+        for (var seek = each.seekCeil(prefix); seek != TermsEnum.SeekStatus.END && endings.size() < MOST_ENDINGS; ) {
+            BytesRef term = each.term();
+            if (!org.apache.lucene.util.StringHelper.startsWith(term, prefix)) {
+                break;
+            }
+            endings.add(new Term(field, BytesRef.deepCopyOf(term)));
+            seek = each.next() == null ? TermsEnum.SeekStatus.END : TermsEnum.SeekStatus.FOUND;
+        }
+        return endings;
+    }
+
+    /** Letters that may be wrong in a word of this length. */
+    public static int edits(String word) {
+        int letters = word.codePointCount(0, word.length());
+        return letters < 4 || word.chars().allMatch(Character::isDigit) ? 0 : letters < 7 ? 1 : 2;
+    }
+
+    private Query near(String field, String word, int edits, float boost) throws IOException {
+        Query found = near.get(field + ' ' + word);
+        if (found == null) {
+            found = searcher.rewrite(new FuzzyQuery(new Term(field, word), edits, 0, 40, true));
+            near.put(field + ' ' + word, found);
+        }
+        return new BoostQuery(found, boost);
+    }
+
+    private static Query starting(String field, String word, float boost) {
+        return new BoostQuery(new ConstantScoreQuery(new PrefixQuery(new Term(field, word))), boost);
+    }
+
+    private static Query term(String field, String word) {
+        return new TermQuery(new Term(field, word));
+    }
+}

@@ -1,0 +1,105 @@
+package tenterbook.search.index;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import tenterbook.facts.Condition;
+import tenterbook.facts.Denial;
+import tenterbook.facts.PieceFacts;
+import tenterbook.material.FibreShare;
+import tenterbook.material.Lot;
+import tenterbook.material.Role;
+import tenterbook.measure.PartialDate;
+import tenterbook.piece.Fault;
+import tenterbook.piece.Piece;
+import tenterbook.piece.Status;
+import tenterbook.recipe.BoardUse;
+import tenterbook.search.query.Facet;
+import tenterbook.search.query.FacetValues;
+import tenterbook.words.Message;
+
+/** Under which values of each facet a piece stands. */
+public final class PieceFacets {
+    private static final char BETWEEN = '\u001f';
+
+    private PieceFacets() {}
+
+    /** A value of a facet, as for the address and as for people. */
+    public record Value(String value, String label) {
+        /** As it stands in the index. */
+        String term() {
+            return value + BETWEEN + label;
+        }
+
+        public static Value of(String term) {
+            int between = term.indexOf(BETWEEN);
+            return new Value(term.substring(0, between), term.substring(between + 1));
+        }
+    }
+
+    static Map<Facet, Set<Value>> of(PieceFacts facts, List<OutsideFacets.Given> given) {
+        Map<Facet, Set<Value>> values = new TreeMap<>();
+        Piece piece = facts.piece();
+        for (BoardUse use : facts.boardUses()) {
+            String title = facts.boardTitle(use.board());
+            put(values, Facet.BOARD, use.board().value(), title);
+            if (!use.state().isEmpty()) {
+                put(
+                        values,
+                        Facet.BOARD,
+                        use.board() + "/" + use.state(),
+                        Message.of("search.board-state", "board", title, "state", use.state())
+                                .inEnglish());
+            }
+        }
+        facts.cloth().cloths().forEach(cloth -> {
+            put(values, Facet.CLOTH, cloth.id().value(), cloth.title());
+            cloth.content().stream().map(FibreShare::fibre).forEach(fibre -> name(values, Facet.FIBRE, fibre));
+        });
+        facts.lotsUsed(Role.DYE).forEach(lot -> name(values, Facet.DYE, nameOf(lot)));
+        facts.lotsUsed(Role.MORDANT).forEach(lot -> name(values, Facet.MORDANT, nameOf(lot)));
+        Status status = facts.whereabouts().status();
+        put(values, Facet.STATUS, FacetValues.word(status), FacetValues.label(status));
+        given.forEach(each -> put(values, each.facet(), each.value(), each.label()));
+        put(values, Facet.CATEGORY, FacetValues.word(piece.category()), FacetValues.label(piece.category()));
+        facts.holder().ifPresent(holder -> put(values, Facet.HOLDER, holder.id().value(), holder.title()));
+        if (piece.finished().year() != null) {
+            String year = String.format(Locale.ROOT, "%04d", piece.finished().year());
+            put(values, Facet.YEAR, year, year);
+        }
+        Condition condition = facts.condition();
+        Fault.kinds(condition.faults()).forEach(kind -> name(values, Facet.FAULT, kind));
+        String examined = Denial.NEVER.unless(
+                condition, () -> condition.lastLooked().map(PieceFacets::year).orElseThrow());
+        put(values, Facet.EXAMINED, examined.replace(' ', '-'), examined);
+        return values;
+    }
+
+    private static String year(PartialDate when) {
+        return when.year() == null
+                ? Message.of("search.year-not-known").inEnglish()
+                : String.format(Locale.ROOT, "%04d", when.year());
+    }
+
+    static String nameOf(Lot lot) {
+        return lot.name().isEmpty() ? lot.id().value() : lot.name();
+    }
+
+    private static void name(Map<Facet, Set<Value>> values, Facet facet, String name) {
+        if (!name.isBlank()) {
+            put(values, facet, name.toLowerCase(Locale.ROOT), name);
+        }
+    }
+
+    private static void put(Map<Facet, Set<Value>> values, Facet facet, String value, String label) {
+        values.computeIfAbsent(facet, of -> new LinkedHashSet<>()).add(new Value(clear(value), clear(label)));
+    }
+
+    private static String clear(String text) {
+        String plain = text.replace(BETWEEN, ' ');
+        return plain.length() > 200 ? plain.substring(0, 200) : plain;
+    }
+}

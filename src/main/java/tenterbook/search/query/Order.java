@@ -1,0 +1,28 @@
+package tenterbook.search.query;
+
+import java.util.Locale;
+
+/** How results are ordered. Pieces that lack the value come last in either direction; ties go by number. */
+public enum Order {
+    RELEVANCE,
+    /** Finished last; where that is not known, the day it was recorded stands in. */
+    NEWEST,
+    OLDEST,
+    NUMBER,
+    TITLE,
+    /** Fewest dips first, by the lower end of a range. */
+    DIPS,
+    /** Largest area first; only pieces with both sides known have one. */
+    SIZE,
+    /** Lowest amount first, currencies not converted. */
+    PRICE,
+    /** Longest ago examined first; pieces never examined, as all that lack a value, last. */
+    EXAMINED,
+    /** Nearest colour first; only with a colour asked for. */
+    COLOUR;
+
+    /** The value in the address, as in {@code newest}. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,66 @@
+package tenterbook.search.query;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a person typed, taken apart: words, "phrases", and either with a minus before it. There is no wrong input: a quote
+ * that is never closed runs to the end, and signs that are no part of a word are passed over.
+ *
+ * @param parts in order
+ */
+public record UserText(List<Part> parts) {
+    /** More than this many parts are no search but a text. */
+    private static final int MOST_PARTS = 32;
+
+    /**
+     * @param words as the index has them; at least one
+     * @param phrase whether it was quoted
+     * @param without whether it must not be found
+     * @param unfinished whether it is the last word and may go on
+     */
+    public record Part(List<String> words, boolean phrase, boolean without, boolean unfinished) {}
+
+    public static UserText read(String typed) {
+        String plain = Normalizer.normalize(typed, Normalizer.Form.NFKC)
+                .replaceAll("[“”„«»″]", "\"")
+                .replaceAll("(?<!\\S)[−–—‐]", "-");
+        List<Part> parts = new ArrayList<>();
+        int at = 0;
+        while (at < plain.length() && parts.size() < MOST_PARTS) {
+            if (Character.isWhitespace(plain.charAt(at))) {
+                at++;
+                continue;
+            }
+            boolean without = plain.charAt(at) == '-' && at + 1 < plain.length();
+            int from = without ? at + 1 : at;
+            boolean phrase = plain.charAt(from) == '"';
+            int end;
+            if (phrase) {
+                from++;
+                int close = plain.indexOf('"', from);
+                end = close < 0 ? plain.length() : close;
+                at = end + 1;
+            } else {
+                end = from;
+                while (end < plain.length() && !Character.isWhitespace(plain.charAt(end)) && plain.charAt(end) != '"') {
+                    end++;
+                }
+                at = Math.max(end, from + 1);
+            }
+            List<String> words = TextAnalysis.FOR_QUERY.tokens(plain.substring(from, end)).stream()
+                    .map(TextAnalysis.Token::word)
+                    .toList();
+            if (!words.isEmpty()) {
+                boolean last = end == plain.length() && !phrase && !without;
+                parts.add(new Part(words, phrase, without, last));
+            }
+        }
+        return new UserText(List.copyOf(parts));
+    }
+
+    public boolean empty() {
+        return parts.isEmpty();
+    }
+}
