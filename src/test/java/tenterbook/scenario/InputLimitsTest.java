@@ -119,6 +119,7 @@ class InputLimitsTest extends Scenario {
                 "{\"length\":{\"low\":1e400,\"high\":1e400,\"unit\":\"centimetre\"}} | length.low",
                 "{\"photos\":[{\"state\":1e400}]} | photos.0.state",
                 "{\"faults\":[{}]} | faults.0",
+                "{\"faults\":[{\"note\":\" \\n\"}]} | faults.0",
                 "{\"faults\":[{\"kind\":\"leak\"},{\"note\":\"\"}]} | faults.1"
             })
     void aFieldThatIsRefusedIsNamed(String json, String field) throws IOException {

@@ -44,13 +44,19 @@ public record ListOf<E>(Value<E> element) implements Value<List<E>> {
         for (int i = 0; i < given.size(); i++) {
             String row = faults.inside(at, i);
             JsonNode understood = element.understood(given.get(i), reading, faults, row);
-            if (understood != null && understood.isObject() && understood.isEmpty() && !faults.within(row)) {
+            if (understood != null && understood.isObject() && blank(understood) && !faults.within(row)) {
                 faults.add(row, Message.of("field.empty-row"));
             } else if (understood != null) {
                 array.add(understood);
             }
         }
         return array;
+    }
+
+    /** Texts of blanks alone are stored as nothing. */
+    private static boolean blank(JsonNode row) {
+        return row.valueStream()
+                .allMatch(value -> value.isTextual() && value.textValue().isBlank());
     }
 
     @Override
