@@ -178,7 +178,7 @@ class DocumentsTest extends Scenario {
         assertThat(client.get("/verify?code=" + code.replace(" ", "")).words())
                 .contains("The piece has a newer version");
         assertThat(client.get("/verify?code=0123456789abcdef").words())
-                .contains("No record here has the code 0123 4567 89ab cdef", "This archive cannot tell which");
+                .contains("No record here has the code 0123 4567 89ab cdef", "This archive cannot decide which");
         Answer odd = client.get("/verify?code=%22%3E%3Cscript%3E");
         assertThat(odd.status()).isEqualTo(400);
         assertThat(odd.words()).contains("16 digits");

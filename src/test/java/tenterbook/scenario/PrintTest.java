@@ -133,12 +133,7 @@ class PrintTest extends Scenario {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {
-                "Maré \uD83C\uDF0A",
-                "שלום",
-                "a\u0007b",
-                "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx"
-            })
+            strings = {"Maré \uD83C\uDF0A", "שלום", "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx"})
     void wordsThatPaperCannotHoldAreToldBeforePrinting(String title) throws IOException {
         saved("/pieces", "number", "V24-100", "title", title);
         String both = "/print?kind=exhibition-label&market=eu&pieces=V24-100,V24-001";

@@ -17,7 +17,7 @@ import tenterbook.search.index.PieceNumbers;
  * search of a hundred thousand pieces counts and compares without touching the index's files. About 500 bytes for each piece with
  * six colours.
  */
-final class Columns {
+public final class Columns {
     /** Ranges as in {@link PieceNumbers}, by document. */
     final double[][] ranges;
     /** All colours. */

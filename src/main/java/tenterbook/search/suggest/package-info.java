@@ -1,0 +1,2 @@
+/** What may be meant while typing. */
+package tenterbook.search.suggest;
