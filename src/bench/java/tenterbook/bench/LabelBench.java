@@ -89,12 +89,19 @@ public final class LabelBench {
             LabelPaper.print(texts, tag, out, Clock.systemUTC(), Progress.UNWATCHED);
             setting[round] = System.nanoTime() - start;
             bytes = out.size();
-            LabelPaper.print(texts, tag, new ByteArrayOutputStream(), Clock.systemUTC(), (done, total) -> {
-                if (done % Math.max(1, total / 4) == 0) {
-                    System.gc();
-                    most[0] = Math.max(most[0], used() - before);
+            LabelPaper.print(texts, tag, new ByteArrayOutputStream(), Clock.systemUTC(), new Progress() {
+                @Override
+                public void at(long done, long total, String what) {
+                    if (done % Math.max(1, total / 4) == 0) {
+                        System.gc();
+                        most[0] = Math.max(most[0], used() - before);
+                    }
                 }
-                return true;
+
+                @Override
+                public boolean cancelled() {
+                    return false;
+                }
             });
             heap = Math.max(heap, most[0]);
             start = System.nanoTime();
