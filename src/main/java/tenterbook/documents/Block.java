@@ -87,17 +87,17 @@ public sealed interface Block {
      * @param photo shown small before the cells; null for none
      * @param cells one for each column
      */
-    record Row(Digest photo, List<String> cells) {
-        public Row {
+    record TableRow(Digest photo, List<String> cells) {
+        public TableRow {
             cells = cells.stream().map(Block::line).toList();
         }
     }
 
-    record Table(List<Column> columns, List<Row> rows) implements Block {
+    record Table(List<Column> columns, List<TableRow> rows) implements Block {
         public Table {
             columns = List.copyOf(columns);
             rows = List.copyOf(rows);
-            for (Row row : rows) {
+            for (TableRow row : rows) {
                 if (row.cells.size() != columns.size()) {
                     throw Refusal.of("document.refused.row", "columns", columns.size(), "cells", row.cells.size());
                 }

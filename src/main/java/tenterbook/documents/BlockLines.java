@@ -198,10 +198,10 @@ final class BlockLines {
             String[] basis = column.basis().split(" ");
             columns.add(new Block.Column(column.text(), Double.parseDouble(basis[0]), basis[1].equals("figures")));
         }
-        List<Block.Row> rows = new ArrayList<>();
+        List<Block.TableRow> rows = new ArrayList<>();
         while (next("row")) {
             Digest photo = digest(lines.get(at++).basis());
-            rows.add(new Block.Row(photo, texts("cell")));
+            rows.add(new Block.TableRow(photo, texts("cell")));
         }
         return new Block.Table(columns, rows);
     }

@@ -31,7 +31,7 @@ public record DocumentLines(List<Line> words, Map<PieceNumber, List<Line>> piece
         words.add(new Line(TITLE, text.title(), ""));
         words.add(new Line(RUNNING, text.running(), ""));
         words.add(new Line(MAKER, text.maker(), ""));
-        for (DocumentText.Part part : text.parts()) {
+        for (DocumentText.DocumentSection part : text.parts()) {
             List<Line> lines = part.blocks().stream()
                     .flatMap(block -> BlockLines.of(block).stream())
                     .toList();
@@ -55,13 +55,13 @@ public record DocumentLines(List<Line> words, Map<PieceNumber, List<Line>> piece
         String title = "";
         String running = "";
         String maker = "";
-        List<DocumentText.Part> parts = new ArrayList<>();
+        List<DocumentText.DocumentSection> parts = new ArrayList<>();
         List<Line> open = new ArrayList<>();
         boolean inPart = false;
         for (Line line : paper.words()) {
             boolean apart = line.part().equals(APART) || line.part().equals(PIECE);
             if (apart && inPart) {
-                parts.add(new DocumentText.Part(null, BlockLines.read(open)));
+                parts.add(new DocumentText.DocumentSection(null, BlockLines.read(open)));
                 open.clear();
                 inPart = false;
             }
@@ -75,7 +75,7 @@ public record DocumentLines(List<Line> words, Map<PieceNumber, List<Line>> piece
             }
         }
         if (inPart) {
-            parts.add(new DocumentText.Part(null, BlockLines.read(open)));
+            parts.add(new DocumentText.DocumentSection(null, BlockLines.read(open)));
         }
         return new DocumentText(paper.kind(), paper.template(), title, running, maker, parts);
     }
@@ -88,12 +88,12 @@ public record DocumentLines(List<Line> words, Map<PieceNumber, List<Line>> piece
                 .toList();
     }
 
-    private static DocumentText.Part told(IssuedPaper paper, String number) {
+    private static DocumentText.DocumentSection told(IssuedPaper paper, String number) {
         IssuedPaper.Issued issued = paper.pieces().stream()
                 .filter(each -> each.piece().value().equals(number))
                 .findFirst()
                 .orElseThrow(() -> Refusal.of("document.refused.no-lines", "paper", paper.id(), "piece", number));
-        return new DocumentText.Part(issued.piece(), BlockLines.read(issued.lines()));
+        return new DocumentText.DocumentSection(issued.piece(), BlockLines.read(issued.lines()));
     }
 
     /** Every line in order of reading. */

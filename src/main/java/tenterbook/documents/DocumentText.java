@@ -19,14 +19,15 @@ import tenterbook.words.Refusal;
  * @param maker shown at the foot, as in 'Oficina Valderim, Porto Sarelho'; may be empty
  * @param parts in order
  */
-public record DocumentText(String kind, String template, String title, String running, String maker, List<Part> parts) {
+public record DocumentText(
+        String kind, String template, String title, String running, String maker, List<DocumentSection> parts) {
     /**
      * A stretch of blocks.
      *
      * @param piece whom it speaks of alone; null where it speaks of several or of none
      */
-    public record Part(PieceNumber piece, List<Block> blocks) {
-        public Part {
+    public record DocumentSection(PieceNumber piece, List<Block> blocks) {
+        public DocumentSection {
             blocks = List.copyOf(blocks);
         }
     }
@@ -39,7 +40,7 @@ public record DocumentText(String kind, String template, String title, String ru
         maker = Objects.requireNonNullElse(maker, "").strip();
         parts = List.copyOf(parts);
         Set<PieceNumber> told = new HashSet<>();
-        for (Part part : parts) {
+        for (DocumentSection part : parts) {
             if (part.piece != null && !told.add(part.piece)) {
                 throw Refusal.of("document.refused.two-parts", "piece", part.piece);
             }

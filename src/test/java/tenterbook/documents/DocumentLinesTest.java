@@ -94,7 +94,7 @@ class DocumentLinesTest {
 
     @Test
     void aPieceIsToldInOnePartOnly() {
-        DocumentText.Part part = new DocumentText.Part(new PieceNumber("V24-001"), List.of());
+        DocumentText.DocumentSection part = new DocumentText.DocumentSection(new PieceNumber("V24-001"), List.of());
         assertThatThrownBy(() -> new DocumentText("k", "k 1", "t", "", "", List.of(part, part)))
                 .hasMessageContaining("V24-001");
     }
@@ -108,9 +108,9 @@ class DocumentLinesTest {
                 "",
                 "",
                 List.of(
-                        new DocumentText.Part(null, blocks),
-                        new DocumentText.Part(new PieceNumber("V24-001"), blocks),
-                        new DocumentText.Part(null, blocks)));
+                        new DocumentText.DocumentSection(null, blocks),
+                        new DocumentText.DocumentSection(new PieceNumber("V24-001"), blocks),
+                        new DocumentText.DocumentSection(null, blocks)));
         IssuedPaper kept = IssuedPaperRecord.ISSUED_PAPER.fromText(
                 Canonical.json(IssuedPaperRecord.ISSUED_PAPER.toJson(paper(text))));
         assertThat(DocumentLines.read(kept)).isEqualTo(text);

@@ -48,7 +48,7 @@ public final class DocumentSamples {
                 "V24-003 Noite de figos",
                 "Oficina Valderim, Porto Sarelho",
                 List.of(
-                        new DocumentText.Part(
+                        new DocumentText.DocumentSection(
                                 null,
                                 List.of(
                                         new Block.Heading(1, "Night of figs"),
@@ -58,7 +58,7 @@ public final class DocumentSamples {
                                         new Block.Facts(List.of(
                                                 new Block.Fact("Size", "122 × 44 cm"),
                                                 new Block.Fact("Distinguishing features", "not recorded"))))),
-                        new DocumentText.Part(
+                        new DocumentText.DocumentSection(
                                 new PieceNumber("V24-003"),
                                 List.of(
                                         new Block.Photograph(
@@ -75,7 +75,7 @@ public final class DocumentSamples {
                                                 new PieceColour(new Lab(34, -2, -25), 0.61, "night blue"),
                                                 new PieceColour(new Lab(88, -3, 12), 0.27, "reserved silk"),
                                                 new PieceColour(new Lab(44, 39, 4), 0.12, "lac"))))),
-                        new DocumentText.Part(
+                        new DocumentText.DocumentSection(
                                 null,
                                 List.of(
                                         new Block.NewPage(),
@@ -85,9 +85,9 @@ public final class DocumentSamples {
                                                         new Block.Column("Piece", 3, false),
                                                         new Block.Column("Value", 1, true)),
                                                 List.of(
-                                                        new Block.Row(
+                                                        new Block.TableRow(
                                                                 UPRIGHT, List.of("V24-003 Noite de figos", "€320")),
-                                                        new Block.Row(null, List.of("V24-004", "not recorded")))),
+                                                        new Block.TableRow(null, List.of("V24-004", "not recorded")))),
                                         new Block.Entry(
                                                 ACROSS,
                                                 "The weir",

@@ -44,7 +44,7 @@ public final class Arrivals {
         progress.at(0, incoming.size(), Message.of("arrival.taking-in").inEnglish());
         for (int from = 0; from < incoming.size(); from += TOGETHER) {
             List<Incoming> some = incoming.subList(from, Math.min(incoming.size(), from + TOGETHER));
-            List<Outcome> outcomes = pool.take(some, new Part(progress, from, incoming.size()));
+            List<Outcome> outcomes = pool.take(some, new PartialProgress(progress, from, incoming.size()));
             keep(outcomes, collected);
         }
         return new ArrivalReport(collected.taken, collected.known, collected.refused, collected.stopped);
@@ -115,7 +115,7 @@ public final class Arrivals {
     }
 
     /** Counts one part's photographs among all. */
-    private record Part(Progress whole, int before, int total) implements Progress {
+    private record PartialProgress(Progress whole, int before, int total) implements Progress {
         @Override
         public void at(long done, long ofPart, String what) {
             whole.at(before + done, total, what);

@@ -51,14 +51,15 @@ public final class CardFinder {
         LabRaster raster = LabRaster.of(picture, LONG_EDGE);
         EvenParts parts = new EvenParts(raster);
         List<Found> found = new ArrayList<>();
-        for (EvenParts.Part part : parts.grow((int) (LEAST_AREA * raster.size()), (int) (MOST_AREA * raster.size()))) {
+        for (EvenParts.EvenPatch part :
+                parts.grow((int) (LEAST_AREA * raster.size()), (int) (MOST_AREA * raster.size()))) {
             candidate(picture, raster, part).ifPresent(found::add);
         }
         found.sort(Comparator.comparingDouble(Found::score).reversed());
         return found;
     }
 
-    private static Optional<Found> candidate(Pixels picture, LabRaster raster, EvenParts.Part part) {
+    private static Optional<Found> candidate(Pixels picture, LabRaster raster, EvenParts.EvenPatch part) {
         if (part.unevenness() > MOST_TEXTURE || edgesTouched(raster, part.cells()) > 1) {
             return Optional.empty();
         }

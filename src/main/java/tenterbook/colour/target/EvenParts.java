@@ -19,7 +19,7 @@ final class EvenParts {
     private final int[] queue;
 
     /** Cells of one part, its mean colour, and the standard deviation of L about a plane. */
-    record Part(int[] cells, double lightness, double a, double b, double unevenness) {
+    record EvenPatch(int[] cells, double lightness, double a, double b, double unevenness) {
         double chroma() {
             return Math.hypot(a, b);
         }
@@ -32,8 +32,8 @@ final class EvenParts {
     }
 
     /** Parts with at least {@code fewest} and at most {@code most} cells. */
-    List<Part> grow(int fewest, int most) {
-        List<Part> parts = new ArrayList<>();
+    List<EvenPatch> grow(int fewest, int most) {
+        List<EvenPatch> parts = new ArrayList<>();
         for (int seed = 0; seed < raster.size(); seed++) {
             if (!taken[seed] && greyish(seed)) {
                 int cells = fill(seed);
@@ -79,7 +79,7 @@ final class EvenParts {
         return L > DARKEST && L < LIGHTEST && Math.hypot(raster.a(cell), raster.b(cell)) < MOST_CHROMA;
     }
 
-    private Part part(int count) {
+    private EvenPatch part(int count) {
         int[] cells = java.util.Arrays.copyOf(queue, count);
         double l = 0;
         double a = 0;
@@ -90,7 +90,7 @@ final class EvenParts {
             b += raster.b(cell) / count;
         }
         int[] inner = interior(cells);
-        return new Part(cells, l, a, b, rest(inner.length > cells.length / 2 ? inner : cells, l));
+        return new EvenPatch(cells, l, a, b, rest(inner.length > cells.length / 2 ? inner : cells, l));
     }
 
     /** Without the cells at its border, which show what lies beside it as well. */

@@ -54,7 +54,7 @@ final class ArchiveCard {
                 told.title(),
                 told.number().value(),
                 told.facts().origin().studio(),
-                List.of(new DocumentText.Part(told.number(), blocks)));
+                List.of(new DocumentText.DocumentSection(told.number(), blocks)));
     }
 
     private static String boards(DocumentFacts told) {

@@ -57,7 +57,7 @@ final class BenchSheet {
                 told.number() + "  " + told.title(),
                 told.number().value(),
                 request.kind().toString(),
-                List.of(new DocumentText.Part(told.number(), blocks)));
+                List.of(new DocumentText.DocumentSection(told.number(), blocks)));
     }
 
     private void clamping(List<Block> blocks, Clamping clamping, boolean several) {
@@ -283,9 +283,9 @@ final class BenchSheet {
         DipTally tally = step.dips().tally();
         boolean known = tally.known() && tally.high() >= 1 && (tally.high() <= MOST_DIPS || tally.timed());
         int rows = known ? (int) Math.min(MOST_DIPS, Math.ceil(tally.high())) : DIPS_WHERE_UNKNOWN;
-        List<Block.Row> dips = new ArrayList<>();
+        List<Block.TableRow> dips = new ArrayList<>();
         for (int i = 1; i <= rows; i++) {
-            dips.add(new Block.Row(null, List.of(known ? Integer.toString(i) : " ", "", "", "")));
+            dips.add(new Block.TableRow(null, List.of(known ? Integer.toString(i) : " ", "", "", "")));
         }
         return new Block.Table(
                 List.of(

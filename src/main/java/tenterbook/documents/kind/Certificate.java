@@ -53,7 +53,7 @@ final class Certificate {
                 request.kind().toString(),
                 told.running(),
                 told.house(),
-                List.of(new DocumentText.Part(told.number(), blocks)));
+                List.of(new DocumentText.DocumentSection(told.number(), blocks)));
     }
 
     private static List<Block.Fact> facts(DocumentFacts told, Piece piece) {

@@ -71,7 +71,7 @@ public final class ConditionReport {
                 DocumentWords.english("document.condition.title"),
                 told.running(),
                 told.house(),
-                List.of(new DocumentText.Part(told.number(), report.blocks(saved.version()))));
+                List.of(new DocumentText.DocumentSection(told.number(), report.blocks(saved.version()))));
         return new DocumentDraft(
                 text,
                 List.of(piece),
@@ -263,7 +263,7 @@ public final class ConditionReport {
                         .toList());
     }
 
-    private static Block.Row row(Observation seen, boolean again) {
+    private static Block.TableRow row(Observation seen, boolean again) {
         List<String> cells = new ArrayList<>(List.of(
                 Integer.toString(seen.number()),
                 seen.what(),
@@ -277,7 +277,7 @@ public final class ConditionReport {
                             : seen.standing().toString());
         }
         cells.add(seen.note());
-        return new Block.Row(null, cells);
+        return new Block.TableRow(null, cells);
     }
 
     private void changes(List<Block> blocks) {
@@ -313,7 +313,7 @@ public final class ConditionReport {
                             DocumentWords.column("document.column.became", 1.3, false),
                             DocumentWords.column("document.column.written-otherwise", 5, false)),
                     comparison.changes().stream()
-                            .map(change -> new Block.Row(
+                            .map(change -> new Block.TableRow(
                                     null,
                                     List.of(
                                             Integer.toString(change.number()),

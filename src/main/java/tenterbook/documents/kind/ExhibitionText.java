@@ -44,6 +44,6 @@ final class ExhibitionText {
                 piece.title().isEmpty() ? DocumentWords.english("document.title-not-recorded") : piece.title(),
                 "",
                 maker.isEmpty() ? told.house() : maker,
-                List.of(new DocumentText.Part(told.number(), blocks)));
+                List.of(new DocumentText.DocumentSection(told.number(), blocks)));
     }
 }

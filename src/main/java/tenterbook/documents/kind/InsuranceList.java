@@ -47,12 +47,12 @@ final class InsuranceList {
                         ? told.get(0).running()
                         : Message.of("document.pieces", "count", told.size()).inEnglish(),
                 told.get(0).house(),
-                List.of(new DocumentText.Part(null, blocks)));
+                List.of(new DocumentText.DocumentSection(null, blocks)));
     }
 
-    private static Block.Row row(DocumentFacts each, DocumentSettings request) {
+    private static Block.TableRow row(DocumentFacts each, DocumentSettings request) {
         Piece piece = each.piece();
-        return new Block.Row(
+        return new Block.TableRow(
                 each.photo().orElse(null),
                 List.of(
                         each.number() + " " + each.title(),

@@ -18,7 +18,7 @@ import tenterbook.words.Message;
  * row knows counts as one of high sensitivity. For planning, with the status of each figure in its words; no measurement.
  */
 final class LightAdvice {
-    private static final List<Row> ROWS = read();
+    private static final List<LightRule> ROWS = read();
 
     private LightAdvice() {}
 
@@ -29,13 +29,13 @@ final class LightAdvice {
         EXTREME
     }
 
-    private record Row(Pattern words, Pattern fibres, Degree degree, String status) {}
+    private record LightRule(Pattern words, Pattern fibres, Degree degree, String status) {}
 
     private record Judged(String dye, Degree degree, String status) {}
 
-    private static List<Row> read() {
+    private static List<LightRule> read() {
         return OwnTable.rows("/label/light.csv").stream()
-                .map(row -> new Row(
+                .map(row -> new LightRule(
                         anyOf(row.get("words")),
                         row.get("fibres").equals("any") ? null : anyOf(row.get("fibres")),
                         Degree.valueOf(row.get("degree").toUpperCase(Locale.ROOT)),
@@ -112,7 +112,7 @@ final class LightAdvice {
                 .filter(row -> row.fibres == null
                         || fibres.isBlank()
                         || row.fibres.matcher(fibres).find())
-                .max(Comparator.comparing(Row::degree))
+                .max(Comparator.comparing(LightRule::degree))
                 .map(row -> new Judged(dye, row.degree, row.status))
                 .orElse(new Judged(dye, Degree.HIGH, DocumentWords.english("document.light.not-in-table")));
     }

@@ -41,7 +41,7 @@ final class ObjectIdSheet {
                 request.kind().toString(),
                 told.running(),
                 told.house(),
-                List.of(new DocumentText.Part(told.number(), sheet.blocks(today))));
+                List.of(new DocumentText.DocumentSection(told.number(), sheet.blocks(today))));
     }
 
     private List<Block> blocks(String today) {

@@ -48,7 +48,7 @@ final class Schedule {
                 request.kind().toString(),
                 running,
                 told.get(0).house(),
-                List.of(new DocumentText.Part(null, schedule.blocks())));
+                List.of(new DocumentText.DocumentSection(null, schedule.blocks())));
     }
 
     private List<Block> blocks() {

@@ -31,7 +31,7 @@ final class Blocks {
     /** @throws UnsupportedCharacter naming the piece where there is one */
     List<UnbreakableBlock> of(DocumentText document) {
         List<UnbreakableBlock> slabs = new ArrayList<>(title(document));
-        for (DocumentText.Part part : document.parts()) {
+        for (DocumentText.DocumentSection part : document.parts()) {
             try {
                 slabs.addAll(of(part.blocks()));
             } catch (UnsupportedCharacter e) {

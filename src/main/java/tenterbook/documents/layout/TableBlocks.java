@@ -84,7 +84,7 @@ final class TableBlocks {
 
     private UnbreakableBlock row(
             Block.Table table,
-            Block.Row row,
+            Block.TableRow row,
             double picture,
             double start,
             double[] widths,

@@ -26,7 +26,7 @@ final class CarePractice {
      * @param answeredBy words of the kinds of test that answer it
      * @param most the warmest wash usually dared, in °C; null for none
      */
-    private record Row(
+    private record PracticeRow(
             CareCase.Of of, Pattern words, String says, List<String> answeredBy, Double most, String source) {
         /** What the source adds to common practice; empty for nothing. */
         String further() {
@@ -34,8 +34,8 @@ final class CarePractice {
         }
     }
 
-    private static final List<Row> ROWS = OwnTable.rows("/label/care-practice.csv").stream()
-            .map(row -> new Row(
+    private static final List<PracticeRow> ROWS = OwnTable.rows("/label/care-practice.csv").stream()
+            .map(row -> new PracticeRow(
                     CareCase.Of.valueOf(row.get("of").toUpperCase(Locale.ROOT)),
                     words(row.get("words")),
                     row.get("says"),
@@ -54,7 +54,7 @@ final class CarePractice {
 
     static List<Question> questions(CareCase about, CareEvidence evidence, Rule rule) {
         Set<Message> asked = new LinkedHashSet<>();
-        for (Row row : ROWS) {
+        for (PracticeRow row : ROWS) {
             List<String> named = about.materials().stream()
                     .filter(m -> m.of() == row.of
                             && row.words.matcher(plain(m.name())).find())
@@ -86,7 +86,7 @@ final class CarePractice {
                 .min(Comparator.comparingDouble(Limit::celsius));
     }
 
-    private static List<Message> asked(Row row, String named, CareEvidence evidence) {
+    private static List<Message> asked(PracticeRow row, String named, CareEvidence evidence) {
         List<Message> asked = new ArrayList<>();
         boolean answered = evidence.judged().stream()
                 .anyMatch(t -> row.answeredBy.contains(t.kind().toString()));
@@ -125,7 +125,7 @@ final class CarePractice {
         return asked;
     }
 
-    private static Object kinds(Row row) {
+    private static Object kinds(PracticeRow row) {
         return row.answeredBy.stream()
                 .map(Object.class::cast)
                 .reduce((one, other) -> Message.of("care.or", "one", one, "other", other))

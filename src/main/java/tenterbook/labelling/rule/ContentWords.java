@@ -27,7 +27,7 @@ final class ContentWords {
     private record Share(FibreNames.Fibre fibre, String name, double percent, String purpose) {}
 
     /** What stands in a list of shares: a fibre, or 'other fibre' where {@code share} is null. */
-    private record Part(Share share, double percent, String english) {}
+    private record FibrePart(Share share, double percent, String english) {}
 
     private final RuleTable rules;
     private final Component component;
@@ -197,22 +197,22 @@ final class ContentWords {
     }
 
     /** Falling by percentage, what is not named last. */
-    private List<Part> parts(List<Share> shares) {
+    private List<FibrePart> parts(List<Share> shares) {
         List<Share> falling = new ArrayList<>(shares);
         falling.sort(Comparator.comparingDouble(Share::percent).reversed());
-        List<Part> parts = new ArrayList<>();
+        List<FibrePart> parts = new ArrayList<>();
         double other = 0;
         int others = 0;
         for (Share share : falling) {
             if (stated(share)) {
-                parts.add(new Part(share, share.percent, share.name));
+                parts.add(new FibrePart(share, share.percent, share.name));
             } else {
                 other += share.percent;
                 others++;
             }
         }
         if (others > 0) {
-            parts.add(new Part(null, other, others == 1 ? rules.otherOne() : rules.otherMany()));
+            parts.add(new FibrePart(null, other, others == 1 ? rules.otherOne() : rules.otherMany()));
         }
         if (others > 1 && rules.otherOne().equals(rules.otherMany())) {
             questions.add(new Question(
@@ -233,7 +233,7 @@ final class ContentWords {
         return rules.rule(small && !allNamed ? "small" : wool ? "wool" : shares.size() == 1 ? "whole" : "order");
     }
 
-    private List<FibreLine> languages(List<Part> parts, Rule rule) {
+    private List<FibreLine> languages(List<FibrePart> parts, Rule rule) {
         List<FibreLine> lines = new ArrayList<>();
         switch (rules.otherUse()) {
             case NONE -> lines.add(english(parts, rule));
@@ -253,18 +253,18 @@ final class ContentWords {
         return lines;
     }
 
-    private FibreLine english(List<Part> parts, Rule rule) {
+    private FibreLine english(List<FibrePart> parts, Rule rule) {
         String text = parts.stream().map(p -> written(p.percent, p.english)).collect(Collectors.joining(" "));
         return new FibreLine(FibreLine.Kind.CONTENT, text, rule);
     }
 
     /** The line in another language, with the English where the market joins them; what is missing is refused or asked for. */
-    private Optional<FibreLine> translated(List<Part> parts, OtherNames names, Rule rule, boolean needed) {
+    private Optional<FibreLine> translated(List<FibrePart> parts, OtherNames names, Rule rule, boolean needed) {
         List<String> words = new ArrayList<>();
         List<String> missing = new ArrayList<>();
         Set<String> notes = new LinkedHashSet<>();
         boolean joined = rules.otherUse() == Language.Use.JOINED;
-        for (Part part : parts) {
+        for (FibrePart part : parts) {
             Optional<OtherNames.Name> name = part.share == null ? names.otherFibre() : names.of(part.share.fibre);
             if (name.isEmpty()) {
                 missing.add(part.share == null ? OtherNames.OTHER_FIBRE : part.share.fibre.fibre());

@@ -59,11 +59,11 @@ final class Scan {
         List<LeafReaderContext> leaves = searcher.getIndexReader().leaves();
         Weight weight =
                 words == null ? null : searcher.createWeight(searcher.rewrite(words), ScoreMode.COMPLETE_NO_SCORES, 1);
-        List<Part> parts = Segments.each(leaves, leaf -> segment(leaf, weight));
+        List<SegmentResult> parts = Segments.each(leaves, leaf -> segment(leaf, weight));
         FixedBitSet[] hits = new FixedBitSet[leaves.size()];
         long total = 0;
         for (LeafReaderContext leaf : leaves) {
-            Part part = parts.get(leaf.ord);
+            SegmentResult part = parts.get(leaf.ord);
             tally.add(part.counts);
             int count = part.found == null ? 0 : part.found.cardinality();
             hits[leaf.ord] = count == 0 ? null : part.found;
@@ -73,13 +73,13 @@ final class Scan {
     }
 
     /** What was found in one segment, and how often each facet value stands in it. */
-    private record Part(FixedBitSet found, int[] counts) {}
+    private record SegmentResult(FixedBitSet found, int[] counts) {}
 
-    private Part segment(LeafReaderContext leaf, Weight weight) throws IOException {
+    private SegmentResult segment(LeafReaderContext leaf, Weight weight) throws IOException {
         FixedBitSet found = words(leaf, weight);
         int[] counts = tally.none();
         if (found == null) {
-            return new Part(null, counts);
+            return new SegmentResult(null, counts);
         }
         Columns columns = cache.of(leaf.reader());
         narrowing.ranges(columns, found);
@@ -88,7 +88,7 @@ final class Scan {
         }
         narrowing.facets(columns.facets, found, counts);
         columns.facets.count(found, counts);
-        return new Part(found, counts);
+        return new SegmentResult(found, counts);
     }
 
     private static FixedBitSet words(LeafReaderContext leaf, Weight weight) throws IOException {

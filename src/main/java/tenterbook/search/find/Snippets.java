@@ -12,7 +12,7 @@ import tenterbook.search.query.UserText;
 final class Snippets {
     private static final int MOST = 2;
     private static final int AROUND = 60;
-    private final List<UserText.Part> parts;
+    private final List<UserText.Term> parts;
     private final boolean respelt;
 
     Snippets(UserText text, boolean respelt) {
@@ -53,7 +53,7 @@ final class Snippets {
     }
 
     private boolean fits(String word) {
-        for (UserText.Part part : parts) {
+        for (UserText.Term part : parts) {
             for (String wanted : part.words()) {
                 int edits = respelt ? TextQuery.edits(wanted) : 0;
                 if (word.equals(wanted)

@@ -60,7 +60,7 @@ public final class TextQuery {
         weighing = false;
         BooleanQuery.Builder all = new BooleanQuery.Builder();
         boolean wanted = false;
-        for (UserText.Part part : text.parts()) {
+        for (UserText.Term part : text.parts()) {
             wanted |= !part.without();
             all.add(part(part), part.without() ? Occur.MUST_NOT : Occur.MUST);
         }
@@ -77,7 +77,7 @@ public final class TextQuery {
     Query weighing() throws IOException {
         weighing = true;
         BooleanQuery.Builder any = new BooleanQuery.Builder();
-        for (UserText.Part part : text.parts()) {
+        for (UserText.Term part : text.parts()) {
             if (!part.without()) {
                 any.add(part(part), Occur.SHOULD);
             }
@@ -90,7 +90,7 @@ public final class TextQuery {
         return text.parts().stream().anyMatch(part -> part.words().size() > 1);
     }
 
-    private Query part(UserText.Part part) throws IOException {
+    private Query part(UserText.Term part) throws IOException {
         if (part.words().size() > 1) {
             return several(part);
         }
@@ -124,7 +124,7 @@ public final class TextQuery {
     }
 
     /** A quoted phrase, a number such as V24-001, or a run of Chinese or Japanese. */
-    private Query several(UserText.Part part) throws IOException {
+    private Query several(UserText.Term part) throws IOException {
         List<String> words = part.words();
         BooleanQuery.Builder any = new BooleanQuery.Builder();
         any.add(phrase(PieceDocument.ALL, words, part.unfinished()), Occur.SHOULD);

@@ -10,7 +10,7 @@ import java.util.List;
  *
  * @param parts in order
  */
-public record UserText(List<Part> parts) {
+public record UserText(List<Term> parts) {
     /** More than this many parts are no search but a text. */
     private static final int MOST_PARTS = 32;
 
@@ -20,13 +20,13 @@ public record UserText(List<Part> parts) {
      * @param without whether it must not be found
      * @param unfinished whether it is the last word and may go on
      */
-    public record Part(List<String> words, boolean phrase, boolean without, boolean unfinished) {}
+    public record Term(List<String> words, boolean phrase, boolean without, boolean unfinished) {}
 
     public static UserText read(String typed) {
         String plain = Normalizer.normalize(typed, Normalizer.Form.NFKC)
                 .replaceAll("[“”„«»″]", "\"")
                 .replaceAll("(?<!\\S)[−–—‐]", "-");
-        List<Part> parts = new ArrayList<>();
+        List<Term> parts = new ArrayList<>();
         int at = 0;
         while (at < plain.length() && parts.size() < MOST_PARTS) {
             if (Character.isWhitespace(plain.charAt(at))) {
@@ -54,7 +54,7 @@ public record UserText(List<Part> parts) {
                     .toList();
             if (!words.isEmpty()) {
                 boolean last = end == plain.length() && !phrase && !without;
-                parts.add(new Part(words, phrase, without, last));
+                parts.add(new Term(words, phrase, without, last));
             }
         }
         return new UserText(List.copyOf(parts));

@@ -179,7 +179,7 @@ public final class ClampingPages {
      * @param lots by name
      * @param differs from the clamping it was copied from
      */
-    public record View(
+    public record ClampingView(
             Clamping clamping,
             int version,
             RecipeFigures figures,
@@ -199,7 +199,7 @@ public final class ClampingPages {
         }
     }
 
-    public static View view(Archive archive, Clamping clamping, int version) {
+    public static ClampingView view(Archive archive, Clamping clamping, int version) {
         Map<LotId, Lot> lots = new HashMap<>();
         clamping.lots()
                 .filter(Objects::nonNull)
@@ -224,7 +224,7 @@ public final class ClampingPages {
                         .filter(difference -> !List.of("id", "copiedFrom").contains(difference.name()))
                         .toList())
                 .orElse(List.of());
-        return new View(
+        return new ClampingView(
                 clamping,
                 version,
                 RecipeFigures.of(clamping, cloths),

@@ -71,7 +71,7 @@ public final class DipPages {
             List<Mark> points, String curve, String band, double targetY, List<Mark> across, List<Mark> up) {}
 
     /** The page; {@code form} holds the target and the piece as typed, with what is wrong about them. */
-    public record View(
+    public record DipView(
             DipQuestion question,
             Chart chart,
             List<Group> groups,
@@ -171,7 +171,7 @@ public final class DipPages {
         values.put("page", site.page(ctx, w("pieces.dips"), "colours"));
         values.put(
                 "view",
-                new View(
+                new DipView(
                         question,
                         chart,
                         DipQuestion.groups(all),

@@ -97,7 +97,7 @@ public final class ColourPages {
      * @param shown pieces drawn
      * @param role which part of the dyeing is drawn; empty for every named colour
      */
-    public record View(
+    public record ColourView(
             long total,
             int shown,
             List<Point> points,
@@ -140,7 +140,7 @@ public final class ColourPages {
                 }
             }
         }
-        View view = new View(
+        ColourView view = new ColourView(
                 result.total(),
                 cards.size(),
                 points,
@@ -235,13 +235,13 @@ public final class ColourPages {
      *
      * @param rows colours that both have in the same part of the dyeing
      */
-    public record Comparison(Side first, Side second, List<Row> rows) {}
+    public record Comparison(Side first, Side second, List<ComparedRow> rows) {}
 
     /** One side: a piece in one state. */
     public record Side(String number, int state, String title, String photo, String alt) {}
 
     /** One part of the dyeing on both sides. */
-    public record Row(
+    public record ComparedRow(
             String part,
             ColourBand.Swatch first,
             ColourBand.Swatch second,
@@ -299,12 +299,12 @@ public final class ColourPages {
     }
 
     private static Comparison compared(Shown one, Shown two) {
-        List<Row> rows = new ArrayList<>();
+        List<ComparedRow> rows = new ArrayList<>();
         one.colours().forEach((part, colour) -> {
             Lab other = two.colours().get(part);
             if (other != null) {
                 double difference = Ciede2000.difference(colour, other);
-                rows.add(new Row(
+                rows.add(new ComparedRow(
                         part,
                         ColourBand.swatch(colour, part, 1, 0),
                         ColourBand.swatch(other, part, 1, 0),

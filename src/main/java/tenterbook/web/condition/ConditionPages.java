@@ -255,7 +255,7 @@ public final class ConditionPages {
      * @param comparison with the examination chosen, else with the one it was made against; null where there is none
      * @param others of the piece that it can be compared with
      */
-    public record View(
+    public record ConditionView(
             Piece piece,
             Saved<Examination> saved,
             List<MarkedPhotograph> plates,
@@ -303,7 +303,7 @@ public final class ConditionPages {
                 site.page(ctx, w("titles.examination", "id", examination.id(), "piece", piece.number()), "pieces"));
         values.put(
                 "view",
-                new View(
+                new ConditionView(
                         piece,
                         saved,
                         MarkedPhotograph.of(examination, registration::find),

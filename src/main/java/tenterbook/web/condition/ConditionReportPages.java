@@ -52,7 +52,7 @@ public final class ConditionReportPages {
      * @param pages how many pages the paper has; 0 where it cannot be set
      * @param issued reports of this examination issued before, newest first
      */
-    public record View(
+    public record ConditionReportView(
             Saved<Examination> saved,
             PageSize sheet,
             String problem,
@@ -108,7 +108,7 @@ public final class ConditionReportPages {
         } catch (IllegalArgumentException e) {
             problem = problem.isEmpty() ? Words.sentence(e) : problem;
         }
-        View view = new View(
+        ConditionReportView view = new ConditionReportView(
                 saved, draft.settings().page(), problem, pages, draft.text().words(), before(saved.record()));
         Html.show(
                 ctx,

@@ -49,7 +49,7 @@ public final class ArrivalPages {
      * @param path as it was typed
      * @param problem why nothing was taken in, or empty
      */
-    public record View(String path, boolean within, String problem) {}
+    public record ArrivalView(String path, boolean within, String problem) {}
 
     private void show(Context ctx, int status, String path, boolean within, String problem) {
         ctx.status(status);
@@ -60,7 +60,7 @@ public final class ArrivalPages {
                         "page",
                         site.page(ctx, w("photographs.take-photographs-in"), "record"),
                         "view",
-                        new View(path, within, problem)));
+                        new ArrivalView(path, within, problem)));
     }
 
     private void path(Context ctx) {

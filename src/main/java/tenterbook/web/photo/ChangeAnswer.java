@@ -5,25 +5,25 @@ import static tenterbook.web.Words.w;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import tenterbook.web.photo.FadingPages.Row;
+import tenterbook.web.photo.FadingPages.FadingRow;
 
 /** The one sentence that answers whether a piece has changed, from what its parts show. */
 final class ChangeAnswer {
     private ChangeAnswer() {}
 
     /** @param calibrated whether both photographs are; without, light and cloth cannot be told apart */
-    static String of(List<Row> rows, boolean calibrated) {
+    static String of(List<FadingRow> rows, boolean calibrated) {
         List<String> changed = rows.stream()
-                .filter(Row::changed)
+                .filter(FadingRow::changed)
                 .map(row -> row.directions().isEmpty() ? row.part() : row.part() + " (" + row.directions() + ")")
                 .toList();
         String still = rows.stream()
                 .filter(row -> !row.changed() && row.refusal().isEmpty())
-                .map(Row::part)
+                .map(FadingRow::part)
                 .collect(Collectors.joining("; "));
         String unmeasured = rows.stream()
                 .filter(row -> !row.refusal().isEmpty())
-                .map(Row::part)
+                .map(FadingRow::part)
                 .collect(Collectors.joining("; "));
         List<String> said = new ArrayList<>();
         if (!changed.isEmpty()) {

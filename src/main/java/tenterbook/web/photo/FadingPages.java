@@ -69,7 +69,7 @@ public final class FadingPages {
      * @param changed whether even the least change that the interval allows can be seen
      * @param directions as in 'paler, yellower'; empty where none can be told
      */
-    public record Row(
+    public record FadingRow(
             String part,
             ColourBand.Swatch before,
             ColourBand.Swatch after,
@@ -89,11 +89,11 @@ public final class FadingPages {
      * @param caution what is not known about the light
      * @param answer one sentence; empty where nothing was compared
      */
-    public record View(
+    public record FadingView(
             Piece piece,
             String before,
             String after,
-            List<Row> rows,
+            List<FadingRow> rows,
             String refusal,
             String laid,
             double allowance,
@@ -119,7 +119,7 @@ public final class FadingPages {
 
     private void show(Context ctx) throws IOException {
         Piece piece = piece(ctx);
-        View view = ctx.queryParam("before") == null || ctx.queryParam("after") == null
+        FadingView view = ctx.queryParam("before") == null || ctx.queryParam("after") == null
                 ? asking(piece)
                 : compared(piece, chosen(piece, ctx, "before"), chosen(piece, ctx, "after"));
         Map<String, Object> values = new HashMap<>();
@@ -129,15 +129,15 @@ public final class FadingPages {
     }
 
     /** The form, with the first and the last photograph of the whole front chosen; a sentence where there are not two. */
-    private static View asking(Piece piece) {
+    private static FadingView asking(Piece piece) {
         List<PiecePhoto> fronts = piece.photos().stream()
                 .filter(photo -> photo.role() == PhotoRole.FRONT && photo.state() == piece.state())
                 .toList();
         if (fronts.size() < 2) {
             String only = fronts.isEmpty() ? "" : fronts.get(0).photo().hex();
-            return new View(piece, only, only, List.of(), w("changes.needs-two"), "", 0, "", "");
+            return new FadingView(piece, only, only, List.of(), w("changes.needs-two"), "", 0, "", "");
         }
-        return new View(
+        return new FadingView(
                 piece,
                 fronts.get(0).photo().hex(),
                 fronts.get(fronts.size() - 1).photo().hex(),
@@ -149,7 +149,7 @@ public final class FadingPages {
                 "");
     }
 
-    private View compared(Piece piece, PiecePhoto before, PiecePhoto after) throws IOException {
+    private FadingView compared(Piece piece, PiecePhoto before, PiecePhoto after) throws IOException {
         Optional<PhotoCalibration> first = measuring.calibration(before.photo());
         Optional<PhotoCalibration> second = measuring.calibration(after.photo());
         double allowance = Math.hypot(
@@ -174,7 +174,7 @@ public final class FadingPages {
         ComparedPicture two = picture(after.photo());
         MeasurementResult<Alignment> alignment = Registration.align(one, two);
         if (alignment.value().isEmpty()) {
-            return new View(
+            return new FadingView(
                     piece,
                     before.photo().hex(),
                     after.photo().hex(),
@@ -185,7 +185,7 @@ public final class FadingPages {
                     caution,
                     "");
         }
-        List<Row> rows = new ArrayList<>();
+        List<FadingRow> rows = new ArrayList<>();
         for (int i = 0; i < regions.size(); i++) {
             rows.add(row(
                     names.get(i),
@@ -201,7 +201,7 @@ public final class FadingPages {
                 NumberWords.decimals(alignment.value().get().scale(), 2),
                 "agreement",
                 NumberWords.decimals(alignment.value().get().correlation(), 2));
-        return new View(
+        return new FadingView(
                 piece,
                 before.photo().hex(),
                 after.photo().hex(),
@@ -213,9 +213,10 @@ public final class FadingPages {
                 ChangeAnswer.of(rows, caution.isEmpty()));
     }
 
-    private static Row row(String name, MeasurementResult<RegionChange> found, double allowance, boolean calibrated) {
+    private static FadingRow row(
+            String name, MeasurementResult<RegionChange> found, double allowance, boolean calibrated) {
         if (found.value().isEmpty()) {
-            return new Row(name, null, null, "", "", "", "", Words.w(found.reason()), false, "");
+            return new FadingRow(name, null, null, "", "", "", "", Words.w(found.reason()), false, "");
         }
         RegionChange change = found.value().get();
         double difference = change.change().ciede2000();
@@ -225,7 +226,7 @@ public final class FadingPages {
                         .map(Words::w)
                         .collect(Collectors.joining(", "))
                 : "";
-        return new Row(
+        return new FadingRow(
                 name,
                 ColourBand.swatch(change.before(), name, 1, 0),
                 ColourBand.swatch(change.after(), name, 1, 0),

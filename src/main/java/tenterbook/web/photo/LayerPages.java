@@ -66,7 +66,7 @@ public final class LayerPages {
      * @param decay how the depth falls into the stack, or why that cannot be told
      * @param symmetries of neighbours, in sentences
      */
-    public record View(
+    public record LayerView(
             String clamping, int total, List<Strip> strips, String decay, List<String> symmetries, String refusal) {}
 
     private record Shot(Piece piece, PiecePhoto photo) {}
@@ -102,7 +102,7 @@ public final class LayerPages {
                 && piece.made().get(state - 1).clamping().equals(clamping.id());
     }
 
-    private View view(Clamping clamping) throws IOException {
+    private LayerView view(Clamping clamping) throws IOException {
         Map<Integer, Shot> shots = shots(clamping);
         if (clamping.fold().folds().isEmpty()) {
             return refused(clamping, w("changes.no-folds"));
@@ -123,7 +123,7 @@ public final class LayerPages {
         }
         MeasurementResult<LayerDepths> depths =
                 LayerStack.depths(layers, map.layers(), DepthOfShade.darkestChannel(means));
-        return new View(
+        return new LayerView(
                 clamping.id().value(),
                 map.layers(),
                 strips(shots, means, depths),
@@ -132,8 +132,8 @@ public final class LayerPages {
                 Words.w(depths.reason()));
     }
 
-    private static View refused(Clamping clamping, String why) {
-        return new View(clamping.id().value(), 0, List.of(), "", List.of(), why);
+    private static LayerView refused(Clamping clamping, String why) {
+        return new LayerView(clamping.id().value(), 0, List.of(), "", List.of(), why);
     }
 
     private static List<Strip> strips(

@@ -150,7 +150,7 @@ public final class PhotoPages {
      * @param white that the values shown are told against
      * @param typed what stands in the fields for measuring and calibrating, and what is wrong with it
      */
-    public record View(
+    public record PhotoView(
             Piece piece,
             int version,
             PiecePhoto shot,
@@ -179,10 +179,10 @@ public final class PhotoPages {
         return Optional.ofNullable(ctx.queryParam("corners")).orElse("").replace('+', ' ');
     }
 
-    private List<View.Proposal> proposals(Digest digest, PiecePhoto shot) throws IOException {
+    private List<PhotoView.Proposal> proposals(Digest digest, PiecePhoto shot) throws IOException {
         boolean whole = shot.role() == PhotoRole.FRONT || shot.role() == PhotoRole.BACK;
         return measuring.proposals(digest, whole).stream()
-                .map(area -> new View.Proposal(
+                .map(area -> new PhotoView.Proposal(
                         area.part().toString(),
                         ColourBand.swatch(area.mean(), "", area.share(), 0),
                         area.share(),
@@ -206,10 +206,10 @@ public final class PhotoPages {
         Photo photo = registration
                 .find(digest)
                 .orElseThrow(() -> new NotFound(Message.of("not-here.photograph", "name", digest.brief())));
-        List<View.Named> named = new ArrayList<>();
+        List<PhotoView.Named> named = new ArrayList<>();
         for (int i = 0; i < shot.regions().size(); i++) {
             ColourRegion region = shot.regions().get(i);
-            named.add(new View.Named(
+            named.add(new PhotoView.Named(
                     i, region, ColourBand.swatch(region.colour(), region.name(), 1, 0), corners(region)));
         }
         boolean propose = ctx.queryParam("propose") != null && photo.viewable();
@@ -226,7 +226,7 @@ public final class PhotoPages {
                                                 saved.record().number()),
                                         "pieces"),
                         "view",
-                                new View(
+                                new PhotoView(
                                         saved.record(),
                                         saved.version(),
                                         shot,

@@ -57,11 +57,18 @@ public final class WaitingPages {
      * @param firstOfDay whether the day is said above it
      * @param proposals numbers of pieces that stand in its file name
      */
-    public record Row(Form form, Photo photo, String day, boolean firstOfDay, String time, List<String> proposals) {}
+    public record WaitingPhoto(
+            Form form, Photo photo, String day, boolean firstOfDay, String time, List<String> proposals) {}
 
     /** @param ticked whether proposals are ticked beforehand, because the maker asked for that */
-    public record View(
-            List<Row> rows, int total, int number, int pages, boolean ticked, boolean troubled, String conflict) {}
+    public record WaitingView(
+            List<WaitingPhoto> rows,
+            int total,
+            int number,
+            int pages,
+            boolean ticked,
+            boolean troubled,
+            String conflict) {}
 
     private static int number(String text) {
         return text != null && text.matches("\\d{1,6}") ? Math.max(1, Integer.parseInt(text)) : 1;
@@ -90,7 +97,7 @@ public final class WaitingPages {
                 site.archive().ledger(),
                 some.stream().map(Photo::originalName).distinct().toList());
         boolean ticked = ctx.queryParam("ticked") != null;
-        List<Row> rows = new ArrayList<>();
+        List<WaitingPhoto> rows = new ArrayList<>();
         String last = "";
         for (int i = 0; i < some.size(); i++) {
             Photo photo = some.get(i);
@@ -101,14 +108,14 @@ public final class WaitingPages {
                     : photo.taken().substring(0, 10);
             String time =
                     photo.taken().isEmpty() ? "" : photo.taken().substring(11).replaceAll("^(\\d\\d:\\d\\d).*", "$1");
-            rows.add(new Row(row, photo, day, !day.equals(last), time, numbers.get(photo.originalName())));
+            rows.add(new WaitingPhoto(row, photo, day, !day.equals(last), time, numbers.get(photo.originalName())));
             last = day;
         }
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, w("titles.waiting"), "record"));
         values.put(
                 "view",
-                new View(rows, all.size(), number, pages, ticked, typed.hasProblems(), typed.problem("photos")));
+                new WaitingView(rows, all.size(), number, pages, ticked, typed.hasProblems(), typed.problem("photos")));
         values.put("roles", Choices.words(PhotoRole.values()));
         ctx.status(status);
         Html.show(ctx, "waiting", values);

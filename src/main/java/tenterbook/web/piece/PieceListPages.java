@@ -60,7 +60,7 @@ public final class PieceListPages {
      * @param chosen what narrows the search, each with the address without it
      * @param drafts names of forms with unsaved typing
      */
-    public record View(
+    public record PieceListView(
             SearchResult result,
             String problem,
             Map<String, String> typed,
@@ -105,7 +105,7 @@ public final class PieceListPages {
             problem = Words.sentence(e);
             ctx.status(400);
         }
-        View view = view(query, problem, parameters);
+        PieceListView view = view(query, problem, parameters);
         if ("results".equals(ctx.header("HX-Target"))) {
             Html.show(ctx, "part/results", Map.of("view", view));
         } else {
@@ -113,13 +113,13 @@ public final class PieceListPages {
         }
     }
 
-    private View view(PieceQuery query, String problem, Map<String, List<String>> parameters) {
+    private PieceListView view(PieceQuery query, String problem, Map<String, List<String>> parameters) {
         SearchResult result = site.index().search(query);
         PieceQuery asked = result.query();
         int pages = (int) Math.max(1, (result.total() + asked.size() - 1) / asked.size());
         Map<String, String> typed = parameters.entrySet().stream()
                 .collect(Collectors.toMap(Map.Entry::getKey, entry -> String.join(" ", entry.getValue())));
-        return new View(
+        return new PieceListView(
                 result,
                 problem,
                 typed,

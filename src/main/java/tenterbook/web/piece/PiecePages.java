@@ -192,7 +192,7 @@ public final class PiecePages {
      * @param unreadable names of papers that are kept and cannot be read
      * @param gps whether a photograph holds coordinates, which never leave the archive by themselves
      */
-    public record View(
+    public record PieceView(
             Piece piece,
             int version,
             ColourBand band,
@@ -218,7 +218,7 @@ public final class PiecePages {
     }
 
     /** One passage through a clamping. */
-    public record Dyeing(int state, String layers, String note, ClampingPages.View clamping) {}
+    public record Dyeing(int state, String layers, String note, ClampingPages.ClampingView clamping) {}
 
     private void show(Context ctx) {
         String number = ctx.pathParam("number");
@@ -246,7 +246,7 @@ public final class PiecePages {
                             made.note(),
                             ClampingPages.view(site.archive(), clamping, 0))));
         }
-        View view = new View(
+        PieceView view = new PieceView(
                 piece,
                 saved.version(),
                 ColourBand.of(facts.colours()),

@@ -71,7 +71,7 @@ public final class DocumentPages {
      * @param issued documents issued before for these pieces, newest first
      * @param typedNumbers what stands in the field again, also numbers that are not here
      */
-    public record View(
+    public record DocumentView(
             Form form,
             DocumentKind kind,
             PageSize page,
@@ -119,7 +119,7 @@ public final class DocumentPages {
                 problem = problem.isEmpty() ? Words.sentence(e) : problem;
             }
         }
-        View view = new View(
+        DocumentView view = new DocumentView(
                 Form.of(parameters),
                 settings.kind(),
                 settings.page(),

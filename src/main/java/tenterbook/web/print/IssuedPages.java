@@ -54,7 +54,7 @@ public final class IssuedPages {
      * @param erased whether a person was taken out of it, so that its PDF is gone
      * @param trouble why its stored PDF cannot be sent; empty where it can
      */
-    public record View(
+    public record IssuedView(
             IssuedPaper paper,
             PrintSettings request,
             Map<String, String> choices,
@@ -88,7 +88,7 @@ public final class IssuedPages {
         values.put("page", site.page(ctx, w("titles.printed-on", "when", paper.issuedAt()), "print"));
         values.put(
                 "view",
-                new View(
+                new IssuedView(
                         paper,
                         request,
                         request == null ? Map.of() : PrintParameters.of(request),

@@ -93,7 +93,7 @@ public final class PrintPages {
      * @param next the labels after the first, at most {@link #MOST_SHOWN} with it
      * @param typedNumbers what stands in the field again, also numbers that are not here
      */
-    public record View(
+    public record PrintView(
             String problem,
             String numbers,
             int pieces,
@@ -216,7 +216,7 @@ public final class PrintPages {
                         "page",
                         site.page(ctx, w("page.menu.print"), "print"),
                         "view",
-                        new View(
+                        new PrintView(
                                 problem,
                                 searched ? "" : numbers(pieces),
                                 pieces.size(),

@@ -33,7 +33,8 @@ public final class VerifyPages {
      * @param found every revision of a piece that the code fits
      * @param troubles what is wrong with the stored files of its certificates
      */
-    public record View(String typed, String code, String problem, List<Verification> found, List<String> troubles) {}
+    public record VerifyView(
+            String typed, String code, String problem, List<Verification> found, List<String> troubles) {}
 
     private List<String> troubles(List<Verification> found) {
         return found.stream()
@@ -47,17 +48,17 @@ public final class VerifyPages {
     private void verify(Context ctx) {
         String typed =
                 ctx.queryParam("code") == null ? "" : ctx.queryParam("code").strip();
-        View view;
+        VerifyView view;
         if (typed.isEmpty()) {
-            view = new View("", "", "", List.of(), List.of());
+            view = new VerifyView("", "", "", List.of(), List.of());
         } else {
             try {
                 VerificationCode code = VerificationCode.read(typed);
                 List<Verification> found = Verification.of(site.archive(), code);
-                view = new View(typed, code.toString(), "", found, troubles(found));
+                view = new VerifyView(typed, code.toString(), "", found, troubles(found));
             } catch (IllegalArgumentException e) {
                 ctx.status(400);
-                view = new View(typed, "", Words.sentence(e), List.of(), List.of());
+                view = new VerifyView(typed, "", Words.sentence(e), List.of(), List.of());
             }
         }
         Html.show(ctx, "verify", Map.of("page", site.page(ctx, w("titles.verify"), "print"), "view", view));

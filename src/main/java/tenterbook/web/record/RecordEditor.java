@@ -67,7 +67,7 @@ public final class RecordEditor<T> {
      * @param trouble a sentence above the form, or empty
      * @param withdrawn what can be done with the typing where the record was withdrawn meanwhile, else null
      */
-    public record View(
+    public record RecordFormView(
             Form form,
             String id,
             int version,
@@ -82,8 +82,8 @@ public final class RecordEditor<T> {
             return form.added();
         }
 
-        View with(Withdrawn then) {
-            return new View(form, id, version, action, draft, draftFrom, theirs, trouble, then);
+        RecordFormView with(Withdrawn then) {
+            return new RecordFormView(form, id, version, action, draft, draftFrom, theirs, trouble, then);
         }
     }
 
@@ -315,7 +315,7 @@ public final class RecordEditor<T> {
         // A form that has a name for its new one is made for a place; the typing cannot be sent there from here.
         String asNew = about.fresh().isEmpty() ? about.base() : "";
         String sentence = w("form.withdrawn-meanwhile", "kind", forms.kind().called(), "id", id);
-        View view = view(form, id, version, null, List.of(), together(sentence, kept(id, form)));
+        RecordFormView view = view(form, id, version, null, List.of(), together(sentence, kept(id, form)));
         show(ctx, 409, view.with(new Withdrawn(history, asNew, forms.part().key())));
     }
 
@@ -348,12 +348,13 @@ public final class RecordEditor<T> {
         return forms.kind().name() + "/" + (id.isEmpty() ? about.fresh() : id);
     }
 
-    private View view(Form form, String id, int version, Instant draftFrom, List<Difference> theirs, String trouble) {
+    private RecordFormView view(
+            Form form, String id, int version, Instant draftFrom, List<Difference> theirs, String trouble) {
         String action = id.isEmpty() ? about.base() : about.base() + "/" + id + "/edit";
-        return new View(form, id, version, action, draftName(id), draftFrom, theirs, trouble, null);
+        return new RecordFormView(form, id, version, action, draftName(id), draftFrom, theirs, trouble, null);
     }
 
-    private void show(Context ctx, int status, View view) {
+    private void show(Context ctx, int status, RecordFormView view) {
         String title = view.id().isEmpty()
                 ? w("titles.new", "kind", forms.kind().called())
                 : w("titles.change-record", "kind", forms.kind().called(), "id", view.id());

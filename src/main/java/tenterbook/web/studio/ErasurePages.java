@@ -48,7 +48,8 @@ public final class ErasurePages {
      * @param reasonProblem why the reason was not taken, or empty
      * @param problem why the confirmation was not taken, or empty
      */
-    public record View(String id, int revisions, String reason, String reasonProblem, String confirm, String problem) {}
+    public record ErasureView(
+            String id, int revisions, String reason, String reasonProblem, String confirm, String problem) {}
 
     private void show(Context ctx, String reason, String reasonProblem, String confirm, String problem) {
         String id = ctx.pathParam("id");
@@ -56,7 +57,7 @@ public final class ErasurePages {
         if (history.isEmpty()) {
             throw NotFound.of(Kinds.PARTY, id);
         }
-        View view = new View(id, history.size(), reason, reasonProblem, confirm, problem);
+        ErasureView view = new ErasureView(id, history.size(), reason, reasonProblem, confirm, problem);
         Html.show(ctx, "erase", Map.of("page", site.page(ctx, w("erasure.title"), "people"), "view", view));
     }
 

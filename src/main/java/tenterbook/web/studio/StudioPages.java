@@ -113,7 +113,7 @@ public final class StudioPages {
         values.put("page", site.page(ctx, w("page.menu.studio"), "studio"));
         values.put(
                 "view",
-                new RecordEditor.View(
+                new RecordEditor.RecordFormView(
                         form, Kinds.THE_STUDIO, version, "/studio", "studio/studio", null, theirs, trouble, null));
         values.put(
                 "folder",

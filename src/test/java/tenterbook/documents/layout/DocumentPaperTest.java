@@ -40,7 +40,8 @@ class DocumentPaperTest {
     }
 
     private static DocumentText of(String title, List<Block> blocks) {
-        return new DocumentText("trial", "trial 1", title, "V24-003", "", List.of(new DocumentText.Part(null, blocks)));
+        return new DocumentText(
+                "trial", "trial 1", title, "V24-003", "", List.of(new DocumentText.DocumentSection(null, blocks)));
     }
 
     private static String sentence(int number) {
@@ -186,9 +187,9 @@ class DocumentPaperTest {
 
     @Test
     void aTablesHeadStandsOnEachOfItsPages() throws Exception {
-        List<Block.Row> rows = IntStream.range(0, 90)
-                .mapToObj(
-                        i -> new Block.Row(i % 3 == 0 ? DocumentSamples.ACROSS : null, List.of("piece " + i, "€" + i)))
+        List<Block.TableRow> rows = IntStream.range(0, 90)
+                .mapToObj(i ->
+                        new Block.TableRow(i % 3 == 0 ? DocumentSamples.ACROSS : null, List.of("piece " + i, "€" + i)))
                 .toList();
         Block table = new Block.Table(
                 List.of(new Block.Column("The piece", 3, false), new Block.Column("Its value", 1, true)), rows);
@@ -223,7 +224,7 @@ class DocumentPaperTest {
                 new Block.Entry(DocumentSamples.ACROSS, "", unbroken, List.of(fact)),
                 new Block.Table(
                         List.of(new Block.Column("A", 1, false), new Block.Column("B", 3, true)),
-                        List.of(new Block.Row(null, List.of(unbroken, title)))));
+                        List.of(new Block.TableRow(null, List.of(unbroken, title)))));
         for (PageSize page : PageSize.values()) {
             ReadBack back =
                     printed(of(title, blocks), page, page.widthMm() < 120 ? DocumentTheme.CARD : DocumentTheme.SHEET);
