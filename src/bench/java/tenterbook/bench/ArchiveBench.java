@@ -12,7 +12,7 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.board.BoardId;
 import tenterbook.labelling.TagTable;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.piece.Piece;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;

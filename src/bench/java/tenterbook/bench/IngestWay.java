@@ -14,7 +14,7 @@ import tenterbook.imaging.IntakePool;
 import tenterbook.imaging.Originals;
 import tenterbook.imaging.PhotoIntake;
 import tenterbook.imaging.Previews;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 
 /** The ways of going through a list of photographs that are measured beside each other. */
 enum IngestWay {

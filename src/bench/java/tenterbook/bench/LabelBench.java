@@ -22,8 +22,8 @@ import tenterbook.labelling.PrintSettings;
 import tenterbook.labelling.SheetSize;
 import tenterbook.labelling.paper.LabelPaper;
 import tenterbook.labelling.rule.Market;
-import tenterbook.ledger.Kind;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 
@@ -105,7 +105,7 @@ public final class LabelBench {
             });
             heap = Math.max(heap, most[0]);
             start = System.nanoTime();
-            LabelIssuer.print(archive, pieces, tag, Clock.systemUTC(), "bench", tenterbook.ledger.Progress.UNWATCHED);
+            LabelIssuer.print(archive, pieces, tag, Clock.systemUTC(), "bench", tenterbook.ledger.file.Progress.UNWATCHED);
             issue[round] = System.nanoTime() - start;
         }
         System.out.printf(

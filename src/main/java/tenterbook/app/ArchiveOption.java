@@ -6,8 +6,8 @@ import java.time.Clock;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import tenterbook.archive.Archive;
-import tenterbook.ledger.ArchiveProblem;
-import tenterbook.ledger.LedgerFile;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.LedgerFile;
 import tenterbook.words.Message;
 
 /** Which archive a command works on. */

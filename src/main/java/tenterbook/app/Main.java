@@ -8,8 +8,8 @@ import picocli.CommandLine.Spec;
 import tenterbook.exchange.BagRefused;
 import tenterbook.exchange.PackRefused;
 import tenterbook.labelling.LabelBlocked;
-import tenterbook.ledger.ArchiveProblem;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.Progress;
 import tenterbook.words.Message;
 
 /** The program. Without a command it serves the archive in the folder {@code archive}. */

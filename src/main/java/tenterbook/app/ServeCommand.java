@@ -11,8 +11,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.exchange.Restore;
-import tenterbook.ledger.ArchiveProblem;
-import tenterbook.ledger.LedgerFile;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.LedgerFile;
 import tenterbook.web.Server;
 import tenterbook.words.Message;
 

@@ -1,7 +1,7 @@
 package tenterbook.app;
 
 import java.io.PrintWriter;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.words.Message;
 
 /** Progress on a terminal: one line that rewrites itself, or nothing where output goes to a file. Ctrl-C stops the work. */

@@ -13,7 +13,7 @@ import tenterbook.imaging.Originals;
 import tenterbook.imaging.PhotoIntake;
 import tenterbook.imaging.Previews;
 import tenterbook.labelling.TagTable;
-import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.search.PieceIndex;
 import tenterbook.web.Server;
 import tenterbook.web.Site;

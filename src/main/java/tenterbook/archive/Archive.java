@@ -5,9 +5,9 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import tenterbook.board.BoardPair;
-import tenterbook.ledger.ArchiveFolder;
+import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.ledger.Ledger;
-import tenterbook.ledger.RecordKey;
+import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.Unreadable;
 import tenterbook.material.Cloth;
@@ -35,7 +35,7 @@ public final class Archive implements AutoCloseable {
     /**
      * Opens the archive in {@code root}, making an empty one where there is none.
      *
-     * @throws tenterbook.ledger.ArchiveProblem if it is in use, damaged, or cannot be written
+     * @throws tenterbook.ledger.file.ArchiveProblem if it is in use, damaged, or cannot be written
      */
     public static Archive open(Path root, Clock clock) {
         return in(ArchiveFolder.hold(root), clock);
@@ -45,7 +45,7 @@ public final class Archive implements AutoCloseable {
      * Opens the archive in {@code root} to look at it. Nothing in the folder is changed: what is written goes to a copy of the
      * ledger and is lost with it.
      *
-     * @throws tenterbook.ledger.ArchiveProblem if there is none, or it is in use, damaged, or cannot be read
+     * @throws tenterbook.ledger.file.ArchiveProblem if there is none, or it is in use, damaged, or cannot be read
      */
     public static Archive look(Path root, Clock clock) {
         return in(ArchiveFolder.look(root), clock);

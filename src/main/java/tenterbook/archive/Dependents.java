@@ -8,8 +8,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import tenterbook.ledger.Ledger;
-import tenterbook.ledger.RecordKey;
-import tenterbook.ledger.Revision;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.Revision;
 import tenterbook.ledger.Unreadable;
 
 /** The pieces that say something else when records change: those that name them, at once or through a clamping. */
@@ -61,7 +61,7 @@ public final class Dependents {
         }
     }
 
-    private static boolean is(RecordKey key, tenterbook.ledger.Kind<?> kind) {
+    private static boolean is(RecordKey key, tenterbook.ledger.revision.Kind<?> kind) {
         return key.kind().equals(kind.name());
     }
 }

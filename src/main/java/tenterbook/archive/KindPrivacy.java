@@ -9,7 +9,7 @@ import tenterbook.archive.record.MaterialRecords;
 import tenterbook.archive.record.PhotoRecords;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.archive.record.StudioRecords;
-import tenterbook.ledger.Privacy;
+import tenterbook.ledger.revision.Privacy;
 
 /**
  * What of each kind of record is private, and what goes with a person when that person is erased. Which fields are private stands

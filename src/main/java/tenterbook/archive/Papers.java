@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import tenterbook.ledger.Ledger;
-import tenterbook.ledger.RecordKey;
+import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.Unreadable;
 

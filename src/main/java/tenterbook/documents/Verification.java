@@ -7,7 +7,7 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.Papers;
-import tenterbook.ledger.Revision;
+import tenterbook.ledger.revision.Revision;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.piece.Piece;

@@ -2,7 +2,7 @@ package tenterbook.exchange;
 
 import java.nio.file.Path;
 import java.util.List;
-import tenterbook.ledger.Finding;
+import tenterbook.ledger.file.Finding;
 import tenterbook.measure.Digest;
 
 /**

@@ -12,8 +12,8 @@ import java.util.NavigableMap;
 import java.util.TreeMap;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.Checked;
-import tenterbook.ledger.Finding;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
 import tenterbook.words.Message;
 
 /** Whether a bag, valid by the standard, is an archive of ours: asked before one is restored and before one is named. */

@@ -1,7 +1,7 @@
 package tenterbook.exchange;
 
 import java.util.List;
-import tenterbook.ledger.Finding;
+import tenterbook.ledger.file.Finding;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
 import tenterbook.words.Written;

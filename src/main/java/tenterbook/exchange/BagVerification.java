@@ -16,9 +16,9 @@ import tenterbook.exchange.bag.Checked;
 import tenterbook.exchange.bag.Pace;
 import tenterbook.exchange.bag.SecondOpinion;
 import tenterbook.exchange.bag.Sums;
-import tenterbook.ledger.ArchiveProblem;
-import tenterbook.ledger.Finding;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
 

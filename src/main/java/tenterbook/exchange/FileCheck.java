@@ -9,8 +9,8 @@ import org.jdbi.v3.core.JdbiException;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.Pace;
 import tenterbook.exchange.bag.Sums;
-import tenterbook.ledger.Finding;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
 

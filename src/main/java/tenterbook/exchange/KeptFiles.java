@@ -12,7 +12,7 @@ import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import tenterbook.ledger.HashedFiles;
+import tenterbook.ledger.file.HashedFiles;
 import tenterbook.measure.Digest;
 
 /**

@@ -8,10 +8,10 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.ArchiveFolder;
-import tenterbook.ledger.Finding;
-import tenterbook.ledger.RecordCodec;
-import tenterbook.ledger.Revision;
+import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.revision.RecordCodec;
+import tenterbook.ledger.revision.Revision;
 import tenterbook.words.Message;
 
 /** A folder of an archive whose files are named by their SHA-256, and what is said of it where something is wrong. */

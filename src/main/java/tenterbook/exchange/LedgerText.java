@@ -14,12 +14,12 @@ import java.util.TreeMap;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.BagWriter;
 import tenterbook.exchange.bag.Pace;
-import tenterbook.ledger.Canonical;
-import tenterbook.ledger.EarlierPart;
+import tenterbook.ledger.revision.Canonical;
+import tenterbook.ledger.revision.EarlierPart;
 import tenterbook.ledger.Ledger;
-import tenterbook.ledger.Progress;
-import tenterbook.ledger.RecordKey;
-import tenterbook.ledger.Revision;
+import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.Revision;
 import tenterbook.words.Message;
 
 /** The ledger as plain text: every revision on a line, and the records in use by kind. */

@@ -11,9 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jdbi.v3.core.JdbiException;
 import tenterbook.archive.Archive;
-import tenterbook.ledger.ArchiveProblem;
-import tenterbook.ledger.Finding;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
 

@@ -19,11 +19,11 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.ArchiveProblem;
-import tenterbook.ledger.EarlierPart;
-import tenterbook.ledger.Progress;
-import tenterbook.ledger.RecordKey;
-import tenterbook.ledger.Revision;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.revision.EarlierPart;
+import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.Revision;
 import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 

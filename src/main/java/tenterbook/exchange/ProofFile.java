@@ -11,7 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import tenterbook.ledger.Finding;
+import tenterbook.ledger.file.Finding;
 import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
@@ -137,6 +137,6 @@ record ProofFile(
 
     /** @throws IllegalArgumentException where it is no JSON object */
     static JsonNode object(String text) {
-        return tenterbook.ledger.RecordCodec.parsed(text);
+        return tenterbook.ledger.revision.RecordCodec.parsed(text);
     }
 }

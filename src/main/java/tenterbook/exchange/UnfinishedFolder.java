@@ -15,10 +15,10 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import tenterbook.ledger.ArchiveFolder;
-import tenterbook.ledger.ArchiveProblem;
-import tenterbook.ledger.Finding;
-import tenterbook.ledger.LedgerFile;
+import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.LedgerFile;
 import tenterbook.words.Message;
 
 /**

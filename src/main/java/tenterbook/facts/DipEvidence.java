@@ -13,7 +13,7 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.compare.DepthOfShade;
 import tenterbook.colour.space.Lab;
-import tenterbook.ledger.Kind;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.Saved;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
 import tenterbook.imaging.Photo;
-import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.material.Lot;

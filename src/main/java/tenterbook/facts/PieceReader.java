@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.imaging.Photo;
-import tenterbook.ledger.Kind;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.measure.Identifier;

@@ -13,7 +13,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import tenterbook.imaging.file.PhotoRefused;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.words.Message;
 
 /**

@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 import tenterbook.imaging.file.MediaType;
 import tenterbook.imaging.file.PhotoRefused;
 import tenterbook.imaging.file.TruncationCheck;
-import tenterbook.ledger.HashedFiles;
+import tenterbook.ledger.file.HashedFiles;
 import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 

@@ -22,7 +22,7 @@ import tenterbook.facts.PieceColour;
 import tenterbook.facts.PieceReader;
 import tenterbook.labelling.LabelText.Part;
 import tenterbook.labelling.paper.LabelPaper;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;

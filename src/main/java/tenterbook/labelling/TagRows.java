@@ -24,7 +24,7 @@ import org.sqlite.SQLiteDataSource;
 import tenterbook.labelling.HangTagStatus.Standing;
 import tenterbook.labelling.HangTagStatus.State;
 import tenterbook.labelling.rule.Market;
-import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.words.Message;
 
 /**

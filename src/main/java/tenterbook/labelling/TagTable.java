@@ -19,12 +19,12 @@ import tenterbook.archive.Dependents;
 import tenterbook.archive.Kinds;
 import tenterbook.labelling.HangTagStatus.Standing;
 import tenterbook.labelling.rule.Market;
-import tenterbook.ledger.ArchiveProblem;
-import tenterbook.ledger.Finding;
-import tenterbook.ledger.Kind;
-import tenterbook.ledger.Progress;
-import tenterbook.ledger.RecordKey;
-import tenterbook.ledger.Revision;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.Revision;
 import tenterbook.words.Message;
 
 /**

@@ -1,5 +1,6 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.revision.RecordKey;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
 import tenterbook.words.Written;

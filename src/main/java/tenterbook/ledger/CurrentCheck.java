@@ -1,5 +1,8 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.TwoParts;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

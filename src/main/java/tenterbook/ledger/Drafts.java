@@ -1,5 +1,6 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.Database;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;

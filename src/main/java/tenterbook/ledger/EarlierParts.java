@@ -1,5 +1,14 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.revision.Chain;
+import tenterbook.ledger.revision.EarlierPart;
+import tenterbook.ledger.revision.KnownKinds;
+import tenterbook.ledger.revision.Privacy;
+import tenterbook.ledger.revision.RecordCodec;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.Revision;
+import tenterbook.ledger.revision.RevisionForm;
+import tenterbook.ledger.revision.TwoParts;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;

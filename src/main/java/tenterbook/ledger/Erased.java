@@ -1,5 +1,6 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.revision.RecordKey;
 import java.util.List;
 
 /**

@@ -1,5 +1,16 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.revision.Canonical;
+import tenterbook.ledger.revision.Erasure;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.revision.KnownKinds;
+import tenterbook.ledger.revision.Privacy;
+import tenterbook.ledger.revision.PrivatePart;
+import tenterbook.ledger.revision.RecordCodec;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.Revision;
+import tenterbook.ledger.revision.TwoParts;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,5 +1,9 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.revision.PrivatePart;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.Revision;
+import tenterbook.ledger.revision.TwoParts;
 import java.util.Collection;
 import java.util.List;
 import org.jdbi.v3.core.Handle;

@@ -1,5 +1,9 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.revision.Erasure;
+import tenterbook.ledger.revision.PrivatePart;
+import tenterbook.ledger.revision.RecordKey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

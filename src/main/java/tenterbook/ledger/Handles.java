@@ -1,5 +1,7 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.revision.KnownKinds;
+import tenterbook.ledger.revision.RecordKey;
 import java.util.HashMap;
 import java.util.Map;
 import org.jdbi.v3.core.Handle;

@@ -1,5 +1,16 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.ArchivalCopy;
+import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.Database;
+import tenterbook.ledger.file.LedgerFile;
+import tenterbook.ledger.revision.EarlierPart;
+import tenterbook.ledger.revision.Erasure;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.revision.KnownKinds;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.Revision;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;

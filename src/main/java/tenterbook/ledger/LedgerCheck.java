@@ -1,5 +1,11 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.Database;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.file.SchemaCheck;
+import tenterbook.ledger.revision.EarlierPart;
+import tenterbook.ledger.revision.Revision;
 import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.List;

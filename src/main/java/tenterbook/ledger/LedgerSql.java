@@ -1,5 +1,8 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.Revision;
+import tenterbook.ledger.revision.RevisionForm;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.time.Instant;

@@ -1,5 +1,15 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.Database;
+import tenterbook.ledger.revision.Canonical;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.revision.KnownKinds;
+import tenterbook.ledger.revision.Privacy;
+import tenterbook.ledger.revision.RecordCodec;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.Revision;
+import tenterbook.ledger.revision.RevisionForm;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.time.ZoneOffset;

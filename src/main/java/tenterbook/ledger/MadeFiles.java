@@ -1,5 +1,11 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.HashedFiles;
+import tenterbook.ledger.revision.KnownKinds;
+import tenterbook.ledger.revision.Privacy;
+import tenterbook.ledger.revision.RecordCodec;
+import tenterbook.ledger.revision.Revision;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -1,5 +1,9 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.revision.KnownKinds;
+import tenterbook.ledger.revision.NamedParts;
+import tenterbook.ledger.revision.RecordKey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

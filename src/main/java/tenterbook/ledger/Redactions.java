@@ -1,5 +1,14 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.revision.Canonical;
+import tenterbook.ledger.revision.EarlierPart;
+import tenterbook.ledger.revision.KnownKinds;
+import tenterbook.ledger.revision.Privacy;
+import tenterbook.ledger.revision.PrivatePart;
+import tenterbook.ledger.revision.RecordCodec;
+import tenterbook.ledger.revision.Revision;
+import tenterbook.ledger.revision.RevisionForm;
+import tenterbook.ledger.revision.TwoParts;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;

@@ -1,5 +1,7 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.revision.NamedParts;
+import tenterbook.ledger.revision.RecordKey;
 import java.util.List;
 import java.util.stream.Collectors;
 import tenterbook.words.Explained;

@@ -1,5 +1,6 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.ArchiveProblem;
 import org.jspecify.annotations.Nullable;
 import tenterbook.words.Written;
 

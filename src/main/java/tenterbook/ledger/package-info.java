@@ -4,7 +4,7 @@
  *
  * <p>Promises: what {@link tenterbook.ledger.Ledger#write} has returned survives a killed process (tested by killing
  * one; a power cut is trusted to SQLite's {@code synchronous=FULL} and was not tested). One writer at a time, readers
- * never wait. Never knows what a record means: a {@link tenterbook.ledger.Kind} tells it. Start at {@link
+ * never wait. Never knows what a record means: a {@link tenterbook.ledger.revision.Kind} tells it. Start at {@link
  * tenterbook.ledger.Ledger}.
  */
 @NullMarked

@@ -1,7 +1,7 @@
 package tenterbook.web;
 
 import org.jspecify.annotations.Nullable;
-import tenterbook.ledger.Kind;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
 import tenterbook.words.Written;

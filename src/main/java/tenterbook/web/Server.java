@@ -29,7 +29,7 @@ import tenterbook.documents.PaperErased;
 import tenterbook.imaging.Originals;
 import tenterbook.imaging.file.PhotoRefused;
 import tenterbook.labelling.LabelBlocked;
-import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.StillReferenced;
 import tenterbook.web.clamping.BoardPages;

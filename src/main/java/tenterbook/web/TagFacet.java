@@ -11,7 +11,7 @@ import tenterbook.labelling.HangTagStatus.Standing;
 import tenterbook.labelling.LabelIssuer;
 import tenterbook.labelling.TagTable;
 import tenterbook.labelling.rule.Market;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.search.index.OutsideFacets;
 import tenterbook.search.query.Facet;
 import tenterbook.words.Message;

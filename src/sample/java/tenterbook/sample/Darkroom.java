@@ -19,7 +19,7 @@ import tenterbook.imaging.Photo;
 import tenterbook.imaging.PhotoIntake;
 import tenterbook.imaging.PreviewSize;
 import tenterbook.imaging.Previews;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.measure.Digest;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.ColourRole;

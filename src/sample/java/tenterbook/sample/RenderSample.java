@@ -2,7 +2,7 @@ package tenterbook.sample;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 
 /** Renders the sample archive anew and packs it into a folder that must not exist yet; for those who work on this program. */
 public final class RenderSample {

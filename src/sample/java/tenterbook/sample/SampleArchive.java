@@ -30,8 +30,8 @@ import tenterbook.labelling.LabelIssuer;
 import tenterbook.labelling.LabelKind;
 import tenterbook.labelling.PrintSettings;
 import tenterbook.labelling.rule.Market;
-import tenterbook.ledger.Kind;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.exchange.Restore;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 
 /** However the sample archive is damaged, {@code check} prints everything it finds, each fault once, and ends with 1. */
 class CheckEverythingTest {

@@ -27,7 +27,7 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.imaging.Photo;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.material.FibreShare;

@@ -27,7 +27,7 @@ import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
 import tenterbook.colour.space.Lab;
-import tenterbook.ledger.Canonical;
+import tenterbook.ledger.revision.Canonical;
 import tenterbook.material.Lot;
 import tenterbook.material.Source;
 import tenterbook.measure.DateText;
@@ -156,7 +156,7 @@ class StoredRecordsTest {
                             .json())
                     .isEqualTo("""
                             {"category":"scarf","edition":"2 of 9","finished":{"entered":"spring 2024","from":"2024-03-01","to":"2024-05-31"},"length":{"entered":"180 cm","high":180,"low":180,"unit":"centimetre"},"made":[{"clamping":"C24-001","layers":{"entered":"1-4, 7","layers":[1,2,3,4,7]}}],"number":"V24-001","price":{"amount":"180.50","currency":"EUR"},"status":"sold","title":"Maré","width":{"entered":"forgot"}}""".strip());
-            assertThat(archive.ledger().check().run(tenterbook.ledger.Progress.UNWATCHED))
+            assertThat(archive.ledger().check().run(tenterbook.ledger.file.Progress.UNWATCHED))
                     .isEmpty();
         }
     }

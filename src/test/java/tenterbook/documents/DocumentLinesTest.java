@@ -14,7 +14,7 @@ import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.record.IssuedPaperRecord;
-import tenterbook.ledger.Canonical;
+import tenterbook.ledger.revision.Canonical;
 import tenterbook.piece.PieceNumber;
 
 class DocumentLinesTest {

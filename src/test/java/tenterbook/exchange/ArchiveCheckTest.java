@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.Finding;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
 import tenterbook.measure.Digest;
 
 class ArchiveCheckTest {

@@ -14,7 +14,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
 import tenterbook.imaging.Photo;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.measure.Digest;
 import tenterbook.piece.MadeIn;
 import tenterbook.piece.Party;

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import tenterbook.Thorough;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.BagCheck;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 
 /**
  * A process killed while it packs or restores leaves nothing under the name, or the whole. Killing is not a power cut:

@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.ArchiveProblem;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.Progress;
 import tenterbook.measure.Digest;
 
 /** An archive that is only looked at, as one on a read-only disc: it is checked whole, and nothing in its folder changes. */

@@ -20,9 +20,9 @@ import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.bag.BagCheck;
-import tenterbook.ledger.ArchiveFolder;
-import tenterbook.ledger.Finding;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
 import tenterbook.measure.Digest;
 
 class PackTest {

@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.ArchiveProblem;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.Progress;
 
 class PieceProofTest {
     @TempDir

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.BagCheck;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 
 /** A bag gets its name only after it was read back and found to be one that comes back as an archive. */
 class ProvenBagTest {

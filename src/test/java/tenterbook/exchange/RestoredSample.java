@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Clock;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 
 /**
  * The sample archive, restored from its bag once in each process and copied for every test that wants it. Originals are

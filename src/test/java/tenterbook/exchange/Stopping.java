@@ -1,6 +1,6 @@
 package tenterbook.exchange;
 
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 
 /** Asks to stop from the nth sign of progress on. */
 final class Stopping implements Progress {

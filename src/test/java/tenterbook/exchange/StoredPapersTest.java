@@ -16,10 +16,10 @@ import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.Finding;
-import tenterbook.ledger.Kind;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.MappedCodec;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.piece.PieceNumber;
 
 /** The PDF of issued papers: checked, packed and restored with the archive. */

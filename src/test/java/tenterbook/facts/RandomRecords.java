@@ -12,7 +12,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.colour.palette.PaletteColour;
 import tenterbook.colour.space.Lab;
 import tenterbook.imaging.Photo;
-import tenterbook.ledger.Kind;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.LedgerTransaction;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;

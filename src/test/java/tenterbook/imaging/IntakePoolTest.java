@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.imaging.IntakePool.Incoming;
 import tenterbook.imaging.IntakePool.Outcome;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 
 class IntakePoolTest {
     @TempDir

@@ -11,7 +11,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tenterbook.ledger.HashedFiles;
+import tenterbook.ledger.file.HashedFiles;
 import tenterbook.measure.Digest;
 
 /** Kills a running program while it stores photographs. Process kill, not power loss. */

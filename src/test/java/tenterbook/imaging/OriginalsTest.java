@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.imaging.file.PhotoRefused;
-import tenterbook.ledger.HashedFiles;
+import tenterbook.ledger.file.HashedFiles;
 import tenterbook.measure.Digest;
 
 class OriginalsTest {

@@ -17,7 +17,7 @@ import tenterbook.documents.DocumentOrigin;
 import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.PageSize;
 import tenterbook.labelling.rule.Market;
-import tenterbook.ledger.Canonical;
+import tenterbook.ledger.revision.Canonical;
 
 class PrintSettingsTest {
     private static final ObjectMapper JSON = new ObjectMapper();

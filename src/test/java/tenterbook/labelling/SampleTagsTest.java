@@ -16,7 +16,7 @@ import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
 import tenterbook.labelling.paper.LabelPaper;
 import tenterbook.labelling.rule.Market;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.piece.Piece;
 
 class SampleTagsTest {

@@ -28,9 +28,9 @@ import tenterbook.facts.PieceReader;
 import tenterbook.labelling.HangTagStatus.Standing;
 import tenterbook.labelling.HangTagStatus.State;
 import tenterbook.labelling.rule.Market;
-import tenterbook.ledger.Kind;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.MappedCodec;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.piece.Category;
 import tenterbook.piece.Studio;
 

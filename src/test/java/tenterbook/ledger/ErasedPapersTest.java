@@ -1,5 +1,8 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.HashedFiles;
+import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.Revision;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;

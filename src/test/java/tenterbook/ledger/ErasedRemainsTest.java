@@ -1,5 +1,9 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.Erasure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 

@@ -1,5 +1,8 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.revision.Canonical;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.revision.RecordKey;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;

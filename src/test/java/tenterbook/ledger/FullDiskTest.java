@@ -1,5 +1,7 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.Database;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 

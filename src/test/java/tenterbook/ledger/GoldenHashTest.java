@@ -1,5 +1,7 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.revision.EarlierPart;
+import tenterbook.ledger.revision.Revision;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;

@@ -1,5 +1,9 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.revision.Privacy;
+import tenterbook.ledger.revision.RecordCodec;
+import tenterbook.ledger.revision.TwoParts;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;

@@ -1,5 +1,6 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.ArchiveProblem;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;

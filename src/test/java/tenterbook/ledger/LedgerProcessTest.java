@@ -1,5 +1,8 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.revision.Revision;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 

@@ -1,5 +1,6 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.revision.RecordCodec;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;

@@ -1,5 +1,11 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.revision.KnownKinds;
+import tenterbook.ledger.revision.Privacy;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,7 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 

@@ -1,5 +1,9 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.Kind;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.file.Path;

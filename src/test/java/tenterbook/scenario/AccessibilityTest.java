@@ -25,7 +25,7 @@ import tenterbook.labelling.LabelIssuer;
 import tenterbook.labelling.LabelKind;
 import tenterbook.labelling.PrintSettings;
 import tenterbook.labelling.rule.Market;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.material.Cloth;
 import tenterbook.piece.PhotoRole;
 

@@ -7,8 +7,8 @@ import java.sql.DriverManager;
 import org.junit.jupiter.api.Test;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.ArchiveCheck;
-import tenterbook.ledger.Finding;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
 
 /** A state of a board from which something was made stays, under its name. */
 class BoardStateTest extends Scenario {

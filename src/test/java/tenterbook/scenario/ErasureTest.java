@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Ledger;
-import tenterbook.ledger.Progress;
-import tenterbook.ledger.Revision;
+import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.Revision;
 
 /** A buyer asks to be forgotten, and the maker does it in the browser while the program runs. */
 class ErasureTest extends Scenario {

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.io.TempDir;
 import tenterbook.Thorough;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.ArchiveCheck;
-import tenterbook.ledger.ArchiveFolder;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.Progress;
 
 /** The very first start of the whole program, killed time and again while it fills its folder with the sample studio. */
 class KilledSampleStartTest {

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.ArchiveCheck;
 import tenterbook.exchange.Restore;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 
 /** Checking, re-indexing and packing while the program goes on. */
 class LongWorkTest extends Scenario {

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import tenterbook.exchange.ArchiveCheck;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 
 /** Whatever is sent to whichever route, the program answers with a sentence, makes no mistake and goes on. */
 class OddRequestTest extends Scenario {

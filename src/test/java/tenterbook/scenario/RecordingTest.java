@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.Revision;
+import tenterbook.ledger.revision.Revision;
 import tenterbook.measure.Digest;
 
 /** Recording and changing pieces: what was typed is saved or comes back, and nothing is lost between two people. */

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.Restore;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 
 /** Starting and ending the program. */
 class ServeTest {

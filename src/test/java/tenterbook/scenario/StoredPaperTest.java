@@ -16,10 +16,10 @@ import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.documents.DocumentOrigin;
 import tenterbook.exchange.ArchiveCheck;
-import tenterbook.ledger.Kind;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.MappedCodec;
-import tenterbook.ledger.Progress;
-import tenterbook.ledger.Revision;
+import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.Revision;
 import tenterbook.words.Message;
 
 /** The PDF of issued paper: stored when it is issued, sent from there ever after, and made once for papers from before. */

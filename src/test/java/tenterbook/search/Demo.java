@@ -16,7 +16,7 @@ import tenterbook.board.BoardState;
 import tenterbook.colour.palette.PaletteColour;
 import tenterbook.colour.space.Lab;
 import tenterbook.imaging.Photo;
-import tenterbook.ledger.Kind;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.Saved;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.record.ExaminationRecord;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.piece.condition.Examination;
 import tenterbook.search.find.SearchResult;
 import tenterbook.search.query.Facet;

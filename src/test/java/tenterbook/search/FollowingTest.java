@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.facts.PieceFacts;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.material.Role;
 import tenterbook.measure.Basis;
 import tenterbook.measure.Quantity;

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import tenterbook.ledger.RecordCodec;
+import tenterbook.ledger.revision.RecordCodec;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 

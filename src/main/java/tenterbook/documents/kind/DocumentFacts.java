@@ -8,7 +8,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
-import tenterbook.ledger.Revision;
+import tenterbook.ledger.revision.Revision;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.piece.Party;

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.words.Message;
 
 /**

@@ -20,7 +20,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 
 /**
  * Fills a new folder as a BagIt 1.0 bag with SHA-256 and SHA-512 manifests. The tag files are written by the BagIt

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
-import tenterbook.ledger.Finding;
+import tenterbook.ledger.file.Finding;
 
 /**
  * A bag after checking.

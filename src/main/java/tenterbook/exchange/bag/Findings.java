@@ -2,7 +2,7 @@ package tenterbook.exchange.bag;
 
 import java.util.ArrayList;
 import java.util.List;
-import tenterbook.ledger.Finding;
+import tenterbook.ledger.file.Finding;
 import tenterbook.words.Joined;
 import tenterbook.words.Message;
 import tenterbook.words.Written;

@@ -1,6 +1,6 @@
 package tenterbook.exchange.bag;
 
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.words.Joined;
 import tenterbook.words.Written;
 

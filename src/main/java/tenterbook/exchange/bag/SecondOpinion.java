@@ -5,7 +5,7 @@ import gov.loc.repository.bagit.reader.BagReader;
 import gov.loc.repository.bagit.verify.BagVerifier;
 import java.nio.file.Path;
 import java.util.Optional;
-import tenterbook.ledger.Finding;
+import tenterbook.ledger.file.Finding;
 import tenterbook.words.Message;
 
 /**

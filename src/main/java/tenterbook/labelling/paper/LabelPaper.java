@@ -18,7 +18,7 @@ import tenterbook.facts.PieceFacts;
 import tenterbook.labelling.LabelText;
 import tenterbook.labelling.PrintSettings;
 import tenterbook.labelling.SheetSize;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.measure.NumberWords;
 import tenterbook.piece.PieceNumber;
 import tenterbook.typeset.LineBreaker;

@@ -3,7 +3,7 @@ package tenterbook.search.index;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.search.query.Facet;
 
 /**

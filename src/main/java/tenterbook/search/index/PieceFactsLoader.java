@@ -9,7 +9,7 @@ import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
-import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.file.ArchiveProblem;
 
 /**
  * Makes the index entries of pieces from their facts. What many pieces share is read once and kept, so one of these serves one

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.RecordKey;
+import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.Saved;
 import tenterbook.material.Cloth;
 import tenterbook.material.Lot;

@@ -20,7 +20,7 @@ import tenterbook.facts.Condition;
 import tenterbook.facts.PieceReader;
 import tenterbook.imaging.Photo;
 import tenterbook.imaging.file.PhotoRefused;
-import tenterbook.ledger.Revision;
+import tenterbook.ledger.revision.Revision;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.NumberScheme;
 import tenterbook.piece.PartyId;

@@ -9,7 +9,7 @@ import tenterbook.archive.record.BoardPairRecord;
 import tenterbook.archive.record.MaterialRecords;
 import tenterbook.archive.record.StudioRecords;
 import tenterbook.board.BoardPair;
-import tenterbook.ledger.Kind;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.material.Cloth;
 import tenterbook.material.Lot;
 import tenterbook.piece.Party;

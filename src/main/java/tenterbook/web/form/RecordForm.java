@@ -21,7 +21,7 @@ import tenterbook.archive.field.Value;
 import tenterbook.archive.field.Written;
 import tenterbook.archive.record.FieldWords;
 import tenterbook.archive.record.StoredCodes;
-import tenterbook.ledger.Kind;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.web.Words;
 import tenterbook.words.Message;
 

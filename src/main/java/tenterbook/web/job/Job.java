@@ -3,7 +3,7 @@ package tenterbook.web.job;
 import static tenterbook.web.Words.w;
 
 import java.util.List;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 
 /** One piece of long work. Safe for many threads. */
 public final class Job implements Progress {

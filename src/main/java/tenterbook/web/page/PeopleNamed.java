@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.Kind;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Party;
 import tenterbook.web.form.Form;

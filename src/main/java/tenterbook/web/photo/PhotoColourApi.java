@@ -15,7 +15,7 @@ import tenterbook.colour.target.MeasuredColour;
 import tenterbook.colour.target.WhitePoint;
 import tenterbook.imaging.Photo;
 import tenterbook.imaging.PhotoCalibration;
-import tenterbook.ledger.RecordKey;
+import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.piece.ColourRegion;

@@ -19,7 +19,7 @@ import tenterbook.facts.PieceReader;
 import tenterbook.labelling.IssuedLabelStatus;
 import tenterbook.labelling.LabelIssuer;
 import tenterbook.labelling.PrintSettings;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.piece.Piece;
 import tenterbook.web.Html;
 import tenterbook.web.NotFound;

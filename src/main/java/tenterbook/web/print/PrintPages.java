@@ -26,7 +26,7 @@ import tenterbook.labelling.LabelText;
 import tenterbook.labelling.PrintSettings;
 import tenterbook.labelling.SheetSize;
 import tenterbook.labelling.paper.LabelPaper;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;

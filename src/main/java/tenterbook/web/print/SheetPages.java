@@ -13,7 +13,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.archive.LabelSheet;
 import tenterbook.archive.field.Numeric;
 import tenterbook.labelling.paper.TestPage;
-import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Saved;
 import tenterbook.web.FlashMessage;

@@ -3,7 +3,7 @@ package tenterbook.web.record;
 import static tenterbook.web.Words.w;
 
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.RecordKey;
+import tenterbook.ledger.revision.RecordKey;
 
 /**
  * Where unsaved typing belongs.

@@ -19,7 +19,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.field.TextCharacters;
 import tenterbook.archive.record.Difference;
-import tenterbook.ledger.ArchiveProblem;
+import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Drafts;
 import tenterbook.ledger.LedgerTransaction;

@@ -9,7 +9,7 @@ import tenterbook.archive.record.ExaminationRecord;
 import tenterbook.archive.record.MaterialRecords;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.archive.record.StudioRecords;
-import tenterbook.ledger.Kind;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.NumberScheme;
 import tenterbook.piece.condition.Examination;
 import tenterbook.web.Site;

@@ -1,7 +1,7 @@
 package tenterbook.web.record;
 
 import java.util.List;
-import tenterbook.ledger.RecordKey;
+import tenterbook.ledger.revision.RecordKey;
 
 /**
  * A plain record's page.

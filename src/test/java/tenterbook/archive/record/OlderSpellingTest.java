@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import tenterbook.ledger.RecordCodec;
+import tenterbook.ledger.revision.RecordCodec;
 
 /** Versions are compared by what they mean: an older program wrote a quantity that nobody entered as an empty one. */
 class OlderSpellingTest {

@@ -17,7 +17,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Reading;
-import tenterbook.ledger.Kind;
+import tenterbook.ledger.revision.Kind;
 
 /** The descriptions against every record of the sample studio, as format 1 of the ledger stored them. */
 class SampleLedgerTest {
@@ -93,7 +93,7 @@ class SampleLedgerTest {
 
     /** So that 3 and 3.0, which JSON does not tell apart, are equal. */
     private static JsonNode numbersAlike(JsonNode node) throws IOException {
-        return new ObjectMapper().readTree(tenterbook.ledger.Canonical.json(node));
+        return new ObjectMapper().readTree(tenterbook.ledger.revision.Canonical.json(node));
     }
 
     private static <T> ObjectNode again(Part<T> part, ObjectNode stored) {

@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.Kind;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.MappedCodec;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Event;
 import tenterbook.piece.Piece;
@@ -112,7 +112,7 @@ class UnknownFieldsTest {
 
             archive.ledger().write("this", act -> act.save(Kinds.PIECE, older, first.json(), 2, "Brought back"));
 
-            assertThat(stored(archive)).isEqualTo(tree(tenterbook.ledger.Canonical.json(NEWER)));
+            assertThat(stored(archive)).isEqualTo(tree(tenterbook.ledger.revision.Canonical.json(NEWER)));
         }
     }
 

@@ -24,7 +24,7 @@ import tenterbook.documents.VerificationCode;
 import tenterbook.exchange.PieceProof;
 import tenterbook.exchange.ProofCheck;
 import tenterbook.labelling.Samples;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Basis;
 import tenterbook.measure.Digest;

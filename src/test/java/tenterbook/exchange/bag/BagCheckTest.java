@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.exchange.BadBag;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 
 /** Each rule of RFC 8493 that a bag can break, broken once. */
 class BagCheckTest {

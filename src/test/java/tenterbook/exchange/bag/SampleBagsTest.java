@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import tenterbook.ledger.Finding;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
 
 /**
  * Two sample bags of the Library of Congress (bagit-conformance-suite, public domain), which are kept beside this project

@@ -23,7 +23,7 @@ import tenterbook.labelling.PrintSettings;
 import tenterbook.labelling.Samples;
 import tenterbook.labelling.SheetSize;
 import tenterbook.labelling.rule.Market;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.piece.Category;
 
 /** A thousand tags at once; how quickly is measured by the benchmark, not here. */

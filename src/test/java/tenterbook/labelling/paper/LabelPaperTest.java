@@ -30,7 +30,7 @@ import tenterbook.labelling.PrintSettings;
 import tenterbook.labelling.Samples;
 import tenterbook.labelling.SheetSize;
 import tenterbook.labelling.rule.Market;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.piece.Category;
 import tenterbook.piece.PieceNumber;
 import tenterbook.typeset.DoesNotFit;

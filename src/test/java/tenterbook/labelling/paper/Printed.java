@@ -18,7 +18,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import tenterbook.facts.PieceFacts;
 import tenterbook.labelling.PrintSettings;
-import tenterbook.ledger.Progress;
+import tenterbook.ledger.file.Progress;
 import tenterbook.typeset.Mm;
 
 /** A printed document read back. */

@@ -1,4 +1,4 @@
-package tenterbook.ledger;
+package tenterbook.ledger.file;
 
 import tenterbook.words.Explained;
 import tenterbook.words.Message;

@@ -1,4 +1,4 @@
-package tenterbook.ledger;
+package tenterbook.ledger.file;
 
 import java.sql.Connection;
 import java.sql.ResultSet;
@@ -17,7 +17,7 @@ import tenterbook.words.Message;
  * A ledger must be built as this program builds one: a trigger added would act at every later save, and one taken out
  * would no longer keep revisions from being changed. The chain covers what is in the tables, not how they are built.
  */
-final class SchemaCheck {
+public final class SchemaCheck {
     private SchemaCheck() {}
 
     /** Made once in a process, when it is first asked for. */
@@ -26,7 +26,7 @@ final class SchemaCheck {
     }
 
     /** What a ledger that was opened, and so migrated, has too much, too little or otherwise. */
-    static List<Finding> run(Handle handle) {
+    public static List<Finding> run(Handle handle) {
         Map<String, String> found;
         try {
             found = schema(handle.getConnection());

@@ -1,10 +1,10 @@
-package tenterbook.ledger;
+package tenterbook.ledger.revision;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import tenterbook.ledger.RevisionForm.Parted;
+import tenterbook.ledger.revision.RevisionForm.Parted;
 import tenterbook.measure.Digest;
 
 /**
@@ -22,10 +22,10 @@ import tenterbook.measure.Digest;
  * not show: that they are true; when and by whom they were written, for clock and author are the keeper's own; and, to one
  * who sees a part of the ledger, that no revision was kept back.
  */
-final class Chain {
+public final class Chain {
     private Chain() {}
 
-    static Digest digest(String text) {
+    public static Digest digest(String text) {
         return Digest.of(text.getBytes(StandardCharsets.UTF_8));
     }
 
@@ -54,12 +54,12 @@ final class Chain {
     }
 
     /** What the hash of a revision of format 2 covers. */
-    static String chained(Revision revision, Digest publicDigest, Digest privateDigest) {
+    public static String chained(Revision revision, Digest publicDigest, Digest privateDigest) {
         return Canonical.json(fields(revision, publicDigest, privateDigest));
     }
 
     /** What the public digest of a revision of format 2 covers. */
-    static String publicText(String salt, String id, String shown) {
+    public static String publicText(String salt, String id, String shown) {
         ObjectNode text = JsonNodeFactory.instance.objectNode();
         text.put("salt", salt);
         text.put("id", id);
@@ -102,7 +102,7 @@ final class Chain {
         return fields;
     }
 
-    static String act(Revision revision) {
+    public static String act(Revision revision) {
         return revision.withdrawn() ? "withdraw" : "save";
     }
 }

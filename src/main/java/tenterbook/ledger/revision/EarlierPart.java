@@ -1,10 +1,10 @@
-package tenterbook.ledger;
+package tenterbook.ledger.revision;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
-import tenterbook.ledger.RevisionForm.Whole;
+import tenterbook.ledger.revision.RevisionForm.Whole;
 import tenterbook.measure.Digest;
 
 /**
@@ -74,7 +74,7 @@ public record EarlierPart(
     }
 
     /** The private part as far as it is still there. */
-    PrivatePart kept() {
+    public PrivatePart kept() {
         return new PrivatePart(
                 privateSalt,
                 revision.author(),
@@ -84,7 +84,7 @@ public record EarlierPart(
                 ((Whole) revision.form()).redacted());
     }
 
-    TwoParts parts() {
+    public TwoParts parts() {
         return TwoParts.split(revision.json(), pointers);
     }
 }

@@ -1,4 +1,4 @@
-package tenterbook.ledger;
+package tenterbook.ledger.revision;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;

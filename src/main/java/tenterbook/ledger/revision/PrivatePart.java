@@ -1,4 +1,4 @@
-package tenterbook.ledger;
+package tenterbook.ledger.revision;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -13,7 +13,7 @@ import tenterbook.measure.Digest;
  * @param fields the record's private fields by pointer, canonical JSON
  * @param redacted whether an erasure took values out, so that it no longer gives its digest
  */
-record PrivatePart(
+public record PrivatePart(
         String salt, String author, String note, @Nullable String id, String fields, boolean redacted) {
     /** What the private digest covers, as canonical JSON. */
     String text() {
@@ -29,11 +29,11 @@ record PrivatePart(
     }
 
     /** The same with another salt, as the digest of what an erasure left has it. */
-    PrivatePart salted(String other) {
+    public PrivatePart salted(String other) {
         return new PrivatePart(other, author, note, id, fields, redacted);
     }
 
-    Digest digest() {
+    public Digest digest() {
         return Chain.digest(text());
     }
 }

@@ -1,4 +1,4 @@
-package tenterbook.ledger;
+package tenterbook.ledger.file;
 
 import tenterbook.words.Conventions;
 import tenterbook.words.Joined;

@@ -1,5 +1,6 @@
-package tenterbook.ledger;
+package tenterbook.ledger.revision;
 
+import tenterbook.ledger.file.ArchiveFolder;
 import java.util.List;
 import java.util.Map;
 

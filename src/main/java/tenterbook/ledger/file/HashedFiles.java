@@ -1,4 +1,4 @@
-package tenterbook.ledger;
+package tenterbook.ledger.file;
 
 import java.io.IOException;
 import java.io.InputStream;

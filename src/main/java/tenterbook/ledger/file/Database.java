@@ -1,4 +1,4 @@
-package tenterbook.ledger;
+package tenterbook.ledger.file;
 
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -29,7 +29,7 @@ import tenterbook.words.Message;
  * <p>Write-ahead log, so readers never wait for the writer; {@code synchronous=FULL}, since we have one disk and what is
  * acknowledged must be on it; foreign keys on for every connection.
  */
-final class Database implements AutoCloseable {
+public final class Database implements AutoCloseable {
     private final SQLiteDataSource readSource;
     private final ConcurrentLinkedDeque<Handle> idleReaders = new ConcurrentLinkedDeque<>();
     private final List<Handle> everyReader = new ArrayList<>();
@@ -41,7 +41,7 @@ final class Database implements AutoCloseable {
     private volatile boolean closed;
 
     /** @param file looked at before, see {@link LedgerFile}, so that one which is refused keeps every byte */
-    Database(Path file) {
+    public Database(Path file) {
         this.writeSource = source(file, false);
         migrate(writeSource, file);
         this.readSource = source(file, true);
@@ -102,7 +102,7 @@ final class Database implements AutoCloseable {
                 .orElse(Message.of("ledger.no-reason").inEnglish());
     }
 
-    <R extends @Nullable Object> R read(Function<Handle, R> work) {
+    public <R extends @Nullable Object> R read(Function<Handle, R> work) {
         Handle handle = idleReaders.pollFirst();
         if (handle == null) {
             handle = Jdbi.open(readSource);
@@ -127,7 +127,7 @@ final class Database implements AutoCloseable {
      *
      * @throws ArchiveProblem where the disk is full or fails; nothing is written
      */
-    <R extends @Nullable Object> R write(Function<Handle, R> work) {
+    public <R extends @Nullable Object> R write(Function<Handle, R> work) {
         writing.lock();
         try {
             return sound().inTransaction(work::apply);
@@ -161,7 +161,7 @@ final class Database implements AutoCloseable {
     }
 
     /** Copies the whole database as it stands into a new file. */
-    void copyTo(Path target) {
+    public void copyTo(Path target) {
         writing.lock();
         try {
             sound().execute("VACUUM INTO ?", target.toAbsolutePath().toString());
@@ -176,11 +176,11 @@ final class Database implements AutoCloseable {
      * Marks the file, with the transaction that erases, so that what follows it is made up for at the next start if the program
      * ends before {@link #forgotten}. The mark is SQLite's {@code user_version}, which nothing else here uses.
      */
-    static void mustForget(Handle handle) {
+    public static void mustForget(Handle handle) {
         handle.execute("PRAGMA user_version = 1");
     }
 
-    boolean mustForget() {
+    public boolean mustForget() {
         return read(handle -> handle.createQuery("PRAGMA user_version")
                         .mapTo(Integer.class)
                         .one())
@@ -188,7 +188,7 @@ final class Database implements AutoCloseable {
     }
 
     /** Takes the mark away. */
-    void forgotten() {
+    public void forgotten() {
         writing.lock();
         try {
             sound().execute("PRAGMA user_version = 0");
@@ -204,7 +204,7 @@ final class Database implements AutoCloseable {
      * @throws ArchiveProblem where the disk is full or fails, or a reader would not end; what was deleted may then still be
      *     in the files until a later start
      */
-    void forget() {
+    public void forget() {
         writing.lock();
         try {
             sound().execute("VACUUM");

@@ -1,4 +1,4 @@
-package tenterbook.ledger;
+package tenterbook.ledger.revision;
 
 import tenterbook.words.Refusal;
 

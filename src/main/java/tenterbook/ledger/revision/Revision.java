@@ -1,10 +1,10 @@
-package tenterbook.ledger;
+package tenterbook.ledger.revision;
 
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import tenterbook.ledger.RevisionForm.Parted;
-import tenterbook.ledger.RevisionForm.Whole;
+import tenterbook.ledger.revision.RevisionForm.Parted;
+import tenterbook.ledger.revision.RevisionForm.Whole;
 import tenterbook.measure.Digest;
 
 /**

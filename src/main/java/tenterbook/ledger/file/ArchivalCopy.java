@@ -1,4 +1,4 @@
-package tenterbook.ledger;
+package tenterbook.ledger.file;
 
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -9,7 +9,7 @@ import tenterbook.words.Explained;
 import tenterbook.words.Message;
 
 /** Makes a copied ledger fit to be kept for years: one file, no write-ahead log, nothing that was only typed. */
-final class ArchivalCopy {
+public final class ArchivalCopy {
     private ArchivalCopy() {}
 
     /**
@@ -19,7 +19,7 @@ final class ArchivalCopy {
      * @return the newest sequence in the copy, 0 for an empty ledger
      * @throws ArchiveProblem if the copy cannot be settled
      */
-    static long settle(Path copy) {
+    public static long settle(Path copy) {
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + copy.toAbsolutePath());
                 Statement statement = connection.createStatement()) {
             statement.execute("PRAGMA journal_mode = DELETE");

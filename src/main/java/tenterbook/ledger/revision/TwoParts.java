@@ -1,4 +1,4 @@
-package tenterbook.ledger;
+package tenterbook.ledger.revision;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -19,11 +19,11 @@ import tenterbook.words.Refusal;
  * @param shown the public part, canonical JSON
  * @param fields the private part, canonical JSON
  */
-record TwoParts(String shown, String fields) {
-    static final String NO_FIELDS = "{}";
+public record TwoParts(String shown, String fields) {
+    public static final String NO_FIELDS = "{}";
     private static final String ANY = "*";
 
-    static TwoParts split(String record, Privacy privacy) {
+    public static TwoParts split(String record, Privacy privacy) {
         if (privacy.fields().isEmpty()) {
             return new TwoParts(record, NO_FIELDS);
         }
@@ -40,7 +40,7 @@ record TwoParts(String shown, String fields) {
     }
 
     /** Splits at pointers that an earlier split gave; one that leads nowhere is passed over. */
-    static TwoParts split(String record, Collection<String> pointers) {
+    public static TwoParts split(String record, Collection<String> pointers) {
         ObjectNode shown = RecordCodec.parsed(record);
         ObjectNode fields = JsonNodeFactory.instance.objectNode();
         for (String pointer : pointers) {
@@ -75,7 +75,7 @@ record TwoParts(String shown, String fields) {
         }
     }
 
-    static List<String> tokens(JsonNode node) {
+    public static List<String> tokens(JsonNode node) {
         if (node instanceof ArrayNode list) {
             return java.util.stream.IntStream.range(0, list.size())
                     .mapToObj(Integer::toString)
@@ -85,7 +85,7 @@ record TwoParts(String shown, String fields) {
         return java.util.stream.StreamSupport.stream(names.spliterator(), false).toList();
     }
 
-    static Optional<JsonNode> child(JsonNode node, String token) {
+    public static Optional<JsonNode> child(JsonNode node, String token) {
         return Optional.ofNullable(
                 node instanceof ArrayNode list
                         ? token.matches("0|[1-9][0-9]{0,8}") ? list.get(Integer.parseInt(token)) : null
@@ -97,7 +97,7 @@ record TwoParts(String shown, String fields) {
      *
      * @throws IllegalArgumentException where a pointer leads into nothing: the parts do not belong together
      */
-    String merged() {
+    public String merged() {
         if (fields.equals(NO_FIELDS)) {
             return shown;
         }
@@ -117,11 +117,11 @@ record TwoParts(String shown, String fields) {
         return Canonical.json(record);
     }
 
-    static String escaped(String token) {
+    public static String escaped(String token) {
         return token.replace("~", "~0").replace("/", "~1");
     }
 
-    static String unescaped(String token) {
+    public static String unescaped(String token) {
         return token.replace("~1", "/").replace("~0", "~");
     }
 }

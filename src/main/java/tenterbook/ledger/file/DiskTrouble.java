@@ -1,4 +1,4 @@
-package tenterbook.ledger;
+package tenterbook.ledger.file;
 
 import java.util.Objects;
 import java.util.Optional;

@@ -1,10 +1,10 @@
-package tenterbook.ledger;
+package tenterbook.ledger.revision;
 
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
 
 /** How a revision stands in the ledger: whole, as in format 1, or in two parts, as in format 2. */
-sealed interface RevisionForm {
+public sealed interface RevisionForm {
     /**
      * Format 1: one row, hashed as a whole.
      *
@@ -30,17 +30,17 @@ sealed interface RevisionForm {
             @Nullable Digest before,
             @Nullable PrivatePart kept)
             implements RevisionForm {
-        String publicText() {
+        public String publicText() {
             return Chain.publicText(salt, id, shown);
         }
 
         /** The record's private fields, as far as they are still there. */
-        String fields() {
+        public String fields() {
             return kept == null ? TwoParts.NO_FIELDS : kept.fields();
         }
 
         /** Where the private part is whole, its own digest; else the one that stands in the row. */
-        Digest privateDigestDue() {
+        public Digest privateDigestDue() {
             return kept == null || kept.redacted() ? privateDigest : kept.digest();
         }
     }

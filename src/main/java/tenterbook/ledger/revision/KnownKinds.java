@@ -1,4 +1,4 @@
-package tenterbook.ledger;
+package tenterbook.ledger.revision;
 
 import java.security.SecureRandom;
 import java.util.Collection;
@@ -9,19 +9,19 @@ import java.util.TreeMap;
 import java.util.function.Supplier;
 
 /** The kinds of record a ledger is opened with, and where its salts and handles come from. */
-final class KnownKinds {
+public final class KnownKinds {
     private static final int SALT_BYTES = 16;
     private final Map<String, Kind<?>> kinds = new TreeMap<>();
     private final Supplier<String> salts;
 
     /** @param salts 128 random bits or more in hex, another each time */
-    KnownKinds(Collection<? extends Kind<?>> kinds, Supplier<String> salts) {
+    public KnownKinds(Collection<? extends Kind<?>> kinds, Supplier<String> salts) {
         kinds.forEach(kind -> this.kinds.put(kind.name(), kind));
         this.kinds.put(Erasure.KIND.name(), Erasure.KIND);
         this.salts = salts;
     }
 
-    static Supplier<String> randomSalts() {
+    public static Supplier<String> randomSalts() {
         SecureRandom random = new SecureRandom();
         return () -> {
             byte[] salt = new byte[SALT_BYTES];
@@ -30,15 +30,15 @@ final class KnownKinds {
         };
     }
 
-    Optional<Kind<?>> kind(String name) {
+    public Optional<Kind<?>> kind(String name) {
         return Optional.ofNullable(kinds.get(name));
     }
 
-    Privacy privacy(String kind) {
+    public Privacy privacy(String kind) {
         return kind(kind).map(Kind::privacy).orElse(Privacy.UNKNOWN);
     }
 
-    String salt() {
+    public String salt() {
         return salts.get();
     }
 }

@@ -1,4 +1,4 @@
-package tenterbook.ledger;
+package tenterbook.ledger.file;
 
 import org.jspecify.annotations.Nullable;
 import tenterbook.words.Explained;
