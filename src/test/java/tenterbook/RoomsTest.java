@@ -11,6 +11,9 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -22,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -61,8 +65,7 @@ class RoomsTest {
     }
 
     private static Set<String> with(Set<String> rooms, String... more) {
-        return java.util.stream.Stream.concat(rooms.stream(), Stream.of(more))
-                .collect(java.util.stream.Collectors.toUnmodifiableSet());
+        return java.util.stream.Stream.concat(rooms.stream(), Stream.of(more)).collect(Collectors.toUnmodifiableSet());
     }
 
     private static DescribedPredicate<JavaClass> room(String name) {
@@ -85,6 +88,37 @@ class RoomsTest {
                             .because("arrows between rooms point down the table only")
                             .check(CLASSES);
                 }));
+    }
+
+    @Test
+    void subRoomsPointOneWay() {
+        SlicesRuleDefinition.slices()
+                .assignedFrom(new SliceAssignment() {
+                    @Override
+                    public SliceIdentifier getIdentifierOf(JavaClass type) {
+                        return SliceIdentifier.of(type.getPackageName());
+                    }
+
+                    @Override
+                    public String getDescription() {
+                        return "every package by itself";
+                    }
+                })
+                .should()
+                .beFreeOfCycles()
+                .because("a room whose parts need each other is one room")
+                .check(CLASSES);
+    }
+
+    /** Past that, what is in it can no longer be seen at a glance. */
+    @Test
+    void noPackageHoldsMoreThanTwentyFiveFiles() {
+        assertThat(CLASSES.stream()
+                        .filter(JavaClass::isTopLevelClass)
+                        .collect(Collectors.groupingBy(JavaClass::getPackageName, Collectors.counting())))
+                .as("classes by package")
+                .isNotEmpty()
+                .allSatisfy((name, classes) -> assertThat(classes).as(name).isLessThanOrEqualTo(25));
     }
 
     @Test

@@ -11,7 +11,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.board.BoardId;
-import tenterbook.labelling.TagTable;
+import tenterbook.labelling.issue.TagTable;
 import tenterbook.ledger.file.Progress;
 import tenterbook.piece.Piece;
 import tenterbook.recipe.BoardUse;
@@ -21,7 +21,7 @@ import tenterbook.search.query.Facet;
 import tenterbook.search.query.Order;
 import tenterbook.search.query.PieceQuery;
 import tenterbook.search.query.Span;
-import tenterbook.web.TagFacet;
+import tenterbook.web.piece.TagFacet;
 
 /**
  * Measures an archive of 100,000 pieces (or as many as the first argument, {@code -Dexec.args=5000}, says), kept in {@code target/bench-archive} so

@@ -15,16 +15,16 @@ import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.facts.PieceReader;
-import tenterbook.labelling.LabelIssuer;
 import tenterbook.labelling.LabelKind;
 import tenterbook.labelling.LabelText;
 import tenterbook.labelling.PrintSettings;
 import tenterbook.labelling.SheetSize;
+import tenterbook.labelling.issue.LabelIssuer;
 import tenterbook.labelling.paper.LabelPaper;
 import tenterbook.labelling.rule.Market;
-import tenterbook.ledger.revision.Kind;
-import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.Saved;
+import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.Piece;
 
 /**
@@ -105,7 +105,8 @@ public final class LabelBench {
             });
             heap = Math.max(heap, most[0]);
             start = System.nanoTime();
-            LabelIssuer.print(archive, pieces, tag, Clock.systemUTC(), "bench", tenterbook.ledger.file.Progress.UNWATCHED);
+            LabelIssuer.print(
+                    archive, pieces, tag, Clock.systemUTC(), "bench", tenterbook.ledger.file.Progress.UNWATCHED);
             issue[round] = System.nanoTime() - start;
         }
         System.out.printf(

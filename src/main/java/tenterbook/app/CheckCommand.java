@@ -12,11 +12,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.ArchiveCheck;
-import tenterbook.labelling.TagTable;
+import tenterbook.labelling.issue.TagTable;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Finding;
 import tenterbook.search.PieceIndex;
-import tenterbook.web.TagFacet;
+import tenterbook.web.piece.TagFacet;
 import tenterbook.words.Message;
 
 @Command(name = "check", mixinStandardHelpOptions = true)

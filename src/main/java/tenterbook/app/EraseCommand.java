@@ -16,10 +16,10 @@ import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.archive.ErasureReport;
 import tenterbook.archive.Kinds;
-import tenterbook.labelling.TagTable;
+import tenterbook.labelling.issue.TagTable;
 import tenterbook.ledger.Erased;
 import tenterbook.search.PieceIndex;
-import tenterbook.web.TagFacet;
+import tenterbook.web.piece.TagFacet;
 import tenterbook.words.Message;
 
 @Command(name = "erase", mixinStandardHelpOptions = true)

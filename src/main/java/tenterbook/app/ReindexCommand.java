@@ -7,9 +7,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
-import tenterbook.labelling.TagTable;
+import tenterbook.labelling.issue.TagTable;
 import tenterbook.search.PieceIndex;
-import tenterbook.web.TagFacet;
+import tenterbook.web.piece.TagFacet;
 import tenterbook.words.Message;
 
 @Command(name = "reindex", mixinStandardHelpOptions = true)

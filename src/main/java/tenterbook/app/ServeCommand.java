@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
 import tenterbook.exchange.Restore;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.LedgerFile;
-import tenterbook.web.Server;
+import tenterbook.web.server.Server;
 import tenterbook.words.Message;
 
 @Command(name = "serve", mixinStandardHelpOptions = true)

@@ -7,19 +7,19 @@ import java.util.List;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.documents.PaperPdf;
 import tenterbook.documents.PhotoSource;
+import tenterbook.documents.issue.PaperPdf;
 import tenterbook.imaging.Originals;
 import tenterbook.imaging.PhotoIntake;
 import tenterbook.imaging.Previews;
-import tenterbook.labelling.TagTable;
+import tenterbook.labelling.issue.TagTable;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.search.PieceIndex;
-import tenterbook.web.Server;
 import tenterbook.web.Site;
-import tenterbook.web.TagFacet;
 import tenterbook.web.job.Job;
 import tenterbook.web.job.Jobs;
+import tenterbook.web.piece.TagFacet;
+import tenterbook.web.server.Server;
 import tenterbook.words.Message;
 
 /** One open archive with all that serves it; closing it closes everything in turn. */

@@ -8,9 +8,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import tenterbook.ledger.Ledger;
+import tenterbook.ledger.Unreadable;
 import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.revision.Revision;
-import tenterbook.ledger.Unreadable;
 
 /** The pieces that say something else when records change: those that name them, at once or through a clamping. */
 public final class Dependents {

@@ -8,6 +8,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
+import tenterbook.archive.record.IssuedPaper;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.HashedFiles;
 import tenterbook.measure.Digest;

@@ -3,10 +3,11 @@ package tenterbook.archive;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import tenterbook.archive.record.IssuedPaper;
 import tenterbook.ledger.Ledger;
-import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.Unreadable;
+import tenterbook.ledger.revision.RecordKey;
 
 /**
  * Issued papers, newest first. One that cannot be read hides neither the others nor what they tell of.

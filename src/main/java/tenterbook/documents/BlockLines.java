@@ -3,7 +3,7 @@ package tenterbook.documents;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import tenterbook.archive.IssuedPaper.Line;
+import tenterbook.archive.record.IssuedPaper.Line;
 import tenterbook.colour.space.Lab;
 import tenterbook.facts.PieceColour;
 import tenterbook.measure.Digest;

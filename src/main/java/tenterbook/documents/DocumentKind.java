@@ -2,7 +2,7 @@ package tenterbook.documents;
 
 import java.util.List;
 import java.util.stream.Stream;
-import tenterbook.labelling.CodedChoice;
+import tenterbook.labelling.rule.CodedChoice;
 import tenterbook.words.Message;
 import tenterbook.words.Worded;
 

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import tenterbook.archive.IssuedPaper;
-import tenterbook.archive.IssuedPaper.Line;
+import tenterbook.archive.record.IssuedPaper;
+import tenterbook.archive.record.IssuedPaper.Line;
 import tenterbook.piece.PieceNumber;
 import tenterbook.words.Refusal;
 

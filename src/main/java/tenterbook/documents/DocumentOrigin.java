@@ -1,7 +1,7 @@
 package tenterbook.documents;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
-import tenterbook.archive.IssuedPaper;
+import tenterbook.archive.record.IssuedPaper;
 import tenterbook.labelling.StoredSettings;
 
 /**
@@ -16,7 +16,7 @@ public record DocumentOrigin(
         @JsonProperty("examination") String examination,
         @JsonProperty("examinationVersion") Integer examinationVersion) {
     public static final DocumentOrigin NONE = new DocumentOrigin(null, null, null);
-    static final String STORED = "origin";
+    public static final String STORED = "origin";
 
     public static DocumentOrigin of(VerificationCode code) {
         return new DocumentOrigin(code.toString(), null, null);

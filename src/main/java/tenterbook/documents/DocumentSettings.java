@@ -2,7 +2,7 @@ package tenterbook.documents;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Objects;
-import tenterbook.archive.IssuedPaper;
+import tenterbook.archive.record.IssuedPaper;
 import tenterbook.labelling.StoredSettings;
 import tenterbook.words.Listing;
 import tenterbook.words.Refusal;
@@ -22,7 +22,7 @@ public record DocumentSettings(
         @JsonProperty("agreement") Agreement agreement,
         @JsonProperty("disclosure") Disclosure disclosure,
         @JsonProperty("text") String text) {
-    static final String STORED = "document";
+    public static final String STORED = "document";
 
     /**
      * What two parties agree.

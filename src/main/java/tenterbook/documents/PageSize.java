@@ -1,6 +1,6 @@
 package tenterbook.documents;
 
-import tenterbook.labelling.CodedChoice;
+import tenterbook.labelling.rule.CodedChoice;
 import tenterbook.words.Message;
 import tenterbook.words.Worded;
 

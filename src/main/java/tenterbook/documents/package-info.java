@@ -3,6 +3,6 @@
  *
  * <p>The words are composed in {@code document.kind} from the archive's records alone; they go to and from the lines of an issued paper without loss
  * ({@link tenterbook.documents.DocumentLines}), and the PDF of an issued paper is
- * a stored file ({@link tenterbook.documents.PaperPdf}). {@code document.set} lays any document on pages. Nothing is clipped: words that have no room are named in a refusal.
+ * a stored file ({@link tenterbook.documents.issue.PaperPdf}). {@code document.set} lays any document on pages. Nothing is clipped: words that have no room are named in a refusal.
  */
 package tenterbook.documents;

@@ -8,15 +8,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tenterbook.archive.Kinds;
+import tenterbook.ledger.Ledger;
+import tenterbook.ledger.Saved;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Finding;
-import tenterbook.ledger.revision.Kind;
-import tenterbook.ledger.Ledger;
-import tenterbook.ledger.revision.NamedParts;
 import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.revision.NamedParts;
 import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.revision.Revision;
-import tenterbook.ledger.Saved;
 import tenterbook.words.Message;
 
 /** Which record names which, worked out anew from the records and compared with what the ledger keeps. */

@@ -1,5 +1,6 @@
 package tenterbook.labelling;
 
+import tenterbook.labelling.rule.CodedChoice;
 import tenterbook.words.Message;
 import tenterbook.words.Worded;
 

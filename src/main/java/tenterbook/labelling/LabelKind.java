@@ -1,6 +1,7 @@
 package tenterbook.labelling;
 
 import java.util.List;
+import tenterbook.labelling.rule.CodedChoice;
 import tenterbook.measure.NumberWords;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import tenterbook.facts.PieceColour;
 import tenterbook.facts.PieceFacts;
+import tenterbook.labelling.rule.CodedChoice;
 import tenterbook.labelling.rule.Question;
 import tenterbook.piece.PieceNumber;
 import tenterbook.words.Message;
@@ -30,29 +31,40 @@ public record LabelText(
         List<PieceColour> colours,
         List<Question> questions) {
     /** Which part of the label a line is. */
-    public enum Part implements Worded {
-        MAKER,
-        PLACE,
-        TITLE,
-        OTHER_TITLE,
-        NUMBER,
-        DATE,
-        SIZE,
-        MATERIAL,
-        CONTENT,
-        ORIGIN,
-        PARTICULARS,
-        MADE,
-        CARE_SYMBOL,
-        CARE,
-        COLOUR,
-        PRICE,
+    public enum Part implements CodedChoice, Worded {
+        MAKER("maker"),
+        PLACE("place"),
+        TITLE("title"),
+        OTHER_TITLE("other-title"),
+        NUMBER("number"),
+        DATE("date"),
+        SIZE("size"),
+        MATERIAL("material"),
+        CONTENT("content"),
+        ORIGIN("origin"),
+        PARTICULARS("particulars"),
+        MADE("made"),
+        CARE_SYMBOL("care-symbol"),
+        CARE("care"),
+        COLOUR("colour"),
+        PRICE("price"),
         /** Where the piece is kept. */
-        STORED;
+        STORED("stored");
+
+        private final String code;
+
+        Part(String code) {
+            this.code = code;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
 
         @Override
         public Message word() {
-            return Message.of("label.of." + LabelIssuer.word(this));
+            return Message.of("label.of." + code);
         }
     }
 

@@ -29,7 +29,7 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /** Composes the lines of each kind of label. */
-final class LabelWords {
+public final class LabelWords {
     /** What a code of 37 modules holds in bytes at level M, less its charset mark (ISO/IEC 18004, version 5-M: 84). */
     private static final int MOST_CODE_BYTES = 80;
 
@@ -46,7 +46,7 @@ final class LabelWords {
     private final List<Question> questions = new ArrayList<>();
 
     /** @param colours of the band, where the label has one */
-    LabelWords(PieceFacts facts, PrintSettings request, List<PieceColour> colours) {
+    public LabelWords(PieceFacts facts, PrintSettings request, List<PieceColour> colours) {
         this.facts = facts;
         this.colours = colours;
         this.request = request;
@@ -57,7 +57,7 @@ final class LabelWords {
         this.components = facts.cloth().cloths().stream().map(Component::of).toList();
     }
 
-    LabelText text() {
+    public LabelText text() {
         switch (request.kind()) {
             case HANG_TAG -> hangTag();
             case CARE_LABEL -> careLabel();

@@ -5,8 +5,8 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Objects;
 import java.util.Optional;
-import tenterbook.archive.IssuedPaper;
-import tenterbook.archive.LabelSheet;
+import tenterbook.archive.record.IssuedPaper;
+import tenterbook.archive.record.LabelSheet;
 import tenterbook.labelling.rule.Market;
 import tenterbook.measure.NumberWords;
 import tenterbook.words.Listing;
@@ -159,7 +159,7 @@ public record PrintSettings(
     }
 
     /** As an issued paper keeps them. */
-    ObjectNode stored() {
+    public ObjectNode stored() {
         return JsonNodeFactory.instance.objectNode().set(STORED, StoredSettings.json(this));
     }
 

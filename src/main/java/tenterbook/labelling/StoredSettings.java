@@ -7,7 +7,8 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import tenterbook.archive.IssuedPaper;
+import tenterbook.archive.record.IssuedPaper;
+import tenterbook.labelling.rule.CodedChoice;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 

@@ -1,5 +1,11 @@
 package tenterbook.ledger;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.revision.Canonical;
 import tenterbook.ledger.revision.Chain;
@@ -7,12 +13,6 @@ import tenterbook.ledger.revision.EarlierPart;
 import tenterbook.ledger.revision.PrivatePart;
 import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.revision.Revision;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import tenterbook.ledger.revision.RevisionForm.Parted;
 import tenterbook.ledger.revision.RevisionForm.Whole;
 import tenterbook.measure.Digest;

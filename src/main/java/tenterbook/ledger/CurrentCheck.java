@@ -1,12 +1,12 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.Finding;
-import tenterbook.ledger.revision.RecordKey;
-import tenterbook.ledger.revision.TwoParts;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jdbi.v3.core.Handle;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.TwoParts;
 import tenterbook.words.Message;
 
 /** Compares what is derived from the revisions, for quick reading, with the revisions. */

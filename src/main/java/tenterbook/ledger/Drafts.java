@@ -1,12 +1,12 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.Database;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import tenterbook.ledger.file.Database;
 
 /** What a person has typed and not yet saved, so that a reload, an error or another device loses nothing. */
 public final class Drafts {

@@ -1,7 +1,7 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.revision.RecordKey;
 import java.util.List;
+import tenterbook.ledger.revision.RecordKey;
 
 /**
  * What an erasure did.

@@ -1,14 +1,14 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.revision.PrivatePart;
-import tenterbook.ledger.revision.RecordKey;
-import tenterbook.ledger.revision.Revision;
-import tenterbook.ledger.revision.TwoParts;
 import java.util.Collection;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import tenterbook.ledger.Erasing.Redaction;
+import tenterbook.ledger.revision.PrivatePart;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.Revision;
+import tenterbook.ledger.revision.TwoParts;
 
 /** The SQL of an erasure. */
 final class ErasingRows {

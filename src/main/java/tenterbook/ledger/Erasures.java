@@ -1,9 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.Finding;
-import tenterbook.ledger.revision.Erasure;
-import tenterbook.ledger.revision.PrivatePart;
-import tenterbook.ledger.revision.RecordKey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +10,10 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.revision.Erasure;
+import tenterbook.ledger.revision.PrivatePart;
+import tenterbook.ledger.revision.RecordKey;
 import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 

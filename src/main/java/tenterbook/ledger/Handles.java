@@ -1,10 +1,10 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.revision.KnownKinds;
-import tenterbook.ledger.revision.RecordKey;
 import java.util.HashMap;
 import java.util.Map;
 import org.jdbi.v3.core.Handle;
+import tenterbook.ledger.revision.KnownKinds;
+import tenterbook.ledger.revision.RecordKey;
 
 /** The random names under which the revisions of persons stand, so that an identifier can be forgotten. */
 final class Handles {

@@ -1,15 +1,15 @@
 package tenterbook.ledger;
 
+import java.time.DateTimeException;
+import java.util.ArrayList;
+import java.util.List;
+import org.jdbi.v3.core.JdbiException;
 import tenterbook.ledger.file.Database;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.file.SchemaCheck;
 import tenterbook.ledger.revision.EarlierPart;
 import tenterbook.ledger.revision.Revision;
-import java.time.DateTimeException;
-import java.util.ArrayList;
-import java.util.List;
-import org.jdbi.v3.core.JdbiException;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
 

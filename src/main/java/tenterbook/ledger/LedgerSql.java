@@ -1,8 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.revision.RecordKey;
-import tenterbook.ledger.revision.Revision;
-import tenterbook.ledger.revision.RevisionForm;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.time.Instant;
@@ -13,6 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.Revision;
+import tenterbook.ledger.revision.RevisionForm;
 import tenterbook.measure.Digest;
 
 /** The ledger's SQL. */

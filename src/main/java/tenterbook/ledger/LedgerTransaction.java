@@ -1,15 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.ArchiveProblem;
-import tenterbook.ledger.file.Database;
-import tenterbook.ledger.revision.Canonical;
-import tenterbook.ledger.revision.Kind;
-import tenterbook.ledger.revision.KnownKinds;
-import tenterbook.ledger.revision.Privacy;
-import tenterbook.ledger.revision.RecordCodec;
-import tenterbook.ledger.revision.RecordKey;
-import tenterbook.ledger.revision.Revision;
-import tenterbook.ledger.revision.RevisionForm;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -22,6 +12,16 @@ import java.util.Optional;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.Database;
+import tenterbook.ledger.revision.Canonical;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.revision.KnownKinds;
+import tenterbook.ledger.revision.Privacy;
+import tenterbook.ledger.revision.RecordCodec;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.Revision;
+import tenterbook.ledger.revision.RevisionForm;
 import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 

@@ -1,11 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.ArchiveProblem;
-import tenterbook.ledger.file.HashedFiles;
-import tenterbook.ledger.revision.KnownKinds;
-import tenterbook.ledger.revision.Privacy;
-import tenterbook.ledger.revision.RecordCodec;
-import tenterbook.ledger.revision.Revision;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -13,6 +7,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.HashedFiles;
+import tenterbook.ledger.revision.KnownKinds;
+import tenterbook.ledger.revision.Privacy;
+import tenterbook.ledger.revision.RecordCodec;
+import tenterbook.ledger.revision.Revision;
 import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 

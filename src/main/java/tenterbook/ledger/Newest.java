@@ -1,10 +1,10 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.revision.RecordKey;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import org.jdbi.v3.core.statement.StatementContext;
+import tenterbook.ledger.revision.RecordKey;
 
 /** What is asked for most: the newest revision of a record without what only its place in the chain needs. */
 record Newest(

@@ -1,15 +1,15 @@
 package tenterbook.ledger;
 
+import java.time.Instant;
+import org.jdbi.v3.core.Handle;
 import tenterbook.ledger.revision.Chain;
 import tenterbook.ledger.revision.KnownKinds;
 import tenterbook.ledger.revision.Privacy;
 import tenterbook.ledger.revision.PrivatePart;
 import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.revision.Revision;
-import tenterbook.ledger.revision.TwoParts;
-import java.time.Instant;
-import org.jdbi.v3.core.Handle;
 import tenterbook.ledger.revision.RevisionForm.Parted;
+import tenterbook.ledger.revision.TwoParts;
 import tenterbook.measure.Digest;
 
 /**

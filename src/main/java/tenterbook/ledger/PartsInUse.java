@@ -1,13 +1,13 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.revision.Kind;
-import tenterbook.ledger.revision.KnownKinds;
-import tenterbook.ledger.revision.NamedParts;
-import tenterbook.ledger.revision.RecordKey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.revision.KnownKinds;
+import tenterbook.ledger.revision.NamedParts;
+import tenterbook.ledger.revision.RecordKey;
 
 /** Whether the records of one act name parts that are there, and keep those that others name; see {@link NamedParts}. */
 final class PartsInUse {

@@ -1,11 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.revision.Kind;
-import tenterbook.ledger.revision.Privacy;
-import tenterbook.ledger.revision.RecordCodec;
-import tenterbook.ledger.revision.RecordKey;
-import tenterbook.ledger.revision.Revision;
-import tenterbook.ledger.revision.TwoParts;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
@@ -22,6 +16,12 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.revision.Privacy;
+import tenterbook.ledger.revision.RecordCodec;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.Revision;
+import tenterbook.ledger.revision.TwoParts;
 
 /**
  * What in other records speaks of a person: fields that hold the identifier, with what goes with them, and private texts in

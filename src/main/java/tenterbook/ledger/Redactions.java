@@ -1,14 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.revision.Canonical;
-import tenterbook.ledger.revision.EarlierPart;
-import tenterbook.ledger.revision.KnownKinds;
-import tenterbook.ledger.revision.Privacy;
-import tenterbook.ledger.revision.PrivatePart;
-import tenterbook.ledger.revision.RecordCodec;
-import tenterbook.ledger.revision.Revision;
-import tenterbook.ledger.revision.RevisionForm;
-import tenterbook.ledger.revision.TwoParts;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
@@ -20,6 +11,15 @@ import java.util.TreeSet;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import tenterbook.ledger.Erasing.Redaction;
+import tenterbook.ledger.revision.Canonical;
+import tenterbook.ledger.revision.EarlierPart;
+import tenterbook.ledger.revision.KnownKinds;
+import tenterbook.ledger.revision.Privacy;
+import tenterbook.ledger.revision.PrivatePart;
+import tenterbook.ledger.revision.RecordCodec;
+import tenterbook.ledger.revision.Revision;
+import tenterbook.ledger.revision.RevisionForm;
+import tenterbook.ledger.revision.TwoParts;
 import tenterbook.words.Message;
 
 /** Finds what an erasure leaves of each revision; changes nothing. */

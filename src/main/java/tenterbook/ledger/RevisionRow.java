@@ -1,11 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.revision.Chain;
-import tenterbook.ledger.revision.PrivatePart;
-import tenterbook.ledger.revision.RecordKey;
-import tenterbook.ledger.revision.Revision;
-import tenterbook.ledger.revision.RevisionForm;
-import tenterbook.ledger.revision.TwoParts;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -13,8 +7,14 @@ import java.util.Map;
 import java.util.Objects;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
+import tenterbook.ledger.revision.Chain;
+import tenterbook.ledger.revision.PrivatePart;
+import tenterbook.ledger.revision.RecordKey;
+import tenterbook.ledger.revision.Revision;
+import tenterbook.ledger.revision.RevisionForm;
 import tenterbook.ledger.revision.RevisionForm.Parted;
 import tenterbook.ledger.revision.RevisionForm.Whole;
+import tenterbook.ledger.revision.TwoParts;
 import tenterbook.measure.Digest;
 
 /** A revision as it is read from the tables and put into them. */

@@ -1,9 +1,9 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.revision.NamedParts;
-import tenterbook.ledger.revision.RecordKey;
 import java.util.List;
 import java.util.stream.Collectors;
+import tenterbook.ledger.revision.NamedParts;
+import tenterbook.ledger.revision.RecordKey;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
 import tenterbook.words.Written;

@@ -1,7 +1,7 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.ArchiveProblem;
 import org.jspecify.annotations.Nullable;
+import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.words.Written;
 
 /** One record that is there and cannot be read as what it should be; the others can. */

@@ -10,10 +10,12 @@ import tenterbook.archive.Archive;
 import tenterbook.imaging.Originals;
 import tenterbook.imaging.PhotoIntake;
 import tenterbook.imaging.Previews;
-import tenterbook.labelling.TagTable;
+import tenterbook.labelling.issue.TagTable;
 import tenterbook.piece.Studio;
 import tenterbook.search.PieceIndex;
 import tenterbook.web.job.Jobs;
+import tenterbook.web.page.FlashMessage;
+import tenterbook.web.page.Page;
 
 /**
  * What the pages work with: one open archive and what follows it.
@@ -29,16 +31,21 @@ public record Site(
         Clock clock) {
     /** What a page shows around its own matter. Where the studio's record cannot be read, it says so, and all else is shown. */
     public Page page(Context ctx, String title, String section) {
-        String said = ctx.cookie("said");
-        if (said != null) {
+        String message = ctx.cookie("said");
+        if (message != null) {
             ctx.removeCookie("said", "/");
         }
-        return page(title, section, said == null ? "" : FlashMessage.decoded(said));
+        return page(title, section, message == null ? "" : FlashMessage.decoded(message));
     }
 
-    Page page(String title, String section, String said) {
+    /** For a page that tells what went wrong: a message that waits stays for the next. */
+    public Page page(String title) {
+        return page(title, "", "");
+    }
+
+    private Page page(String title, String section, String message) {
         Optional<Studio> studio = archive.readableStudio();
-        return new Page(title, section, studio.orElse(Studio.UNNAMED), said, studio.isEmpty());
+        return new Page(title, section, studio.orElse(Studio.UNNAMED), message, studio.isEmpty());
     }
 
     public String author() {

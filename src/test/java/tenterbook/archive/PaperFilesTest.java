@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenterbook.archive.record.IssuedPaper;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.measure.Digest;
 

@@ -19,6 +19,7 @@ import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.Reading;
 import tenterbook.archive.record.ClampingRecord;
 import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.archive.record.IssuedPaper;
 import tenterbook.archive.record.IssuedPaperRecord;
 import tenterbook.archive.record.MaterialRecords;
 import tenterbook.archive.record.PieceRecord;

@@ -12,7 +12,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
-import tenterbook.archive.IssuedPaper;
+import tenterbook.archive.record.IssuedPaper;
 import tenterbook.archive.record.IssuedPaperRecord;
 import tenterbook.ledger.revision.Canonical;
 import tenterbook.piece.PieceNumber;

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.Kind;
 
 class RestoreTest {
     @TempDir

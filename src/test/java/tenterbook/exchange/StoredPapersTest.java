@@ -14,12 +14,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
-import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.file.Finding;
-import tenterbook.ledger.revision.Kind;
+import tenterbook.archive.record.IssuedPaper;
 import tenterbook.ledger.MappedCodec;
+import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.PieceNumber;
 
 /** The PDF of issued papers: checked, packed and restored with the archive. */

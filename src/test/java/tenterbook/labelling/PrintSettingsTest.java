@@ -9,13 +9,14 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import tenterbook.archive.IssuedPaper;
-import tenterbook.archive.LabelSheet;
+import tenterbook.archive.record.IssuedPaper;
 import tenterbook.archive.record.IssuedPaperRecord;
+import tenterbook.archive.record.LabelSheet;
 import tenterbook.documents.DocumentKind;
 import tenterbook.documents.DocumentOrigin;
 import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.PageSize;
+import tenterbook.labelling.rule.CodedChoice;
 import tenterbook.labelling.rule.Market;
 import tenterbook.ledger.revision.Canonical;
 

@@ -1,8 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.HashedFiles;
-import tenterbook.ledger.file.Progress;
-import tenterbook.ledger.revision.Revision;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -17,8 +14,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
-import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.record.IssuedPaper;
+import tenterbook.ledger.file.HashedFiles;
+import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.Revision;
 import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
 

@@ -1,9 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.ArchiveFolder;
-import tenterbook.ledger.file.Finding;
-import tenterbook.ledger.file.Progress;
-import tenterbook.ledger.revision.Erasure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -19,6 +15,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.ledger.People.Opened;
 import tenterbook.ledger.People.Work;
+import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.Erasure;
 
 /** An erasure excuses what it took out, and commits to what it left. */
 class ErasedRemainsTest {

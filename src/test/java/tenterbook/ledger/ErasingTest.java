@@ -1,8 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.ArchiveProblem;
-import tenterbook.ledger.revision.Erasure;
-import tenterbook.ledger.revision.Revision;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -23,6 +20,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.ledger.People.Opened;
 import tenterbook.ledger.People.Person;
 import tenterbook.ledger.People.Work;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.revision.Erasure;
+import tenterbook.ledger.revision.Revision;
 
 class ErasingTest {
     private static final String REASON = "asked for by the person";

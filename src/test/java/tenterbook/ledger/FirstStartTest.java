@@ -1,7 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.ArchiveFolder;
-import tenterbook.ledger.file.ArchiveProblem;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -21,6 +19,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.ledger.Things.Opened;
+import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.ArchiveProblem;
 
 /** What is begun anew, what is gone on with after a killed first start, and what is never replaced by an empty ledger. */
 class FirstStartTest {

@@ -1,12 +1,12 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.revision.Canonical;
-import tenterbook.ledger.revision.Kind;
-import tenterbook.ledger.revision.RecordKey;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import org.jdbi.v3.core.Handle;
+import tenterbook.ledger.revision.Canonical;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.revision.RecordKey;
 import tenterbook.measure.Digest;
 
 /** Appends revisions of format 1 as the programs before schema 5 did, into a ledger of any schema. Not to be changed. */

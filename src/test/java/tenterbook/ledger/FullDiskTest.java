@@ -1,7 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.ArchiveProblem;
-import tenterbook.ledger.file.Database;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -12,6 +10,8 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.Database;
 
 /** A limit on the ledger's pages stands for a full disk: SQLite answers both with SQLITE_FULL. */
 class FullDiskTest {

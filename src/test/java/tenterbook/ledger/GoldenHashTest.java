@@ -1,7 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.revision.EarlierPart;
-import tenterbook.ledger.revision.Revision;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
@@ -13,6 +11,8 @@ import org.flywaydb.core.Flyway;
 import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenterbook.ledger.revision.EarlierPart;
+import tenterbook.ledger.revision.Revision;
 
 /** What a revision's hash covers, written out. These texts and hashes are frozen: ledgers in use depend on them. */
 class GoldenHashTest {

@@ -1,9 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.revision.Kind;
-import tenterbook.ledger.revision.Privacy;
-import tenterbook.ledger.revision.RecordCodec;
-import tenterbook.ledger.revision.TwoParts;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -18,6 +14,10 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import tenterbook.archive.Kinds;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.revision.Privacy;
+import tenterbook.ledger.revision.RecordCodec;
+import tenterbook.ledger.revision.TwoParts;
 
 /** The split by the descriptions' own privacy, over every record of the sample studio as format 1 stored it. */
 class GoldenSplitTest {

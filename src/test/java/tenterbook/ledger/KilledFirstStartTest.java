@@ -1,6 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.ArchiveProblem;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -16,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.Thorough;
 import tenterbook.ledger.Things.Opened;
+import tenterbook.ledger.file.ArchiveProblem;
 
 /** A folder whose very first start was killed, at whatever moment, starts the next time. */
 class KilledFirstStartTest {

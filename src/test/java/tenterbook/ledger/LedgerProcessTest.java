@@ -1,8 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.ArchiveFolder;
-import tenterbook.ledger.file.ArchiveProblem;
-import tenterbook.ledger.revision.Revision;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -18,6 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.ledger.Things.Opened;
+import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.revision.Revision;
 
 /** Killing a process is not a power cut: what the disk itself forgets is not tested here. */
 class LedgerProcessTest {

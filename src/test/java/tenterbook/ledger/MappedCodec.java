@@ -1,9 +1,9 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.revision.RecordCodec;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import tenterbook.ledger.revision.RecordCodec;
 
 /** Records of tests, as an object mapper writes and reads them. */
 public record MappedCodec<T>(ObjectMapper mapper, Class<T> type) implements RecordCodec<T> {

@@ -1,8 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.ArchiveFolder;
-import tenterbook.ledger.file.ArchiveProblem;
-import tenterbook.ledger.revision.Revision;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -23,6 +20,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import tenterbook.ledger.Things.Board;
 import tenterbook.ledger.Things.Opened;
 import tenterbook.ledger.Things.Print;
+import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.revision.Revision;
 
 class MigrationTest {
     @TempDir

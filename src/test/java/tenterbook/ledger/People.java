@@ -1,15 +1,15 @@
 package tenterbook.ledger;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.revision.KnownKinds;
 import tenterbook.ledger.revision.Privacy;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
-import java.util.concurrent.atomic.AtomicInteger;
 import tenterbook.words.Joined;
 
 /** Persons and works that name them, with salts that are the same each time. */

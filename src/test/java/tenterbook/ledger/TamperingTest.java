@@ -1,7 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.Finding;
-import tenterbook.ledger.file.Progress;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -15,6 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.ledger.Things.Opened;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
 
 class TamperingTest {
     @TempDir

@@ -1,9 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.file.ArchiveFolder;
-import tenterbook.ledger.file.Finding;
-import tenterbook.ledger.file.Progress;
-import tenterbook.ledger.revision.Kind;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.file.Path;
@@ -14,6 +10,10 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.Kind;
 
 /** Two small kinds of record for the ledger's tests: boards, and cloths that name boards. */
 final class Things {

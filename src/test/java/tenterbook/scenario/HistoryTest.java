@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.MappedCodec;
+import tenterbook.ledger.revision.Kind;
 
 /** The page of a record's versions, where some of them are damaged or were spoilt by another program. */
 class HistoryTest extends Scenario {

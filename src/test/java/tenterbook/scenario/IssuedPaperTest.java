@@ -16,8 +16,8 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.record.IssuedPaper;
 
 /** Issued paper over HTTP: printed again, compared with today, asked for in a search; sheets of labels; many labels at once. */
 class IssuedPaperTest extends Scenario {

@@ -19,14 +19,14 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.ArchiveCheck;
 import tenterbook.imaging.Originals;
-import tenterbook.labelling.TagTable;
+import tenterbook.labelling.issue.TagTable;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.HashedFiles;
 import tenterbook.ledger.file.Progress;
 import tenterbook.measure.Digest;
 import tenterbook.piece.Piece;
 import tenterbook.search.PieceIndex;
-import tenterbook.web.TagFacet;
+import tenterbook.web.piece.TagFacet;
 
 /**
  * What was acknowledged survives a killed process: the server is killed at random moments while two clients save pieces and

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import tenterbook.piece.condition.Change;
 import tenterbook.search.query.Facet;
 import tenterbook.search.query.Order;
-import tenterbook.web.TagFacet;
+import tenterbook.web.piece.TagFacet;
 
 /** The description of the JSON interface (OpenAPI 3.1.0, sections 4.8.8 to 4.8.24) against the server it describes. */
 class OpenApiTest extends Scenario {

@@ -12,13 +12,13 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import tenterbook.app.Wiring;
-import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.record.IssuedPaper;
 import tenterbook.documents.DocumentOrigin;
 import tenterbook.exchange.ArchiveCheck;
-import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.MappedCodec;
 import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.revision.Revision;
 import tenterbook.words.Message;
 

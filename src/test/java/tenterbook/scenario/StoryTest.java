@@ -33,8 +33,8 @@ import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
-import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.record.IssuedPaper;
 import tenterbook.ledger.Saved;
 
 /** A maker's afternoon in a real browser. */

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.MappedCodec;
+import tenterbook.ledger.revision.Kind;
 
 /** Issued paper that another program kept otherwise: it spoils nothing but itself, and its words stay to be read. */
 class UnreadablePaperTest extends Scenario {

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.MappedCodec;
+import tenterbook.ledger.revision.Kind;
 
 /** A record of the studio that another program spoilt: every page but those that need it is shown, and says so. */
 class UnreadableStudioTest extends Scenario {

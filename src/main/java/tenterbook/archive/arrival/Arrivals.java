@@ -14,8 +14,8 @@ import tenterbook.imaging.IntakePool.Outcome;
 import tenterbook.imaging.Photo;
 import tenterbook.imaging.PhotoIntake;
 import tenterbook.ledger.LedgerTransaction;
-import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.Saved;
+import tenterbook.ledger.file.Progress;
 import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 

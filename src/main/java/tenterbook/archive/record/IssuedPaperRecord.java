@@ -2,8 +2,6 @@ package tenterbook.archive.record;
 
 import static tenterbook.archive.record.Measures.LAB;
 
-import tenterbook.archive.IssuedPaper;
-import tenterbook.archive.OldPaperSettings;
 import tenterbook.archive.field.Kept;
 import tenterbook.archive.field.Numeric;
 import tenterbook.archive.field.Part;

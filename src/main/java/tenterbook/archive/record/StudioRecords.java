@@ -1,6 +1,5 @@
 package tenterbook.archive.record;
 
-import tenterbook.archive.LabelSheet;
 import tenterbook.archive.field.Numeric;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Plain;

@@ -3,7 +3,7 @@ package tenterbook.labelling.paper;
 import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
-import tenterbook.archive.LabelSheet;
+import tenterbook.archive.record.LabelSheet;
 import tenterbook.labelling.PrintSettings;
 import tenterbook.labelling.SheetSize;
 import tenterbook.measure.NumberWords;

@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Clock;
 import java.util.List;
-import tenterbook.archive.LabelSheet;
+import tenterbook.archive.record.LabelSheet;
 import tenterbook.measure.NumberWords;
 import tenterbook.typeset.DoesNotFit;
 import tenterbook.typeset.PdfCanvas;

@@ -9,14 +9,25 @@ package tenterbook.labelling.rule;
  */
 public record FibreLine(Kind kind, String text, Rule rule, String note) {
     /** What a line states. */
-    public enum Kind {
-        CONTENT,
-        ANIMAL_PARTS,
-        ORIGIN,
+    public enum Kind implements CodedChoice {
+        CONTENT("content"),
+        ANIMAL_PARTS("animal-parts"),
+        ORIGIN("origin"),
         /** The maker's name. */
-        MAKER,
+        MAKER("maker"),
         /** Number, address and the like of the maker or the responsible person. */
-        PARTICULARS
+        PARTICULARS("particulars");
+
+        private final String code;
+
+        Kind(String code) {
+            this.code = code;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
     }
 
     FibreLine(Kind kind, String text, Rule rule) {

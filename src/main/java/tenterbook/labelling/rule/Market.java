@@ -1,7 +1,6 @@
 package tenterbook.labelling.rule;
 
 import java.util.Currency;
-import tenterbook.labelling.CodedChoice;
 
 /** Where a piece is to be sold. A further market is a constant here, a rule table and, where it has its own, fibre names. */
 public enum Market implements CodedChoice {

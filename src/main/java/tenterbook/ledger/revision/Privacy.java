@@ -1,8 +1,8 @@
 package tenterbook.ledger.revision;
 
-import tenterbook.ledger.file.ArchiveFolder;
 import java.util.List;
 import java.util.Map;
+import tenterbook.ledger.file.ArchiveFolder;
 
 /**
  * What of a kind of record is private: it stands under a digest of its own, leaves the archive only by choice and can be

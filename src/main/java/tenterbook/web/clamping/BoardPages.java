@@ -1,6 +1,6 @@
 package tenterbook.web.clamping;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -10,11 +10,11 @@ import tenterbook.archive.Kinds;
 import tenterbook.board.BoardPair;
 import tenterbook.ledger.Saved;
 import tenterbook.search.index.PieceCard;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
 import tenterbook.web.record.RecordEditor;
 
 /** Board pairs: the rack, one pair with every piece made from it, and its form. */

@@ -1,6 +1,6 @@
 package tenterbook.web.clamping;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -31,12 +31,12 @@ import tenterbook.recipe.LayerMap;
 import tenterbook.recipe.RecipeFigures;
 import tenterbook.recipe.Step;
 import tenterbook.recipe.StepKind;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
 import tenterbook.web.form.ClampingForm;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.RecordEditor;
 import tenterbook.words.Written;

@@ -1,6 +1,6 @@
 package tenterbook.web.clamping;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -24,12 +24,12 @@ import tenterbook.recipe.dip.DipEstimate;
 import tenterbook.recipe.dip.DipsNeeded;
 import tenterbook.recipe.dip.FittedDips;
 import tenterbook.recipe.dip.Group;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
 import tenterbook.web.colour.ColourBand;
 import tenterbook.web.form.Form;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 import tenterbook.web.record.TypedNumber;
 
 /** The dip curve of a cloth and vat, and the dips that a colour needs: a page and its JSON. */

@@ -1,6 +1,6 @@
 package tenterbook.web.clamping;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,6 +1,6 @@
 package tenterbook.web.clamping;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -8,17 +8,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.Saved;
+import tenterbook.ledger.revision.RecordKey;
 import tenterbook.material.Cloth;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
 import tenterbook.material.Source;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.FactLine;
 import tenterbook.web.record.RecordEditor;

@@ -11,7 +11,7 @@ import tenterbook.facts.Colours;
 import tenterbook.facts.PieceColour;
 import tenterbook.imaging.Photo;
 import tenterbook.search.index.PieceCard;
-import tenterbook.web.Words;
+import tenterbook.web.page.Words;
 
 /**
  * The measured colours of a piece side by side, each as wide as its share.

@@ -1,6 +1,6 @@
 package tenterbook.web.colour;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -26,9 +26,9 @@ import tenterbook.search.find.SearchResult;
 import tenterbook.search.index.PieceCard;
 import tenterbook.search.query.Facet;
 import tenterbook.search.query.PieceQuery;
-import tenterbook.web.Html;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
+import tenterbook.web.page.Html;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.TypedNumber;
 import tenterbook.words.Message;

@@ -1,6 +1,6 @@
 package tenterbook.web.condition;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -20,22 +20,22 @@ import tenterbook.facts.Condition;
 import tenterbook.facts.PieceReader;
 import tenterbook.imaging.Photo;
 import tenterbook.imaging.file.PhotoRefused;
-import tenterbook.ledger.revision.Revision;
 import tenterbook.ledger.Saved;
+import tenterbook.ledger.revision.Revision;
 import tenterbook.piece.NumberScheme;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
 import tenterbook.piece.condition.Comparison;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.ExaminationId;
-import tenterbook.web.FormEncoding;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
 import tenterbook.web.form.ExaminationForm;
 import tenterbook.web.form.Form;
+import tenterbook.web.form.FormEncoding;
 import tenterbook.web.form.Forms;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 import tenterbook.web.record.DraftPlace;
 import tenterbook.web.record.FactLine;
 import tenterbook.web.record.RecordEditor;

@@ -1,6 +1,6 @@
 package tenterbook.web.condition;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -8,24 +8,24 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
-import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.Papers;
+import tenterbook.archive.record.IssuedPaper;
 import tenterbook.documents.DocumentDraft;
-import tenterbook.documents.DocumentIssuer;
 import tenterbook.documents.DocumentKind;
 import tenterbook.documents.DocumentOrigin;
 import tenterbook.documents.PageSize;
 import tenterbook.documents.PhotoSource;
+import tenterbook.documents.issue.DocumentIssuer;
 import tenterbook.documents.kind.ConditionReport;
 import tenterbook.documents.layout.DocumentPaper;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.piece.condition.Examination;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 import tenterbook.web.print.DocumentParameters;
 import tenterbook.web.print.IssuedPages;
 import tenterbook.words.Message;

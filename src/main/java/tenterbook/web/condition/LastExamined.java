@@ -1,6 +1,6 @@
 package tenterbook.web.condition;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import java.time.LocalDate;
 import java.util.stream.Collectors;

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import tenterbook.web.Words;
+import tenterbook.web.page.Words;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 

@@ -4,7 +4,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Set;
 import tenterbook.archive.Kinds;
-import tenterbook.archive.LabelSheet;
+import tenterbook.archive.record.LabelSheet;
 import tenterbook.archive.record.StudioRecords;
 
 /** A sheet or roll of labels, in plain millimetres. */

@@ -22,7 +22,7 @@ import tenterbook.archive.field.Written;
 import tenterbook.archive.record.FieldWords;
 import tenterbook.archive.record.StoredCodes;
 import tenterbook.ledger.revision.Kind;
-import tenterbook.web.Words;
+import tenterbook.web.page.Words;
 import tenterbook.words.Message;
 
 /**

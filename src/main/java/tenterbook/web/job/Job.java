@@ -1,6 +1,6 @@
 package tenterbook.web.job;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import java.util.List;
 import tenterbook.ledger.file.Progress;

@@ -11,7 +11,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.ledger.file.Progress;
-import tenterbook.web.Words;
+import tenterbook.web.page.Words;
 import tenterbook.words.Conventions;
 
 /** The long work of a running program, one after another on a thread of its own. */

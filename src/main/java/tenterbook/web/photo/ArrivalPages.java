@@ -1,6 +1,6 @@
 package tenterbook.web.photo;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -20,10 +20,10 @@ import tenterbook.archive.arrival.ArrivalReport;
 import tenterbook.archive.arrival.Arrivals;
 import tenterbook.archive.arrival.PhotoFolder;
 import tenterbook.imaging.IntakePool.Incoming;
-import tenterbook.web.Html;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
 import tenterbook.web.job.Job;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.Words;
 import tenterbook.web.record.RecordEditor;
 import tenterbook.words.Conventions;
 

@@ -1,6 +1,6 @@
 package tenterbook.web.photo;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -31,11 +31,11 @@ import tenterbook.measure.NumberWords;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
-import tenterbook.web.FlashMessage;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
 import tenterbook.web.form.Form;
+import tenterbook.web.page.FlashMessage;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 

@@ -1,6 +1,6 @@
 package tenterbook.web.photo;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -37,11 +37,11 @@ import tenterbook.piece.ColourRegion;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
 import tenterbook.web.colour.ColourBand;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 import tenterbook.words.Message;
 
 /** Whether a piece or a test strip has changed between two of its photographs. */

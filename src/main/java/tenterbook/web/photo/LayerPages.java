@@ -1,6 +1,6 @@
 package tenterbook.web.photo;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -29,11 +29,11 @@ import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.LayerMap;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
 import tenterbook.web.colour.ColourBand;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 
 /** How the layers of one clamping compare, from photographs that show one layer each. */
 public final class LayerPages {

@@ -15,14 +15,14 @@ import tenterbook.colour.target.MeasuredColour;
 import tenterbook.colour.target.WhitePoint;
 import tenterbook.imaging.Photo;
 import tenterbook.imaging.PhotoCalibration;
-import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.Saved;
+import tenterbook.ledger.revision.RecordKey;
 import tenterbook.measure.Digest;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
+import tenterbook.web.page.NotFound;
 import tenterbook.words.Message;
 
 /** What was measured on one photograph: each value with its illuminant, its observer and how far it may be trusted. */

@@ -17,8 +17,8 @@ import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.ColourRole;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
+import tenterbook.web.page.NotFound;
 import tenterbook.words.Message;
 
 /** Measures colours on photographs: from the original, by the photograph's calibration where it has one. */

@@ -1,6 +1,6 @@
 package tenterbook.web.photo;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -34,13 +34,13 @@ import tenterbook.piece.ColourRole;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
-import tenterbook.web.FlashMessage;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
 import tenterbook.web.colour.ColourBand;
 import tenterbook.web.form.Form;
+import tenterbook.web.page.FlashMessage;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.RecordEditor;
 import tenterbook.words.Message;

@@ -1,6 +1,6 @@
 package tenterbook.web.piece;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.javalin.config.RoutesConfig;
@@ -30,9 +30,9 @@ import tenterbook.piece.PiecePhoto;
 import tenterbook.search.facet.FacetGroup;
 import tenterbook.search.find.Hit;
 import tenterbook.search.find.SearchResult;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 import tenterbook.web.record.OpenApi;
 import tenterbook.words.Refusal;
 

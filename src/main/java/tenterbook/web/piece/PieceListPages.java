@@ -1,6 +1,6 @@
 package tenterbook.web.piece;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -16,8 +16,7 @@ import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.space.ColourWords;
 import tenterbook.colour.space.DifferenceWords;
-import tenterbook.labelling.HangTagStatus.Standing;
-import tenterbook.labelling.LabelIssuer;
+import tenterbook.labelling.issue.HangTagStatus.Standing;
 import tenterbook.labelling.rule.Market;
 import tenterbook.measure.NumberWords;
 import tenterbook.search.facet.FacetCount;
@@ -28,11 +27,10 @@ import tenterbook.search.query.ColourChoice;
 import tenterbook.search.query.Facet;
 import tenterbook.search.query.Order;
 import tenterbook.search.query.PieceQuery;
-import tenterbook.web.Html;
 import tenterbook.web.Site;
-import tenterbook.web.TagFacet;
-import tenterbook.web.Words;
 import tenterbook.web.colour.ColourBand;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.Words;
 import tenterbook.web.record.DraftPlace;
 
 /** The pieces hung along drying lines, and finding among them. */
@@ -171,7 +169,7 @@ public final class PieceListPages {
     private String home() {
         return site.archive()
                 .readableStudio()
-                .map(studio -> LabelIssuer.word(Market.of(studio.currency())))
+                .map(studio -> Market.of(studio.currency()).code())
                 .orElse("");
     }
 

@@ -1,6 +1,6 @@
 package tenterbook.web.piece;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -39,18 +39,18 @@ import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
 import tenterbook.recipe.dip.DipTally;
-import tenterbook.web.FlashMessage;
-import tenterbook.web.FormEncoding;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
 import tenterbook.web.clamping.ClampingPages;
 import tenterbook.web.colour.ColourBand;
 import tenterbook.web.condition.LastExamined;
 import tenterbook.web.form.Form;
+import tenterbook.web.form.FormEncoding;
 import tenterbook.web.form.Forms;
 import tenterbook.web.form.RecordForm;
+import tenterbook.web.page.FlashMessage;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 import tenterbook.web.print.IssuedPaperView;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.FactLine;

@@ -1,10 +1,9 @@
 package tenterbook.web.piece;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import java.util.List;
-import tenterbook.labelling.HangTagStatus.Standing;
-import tenterbook.labelling.LabelIssuer;
+import tenterbook.labelling.issue.HangTagStatus.Standing;
 
 /** Why a piece stands with its hang tag as a search says, in a few words for its card. */
 final class TagReasons {
@@ -16,7 +15,7 @@ final class TagReasons {
      */
     static List<String> of(List<Standing> standings, String tag) {
         return standings.stream()
-                .filter(standing -> tag.startsWith(LabelIssuer.word(standing.market()) + ":"))
+                .filter(standing -> tag.startsWith(standing.market().code() + ":"))
                 .map(standing -> words(standing))
                 .toList();
     }

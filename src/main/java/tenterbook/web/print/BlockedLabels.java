@@ -1,6 +1,6 @@
 package tenterbook.web.print;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -16,7 +16,7 @@ import tenterbook.labelling.rule.LabelRefusal;
 import tenterbook.measure.NumberWords;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
+import tenterbook.web.page.Words;
 
 /** Labels that cannot be printed: why, where the record is mended, and which size would hold the words. */
 public final class BlockedLabels {

@@ -1,6 +1,6 @@
 package tenterbook.web.print;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -19,8 +19,8 @@ import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.search.find.Hit;
 import tenterbook.search.query.PieceQuery;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
+import tenterbook.web.page.NotFound;
 
 /** The pieces that a request names, by number or by a search. */
 final class ChosenPieces {

@@ -1,6 +1,6 @@
 package tenterbook.web.print;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -10,28 +10,28 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.Papers;
+import tenterbook.archive.record.IssuedPaper;
 import tenterbook.documents.DocumentDraft;
-import tenterbook.documents.DocumentIssuer;
 import tenterbook.documents.DocumentKind;
 import tenterbook.documents.DocumentLines;
 import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.DocumentText;
 import tenterbook.documents.PageSize;
-import tenterbook.documents.PaperPdf;
 import tenterbook.documents.PhotoSource;
+import tenterbook.documents.issue.DocumentIssuer;
+import tenterbook.documents.issue.PaperPdf;
 import tenterbook.documents.kind.Composition;
 import tenterbook.documents.layout.DocumentPaper;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
 import tenterbook.web.form.Form;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 

@@ -9,7 +9,7 @@ import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.DocumentSettings.Agreement;
 import tenterbook.documents.DocumentSettings.Disclosure;
 import tenterbook.documents.PageSize;
-import tenterbook.labelling.CodedChoice;
+import tenterbook.labelling.rule.CodedChoice;
 
 /** The settings of a document as the parameters of its page. All other parameters belong to a search for pieces. */
 public final class DocumentParameters {

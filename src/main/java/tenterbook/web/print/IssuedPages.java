@@ -1,6 +1,6 @@
 package tenterbook.web.print;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -10,21 +10,21 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Kinds;
-import tenterbook.documents.DocumentIssuer;
-import tenterbook.documents.PaperPdf;
+import tenterbook.archive.record.IssuedPaper;
 import tenterbook.documents.PhotoSource;
+import tenterbook.documents.issue.DocumentIssuer;
+import tenterbook.documents.issue.PaperPdf;
 import tenterbook.facts.PieceReader;
-import tenterbook.labelling.IssuedLabelStatus;
-import tenterbook.labelling.LabelIssuer;
 import tenterbook.labelling.PrintSettings;
+import tenterbook.labelling.issue.IssuedLabelStatus;
+import tenterbook.labelling.issue.LabelIssuer;
 import tenterbook.ledger.file.Progress;
 import tenterbook.piece.Piece;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 import tenterbook.words.Refusal;
 
 /** Paper that was printed: what it said, how that stands today, and the same again. */

@@ -1,13 +1,13 @@
 package tenterbook.web.print;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tenterbook.archive.IssuedPaper;
 import tenterbook.archive.Papers;
+import tenterbook.archive.record.IssuedPaper;
 import tenterbook.facts.PieceReader;
-import tenterbook.labelling.IssuedLabelStatus;
+import tenterbook.labelling.issue.IssuedLabelStatus;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
 

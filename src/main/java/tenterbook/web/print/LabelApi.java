@@ -1,6 +1,6 @@
 package tenterbook.web.print;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.javalin.config.RoutesConfig;
@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import tenterbook.labelling.LabelIssuer;
 import tenterbook.labelling.rule.Article;
+import tenterbook.labelling.rule.CodedChoice;
 import tenterbook.labelling.rule.Component;
 import tenterbook.labelling.rule.FibreStatement;
 import tenterbook.labelling.rule.Market;
@@ -78,11 +78,11 @@ public final class LabelApi {
                         studio,
                         given(ctx, "words")));
         ctx.json(new Answer(
-                LabelIssuer.word(market),
+                market.code(),
                 market.place(),
                 statement.version(),
                 statement.lines().stream()
-                        .map(line -> new Said(LabelIssuer.word(line.kind()), line.text(), line.basis(), line.rule()))
+                        .map(line -> new Said(line.kind().code(), line.text(), line.basis(), line.rule()))
                         .toList(),
                 statement.refusals().stream()
                         .map(refusal -> new Refused(w(refusal.found()), refusal.rule(), w(refusal.fix())))
@@ -100,15 +100,13 @@ public final class LabelApi {
     }
 
     private static Market market(String word) {
-        return Stream.of(Market.values())
-                .filter(market -> LabelIssuer.word(market).equals(word))
-                .findFirst()
+        return CodedChoice.find(Market.values(), String.valueOf(word))
                 .orElseThrow(() -> Refusal.of(
                         "api.parameter-one-of",
                         "name",
                         "market",
                         "choices",
-                        Stream.of(Market.values()).map(LabelIssuer::word).collect(Collectors.joining(", ")),
+                        Stream.of(Market.values()).map(Market::code).collect(Collectors.joining(", ")),
                         "found",
                         word == null ? "" : word));
     }
@@ -118,8 +116,8 @@ public final class LabelApi {
             return null;
         }
         return Stream.of(Category.values())
-                .filter(category -> category.toString().equals(word)
-                        || LabelIssuer.word(category).equals(word))
+                .filter(category ->
+                        category.toString().equals(word) || category.name().equalsIgnoreCase(word.replace('-', '_')))
                 .findFirst()
                 .orElseThrow(() -> Refusal.of(
                         "api.parameter-one-of",

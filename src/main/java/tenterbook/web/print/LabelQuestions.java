@@ -1,6 +1,6 @@
 package tenterbook.web.print;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,7 +15,7 @@ import tenterbook.labelling.care.CareSymbols;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
+import tenterbook.web.page.Words;
 
 /** The doubts about a batch of labels: each said once, with the pieces it concerns. */
 final class LabelQuestions {

@@ -1,6 +1,6 @@
 package tenterbook.web.print;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -10,19 +10,19 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import tenterbook.archive.Kinds;
-import tenterbook.archive.LabelSheet;
 import tenterbook.archive.field.Numeric;
+import tenterbook.archive.record.LabelSheet;
 import tenterbook.labelling.paper.TestPage;
-import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Saved;
-import tenterbook.web.FlashMessage;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
+import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.LabelSheetForm;
+import tenterbook.web.page.FlashMessage;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 
 /** Sheets and rolls of labels, kept by name with the printer's straying, and the page to measure it by. */
 public final class SheetPages {

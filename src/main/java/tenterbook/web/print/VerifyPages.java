@@ -1,16 +1,16 @@
 package tenterbook.web.print;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
-import tenterbook.documents.Verification;
 import tenterbook.documents.VerificationCode;
-import tenterbook.web.Html;
+import tenterbook.documents.issue.Verification;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.Words;
 
 /** Compares a certificate's code with this archive, and says what that shows and what not. */
 public final class VerifyPages {

@@ -1,16 +1,16 @@
 package tenterbook.web.record;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Drafts;
-import tenterbook.web.FlashMessage;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
+import tenterbook.web.page.FlashMessage;
+import tenterbook.web.page.NotFound;
 import tenterbook.words.Message;
 
 /** Keeps what is being typed, as it is typed. */

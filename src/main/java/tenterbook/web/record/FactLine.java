@@ -1,6 +1,6 @@
 package tenterbook.web.record;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;

@@ -1,6 +1,6 @@
 package tenterbook.web.record;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -17,17 +17,17 @@ import org.slf4j.LoggerFactory;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.record.Difference;
+import tenterbook.ledger.Saved;
+import tenterbook.ledger.StillReferenced;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.revision.RecordCodec;
 import tenterbook.ledger.revision.Revision;
-import tenterbook.ledger.Saved;
-import tenterbook.ledger.StillReferenced;
-import tenterbook.web.FlashMessage;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
 import tenterbook.web.form.Forms;
+import tenterbook.web.page.FlashMessage;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 import tenterbook.words.Message;
 
 /** Every version of every record, what changed from one to the next, and bringing an older one back. */

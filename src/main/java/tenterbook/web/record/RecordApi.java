@@ -1,6 +1,6 @@
 package tenterbook.web.record;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -21,15 +21,15 @@ import tenterbook.archive.field.InputRefused;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Reading;
 import tenterbook.archive.field.TextCharacters;
-import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.LedgerTransaction;
+import tenterbook.ledger.Saved;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.revision.RecordCodec;
 import tenterbook.ledger.revision.Revision;
-import tenterbook.ledger.Saved;
-import tenterbook.web.FormEncoding;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
+import tenterbook.web.form.FormEncoding;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;

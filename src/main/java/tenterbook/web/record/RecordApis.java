@@ -1,6 +1,6 @@
 package tenterbook.web.record;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -12,7 +12,7 @@ import java.util.Map;
 import tenterbook.archive.field.InputRefused;
 import tenterbook.ledger.Conflict;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
+import tenterbook.web.page.Words;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 

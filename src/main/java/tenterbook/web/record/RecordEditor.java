@@ -1,6 +1,6 @@
 package tenterbook.web.record;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
@@ -19,21 +19,21 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.field.TextCharacters;
 import tenterbook.archive.record.Difference;
-import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Drafts;
 import tenterbook.ledger.LedgerTransaction;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.StillReferenced;
-import tenterbook.web.FlashMessage;
-import tenterbook.web.FormEncoding;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
+import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
 import tenterbook.web.form.Form;
+import tenterbook.web.form.FormEncoding;
+import tenterbook.web.form.PeopleNamed;
 import tenterbook.web.form.RecordForm;
-import tenterbook.web.page.PeopleNamed;
+import tenterbook.web.page.FlashMessage;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 import tenterbook.words.Refusal;
 
 /**

@@ -1,6 +1,6 @@
 package tenterbook.web.studio;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -14,11 +14,11 @@ import tenterbook.archive.Kinds;
 import tenterbook.ledger.Erased;
 import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.revision.Revision;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
 import tenterbook.web.job.Job;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 import tenterbook.words.Conventions;
 import tenterbook.words.Message;
 

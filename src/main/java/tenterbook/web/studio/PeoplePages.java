@@ -1,6 +1,6 @@
 package tenterbook.web.studio;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -9,11 +9,11 @@ import java.util.Map;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Party;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
 import tenterbook.web.record.FactLine;
 import tenterbook.web.record.RecordEditor;
 import tenterbook.web.record.RecordView;

@@ -1,6 +1,6 @@
 package tenterbook.web.studio;
 
-import static tenterbook.web.Words.w;
+import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -19,21 +19,21 @@ import tenterbook.exchange.ArchiveCheck;
 import tenterbook.exchange.Bag;
 import tenterbook.exchange.Pack;
 import tenterbook.labelling.rule.Language;
-import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.Conflict;
+import tenterbook.ledger.Saved;
+import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
-import tenterbook.ledger.Saved;
 import tenterbook.measure.DateWords;
 import tenterbook.piece.Studio;
-import tenterbook.web.FlashMessage;
-import tenterbook.web.Html;
 import tenterbook.web.Site;
-import tenterbook.web.Words;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
 import tenterbook.web.form.RecordForm;
 import tenterbook.web.job.Job;
+import tenterbook.web.page.FlashMessage;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.Words;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.RecordEditor;
 import tenterbook.words.Conventions;

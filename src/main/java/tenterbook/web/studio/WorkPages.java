@@ -3,10 +3,10 @@ package tenterbook.web.studio;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Map;
-import tenterbook.web.Html;
-import tenterbook.web.NotFound;
 import tenterbook.web.Site;
 import tenterbook.web.job.Job;
+import tenterbook.web.page.Html;
+import tenterbook.web.page.NotFound;
 import tenterbook.words.Message;
 
 /** Long work as it goes on, with a way to stop it. */

@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
-import tenterbook.archive.LabelSheet;
+import tenterbook.archive.record.LabelSheet;
 import tenterbook.labelling.Arrangement;
 import tenterbook.labelling.LabelKind;
 import tenterbook.labelling.PrintSettings;

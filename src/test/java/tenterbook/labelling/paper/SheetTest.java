@@ -10,7 +10,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tenterbook.archive.LabelSheet;
+import tenterbook.archive.record.LabelSheet;
 import tenterbook.facts.PieceFacts;
 import tenterbook.labelling.LabelKind;
 import tenterbook.labelling.PrintSettings;

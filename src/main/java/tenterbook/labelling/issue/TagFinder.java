@@ -1,0 +1,61 @@
+package tenterbook.labelling.issue;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jdbi.v3.core.JdbiException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import tenterbook.archive.Archive;
+import tenterbook.facts.PieceFacts;
+import tenterbook.facts.PieceReader;
+
+/**
+ * Reads pieces with what their tags say and finds how they stand. What many pieces share is read once and kept, so one of these
+ * serves one batch and is then dropped. Safe for many threads.
+ */
+final class TagFinder {
+    private static final Logger LOG = LoggerFactory.getLogger(TagFinder.class);
+    private final PieceReader reader;
+    private final HangTagStatus tags;
+
+    private TagFinder(Archive archive, HangTagStatus tags) {
+        this.reader = new PieceReader(archive);
+        this.tags = tags;
+    }
+
+    /** @param many whether most pieces will be asked for, so that every paper is best read once */
+    static TagFinder of(Archive archive, boolean many) {
+        return new TagFinder(archive, many ? HangTagStatus.ofAll(archive) : HangTagStatus.ofFew(archive));
+    }
+
+    /** By number; those withdrawn are left out, and those that cannot be read too, with a line in the log. */
+    Map<String, List<HangTagStatus.Standing>> of(List<String> numbers) {
+        try {
+            return together(numbers);
+        } catch (JdbiException e) {
+            // The disk, not a record.
+            throw e;
+        } catch (RuntimeException e) {
+            if (numbers.size() == 1) {
+                LOG.error(
+                        "How piece {} stands with its tags cannot be told until its record is mended",
+                        numbers.get(0),
+                        e);
+                return Map.of();
+            }
+            // One of them cannot be read; one by one, the others can.
+            Map<String, List<HangTagStatus.Standing>> found = new LinkedHashMap<>();
+            numbers.forEach(number -> found.putAll(of(List.of(number))));
+            return found;
+        }
+    }
+
+    private Map<String, List<HangTagStatus.Standing>> together(List<String> numbers) {
+        Map<String, List<HangTagStatus.Standing>> found = new LinkedHashMap<>();
+        for (PieceFacts facts : reader.named(numbers)) {
+            found.put(facts.piece().number().value(), tags.of(facts));
+        }
+        return found;
+    }
+}

@@ -1,0 +1,98 @@
+package tenterbook.web.form;
+
+import io.javalin.http.Context;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.Part;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+
+/**
+ * What is sent is UTF-8: JSON by RFC 8259, section 8.1, and a form without files by the URL Standard, section 5.1. Bytes that are none
+ * are refused before anything is read from them, for the replacement character in their place would be stored as if typed.
+ */
+public final class FormEncoding {
+    /** The most fields one form may have: those of some thousand photographs. */
+    public static final int MOST_FIELDS = 20_000;
+
+    private FormEncoding() {}
+
+    /** @throws CharacterCodingException where the bytes are not UTF-8 */
+    public static String utf8(byte[] bytes) throws CharacterCodingException {
+        return StandardCharsets.UTF_8
+                .newDecoder()
+                .decode(ByteBuffer.wrap(bytes))
+                .toString();
+    }
+
+    /**
+     * Reads the query, and the body where that is a form without files.
+     *
+     * @throws Refusal where one is not UTF-8
+     * @throws TooManyFields where the body has more than {@link #MOST_FIELDS}
+     */
+    public static void check(Context ctx) {
+        String query = ctx.queryString();
+        String type = String.valueOf(ctx.contentType()).toLowerCase(Locale.ROOT);
+        try {
+            if (query != null) {
+                utf8(unescaped(query.getBytes(StandardCharsets.UTF_8)));
+            }
+            if (type.startsWith("application/x-www-form-urlencoded")) {
+                utf8(unescaped(ctx.bodyAsBytes()));
+            }
+        } catch (CharacterCodingException e) {
+            throw new Refusal(Message.of("failure.not-utf8"), e);
+        }
+    }
+
+    /**
+     * The fields of a form, with files or without.
+     *
+     * @throws Refusal where one is not UTF-8
+     */
+    public static Map<String, List<String>> fields(Context ctx) {
+        Map<String, List<String>> fields = ctx.formParamMap();
+        if (ctx.isMultipartFormData()) {
+            try {
+                for (Part part : ctx.req().getParts()) {
+                    if (part.getSubmittedFileName() == null) {
+                        try (InputStream bytes = part.getInputStream()) {
+                            utf8(bytes.readAllBytes());
+                        }
+                    }
+                }
+            } catch (CharacterCodingException e) {
+                throw new Refusal(Message.of("failure.not-utf8"), e);
+            } catch (IOException | ServletException e) {
+                throw new IllegalStateException("The form that was just read cannot be read again", e);
+            }
+        }
+        return fields;
+    }
+
+    /** With the bytes that stand as %FF; a percent sign without two hexadecimal digits stays. */
+    private static byte[] unescaped(byte[] form) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(form.length);
+        int fields = 1;
+        for (int i = 0; i < form.length; i++) {
+            fields += form[i] == '&' ? 1 : 0;
+            if (fields > MOST_FIELDS) {
+                throw new TooManyFields();
+            }
+            int high = form[i] == '%' && i + 2 < form.length ? Character.digit(form[i + 1], 16) : -1;
+            int low = high < 0 ? -1 : Character.digit(form[i + 2], 16);
+            bytes.write(low < 0 ? form[i] : high << 4 | low);
+            i += low < 0 ? 0 : 2;
+        }
+        return bytes.toByteArray();
+    }
+}

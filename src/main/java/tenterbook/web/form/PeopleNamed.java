@@ -1,0 +1,47 @@
+package tenterbook.web.form;
+
+import static tenterbook.web.page.Words.w;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.Saved;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.piece.Party;
+
+/** People in a form may be given by short name or by the name that stands in their record, in any case of letters. */
+public final class PeopleNamed {
+    private PeopleNamed() {}
+
+    /** Puts short names in the place of names, and a problem beside what names nobody or more than one. */
+    public static void inForm(Archive archive, Kind<?> kind, Form form) {
+        if (kind.equals(Kinds.PIECE)) {
+            put(archive, form, "holder");
+            form.rows("events").forEach(event -> put(archive, event, "party"));
+        } else if (kind.equals(Kinds.EXAMINATION)) {
+            put(archive, form, "party");
+            put(archive, form.inside("handedOver"), "party");
+            put(archive, form.inside("received"), "party");
+        }
+    }
+
+    private static void put(Archive archive, Form form, String field) {
+        String typed = form.text(field);
+        if (typed.isEmpty() || archive.party(typed).isPresent()) {
+            return;
+        }
+        List<Party> found = archive.ledger().all(Kinds.PARTY).stream()
+                .map(Saved::record)
+                .filter(party -> party.name().strip().equalsIgnoreCase(typed))
+                .toList();
+        if (found.size() == 1) {
+            form.put(field, found.get(0).id());
+        } else if (found.isEmpty()) {
+            form.problem(field, w("form.no-such-person", "found", typed));
+        } else {
+            String people = found.stream().map(party -> party.id().value()).collect(Collectors.joining(", "));
+            form.problem(field, w("form.several-people", "found", typed, "people", people));
+        }
+    }
+}

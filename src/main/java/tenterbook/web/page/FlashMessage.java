@@ -1,0 +1,36 @@
+package tenterbook.web.page;
+
+import io.javalin.http.Context;
+import java.net.URLDecoder;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+
+/** Carries one sentence over a redirect to the next page. */
+public final class FlashMessage {
+    private FlashMessage() {}
+
+    /** Sends the browser to {@code path}, written as people read it, where {@code sentence} will be shown. */
+    public static void andGo(Context ctx, String sentence, String path) {
+        ctx.cookie("said", URLEncoder.encode(sentence, StandardCharsets.UTF_8), 60);
+        ctx.redirect(ascii(path), io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+
+    /** A header holds ASCII alone, and a record may be named ‘É24-001’ or ‘版-1’ (RFC 3987, 3.1). */
+    private static String ascii(String path) {
+        StringBuilder plain = new StringBuilder();
+        path.codePoints().forEach(letter -> {
+            String text = Character.toString(letter);
+            plain.append(letter < 128 ? text : URLEncoder.encode(text, StandardCharsets.UTF_8));
+        });
+        return plain.toString();
+    }
+
+    /** Empty where it is not ours: cookies are shared by all ports of this computer. */
+    public static String decoded(String cookie) {
+        try {
+            return URLDecoder.decode(cookie, StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException e) {
+            return "";
+        }
+    }
+}

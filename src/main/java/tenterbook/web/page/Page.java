@@ -1,0 +1,14 @@
+package tenterbook.web.page;
+
+import tenterbook.piece.Studio;
+
+/**
+ * What every page shows around its own matter.
+ *
+ * @param title of the page, also in the browser's tab
+ * @param section which entry of the menu is lit
+ * @param studio whose archive this is
+ * @param said a sentence about what was just done, or empty
+ * @param studioUnreadable whether the studio's record cannot be read; {@code studio} is then an unnamed one
+ */
+public record Page(String title, String section, Studio studio, String said, boolean studioUnreadable) {}

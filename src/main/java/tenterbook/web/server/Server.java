@@ -1,0 +1,109 @@
+package tenterbook.web.server;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.config.SizeUnit;
+import io.javalin.http.staticfiles.Location;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.util.List;
+import java.util.Map;
+import tenterbook.imaging.Originals;
+import tenterbook.web.Site;
+import tenterbook.web.form.FormEncoding;
+import tenterbook.web.page.Words;
+
+/** The server: on loopback alone, guarded, with its routes and its answers to what goes wrong. */
+public final class Server implements AutoCloseable {
+    /** The most one upload may hold: forty photographs of the largest size. */
+    private static final long MOST_UPLOADED = 40 * Originals.LIMIT_BYTES;
+
+    /** Larger files are cut off while they arrive; one between the two limits is refused alone, and its neighbours kept. */
+    private static final long MOST_ARRIVING = 4 * Originals.LIMIT_BYTES;
+
+    /** The most a form without files may hold, in bytes. */
+    static final long MOST_TYPED = 4L << 20;
+
+    /** The most an address may hold, with the other headers, in bytes. */
+    private static final int LONGEST_ADDRESS = 64 << 10;
+
+    private final Javalin javalin;
+
+    private Server(Javalin javalin) {
+        this.javalin = javalin;
+    }
+
+    /**
+     * Starts serving on {@code http://127.0.0.1:port}.
+     *
+     * @param port 0 for any free one
+     */
+    public static Server start(Site site, int port) {
+        Javalin javalin = Javalin.create(config -> configure(config, site));
+        javalin.start("127.0.0.1", port);
+        return new Server(javalin);
+    }
+
+    /** Whether nothing listens on a loopback port yet. */
+    public static boolean free(int port) {
+        try (ServerSocket probe = new ServerSocket(port, 1, InetAddress.getByName("127.0.0.1"))) {
+            return probe.isBound();
+        } catch (java.io.IOException e) {
+            return false;
+        }
+    }
+
+    public int port() {
+        return javalin.port();
+    }
+
+    /** Every route, as in {@code GET /api/pieces/{number}}, for comparing with what is described. */
+    public List<String> routes() {
+        return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(handler -> handler.endpoint.method + " " + handler.endpoint.path)
+                .toList();
+    }
+
+    private static void configure(JavalinConfig config, Site site) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.http.maxRequestSize = MOST_TYPED;
+        config.http.generateEtags = false;
+        // Addresses name pieces: the thousand whose labels can be printed at once, each with its comma.
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setRequestHeaderSize(LONGEST_ADDRESS);
+            http.setResponseHeaderSize(LONGEST_ADDRESS);
+        });
+        config.jetty.modifyServletContextHandler(handler -> handler.setMaxFormKeys(FormEncoding.MOST_FIELDS));
+        config.router.javaLangErrorHandler(Failures::answer);
+        config.jetty.multipartConfig.maxFileSize(MOST_ARRIVING >> 20, SizeUnit.MB);
+        config.jetty.multipartConfig.maxTotalRequestSize(MOST_UPLOADED >> 20, SizeUnit.MB);
+        config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
+        config.jsonMapper(new io.javalin.json.JavalinJackson(AnswerJson.mapper(), false));
+        for (String folder : new String[] {"style", "script", "fonts"}) {
+            config.staticFiles.add(files -> {
+                files.hostedPath = "/" + folder;
+                files.directory = "/web/" + folder;
+                files.location = Location.CLASSPATH;
+                files.headers = Map.of("Cache-Control", "no-cache", "X-Content-Type-Options", "nosniff");
+            });
+        }
+        config.staticFiles.enableWebjars();
+        RoutesConfig routes = config.routes;
+        routes.before(ctx -> Words.writeFor(site.archive()::conventions));
+        routes.before(Guard::check);
+        routes.before(ctx -> {
+            if (Guard.changing(ctx)) {
+                FormEncoding.check(ctx);
+            }
+        });
+        Pages.routes(routes, site);
+        new Failures(site).routes(routes);
+    }
+
+    @Override
+    public void close() {
+        javalin.stop();
+    }
+}
