@@ -70,7 +70,7 @@ public record DocumentLines(List<Line> words, Map<PieceNumber, List<Line>> piece
                 case RUNNING -> running = line.text();
                 case MAKER -> maker = line.text();
                 case APART -> inPart = true;
-                case PIECE -> parts.add(told(paper, line.basis()));
+                case PIECE -> parts.add(subject(paper, line.basis()));
                 default -> open.add(line);
             }
         }
@@ -88,7 +88,7 @@ public record DocumentLines(List<Line> words, Map<PieceNumber, List<Line>> piece
                 .toList();
     }
 
-    private static DocumentText.DocumentSection told(IssuedPaper paper, String number) {
+    private static DocumentText.DocumentSection subject(IssuedPaper paper, String number) {
         IssuedPaper.Issued issued = paper.pieces().stream()
                 .filter(each -> each.piece().value().equals(number))
                 .findFirst()

@@ -39,9 +39,9 @@ public record DocumentText(
         running = Objects.requireNonNullElse(running, "").strip();
         maker = Objects.requireNonNullElse(maker, "").strip();
         parts = List.copyOf(parts);
-        Set<PieceNumber> told = new HashSet<>();
+        Set<PieceNumber> subject = new HashSet<>();
         for (DocumentSection part : parts) {
-            if (part.piece != null && !told.add(part.piece)) {
+            if (part.piece != null && !subject.add(part.piece)) {
                 throw Refusal.of("document.refused.two-parts", "piece", part.piece);
             }
         }

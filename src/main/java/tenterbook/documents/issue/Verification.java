@@ -46,7 +46,7 @@ public record Verification(
         while (!some.isEmpty()) {
             for (Revision revision : some) {
                 if (revision.key().kind().equals(Kinds.PIECE.name()) && code.begins(revision.hash())) {
-                    found.add(told(archive, revision, revision.previous().equals(before), code));
+                    found.add(subject(archive, revision, revision.previous().equals(before), code));
                 }
                 before = revision.hash();
                 last = revision.sequence();
@@ -56,7 +56,7 @@ public record Verification(
         return found;
     }
 
-    private static Verification told(Archive archive, Revision revision, boolean linked, VerificationCode code) {
+    private static Verification subject(Archive archive, Revision revision, boolean linked, VerificationCode code) {
         String number = revision.key().id();
         Optional<Saved<Piece>> now = archive.ledger().find(Kinds.PIECE, number);
         List<IssuedPaper> certificates = Papers.of(archive.ledger(), number).readable().stream()

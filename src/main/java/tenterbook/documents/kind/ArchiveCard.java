@@ -17,17 +17,17 @@ import tenterbook.words.Message;
 final class ArchiveCard {
     private ArchiveCard() {}
 
-    static DocumentText of(DocumentFacts told, DocumentSettings request) {
-        Piece piece = told.piece();
+    static DocumentText of(DocumentFacts subject, DocumentSettings request) {
+        Piece piece = subject.piece();
         List<Block> blocks = new ArrayList<>();
-        if (told.photo().isEmpty()) {
+        if (subject.photo().isEmpty()) {
             blocks.add(DocumentWords.note(Denial.NO_PHOTOGRAPH.unless(
-                    told.facts(),
-                    () -> Denial.NO_PHOTOGRAPH_OF_TODAY.of(told.facts()).orElseThrow())));
+                    subject.facts(),
+                    () -> Denial.NO_PHOTOGRAPH_OF_TODAY.of(subject.facts()).orElseThrow())));
         } else {
-            blocks.add(new Block.Photograph(told.photo().get(), Block.Extent.WHOLE, told.seen(), "", List.of()));
+            blocks.add(new Block.Photograph(subject.photo().get(), Block.Extent.WHOLE, subject.seen(), "", List.of()));
         }
-        List<PieceColour> colours = TagColours.of(told.facts());
+        List<PieceColour> colours = TagColours.of(subject.facts());
         if (!colours.isEmpty()) {
             blocks.add(new Block.Palette(colours));
         }
@@ -35,36 +35,40 @@ final class ArchiveCard {
         facts.add(DocumentWords.fact(
                 "document.fact.number",
                 piece.edition().isBlank()
-                        ? told.number()
+                        ? subject.number()
                         : Message.of(
-                                "document.number-and-edition", "number", told.number(), "edition", piece.edition())));
+                                "document.number-and-edition",
+                                "number",
+                                subject.number(),
+                                "edition",
+                                piece.edition())));
         facts.add(DocumentWords.fact("document.fact.finished", piece.finished()));
         facts.add(DocumentWords.fact(
                 "document.fact.size",
                 piece.length().recorded() || piece.width().recorded()
                         ? DocumentWords.side(piece.length()) + " × " + DocumentWords.side(piece.width())
                         : ""));
-        facts.add(DocumentWords.fact("document.fact.cloth", told.cloths()));
-        facts.add(DocumentWords.fact("document.fact.boards", boards(told)));
-        facts.add(DocumentWords.fact("document.fact.recipe", HowMade.words(told.facts())));
+        facts.add(DocumentWords.fact("document.fact.cloth", subject.cloths()));
+        facts.add(DocumentWords.fact("document.fact.boards", boards(subject)));
+        facts.add(DocumentWords.fact("document.fact.recipe", HowMade.words(subject.facts())));
         blocks.add(new Block.Facts(facts));
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
-                told.title(),
-                told.number().value(),
-                told.facts().origin().studio(),
-                List.of(new DocumentText.DocumentSection(told.number(), blocks)));
+                subject.title(),
+                subject.number().value(),
+                subject.facts().origin().studio(),
+                List.of(new DocumentText.DocumentSection(subject.number(), blocks)));
     }
 
-    private static String boards(DocumentFacts told) {
-        return told.facts().boardUses().stream()
+    private static String boards(DocumentFacts subject) {
+        return subject.facts().boardUses().stream()
                 .map(use -> use.state().isEmpty()
-                        ? told.facts().boardTitle(use.board())
+                        ? subject.facts().boardTitle(use.board())
                         : Message.of(
                                         "label.made.board",
                                         "board",
-                                        told.facts().boardTitle(use.board()),
+                                        subject.facts().boardTitle(use.board()),
                                         "state",
                                         use.state())
                                 .inEnglish())

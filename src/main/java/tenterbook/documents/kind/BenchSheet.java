@@ -30,21 +30,21 @@ final class BenchSheet {
     private static final int MOST_DIPS = 24;
     private static final int DIPS_WHERE_UNKNOWN = 8;
 
-    private final DocumentFacts told;
+    private final DocumentFacts subject;
 
-    private BenchSheet(DocumentFacts told) {
-        this.told = told;
+    private BenchSheet(DocumentFacts subject) {
+        this.subject = subject;
     }
 
-    static DocumentText of(DocumentFacts told, DocumentSettings request) {
-        BenchSheet sheet = new BenchSheet(told);
+    static DocumentText of(DocumentFacts subject, DocumentSettings request) {
+        BenchSheet sheet = new BenchSheet(subject);
         List<Block> blocks = new ArrayList<>();
-        told.photos().stream()
+        subject.photos().stream()
                 .limit(2)
                 .forEach(photo -> blocks.add(
                         new Block.Photograph(photo.photo(), Block.Extent.HALF, photo.caption(), "", List.of())));
-        List<Clamping> clampings = told.facts().clampings();
-        Denial.NOTHING_TO_REPEAT.of(told.facts()).ifPresent(text -> blocks.add(DocumentWords.missing(text)));
+        List<Clamping> clampings = subject.facts().clampings();
+        Denial.NOTHING_TO_REPEAT.of(subject.facts()).ifPresent(text -> blocks.add(DocumentWords.missing(text)));
         for (int i = 0; i < clampings.size(); i++) {
             sheet.clamping(blocks, clampings.get(i), clampings.size() > 1);
         }
@@ -54,10 +54,10 @@ final class BenchSheet {
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
-                told.number() + "  " + told.title(),
-                told.number().value(),
+                subject.number() + "  " + subject.title(),
+                subject.number().value(),
                 request.kind().toString(),
-                List.of(new DocumentText.DocumentSection(told.number(), blocks)));
+                List.of(new DocumentText.DocumentSection(subject.number(), blocks)));
     }
 
     private void clamping(List<Block> blocks, Clamping clamping, boolean several) {
@@ -70,7 +70,7 @@ final class BenchSheet {
                                     .inEnglish(),
                             clamping.title())));
         }
-        RecipeFigures figures = RecipeFigures.of(clamping, told.facts().cloths());
+        RecipeFigures figures = RecipeFigures.of(clamping, subject.facts().cloths());
         blocks.add(DocumentWords.heading(2, "document.heading.fold-and-clamp"));
         cautions(blocks, Cautions.ofClamping());
         String layers = figures.layers().refused()
@@ -110,8 +110,8 @@ final class BenchSheet {
     }
 
     private String board(BoardUse use) {
-        Optional<BoardPair> board = told.facts().board(use.board());
-        String title = told.facts().boardTitle(use.board());
+        Optional<BoardPair> board = subject.facts().board(use.board());
+        String title = subject.facts().boardTitle(use.board());
         Message words = use.state().isEmpty()
                 ? Message.of("label.made.board-without-state", "board", title)
                 : Message.of("label.made.board", "board", title, "state", use.state());
@@ -132,7 +132,7 @@ final class BenchSheet {
     private String cut(Cut cut) {
         String name = Denial.NO_CLOTH_OF_CUT.unless(
                 cut,
-                () -> Optional.ofNullable(told.facts().cloths().get(cut.cloth()))
+                () -> Optional.ofNullable(subject.facts().cloths().get(cut.cloth()))
                         .map(Cloth::title)
                         .orElseGet(() -> cut.cloth().value()));
         return DocumentWords.joined(
@@ -213,13 +213,13 @@ final class BenchSheet {
         return step.charges().stream()
                 .map(Charge::lot)
                 .filter(Objects::nonNull)
-                .flatMap(id -> told.facts().lot(id).stream())
+                .flatMap(id -> subject.facts().lot(id).stream())
                 .distinct()
                 .toList();
     }
 
     private Block.Fact charge(Charge charge, RecipeFigures.ChargeFigures figures) {
-        Optional<Lot> lot = told.facts().lot(charge.lot());
+        Optional<Lot> lot = subject.facts().lot(charge.lot());
         String name = lot.map(Lot::title)
                 .orElse(
                         charge.lot() == null

@@ -23,42 +23,42 @@ import tenterbook.words.Written;
 final class Certificate {
     private Certificate() {}
 
-    static DocumentText of(DocumentFacts told, DocumentSettings request) {
-        Piece piece = told.piece();
+    static DocumentText of(DocumentFacts subject, DocumentSettings request) {
+        Piece piece = subject.piece();
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, told.number() + "  " + told.title()));
-        told.photos().stream()
+        blocks.add(new Block.Heading(1, subject.number() + "  " + subject.title()));
+        subject.photos().stream()
                 .limit(2)
                 .forEach(photo -> blocks.add(
                         new Block.Photograph(photo.photo(), Block.Extent.HALF, photo.caption(), "", List.of())));
-        blocks.add(new Block.Facts(facts(told, piece)));
+        blocks.add(new Block.Facts(facts(subject, piece)));
         blocks.add(DocumentWords.heading(2, "document.heading.where-it-has-been"));
         blocks.add(Denial.NOTHING_SINCE_MADE
-                .of(told.facts())
+                .of(subject.facts())
                 .<Block>map(Block.Paragraph::new)
-                .orElseGet(() -> new Block.Facts(been(told, request))));
+                .orElseGet(() -> new Block.Facts(been(subject, request))));
         DocumentWords.paragraphs(request.text()).forEach(blocks::add);
         blocks.add(new Block.Paragraph(DocumentWords.english("document.certificate.states")));
         blocks.add(new Block.Signatures(List.of(Message.of(
                         "document.certificate.sign",
                         "maker",
-                        told.facts().origin().maker().isEmpty()
+                        subject.facts().origin().maker().isEmpty()
                                 ? Message.of("document.certificate.the-maker")
-                                : told.facts().origin().maker())
+                                : subject.facts().origin().maker())
                 .inEnglish())));
-        blocks.addAll(verifying(told));
+        blocks.addAll(verifying(subject));
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
                 request.kind().toString(),
-                told.running(),
-                told.house(),
-                List.of(new DocumentText.DocumentSection(told.number(), blocks)));
+                subject.running(),
+                subject.house(),
+                List.of(new DocumentText.DocumentSection(subject.number(), blocks)));
     }
 
-    private static List<Block.Fact> facts(DocumentFacts told, Piece piece) {
+    private static List<Block.Fact> facts(DocumentFacts subject, Piece piece) {
         List<Block.Fact> facts = new ArrayList<>();
-        facts.add(DocumentWords.fact("document.fact.maker", told.maker()));
+        facts.add(DocumentWords.fact("document.fact.maker", subject.maker()));
         facts.add(DocumentWords.fact(
                 "document.fact.title", DocumentWords.joined(" / ", piece.title(), piece.otherTitle())));
         facts.add(DocumentWords.fact("document.fact.finished", piece.finished()));
@@ -66,31 +66,32 @@ final class Certificate {
             facts.add(DocumentWords.fact("document.fact.edition", piece.edition()));
         }
         facts.add(DocumentWords.fact("document.fact.size", Written.capital(DocumentWords.size(piece))));
-        facts.add(DocumentWords.fact("document.fact.cloth", Written.capital(told.cloths())));
+        facts.add(DocumentWords.fact("document.fact.cloth", Written.capital(subject.cloths())));
         facts.add(DocumentWords.fact(
                 "document.fact.boards",
-                told.facts().boardsUsed().stream().map(BoardPair::title).collect(Collectors.joining(", "))));
-        facts.add(DocumentWords.fact("document.fact.how-it-was-made", HowMade.words(told.facts())));
+                subject.facts().boardsUsed().stream().map(BoardPair::title).collect(Collectors.joining(", "))));
+        facts.add(DocumentWords.fact("document.fact.how-it-was-made", HowMade.words(subject.facts())));
         return facts;
     }
 
     /** Its events, and what other records say happened to it; where only the status or the holder is known, that. */
-    private static List<Block.Fact> been(DocumentFacts told, DocumentSettings request) {
+    private static List<Block.Fact> been(DocumentFacts subject, DocumentSettings request) {
         List<Happened> been = new ArrayList<>();
-        told.piece().events().stream()
+        subject.piece().events().stream()
                 .filter(event -> event.kind() != EventKind.PHOTOGRAPHED)
-                .map(event -> event(told, event, request))
+                .map(event -> event(subject, event, request))
                 .forEach(been::add);
-        told.facts()
+        subject.facts()
                 .condition()
-                .unnoted(told.piece())
+                .unnoted(subject.piece())
                 .forEach(report -> been.add(new Happened(
                         report.when(),
                         Message.of("document.certificate.examined", "report", report.id())
                                 .inEnglish())));
-        boolean saidToBeDyed = told.piece().events().stream().anyMatch(event -> event.kind() == EventKind.DYED_AGAIN);
+        boolean saidToBeDyed =
+                subject.piece().events().stream().anyMatch(event -> event.kind() == EventKind.DYED_AGAIN);
         if (!saidToBeDyed) {
-            told.facts().clampings().stream()
+            subject.facts().clampings().stream()
                     .skip(1)
                     .forEach(again -> been.add(
                             new Happened(again.when(), DocumentWords.english("document.certificate.dyed-again"))));
@@ -98,10 +99,10 @@ final class Certificate {
         if (been.stream().allMatch(each -> each.when.from() != null)) {
             been.sort(Comparator.comparing(each -> each.when.from()));
         }
-        Whereabouts now = told.facts().whereabouts();
+        Whereabouts now = subject.facts().whereabouts();
         if (been.isEmpty() || !now.disagreement().isEmpty()) {
             String with = now.holder().isPresent() && request.disclosure().names()
-                    ? told.named(now.holder().get(), request.disclosure().buyers())
+                    ? subject.named(now.holder().get(), request.disclosure().buyers())
                     : "";
             been.add(new Happened(
                     PartialDate.UNRECORDED,
@@ -128,7 +129,7 @@ final class Certificate {
     private record Happened(PartialDate when, String words) {}
 
     /** People are named only where that was chosen; prices and notes never. */
-    private static Happened event(DocumentFacts told, Event event, DocumentSettings request) {
+    private static Happened event(DocumentFacts subject, Event event, DocumentSettings request) {
         boolean named = event.party() != null && request.disclosure().names();
         Message words = Message.of(
                 "document.certificate.event",
@@ -137,7 +138,7 @@ final class Certificate {
                 "named",
                 DocumentWords.yes(named),
                 "person",
-                named ? told.named(event.party(), request.disclosure().buyers()) : "",
+                named ? subject.named(event.party(), request.disclosure().buyers()) : "",
                 "lasting",
                 DocumentWords.yes(event.until().recorded()),
                 "until",
@@ -145,31 +146,31 @@ final class Certificate {
         return new Happened(event.when(), words.inEnglish());
     }
 
-    private static List<Block> verifying(DocumentFacts told) {
-        VerificationCode code = VerificationCode.of(told.newest().hash());
+    private static List<Block> verifying(DocumentFacts subject) {
+        VerificationCode code = VerificationCode.of(subject.newest().hash());
         List<Block> blocks = new ArrayList<>();
         blocks.add(DocumentWords.heading(2, "document.heading.how-to-verify-this"));
         blocks.add(new Block.Code(
                 DocumentWords.joined(
                         "\n",
-                        told.number().value(),
+                        subject.number().value(),
                         code.toString(),
                         Message.of(
                                         "document.certificate.revision",
                                         "sequence",
-                                        told.newest().sequence())
+                                        subject.newest().sequence())
                                 .inEnglish()),
                 code.toString(),
                 Message.of(
                                 "document.certificate.digits",
                                 "sequence",
-                                told.newest().sequence(),
+                                subject.newest().sequence(),
                                 "piece",
-                                told.number(),
+                                subject.number(),
                                 "version",
-                                told.newest().version(),
+                                subject.newest().version(),
                                 "day",
-                                told.newest().writtenAt().toString().replaceAll("T.*", ""))
+                                subject.newest().writtenAt().toString().replaceAll("T.*", ""))
                         .inEnglish()));
         blocks.add(new Block.Items(
                 true,
@@ -178,14 +179,14 @@ final class Certificate {
                         Message.of(
                                         "document.certificate.take-the-line",
                                         "sequence",
-                                        told.newest().sequence(),
+                                        subject.newest().sequence(),
                                         "piece",
-                                        told.number(),
+                                        subject.number(),
                                         "version",
-                                        told.newest().version())
+                                        subject.newest().version())
                                 .inEnglish(),
                         DocumentWords.english(
-                                told.newest().format() == 1
+                                subject.newest().format() == 1
                                         ? "document.certificate.take-the-digest-of-format-1"
                                         : "document.certificate.take-the-digest"))));
         blocks.add(DocumentWords.note(DocumentWords.english("document.certificate.what-it-shows")));

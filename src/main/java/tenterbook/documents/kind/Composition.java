@@ -28,13 +28,14 @@ public final class Composition {
             throw Refusal.of("document.refused.no-piece", "document", request.kind());
         }
         String date = DateWords.day(today).in(archive.conventions());
-        List<DocumentFacts> told =
+        List<DocumentFacts> subject =
                 pieces.stream().map(piece -> DocumentFacts.of(archive, piece)).toList();
         if (!request.kind().each()) {
-            return List.of(new DocumentDraft(all(archive, told, request, date), pieces, request, DocumentOrigin.NONE));
+            return List.of(
+                    new DocumentDraft(all(archive, subject, request, date), pieces, request, DocumentOrigin.NONE));
         }
         List<DocumentDraft> composed = new ArrayList<>();
-        for (DocumentFacts each : told) {
+        for (DocumentFacts each : subject) {
             DocumentOrigin origin = DocumentOrigin.NONE;
             DocumentText text = switch (request.kind()) {
                 case OBJECT_ID -> ObjectIdSheet.of(each, request, date);
@@ -52,10 +53,12 @@ public final class Composition {
         return composed;
     }
 
-    private static DocumentText all(Archive archive, List<DocumentFacts> told, DocumentSettings request, String today) {
+    private static DocumentText all(
+            Archive archive, List<DocumentFacts> subject, DocumentSettings request, String today) {
         return switch (request.kind()) {
-            case LOAN_SCHEDULE, CONSIGNMENT_SCHEDULE -> Schedule.of(told, Parties.of(archive, request), request, today);
-            case INSURANCE_LIST -> InsuranceList.of(told, request, today);
+            case LOAN_SCHEDULE, CONSIGNMENT_SCHEDULE ->
+                Schedule.of(subject, Parties.of(archive, request), request, today);
+            case INSURANCE_LIST -> InsuranceList.of(subject, request, today);
             default -> throw new IllegalStateException("No words for " + request.kind());
         };
     }

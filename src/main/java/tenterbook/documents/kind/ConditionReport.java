@@ -41,12 +41,12 @@ import tenterbook.words.Written;
  */
 public final class ConditionReport {
     private final Archive archive;
-    private final DocumentFacts told;
+    private final DocumentFacts subject;
     private final Examination examination;
 
-    private ConditionReport(Archive archive, DocumentFacts told, Examination examination) {
+    private ConditionReport(Archive archive, DocumentFacts subject, Examination examination) {
         this.archive = archive;
-        this.told = told;
+        this.subject = subject;
         this.examination = examination;
     }
 
@@ -63,15 +63,15 @@ public final class ConditionReport {
                     "other",
                     piece.record().number());
         }
-        DocumentFacts told = DocumentFacts.of(archive, piece);
-        ConditionReport report = new ConditionReport(archive, told, examination);
+        DocumentFacts subject = DocumentFacts.of(archive, piece);
+        ConditionReport report = new ConditionReport(archive, subject, examination);
         DocumentText text = new DocumentText(
                 DocumentKind.CONDITION_REPORT.code(),
                 DocumentKind.CONDITION_REPORT.template(),
                 DocumentWords.english("document.condition.title"),
-                told.running(),
-                told.house(),
-                List.of(new DocumentText.DocumentSection(told.number(), report.blocks(saved.version()))));
+                subject.running(),
+                subject.house(),
+                List.of(new DocumentText.DocumentSection(subject.number(), report.blocks(saved.version()))));
         return new DocumentDraft(
                 text,
                 List.of(piece),
@@ -81,7 +81,7 @@ public final class ConditionReport {
 
     private List<Block> blocks(int version) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, told.number() + "  " + told.title()));
+        blocks.add(new Block.Heading(1, subject.number() + "  " + subject.title()));
         lacking().forEach(lack -> blocks.add(DocumentWords.missing(lack)));
         blocks.add(new Block.Facts(identification(version)));
         blocks.add(DocumentWords.heading(2, "document.heading.examination"));
@@ -96,7 +96,7 @@ public final class ConditionReport {
         blocks.add(seen());
         changes(blocks);
         hands(blocks);
-        blocks.add(DocumentWords.note(LightAdvice.sources(List.of(told.facts()))));
+        blocks.add(DocumentWords.note(LightAdvice.sources(List.of(subject.facts()))));
         blocks.add(DocumentWords.note(DocumentWords.english("document.condition.standard")));
         return blocks;
     }
@@ -114,14 +114,14 @@ public final class ConditionReport {
     }
 
     private List<Block.Fact> identification(int version) {
-        Piece piece = told.piece();
+        Piece piece = subject.piece();
         return List.of(
                 DocumentWords.fact(
                         "document.fact.report",
                         Message.of("document.condition.version", "examination", examination.id(), "version", version)),
                 DocumentWords.fact("document.fact.object", piece.category() == null ? "" : piece.category()),
-                DocumentWords.fact("document.fact.maker", told.maker()),
-                DocumentWords.fact("document.fact.cloth", told.cloths()),
+                DocumentWords.fact("document.fact.maker", subject.maker()),
+                DocumentWords.fact("document.fact.cloth", subject.cloths()),
                 DocumentWords.fact("document.fact.size-on-record", DocumentWords.size(piece)),
                 DocumentWords.fact("document.fact.size-at-examination", sizeThen()),
                 DocumentWords.fact("document.fact.inscriptions-trims", piece.trims()));
@@ -145,8 +145,8 @@ public final class ConditionReport {
     }
 
     private Object madeAgainst() {
-        List<Examination> before = told.facts().condition().before(examination);
-        List<PartialDate> days = told.facts().condition().withoutReport(told.piece(), examination);
+        List<Examination> before = subject.facts().condition().before(examination);
+        List<PartialDate> days = subject.facts().condition().withoutReport(subject.piece(), examination);
         if (examination.earlier() != null) {
             return examination.earlier();
         }
@@ -348,7 +348,7 @@ public final class ConditionReport {
                 DocumentWords.fact("document.fact.light-showing", examination.light()),
                 DocumentWords.fact("document.fact.packing", examination.packing()))));
         blocks.add(DocumentWords.caution(
-                Message.of("document.condition.light", "caution", LightAdvice.caution(told.facts()))
+                Message.of("document.condition.light", "caution", LightAdvice.caution(subject.facts()))
                         .inEnglish()));
         blocks.add(DocumentWords.caution(DocumentWords.english("document.condition.handling")));
     }

@@ -59,8 +59,9 @@ record DocumentFacts(Saved<Piece> saved, PieceFacts facts, Revision newest, List
     /** @param buyers whether a buyer is named too; otherwise it is a private owner */
     String named(PartyId id, boolean buyers) {
         Party party = facts.party(id).orElse(null);
-        boolean told = party != null && !party.kind().toLowerCase(Locale.ROOT).contains("buyer");
-        return told || buyers
+        boolean subject =
+                party != null && !party.kind().toLowerCase(Locale.ROOT).contains("buyer");
+        return subject || buyers
                 ? party == null ? id.value() : party.title()
                 : DocumentWords.english("document.private-owner");
     }

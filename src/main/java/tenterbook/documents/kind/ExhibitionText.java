@@ -14,20 +14,20 @@ import tenterbook.words.Written;
 final class ExhibitionText {
     private ExhibitionText() {}
 
-    static DocumentText of(DocumentFacts told, DocumentSettings request) {
-        Piece piece = told.piece();
-        String maker = told.facts().origin().maker();
+    static DocumentText of(DocumentFacts subject, DocumentSettings request) {
+        Piece piece = subject.piece();
+        String maker = subject.facts().origin().maker();
         List<Block> blocks = new ArrayList<>();
         if (!piece.otherTitle().isEmpty()) {
             blocks.add(new Block.Heading(3, piece.otherTitle()));
         }
         DocumentWords.paragraphs(request.text()).forEach(blocks::add);
-        blocks.add(new Block.Paragraph(HowMade.words(told.facts())));
-        String cloths = String.join(", ", told.facts().cloth().names());
+        blocks.add(new Block.Paragraph(HowMade.words(subject.facts())));
+        String cloths = String.join(", ", subject.facts().cloth().names());
         blocks.add(DocumentWords.note(DocumentWords.joined(
                 "  ·  ",
                 Written.capital(Denial.NO_CLOTH.unless(
-                        told.facts(),
+                        subject.facts(),
                         () -> cloths.isEmpty() ? DocumentWords.english("document.exhibition.cloth") : cloths)),
                 DocumentWords.size(piece).equals(DocumentWords.NOT_RECORDED)
                         ? DocumentWords.english("document.size-not-recorded")
@@ -37,13 +37,13 @@ final class ExhibitionText {
                                 ? piece.finished().toString()
                                 : DocumentWords.english("document.date-not-recorded")
                         : piece.finished().year().toString(),
-                told.number().value())));
+                subject.number().value())));
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
                 piece.title().isEmpty() ? DocumentWords.english("document.title-not-recorded") : piece.title(),
                 "",
-                maker.isEmpty() ? told.house() : maker,
-                List.of(new DocumentText.DocumentSection(told.number(), blocks)));
+                maker.isEmpty() ? subject.house() : maker,
+                List.of(new DocumentText.DocumentSection(subject.number(), blocks)));
     }
 }

@@ -19,13 +19,13 @@ import tenterbook.words.Written;
 final class InsuranceList {
     private InsuranceList() {}
 
-    static DocumentText of(List<DocumentFacts> told, DocumentSettings request, String today) {
+    static DocumentText of(List<DocumentFacts> subject, DocumentSettings request, String today) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Facts(List.of(
-                DocumentWords.fact("document.fact.owner", told.get(0).maker()),
+                DocumentWords.fact("document.fact.owner", subject.get(0).maker()),
                 DocumentWords.fact(
                         "document.fact.insured-by", request.agreement().insurer()),
-                DocumentWords.fact("document.fact.pieces", told.size()),
+                DocumentWords.fact("document.fact.pieces", subject.size()),
                 DocumentWords.fact("document.fact.as-recorded-on", today))));
         blocks.add(new Block.Table(
                 List.of(
@@ -33,9 +33,9 @@ final class InsuranceList {
                         DocumentWords.column("document.column.size-materials-condition", 3.4, false),
                         DocumentWords.column("document.column.where-it-is", 2.2, false),
                         DocumentWords.column("document.column.value", 1.3, true)),
-                told.stream().map(each -> row(each, request)).toList()));
+                subject.stream().map(each -> row(each, request)).toList()));
         blocks.add(DocumentWords.heading(2, "document.heading.totals"));
-        blocks.add(new Block.Facts(totals(told)));
+        blocks.add(new Block.Facts(totals(subject)));
         blocks.add(DocumentWords.note(DocumentWords.english("document.insurance.values")));
         DocumentWords.paragraphs(request.text()).forEach(blocks::add);
         blocks.add(new Block.Signatures(List.of(DocumentWords.english("document.insurance.sign"))));
@@ -43,10 +43,10 @@ final class InsuranceList {
                 request.kind().code(),
                 request.kind().template(),
                 request.kind().toString(),
-                told.size() == 1
-                        ? told.get(0).running()
-                        : Message.of("document.pieces", "count", told.size()).inEnglish(),
-                told.get(0).house(),
+                subject.size() == 1
+                        ? subject.get(0).running()
+                        : Message.of("document.pieces", "count", subject.size()).inEnglish(),
+                subject.get(0).house(),
                 List.of(new DocumentText.DocumentSection(null, blocks)));
     }
 
@@ -82,11 +82,11 @@ final class InsuranceList {
         return where.isEmpty() ? DocumentWords.NOT_RECORDED : where;
     }
 
-    private static List<Block.Fact> totals(List<DocumentFacts> told) {
+    private static List<Block.Fact> totals(List<DocumentFacts> subject) {
         Map<String, BigDecimal> sums = new TreeMap<>();
         Map<String, Integer> counts = new TreeMap<>();
         long unknown = 0;
-        for (DocumentFacts each : told) {
+        for (DocumentFacts each : subject) {
             Money price = each.piece().price();
             if (price == null) {
                 unknown++;

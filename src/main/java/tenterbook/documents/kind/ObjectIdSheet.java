@@ -25,30 +25,31 @@ import tenterbook.words.Written;
 final class ObjectIdSheet {
     private static final int MOST_PHOTOGRAPHS = 6;
 
-    private final DocumentFacts told;
+    private final DocumentFacts subject;
     private final Piece piece;
 
-    private ObjectIdSheet(DocumentFacts told) {
-        this.told = told;
-        this.piece = told.piece();
+    private ObjectIdSheet(DocumentFacts subject) {
+        this.subject = subject;
+        this.piece = subject.piece();
     }
 
-    static DocumentText of(DocumentFacts told, DocumentSettings request, String today) {
-        ObjectIdSheet sheet = new ObjectIdSheet(told);
+    static DocumentText of(DocumentFacts subject, DocumentSettings request, String today) {
+        ObjectIdSheet sheet = new ObjectIdSheet(subject);
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
                 request.kind().toString(),
-                told.running(),
-                told.house(),
-                List.of(new DocumentText.DocumentSection(told.number(), sheet.blocks(today))));
+                subject.running(),
+                subject.house(),
+                List.of(new DocumentText.DocumentSection(subject.number(), sheet.blocks(today))));
     }
 
     private List<Block> blocks(String today) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, told.number() + "  " + told.title()));
+        blocks.add(new Block.Heading(1, subject.number() + "  " + subject.title()));
         lacking().forEach(lack -> blocks.add(DocumentWords.missing(lack)));
-        List<PiecePhoto> photos = told.photos().stream().limit(MOST_PHOTOGRAPHS).toList();
+        List<PiecePhoto> photos =
+                subject.photos().stream().limit(MOST_PHOTOGRAPHS).toList();
         // All together at the head, in rows of three where there are more than two: none is left alone on a page.
         Block.Extent extent = photos.size() > 2 ? Block.Extent.THIRD : Block.Extent.HALF;
         photos.forEach(photo -> blocks.add(shown(photo, extent)));
@@ -75,7 +76,7 @@ final class ObjectIdSheet {
     /** What the sheet ought to have and has not: without these a piece is hardly recognised. */
     private List<String> lacking() {
         List<String> lacking = new ArrayList<>();
-        Denial.NO_PICTURE_TO_KNOW_IT_BY.of(told.facts()).ifPresent(lacking::add);
+        Denial.NO_PICTURE_TO_KNOW_IT_BY.of(subject.facts()).ifPresent(lacking::add);
         if (!piece.length().known() || !piece.width().known()) {
             lacking.add(Message.of(
                             "document.object.no-measurement",
@@ -83,7 +84,7 @@ final class ObjectIdSheet {
                             piece.length().known() ? "width" : piece.width().known() ? "length" : "both")
                     .inEnglish());
         }
-        Denial.NO_DISTINGUISHING_FEATURE.of(told.facts().condition()).ifPresent(lacking::add);
+        Denial.NO_DISTINGUISHING_FEATURE.of(subject.facts().condition()).ifPresent(lacking::add);
         return lacking;
     }
 
@@ -99,7 +100,7 @@ final class ObjectIdSheet {
                                 : piece.category())));
         facts.add(DocumentWords.fact(
                 "document.fact.materials-and-techniques",
-                Written.capital(told.cloths()) + ". " + HowMade.words(told.facts())));
+                Written.capital(subject.cloths()) + ". " + HowMade.words(subject.facts())));
         facts.add(DocumentWords.fact(
                 "document.fact.measurements",
                 piece.mass().recorded()
@@ -113,18 +114,18 @@ final class ObjectIdSheet {
         facts.add(DocumentWords.fact("document.fact.inscriptions-and-markings", inscriptions()));
         facts.add(DocumentWords.fact(
                 "document.fact.distinguishing-features",
-                Written.capital(told.facts().condition().features())));
+                Written.capital(subject.facts().condition().features())));
         facts.add(DocumentWords.fact(
                 "document.fact.title", DocumentWords.joined(" / ", piece.title(), piece.otherTitle())));
         facts.add(DocumentWords.fact(
                 "document.fact.subject",
-                told.facts().boardsUsed().stream()
+                subject.facts().boardsUsed().stream()
                         .filter(board -> !board.image().isEmpty())
                         .map(BoardPair::image)
                         .distinct()
                         .collect(Collectors.joining(", "))));
         facts.add(DocumentWords.fact("document.fact.date-or-period", piece.finished()));
-        facts.add(DocumentWords.fact("document.fact.maker", told.maker()));
+        facts.add(DocumentWords.fact("document.fact.maker", subject.maker()));
         return facts;
     }
 
@@ -142,7 +143,7 @@ final class ObjectIdSheet {
         String kind = piece.category() == null
                 ? DocumentWords.english("document.object.piece")
                 : piece.category().toString();
-        PieceFacts facts = told.facts();
+        PieceFacts facts = subject.facts();
         String colours = facts.colours().named().stream()
                 .map(PieceColour::called)
                 .distinct()
@@ -152,7 +153,7 @@ final class ObjectIdSheet {
                         "kind",
                         Written.capital(kind),
                         "cloths",
-                        told.cloths(),
+                        subject.cloths(),
                         "size",
                         DocumentWords.size(piece),
                         "colours",
@@ -173,16 +174,16 @@ final class ObjectIdSheet {
     private List<Block.Fact> particulars(String today) {
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(DocumentWords.fact("document.fact.short-description", description()));
-        facts.add(DocumentWords.fact("document.fact.inventory-number", told.number()));
+        facts.add(DocumentWords.fact("document.fact.inventory-number", subject.number()));
         if (!piece.edition().isEmpty()) {
             facts.add(DocumentWords.fact("document.fact.edition", piece.edition()));
         }
         facts.add(DocumentWords.fact(
-                "document.fact.place-of-origin", told.facts().origin().place()));
+                "document.fact.place-of-origin", subject.facts().origin().place()));
         facts.add(DocumentWords.fact(
                 "document.fact.related-objects",
                 Denial.orElse(
-                        told.kin().stream()
+                        subject.kin().stream()
                                 .map(Object::toString)
                                 .reduce((before, next) -> before + ", " + next)
                                 .map(kin -> Message.of("document.object.same-clamping", "pieces", kin)
@@ -191,7 +192,7 @@ final class ObjectIdSheet {
                         Denial.NO_KIN)));
         facts.add(DocumentWords.fact(
                 "document.fact.written-material",
-                Message.of("document.object.record", "version", told.saved().version())));
+                Message.of("document.object.record", "version", subject.saved().version())));
         facts.add(DocumentWords.fact("document.fact.date-documented", today));
         return facts;
     }

@@ -20,34 +20,34 @@ import tenterbook.words.Written;
 
 /** What is lent or consigned, to whom, for how long, in what state and on what terms. Terms are the maker's own words. */
 final class Schedule {
-    private final List<DocumentFacts> told;
+    private final List<DocumentFacts> subject;
     private final Parties parties;
     private final DocumentSettings request;
     private final String today;
     private final boolean loan;
 
-    private Schedule(List<DocumentFacts> told, Parties parties, DocumentSettings request, String today) {
-        this.told = told;
+    private Schedule(List<DocumentFacts> subject, Parties parties, DocumentSettings request, String today) {
+        this.subject = subject;
         this.parties = parties;
         this.request = request;
         this.today = today;
         this.loan = request.kind() == DocumentKind.LOAN_SCHEDULE;
     }
 
-    static DocumentText of(List<DocumentFacts> told, Parties parties, DocumentSettings request, String today) {
-        Schedule schedule = new Schedule(told, parties, request, today);
+    static DocumentText of(List<DocumentFacts> subject, Parties parties, DocumentSettings request, String today) {
+        Schedule schedule = new Schedule(subject, parties, request, today);
         String running = DocumentWords.joined(
                 "  ·  ",
-                told.size() == 1
-                        ? told.get(0).number().value()
-                        : Message.of("document.pieces", "count", told.size()).inEnglish(),
+                subject.size() == 1
+                        ? subject.get(0).number().value()
+                        : Message.of("document.pieces", "count", subject.size()).inEnglish(),
                 parties.name().length() <= 40 ? parties.name() : "");
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
                 request.kind().toString(),
                 running,
-                told.get(0).house(),
+                subject.get(0).house(),
                 List.of(new DocumentText.DocumentSection(null, schedule.blocks())));
     }
 
@@ -56,8 +56,9 @@ final class Schedule {
         blocks.add(new Block.Facts(agreement()));
         blocks.add(new Block.Heading(
                 2,
-                Message.of("document.heading.the-pieces", "count", told.size()).inEnglish()));
-        told.forEach(each -> blocks.add(entry(each)));
+                Message.of("document.heading.the-pieces", "count", subject.size())
+                        .inEnglish()));
+        subject.forEach(each -> blocks.add(entry(each)));
         if (request.disclosure().values()) {
             blocks.add(DocumentWords.heading(2, "document.heading.values-agreed"));
             blocks.add(new Block.Facts(totals()));
@@ -66,7 +67,7 @@ final class Schedule {
         blocks.add(new Block.Items(false, HANDLING));
         blocks.add(DocumentWords.note(DocumentWords.english("document.schedule.not-a-promise")));
         blocks.add(DocumentWords.note(
-                LightAdvice.sources(told.stream().map(DocumentFacts::facts).toList())));
+                LightAdvice.sources(subject.stream().map(DocumentFacts::facts).toList())));
         blocks.add(DocumentWords.heading(2, "document.heading.terms"));
         List<Block> terms = DocumentWords.paragraphs(request.agreement().terms());
         blocks.addAll(
@@ -90,7 +91,7 @@ final class Schedule {
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(DocumentWords.fact(
                 loan ? "document.fact.lender" : "document.fact.maker",
-                told.get(0).maker()));
+                subject.get(0).maker()));
         facts.add(DocumentWords.fact(loan ? "document.fact.borrower" : "document.fact.gallery", parties.name()));
         if (request.agreement().contact()) {
             facts.add(DocumentWords.fact("document.fact.contact", parties.contact()));
@@ -136,7 +137,7 @@ final class Schedule {
     private List<Block.Fact> totals() {
         Map<String, BigDecimal> sums = new TreeMap<>();
         int unknown = 0;
-        for (DocumentFacts each : told) {
+        for (DocumentFacts each : subject) {
             Optional<Money> agreed = DocumentWords.price(each.piece(), kind());
             if (agreed.isEmpty()) {
                 unknown++;
