@@ -39,19 +39,15 @@ final class ColourProfiles {
     }
 
     /**
-     * The same pictures in sRGB; unchanged if the profile is sRGB by any name, and unchanged, with a warning, if it cannot be
+     * The same picture in sRGB; unchanged if the profile is sRGB by any name, and unchanged, with a warning, if it cannot be
      * applied. Opacity stays.
      */
-    static List<RgbPicture> toSrgb(List<RgbPicture> pictures, ICC_Profile profile, List<String> warnings) {
+    static RgbPicture toSrgb(RgbPicture picture, ICC_Profile profile, List<String> warnings) {
         try {
-            return changesNothing(profile)
-                    ? pictures
-                    : pictures.stream()
-                            .map(picture -> converted(picture, profile))
-                            .toList();
+            return changesNothing(profile) ? picture : converted(picture, profile);
         } catch (IllegalArgumentException | CMMException e) {
             warnings.add(broken(e));
-            return pictures;
+            return picture;
         }
     }
 

@@ -30,9 +30,4 @@ record ExifOrientation(PixelSize size, int first, int along, int down) {
             default -> new ExifOrientation(same, 0, 1, width);
         };
     }
-
-    /** Whether rows become columns. */
-    boolean sideways() {
-        return Math.abs(along) != 1;
-    }
 }

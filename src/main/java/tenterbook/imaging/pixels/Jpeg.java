@@ -1,5 +1,9 @@
 package tenterbook.imaging.pixels;
 
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferByte;
+import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -23,13 +27,28 @@ public final class Jpeg {
             param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
             param.setCompressionQuality(quality);
             writer.setOutput(out);
-            writer.write(null, new IIOImage(EncoderRowSource.of(picture), null, null), param);
+            writer.write(null, new IIOImage(onWhite(picture), null, null), param);
         } catch (IOException e) {
             throw new UncheckedIOException("A preview could not be encoded in memory", e);
         } finally {
             writer.dispose();
         }
         return withoutMetadata(bytes.toByteArray());
+    }
+
+    /** See-through pixels lie on white. */
+    private static BufferedImage onWhite(RgbPicture picture) {
+        WritableRaster raster = Raster.createWritableRaster(RgbBytes.model(picture.width(), picture.height()), null);
+        byte[] rgb = ((DataBufferByte) raster.getDataBuffer()).getData();
+        int at = 0;
+        for (int pixel : picture.argb()) {
+            int alpha = pixel >>> 24;
+            for (int shift = 16; shift >= 0; shift -= 8) {
+                int level = pixel >> shift & 0xff;
+                rgb[at++] = (byte) (alpha == 255 ? level : (level * alpha + 255 * (255 - alpha) + 127) / 255);
+            }
+        }
+        return RgbBytes.image(raster);
     }
 
     /**

@@ -27,18 +27,18 @@ final class JpegStream {
     private JpegStream() {}
 
     /**
-     * @param sizes upright, the largest first
+     * @param picture as stored, in the file's own colours
      * @param width of the whole picture, as stored
      * @param notes what a person should know
      */
-    record Reduced(List<RgbPicture> sizes, int width, int height, List<String> notes) {}
+    record Reduced(RgbPicture picture, Optional<ICC_Profile> profile, int width, int height, List<String> notes) {}
 
     /**
      * Empty if this is no file for the quick way; then nothing is known of it yet.
      *
-     * @param longEdges the longest side of each size wanted, the largest first
+     * @param longEdge the longest side wanted
      */
-    static Optional<Reduced> read(Path file, int orientation, int[] longEdges, long mostPixels) throws IOException {
+    static Optional<Reduced> read(Path file, int longEdge, long mostPixels) throws IOException {
         if (Files.size(file) > LONGEST) {
             return Optional.empty();
         }
@@ -48,11 +48,10 @@ final class JpegStream {
             return Optional.empty();
         }
         PixelSize whole = new PixelSize(head.get().width(), head.get().height());
-        if (whole.within(longEdges[0]).equals(whole) || (long) whole.width() * whole.height() > mostPixels) {
+        if (whole.within(longEdge).equals(whole) || (long) whole.width() * whole.height() > mostPixels) {
             return Optional.empty();
         }
-        OpaqueReduction reduction =
-                OpaqueReduction.of(whole.width(), whole.height(), whole.within(longEdges), orientation);
+        Reduction reduction = new Reduction(whole, whole.within(longEdge), 3);
         List<String> notes = new ArrayList<>();
         try {
             if (!decode(jpeg, head.get(), reduction, notes)) {
@@ -62,16 +61,12 @@ final class JpegStream {
             // Whatever is wrong with it, the ordinary way finds again and tells.
             return Optional.empty();
         }
-        List<RgbPicture> sizes = reduction.pictures();
         Optional<ICC_Profile> profile =
                 Optional.ofNullable(head.get().profile()).flatMap(bytes -> ColourProfiles.parse(bytes, notes));
-        if (profile.isPresent()) {
-            sizes = ColourProfiles.toSrgb(sizes, profile.get(), notes);
-        }
-        return Optional.of(new Reduced(sizes, whole.width(), whole.height(), notes));
+        return Optional.of(new Reduced(reduction.picture(), profile, whole.width(), whole.height(), notes));
     }
 
-    private static boolean decode(byte[] jpeg, JpegHead head, OpaqueReduction reduction, List<String> notes)
+    private static boolean decode(byte[] jpeg, JpegHead head, Reduction reduction, List<String> notes)
             throws IOException {
         int from = Jpeg.dropMetadata(jpeg, head.scanAt());
         try (ImageInputStream in = new ByteArrayImageInputStream(jpeg, from, jpeg.length - from)) {

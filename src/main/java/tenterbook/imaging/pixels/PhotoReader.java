@@ -50,13 +50,12 @@ public final class PhotoReader {
         if (!type.decodable()) {
             return unseen(facts, Message.of("photo.not-shown", "type", type.name()));
         }
-        Optional<JpegStream.Reduced> streamed = type == MediaType.JPEG
-                ? JpegStream.read(file, facts.orientation(), longEdges, MOST_PIXELS)
-                : Optional.empty();
+        Optional<JpegStream.Reduced> streamed =
+                type == MediaType.JPEG ? JpegStream.read(file, longEdges[0], MOST_PIXELS) : Optional.empty();
         if (streamed.isPresent()) {
             JpegStream.Reduced jpeg = streamed.get();
             return new Reading(
-                    jpeg.sizes(),
+                    sizes(jpeg.picture(), jpeg.profile(), facts, longEdges, jpeg.notes()),
                     upright(facts, jpeg.width(), jpeg.height()),
                     upright(facts, jpeg.height(), jpeg.width()),
                     jpeg.notes());
@@ -122,32 +121,27 @@ public final class PhotoReader {
         if (profile.isEmpty() && type == MediaType.PNG) {
             profile = EmbeddedProfile.ofPng(reader, notes);
         }
-        List<RgbPicture> first = List.of(reduced(image, longEdges[0]));
-        if (profile.isPresent()) {
-            first = ColourProfiles.toSrgb(first, profile.get(), notes);
-        }
-        List<RgbPicture> sizes = new ArrayList<>(first);
-        for (int i = 1; i < longEdges.length; i++) {
-            sizes.add(sizes.get(i - 1).within(longEdges[i]));
-        }
+        PixelRows rows = RasterRows.of(image);
+        RgbPicture picture = Reduction.within(rows, longEdges[0]).orElseGet(() -> RgbPicture.of(rows));
         return new Reading(
-                sizes.stream().map(size -> size.upright(facts.orientation())).toList(),
+                sizes(picture, profile, facts, longEdges, notes),
                 upright(facts, width, height),
                 upright(facts, height, width),
                 notes);
     }
 
-    private static RgbPicture reduced(BufferedImage image, int longEdge) {
-        PixelRows rows = RasterRows.of(image);
-        return Reduction.within(rows, longEdge).orElseGet(() -> {
-            int[] argb = new int[rows.width() * rows.height()];
-            int[] row = new int[rows.width()];
-            for (int y = 0; y < rows.height(); y++) {
-                rows.row(y, row);
-                System.arraycopy(row, 0, argb, y * row.length, row.length);
-            }
-            return new RgbPicture(argb, rows.width(), rows.height());
-        });
+    /** Upright sRGB, and the smaller sizes from the larger. */
+    private static List<RgbPicture> sizes(
+            RgbPicture stored, Optional<ICC_Profile> profile, PhotoFacts facts, int[] longEdges, List<String> notes) {
+        RgbPicture picture = profile.map(from -> ColourProfiles.toSrgb(stored, from, notes))
+                .orElse(stored)
+                .upright(facts.orientation());
+        List<RgbPicture> sizes = new ArrayList<>();
+        for (int longEdge : longEdges) {
+            picture = picture.within(longEdge);
+            sizes.add(picture);
+        }
+        return sizes;
     }
 
     private static Integer upright(PhotoFacts facts, long side, long other) {

@@ -6,9 +6,9 @@ interface PixelRows {
 
     int height();
 
-    /** Whether every pixel is known to be opaque. */
-    boolean opaque();
+    /** 3: red, green, blue. 4: the same, not premultiplied, and opacity. */
+    int bands();
 
-    /** Fills {@code out} with the row's pixels, 0xAARRGGBB, not premultiplied; rows may be asked for in order only. */
-    void row(int y, int[] out);
+    /** Fills {@code out} with the row's pixels, {@link #bands} bytes each. */
+    void row(int y, byte[] out);
 }

@@ -1,8 +1,5 @@
 package tenterbook.imaging.pixels;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /** How large a picture is, or becomes, in pixels. */
 record PixelSize(int width, int height) {
     /** This size with its long edge reduced to {@code longEdge}; itself if it is no longer than that. */
@@ -13,16 +10,5 @@ record PixelSize(int width, int height) {
                 : new PixelSize(
                         Math.max(1, Math.round((float) width * longEdge / longest)),
                         Math.max(1, Math.round((float) height * longEdge / longest)));
-    }
-
-    /** Within the first edge, that within the second, and so on. */
-    List<PixelSize> within(int[] longEdges) {
-        List<PixelSize> sizes = new ArrayList<>();
-        PixelSize size = this;
-        for (int longEdge : longEdges) {
-            size = size.within(longEdge);
-            sizes.add(size);
-        }
-        return sizes;
     }
 }

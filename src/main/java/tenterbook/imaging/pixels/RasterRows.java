@@ -8,6 +8,8 @@ import java.awt.image.ComponentColorModel;
 import java.awt.image.DataBufferByte;
 import java.awt.image.PixelInterleavedSampleModel;
 import java.awt.image.Raster;
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The bare numbers of a decoded picture, before any colour profile: grey or RGB, 8 or 16 bits, with or without alpha.
@@ -20,20 +22,22 @@ final class RasterRows implements PixelRows {
     private final int bands;
     private final int shift;
     private final int[] samples;
-    private final byte[] bytes;
-    private final PixelInterleavedSampleModel layout;
+    /** Of a picture whose rows stand as they are wanted, as most do; otherwise null. */
+    private final byte @Nullable [] bytes;
 
     private RasterRows(Raster raster) {
         this.raster = raster;
         bands = raster.getNumBands();
         shift = raster.getSampleModel().getSampleSize(0) - 8;
         samples = new int[bands * raster.getWidth()];
-        boolean plain = shift == 0
-                && raster.getDataBuffer() instanceof DataBufferByte
-                && raster.getSampleModel() instanceof PixelInterleavedSampleModel
-                && raster.getParent() == null;
-        bytes = plain ? ((DataBufferByte) raster.getDataBuffer()).getData() : null;
-        layout = plain ? (PixelInterleavedSampleModel) raster.getSampleModel() : null;
+        boolean inOrder = bands >= 3
+                && raster.getParent() == null
+                && raster.getDataBuffer() instanceof DataBufferByte buffer
+                && buffer.getOffset() == 0
+                && raster.getSampleModel() instanceof PixelInterleavedSampleModel model
+                && model.getScanlineStride() == bands * raster.getWidth()
+                && Arrays.equals(model.getBandOffsets(), Arrays.copyOf(new int[] {0, 1, 2, 3}, bands));
+        bytes = inOrder ? ((DataBufferByte) raster.getDataBuffer()).getData() : null;
     }
 
     static PixelRows of(BufferedImage image) {
@@ -67,40 +71,24 @@ final class RasterRows implements PixelRows {
     }
 
     @Override
-    public boolean opaque() {
-        return bands == 1 || bands == 3;
+    public int bands() {
+        return bands == 1 || bands == 3 ? 3 : 4;
     }
 
     @Override
-    public void row(int y, int[] out) {
+    public void row(int y, byte[] out) {
         if (bytes != null) {
-            plainRow(y, out);
+            System.arraycopy(bytes, y * out.length, out, 0, out.length);
             return;
         }
         raster.getPixels(raster.getMinX(), raster.getMinY() + y, width(), 1, samples);
-        for (int x = 0, at = 0; x < width(); x++, at += bands) {
-            int first = samples[at] >> shift;
-            int second = bands >= 3 ? samples[at + 1] >> shift : first;
-            int third = bands >= 3 ? samples[at + 2] >> shift : first;
-            int alpha = bands == 2 || bands == 4 ? samples[at + bands - 1] >> shift : 255;
-            out[x] = alpha << 24 | first << 16 | second << 8 | third;
-        }
-    }
-
-    private void plainRow(int y, int[] out) {
-        int[] offsets = layout.getBandOffsets();
-        int step = layout.getPixelStride();
-        int red = offsets[0];
-        int green = bands >= 3 ? offsets[1] : red;
-        int blue = bands >= 3 ? offsets[2] : red;
-        int alpha = bands == 2 || bands == 4 ? offsets[bands - 1] : -1;
-        int at = raster.getDataBuffer().getOffset() + y * layout.getScanlineStride();
-        for (int x = 0; x < out.length; x++, at += step) {
-            int opacity = alpha < 0 ? 255 : bytes[at + alpha] & 0xff;
-            out[x] = opacity << 24
-                    | (bytes[at + red] & 0xff) << 16
-                    | (bytes[at + green] & 0xff) << 8
-                    | bytes[at + blue] & 0xff;
+        for (int at = 0, to = 0; at < samples.length; at += bands) {
+            out[to++] = (byte) (samples[at] >> shift);
+            out[to++] = (byte) (samples[bands >= 3 ? at + 1 : at] >> shift);
+            out[to++] = (byte) (samples[bands >= 3 ? at + 2 : at] >> shift);
+            if (bands == 2 || bands == 4) {
+                out[to++] = (byte) (samples[at + bands - 1] >> shift);
+            }
         }
     }
 }
