@@ -113,7 +113,7 @@ class PlainAnswersTest extends Scenario {
         assertThat(answer.words()).contains("holiday.jpg: Photo was not added");
     }
 
-    /** 16 CFR 303.15(b) and 303.33, as read in shared/reference/facts_read.csv: the origin must always be disclosed. */
+    /** 16 CFR 303.15(b) and 303.33: the origin must always be disclosed. */
     @Test
     void aLabelForTheUnitedStatesIsHeldBackWhereTheOriginIsNotRecorded() throws IOException {
         clamping();

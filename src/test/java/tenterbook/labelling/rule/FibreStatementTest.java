@@ -116,7 +116,7 @@ class FibreStatementTest {
                 .containsExactly("Made in U.S.A.");
     }
 
-    /** Sources: the origin is always disclosed, 16 CFR 303.15(b) and 303.33, as in shared/reference/facts_read.csv. */
+    /** Sources: the origin is always disclosed, 16 CFR 303.15(b) and 303.33. */
     @Test
     void otherOriginStandsAsFactsAndWhatIsUnknownIsAsked() {
         assertThat(texts(of(Market.EU, Category.SCARF, components("silk 100"), "Portugal", ""), FibreLine.Kind.ORIGIN))
