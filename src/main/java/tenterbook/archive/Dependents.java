@@ -54,7 +54,7 @@ public final class Dependents {
                     .value());
         } catch (Unreadable e) {
             // One that cannot be read must not keep every later change out of the index.
-            return ledger.names(examination).stream()
+            return ledger.references(examination).stream()
                     .filter(named -> is(named, Kinds.PIECE))
                     .map(RecordKey::id)
                     .toList();

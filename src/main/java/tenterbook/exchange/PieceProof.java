@@ -89,11 +89,11 @@ public final class PieceProof {
         Set<RecordKey> shown = new HashSet<>();
         shown.add(Kinds.PIECE.key(number));
         if (made) {
-            archive.ledger().names(Kinds.PIECE.key(number)).stream()
+            archive.ledger().references(Kinds.PIECE.key(number)).stream()
                     .filter(key -> key.kind().equals(Kinds.CLAMPING.name()))
                     .forEach(clamping -> {
                         shown.add(clamping);
-                        archive.ledger().names(clamping).stream()
+                        archive.ledger().references(clamping).stream()
                                 .filter(key -> key.kind().equals(Kinds.BOARD_PAIR.name())
                                         || key.kind().equals(Kinds.CLOTH.name()))
                                 .forEach(shown::add);

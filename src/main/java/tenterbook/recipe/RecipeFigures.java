@@ -16,13 +16,12 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * The figures that follow from a clamping.
+ * The figures derived from a clamping.
  *
- * <p>Lengths in metres, areal weight in g/m² (1 momme is 4.340 g/m², common practice), masses in grams, percent of the
- * dry weight of fibre, liquor in litres at one kilogram a litre (common practice), times in minutes. A range stays a
- * range: ends are worked out with ends. What was weighed, counted or timed wins over what can be worked out, and a
- * difference of more than a tenth is stated. An input that is not known refuses the figure and is named; it never counts
- * as zero.
+ * <p>Lengths in metres, areal weight in g/m² (1 momme is 4.340 g/m², common practice), masses in grams, percent of the dry
+ * weight of fibre, liquor in litres at one kilogram a litre (common practice), times in minutes. A range stays a range. A
+ * weighed, counted or timed value is preferred to a computed one, and a difference of more than a tenth is stated. An unknown
+ * input refuses the figure and is named; it never counts as zero.
  *
  * @param layers in the clamp
  * @param clothMass of all cuts together, dry
@@ -109,11 +108,11 @@ public record RecipeFigures(
             return folded;
         }
         Figure counted = Working.wins(folded, fold.layersCounted(), "counted", Unit.COUNT);
-        // A layer too many or too few is no matter of a tenth: any difference counts here.
+        // Layers are whole numbers: any difference counts.
         boolean differs = !folded.refused()
                 && fold.layersCounted().unit() == Unit.COUNT
                 && Span.gap(Span.of(fold.layersCounted(), Unit.COUNT), Span.exactly(stacked)) > 0;
-        List<Written> said = differs
+        List<Written> disagreements = differs
                 ? List.of(Message.of(
                         "recipe.figure.layers-differ",
                         "counted",
@@ -121,7 +120,8 @@ public record RecipeFigures(
                         "folded",
                         stacked))
                 : List.of();
-        return new Figure(counted.name(), counted.value(), counted.formula(), counted.inputs(), said, List.of());
+        return new Figure(
+                counted.name(), counted.value(), counted.formula(), counted.inputs(), disagreements, List.of());
     }
 
     private static Figure clothMass(List<Cut> cuts, Map<ClothId, Cloth> cloths) {

@@ -153,7 +153,7 @@ public final class TagTable implements AutoCloseable {
         Set<String> pieces = Dependents.of(archive.ledger(), keys);
         keys.stream()
                 .filter(key -> is(key, Kinds.ISSUED_PAPER))
-                .flatMap(key -> archive.ledger().names(key).stream())
+                .flatMap(key -> archive.ledger().references(key).stream())
                 .filter(named -> is(named, Kinds.PIECE))
                 .forEach(named -> pieces.add(named.id()));
         return pieces;
