@@ -31,7 +31,7 @@ import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
 import tenterbook.words.Message;
 
-/** Every kind of record, and which others each names. The names stand in the ledger for ever. */
+/** Every kind of record and its references. The stored names never change. */
 public final class Kinds {
     /** The identifier of the one studio record. */
     public static final String THE_STUDIO = "studio";
@@ -103,7 +103,7 @@ public final class Kinds {
             piece -> piece.number().value(),
             Kinds::namedByPiece,
             KindPrivacy.PIECE);
-    /** Named by its photograph: one calibration each, and calibrating again makes a new revision of it. */
+    /** Identified by its photograph: one calibration each, and calibrating again makes a new revision of it. */
     public static final Kind<PhotoCalibration> CALIBRATION = new Kind<>(
             "calibration",
             Message.of("kind.calibration"),
@@ -122,7 +122,7 @@ public final class Kinds {
             Kinds::namedByPaper,
             KindPrivacy.ISSUED_PAPER);
 
-    /** A sheet of labels by its name. */
+    /** Identified by the name of the sheet. */
     public static final Kind<LabelSheet> LABEL_SHEET = new Kind<>(
             "label-sheet",
             Message.of("kind.label-sheet"),

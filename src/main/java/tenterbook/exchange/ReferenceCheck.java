@@ -19,7 +19,7 @@ import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.revision.Revision;
 import tenterbook.words.Message;
 
-/** Which record names which, worked out anew from the records and compared with what the ledger keeps. */
+/** Compares the stored references with those computed from the records. */
 final class ReferenceCheck {
     private final Ledger ledger;
     private final List<Finding> findings = new ArrayList<>();

@@ -22,10 +22,10 @@ import tenterbook.ledger.file.LedgerFile;
 import tenterbook.words.Message;
 
 /**
- * A folder in the making beside the place it will have, so that one rename puts it there whole.
+ * A folder being filled beside its final place, so that one rename puts it there whole.
  *
- * <p>What a killed process left is known by its name and by nobody holding it, and is cleared the next time something is
- * made for the same place.
+ * <p>What a killed process left is known by its name and by nobody holding it, and is cleared the next time something is made
+ * for the same place.
  */
 final class UnfinishedFolder implements AutoCloseable {
     private final Path around;

@@ -25,18 +25,18 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * The condition of a piece: its faults, when it was last looked at and what was then there, and what happened since that may
- * have changed it.
+ * The condition of a piece: its faults, the last examination and its observations, and events since then that may have changed
+ * it.
  *
  * @param faults as recorded with the piece; they have no day
  * @param examinations reports, earliest first
  * @param notes events ‘examined’ of days of which there is no report, newest first
- * @param since events after the last look, or of days that may lie after it, that wash, mend, dye or damage a piece, in order
+ * @param since washing, mending, dyeing and damage after the last examination, or on days that may be after it, in order
  */
 public record Condition(List<Fault> faults, List<Examination> examinations, List<Event> notes, List<Event> since) {
     private static final Set<EventKind> CHANGES = EnumSet.of(EventKind.WASHED, EventKind.MENDED, EventKind.DYED_AGAIN);
 
-    /** What is seen on damaged cloth, as a word of its own; for events of no kind. */
+    /** Words for damage, for events of kind ‘other’. */
     private static final Pattern DAMAGE = Pattern.compile(ConditionWords.what().stream()
             .map(word -> Pattern.quote(word.word()))
             .collect(Collectors.joining("|", "(?i)(?<!\\p{L})(damaged?|torn|", ")(?!\\p{L})")));
@@ -92,7 +92,7 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
         return examinations.isEmpty() ? Optional.empty() : Optional.of(examinations.get(examinations.size() - 1));
     }
 
-    /** The newest note that no report is as new as; a report goes before a note of the same day. */
+    /** The newest note, if newer than every report; a report takes precedence over a note of the same day. */
     public Optional<Event> newerNote() {
         return notes.stream()
                 .findFirst()
@@ -100,12 +100,12 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
                         .orElse(true));
     }
 
-    /** When it was last looked at, by a report or a note; empty where it was not. */
+    /** The day of the last examination, by a report or a note; empty for none. */
     public Optional<PartialDate> lastLooked() {
         return newerNote().map(Event::when).or(() -> last().map(Examination::when));
     }
 
-    /** What the last report saw and did not find gone. */
+    /** Observations of the last report that were not gone. */
     public List<Observation> present() {
         return last().map(Examination::present).orElse(List.of());
     }
@@ -143,7 +143,7 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
         return last().map(Examination::overall);
     }
 
-    /** Events since that say of damage, but are of no kind of their own. */
+    /** Events of kind ‘other’ since then whose note mentions damage. */
     public List<Event> damage() {
         return since.stream().filter(event -> event.kind() == EventKind.OTHER).toList();
     }
@@ -153,7 +153,7 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
         return Denial.NO_FAULT_AND_NO_EXAMINATION.of(this).isPresent();
     }
 
-    /** All of it in sentences; what is not recorded is said to be so, and is no soundness. */
+    /** All of it in sentences. What is not recorded is called so and does not count as sound. */
     public String inWords() {
         String looked = Denial.NO_FAULT_AND_NO_EXAMINATION.unless(
                 this,
@@ -179,7 +179,7 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
         return stop(Written.capital(faults.stream().map(Condition::words).collect(Collectors.joining("; "))));
     }
 
-    /** By what a piece is known from others: its faults, and what the last report saw; empty where neither is recorded. */
+    /** Distinguishing features: its faults, and the observations of the last report; empty where neither is recorded. */
     public String features() {
         return Stream.concat(
                         faults.stream().map(Condition::words),
@@ -187,7 +187,10 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
                 .collect(Collectors.joining("; "));
     }
 
-    /** As in 'washed 2024-06: cold, by hand'. Of an event of no kind only the words for damage, since its note may be private. */
+    /**
+     * As in 'washed 2024-06: cold, by hand'. Of an event of kind ‘other’ only the words for damage, since its note may be
+     * private.
+     */
     private static String happened(Event event) {
         if (event.kind() == EventKind.OTHER) {
             return Message.of(
@@ -240,7 +243,7 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
                 .inEnglish();
     }
 
-    /** The things alone that a report saw and that are still there, as in 'stain, snag'; else that there is none, or its summary. */
+    /** The observations of a report that were not gone, as in 'stain, snag'; else that there is none, or its summary. */
     public static String seenInBrief(Examination examination) {
         String seen = seen(examination, Observation::what);
         return seen.isEmpty() ? examination.summary() : seen;

@@ -16,7 +16,7 @@ import tenterbook.words.Message;
  * <p>What cannot be read is refused with a sentence and never guessed; the caller keeps the text.
  */
 public final class QuantityText {
-    private static final Set<String> SAID_UNKNOWN = Set.of(
+    private static final Set<String> UNKNOWN_WORDS = Set.of(
             "forgot",
             "forgotten",
             "unknown",
@@ -93,7 +93,7 @@ public final class QuantityText {
             plain = plain.replaceAll("\\b1\\s*:\\s*(?=\\d+(?:[.,]\\d+)?\\b)(?!1\\b)", "")
                     .replaceAll("\\s*:\\s*1\\b| to 1$", "");
         }
-        if (SAID_UNKNOWN.contains(plain)) {
+        if (UNKNOWN_WORDS.contains(plain)) {
             return new Quantity(text.strip(), null, null, null, Basis.UNKNOWN, false);
         }
         Basis basis = Basis.UNKNOWN;
@@ -177,7 +177,7 @@ public final class QuantityText {
         if (range.matches() && !range.group(1).isBlank()) {
             Read high = one(text, range.group(2), usual);
             Read low = one(text, range.group(1), high.unit);
-            if (!high.unitSaid && low.unitSaid) {
+            if (!high.hasUnit && low.hasUnit) {
                 // '6 in to 8' means inches at both ends.
                 high = one(text, range.group(2), low.unit);
             }
@@ -187,7 +187,7 @@ public final class QuantityText {
         return new double[] {one.value, one.value, one.unit.ordinal()};
     }
 
-    private record Read(double value, Unit unit, boolean unitSaid) {}
+    private record Read(double value, Unit unit, boolean hasUnit) {}
 
     private static Read one(String text, String part, Unit usual) {
         String rest = part.strip();
@@ -225,7 +225,7 @@ public final class QuantityText {
         double sum = 0;
         for (int i = 0; i < terms.size(); i++) {
             Read term = terms.get(i);
-            if (!term.unitSaid || i > 0 && !(term.unit.convert(1, terms.get(i - 1).unit) < 1)) {
+            if (!term.hasUnit || i > 0 && !(term.unit.convert(1, terms.get(i - 1).unit) < 1)) {
                 throw new UnreadableQuantity(text, usual, Message.of("measure.quantity.several-numbers"));
             }
             sum += term.unit.convert(term.value, first);

@@ -42,9 +42,9 @@ record DipFigures(Figure count, Figure contact, Figure airing) {
         Working product = new Working(Message.of("recipe.figure.contact"), Message.of("recipe.figure.contact-formula"));
         Span count = product.take(Message.of("recipe.figure.number-of-dips"), series.count(), Unit.COUNT);
         Span each = product.take(Message.of("recipe.figure.each-dip"), series.each(), Unit.MINUTE);
-        Figure entered = product.gives(() -> count.times(each), Unit.MINUTE);
+        Figure multiplied = product.gives(() -> count.times(each), Unit.MINUTE);
         if (series.dips().isEmpty()) {
-            return entered;
+            return multiplied;
         }
         Working working = new Working(Message.of("recipe.figure.contact"), Message.of("recipe.figure.contact-timed"));
         List<Dip> dips = checked(series, working);
@@ -53,10 +53,10 @@ record DipFigures(Figure count, Figure contact, Figure airing) {
                         .mapToDouble(dip -> minutes(Duration.between(dip.in(), dip.out())))
                         .sum()),
                 Unit.MINUTE);
-        if (timed.refused() || entered.refused()) {
+        if (timed.refused() || multiplied.refused()) {
             return timed;
         }
-        Figure both = Working.wins(entered, timed.value(), "timed", Unit.MINUTE);
+        Figure both = Working.wins(multiplied, timed.value(), "timed", Unit.MINUTE);
         return new Figure(
                 timed.name(), timed.value(), timed.formula(), timed.inputs(), both.disagreements(), timed.missing());
     }

@@ -25,7 +25,7 @@ import tenterbook.recipe.Fold;
 import tenterbook.recipe.StepKind;
 import tenterbook.words.Conventions.DateOrder;
 
-/** Every code that stands in the ledger for one of a closed choice. Frozen: {@code StoredNamesTest} compares them with a list. */
+/** The stored code of every constant. Frozen: {@code StoredNamesTest} compares them with a list. */
 public final class StoredCodes {
     public static final Codes<Unit> UNIT = Codes.of("unit", Unit.class)
             .code(Unit.COUNT, "count")

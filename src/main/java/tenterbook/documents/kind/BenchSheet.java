@@ -176,7 +176,7 @@ final class BenchSheet {
                         .inEnglish();
     }
 
-    /** What is read off in one glance stands on one line; what stands alone has its own name. */
+    /** With a known liquor all values are on one line; otherwise each is a fact of its own. */
     private static void bath(List<Block.Fact> facts, Step step, RecipeFigures.StepFigures figures) {
         String liquor = DocumentWords.joined(
                 ", ",
@@ -302,7 +302,7 @@ final class BenchSheet {
         }
     }
 
-    /** The closing words stand once, at the end. */
+    /** Without the closing sentence, which is printed once at the end. */
     private static void cautions(List<Block> blocks, List<Written> cautions) {
         cautions.stream()
                 .filter(text -> !text.equals(Cautions.DEFERS))

@@ -33,8 +33,8 @@ import tenterbook.words.Written;
 
 /**
  * A condition report of one examination, as it passes between maker, museum, gallery and carrier: what the piece is, who looked
- * how and at what, advice to who will lift it next, the photographs with numbered marks, the same numbers told in a table, what
- * changed since the examination before, and lines to sign.
+ * how and at what, advice for handling, the photographs with numbered marks, a table of the numbered observations, what changed
+ * since the examination before, and lines to sign.
  *
  * @see "EN 16095:2012, Conservation of cultural property, Condition recording for movable cultural heritage: its parts from
  *     memory"
@@ -137,7 +137,7 @@ public final class ConditionReport {
     private List<Block.Fact> circumstances() {
         return List.of(
                 DocumentWords.fact("document.fact.day", examination.when()),
-                DocumentWords.fact("document.fact.reason", said(examination.reason())),
+                DocumentWords.fact("document.fact.reason", word(examination.reason())),
                 DocumentWords.fact("document.fact.place", examination.place()),
                 DocumentWords.fact("document.fact.examined-by", person(examination.examiner(), examination.party())),
                 DocumentWords.fact("document.fact.means", examination.means()),
@@ -161,7 +161,7 @@ public final class ConditionReport {
                 before, () -> DocumentWords.english("document.condition.not-compared"));
     }
 
-    private static String said(@Nullable Enum<?> word) {
+    private static String word(@Nullable Enum<?> word) {
         return word == null ? "" : word.toString();
     }
 
@@ -173,7 +173,7 @@ public final class ConditionReport {
     }
 
     private String state() {
-        String state = Denial.NOT_JUDGED.unless(examination, () -> Written.capital(said(examination.overall())) + ".");
+        String state = Denial.NOT_JUDGED.unless(examination, () -> Written.capital(word(examination.overall())) + ".");
         return DocumentWords.joined(" ", state, DocumentWords.stop(examination.summary()));
     }
 
@@ -269,7 +269,7 @@ public final class ConditionReport {
                 seen.what(),
                 seen.where(),
                 seen.size(),
-                DocumentWords.joined(", ", said(seen.severity()), said(seen.stability()))));
+                DocumentWords.joined(", ", word(seen.severity()), word(seen.stability()))));
         if (again) {
             cells.add(
                     seen.standing() == null
@@ -335,7 +335,7 @@ public final class ConditionReport {
         }
         return new Block.Facts(examination.zones().stream()
                 .map(zone -> DocumentWords.named(
-                        Written.capital(zone.zone()), DocumentWords.joined("; ", said(zone.seen()), zone.note())))
+                        Written.capital(zone.zone()), DocumentWords.joined("; ", word(zone.seen()), zone.note())))
                 .toList());
     }
 

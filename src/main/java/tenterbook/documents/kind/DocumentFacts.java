@@ -18,7 +18,7 @@ import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
 
 /**
- * A piece and all that the archive tells of it for a document.
+ * A piece with all its facts for a document.
  *
  * @param newest the newest revision of its record
  * @param kin other pieces out of the same clampings

@@ -80,7 +80,7 @@ final class DocumentWords {
         return Stream.of(texts).filter(text -> text != null && !text.isBlank()).collect(Collectors.joining(between));
     }
 
-    /** Paragraphs as typed: an empty line parts them, a single line end too. */
+    /** Paragraphs as typed, separated by line ends. */
     static List<Block> paragraphs(String typed) {
         List<Block> blocks = new ArrayList<>();
         Arrays.stream(typed.split("\\R+"))
@@ -89,7 +89,7 @@ final class DocumentWords {
         return blocks;
     }
 
-    /** Both sides with the name of each, as entered and in metric units; says which is not recorded. */
+    /** Both sides with the name of each, as entered and in metric units, or that one is not recorded. */
     static String size(Piece piece) {
         if (!piece.length().recorded() && !piece.width().recorded()) {
             return NOT_RECORDED;
@@ -124,7 +124,7 @@ final class DocumentWords {
         return text.isEmpty() || text.matches("(?s).*[.!?…]$") ? text : text + ".";
     }
 
-    /** What was agreed last for an event of this kind; the asking price said to be one; or 'not recorded'. */
+    /** What was agreed last for an event of this kind; else the asking price, marked as such; or 'not recorded'. */
     static String agreed(PieceFacts facts, EventKind kind) {
         Optional<Money> agreed = price(facts.piece(), kind);
         if (agreed.isPresent()) {

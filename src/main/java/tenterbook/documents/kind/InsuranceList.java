@@ -15,7 +15,7 @@ import tenterbook.piece.Piece;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
-/** Pieces with their values and where they are, for an insurer. What has no value recorded is in no sum. */
+/** Pieces with their values and where they are, for an insurer. Pieces without a value are in no sum. */
 final class InsuranceList {
     private InsuranceList() {}
 

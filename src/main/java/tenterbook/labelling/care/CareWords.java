@@ -20,13 +20,13 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * Care in words, from recorded tests alone. A treatment is offered only where a test of it passed, and forbidden only where
- * a test of it failed; nothing is inferred from one to the other. Temperatures are the test's own and greatest ones. What is
- * commonly held of the materials is asked about and never printed.
+ * Care in words, from recorded tests alone. A treatment is offered only where a test of it passed, and forbidden only where a
+ * test of it failed; neither is inferred from the other. Temperatures are the highest tested. Common practice for the materials
+ * is asked about and never printed.
  *
  * @param lines as printed, in the order of ISO 3758, warnings last; never empty
  * @param questions what the tests leave open
- * @param missing why a label that must state care cannot; null where it need not or does
+ * @param missing the refusal of a label that must state care and cannot; null for none
  */
 public record CareWords(
         List<CareLine> lines,
@@ -175,8 +175,8 @@ public record CareWords(
                                 atMost(test)),
                         test);
             }
-            said(About.DRYING, Kind.LINE_DRY, Message.of("care.line-dry"), Message.of("care.no-line-dry"));
-            said(About.DRYING, Kind.FLAT_DRY, Message.of("care.flat-dry"), Message.of("care.no-flat-dry"));
+            byTest(About.DRYING, Kind.LINE_DRY, Message.of("care.line-dry"), Message.of("care.no-line-dry"));
+            byTest(About.DRYING, Kind.FLAT_DRY, Message.of("care.flat-dry"), Message.of("care.no-flat-dry"));
         }
 
         private void iron() {
@@ -214,7 +214,7 @@ public record CareWords(
                                 .inEnglish(),
                         rules.rule("careNeeded")));
             } else {
-                said(
+                byTest(
                         About.PROFESSIONAL_CARE,
                         Kind.DRY_CLEAN,
                         Message.of("care.dry-clean", "words", word),
@@ -233,7 +233,7 @@ public record CareWords(
             evidence.judged(kind, false).stream().findFirst().ifPresent(t -> add(About.WARNING, text, t));
         }
 
-        private void said(About of, Kind kind, Message allowed, Message forbidden) {
+        private void byTest(About of, Kind kind, Message allowed, Message forbidden) {
             CareEvidence.Verdict verdict = evidence.plain(kind);
             if (verdict.way() != CareEvidence.Way.UNKNOWN) {
                 add(of, verdict.allowed() ? allowed : forbidden, verdict.test());
@@ -274,7 +274,7 @@ public record CareWords(
         }
     }
 
-    /** Downwards: what is printed as the most is never more than was tested. The small addend undoes a unit's rounding. */
+    /** Rounded down, since a printed limit never exceeds the test; the addend compensates the rounding of a conversion. */
     private static Written whole(double value) {
         return NumberWords.decimals(Math.floor(value + 1e-6), 0);
     }

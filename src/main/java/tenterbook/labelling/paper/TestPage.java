@@ -105,7 +105,7 @@ public final class TestPage {
         double beside = Math.min(110, sheet.widthMm() - cross - 13);
         double below = cross + 10 + down;
         // The page that offers this print says the same, where the paper has no room for words at all.
-        boolean said = set(ink, sheet.name() + ". " + full, cross + 11, cross + 10, beside, height - cross - 12)
+        boolean complete = set(ink, sheet.name() + ". " + full, cross + 11, cross + 10, beside, height - cross - 12)
                 || set(ink, full, cross + 11, cross + 10, beside, height - cross - 12)
                 || set(ink, brief, 2, below, sheet.widthMm() - 4, height - below - 2);
     }

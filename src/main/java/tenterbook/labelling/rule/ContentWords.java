@@ -20,7 +20,7 @@ import tenterbook.words.Written;
 
 /** The fibre content of one component in one market's words. */
 final class ContentWords {
-    /** Sums nearer to 100 than this are 100; a label states whole or tenth percents. */
+    /** Sums nearer to 100 than this count as 100, since labels state whole or tenth percents. */
     private static final double SLACK = 0.005;
 
     /** @param name in English; empty where the market prints none */
@@ -171,7 +171,7 @@ final class ContentWords {
         refusals.add(new LabelRefusal(found, rules.rule(rule), fix, mend(rule)));
     }
 
-    /** Names in other languages stand with the studio, all else with the cloth. */
+    /** Names in other languages are entered with the studio, all else with the cloth. */
     private static LabelRefusal.Mend mend(String rule) {
         return rule.equals("language") ? LabelRefusal.Mend.STUDIO : LabelRefusal.Mend.CLOTH;
     }
@@ -196,7 +196,7 @@ final class ContentWords {
         return false;
     }
 
-    /** Falling by percentage, what is not named last. */
+    /** By falling percentage, unnamed fibres last. */
     private List<FibrePart> parts(List<Share> shares) {
         List<Share> falling = new ArrayList<>(shares);
         falling.sort(Comparator.comparingDouble(Share::percent).reversed());
