@@ -37,6 +37,14 @@ import tenterbook.words.Message;
  * covers all bytes before its line. {@link ProofCheck} says what follows from it and what does not.
  */
 public final class PieceProof {
+    /** What a proof shows besides the public parts of the piece. */
+    public enum Include {
+        /** Its clampings, with their boards and cloths. */
+        CLAMPINGS,
+        /** Holders, prices, notes, authors. */
+        PRIVATE_PARTS
+    }
+
     private static final int PAGE = 500;
     private final Archive archive;
     private final Progress progress;
@@ -47,12 +55,12 @@ public final class PieceProof {
     }
 
     /**
-     * @param made whether its clampings are shown too, with their boards and cloths
-     * @param confidential whether the private parts are shown: holders, prices, notes, authors
+     * Writes the proof of one piece.
+     *
      * @throws ArchiveProblem where there is no such piece or nothing can be proven of it; no file is left
      */
-    public void write(String number, boolean made, boolean confidential, Path file) {
-        Set<RecordKey> shown = shown(number, made);
+    public void write(String number, Set<Include> include, Path file) {
+        Set<RecordKey> shown = shown(number, include.contains(Include.CLAMPINGS));
         if (archive.ledger().history(Kinds.PIECE.key(number)).isEmpty()) {
             throw new ArchiveProblem(Message.of("exchange.proof.no-piece", "piece", number));
         }
@@ -65,7 +73,7 @@ public final class PieceProof {
         }
         boolean whole = false;
         try {
-            write(number, shown, confidential, last, file);
+            write(number, shown, include.contains(Include.PRIVATE_PARTS), last, file);
             whole = true;
         } catch (IOException e) {
             throw new ArchiveProblem(

@@ -96,7 +96,10 @@ public record Colours(List<PieceColour> named, List<PieceColour> palette, int st
     }
 
     public From from() {
-        return !named.isEmpty() ? From.NAMED : palette.isEmpty() ? From.NOTHING : From.PALETTE;
+        if (!named.isEmpty()) {
+            return From.NAMED;
+        }
+        return palette.isEmpty() ? From.NOTHING : From.PALETTE;
     }
 
     /** The colours that a page shows: the named ones, else the palette. */

@@ -180,14 +180,14 @@ public final class PieceReader {
         return found;
     }
 
+    @SuppressWarnings("unchecked") // each type of identifier belongs to one kind of record
     private <I extends Identifier, T> Map<I, T> found(Kind<T> kind, Stream<I> ids) {
         Map<I, T> found = new HashMap<>();
         Function<Object, Optional<?>> reading =
                 id -> archive.ledger().find(kind, ((Identifier) id).value()).map(Saved::record);
         ids.filter(Objects::nonNull)
                 .distinct()
-                .forEach(id -> shared.computeIfAbsent(id, reading)
-                        .ifPresent(record -> found.put(id, kind.type().cast(record))));
+                .forEach(id -> shared.computeIfAbsent(id, reading).ifPresent(record -> found.put(id, (T) record)));
         return found;
     }
 }

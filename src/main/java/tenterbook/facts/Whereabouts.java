@@ -94,9 +94,10 @@ public record Whereabouts(Piece piece, @Nullable Event newest) {
 
     /** As typed, else the receiver in the newest event, unless it came back or the typed status contradicts that event. */
     public Optional<PartyId> holder() {
-        return piece.holder() != null
-                ? Optional.of(piece.holder())
-                : disagreement().isEmpty() ? receiver() : Optional.empty();
+        if (piece.holder() != null) {
+            return Optional.of(piece.holder());
+        }
+        return disagreement().isEmpty() ? receiver() : Optional.empty();
     }
 
     private Optional<PartyId> receiver() {

@@ -26,9 +26,6 @@ import tenterbook.ledger.revision.KnownKinds;
 import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.revision.Revision;
 import tenterbook.measure.Digest;
-import tenterbook.words.Explained;
-import tenterbook.words.Message;
-import tenterbook.words.Written;
 
 /**
  * Every revision of every record of an archive, in order; everything else is derived from it.
@@ -135,7 +132,7 @@ public final class Ledger implements AutoCloseable {
     public <T> Optional<Saved<T>> find(Kind<T> kind, String id) {
         return database.read(handle -> LedgerSql.newest(handle, kind.key(id)))
                 .filter(revision -> !revision.withdrawn())
-                .map(revision -> saved(kind, revision));
+                .map(revision -> Saved.of(kind, revision));
     }
 
     /** The records in use with these identifiers, read together; missing ones are left out. */
@@ -143,7 +140,7 @@ public final class Ledger implements AutoCloseable {
         Map<String, T> records = new LinkedHashMap<>();
         if (!ids.isEmpty()) {
             database.read(handle -> LedgerSql.records(handle, kind.name(), ids))
-                    .forEach((id, text) -> records.put(id, record(kind, id, text)));
+                    .forEach((id, text) -> records.put(id, Saved.record(kind, id, text)));
         }
         return records;
     }
@@ -156,7 +153,7 @@ public final class Ledger implements AutoCloseable {
     /** All records of a kind that are in use, in order of identifier. */
     public <T> List<Saved<T>> all(Kind<T> kind) {
         return database.read(handle -> LedgerSql.newestOfKind(handle, kind.name())).stream()
-                .map(revision -> saved(kind, revision))
+                .map(revision -> Saved.of(kind, revision))
                 .toList();
     }
 
@@ -165,7 +162,7 @@ public final class Ledger implements AutoCloseable {
         List<Saved<T>> latest = new ArrayList<>();
         for (Newest revision : database.read(handle -> LedgerSql.latestOfKind(handle, kind.name(), limit))) {
             try {
-                latest.add(saved(kind, revision));
+                latest.add(Saved.of(kind, revision));
             } catch (Unreadable e) {
                 LoggerFactory.getLogger(Ledger.class).warn(e.getMessage());
             }
@@ -192,7 +189,7 @@ public final class Ledger implements AutoCloseable {
         return history(kind.key(id)).stream()
                 .filter(revision -> revision.version() == version)
                 .findFirst()
-                .map(revision -> saved(kind, revision));
+                .map(revision -> Saved.of(kind, revision));
     }
 
     /** Up to {@code limit} revisions after {@code sequence}, in order. */
@@ -238,7 +235,7 @@ public final class Ledger implements AutoCloseable {
     /** Records of one kind in use that no record of another kind refers to, in order of identifier. */
     public <T> List<Saved<T>> unreferenced(Kind<T> kind, Kind<?> by) {
         return database.read(handle -> LedgerSql.unreferenced(handle, kind.name(), by.name())).stream()
-                .map(revision -> saved(kind, revision))
+                .map(revision -> Saved.of(kind, revision))
                 .toList();
     }
 
@@ -251,54 +248,9 @@ public final class Ledger implements AutoCloseable {
         followers.add(follower);
     }
 
-    private <T> T record(Kind<T> kind, String id, String text) {
-        return read(kind, Message.of("ledger.newest-of", "record", kind.key(id)), text);
-    }
-
-    /** @throws Unreadable if its text is no record of that kind */
+    /** @throws Unreadable if its text is not a record of that kind */
     public <T> Saved<T> saved(Kind<T> kind, Revision revision) {
-        return new Saved<>(
-                read(
-                        kind,
-                        Message.of("ledger.revision-begins", "sequence", revision.sequence(), "record", revision.key()),
-                        revision.json()),
-                revision.version(),
-                revision.sequence(),
-                revision.writtenAt(),
-                revision.author(),
-                revision.withdrawn());
-    }
-
-    private <T> Saved<T> saved(Kind<T> kind, Newest newest) {
-        return new Saved<>(
-                read(
-                        kind,
-                        Message.of("ledger.revision-begins", "sequence", newest.sequence(), "record", newest.key()),
-                        newest.json()),
-                newest.version(),
-                newest.sequence(),
-                newest.writtenAt(),
-                newest.author(),
-                newest.withdrawn());
-    }
-
-    private <T> T read(Kind<T> kind, Message what, String text) {
-        try {
-            T record = kind.codec().fromText(text);
-            // A record without its identifier would fail wherever it is used.
-            if (record == null || kind.id().apply(record) == null) {
-                throw unreadable(kind, what, Message.of("ledger.no-identifier"), null);
-            }
-            return record;
-        } catch (IllegalArgumentException e) {
-            throw unreadable(kind, what, Explained.of(e), e);
-        } catch (NullPointerException e) {
-            throw unreadable(kind, what, Message.of("ledger.no-identifier"), e);
-        }
-    }
-
-    private static Unreadable unreadable(Kind<?> kind, Message what, Written why, @Nullable Exception cause) {
-        return new Unreadable(Message.of("ledger.unreadable", "what", what, "kind", kind.called(), "why", why), cause);
+        return Saved.of(kind, revision);
     }
 
     /** Forms typed and not saved; not part of the chain. */

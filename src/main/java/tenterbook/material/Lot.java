@@ -48,11 +48,11 @@ public record Lot(
     }
 
     public String title() {
-        return name.isEmpty()
-                ? id.value()
-                : lot.isEmpty()
-                        ? name
-                        : Message.of("material.lot-title", "name", name, "lot", lot)
-                                .inEnglish();
+        if (name.isEmpty()) {
+            return id.value();
+        }
+        return lot.isEmpty()
+                ? name
+                : Message.of("material.lot-title", "name", name, "lot", lot).inEnglish();
     }
 }

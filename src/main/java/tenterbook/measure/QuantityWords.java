@@ -119,7 +119,10 @@ public final class QuantityWords {
         return switch (from.dimension()) {
             case LENGTH -> {
                 double mm = from.convert(size, Unit.MILLIMETRE);
-                yield mm < 30 ? Unit.MILLIMETRE : mm < 5000 ? Unit.CENTIMETRE : Unit.METRE;
+                if (mm < 30) {
+                    yield Unit.MILLIMETRE;
+                }
+                yield mm < 5000 ? Unit.CENTIMETRE : Unit.METRE;
             }
             case MASS -> from.convert(size, Unit.GRAM) < 1000 ? Unit.GRAM : Unit.KILOGRAM;
             case AREA -> Unit.SQUARE_METRE;

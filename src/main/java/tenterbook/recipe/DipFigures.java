@@ -91,12 +91,7 @@ record DipFigures(Figure count, Figure contact, Figure airing) {
                     Message.of("recipe.figure.dip", "number", i + 1),
                     Message.of("recipe.figure.dip-times", "in", orUnknown(dip.in()), "out", orUnknown(dip.out())));
             if (dip.in() == null || dip.out() == null) {
-                working.missing(Message.of(
-                        "recipe.figure.dip-without-time",
-                        "number",
-                        i + 1,
-                        "lacks",
-                        dip.in() == null ? dip.out() == null ? "both" : "in" : "out"));
+                working.missing(Message.of("recipe.figure.dip-without-time", "number", i + 1, "lacks", lacking(dip)));
             } else if (i > 0
                     && series.dips().get(i - 1).out() != null
                     && dip.in().isBefore(series.dips().get(i - 1).out())) {
@@ -104,6 +99,13 @@ record DipFigures(Figure count, Figure contact, Figure airing) {
             }
         }
         return series.dips();
+    }
+
+    private static String lacking(Dip dip) {
+        if (dip.in() == null && dip.out() == null) {
+            return "both";
+        }
+        return dip.in() == null ? "in" : "out";
     }
 
     private static Object orUnknown(Object time) {

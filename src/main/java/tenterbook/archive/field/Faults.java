@@ -95,6 +95,9 @@ public final class Faults {
 
     /** The dotted name of a field inside another. */
     public String inside(String at, String name) {
-        return !placed ? "" : at.isEmpty() || name.isEmpty() ? at + name : at + "." + name;
+        if (!placed) {
+            return "";
+        }
+        return at.isEmpty() || name.isEmpty() ? at + name : at + "." + name;
     }
 }

@@ -99,7 +99,13 @@ public final class ColourWords {
     }
 
     private static String depth(double L, String dark, String middle, String light, String pale) {
-        return L < 36 ? dark : L < 60 ? middle : L < 78 ? light : pale;
+        if (L < 36) {
+            return dark;
+        }
+        if (L < 60) {
+            return middle;
+        }
+        return L < 78 ? light : pale;
     }
 
     private static String family(double h) {

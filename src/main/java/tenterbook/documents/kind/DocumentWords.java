@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.documents.Block;
 import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
@@ -43,8 +44,12 @@ final class DocumentWords {
         return new Block.Heading(level, english(key));
     }
 
-    static Block.Column column(String key, double share, boolean figures) {
-        return new Block.Column(english(key), share, figures);
+    static Block.Column column(String key, double share) {
+        return new Block.Column(english(key), share, false);
+    }
+
+    static Block.Column numberColumn(String key, double share) {
+        return new Block.Column(english(key), share, true);
     }
 
     static Block.Blank blank(String key, int lines) {
@@ -58,6 +63,11 @@ final class DocumentWords {
 
     static String yes(boolean holds) {
         return holds ? "yes" : "no";
+    }
+
+    /** The word of a choice; empty for null. */
+    static String choice(@Nullable Enum<?> word) {
+        return word == null ? "" : word.toString();
     }
 
     static Block.Note missing(String text) {

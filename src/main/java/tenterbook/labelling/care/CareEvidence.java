@@ -99,19 +99,20 @@ final class CareEvidence {
         return List.copyOf(judged);
     }
 
-    List<CareTest> judged(Kind kind, boolean passed) {
-        return judged.stream()
-                .filter(t -> t.kind() == kind && t.passed() == passed)
-                .toList();
+    List<CareTest> passed(Kind kind) {
+        return judged.stream().filter(t -> t.kind() == kind && t.passed()).toList();
+    }
+
+    List<CareTest> failed(Kind kind) {
+        return judged.stream().filter(t -> t.kind() == kind && !t.passed()).toList();
     }
 
     /** By machine where that passed and washing by hand did not fail, else by hand; forbidden only where washing by hand failed. */
     Verdict wash() {
-        List<CareTest> handFailed = judged(Kind.HAND_WASH, false);
-        Optional<CareTest> machine = handFailed.isEmpty()
-                ? highest(judged(Kind.MACHINE_WASH, true), judged(Kind.MACHINE_WASH, false))
-                : Optional.empty();
-        Optional<CareTest> allowed = machine.or(() -> highest(judged(Kind.HAND_WASH, true), handFailed));
+        List<CareTest> handFailed = failed(Kind.HAND_WASH);
+        Optional<CareTest> machine =
+                handFailed.isEmpty() ? highest(passed(Kind.MACHINE_WASH), failed(Kind.MACHINE_WASH)) : Optional.empty();
+        Optional<CareTest> allowed = machine.or(() -> highest(passed(Kind.HAND_WASH), handFailed));
         if (allowed.isPresent()) {
             return new Verdict(Way.ALLOWED, allowed.get());
         }
@@ -120,21 +121,20 @@ final class CareEvidence {
 
     /** Whether a passed wash is contradicted by one that failed at the same or a lower temperature. */
     boolean washContradicted() {
-        boolean hand = highest(judged(Kind.HAND_WASH, true), judged(Kind.HAND_WASH, false))
-                        .isEmpty()
-                && !judged(Kind.HAND_WASH, true).isEmpty();
-        boolean machine = !judged(Kind.MACHINE_WASH, true).isEmpty()
+        boolean hand = highest(passed(Kind.HAND_WASH), failed(Kind.HAND_WASH)).isEmpty()
+                && !passed(Kind.HAND_WASH).isEmpty();
+        boolean machine = !passed(Kind.MACHINE_WASH).isEmpty()
                 && (wash().test() == null || wash().test().kind() != Kind.MACHINE_WASH);
         return hand || machine;
     }
 
     /** A treatment without temperature. */
     Verdict plain(Kind kind) {
-        List<CareTest> failed = judged(kind, false);
+        List<CareTest> failed = failed(kind);
         if (!failed.isEmpty()) {
             return new Verdict(Way.FORBIDDEN, failed.get(0));
         }
-        return judged(kind, true).stream()
+        return passed(kind).stream()
                 .findFirst()
                 .map(t -> new Verdict(Way.ALLOWED, t))
                 .orElse(Verdict.UNKNOWN);
@@ -142,8 +142,8 @@ final class CareEvidence {
 
     /** A treatment that may pass below the temperature at which it failed. */
     Verdict heated(Kind kind) {
-        List<CareTest> failed = judged(kind, false);
-        Optional<CareTest> passed = highest(judged(kind, true), failed);
+        List<CareTest> failed = failed(kind);
+        Optional<CareTest> passed = highest(passed(kind), failed);
         if (failed.isEmpty()) {
             return passed.map(t -> new Verdict(Way.ALLOWED, t)).orElse(Verdict.UNKNOWN);
         }

@@ -102,9 +102,8 @@ public record CareSymbols(List<Mark> marks, List<Question> questions, List<Messa
         private void machine(CareTest test) {
             double celsius = evidence.washCelsius(test);
             String how = (test.method() + " " + test.result()).toLowerCase(Locale.ROOT);
-            String bars = VERY_MILD.matcher(how).find()
-                    ? "_VERY_MILD"
-                    : MILD.matcher(how).find() ? "_MILD" : "";
+            String mild = MILD.matcher(how).find() ? "_MILD" : "";
+            String bars = VERY_MILD.matcher(how).find() ? "_VERY_MILD" : mild;
             Optional<String> degrees = Stream.of(95, 70, 60, 50, 40, 30)
                     .filter(d -> d <= celsius + 1e-6 && (bars.isEmpty() || d <= 40))
                     .findFirst()

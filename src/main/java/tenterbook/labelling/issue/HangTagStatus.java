@@ -145,7 +145,11 @@ public final class HangTagStatus {
         for (var user : archive.ledger().referencedBy(Kinds.PIECE.key(key.piece.value()))) {
             if (user.kind().equals(Kinds.ISSUED_PAPER.name())) {
                 Tag tag = paper(user.id()).get(key);
-                newest = newest == null ? tag : tag == null ? newest : newer(newest, tag);
+                if (newest == null) {
+                    newest = tag;
+                } else if (tag != null) {
+                    newest = newer(newest, tag);
+                }
             }
         }
         return newest;

@@ -33,14 +33,8 @@ public record Erasure(
         String handle,
         List<Long> sequences,
         @Nullable Map<Long, Digest> remains) {
-    public static final Kind<Erasure> KIND = new Kind<>(
-            "erasure",
-            Message.of("kind.erasure"),
-            Erasure.class,
-            new Codec(),
-            Erasure::id,
-            erasure -> List.of(),
-            Privacy.NONE);
+    public static final Kind<Erasure> KIND =
+            new Kind<>("erasure", Message.of("kind.erasure"), new Codec(), Erasure::id, erasure -> List.of());
 
     public Erasure {
         sequences = List.copyOf(sequences);

@@ -54,7 +54,10 @@ public record Observation(
 
     /** As in 'front, beside the beak'; empty where not recorded. */
     public String where() {
-        return zone.isEmpty() ? place : place.isEmpty() ? zone : zone + ", " + place;
+        if (zone.isEmpty() || place.isEmpty()) {
+            return zone + place;
+        }
+        return zone + ", " + place;
     }
 
     /** As in '12 mm × 8 mm'; empty where not recorded. */

@@ -119,14 +119,19 @@ public record DipTally(
         if (!known) {
             return Joined.NOTHING;
         }
-        Written number = Double.isInfinite(high)
-                ? Message.of("measure.at-least", "value", NumberWords.rounded(low))
-                : low == high
-                        ? NumberWords.rounded(low)
-                        : low == 0
-                                ? Message.of("measure.up-to", "value", NumberWords.rounded(high))
-                                : NumberWords.range(NumberWords.rounded(low), NumberWords.rounded(high));
-        return about ? Message.of("measure.about", "value", number) : number;
+        return about ? Message.of("measure.about", "value", range()) : range();
+    }
+
+    private Written range() {
+        if (Double.isInfinite(high)) {
+            return Message.of("measure.at-least", "value", NumberWords.rounded(low));
+        }
+        if (low == high) {
+            return NumberWords.rounded(low);
+        }
+        return low == 0
+                ? Message.of("measure.up-to", "value", NumberWords.rounded(high))
+                : NumberWords.range(NumberWords.rounded(low), NumberWords.rounded(high));
     }
 
     public String text() {
