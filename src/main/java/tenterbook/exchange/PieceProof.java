@@ -28,13 +28,13 @@ import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 
 /**
- * One piece's history as a file that a stranger can check without this program, and that holds nothing else of the archive:
- * the whole chain as digests, and the texts of this piece's revisions that give some of them.
+ * One piece's history as a file that anyone can check without this program, and that has nothing else of the archive: the whole
+ * chain as digests, and the texts of this piece's revisions that give some of them.
  *
- * <p>The file is JSON with one thing on each line: {@code earlier} lists what the first revision of format 2 commits to,
- * {@code chain} what each hash of format 2 covers, {@code parts} the texts that are shown, each of which gives a digest (of
- * an earlier revision whose private part is shown, first the {@code link} that has the private digest), and {@code sha256}
- * covers all bytes before its line. {@link ProofCheck} says what follows from it and what does not.
+ * <p>The file is JSON with one thing on each line: {@code earlier} lists what the first revision of format 2 commits to, {@code
+ * chain} what each hash of format 2 covers, {@code parts} the texts that are shown, each of which gives a digest (of an earlier
+ * revision whose private part is shown, first the {@code link} that has the private digest), and {@code sha256} covers all
+ * bytes before its line. {@link ProofCheck} says what follows from it and what does not.
  */
 public final class PieceProof {
     /** What a proof shows besides the public parts of the piece. */

@@ -22,10 +22,10 @@ import tenterbook.words.Refusal;
 
 /**
  * The PDF of an issued paper: the stored file, byte for byte. A paper issued before files were stored is laid out once from its
- * words; the file is stored and the paper saved anew with a note that says so.
+ * words; the file is stored and the paper saved again with a note on it.
  */
 public final class PaperPdf {
-    /** In the revision that names a file made afterwards. */
+    /** Note of the revision that names a file made afterwards. */
     static final String NOTE = Message.of("document.stored-afterwards").inEnglish();
 
     /** The author of such a revision, which no person asked for. */

@@ -35,10 +35,7 @@ final class TagFinder {
             throw e;
         } catch (RuntimeException e) {
             if (numbers.size() == 1) {
-                LOG.error(
-                        "How piece {} stands with its tags cannot be told until its record is mended",
-                        numbers.get(0),
-                        e);
+                LOG.error("The tag status of piece {} is unknown until its record is corrected", numbers.get(0), e);
                 return Map.of();
             }
             // One of them cannot be read; read one by one, the others can.

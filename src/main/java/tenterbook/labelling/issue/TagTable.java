@@ -135,7 +135,7 @@ public final class TagTable implements AutoCloseable {
         rows.seen(last.sequence(), last.hash().hex());
     }
 
-    /** Makes the table anew from the ledger. */
+    /** Rebuilds the table from the ledger. */
     public void rebuild(Progress progress) {
         synchronized (bringing) {
             rows.startAnew();
