@@ -2,6 +2,8 @@ package tenterbook.app;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.EnumSet;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -10,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.PieceProof;
+import tenterbook.exchange.PieceProof.Include;
 import tenterbook.words.Message;
 
 @Command(name = "prove", mixinStandardHelpOptions = true)
@@ -36,7 +39,14 @@ final class ProveCommand implements Callable<Integer> {
     public Integer call() {
         try (Archive archive = folder.existing(Clock.systemUTC());
                 Terminal terminal = new Terminal(spec.commandLine().getOut())) {
-            new PieceProof(archive, terminal).write(piece, made, confidential, to);
+            Set<Include> include = EnumSet.noneOf(Include.class);
+            if (made) {
+                include.add(Include.CLAMPINGS);
+            }
+            if (confidential) {
+                include.add(Include.PRIVATE_PARTS);
+            }
+            new PieceProof(archive, terminal).write(piece, include, to);
         }
         spec.commandLine()
                 .getOut()

@@ -42,8 +42,8 @@ public final class Archive implements AutoCloseable {
     }
 
     /**
-     * Opens the archive in {@code root} to look at it. Nothing in the folder is changed: what is written goes to a copy of the
-     * ledger and is lost with it.
+     * Opens the archive in {@code root} for reading. Nothing in the folder is changed: writes go to a copy of the ledger and
+     * are lost with it.
      *
      * @throws tenterbook.ledger.file.ArchiveProblem if there is none, or it is in use, damaged, or cannot be read
      */
@@ -77,7 +77,7 @@ public final class Archive implements AutoCloseable {
         return ledger.find(Kinds.STUDIO, Kinds.THE_STUDIO).map(Saved::record).orElse(Studio.UNNAMED);
     }
 
-    /** {@link #studio}, or empty where its record cannot be read: much can be shown and done without it. */
+    /** {@link #studio}, or empty where its record cannot be read. */
     public Optional<Studio> readableStudio() {
         try {
             return Optional.of(studio());
@@ -86,7 +86,7 @@ public final class Archive implements AutoCloseable {
         }
     }
 
-    /** Who saves: the maker. One person uses an archive; a name stands in every revision all the same. */
+    /** The author of every save: the maker, as one person uses an archive. */
     public String author() {
         return readableStudio()
                 .map(Studio::maker)
@@ -94,7 +94,7 @@ public final class Archive implements AutoCloseable {
                 .orElse("maker");
     }
 
-    /** How numbers, dates and moments are written here. */
+    /** How numbers, dates and instants are written here. */
     public Conventions conventions() {
         return readableStudio().orElse(Studio.UNNAMED).conventions();
     }

@@ -12,7 +12,7 @@ import tenterbook.ledger.Unreadable;
 import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.revision.Revision;
 
-/** The pieces that say something else when records change: those that name them, at once or through a clamping. */
+/** The pieces affected by a change of records: those that refer to them, directly or through a clamping. */
 public final class Dependents {
     private Dependents() {}
 
@@ -28,11 +28,11 @@ public final class Dependents {
                 continue;
             }
             if (is(key, Kinds.EXAMINATION)) {
-                // Of a withdrawn one too, which names nothing any more.
+                // Also of a withdrawn examination, which has no references any more.
                 pieces.addAll(examined(ledger, key));
             }
             for (RecordKey user : ledger.referencedBy(key)) {
-                // A clamping that was copied from another holds nothing of it afterwards.
+                // A clamping that was copied from another does not depend on it afterwards.
                 boolean copy = is(key, Kinds.CLAMPING) && is(user, Kinds.CLAMPING);
                 if (!copy && !is(user, Kinds.ISSUED_PAPER) && seen.add(user)) {
                     open.add(user);
@@ -53,8 +53,8 @@ public final class Dependents {
                     .piece()
                     .value());
         } catch (Unreadable e) {
-            // One that cannot be read must not keep every later change out of the index.
-            return ledger.names(examination).stream()
+            // An unreadable examination must not keep every later change out of the index.
+            return ledger.references(examination).stream()
                     .filter(named -> is(named, Kinds.PIECE))
                     .map(RecordKey::id)
                     .toList();

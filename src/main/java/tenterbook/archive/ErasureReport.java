@@ -7,10 +7,10 @@ import tenterbook.ledger.Erased;
 import tenterbook.words.Message;
 
 /**
- * What a person who asked for an erasure, and the maker, must know of it.
+ * The outcome of an erasure, for the person who asked for it and for the maker.
  *
  * @param done what was erased, without any name
- * @param left what was not, and is to be looked after by hand
+ * @param left what was not, and must be done by hand
  */
 public record ErasureReport(List<Message> done, List<Message> left) {
     public static ErasureReport of(Erased erased) {

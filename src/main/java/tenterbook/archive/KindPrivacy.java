@@ -12,12 +12,12 @@ import tenterbook.archive.record.StudioRecords;
 import tenterbook.ledger.revision.Privacy;
 
 /**
- * What of each kind of record is private, and what goes with a person when that person is erased. Which fields are private stands
- * in their descriptions; a change there bears on revisions written after it: what was split once stays as it was split.
+ * The private fields of each kind of record, and what is erased along with a person. Which fields are private stands in their
+ * descriptions; a change there applies to later revisions only.
  *
  * <p>Private are buyers and all others by name, addresses, prices, where a piece is kept, and free text that is likely to
- * speak of people. A board pair, a clamping and a sheet of labels have nothing of it. What is private nowhere stands on a
- * page or paper that goes out unless chosen, so a proof may show the rest.
+ * mention people. A board pair, a clamping and a sheet of labels have none of these. Private fields never leave on a page or
+ * paper unless chosen, so a proof may show the rest.
  */
 final class KindPrivacy {
     static final Privacy PARTY =
@@ -44,8 +44,8 @@ final class KindPrivacy {
                     "received.party", List.of("received")));
 
     /**
-     * The words of a schedule name the borrower, those of a tag may give the price. The party of a schedule may also be a name as
-     * typed; then it is found as a private text.
+     * The words of a schedule name the borrower, those of a tag may have the price. The party of a schedule may also be a typed
+     * name, which is found as a private text.
      */
     static final Privacy ISSUED_PAPER = new Privacy(
             false,

@@ -20,7 +20,6 @@ import tenterbook.imaging.Photo;
 import tenterbook.imaging.PhotoCalibration;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.revision.NamedParts;
-import tenterbook.ledger.revision.Privacy;
 import tenterbook.ledger.revision.RecordKey;
 import tenterbook.material.Cloth;
 import tenterbook.material.Lot;
@@ -31,115 +30,100 @@ import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
 import tenterbook.words.Message;
 
-/** Every kind of record, and which others each names. The names stand in the ledger for ever. */
+/** Every kind of record and its references. The stored names never change. */
 public final class Kinds {
     /** The identifier of the one studio record. */
     public static final String THE_STUDIO = "studio";
 
     public static final Kind<Studio> STUDIO = new Kind<>(
-            "studio",
-            Message.of("kind.studio"),
-            Studio.class,
-            StudioRecords.STUDIO,
-            studio -> THE_STUDIO,
-            studio -> List.of(),
-            KindPrivacy.STUDIO);
+                    "studio",
+                    Message.of("kind.studio"),
+                    StudioRecords.STUDIO,
+                    studio -> THE_STUDIO,
+                    studio -> List.of())
+            .withPrivacy(KindPrivacy.STUDIO);
     public static final Kind<BoardPair> BOARD_PAIR = new Kind<>(
-            "board-pair",
-            Message.of("kind.board-pair"),
-            BoardPair.class,
-            BoardPairRecord.BOARD_PAIR,
-            board -> board.id().value(),
-            board -> List.of(),
-            Privacy.NONE,
-            new NamedParts<>(
+                    "board-pair",
+                    Message.of("kind.board-pair"),
+                    BoardPairRecord.BOARD_PAIR,
+                    board -> board.id().value(),
+                    board -> List.of())
+            .withParts(new NamedParts<>(
                     board -> board.states().stream().map(BoardState::name).toList(), board -> List.of()));
     public static final Kind<Cloth> CLOTH = new Kind<>(
-            "cloth",
-            Message.of("kind.cloth"),
-            Cloth.class,
-            MaterialRecords.CLOTH,
-            cloth -> cloth.id().value(),
-            cloth -> List.of(),
-            KindPrivacy.CLOTH);
+                    "cloth",
+                    Message.of("kind.cloth"),
+                    MaterialRecords.CLOTH,
+                    cloth -> cloth.id().value(),
+                    cloth -> List.of())
+            .withPrivacy(KindPrivacy.CLOTH);
     public static final Kind<Lot> LOT = new Kind<>(
-            "lot",
-            Message.of("kind.lot"),
-            Lot.class,
-            MaterialRecords.LOT,
-            lot -> lot.id().value(),
-            lot -> List.of(),
-            KindPrivacy.LOT);
+                    "lot",
+                    Message.of("kind.lot"),
+                    MaterialRecords.LOT,
+                    lot -> lot.id().value(),
+                    lot -> List.of())
+            .withPrivacy(KindPrivacy.LOT);
     public static final Kind<Party> PARTY = new Kind<>(
-            "party",
-            Message.of("kind.party"),
-            Party.class,
-            StudioRecords.PARTY,
-            party -> party.id().value(),
-            party -> List.of(),
-            KindPrivacy.PARTY);
+                    "party",
+                    Message.of("kind.party"),
+                    StudioRecords.PARTY,
+                    party -> party.id().value(),
+                    party -> List.of())
+            .withPrivacy(KindPrivacy.PARTY);
     public static final Kind<Photo> PHOTO = new Kind<>(
-            "photo",
-            Message.of("kind.photo"),
-            Photo.class,
-            PhotoRecords.PHOTO,
-            photo -> photo.digest().hex(),
-            photo -> List.of(),
-            KindPrivacy.PHOTO);
+                    "photo",
+                    Message.of("kind.photo"),
+                    PhotoRecords.PHOTO,
+                    photo -> photo.digest().hex(),
+                    photo -> List.of())
+            .withPrivacy(KindPrivacy.PHOTO);
     public static final Kind<Clamping> CLAMPING = new Kind<>(
-            "clamping",
-            Message.of("kind.clamping"),
-            Clamping.class,
-            ClampingRecord.CLAMPING,
-            clamping -> clamping.id().value(),
-            Kinds::namedByClamping,
-            Privacy.NONE,
-            new NamedParts<>(clamping -> List.of(), Kinds::statesUsed));
+                    "clamping",
+                    Message.of("kind.clamping"),
+                    ClampingRecord.CLAMPING,
+                    clamping -> clamping.id().value(),
+                    Kinds::namedByClamping)
+            .withParts(new NamedParts<>(clamping -> List.of(), Kinds::statesUsed));
     public static final Kind<Piece> PIECE = new Kind<>(
-            "piece",
-            Message.of("kind.piece"),
-            Piece.class,
-            PieceRecord.PIECE,
-            piece -> piece.number().value(),
-            Kinds::namedByPiece,
-            KindPrivacy.PIECE);
-    /** Named by its photograph: one calibration each, and calibrating again makes a new revision of it. */
+                    "piece",
+                    Message.of("kind.piece"),
+                    PieceRecord.PIECE,
+                    piece -> piece.number().value(),
+                    Kinds::namedByPiece)
+            .withPrivacy(KindPrivacy.PIECE);
+    /** Identified by its photograph: one calibration each, and calibrating again makes a new revision of it. */
     public static final Kind<PhotoCalibration> CALIBRATION = new Kind<>(
-            "calibration",
-            Message.of("kind.calibration"),
-            PhotoCalibration.class,
-            PhotoRecords.CALIBRATION,
-            calibration -> calibration.photo().hex(),
-            calibration -> List.of(PHOTO.key(calibration.photo().hex())),
-            KindPrivacy.CALIBRATION);
+                    "calibration",
+                    Message.of("kind.calibration"),
+                    PhotoRecords.CALIBRATION,
+                    calibration -> calibration.photo().hex(),
+                    calibration -> List.of(PHOTO.key(calibration.photo().hex())))
+            .withPrivacy(KindPrivacy.CALIBRATION);
 
     public static final Kind<IssuedPaper> ISSUED_PAPER = new Kind<>(
-            "issued-paper",
-            Message.of("kind.issued-paper"),
-            IssuedPaper.class,
-            IssuedPaperRecord.ISSUED_PAPER,
-            IssuedPaper::id,
-            Kinds::namedByPaper,
-            KindPrivacy.ISSUED_PAPER);
+                    "issued-paper",
+                    Message.of("kind.issued-paper"),
+                    IssuedPaperRecord.ISSUED_PAPER,
+                    IssuedPaper::id,
+                    Kinds::namedByPaper)
+            .withPrivacy(KindPrivacy.ISSUED_PAPER);
 
-    /** A sheet of labels by its name. */
+    /** Identified by the name of the sheet. */
     public static final Kind<LabelSheet> LABEL_SHEET = new Kind<>(
             "label-sheet",
             Message.of("kind.label-sheet"),
-            LabelSheet.class,
             StudioRecords.LABEL_SHEET,
             LabelSheet::name,
-            sheet -> List.of(),
-            Privacy.NONE);
+            sheet -> List.of());
 
     public static final Kind<Examination> EXAMINATION = new Kind<>(
-            "examination",
-            Message.of("kind.examination"),
-            Examination.class,
-            ExaminationRecord.EXAMINATION,
-            examination -> examination.id().value(),
-            Kinds::namedByExamination,
-            KindPrivacy.EXAMINATION);
+                    "examination",
+                    Message.of("kind.examination"),
+                    ExaminationRecord.EXAMINATION,
+                    examination -> examination.id().value(),
+                    Kinds::namedByExamination)
+            .withPrivacy(KindPrivacy.EXAMINATION);
 
     public static final List<Kind<?>> ALL = List.of(
             STUDIO,

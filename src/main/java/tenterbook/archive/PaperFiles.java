@@ -26,7 +26,7 @@ public final class PaperFiles {
         this.folder = folder;
     }
 
-    /** Synced into place when this returns, so that a record may name it. */
+    /** Stores a file; it is synced when this returns, so that a record may refer to it. */
     public IssuedPaper.Pdf store(byte[] pdf) throws IOException {
         Digest digest = Digest.of(pdf);
         HashedFiles open = opened();
@@ -46,7 +46,7 @@ public final class PaperFiles {
         }
     }
 
-    /** Once, since opening clears what is on its way in. */
+    /** Opened once, since opening deletes part files. */
     private synchronized HashedFiles opened() throws IOException {
         if (files == null) {
             files = new HashedFiles(folder);

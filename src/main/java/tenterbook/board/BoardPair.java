@@ -7,7 +7,7 @@ import tenterbook.measure.Quantity;
 import tenterbook.words.Refusal;
 
 /**
- * Two boards between which folded cloth is clamped: what stands raised on one meets what stands raised on the other.
+ * Two boards between which folded cloth is clamped; the raised parts of one meet those of the other.
  *
  * @param image what is carved
  * @param wood the wood, and its finish if any

@@ -6,8 +6,7 @@ import tenterbook.measure.Quantity;
 import tenterbook.words.Refusal;
 
 /**
- * A board pair as it was from one carving to the next. Recarving opens a new state; pieces keep the state they were made
- * from.
+ * A board pair between two carvings. Recarving opens a new state; pieces keep the state they were made from.
  *
  * @param name as in {@code I}, {@code II}; unique in its pair
  * @param since when this state began

@@ -1,7 +1,4 @@
-/**
- * Board pairs, the states that recarving opens, and the holes through which colour is put.
- * Facts only; no I/O.
- */
+/** Board pairs, their states (recarving opens a new one), and the holes through which colour is put. Facts only; no I/O. */
 @NullMarked
 package tenterbook.board;
 

@@ -9,7 +9,7 @@ import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 import tenterbook.words.Written;
 
-/** One block of a document: exact words, and no more of its looks than the words need. Texts are one paragraph each. */
+/** One block of a document: exact words, with the little layout that they need. Texts are one paragraph each. */
 public sealed interface Block {
     /** @param level 1 for a part of the document, which is bookmarked, as are those of level 2; to 3 */
     record Heading(int level, String text) implements Block {
@@ -28,13 +28,12 @@ public sealed interface Block {
         }
     }
 
-    /** What a note is for. */
     enum Manner {
         /** A quiet remark. */
         NOTE,
-        /** Where the work or the handling can hurt someone or the piece. */
+        /** A risk of harm to people or the piece. */
         CAUTION,
-        /** Something that the document ought to say and cannot. */
+        /** Information that the document should have and lacks. */
         MISSING
     }
 
@@ -52,7 +51,7 @@ public sealed interface Block {
         }
     }
 
-    /** What is known, under its name. */
+    /** A named fact. */
     record Fact(String label, String value) {
         public Fact {
             label = Block.line(label);
@@ -170,7 +169,7 @@ public sealed interface Block {
     /**
      * A photograph.
      *
-     * @param instead what it shows, for someone who cannot see it
+     * @param instead text alternative
      * @param caption below it; may be empty
      */
     record Photograph(Digest photo, Extent extent, String instead, String caption, List<Mark> marks) implements Block {
@@ -197,7 +196,7 @@ public sealed interface Block {
         }
     }
 
-    /** Colours with their names and, where measured, shares; of each no more is kept on paper. */
+    /** Colours with their names and, where measured, shares. */
     record Palette(List<PieceColour> colours) implements Block {
         public Palette {
             colours = colours.stream()
@@ -206,7 +205,7 @@ public sealed interface Block {
         }
     }
 
-    /** Lines to sign, each with who signs below. */
+    /** Lines to sign, with the signatory below each. */
     record Signatures(List<String> who) implements Block {
         public Signatures {
             who = who.stream().map(Block::line).toList();
@@ -230,9 +229,9 @@ public sealed interface Block {
     /**
      * A square code.
      *
-     * @param content what it says, in plain text of one or more lines
+     * @param content its content, plain text of one or more lines
      * @param shown a short code for people, set large beside it; may be empty
-     * @param words what it is good for, beside it
+     * @param words its purpose, printed beside it
      */
     record Code(String content, String shown, String words) implements Block {
         public Code {

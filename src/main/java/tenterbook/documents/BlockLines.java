@@ -10,7 +10,7 @@ import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
-/** Blocks as lines and back. Each block opens with a line of its own kind; lines that belong to it follow. */
+/** Converts blocks to lines and back. Each block begins with a line of its own kind. */
 final class BlockLines {
     private static final String NONE = "-";
 

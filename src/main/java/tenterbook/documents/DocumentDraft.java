@@ -7,7 +7,7 @@ import tenterbook.piece.Piece;
 /**
  * A document ready to be issued.
  *
- * @param pieces all that it speaks of, each in the version it was composed from
+ * @param pieces all its pieces, each in the version it was composed from
  */
 public record DocumentDraft(
         DocumentText text, List<Saved<Piece>> pieces, DocumentSettings settings, DocumentOrigin origin) {

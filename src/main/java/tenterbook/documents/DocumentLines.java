@@ -12,11 +12,11 @@ import tenterbook.words.Refusal;
 
 /**
  * A document as lines of issued paper, without loss either way. A line's part is the kind of block, its text the words as
- * printed, its basis what the block needs besides: a photograph's digest, a colour's values. The lines of a part that speaks of
- * one piece stand with that piece; a line {@code piece} among the words tells where they belong.
+ * printed, its basis other values of the block, such as a photograph's digest or a colour's values. The lines of a section
+ * about one piece are stored with that piece; a line {@code piece} among the words marks their place.
  *
  * @param words of the whole document
- * @param pieces the lines of each piece told alone
+ * @param pieces the lines of sections about one piece
  */
 public record DocumentLines(List<Line> words, Map<PieceNumber, List<Line>> pieces) {
     private static final String PIECE = "piece";
@@ -80,7 +80,7 @@ public record DocumentLines(List<Line> words, Map<PieceNumber, List<Line>> piece
         return new DocumentText(paper.kind(), paper.template(), title, running, maker, parts);
     }
 
-    /** The words alone, also of a paper whose lines are not understood. */
+    /** The words only, also of a paper whose lines are not understood. */
     public static List<String> bare(IssuedPaper paper) {
         return Stream.concat(paper.words().stream(), paper.pieces().stream().flatMap(issued -> issued.lines().stream()))
                 .map(Line::text)

@@ -8,8 +8,8 @@ import tenterbook.words.Listing;
 import tenterbook.words.Refusal;
 
 /**
- * Every choice of a print of documents: which document, on what, and what the maker chose or typed for it. Texts may be empty:
- * then the document says 'not recorded' or leaves them out. An issued paper keeps them in this form, by the names written here.
+ * Every choice of a print of documents: which document, on what, and what the maker chose or typed for it. An empty text is
+ * left out or printed as 'not recorded'. An issued paper stores them in this form, under the names written here.
  *
  * @param page the usual one of the kind where null
  * @param agreement nothing agreed where null
@@ -53,7 +53,7 @@ public record DocumentSettings(
     }
 
     /**
-     * What is printed that is otherwise kept back.
+     * What is printed that is otherwise withheld.
      *
      * @param values prices and values; an insurance list always has them
      * @param names galleries, museums and places where a piece is or was

@@ -9,10 +9,10 @@ import tenterbook.piece.PieceNumber;
 import tenterbook.words.Refusal;
 
 /**
- * What a document says: every word exactly as printed, in order. Kept in the archive when it is issued, it can be laid out again
- * later without asking the records anew.
+ * The words of a document, exactly as printed, in order. Stored when it is issued, so that it can be laid out again without
+ * reading the records.
  *
- * @param kind in words as they stand in addresses and records, as in {@code loan-schedule}
+ * @param kind code, as in {@code loan-schedule}
  * @param template name and version of its words, as in {@code loan-schedule 1}
  * @param title at its head and in its outline, as in 'Loan schedule'
  * @param running shown at the head of further pages, as in 'V24-003 Noite de figos'; may be empty
@@ -24,7 +24,7 @@ public record DocumentText(
     /**
      * A stretch of blocks.
      *
-     * @param piece whom it speaks of alone; null where it speaks of several or of none
+     * @param piece the only piece it is about; null where it is about several or none
      */
     public record DocumentSection(PieceNumber piece, List<Block> blocks) {
         public DocumentSection {

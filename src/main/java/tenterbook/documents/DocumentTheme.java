@@ -6,7 +6,7 @@ public enum DocumentTheme {
     SHEET,
     /** Large type and room to write, to be read from an arm's length with wet hands. */
     BENCH,
-    /** To be read from a step away; must have room on one page, and the title is never under 18 points. */
+    /** To be read from a step away; must fit on one page, and the title is never under 18 points. */
     WALL,
     /** Small type on a card. */
     CARD

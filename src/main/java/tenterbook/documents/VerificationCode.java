@@ -6,7 +6,7 @@ import tenterbook.words.Refusal;
 
 /**
  * The beginning of a revision's hash in the ledger, by which a certificate can be compared with the record it was made from. 64
- * bits: enough against a slip or a changed record; nobody should take it for a signature.
+ * bits: enough against an error or a changed record, but not a signature.
  *
  * @param hex 16 lower-case hexadecimal digits
  */

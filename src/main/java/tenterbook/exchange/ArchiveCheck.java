@@ -10,9 +10,8 @@ import tenterbook.words.Explained;
 import tenterbook.words.Message;
 
 /**
- * The archive against itself: the chain, the tables and the file of the ledger, which record names which, and every original and
- * every stored paper against its SHA-256. A file in their folders that no record names is a finding too, told as an orphan with how it arises.
- * The search index is not looked at here.
+ * Checks an archive: the chain, the tables and the file of the ledger, the references, and every original and every stored
+ * paper against its SHA-256. A file that no record names is reported as an orphan. The search index is not checked here.
  */
 public final class ArchiveCheck {
     private ArchiveCheck() {}

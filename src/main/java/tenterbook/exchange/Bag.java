@@ -13,10 +13,10 @@ import tenterbook.measure.Digest;
  * @param lastSequence of the ledger inside, 0 for an empty one
  * @param lastHash at the end of its chain
  * @param photos originals inside
- * @param damage what is wrong with the archive and was packed nonetheless, because that was asked for
- * @param leftOut files in the photos folder that no record names and that are not what their name says
- * @param contents what the bag holds, and so who may see it
- * @param notes what else a person may want to know: what a killed process had left
+ * @param damage damage of the archive that was packed nonetheless on request
+ * @param leftOut files in the photos folder that no record names and that do not match their name
+ * @param contents what the bag has, and so who may see it
+ * @param notes remarks, such as what a killed process had left
  */
 public record Bag(
         Path folder,

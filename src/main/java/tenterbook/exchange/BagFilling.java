@@ -19,7 +19,7 @@ import tenterbook.measure.Digest;
 import tenterbook.piece.Studio;
 import tenterbook.words.Message;
 
-/** One bag being filled, from one moment of an archive that may go on meanwhile. */
+/** Fills one bag with the state of an archive at one moment; the archive may change meanwhile. */
 final class BagFilling {
     private final Archive archive;
     private final Path place;
@@ -46,7 +46,8 @@ final class BagFilling {
         this.last = archive.ledger().copyToKeep(bag.place("ledger.db"));
         long bytes = Files.size(bag.place("ledger.db"));
         for (KeptFolder folder : KeptFolder.values()) {
-            // In this order: a file is on the disk before the ledger names it, so none can seem to be missing.
+            // The ledger is read first: a file is on the disk before the ledger names it, so none can seem to be
+            // missing.
             named.put(folder, folder.named(archive));
             kept.put(folder, KeptFiles.in(folder.in(archive.folder())));
             copied.put(folder, 0L);
@@ -163,7 +164,7 @@ final class BagFilling {
         return info;
     }
 
-    /** Its name, or empty: a record of it that cannot be read is noted like all damage and keeps no bag from being made. */
+    /** Its name; empty where its record cannot be read, which is noted like all damage. */
     private String studio() {
         return archive.readableStudio().map(Studio::name).orElse("");
     }

@@ -16,7 +16,7 @@ import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.words.Message;
 
-/** Whether a bag, valid by the standard, is an archive of ours: asked before one is restored and before one is named. */
+/** Checks that a valid bag is an archive of this program, before it is restored and before it gets its name. */
 final class BagLedger {
     private static final byte[] SQLITE = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
 
@@ -47,7 +47,7 @@ final class BagLedger {
     }
 
     /**
-     * What of the plain text of a ledger a bag lacks. No reason to refuse it, since the ledger holds all of it.
+     * Missing plain-text files of the ledger. No reason to refuse the bag, since the ledger itself has everything.
      *
      * @param archive opened on a copy of the bag's ledger
      */
@@ -83,7 +83,7 @@ final class BagLedger {
         return findings;
     }
 
-    /** The ledger must be the one that the bag tells of, in its text and in its description, where it has those. */
+    /** The ledger must match the bag's plain text and its description, where present. */
     private static void sameAsText(Checked checked, Archive archive, List<Finding> findings, Progress progress)
             throws IOException {
         String last = archive.ledger().lastHash().hex();

@@ -31,7 +31,7 @@ public final class BagRefused extends RuntimeException implements Explained {
         return explanation;
     }
 
-    /** Everything that stood in the way, not only the first. */
+    /** All reasons, not only the first. */
     public List<Finding> findings() {
         return findings;
     }

@@ -23,9 +23,9 @@ import tenterbook.words.Explained;
 import tenterbook.words.Message;
 
 /**
- * Reads a bag that was just written once through, as restoring it would: every file against its checksums, and its ledger
- * opened from a copy. A photograph's checksum is its name, and the writer has compared the two, so photographs are not
- * read a second time for that. What the system still has in memory is not read from the disk anew.
+ * Reads a bag that was just written, as restoring it would: every file against its checksums, and its ledger opened from a
+ * copy. A photograph's checksum is its name, and the writer has compared the two, so photographs are not read a second time for
+ * that. What the system still has in memory is not read from the disk anew.
  */
 final class BagVerification {
     private BagVerification() {}

@@ -3,8 +3,8 @@ package tenterbook.exchange;
 import tenterbook.words.Message;
 
 /**
- * How much of an archive a bag holds. Written into {@code bag-info.txt}; a bag that says another word than a known one
- * is not restored, so that a leaner export can never be taken for a full backup.
+ * How much of an archive a bag holds. Written into {@code bag-info.txt}; a bag with an unknown word is not restored, so that a
+ * partial export is never taken for a full backup.
  */
 public enum Contents {
     EVERYTHING("everything", "exchange.pack.privacy");

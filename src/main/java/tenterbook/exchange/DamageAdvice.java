@@ -2,8 +2,8 @@ package tenterbook.exchange;
 
 /** What to do about photographs, and in packing also a ledger, that are not whole. */
 public enum DamageAdvice {
-    /** Stop, tell all of it, change nothing. */
+    /** Stop, report all of it, change nothing. */
     REFUSED,
-    /** Save what there is and note what is wrong. */
+    /** Save what there is and note the damage. */
     NOTED
 }

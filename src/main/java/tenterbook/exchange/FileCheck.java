@@ -17,8 +17,8 @@ import tenterbook.words.Message;
 /**
  * The files that the ledger names against those that are there, in one {@link KeptFolder}.
  *
- * @param damage a named file is missing or is not what its name says
- * @param orphans files that no record names; they do no harm and are told so that nothing is there unseen
+ * @param damage named files that are missing or do not match their name
+ * @param orphans files that no record names; harmless, but reported
  */
 record FileCheck(List<Finding> damage, List<Finding> orphans) {
     /** Reads every file of every such folder once. */

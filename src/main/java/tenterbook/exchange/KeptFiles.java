@@ -16,10 +16,10 @@ import tenterbook.ledger.file.HashedFiles;
 import tenterbook.measure.Digest;
 
 /**
- * The files in a folder of files named by their SHA-256, by what their names say they are.
+ * The files in a folder of files named by their SHA-256, by name.
  *
  * @param files by the digest their name gives; more than one file only where the same bytes lie there under two extensions
- * @param strange files whose name is no such name
+ * @param strange files with other names
  */
 record KeptFiles(NavigableMap<Digest, List<KeptFile>> files, List<Path> strange) {
     private static final Pattern FORM = Pattern.compile("([0-9a-f]{2})/(\\1[0-9a-f]{62})(\\.[A-Za-z0-9]{1,10})?");

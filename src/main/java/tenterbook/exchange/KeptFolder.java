@@ -14,7 +14,7 @@ import tenterbook.ledger.revision.RecordCodec;
 import tenterbook.ledger.revision.Revision;
 import tenterbook.words.Message;
 
-/** A folder of an archive whose files are named by their SHA-256, and what is said of it where something is wrong. */
+/** A folder of an archive whose files are named by their SHA-256, with its messages. */
 enum KeptFolder {
     PHOTOS("photos", ArchiveFolder::photos, KeptFolder::photographs),
     PAPERS("papers", ArchiveFolder::papers, KeptFolder::papers);

@@ -20,9 +20,9 @@ import tenterbook.words.Message;
 /**
  * Packs an archive into a bag (RFC 8493) that opens with no software of ours.
  *
- * <p>The archive may be in use meanwhile; the bag holds one moment of it. Photographs are copied and not linked: a file
- * edited inside the bag must not change the original. The bag is read back before it gets its name, and appears under it
- * whole or not at all.
+ * <p>The archive may be in use meanwhile; the bag holds one moment of it. Photographs are copied and not linked, so that a file
+ * edited inside the bag does not change the original. The bag is read back before it gets its name, and appears whole or not at
+ * all.
  */
 public final class Pack {
     private final Clock clock;
@@ -40,9 +40,9 @@ public final class Pack {
      * Makes the bag.
      *
      * @param target a folder that is not there yet, in one that is
-     * @param damage whether an archive that is not whole is packed nonetheless; what is wrong then stands in
-     *     {@code bag-info.txt}
-     * @throws PackRefused with everything that stands in the way; nothing is left behind
+     * @param damage whether an archive that is not whole is packed nonetheless; what is wrong then stands in {@code
+     *     bag-info.txt}
+     * @throws PackRefused with all reasons; nothing is left behind
      * @throws Progress.Cancelled if asked to stop; nothing is left behind
      */
     public Bag pack(Archive archive, Path target, DamageAdvice damage, Progress progress) {
@@ -73,7 +73,7 @@ public final class Pack {
         }
     }
 
-    /** Damage that was noted stands in the ledger that was copied, and is no fault of the copy. */
+    /** Noted damage is in the copied ledger and is no error of the copy. */
     private void readBack(UnfinishedFolder unfinished, Bag bag, Progress progress) throws IOException {
         List<Finding> findings = new ArrayList<>(
                 BagVerification.run(unfinished.whole(), unfinished.aside("read-back"), clock, progress));

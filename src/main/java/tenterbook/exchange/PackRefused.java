@@ -32,7 +32,7 @@ public final class PackRefused extends RuntimeException implements Explained {
         return explanation;
     }
 
-    /** Everything that stood in the way. */
+    /** All reasons. */
     public List<Finding> findings() {
         return findings;
     }

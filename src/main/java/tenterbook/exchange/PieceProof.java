@@ -28,15 +28,23 @@ import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 
 /**
- * One piece's history as a file that a stranger can check without this program, and that holds nothing else of the archive:
- * the whole chain as digests, and the texts of this piece's revisions that give some of them.
+ * One piece's history as a file that anyone can check without this program, and that has nothing else of the archive: the whole
+ * chain as digests, and the texts of this piece's revisions that give some of them.
  *
- * <p>The file is JSON with one thing on each line: {@code earlier} lists what the first revision of format 2 commits to,
- * {@code chain} what each hash of format 2 covers, {@code parts} the texts that are shown, each of which gives a digest (of
- * an earlier revision whose private part is shown, first the {@code link} that has the private digest), and {@code sha256}
- * covers all bytes before its line. {@link ProofCheck} says what follows from it and what does not.
+ * <p>The file is JSON with one thing on each line: {@code earlier} lists what the first revision of format 2 commits to, {@code
+ * chain} what each hash of format 2 covers, {@code parts} the texts that are shown, each of which gives a digest (of an earlier
+ * revision whose private part is shown, first the {@code link} that has the private digest), and {@code sha256} covers all
+ * bytes before its line. {@link ProofCheck} says what follows from it and what does not.
  */
 public final class PieceProof {
+    /** What a proof shows besides the public parts of the piece. */
+    public enum Include {
+        /** Its clampings, with their boards and cloths. */
+        CLAMPINGS,
+        /** Holders, prices, notes, authors. */
+        PRIVATE_PARTS
+    }
+
     private static final int PAGE = 500;
     private final Archive archive;
     private final Progress progress;
@@ -47,12 +55,12 @@ public final class PieceProof {
     }
 
     /**
-     * @param made whether its clampings are shown too, with their boards and cloths
-     * @param confidential whether the private parts are shown: holders, prices, notes, authors
+     * Writes the proof of one piece.
+     *
      * @throws ArchiveProblem where there is no such piece or nothing can be proven of it; no file is left
      */
-    public void write(String number, boolean made, boolean confidential, Path file) {
-        Set<RecordKey> shown = shown(number, made);
+    public void write(String number, Set<Include> include, Path file) {
+        Set<RecordKey> shown = shown(number, include.contains(Include.CLAMPINGS));
         if (archive.ledger().history(Kinds.PIECE.key(number)).isEmpty()) {
             throw new ArchiveProblem(Message.of("exchange.proof.no-piece", "piece", number));
         }
@@ -65,7 +73,7 @@ public final class PieceProof {
         }
         boolean whole = false;
         try {
-            write(number, shown, confidential, last, file);
+            write(number, shown, include.contains(Include.PRIVATE_PARTS), last, file);
             whole = true;
         } catch (IOException e) {
             throw new ArchiveProblem(
@@ -89,11 +97,11 @@ public final class PieceProof {
         Set<RecordKey> shown = new HashSet<>();
         shown.add(Kinds.PIECE.key(number));
         if (made) {
-            archive.ledger().names(Kinds.PIECE.key(number)).stream()
+            archive.ledger().references(Kinds.PIECE.key(number)).stream()
                     .filter(key -> key.kind().equals(Kinds.CLAMPING.name()))
                     .forEach(clamping -> {
                         shown.add(clamping);
-                        archive.ledger().names(clamping).stream()
+                        archive.ledger().references(clamping).stream()
                                 .filter(key -> key.kind().equals(Kinds.BOARD_PAIR.name())
                                         || key.kind().equals(Kinds.CLOTH.name()))
                                 .forEach(shown::add);

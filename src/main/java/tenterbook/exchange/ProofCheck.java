@@ -20,13 +20,13 @@ import tenterbook.words.Explained;
 import tenterbook.words.Message;
 
 /**
- * Checks what {@link PieceProof} wrote, with nothing but the file.
+ * Checks a file of {@link PieceProof} without the archive.
  *
  * <p>Shown, where nothing is found wrong: the texts are those that were written at their places in one chain of revisions, and
  * that chain ends in the hash the file names. Not shown: what {@link #NOT_SHOWN} says.
  */
 public final class ProofCheck {
-    /** What no such file can show. */
+    /** What such a file cannot show. */
     public static final List<Message> NOT_SHOWN = List.of(
             Message.of("exchange.proof.not-shown.truth"),
             Message.of("exchange.proof.not-shown.when"),

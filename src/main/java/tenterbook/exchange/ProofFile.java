@@ -36,7 +36,7 @@ record ProofFile(
     private static final String SUM = "\n\"sha256\":\"";
 
     /**
-     * @param findings told where the file is not as it was written
+     * @param findings gets a finding where the file was changed
      * @throws IllegalArgumentException with a sentence, where it is no proof at all
      */
     static ProofFile read(Path file, List<Finding> findings) throws IOException {

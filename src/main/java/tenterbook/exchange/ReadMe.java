@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 
-/** The plain words in a bag for whoever opens it in fifty years. */
+/** The explanation in a bag, for a reader without this program. */
 final class ReadMe {
     private ReadMe() {}
 

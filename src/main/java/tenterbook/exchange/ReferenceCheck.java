@@ -19,7 +19,7 @@ import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.revision.Revision;
 import tenterbook.words.Message;
 
-/** Which record names which, worked out anew from the records and compared with what the ledger keeps. */
+/** Compares the stored references with those computed from the records. */
 final class ReferenceCheck {
     private final Ledger ledger;
     private final List<Finding> findings = new ArrayList<>();
@@ -52,7 +52,7 @@ final class ReferenceCheck {
                 T record = saved.get().record();
                 due.addAll(kind.references().apply(record));
                 due.remove(key);
-                kind.parts().names().apply(record).forEach(use -> partIn(key, use));
+                kind.parts().references().apply(record).forEach(use -> partIn(key, use));
                 String own = kind.id().apply(record);
                 if (!own.equals(id)) {
                     findings.add(new Finding(key.toString(), Message.of("exchange.own-name", "found", own)));
@@ -83,12 +83,12 @@ final class ReferenceCheck {
 
     private <T> Set<String> partsOf(Kind<T> kind, String id) {
         return ledger.find(kind, id)
-                .map(saved -> Set.copyOf(kind.parts().has().apply(saved.record())))
+                .map(saved -> Set.copyOf(kind.parts().own().apply(saved.record())))
                 .orElse(Set.of());
     }
 
     private void compare(RecordKey key, Set<RecordKey> due) {
-        Set<RecordKey> kept = new HashSet<>(ledger.names(key));
+        Set<RecordKey> kept = new HashSet<>(ledger.references(key));
         for (RecordKey target : due) {
             if (!inUse.computeIfAbsent(target, this::inUse)) {
                 findings.add(new Finding(key.toString(), Message.of("exchange.names-missing", "record", target)));

@@ -12,8 +12,7 @@ import tenterbook.measure.Digest;
  * @param lastHash at the end of its chain
  * @param photos originals that came with it
  * @param damage what is wrong with photographs and was allowed
- * @param notes what else a person may want to know: orphans, files that were no part of an archive, what the bag lacks, what a killed
- *     process had left
+ * @param notes remarks: orphans, files that were no part of an archive, what the bag lacks, what a killed process had left
  */
 public record Restored(
         Path folder, long lastSequence, Digest lastHash, long photos, List<Finding> damage, List<Finding> notes) {

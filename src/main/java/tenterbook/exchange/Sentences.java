@@ -5,7 +5,7 @@ import tenterbook.ledger.file.Finding;
 import tenterbook.words.Joined;
 import tenterbook.words.Written;
 
-/** Findings one after another, each closed as a sentence. */
+/** Joins findings, each ended as a sentence. */
 final class Sentences {
     private Sentences() {}
 

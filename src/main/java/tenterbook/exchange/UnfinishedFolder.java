@@ -22,9 +22,9 @@ import tenterbook.ledger.file.LedgerFile;
 import tenterbook.words.Message;
 
 /**
- * A folder in the making beside the place it will have, so that one rename puts it there whole.
+ * A folder being filled beside its final place, so that one rename puts it there whole.
  *
- * <p>What a killed process left is known by its name and by nobody holding it, and is cleared the next time something is
+ * <p>What a killed process left is recognised by its name and by not being locked, and is deleted the next time something is
  * made for the same place.
  */
 final class UnfinishedFolder implements AutoCloseable {
@@ -66,7 +66,7 @@ final class UnfinishedFolder implements AutoCloseable {
         return cleared;
     }
 
-    /** What killed processes had left for the same target, all of it deleted by now. */
+    /** What killed processes had left for the same target; all of it was deleted. */
     List<Finding> cleared() {
         return cleared;
     }
@@ -76,12 +76,12 @@ final class UnfinishedFolder implements AutoCloseable {
         return whole;
     }
 
-    /** A path beside it for something needed only meanwhile; cleared with the rest. */
+    /** A path beside it for temporary files; deleted with the rest. */
     Path aside(String name) {
         return around.resolve(name);
     }
 
-    /** Gives the filled folder its name. An empty folder of that name makes way, and so does a killed first start. */
+    /** Gives the filled folder its name. Replaces an empty folder of that name, or what a killed first start left. */
     void moveTo(Path target) throws IOException {
         syncFolders(whole);
         if (Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
@@ -137,7 +137,7 @@ final class UnfinishedFolder implements AutoCloseable {
         }
     }
 
-    /** Makes names last. Windows cannot open a folder for this and keeps its own journal. */
+    /** Makes names durable. Windows cannot open a folder for this and keeps its own journal. */
     private static void sync(Path folder) throws IOException {
         if (System.getProperty("os.name").startsWith("Windows")) {
             return;

@@ -20,8 +20,9 @@ import tenterbook.words.Message;
 /**
  * The cloth a piece is of, over all cuts of all clampings it passed through.
  *
- * <p>A piece that is dyed again stays the cloth it was cut from, and a clamping may hold cuts for other pieces too. So it is of
- * those cloths that every clamping names which names any. Where no cloth is in all of them, all are given, and that they disagree.
+ * <p>A piece that is dyed again stays of the cloth it was cut from, and a clamping may have cuts for other pieces. So its
+ * cloths are those common to all its clampings that name any. Where no cloth is common to them, all are given with the
+ * disagreement.
  *
  * @param cloths in the order of the work, each once; one that a cut names and the ledger lacks is left out
  * @param disagreement in a sentence; empty where there is none
@@ -87,7 +88,7 @@ public record Cloths(List<Cloth> cloths, Optional<Message> disagreement) {
         return new Joined(", ", cloth.content()).inEnglish();
     }
 
-    /** Who says what each cloth is of, as in 'silk habotai: supplier’s invoice'; a cloth without such evidence says so. */
+    /** The evidence of each cloth's content, as in 'silk habotai: supplier’s invoice'; a cloth without such evidence says so. */
     public String evidence() {
         return cloths.stream()
                 .filter(cloth -> !cloth.content().isEmpty())

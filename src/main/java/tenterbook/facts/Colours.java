@@ -25,10 +25,10 @@ import tenterbook.piece.PiecePhoto;
  * @param calibrated whether every one of {@link #shown} comes from a calibrated photograph; false where there is none
  */
 public record Colours(List<PieceColour> named, List<PieceColour> palette, int state, boolean now, boolean calibrated) {
-    /** A palette entry smaller than this is not a colour of the piece but dust, a seam or the table. */
+    /** Least share of a palette entry; smaller ones are dust, a seam or the table. */
     static final double LEAST_SHARE = 0.02;
 
-    /** Whose word the colours are. */
+    /** The source of the colours. */
     public enum From {
         /** A person named them on a photograph. */
         NAMED,
@@ -83,7 +83,7 @@ public record Colours(List<PieceColour> named, List<PieceColour> palette, int st
                 calibrated);
     }
 
-    /** Of one photograph alone: its palette, by name of nobody. */
+    /** The palette of one photograph, without named colours. */
     public static List<PieceColour> ofPalette(Photo photo) {
         return photo.palette().stream()
                 .map(entry -> new PieceColour(entry.colour(), Math.min(1, entry.share()), ""))
@@ -96,18 +96,18 @@ public record Colours(List<PieceColour> named, List<PieceColour> palette, int st
     }
 
     public From from() {
-        return !named.isEmpty() ? From.NAMED : palette.isEmpty() ? From.NOTHING : From.PALETTE;
+        if (!named.isEmpty()) {
+            return From.NAMED;
+        }
+        return palette.isEmpty() ? From.NOTHING : From.PALETTE;
     }
 
-    /** What a page shows: the colours named, else the palette. */
+    /** The colours that a page shows: the named ones, else the palette. */
     public List<PieceColour> shown() {
         return named.isEmpty() ? palette : named;
     }
 
-    /**
-     * What paper may say of the piece as it now is: the named colours, each role and name once, the greatest share first. None
-     * where they show an earlier state.
-     */
+    /** The named colours for paper, each role and name once, the greatest share first. None where they show an earlier state. */
     public List<PieceColour> ofToday() {
         Map<String, PieceColour> once = new LinkedHashMap<>();
         if (now) {
@@ -119,8 +119,8 @@ public record Colours(List<PieceColour> named, List<PieceColour> palette, int st
     }
 
     /**
-     * Named colours and palette together, for finding pieces by colour. A named colour lies on an area that the palette has
-     * counted already, so it has a share only where there is no palette.
+     * Named colours and palette together, for finding pieces by colour. A named colour has a share only where there is no
+     * palette, which would count its area twice.
      */
     public List<PieceColour> all() {
         List<PieceColour> all = new ArrayList<>();

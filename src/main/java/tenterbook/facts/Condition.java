@@ -4,11 +4,9 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,23 +19,21 @@ import tenterbook.piece.condition.ConditionWords;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.Observation;
 import tenterbook.piece.condition.Overall;
-import tenterbook.words.Message;
-import tenterbook.words.Written;
 
 /**
- * The condition of a piece: its faults, when it was last looked at and what was then there, and what happened since that may
- * have changed it.
+ * The condition of a piece: its faults, the last examination and its observations, and events since then that may have changed
+ * it.
  *
  * @param faults as recorded with the piece; they have no day
  * @param examinations reports, earliest first
  * @param notes events ‘examined’ of days of which there is no report, newest first
- * @param since events after the last look, or of days that may lie after it, that wash, mend, dye or damage a piece, in order
+ * @param since washing, mending, dyeing and damage after the last examination, or on days that may be after it, in order
  */
 public record Condition(List<Fault> faults, List<Examination> examinations, List<Event> notes, List<Event> since) {
     private static final Set<EventKind> CHANGES = EnumSet.of(EventKind.WASHED, EventKind.MENDED, EventKind.DYED_AGAIN);
 
-    /** What is seen on damaged cloth, as a word of its own; for events of no kind. */
-    private static final Pattern DAMAGE = Pattern.compile(ConditionWords.what().stream()
+    /** Words for damage, for events of kind ‘other’. */
+    static final Pattern DAMAGE = Pattern.compile(ConditionWords.what().stream()
             .map(word -> Pattern.quote(word.word()))
             .collect(Collectors.joining("|", "(?i)(?<!\\p{L})(damaged?|torn|", ")(?!\\p{L})")));
 
@@ -84,7 +80,10 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
     }
 
     private static LocalDate first(PartialDate when) {
-        return when.from() != null ? when.from() : when.to() != null ? when.to() : LocalDate.MIN;
+        if (when.from() != null) {
+            return when.from();
+        }
+        return when.to() != null ? when.to() : LocalDate.MIN;
     }
 
     /** The latest report. */
@@ -92,7 +91,7 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
         return examinations.isEmpty() ? Optional.empty() : Optional.of(examinations.get(examinations.size() - 1));
     }
 
-    /** The newest note that no report is as new as; a report goes before a note of the same day. */
+    /** The newest note, if newer than every report; a report takes precedence over a note of the same day. */
     public Optional<Event> newerNote() {
         return notes.stream()
                 .findFirst()
@@ -100,12 +99,12 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
                         .orElse(true));
     }
 
-    /** When it was last looked at, by a report or a note; empty where it was not. */
+    /** The day of the last examination, by a report or a note; empty for none. */
     public Optional<PartialDate> lastLooked() {
         return newerNote().map(Event::when).or(() -> last().map(Examination::when));
     }
 
-    /** What the last report saw and did not find gone. */
+    /** Observations of the last report that were not gone. */
     public List<Observation> present() {
         return last().map(Examination::present).orElse(List.of());
     }
@@ -143,7 +142,7 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
         return last().map(Examination::overall);
     }
 
-    /** Events since that say of damage, but are of no kind of their own. */
+    /** Events of kind ‘other’ since then whose note mentions damage. */
     public List<Event> damage() {
         return since.stream().filter(event -> event.kind() == EventKind.OTHER).toList();
     }
@@ -153,124 +152,22 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
         return Denial.NO_FAULT_AND_NO_EXAMINATION.of(this).isPresent();
     }
 
-    /** All of it in sentences; what is not recorded is said to be so, and is no soundness. */
+    /** All of it in sentences. What is not recorded is called so and does not count as sound. */
     public String inWords() {
-        String looked = Denial.NO_FAULT_AND_NO_EXAMINATION.unless(
-                this,
-                () -> joined(
-                        " ",
-                        Denial.NO_FAULT.unless(this, this::faultsInWords),
-                        last().map(Condition::words).orElse(""),
-                        newerNote().map(Condition::noted).orElse("")));
-        if (since.isEmpty()) {
-            return looked;
-        }
-        String later = since.stream().map(Condition::happened).collect(Collectors.joining("; "));
-        return joined(
-                " ",
-                stop(looked),
-                stop(
-                        lastLooked().isPresent()
-                                ? Message.of("facts.since-then", "later", later).inEnglish()
-                                : Written.capital(later)));
+        return ConditionSentences.of(this);
     }
 
-    private String faultsInWords() {
-        return stop(Written.capital(faults.stream().map(Condition::words).collect(Collectors.joining("; "))));
-    }
-
-    /** By what a piece is known from others: its faults, and what the last report saw; empty where neither is recorded. */
-    public String features() {
-        return Stream.concat(
-                        faults.stream().map(Condition::words),
-                        present().stream().map(Condition::words))
-                .collect(Collectors.joining("; "));
-    }
-
-    /** As in 'washed 2024-06: cold, by hand'. Of an event of no kind only the words for damage, since its note may be private. */
-    private static String happened(Event event) {
-        if (event.kind() == EventKind.OTHER) {
-            return Message.of(
-                            "facts.damage-noted",
-                            "day",
-                            day(event.when()),
-                            "damage",
-                            DAMAGE.matcher(event.note())
-                                    .results()
-                                    .map(found -> found.group().toLowerCase(Locale.ROOT))
-                                    .distinct()
-                                    .collect(Collectors.joining(", ")))
-                    .inEnglish();
-        }
-        return (event.note().isEmpty()
-                        ? Message.of("facts.happened", "event", event.kind(), "day", day(event.when()))
-                        : Message.of(
-                                "facts.happened-note",
-                                "event",
-                                event.kind(),
-                                "day",
-                                day(event.when()),
-                                "note",
-                                event.note()))
-                .inEnglish();
-    }
-
-    private static Written day(PartialDate when) {
-        return when.recorded() ? when : Message.of("facts.on-no-day");
-    }
-
-    private static String noted(Event note) {
-        return (note.note().isEmpty()
-                        ? Message.of("facts.examined-only", "day", day(note.when()))
-                        : Message.of("facts.examined", "day", day(note.when()), "found", stop(note.note())))
-                .inEnglish();
-    }
-
-    /** As in 'Examined 2024-09-27: fair. Sound but for one mark. Seen: stain (front; 12 mm; slight), snag.' */
-    private static String words(Examination last) {
-        String overall = last.overall() == null ? "" : last.overall().toString();
-        String seen = seen(last, Condition::words);
-        boolean listed = !last.present().isEmpty() && !seen.isEmpty();
-        String found = joined(
-                " ",
-                stop(overall),
-                stop(last.summary()),
-                stop(listed ? Message.of("facts.seen", "seen", seen).inEnglish() : seen));
-        return Message.of("facts.examined", "day", day(last.when()), "found", found)
-                .inEnglish();
-    }
-
-    /** The things alone that a report saw and that are still there, as in 'stain, snag'; else that there is none, or its summary. */
+    /** The observations of a report that were not gone, as in 'stain, snag'; else that there is none, or its summary. */
     public static String seenInBrief(Examination examination) {
-        String seen = seen(examination, Observation::what);
+        String seen = ConditionSentences.seen(examination, Observation::what);
         return seen.isEmpty() ? examination.summary() : seen;
     }
 
-    /** Empty where a summary alone says what was seen. */
-    private static String seen(Examination examination, Function<Observation, String> words) {
-        return Denial.NOTHING_NOTED.unless(
-                examination,
-                () -> examination.present().isEmpty()
-                                && !examination.observations().isEmpty()
-                        ? Message.of("facts.gone").inEnglish()
-                        : examination.present().stream().map(words).collect(Collectors.joining(", ")));
-    }
-
-    private static String words(Observation seen) {
-        String where = seen.inWords().inEnglish();
-        return seen.what() + (where.isEmpty() ? "" : " (" + where + ")");
-    }
-
-    /** As in 'leak, at the beak, layer 3: outer edge'. */
-    public static String words(Fault fault) {
-        return joined(", ", fault.kind(), fault.where()) + (fault.note().isEmpty() ? "" : ": " + fault.note());
-    }
-
-    private static String joined(String between, String... parts) {
-        return Stream.of(parts).filter(part -> !part.isBlank()).collect(Collectors.joining(between));
-    }
-
-    private static String stop(String text) {
-        return text.isEmpty() || text.matches("(?s).*[.!?…]$") ? text : text + ".";
+    /** Distinguishing features: its faults, and the observations of the last report; empty where neither is recorded. */
+    public String features() {
+        return Stream.concat(
+                        faults.stream().map(ConditionSentences::words),
+                        present().stream().map(ConditionSentences::words))
+                .collect(Collectors.joining("; "));
     }
 }

@@ -18,9 +18,8 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * A sentence that denies something, with the facts that would contradict it. This is the list of all of them: a page or a paper can
- * have such a sentence from here alone, and only where nothing contradicts it. A field that is empty and said beside its own
- * label to be 'not recorded' is no such sentence: the emptiness is the fact itself.
+ * A sentence that denies something, with the facts that would contradict it. All such sentences are here, and a page or paper
+ * gets one only where nothing contradicts it. An empty field shown as 'not recorded' beside its label is no such sentence.
  *
  * @param <T> what the sentence is about
  */
@@ -169,12 +168,11 @@ public final class Denial<T> {
         return this;
     }
 
-    /** A sentence that the very text it stands in place of would contradict. */
+    /** A sentence shown instead of an empty text, contradicted by any text. */
     private static Denial<String> given(String key) {
         return new Denial<>(String.class, key).but("what it stands in place of", text -> !text.isBlank());
     }
 
-    /** Every one of them. */
     public static List<Denial<?>> all() {
         return Collections.unmodifiableList(ALL);
     }
@@ -188,17 +186,17 @@ public final class Denial<T> {
         return contradictedBy(subject).isEmpty() ? Optional.of(sentence) : Optional.empty();
     }
 
-    /** In English, as papers have it; otherwise as {@link #message}. */
+    /** As {@link #message}, in English for paper. */
     public Optional<String> of(T subject) {
         return message(subject).map(Message::inEnglish);
     }
 
-    /** The sentence, or what {@code otherwise} says where a fact contradicts it. */
+    /** The sentence, or {@code otherwise} where a fact contradicts it. */
     public String unless(T subject, Supplier<String> otherwise) {
         return of(subject).orElseGet(otherwise);
     }
 
-    /** Which facts contradict it, in words. */
+    /** The facts that contradict it, in words. */
     public List<String> contradictedBy(T subject) {
         return contradictions.stream()
                 .filter(each -> each.there.test(subject))
@@ -211,12 +209,12 @@ public final class Denial<T> {
         return text.toLowerCase(Locale.ROOT).contains(sentence.inEnglish().toLowerCase(Locale.ROOT));
     }
 
-    /** Whether it is more than a word that stands in other sentences too. */
+    /** Whether it is long enough not to be part of other sentences. */
     boolean longEnoughToTell() {
         return sentence.inEnglish().indexOf(' ') > 0;
     }
 
-    /** For messages of tests and logs; a page or paper has the sentence from {@link #of}. */
+    /** For tests and logs only; pages and papers use {@link #of}. */
     @Override
     public String toString() {
         return "denial “" + sentence + "”";
@@ -228,7 +226,7 @@ public final class Denial<T> {
                 denial.message(text).map(sentence -> sentence.in(conventions)).orElse(text);
     }
 
-    /** In English, as papers have it. */
+    /** In English, for paper. */
     public static String orElse(String text, Denial<String> denial) {
         return denial.unless(text, () -> text);
     }

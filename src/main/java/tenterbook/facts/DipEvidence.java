@@ -36,12 +36,12 @@ import tenterbook.recipe.dip.Group;
 import tenterbook.words.Written;
 
 /**
- * What the archive's pieces say about dips and depth.
+ * The archive's pieces as evidence of depth by number of dips.
  *
- * <p>A piece speaks where the ground of its newest state is named on a photograph, every clamping it went through has a
- * dip count with both ends known, all in one vat, and nothing but dips coloured the ground: a bath with dye or a mordant
- * in any clamping leaves it out, because the curve would then be of two dyes. Dips of several states add up, counted by the
- * rule of {@link DipTally}.
+ * <p>A piece counts where the ground of its newest state is named on a photograph, every clamping it went through has a dip
+ * count with both ends known, all in one vat, and only dips coloured the ground: a bath with dye or a mordant in any clamping
+ * excludes it, because the curve would then be of two dyes. Dips of several states add up, counted by the rule of {@link
+ * DipTally}.
  */
 public final class DipEvidence {
     private DipEvidence() {}
@@ -51,12 +51,12 @@ public final class DipEvidence {
      *
      * @param piece number
      * @param calibrated whether the colour comes from a calibrated photograph
-     * @param disagreements of what was recorded of its dips, in sentences
+     * @param disagreements in the record of its dips, in sentences
      */
     public record Dyed(
             String piece, DipCount dips, Lab ground, Group group, boolean calibrated, List<Written> disagreements) {}
 
-    /** All pieces that speak, in order of number. What they share is read once. */
+    /** All pieces that count, in order of number. Shared records are read once. */
     public static List<Dyed> of(Archive archive) {
         Map<ClampingId, Clamping> clampings = all(archive, Kinds.CLAMPING, Clamping::id);
         Map<LotId, Lot> lots = all(archive, Kinds.LOT, Lot::id);
@@ -70,7 +70,7 @@ public final class DipEvidence {
                     .filter(Objects::nonNull)
                     .toList();
             if (made.size() == piece.made().size()) {
-                // Photographs and examinations say nothing of dips, so they are not read.
+                // Photographs and examinations have no dips, so they are not read.
                 of(new PieceFacts(studio, piece, made, Map.of(), cloths, lots, Map.of(), Map.of(), List.of(), null))
                         .ifPresent(dyed::add);
             }
@@ -110,7 +110,7 @@ public final class DipEvidence {
                 tally.disagreements()));
     }
 
-    /** From the region itself, since whether it was calibrated is known of that alone. */
+    /** The region itself, since only that tells whether it was calibrated. */
     private static Optional<ColourRegion> ground(Piece piece) {
         return piece.photos().stream()
                 .filter(photo -> photo.state() == piece.state())
@@ -129,7 +129,7 @@ public final class DipEvidence {
                 .anyMatch(lot -> lot.role() == Role.DYE || lot.role() == Role.MORDANT);
     }
 
-    /** The points of one scale; a colour too deep for a photograph to tell is left out. */
+    /** The points of one scale; a colour too deep for a photograph is left out. */
     public static List<DipPoint> points(List<Dyed> dyed, DepthOfShade.Channel channel) {
         List<DipPoint> points = new ArrayList<>();
         for (Dyed each : dyed) {

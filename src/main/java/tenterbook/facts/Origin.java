@@ -5,8 +5,7 @@ import java.util.stream.Stream;
 import tenterbook.piece.Studio;
 
 /**
- * Where and by whom a piece was made, as papers and pages say it. Today the studio's particulars stand for every piece; a rule
- * that dates them belongs here.
+ * Where and by whom a piece was made, for papers and pages: at present the studio's particulars for every piece.
  *
  * @param maker the person's name; empty where not recorded, like all of these
  * @param studio its name
@@ -33,7 +32,7 @@ public record Origin(String maker, String studio, String place, String dyedIn) {
         return maker.isEmpty() ? studio : maker;
     }
 
-    /** What stands beside {@link #named}: studio and place where the person is named, else the place. */
+    /** Shown beside {@link #named}: studio and place where the person is named, else the place. */
     public String beside() {
         return maker.isEmpty() ? place : house();
     }

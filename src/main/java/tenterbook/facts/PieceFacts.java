@@ -31,13 +31,13 @@ import tenterbook.recipe.dip.DipTally;
 import tenterbook.words.Message;
 
 /**
- * A piece with every record that says something of it, and the facts that follow from them. What a record names and the ledger
- * lacks is left out. Facts are worked out when asked for.
+ * A piece with all records about it, and the facts derived from them. Missing records are left out. Facts are computed when
+ * asked for.
  *
  * @param studio null where its record cannot be read
  * @param clampings those it passed through, in order
  * @param examinations earliest first
- * @param recorded when its first revision was written; null where that was not asked for, because it has a date of its own
+ * @param recorded when its first revision was written; null where not read, because it has a date of its own
  */
 public record PieceFacts(
         @Nullable Studio studio,
@@ -50,7 +50,7 @@ public record PieceFacts(
         Map<Digest, Photo> photos,
         List<Examination> examinations,
         @Nullable Instant recorded) {
-    /** What shows a piece itself, best first. */
+    /** Views of the piece itself, best first. */
     private static final List<PhotoRole> OF_THE_PIECE = List.of(
             PhotoRole.FRONT, PhotoRole.BACK, PhotoRole.DETAIL, PhotoRole.FAULT, PhotoRole.LAYER, PhotoRole.OTHER);
 
@@ -59,7 +59,7 @@ public record PieceFacts(
         examinations = examinations.stream().sorted(Examination.IN_TIME).toList();
     }
 
-    /** A piece of which no other record says anything. */
+    /** A piece without other records. */
     public static PieceFacts alone(Studio studio, Piece piece) {
         return new PieceFacts(
                 studio, piece, List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of(), null);
@@ -101,7 +101,7 @@ public record PieceFacts(
         return Colours.of(piece, photos);
     }
 
-    /** Whether any clamping of it is known. */
+    /** Whether any of its clampings is known. */
     public boolean dyed() {
         return !clampings.isEmpty();
     }
@@ -158,14 +158,14 @@ public record PieceFacts(
         return id == null ? Optional.empty() : Optional.ofNullable(parties.get(id));
     }
 
-    /** Who has it, where the ledger knows them. */
+    /** Its holder, where recorded as a party. */
     public Optional<Party> holder() {
         return whereabouts().holder().flatMap(this::party);
     }
 
     /**
-     * Photographs of the piece as it now is: one of each role, the best role first, then the others. Those of work, paper and
-     * places are left out.
+     * Photographs of the piece in its present state: one of each role, the best role first, then the others. Those of work,
+     * paper and places are left out.
      */
     public List<PiecePhoto> pictures() {
         List<PiecePhoto> first = new ArrayList<>();
@@ -181,7 +181,7 @@ public record PieceFacts(
         return first;
     }
 
-    /** One of which nobody recorded what it shows stands with the last. */
+    /** A photograph without a role ranks with the last. */
     private static PhotoRole rank(PiecePhoto photo) {
         return photo.role() == null ? PhotoRole.OTHER : photo.role();
     }

@@ -30,14 +30,14 @@ import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Cut;
 
 /**
- * Reads pieces with all they depend on. What many pieces share is read once and kept, so one of these serves one batch and
- * is then dropped; whoever uses it across writes must read again what changed meanwhile. Safe for many threads.
+ * Reads pieces with all records they depend on. Shared records are cached, so a reader serves one batch and is then dropped;
+ * across writes the caller must read changed records again. Thread-safe.
  */
 public final class PieceReader {
     private static final int CLAMPINGS_KEPT = 2000;
     private static final int TOGETHER = 100;
     private final Archive archive;
-    /** Null where it cannot be read: all that does not need it is known all the same. */
+    /** Null where it cannot be read. */
     private final @Nullable Studio studio;
 
     private final Map<Object, Optional<?>> shared = new ConcurrentHashMap<>();
@@ -55,12 +55,12 @@ public final class PieceReader {
         this.studio = archive.readableStudio().orElse(null);
     }
 
-    /** One piece, as the record given says; its revision need not be the newest. */
+    /** The facts of one piece; its revision need not be the newest. */
     public static PieceFacts of(Archive archive, Piece piece) {
         return all(archive, List.of(piece)).get(0);
     }
 
-    /** Several, in the order given; what they share is read once. */
+    /** Several, in the order given; shared records are read once. */
     public static List<PieceFacts> all(Archive archive, List<Piece> pieces) {
         PieceReader reader = new PieceReader(archive);
         List<PieceFacts> facts = new ArrayList<>();
@@ -70,7 +70,7 @@ public final class PieceReader {
         return facts;
     }
 
-    /** Those of these numbers that are in use, in no promised order; read together, which is quicker than one by one. */
+    /** The pieces in use among these numbers, in no particular order; read together, which is faster than one by one. */
     public List<PieceFacts> named(List<String> numbers) {
         return facts(archive.ledger().records(Kinds.PIECE, numbers).values());
     }
@@ -180,14 +180,14 @@ public final class PieceReader {
         return found;
     }
 
+    @SuppressWarnings("unchecked") // each type of identifier belongs to one kind of record
     private <I extends Identifier, T> Map<I, T> found(Kind<T> kind, Stream<I> ids) {
         Map<I, T> found = new HashMap<>();
         Function<Object, Optional<?>> reading =
                 id -> archive.ledger().find(kind, ((Identifier) id).value()).map(Saved::record);
         ids.filter(Objects::nonNull)
                 .distinct()
-                .forEach(id -> shared.computeIfAbsent(id, reading)
-                        .ifPresent(record -> found.put(id, kind.type().cast(record))));
+                .forEach(id -> shared.computeIfAbsent(id, reading).ifPresent(record -> found.put(id, (T) record)));
         return found;
     }
 }

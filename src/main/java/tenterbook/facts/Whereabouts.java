@@ -16,10 +16,10 @@ import tenterbook.piece.Status;
 import tenterbook.words.Message;
 
 /**
- * What has become of a piece and who has it. The status and the holder that were typed stand; where one was not typed, the
- * newest event says it. Where both are there and disagree, the disagreement is part of the fact.
+ * The status and the holder of a piece. A typed status or holder is used as it is; otherwise the newest event decides. Where
+ * both are there and disagree, the disagreement is part of the fact.
  *
- * @param piece whose it is
+ * @param piece the piece
  * @param newest the newest event that moved the piece; null where there is none
  */
 public record Whereabouts(Piece piece, @Nullable Event newest) {
@@ -53,7 +53,7 @@ public record Whereabouts(Piece piece, @Nullable Event newest) {
         return when.from() == null ? when.to() : when.from();
     }
 
-    /** As typed, else as the newest event says; null where neither does. */
+    /** As typed, else from the newest event; null for neither. */
     public @Nullable Status status() {
         if (statusTyped()) {
             return piece.status();
@@ -75,13 +75,13 @@ public record Whereabouts(Piece piece, @Nullable Event newest) {
         return piece.status() != null;
     }
 
-    /** Whether the status says that it is not with the maker any more. */
+    /** Whether by its status it is no longer with the maker. */
     public boolean away() {
         Status status = status();
         return status != null && AWAY.contains(status);
     }
 
-    /** In a word, as in 'sold'; empty where neither the status nor an event says. */
+    /** The status in words, as in 'sold'; empty where not known. */
     public String statusInWords() {
         Status status = status();
         return status == null ? "" : status.toString();
@@ -92,11 +92,12 @@ public record Whereabouts(Piece piece, @Nullable Event newest) {
         return statusTyped() || newest == null ? Optional.empty() : Optional.of(ofNewest("facts.status-from"));
     }
 
-    /** As typed, else who got it in the newest event, unless it came back or the typed status contradicts that event. */
+    /** As typed, else the receiver in the newest event, unless it came back or the typed status contradicts that event. */
     public Optional<PartyId> holder() {
-        return piece.holder() != null
-                ? Optional.of(piece.holder())
-                : disagreement().isEmpty() ? receiver() : Optional.empty();
+        if (piece.holder() != null) {
+            return Optional.of(piece.holder());
+        }
+        return disagreement().isEmpty() ? receiver() : Optional.empty();
     }
 
     private Optional<PartyId> receiver() {

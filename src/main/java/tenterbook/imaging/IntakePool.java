@@ -72,10 +72,10 @@ public final class IntakePool {
      * Returns when every photograph has its outcome. After a request to stop, those in work are still finished and the rest
      * become {@link Outcome.Stopped}; whether to name those that were taken is the caller's choice.
      *
-     * @param progress told after each photograph; its {@code done} counts photographs and never falls
+     * @param progress updated after each photograph; its {@code done} counts photographs and never falls
      * @return one outcome for each incoming photograph, in the same order
-     * @throws IllegalStateException if the waiting thread is interrupted, or on a fault of the program; what was taken by
-     *     then stays
+     * @throws IllegalStateException if the waiting thread is interrupted, or on a fault of the program; what was taken by then
+     *     stays
      */
     public List<Outcome> take(List<Incoming> incoming, Progress progress) {
         Counted counted = new Counted(progress, incoming.size());

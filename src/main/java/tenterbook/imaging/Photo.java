@@ -12,7 +12,7 @@ import tenterbook.measure.Digest;
  * @param digest SHA-256 of the original, and its name
  * @param originalName the file's name when it was added, for finding it again; never used as a path
  * @param bytes length of the original
- * @param mediaType such as {@code image/jpeg}, told from the bytes
+ * @param mediaType such as {@code image/jpeg}, from the bytes
  * @param width pixels, upright
  * @param height pixels, upright
  * @param orientation EXIF orientation of the stored picture, 1 to 8

@@ -10,7 +10,7 @@ import tenterbook.measure.Digest;
  * @param digest SHA-256 of its bytes, which is its name
  * @param path where it lies
  * @param bytes how long it is
- * @param mediaType told from its bytes
+ * @param mediaType from its bytes
  * @param alreadyThere whether the very same bytes were kept before
  */
 public record StoredOriginal(Digest digest, Path path, long bytes, MediaType mediaType, boolean alreadyThere) {}

@@ -4,7 +4,7 @@ import tenterbook.labelling.rule.CodedChoice;
 import tenterbook.words.Message;
 import tenterbook.words.Worded;
 
-/** How the parts of a label stand to one another; the words are the same in each. */
+/** The arrangement of the parts of a label; the words are the same in each. */
 public enum Arrangement implements CodedChoice, Worded {
     /** Everything flush left, one under another; on a hang tag the colours stand at the foot. */
     COLUMN("column"),

@@ -13,7 +13,7 @@ import tenterbook.measure.PartialDate;
 import tenterbook.piece.Piece;
 import tenterbook.recipe.Clamping;
 
-/** What bears on the care of a piece, as the archive has it. */
+/** The records of a piece that affect its care. */
 public final class CareFacts {
     private CareFacts() {}
 

@@ -126,7 +126,7 @@ public final class HowMade {
         return name + ", " + Denial.NO_NUMBER_OF_DIPS.unless(dips, dips::dips);
     }
 
-    /** A count as understood: a range stays a range, and words like ‘counted’ stay in the record. */
+    /** A count as understood: a range stays a range, without words like ‘counted’. */
     private static String bare(Quantity count) {
         return QuantityWords.value(count);
     }

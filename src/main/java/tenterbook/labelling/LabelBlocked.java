@@ -9,19 +9,19 @@ import tenterbook.words.Explained;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
-/** One or more pieces whose label the rules forbid as their records stand. Nothing was printed. */
+/** The rules forbid the label of one or more pieces. Nothing was printed. */
 public final class LabelBlocked extends RuntimeException implements Explained {
     private static final long serialVersionUID = 1L;
     private final transient List<Piece> pieces;
 
-    /** A piece and everything that stands in the way of its label. */
+    /** A piece and all reasons against its label. */
     public record Piece(PieceNumber number, List<LabelRefusal> refusals) {
         public Piece {
             refusals = List.copyOf(refusals);
         }
     }
 
-    /** Carries no trace: it is an answer, and the index asks for very many. */
+    /** Without a stack trace, for speed: the index asks for very many. */
     public LabelBlocked(List<Piece> pieces) {
         super(null, null, false, false);
         this.pieces = List.copyOf(pieces);

@@ -7,7 +7,7 @@ import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 import tenterbook.words.Worded;
 
-/** What a label is for, and how large it may be. */
+/** The purpose of a label, and its limits of size. */
 public enum LabelKind implements CodedChoice, Worded {
     HANG_TAG(
             "hang-tag",
@@ -83,7 +83,7 @@ public enum LabelKind implements CodedChoice, Worded {
         return heightMm;
     }
 
-    /** Whether the rules of fibre content bear on it; one that does can be blocked. */
+    /** Whether the rules of fibre content apply, so that it can be blocked. */
     public boolean statesFibres() {
         return statesFibres;
     }

@@ -12,13 +12,13 @@ import tenterbook.words.Message;
 import tenterbook.words.Worded;
 
 /**
- * What one label says: every line exactly as printed, in order, with the rule or record it rests on. Kept in the archive when
- * a label is issued, it can be set again later without asking the rules anew.
+ * The words of one label: every line exactly as printed, in order, with the rule or record it is based on. Stored when a label
+ * is issued, so that it can be set again without evaluating the rules.
  *
  * @param rules versions of the rule tables used
  * @param template version of the words and layout
- * @param code what the square code says; empty where the label has none
- * @param colours named colours of the band; empty where the label has none
+ * @param code contents of the QR code; empty for none
+ * @param colours named colours of the band; empty for none
  * @param questions doubts that do not stop the label; shown to the maker, never printed
  */
 public record LabelText(
@@ -71,7 +71,7 @@ public record LabelText(
     /**
      * One line.
      *
-     * @param basis the citation or the record it rests on; empty where it is a plain fact of the piece
+     * @param basis the citation or the record it is based on; empty for a plain fact of the piece
      */
     public record Line(Part part, String text, String basis) {}
 
@@ -91,7 +91,7 @@ public record LabelText(
         return new LabelWords(facts, request, request.kind().hung() ? TagColours.of(facts) : List.of()).text();
     }
 
-    /** The words of several labels; all blocked pieces are told at once. */
+    /** The words of several labels; the exception names all blocked pieces. */
     public static List<LabelText> of(List<PieceFacts> pieces, PrintSettings request) {
         List<LabelText> texts = new ArrayList<>();
         List<LabelBlocked.Piece> blocked = new ArrayList<>();

@@ -30,7 +30,7 @@ import tenterbook.words.Written;
 
 /** Composes the lines of each kind of label. */
 public final class LabelWords {
-    /** What a code of 37 modules holds in bytes at level M, less its charset mark (ISO/IEC 18004, version 5-M: 84). */
+    /** Capacity in bytes of a code of 37 modules at level M, less its charset mark (ISO/IEC 18004, version 5-M: 84). */
     private static final int MOST_CODE_BYTES = 80;
 
     private final PieceFacts facts;
@@ -138,7 +138,7 @@ public final class LabelWords {
         return request.kind() == LabelKind.SHELF_TAG || request.kind() == LabelKind.TUBE_TAG;
     }
 
-    /** For the maker's own shelves: nothing here is said to a buyer. */
+    /** For the maker's own shelves, not for a buyer. */
     private void storeTag() {
         add(Part.NUMBER, piece.number().value());
         add(Part.TITLE, piece.title().isEmpty() ? Message.of("label.untitled").inEnglish() : piece.title());
@@ -216,7 +216,7 @@ public final class LabelWords {
                         .inEnglish();
     }
 
-    /** Read by a telephone with no network: number, title, studio; without the title where that is too long. */
+    /** Plain text, readable without a network: number, title, studio; without the title where that is too long. */
     private String code() {
         String whole = code(piece.number().value(), piece.title(), origin.studio());
         return whole.getBytes(StandardCharsets.UTF_8).length <= MOST_CODE_BYTES

@@ -13,8 +13,8 @@ import tenterbook.words.Listing;
 import tenterbook.words.Refusal;
 
 /**
- * Every choice of a print of labels: which label, for where, what it says, on what paper and how it is finished. An issued paper
- * keeps them in this form, by the names written here.
+ * Every choice of a print of labels: which label, for where, what it says, on what paper and how it is finished. An issued
+ * paper stores them in this form, under the names written here.
  *
  * @param format the usual one of the kind where null
  * @param content the usual one where null
@@ -43,11 +43,11 @@ public record PrintSettings(
             @JsonProperty("arrangement") Arrangement arrangement) {}
 
     /**
-     * What it says.
+     * Its content.
      *
      * @param priceShown whether a hang tag carries the asking price, where one is recorded
-     * @param fullContent whether a hang tag states the whole fibre content; otherwise it is not the required label, and says so
-     *     where the market asks
+     * @param fullContent whether a hang tag states the whole fibre content; otherwise it is not the required label, which it
+     *     states where the market asks
      * @param careSymbols whether care is shown in drawn symbols too, as far as the evidence carries them
      */
     public record Content(
@@ -61,10 +61,9 @@ public record PrintSettings(
      * How labels lie on the paper.
      *
      * @param sheet a page of its own where null
-     * @param own the whole kept sheet, since the one of that name may be measured again later; null unless the sheet is
-     *     {@link SheetSize#OWN}
+     * @param own a copy of the stored sheet, which may be changed later; null unless the sheet is {@link SheetSize#OWN}
      * @param rollMm width of a roll, 20 to 120
-     * @param from the place of the sheet that is filled first, from 1, so that a half-used sheet can go on
+     * @param from the first place of the sheet to fill, from 1, for half-used sheets
      * @param copies of each label, 1 to 200
      */
     public record Placement(
@@ -147,7 +146,7 @@ public record PrintSettings(
         return new PrintSettings(kind, market, null, null, null, null);
     }
 
-    /** Those of an issued paper; empty where it is no label, was kept without, or asks for what this program does not know. */
+    /** Those of an issued paper; empty where it is not a label, has none, or has values that this program does not know. */
     public static Optional<PrintSettings> of(IssuedPaper paper) {
         try {
             return paper.settings().has(STORED)
@@ -158,7 +157,7 @@ public record PrintSettings(
         }
     }
 
-    /** As an issued paper keeps them. */
+    /** As stored with an issued paper. */
     public ObjectNode stored() {
         return JsonNodeFactory.instance.objectNode().set(STORED, StoredSettings.json(this));
     }
@@ -173,7 +172,7 @@ public record PrintSettings(
                         finish.bleedMm()));
     }
 
-    /** On a kept sheet, with labels of its size. */
+    /** On a stored sheet, with labels of its size. */
     public PrintSettings on(LabelSheet own) {
         return sized(own.labelWidthMm(), own.labelHeightMm())
                 .placed(new Placement(SheetSize.OWN, own, placement.rollMm(), placement.from(), placement.copies()));

@@ -13,7 +13,7 @@ public enum SheetSize implements CodedChoice, Worded {
     LETTER("letter", 215.9, 279.4),
     /** A roll of a printer that cuts after each label; as wide as {@link PrintSettings.Placement#rollMm}. */
     ROLL("roll", 0, 0),
-    /** A kept sheet of labels, {@link PrintSettings.Placement#own}. */
+    /** A stored sheet of labels, {@link PrintSettings.Placement#own}. */
     OWN("own", 0, 0);
 
     private final String code;

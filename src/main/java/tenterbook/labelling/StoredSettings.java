@@ -13,8 +13,8 @@ import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /**
- * Settings as an issued paper keeps them: one JSON object under each of its member names. Every stored name is written down
- * beside its component, every choice is its {@link CodedChoice} code.
+ * Settings as stored with an issued paper: one JSON object under each of its member names. Every stored name is written beside
+ * its component; a choice is stored as its {@link CodedChoice} code.
  */
 public final class StoredSettings {
     private static final ObjectMapper JSON = JsonMapper.builder()
@@ -24,7 +24,7 @@ public final class StoredSettings {
             .addMixIn(CodedChoice.class, CodedInJson.class)
             .build();
 
-    /** A choice is its code. */
+    /** A choice is stored as its code. */
     private interface CodedInJson {
         @JsonValue
         String code();

@@ -10,7 +10,7 @@ public final class TagColours {
 
     private TagColours() {}
 
-    /** Greatest share first; none where no photograph shows the piece as it now is. */
+    /** Greatest share first; none where no photograph shows the piece in its present state. */
     public static List<PieceColour> of(PieceFacts facts) {
         return facts.colours().ofToday().stream()
                 .map(colour -> new PieceColour(colour.colour(), colour.share(), shortName(colour), colour.role()))

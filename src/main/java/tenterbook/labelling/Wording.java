@@ -3,7 +3,7 @@ package tenterbook.labelling;
 import java.util.List;
 import tenterbook.words.Listing;
 
-/** Small joinings of words. */
+/** Joins words. */
 final class Wording {
     private Wording() {}
 

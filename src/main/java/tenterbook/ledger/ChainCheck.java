@@ -19,7 +19,7 @@ import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
-/** Follows the chain, revision by revision. An erasure excuses what it names, and nothing else. */
+/** Checks the chain, revision by revision. An erasure accounts for the revisions it names, and no others. */
 final class ChainCheck {
     private static final Message CHANGED = Message.of("ledger.check.changed");
     private final Map<RecordKey, RecordKey> handles;
@@ -40,7 +40,7 @@ final class ChainCheck {
         this.findings = findings;
     }
 
-    /** A revision of format 1 as it was committed to; all of them come before the first call of {@link #next}. */
+    /** A revision of format 1 as committed to; all before the first call of {@link #next}. */
     void earlier(EarlierPart part) {
         Written where = where(part.revision());
         committed++;
@@ -148,7 +148,7 @@ final class ChainCheck {
         return handles.getOrDefault(key, key);
     }
 
-    /** The record's own key; the other way of {@link #stored}. */
+    /** The record's own key; the inverse of {@link #stored}. */
     RecordKey own(RecordKey stored) {
         return handles.entrySet().stream()
                 .filter(entry -> entry.getValue().equals(stored))
@@ -161,7 +161,7 @@ final class ChainCheck {
         return stored(revision.key());
     }
 
-    /** By stored key, the newest sequence; without those who were erased and withdrawn. */
+    /** The newest sequence by stored key, without erased persons and withdrawn records. */
     Map<RecordKey, Long> newest() {
         Map<RecordKey, Long> due = new HashMap<>(newest);
         Set<RecordKey> persons = erasures.persons();

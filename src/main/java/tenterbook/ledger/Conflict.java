@@ -5,7 +5,7 @@ import tenterbook.words.Explained;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
-/** Someone else saved the record in between. Both versions are in hand and neither is lost. */
+/** The record was saved by someone else in between. Both versions are available and neither is lost. */
 public final class Conflict extends RuntimeException implements Explained {
     private static final long serialVersionUID = 1L;
 
@@ -39,7 +39,7 @@ public final class Conflict extends RuntimeException implements Explained {
                         "ledger.conflict.saved", "kind", called, "id", key.id(), "found", found, "expected", expected);
     }
 
-    /** The change was made from a version that there never was. */
+    /** The sentence for a change made from a version that never existed. */
     public static Message never(RecordKey key, Written called, int expected, int found) {
         return Message.of(
                 "ledger.conflict.never", "kind", called, "id", key.id(), "found", found, "expected", expected);

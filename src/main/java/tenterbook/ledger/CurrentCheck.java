@@ -9,7 +9,7 @@ import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.revision.TwoParts;
 import tenterbook.words.Message;
 
-/** Compares what is derived from the revisions, for quick reading, with the revisions. */
+/** Compares the tables derived from the revisions with the revisions. */
 final class CurrentCheck {
     private final Handle handle;
     private final ChainCheck chain;
@@ -40,7 +40,7 @@ final class CurrentCheck {
         texts();
     }
 
-    /** The merged text of each newest revision that has private fields; of no other. */
+    /** Checks the merged text that is stored for each newest revision with private fields, and for no other. */
     private void texts() {
         handle.createQuery("""
                         SELECT coalesce(c.sequence, t.sequence), r.record, p.fields, t.record, c.sequence

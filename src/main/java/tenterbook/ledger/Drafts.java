@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import tenterbook.ledger.file.Database;
 
-/** What a person has typed and not yet saved, so that a reload, an error or another device loses nothing. */
+/** Forms typed and not yet saved, kept so that a reload, an error or another device loses nothing. */
 public final class Drafts {
     private final Database database;
     private final Clock clock;
@@ -19,8 +19,8 @@ public final class Drafts {
     }
 
     /**
-     * @param name which form it is of, as in {@code piece/V24-001}
-     * @param body as the form keeps it
+     * @param name name of the form, as in {@code piece/V24-001}
+     * @param body as the form encodes it
      */
     public record Draft(String name, String body, Instant savedAt) {}
 

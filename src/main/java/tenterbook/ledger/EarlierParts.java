@@ -34,9 +34,9 @@ final class EarlierParts {
     private EarlierParts() {}
 
     /**
-     * Splits every revision there is and keeps the digests. Takes some seconds in a ledger of 100,000 revisions; done once.
+     * Splits every revision and stores the digests. Takes some seconds for 100,000 revisions; done once.
      *
-     * @return what the next revision commits to; empty where the ledger is empty
+     * @return the digest that the next revision commits to; empty where the ledger is empty
      */
     static Optional<Digest> commit(Handle handle, KnownKinds kinds) {
         Commitment commitment = new Commitment();

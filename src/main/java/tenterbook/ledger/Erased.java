@@ -4,15 +4,16 @@ import java.util.List;
 import tenterbook.ledger.revision.RecordKey;
 
 /**
- * What an erasure did.
+ * The outcome of an erasure.
  *
  * @param erasure the sequence of its revision
  * @param revisions of the person's own record, all of whose private parts are gone
- * @param changed other records in use that named the person and have a new revision without
+ * @param changed other records in use that named the person and now have a new revision without the name
  * @param redacted older revisions of other records out of which something was taken
- * @param drafts how many typed and unsaved forms that named the person were deleted
+ * @param drafts how many drafts that named the person were deleted
  * @param left places where a name still stands, because they are in a public part
- * @param files how many stored files were deleted: those made from records that named the person, and those that no record names
+ * @param files how many stored files were deleted: those made from records that named the person, and those that no record
+ *     names
  */
 public record Erased(
         long erasure, int revisions, List<RecordKey> changed, int redacted, int drafts, List<String> left, int files) {

@@ -29,12 +29,12 @@ import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /**
- * Takes a person out of the ledger, as Regulation (EU) 2016/679 Art. 17 lets a person ask, and leaves the chain whole.
+ * Erases a person from the ledger on request (Regulation (EU) 2016/679, Art. 17) and leaves the chain valid.
  *
- * <p>What is left is that there was a record, when it was saved, and that it was erased. A revision of format 2 keeps a
- * digest whose salt is gone with the contents, so that no guess can be tried against it. A revision of format 1 keeps its
- * hash, which covers all it said without a salt: whoever guesses every erased word of it exactly can see that the guess is
- * right. That cannot be helped without breaking the chain.
+ * <p>What remains: that there was a record, when it was saved, and that it was erased. A revision of format 2 keeps a digest
+ * whose salt is deleted with the contents, so that no guess can be checked against it. A revision of format 1 keeps its
+ * unsalted hash of the whole record: whoever guesses every erased word exactly can confirm the guess. That cannot be avoided
+ * without breaking the chain.
  */
 final class Erasing {
     private static final String NOTE = Message.of("ledger.erase.note").inEnglish();
@@ -129,7 +129,7 @@ final class Erasing {
         return digests;
     }
 
-    /** A new revision, without the person, of each record in use that speaks of them. */
+    /** A new revision, without the person, of each record in use that has traces of them. */
     private void newRevisions() {
         for (RecordKey key : ErasingRows.inUse(handle, person)) {
             Newest newest = LedgerSql.newest(handle, key).orElseThrow();
@@ -144,7 +144,7 @@ final class Erasing {
         }
     }
 
-    /** What could be read before must be readable after, or a piece would be lost with a person. */
+    /** A record that was readable before must be readable after, or a piece would be lost with a person. */
     private void refuseUnreadable(Newest newest, ObjectNode record) {
         Optional<Kind<?>> kind = kinds.kind(newest.key().kind());
         if (kind.isPresent() && reads(kind.get(), newest.json()) && !reads(kind.get(), record.toString())) {
@@ -163,10 +163,8 @@ final class Erasing {
     }
 
     /**
-     * What remains of a revision.
-     *
-     * @param shown the public part of a revision of format 1, whose text is one; it is not changed
-     * @param kept the private part as it remains, with the salt of the digest that the erasure keeps of it
+     * @param shown the public part of a revision of format 1; unchanged
+     * @param kept the remaining private part, with the salt of the digest that the erasure keeps of it
      */
     record Redaction(long sequence, boolean whole, String shown, PrivatePart kept) {}
 }

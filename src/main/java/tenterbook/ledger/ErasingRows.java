@@ -18,7 +18,7 @@ final class ErasingRows {
         this.handle = handle;
     }
 
-    /** Every record in use but the person's own. */
+    /** Every record in use except the person's own. */
     static List<RecordKey> inUse(Handle handle, RecordKey person) {
         return handle.createQuery("""
                         SELECT c.kind, c.id
@@ -33,7 +33,7 @@ final class ErasingRows {
                 .list();
     }
 
-    /** From here to {@link #end} the triggers let what the erasure names be changed. */
+    /** Until {@link #end} the triggers allow changes to the revisions that the erasure names. */
     void begin(long erasure, Collection<Long> sequences) {
         for (long sequence : sequences) {
             handle.createUpdate("INSERT INTO erased (sequence, erasure) VALUES (:sequence, :erasure)")
@@ -49,7 +49,7 @@ final class ErasingRows {
                 .execute();
     }
 
-    /** Leaves nothing of the person's own revision of format 2 but its public part; of format 1, see {@link #empty}. */
+    /** Deletes all of the person's own revision of format 2 but its public part; for format 1 see {@link #empty}. */
     void delete(Revision revision) {
         for (String table : List.of("private_parts", "current_texts")) {
             handle.createUpdate("DELETE FROM " + table + " WHERE sequence = :sequence")
@@ -71,7 +71,7 @@ final class ErasingRows {
         dropSalt(redaction.sequence());
     }
 
-    /** Salts the digest of what remains, in the place of any older salt; null where no private part remains. */
+    /** Stores the salt of the digest of what remains, replacing an older one. @param kept null where no private part remains */
     void remain(long sequence, @Nullable PrivatePart kept) {
         handle.createUpdate("DELETE FROM remains WHERE sequence = :sequence")
                 .bind("sequence", sequence)
@@ -143,7 +143,7 @@ final class ErasingRows {
         Handles.forget(handle, person);
     }
 
-    /** @return how many */
+    /** @return how many were deleted */
     int dropDrafts(PersonalTraces traces) {
         int dropped = 0;
         List<Drafts.Draft> drafts = Drafts.all(handle);

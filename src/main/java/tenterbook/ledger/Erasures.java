@@ -18,13 +18,13 @@ import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 
 /**
- * What the erasures in the ledger name, as their own revisions say.
+ * What the erasures in the ledger name, from their own revisions.
  *
  * @param named by sequence, the sequences of the erasures that name it
  * @param persons the keys, by handle, of those who were erased
- * @param carriedOut what the table ‘erased’ says
+ * @param carriedOut contents of the table ‘erased’
  * @param last by sequence, the newest erasure that names it
- * @param salts what the table ‘remains’ says
+ * @param salts contents of the table ‘remains’
  */
 record Erasures(
         Map<Long, Set<Long>> named,
@@ -57,7 +57,7 @@ record Erasures(
         return new Erasures(named, persons, carriedOut, last, salts);
     }
 
-    /** Empty where it is damaged: it then excuses nothing, and its own digest says that it was changed. */
+    /** Empty where damaged: it then accounts for nothing, and its own digest shows that it was changed. */
     private static Optional<Erasure> read(String record) {
         try {
             return Optional.of(Erasure.KIND.codec().fromText(record));
@@ -75,7 +75,8 @@ record Erasures(
     }
 
     /**
-     * Whether a private part is what the newest erasure that names its revision left; also true where that erasure does not say.
+     * Whether a private part is as left by the newest erasure that names its revision; also true where that erasure does not
+     * commit to it.
      *
      * @param kept null where there is none
      */
@@ -90,7 +91,7 @@ record Erasures(
         return Objects.equals(found, erasure.remains().get(sequence));
     }
 
-    /** Sequences that erasures of older programs name, which do not say what they left. */
+    /** Sequences named by erasures of older programs, which do not commit to what they left. */
     List<Long> notCheckable() {
         return last.entrySet().stream()
                 .filter(entry -> entry.getValue().remains() == null)

@@ -6,11 +6,11 @@ import org.jdbi.v3.core.Handle;
 import tenterbook.ledger.revision.KnownKinds;
 import tenterbook.ledger.revision.RecordKey;
 
-/** The random names under which the revisions of persons stand, so that an identifier can be forgotten. */
+/** Random names that replace the identifiers of persons in revisions, so that an identifier can be erased. */
 final class Handles {
     private Handles() {}
 
-    /** The handle of a person, given now if there was none. */
+    /** The handle of a person, created if there is none. */
     static String of(Handle handle, RecordKey key, KnownKinds kinds) {
         return handle.createQuery("SELECT handle FROM handles WHERE kind = :kind AND id = :id")
                 .bind("kind", key.kind())
@@ -28,7 +28,7 @@ final class Handles {
                 });
     }
 
-    /** By the person's own key, the key under which the revisions of format 2 stand. */
+    /** The key of the revisions of format 2, by the person's own key. */
     static Map<RecordKey, RecordKey> all(Handle handle) {
         Map<RecordKey, RecordKey> all = new HashMap<>();
         handle.createQuery("SELECT kind, id, handle FROM handles")

@@ -26,15 +26,12 @@ import tenterbook.ledger.revision.KnownKinds;
 import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.revision.Revision;
 import tenterbook.measure.Digest;
-import tenterbook.words.Explained;
-import tenterbook.words.Message;
-import tenterbook.words.Written;
 
 /**
- * The truth of an archive: every revision of every record, in order.
+ * Every revision of every record of an archive, in order; everything else is derived from it.
  *
- * <p>Safe for many threads. Reads see only whole transactions. Followers are told after each write, on the writer's
- * thread; they must be quick and catch up from {@link #after}.
+ * <p>Thread-safe. Reads see only whole transactions. Followers are notified after each write, on the writer's thread; they must
+ * be quick and catch up from {@link #after}.
  */
 public final class Ledger implements AutoCloseable {
     private final Database database;
@@ -51,10 +48,11 @@ public final class Ledger implements AutoCloseable {
     }
 
     /**
-     * Opens the ledger of a folder, making and migrating it as needed.
+     * Opens the ledger of a folder, creating and migrating it as needed.
      *
-     * @param kinds every kind of record there may be; a record of another one is private as a whole
-     * @throws ArchiveProblem if the file is damaged or written by a newer program, or is gone and its archive is not
+     * @param kinds all known kinds of record; a record of another kind is private as a whole
+     * @throws ArchiveProblem if the file is damaged or written by a newer program, or is missing while the rest of the archive
+     *     is there
      */
     public static Ledger open(ArchiveFolder folder, Clock clock, Collection<? extends Kind<?>> kinds) {
         return open(folder, clock, new KnownKinds(kinds, KnownKinds.randomSalts()));
@@ -68,14 +66,14 @@ public final class Ledger implements AutoCloseable {
             try {
                 ledger.forget();
             } catch (ArchiveProblem e) {
-                // What was erased is out of every table; the mark stays, and the next start tries again.
+                // Nothing erased is in any table; the mark stays, and the next start tries again.
                 LoggerFactory.getLogger(Ledger.class).warn("What was erased may still be in the archive's files", e);
             }
         }
         return ledger;
     }
 
-    /** What one act of the user does, in one transaction: all of it or nothing. */
+    /** Runs one act of the user in one transaction: all of it or nothing. */
     public <R extends @Nullable Object> R write(String author, Function<LedgerTransaction, R> act) {
         R result = database.write(handle -> {
             LedgerTransaction writing = new LedgerTransaction(handle, clock.instant(), author, kinds);
@@ -89,13 +87,13 @@ public final class Ledger implements AutoCloseable {
     }
 
     /**
-     * Erases a person: the record and its whole history, references to it, and private texts in which its names stand.
-     * The erasure is a revision itself. Files made from words that named the person are deleted, and with them those that no
-     * record names, for nothing says whom they name; so no paper may be issued meanwhile. Bags packed before, printed paper and
-     * the search index are not touched here.
+     * Erases a person: the record and its whole history, references to it, and private texts that have its names. The erasure
+     * is a revision itself. Files made from words that named the person are deleted, and so are those that no record names,
+     * since it is not known whom they name; so no paper may be issued meanwhile. Bags packed before, printed paper and the
+     * search index are not changed here.
      *
-     * @param kind one whose identifiers name persons
-     * @param reason kept for ever, so it names nobody
+     * @param kind of records of persons
+     * @param reason kept permanently, so it must not name anybody
      * @throws ArchiveProblem where there is no such person; nothing was erased
      */
     public Erased erase(String author, Kind<?> kind, String id, String reason) {
@@ -103,14 +101,12 @@ public final class Ledger implements AutoCloseable {
         return erased.withFiles(forget());
     }
 
-    /**
-     * Whether a text names the person of a record, by name or identifier, so that it is no reason of an erasure.
-     */
-    public boolean names(Kind<?> kind, String id, String text) {
+    /** Whether a text names the person of a record, by name or identifier; such a text cannot be the reason of an erasure. */
+    public boolean mentions(Kind<?> kind, String id, String text) {
         return PersonalTraces.of(kind, kind.key(id), history(kind.key(id))).inDraft(text);
     }
 
-    /** What follows an erasure; may be done again. */
+    /** What follows an erasure; may be repeated. */
     private int forget() {
         database.forget();
         int deleted = database.read(files::deleteUnnamed);
@@ -118,12 +114,12 @@ public final class Ledger implements AutoCloseable {
         return deleted;
     }
 
-    /** Whether an erasure took particulars of a person out of the record, so that what is there is not what was saved. */
+    /** Whether an erasure removed particulars of a person from the record, so that it differs from what was saved. */
     public boolean erasedFrom(RecordKey key) {
         return history(key).stream().anyMatch(Revision::redacted);
     }
 
-    /** What is written is written: a follower that fails catches up later and cannot make a save look lost. */
+    /** A follower that fails is logged and catches up later, since the save itself succeeded. */
     private static void tell(Consumer<Long> follower, long last) {
         try {
             follower.accept(last);
@@ -132,24 +128,24 @@ public final class Ledger implements AutoCloseable {
         }
     }
 
-    /** The record as it now is; empty where there never was one or it has been withdrawn. */
+    /** The newest version of the record; empty where there is none or it was withdrawn. */
     public <T> Optional<Saved<T>> find(Kind<T> kind, String id) {
         return database.read(handle -> LedgerSql.newest(handle, kind.key(id)))
                 .filter(revision -> !revision.withdrawn())
-                .map(revision -> saved(kind, revision));
+                .map(revision -> Saved.of(kind, revision));
     }
 
-    /** The records of a kind in use that have these identifiers, read together; those that are not there are left out. */
+    /** The records in use with these identifiers, read together; missing ones are left out. */
     public <T> Map<String, T> records(Kind<T> kind, Collection<String> ids) {
         Map<String, T> records = new LinkedHashMap<>();
         if (!ids.isEmpty()) {
             database.read(handle -> LedgerSql.records(handle, kind.name(), ids))
-                    .forEach((id, text) -> records.put(id, record(kind, id, text)));
+                    .forEach((id, text) -> records.put(id, Saved.record(kind, id, text)));
         }
         return records;
     }
 
-    /** When the first revision of each of these was written; those that never were are left out. */
+    /** When the first revision of each record was written; missing ones are left out. */
     public Map<String, Instant> recorded(Kind<?> kind, Collection<String> ids) {
         return ids.isEmpty() ? Map.of() : database.read(handle -> LedgerSql.recorded(handle, kind.name(), ids));
     }
@@ -157,7 +153,7 @@ public final class Ledger implements AutoCloseable {
     /** All records of a kind that are in use, in order of identifier. */
     public <T> List<Saved<T>> all(Kind<T> kind) {
         return database.read(handle -> LedgerSql.newestOfKind(handle, kind.name())).stream()
-                .map(revision -> saved(kind, revision))
+                .map(revision -> Saved.of(kind, revision))
                 .toList();
     }
 
@@ -166,7 +162,7 @@ public final class Ledger implements AutoCloseable {
         List<Saved<T>> latest = new ArrayList<>();
         for (Newest revision : database.read(handle -> LedgerSql.latestOfKind(handle, kind.name(), limit))) {
             try {
-                latest.add(saved(kind, revision));
+                latest.add(Saved.of(kind, revision));
             } catch (Unreadable e) {
                 LoggerFactory.getLogger(Ledger.class).warn(e.getMessage());
             }
@@ -174,12 +170,12 @@ public final class Ledger implements AutoCloseable {
         return latest;
     }
 
-    /** Every identifier of a kind ever given, also of withdrawn records. */
+    /** Every identifier of a kind ever used, also of withdrawn records. */
     public List<String> allIdsEverUsed(Kind<?> kind) {
         return database.read(handle -> LedgerSql.identifiers(handle, kind.name()));
     }
 
-    /** Whether a person was erased after {@code sequence}. What was derived before then may hold the name, and is made anew. */
+    /** Whether a person was erased after {@code sequence}. What was derived before may have the name and must be rebuilt. */
     public boolean erasedAfter(long sequence) {
         return database.read(handle -> LedgerSql.anyAfter(handle, Erasure.KIND.name(), sequence));
     }
@@ -193,7 +189,7 @@ public final class Ledger implements AutoCloseable {
         return history(kind.key(id)).stream()
                 .filter(revision -> revision.version() == version)
                 .findFirst()
-                .map(revision -> saved(kind, revision));
+                .map(revision -> Saved.of(kind, revision));
     }
 
     /** Up to {@code limit} revisions after {@code sequence}, in order. */
@@ -201,7 +197,7 @@ public final class Ledger implements AutoCloseable {
         return database.read(handle -> LedgerSql.after(handle, sequence, limit));
     }
 
-    /** Up to {@code limit} revisions of format 1 after {@code sequence} as the first of format 2 commits to them, in order. */
+    /** Up to {@code limit} revisions of format 1 after {@code sequence}, as the first of format 2 commits to them, in order. */
     public List<EarlierPart> earlierParts(long sequence, int limit) {
         return database.read(handle -> EarlierParts.after(handle, sequence, limit));
     }
@@ -216,27 +212,30 @@ public final class Ledger implements AutoCloseable {
         return database.read(LedgerSql::end).hash();
     }
 
-    /** Records in use that name {@code key}. */
+    /** Records in use that refer to {@code key}. */
     public List<RecordKey> referencedBy(RecordKey key) {
         return database.read(handle -> LedgerSql.referencedBy(handle, key));
     }
 
-    /** The identifiers of records of kind {@code by} in use that name those of kind {@code of}, by the latter; read together. */
+    /**
+     * The identifiers of records of kind {@code by} in use that refer to those of kind {@code of}, by the latter; read
+     * together.
+     */
     public Map<String, List<String>> referencedBy(Kind<?> by, Kind<?> of, Collection<String> ids) {
         return ids.isEmpty()
                 ? Map.of()
                 : database.read(handle -> LedgerSql.referencedBy(handle, by.name(), of.name(), ids));
     }
 
-    /** Records that {@code key} names. */
-    public List<RecordKey> names(RecordKey key) {
-        return database.read(handle -> LedgerSql.names(handle, key));
+    /** Records that {@code key} refers to. */
+    public List<RecordKey> references(RecordKey key) {
+        return database.read(handle -> LedgerSql.references(handle, key));
     }
 
-    /** Records of one kind in use that no record of another kind names, in order of identifier. */
-    public <T> List<Saved<T>> unnamed(Kind<T> kind, Kind<?> by) {
-        return database.read(handle -> LedgerSql.unnamed(handle, kind.name(), by.name())).stream()
-                .map(revision -> saved(kind, revision))
+    /** Records of one kind in use that no record of another kind refers to, in order of identifier. */
+    public <T> List<Saved<T>> unreferenced(Kind<T> kind, Kind<?> by) {
+        return database.read(handle -> LedgerSql.unreferenced(handle, kind.name(), by.name())).stream()
+                .map(revision -> Saved.of(kind, revision))
                 .toList();
     }
 
@@ -244,62 +243,17 @@ public final class Ledger implements AutoCloseable {
         return database.read(handle -> LedgerSql.count(handle, kind.name()));
     }
 
-    /** Asks to be told the newest sequence after each write. */
+    /** Adds a follower, which gets the newest sequence after each write. */
     public void follow(Consumer<Long> follower) {
         followers.add(follower);
     }
 
-    private <T> T record(Kind<T> kind, String id, String text) {
-        return read(kind, Message.of("ledger.newest-of", "record", kind.key(id)), text);
-    }
-
-    /** @throws Unreadable if its text is no record of that kind */
+    /** @throws Unreadable if its text is not a record of that kind */
     public <T> Saved<T> saved(Kind<T> kind, Revision revision) {
-        return new Saved<>(
-                read(
-                        kind,
-                        Message.of("ledger.revision-begins", "sequence", revision.sequence(), "record", revision.key()),
-                        revision.json()),
-                revision.version(),
-                revision.sequence(),
-                revision.writtenAt(),
-                revision.author(),
-                revision.withdrawn());
+        return Saved.of(kind, revision);
     }
 
-    private <T> Saved<T> saved(Kind<T> kind, Newest newest) {
-        return new Saved<>(
-                read(
-                        kind,
-                        Message.of("ledger.revision-begins", "sequence", newest.sequence(), "record", newest.key()),
-                        newest.json()),
-                newest.version(),
-                newest.sequence(),
-                newest.writtenAt(),
-                newest.author(),
-                newest.withdrawn());
-    }
-
-    private <T> T read(Kind<T> kind, Message what, String text) {
-        try {
-            T record = kind.codec().fromText(text);
-            // Without its identifier it is no record, and would fail wherever it is looked at.
-            if (record == null || kind.id().apply(record) == null) {
-                throw unreadable(kind, what, Message.of("ledger.no-identifier"), null);
-            }
-            return record;
-        } catch (IllegalArgumentException e) {
-            throw unreadable(kind, what, Explained.of(e), e);
-        } catch (NullPointerException e) {
-            throw unreadable(kind, what, Message.of("ledger.no-identifier"), e);
-        }
-    }
-
-    private static Unreadable unreadable(Kind<?> kind, Message what, Written why, @Nullable Exception cause) {
-        return new Unreadable(Message.of("ledger.unreadable", "what", what, "kind", kind.called(), "why", why), cause);
-    }
-
-    /** What a person has typed and not saved; not part of the ledger. */
+    /** Forms typed and not saved; not part of the chain. */
     public Drafts drafts() {
         return new Drafts(database, clock);
     }
@@ -309,16 +263,16 @@ public final class Ledger implements AutoCloseable {
         return new LedgerCheck(database);
     }
 
-    /** Copies the ledger as it stands, whole and settled, into a new file. */
+    /** Copies the whole ledger into a new file. */
     public void copyTo(Path target) {
         database.copyTo(target);
     }
 
     /**
-     * Copies the ledger into a new file that is to be kept: without drafts, settled, readable from a read-only disc.
+     * Copies the ledger into a new file for long keeping: without drafts and readable from a read-only disc.
      *
      * @return the newest sequence in the copy, 0 for an empty ledger
-     * @throws ArchiveProblem if the copy cannot be settled
+     * @throws ArchiveProblem if the copy cannot be prepared
      */
     public long copyToKeep(Path target) {
         database.copyTo(target);

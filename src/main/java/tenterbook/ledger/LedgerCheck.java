@@ -13,7 +13,7 @@ import tenterbook.ledger.revision.Revision;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
 
-/** Reads the whole ledger and says everything that is wrong with it, not only the first fault. */
+/** Reads the whole ledger and reports everything wrong with it, not only the first fault. */
 public final class LedgerCheck {
     private static final int PAGE = 1000;
     private final Database database;
@@ -23,11 +23,11 @@ public final class LedgerCheck {
     }
 
     /**
-     * Recomputes every hash and digest, follows the chain, counts sequences and versions, compares {@code current} with the
-     * revisions and what is missing with the erasures, looks at how the ledger is built, and asks SQLite about its file and its
-     * foreign keys. What cannot be read is a finding, and the rest is looked at all the same.
+     * Recomputes every hash and digest, checks the chain, sequences and versions, compares {@code current} with the revisions
+     * and missing parts with the erasures, checks the schema, and runs SQLite's checks of its file and foreign keys. What
+     * cannot be read is a finding, and the rest is checked all the same.
      *
-     * @param progress told the last sequence looked at
+     * @param progress reports the last sequence checked
      * @throws Progress.Cancelled if asked to stop
      */
     public List<Finding> run(Progress progress) {
@@ -39,8 +39,8 @@ public final class LedgerCheck {
     }
 
     /**
-     * Of which revisions nothing shows whether what an erasure left of their private part is still as it was left: an older
-     * program erased, whose record of it does not commit to that. No damage.
+     * Revisions of which it cannot be checked whether the private part is as an erasure left it, since an older program erased
+     * them without committing to that. Not damage.
      */
     public List<Finding> notCheckable() {
         return database.read(Erasures::read).notCheckable().stream()
@@ -50,7 +50,7 @@ public final class LedgerCheck {
                 .toList();
     }
 
-    /** How the ledger is built alone: a table, view, index or trigger that is not ours, is changed or is missing. */
+    /** Checks the schema only: a table, view, index or trigger that is added, changed or missing. */
     public List<Finding> schema() {
         return database.read(SchemaCheck::run);
     }
@@ -114,7 +114,7 @@ public final class LedgerCheck {
         } while (!page.isEmpty());
     }
 
-    /** The next revisions that can be read; one that cannot is a finding of its own, and the chain then shows a gap. */
+    /** The next readable revisions; an unreadable one is a finding, and the chain then has a gap. */
     private List<Revision> page(long from, List<Finding> findings) {
         try {
             return database.read(handle -> LedgerSql.after(handle, from, PAGE));

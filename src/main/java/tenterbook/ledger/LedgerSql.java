@@ -32,9 +32,9 @@ final class LedgerSql {
     /** The texts of records in use, by identifier. */
     static Map<String, String> records(Handle handle, String kind, Collection<String> ids) {
         Map<String, String> records = new LinkedHashMap<>();
-        // A cross join keeps the order: each identifier is looked up, where SQLite might else read the whole kind.
-        // One binding for all: SQLite's own JSON takes the list apart, and the texts are read without anything around
-        // them.
+        // A cross join keeps the order of the tables, so that each identifier is looked up; SQLite might otherwise read
+        // the
+        // whole kind. json_each reads the list from one binding.
         handle.createQuery("""
                         SELECT c.id, coalesce(t.record, r.record)
                         FROM json_each(:ids) AS wanted
@@ -50,7 +50,10 @@ final class LedgerSql {
         return records;
     }
 
-    /** Names of the records of kind {@code by} that name each of those of kind {@code of}; only those that are named. */
+    /**
+     * The identifiers of records of kind {@code by} that refer to each of those of kind {@code of}; those without any are left
+     * out.
+     */
     static Map<String, List<String>> referencedBy(Handle handle, String by, String of, Collection<String> ids) {
         Map<String, List<String>> users = new LinkedHashMap<>();
         handle.createQuery("""
@@ -101,7 +104,7 @@ final class LedgerSql {
                 .list();
     }
 
-    static List<Newest> unnamed(Handle handle, String kind, String by) {
+    static List<Newest> unreferenced(Handle handle, String kind, String by) {
         return handle.createQuery(Newest.EVERY + """
                                 WHERE c.kind = :kind
                                 AND NOT EXISTS (
@@ -233,7 +236,7 @@ final class LedgerSql {
                 .list();
     }
 
-    static List<RecordKey> names(Handle handle, RecordKey key) {
+    static List<RecordKey> references(Handle handle, RecordKey key) {
         return handle.createQuery("""
                         SELECT to_kind, to_id
                         FROM reference

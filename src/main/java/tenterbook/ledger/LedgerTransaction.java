@@ -25,7 +25,7 @@ import tenterbook.ledger.revision.RevisionForm;
 import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 
-/** An act in progress: the only way to append to the ledger. Good only inside {@link Ledger#write}. */
+/** One act in progress: the only way to append to the ledger. Valid only inside {@link Ledger#write}. */
 public final class LedgerTransaction {
     private final Handle handle;
     private final Instant at;
@@ -50,7 +50,7 @@ public final class LedgerTransaction {
         this.lastFormat = end.format();
     }
 
-    /** Saves a record that never was. */
+    /** Saves a new record. */
     public <T> Saved<T> create(Kind<T> kind, T record) {
         return save(kind, record, 0, "");
     }
@@ -66,7 +66,7 @@ public final class LedgerTransaction {
     }
 
     /**
-     * As {@link #save(Kind, Object, int, String)}, for a record that was made from another revision than the newest.
+     * As {@link #save(Kind, Object, int, String)}, for a record made from an older revision.
      *
      * @param from stored text of the revision whose fields unknown to this program are kept; null for the newest
      */
@@ -114,7 +114,7 @@ public final class LedgerTransaction {
         }
     }
 
-    /** See {@link Ledger#erase}. The erased bytes stay in the file until it is written anew. */
+    /** See {@link Ledger#erase}. The erased bytes stay in the file until it is rewritten. */
     Erased erase(Kind<?> kind, String id, String reason) {
         Erasing erasing = new Erasing(handle, this, kinds, kind, id);
         if (erasing.traces().in(author)) {
@@ -137,19 +137,19 @@ public final class LedgerTransaction {
                 });
     }
 
-    /** Every identifier of a kind ever given, seen inside this act, so that the next number is surely free. */
+    /** Every identifier of a kind ever used, read inside this act, so that the next number is certainly free. */
     public List<String> allIdsEverUsed(Kind<?> kind) {
         return LedgerSql.identifiers(handle, kind.name());
     }
 
-    /** The record's canonical text, with the fields of {@code origin} that this program does not know. */
+    /** The record's canonical text, with the unknown fields of {@code origin}. */
     private static <T> String written(Kind<T> kind, T record, String origin) {
         ObjectNode json = kind.codec().toJson(record);
         kind.codec().carryUnknown(RecordCodec.parsed(origin), json);
         return Canonical.json(json);
     }
 
-    /** Whether the stored text holds what {@code text} holds, also where an older program wrote it otherwise. */
+    /** Whether the stored text means the same as {@code text}, also where an older program wrote it differently. */
     private static <T> boolean same(Kind<T> kind, String stored, String text) {
         if (stored.equals(text)) {
             return true;
@@ -176,7 +176,7 @@ public final class LedgerTransaction {
         return revision;
     }
 
-    /** Settles which record names which, once all of the act's records are there. */
+    /** Checks the references after all records of the act are saved. */
     void finish() {
         named.forEach((from, targets) -> {
             LedgerSql.clearReferences(handle, from);

@@ -16,7 +16,7 @@ import tenterbook.ledger.revision.Revision;
 import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 
-/** The files made from the words of records, see {@link Privacy#files}, and which of them the ledger still names. */
+/** Files made from the words of records, see {@link Privacy#files}, and which of them the ledger still names. */
 final class MadeFiles {
     private static final int PAGE = 1000;
 
@@ -29,7 +29,7 @@ final class MadeFiles {
     }
 
     /**
-     * Deletes every file that no revision names, also what is still on its way in.
+     * Deletes every file that no revision names, also part files.
      *
      * @return how many there were
      * @throws ArchiveProblem where one cannot be deleted

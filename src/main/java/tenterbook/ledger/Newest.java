@@ -6,7 +6,7 @@ import java.time.Instant;
 import org.jdbi.v3.core.statement.StatementContext;
 import tenterbook.ledger.revision.RecordKey;
 
-/** What is asked for most: the newest revision of a record without what only its place in the chain needs. */
+/** The newest revision of a record without the columns of the chain, as most queries need it. */
 record Newest(
         long sequence, RecordKey key, int version, boolean withdrawn, String json, Instant writtenAt, String author) {
     /** Every row of ‘current’, as c, with its revision, as r. */

@@ -13,7 +13,7 @@ import tenterbook.ledger.revision.TwoParts;
 import tenterbook.measure.Digest;
 
 /**
- * Makes the revision that follows another: splits its record, salts and digests both parts and links it.
+ * Creates the revision after the last: splits its record, salts and digests both parts and links it.
  *
  * @param sequence of the last revision; 0 in an empty ledger
  * @param last its hash

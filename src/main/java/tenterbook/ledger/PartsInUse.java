@@ -9,9 +9,9 @@ import tenterbook.ledger.revision.KnownKinds;
 import tenterbook.ledger.revision.NamedParts;
 import tenterbook.ledger.revision.RecordKey;
 
-/** Whether the records of one act name parts that are there, and keep those that others name; see {@link NamedParts}. */
+/** Checks that the records of one act refer to existing parts and keep those that others refer to; see {@link NamedParts}. */
 final class PartsInUse {
-    /** @param by a record that was saved and names {@code part} */
+    /** @param by a record that was saved and refers to {@code part} */
     private record Named(RecordKey by, NamedParts.Use part) {}
 
     private final Handle handle;
@@ -25,36 +25,36 @@ final class PartsInUse {
     }
 
     /**
-     * Notes what must hold at the end of the act. What was named before and is missing already hinders no other change.
+     * Notes what must hold at the end of the act. A reference that was already broken does not hinder other changes.
      *
      * @param before stored text of the version before; empty where it was not in use
      */
     <T> void saved(Kind<T> kind, T record, Optional<String> before) {
         RecordKey key = kind.key(kind.id().apply(record));
         Optional<T> was = before.flatMap(text -> read(kind, text));
-        List<String> has = kind.parts().has().apply(record);
-        was.map(old -> kind.parts().has().apply(old)).orElse(List.of()).stream()
+        List<String> has = kind.parts().own().apply(record);
+        was.map(old -> kind.parts().own().apply(old)).orElse(List.of()).stream()
                 .filter(part -> !has.contains(part))
                 .forEach(part -> lost.add(new NamedParts.Use(key, part)));
         List<NamedParts.Use> earlier =
-                was.map(old -> kind.parts().names().apply(old)).orElse(List.of());
-        kind.parts().names().apply(record).stream()
+                was.map(old -> kind.parts().references().apply(old)).orElse(List.of());
+        kind.parts().references().apply(record).stream()
                 .filter(use -> !earlier.contains(use))
                 .forEach(use -> named.add(new Named(key, use)));
     }
 
-    /** @throws StillReferenced for the first part that is named and not there */
+    /** @throws StillReferenced for the first missing part */
     void check() {
         for (NamedParts.Use part : lost) {
             List<RecordKey> users = LedgerSql.referencedBy(handle, part.record()).stream()
-                    .filter(user -> !has(part) && names(user, part))
+                    .filter(user -> !has(part) && refersTo(user, part))
                     .toList();
             if (!users.isEmpty()) {
                 throw StillReferenced.part(part, users);
             }
         }
         for (Named each : named) {
-            if (names(each.by, each.part) && !has(each.part)) {
+            if (refersTo(each.by, each.part) && !has(each.part)) {
                 throw StillReferenced.missing(each.by, each.part);
             }
         }
@@ -66,17 +66,17 @@ final class PartsInUse {
 
     private <T> boolean has(Kind<T> kind, NamedParts.Use part) {
         return newest(kind, part.record())
-                .map(record -> kind.parts().has().apply(record).contains(part.part()))
+                .map(record -> kind.parts().own().apply(record).contains(part.part()))
                 .orElse(true);
     }
 
-    private boolean names(RecordKey user, NamedParts.Use part) {
-        return kinds.kind(user.kind()).map(kind -> names(kind, user, part)).orElse(false);
+    private boolean refersTo(RecordKey user, NamedParts.Use part) {
+        return kinds.kind(user.kind()).map(kind -> refersTo(kind, user, part)).orElse(false);
     }
 
-    private <T> boolean names(Kind<T> kind, RecordKey user, NamedParts.Use part) {
+    private <T> boolean refersTo(Kind<T> kind, RecordKey user, NamedParts.Use part) {
         return newest(kind, user)
-                .map(record -> kind.parts().names().apply(record).contains(part))
+                .map(record -> kind.parts().references().apply(record).contains(part))
                 .orElse(false);
     }
 
@@ -86,7 +86,7 @@ final class PartsInUse {
                 .flatMap(revision -> read(kind, revision.json()));
     }
 
-    /** Empty where it cannot be read, which ‘check’ reports and which must not hinder a change. */
+    /** Empty where unreadable, which ‘check’ reports and which must not hinder a change. */
     private static <T> Optional<T> read(Kind<T> kind, String text) {
         try {
             return Optional.of(kind.codec().fromText(text));

@@ -24,20 +24,20 @@ import tenterbook.ledger.revision.Revision;
 import tenterbook.ledger.revision.TwoParts;
 
 /**
- * What in other records speaks of a person: fields that hold the identifier, with what goes with them, and private texts in
- * which the identifier, a name or an address stands as whole words. Any white space between words is the same, and so are
- * composed and decomposed letters and, but for the identifier, capitals. A nickname, or a part of a name, is not found.
+ * Traces of a person in other records: fields with the identifier and the fields that belong to them, and private texts with
+ * the identifier, a name or an address as whole words. Differences of white space, Unicode composition and, except for the
+ * identifier, of case are ignored. A nickname or a part of a name is not found.
  */
 final class PersonalTraces {
     private static final int SHORTEST = 2;
-    /** Also what Unicode counts as space without being white space, as the no-break space. */
+    /** Includes what Unicode counts as space but not as white space, such as the no-break space. */
     private static final Pattern SPACE = Pattern.compile("[\\s\\p{Z}\\x85\\x{200B}\\x{FEFF}]+");
 
     private final RecordKey person;
     private final Pattern names;
     private final Pattern identifier;
 
-    /** @param names as the person's record gives them; of several lines, each is looked for */
+    /** @param names from the person's record; each line is a name of its own */
     PersonalTraces(RecordKey person, Collection<String> names) {
         this.person = person;
         String any = names.stream()
@@ -50,13 +50,13 @@ final class PersonalTraces {
         this.names = Pattern.compile(
                 any.isEmpty() ? "(?!)" : "(?<![\\p{L}\\p{N}])(?:" + any + ")(?![\\p{L}\\p{N}])",
                 Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-        // Others may be ‘buyer-1-b’, ‘buyer-1.b’ or ‘Buyer-1’; a full stop before a space ends a sentence.
+        // Other identifiers may be ‘buyer-1-b’, ‘buyer-1.b’ or ‘Buyer-1’; a full stop before a space ends a sentence.
         this.identifier = Pattern.compile("(?<![\\p{L}\\p{N}_-])(?<![\\p{L}\\p{N}][.])"
                 + Pattern.quote(plain(person.id()))
                 + "(?![\\p{L}\\p{N}_-]|[.][\\p{L}\\p{N}])");
     }
 
-    /** Of a person with the names that any version of the record gave. */
+    /** Of a person with the names of all versions of the record. */
     static PersonalTraces of(Kind<?> kind, RecordKey person, List<Revision> history) {
         List<String> names = new ArrayList<>();
         for (Revision revision : history) {
@@ -75,12 +75,12 @@ final class PersonalTraces {
         return names.matcher(plain).find() || identifier.matcher(plain).find();
     }
 
-    /** As {@link #in}, also where the text is coded as a form is sent. */
+    /** As {@link #in}, also for form-encoded text. */
     boolean inDraft(String text) {
         return in(text) || Stream.of(text.split("&")).anyMatch(pair -> in(decoded(pair)));
     }
 
-    /** Of application/x-www-form-urlencoded; as it stands where it is not that. */
+    /** Decodes application/x-www-form-urlencoded; other text is unchanged. */
     private static String decoded(String pair) {
         try {
             return URLDecoder.decode(pair, StandardCharsets.UTF_8);
@@ -90,9 +90,9 @@ final class PersonalTraces {
     }
 
     /**
-     * Takes the traces out of a whole record.
+     * Removes the traces from a whole record.
      *
-     * @param fields pointers of its private fields; nothing is taken out of the rest
+     * @param fields pointers of its private fields; the rest is unchanged
      * @return whether there were any
      */
     boolean takeOut(ObjectNode record, Privacy privacy, Collection<String> fields) {
@@ -108,18 +108,18 @@ final class PersonalTraces {
             found |= texts(record.at(pointer.substring(0, last)), TwoParts.unescaped(pointer.substring(last + 1)));
         }
         if (found) {
-            // The file has the same words, and its digest would show whether guessed ones are right.
+            // The file has the same words, so its digest would confirm a guess.
             privacy.files().forEach(path -> record.remove(path.substring(0, (path + ".").indexOf('.'))));
         }
         return found;
     }
 
-    /** Another person's own name or address stays, also where it is the same. */
+    /** Another person's own name or address stays, even where it is equal. */
     private static boolean isOwnName(Privacy privacy, String pointer) {
         return privacy.id() && privacy.names().contains(pointer.substring(1));
     }
 
-    /** @param at the tokens that led here, so that what goes with the field is found in the same element */
+    /** @param at the path to here, by which the accompanying fields are found in the same element */
     private boolean persons(ObjectNode record, JsonNode node, List<String> path, String at, List<String> along) {
         boolean found = false;
         String head = path.get(0);
@@ -173,7 +173,7 @@ final class PersonalTraces {
         return found;
     }
 
-    /** An element of a list keeps its place, so that pointers stay true. */
+    /** A list keeps a null in the place of an element, so that pointers stay valid. */
     private static void remove(JsonNode parent, String token) {
         if (parent instanceof ObjectNode object) {
             object.remove(token);
@@ -182,7 +182,7 @@ final class PersonalTraces {
         }
     }
 
-    /** Pointers of texts in a record in which a name still stands. */
+    /** Pointers of texts in a record that still have a name. */
     Collection<String> left(JsonNode record, Privacy privacy) {
         Collection<String> left = new TreeSet<>();
         left(record, "", left);

@@ -22,7 +22,7 @@ import tenterbook.ledger.revision.RevisionForm;
 import tenterbook.ledger.revision.TwoParts;
 import tenterbook.words.Message;
 
-/** Finds what an erasure leaves of each revision; changes nothing. */
+/** Computes what an erasure leaves of each revision; changes nothing. */
 final class Redactions {
     private static final int PAGE = 1000;
     private final Handle handle;
@@ -41,7 +41,7 @@ final class Redactions {
         return List.copyOf(left);
     }
 
-    /** What remains of the person's own revisions of format 1: their public part, which stands in the same row. */
+    /** What remains of the person's own revisions of format 1: their public part. */
     List<Redaction> emptied(List<Revision> history) {
         return history.stream()
                 .filter(revision -> revision.form() instanceof RevisionForm.Whole)
@@ -60,7 +60,7 @@ final class Redactions {
     }
 
     /**
-     * What remains of every revision that speaks of the person.
+     * What remains of every revision with traces of the person.
      *
      * @param last the last sequence before the erasure
      * @param own sequences of the person's own revisions, which are left out

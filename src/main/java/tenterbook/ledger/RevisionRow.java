@@ -17,7 +17,7 @@ import tenterbook.ledger.revision.RevisionForm.Whole;
 import tenterbook.ledger.revision.TwoParts;
 import tenterbook.measure.Digest;
 
-/** A revision as it is read from the tables and put into them. */
+/** Reads revisions from the tables and writes them. */
 final class RevisionRow {
     private static final String COLUMNS = """
             r.sequence, r.kind, coalesce(p.id, r.id), r.version, r.act, r.record, r.written_at, coalesce(p.author, r.author),
@@ -34,7 +34,7 @@ final class RevisionRow {
 
     private RevisionRow() {}
 
-    /** @throws IllegalArgumentException where what the row holds is no revision */
+    /** @throws IllegalArgumentException where the row is not a valid revision */
     static Revision read(ResultSet row, StatementContext context) throws SQLException {
         RevisionForm form = row.getInt(12) == 1 ? new Whole(row.getInt(13) == 1) : parted(row);
         return new Revision(
@@ -83,7 +83,7 @@ final class RevisionRow {
                     ? new TwoParts(parted.shown(), parted.fields()).merged()
                     : row.getString(6);
         } catch (IllegalArgumentException e) {
-            // Damaged: who reads the record finds that out by this text, and the revisions beside it stay readable.
+            // Damaged: reading the record fails on this text, while other revisions stay readable.
             return row.getString(6);
         }
     }

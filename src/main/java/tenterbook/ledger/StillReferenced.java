@@ -8,7 +8,7 @@ import tenterbook.words.Explained;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
-/** A record cannot be withdrawn, or another cannot be saved, because of what names or is named by it. */
+/** A record cannot be withdrawn, or another cannot be saved, because of references. */
 public final class StillReferenced extends RuntimeException implements Explained {
     private static final long serialVersionUID = 1L;
 
@@ -30,7 +30,7 @@ public final class StillReferenced extends RuntimeException implements Explained
                 Message.of("ledger.still-named", "record", key, "users", some, "more", Math.max(0, users.size() - 5)));
     }
 
-    /** A part that a record would lose is named by {@code users}. */
+    /** A part that a record would lose is referred to by {@code users}. */
     static StillReferenced part(NamedParts.Use lost, List<RecordKey> users) {
         String some = users.stream().limit(5).map(RecordKey::toString).collect(Collectors.joining(", "));
         return new StillReferenced(Message.of(

@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.words.Written;
 
-/** One record that is there and cannot be read as what it should be; the others can. */
+/** One stored record cannot be read as its kind; others can. */
 public final class Unreadable extends ArchiveProblem {
     private static final long serialVersionUID = 1L;
 

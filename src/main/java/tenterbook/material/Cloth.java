@@ -11,11 +11,11 @@ import tenterbook.measure.Quantity;
  *
  * @param name as in 'silk habotai'
  * @param content the fibres, as the supplier stated or a test found; empty where not known
- * @param contentEvidence who says so: a supplier's invoice, a burn test, memory
+ * @param contentEvidence source of the content: a supplier's invoice, a burn test, memory
  * @param arealWeight weight of the cloth as bought, as areal weight (g/m² or momme)
  * @param width selvedge to selvedge, as a length
  * @param lot the supplier's lot or the bolt's mark
- * @param wovenIn country of origin of the cloth, as told
+ * @param wovenIn country of origin, as stated to the maker
  * @param bought how much was bought, as a length
  * @param price paid for the whole bolt; null where not recorded
  * @param finish what was done to it before dyeing, as in 'mercerised' or 'sized'; empty where not recorded
@@ -52,7 +52,7 @@ public record Cloth(
         finish = finish == null ? "" : finish.strip();
     }
 
-    /** A bolt of whose finish nothing is told. */
+    /** A bolt whose finish is not recorded. */
     public Cloth(
             ClothId id,
             String name,

@@ -11,7 +11,7 @@ import tenterbook.words.Written;
  *
  * @param fibre the generic name as entered, in English, as in 'silk' or 'linen'
  * @param percent share of the fibre's weight, above 0 and at most 100; null where not known
- * @param purpose why a small share is there, as in 'stretch'; empty where nothing was said
+ * @param purpose purpose of a small share, as in 'stretch'; empty where not recorded
  */
 public record FibreShare(String fibre, @Nullable Double percent, String purpose) implements Written {
     public FibreShare {
@@ -22,7 +22,7 @@ public record FibreShare(String fibre, @Nullable Double percent, String purpose)
         }
     }
 
-    /** '97 % silk', or 'silk' where its share is not known; labels write it as their market's rule asks. */
+    /** '97 % silk', or 'silk' where its share is not known. Labels follow their market's rule instead. */
     @Override
     public String in(Conventions conventions) {
         return percent == null

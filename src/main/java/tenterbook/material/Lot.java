@@ -10,8 +10,8 @@ import tenterbook.words.Refusal;
 /**
  * A lot of dye, mordant or assistant.
  *
- * @param name the plain name, as in 'weld' or 'aluminium acetate'; this is what labels say
- * @param source null where not recorded; {@link Source#UNKNOWN} where someone looked and could not tell
+ * @param name the plain name, as printed on labels: 'weld', 'aluminium acetate'
+ * @param source null where not recorded; {@link Source#UNKNOWN} where it was looked for and not found
  * @param organism the plant's or animal's scientific name, or the mineral's formula
  * @param part which part, as in 'root' or 'dried tops'
  * @param form as in 'extract', 'chopped', 'crystals'
@@ -48,11 +48,11 @@ public record Lot(
     }
 
     public String title() {
-        return name.isEmpty()
-                ? id.value()
-                : lot.isEmpty()
-                        ? name
-                        : Message.of("material.lot-title", "name", name, "lot", lot)
-                                .inEnglish();
+        if (name.isEmpty()) {
+            return id.value();
+        }
+        return lot.isEmpty()
+                ? name
+                : Message.of("material.lot-title", "name", name, "lot", lot).inEnglish();
     }
 }

@@ -7,7 +7,7 @@ import tenterbook.words.Worded;
 public enum Role implements Worded {
     DYE("dye"),
     MORDANT("mordant"),
-    /** Lime, fructose, soda, vinegar, tartar: neither colours nor fixes by itself. */
+    /** Neither colours nor fixes by itself: lime, fructose, soda, vinegar, tartar. */
     ASSISTANT("assistant");
 
     private final String word;

@@ -9,7 +9,7 @@ public enum Basis implements Worded {
     ESTIMATED("estimated"),
     REMEMBERED("remembered"),
     COMPUTED("computed"),
-    /** Either the value itself is unknown, or there is a value and nobody said where it came from. */
+    /** The value is unknown, or its origin is. */
     UNKNOWN("unknown");
 
     private final String word;

@@ -10,9 +10,8 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * Days and instants as people read them. In sentences '14 March 2024', which no one reads in two ways and which lets a
- * date stand beside dates as a maker entered them; in tables, data and file names ISO 8601, '2024-03-14', which sorts.
- * Instants are shown in the reader's time zone, with 24 hours.
+ * Days and instants as people read them: '14 March 2024' in sentences, which cannot be misread; ISO 8601, '2024-03-14', in
+ * tables, data and file names, where it sorts. Instants are shown in the reader's time zone on a 24-hour clock.
  */
 public final class DateWords {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
@@ -55,7 +54,7 @@ public final class DateWords {
         return new Day(date);
     }
 
-    /** The day of an instant where the reader is. */
+    /** The day of an instant in the reader's time zone. */
     public static Written day(Instant instant) {
         return new DayOf(instant);
     }

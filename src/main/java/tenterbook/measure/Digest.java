@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 import tenterbook.words.Refusal;
 
 /**
- * A SHA-256 digest (FIPS 180-4): the name of a photograph and of a revision, so that neither can be passed for a
- * record's identifier.
+ * A SHA-256 digest (FIPS 180-4), which names a photograph, a stored file or a revision; not an {@link Identifier}, so that it
+ * cannot be passed as one.
  *
  * @param hex 64 lower-case hexadecimal digits
  */
@@ -31,7 +31,7 @@ public record Digest(String hex) implements Comparable<Digest> {
         return new Digest(HexFormat.of().formatHex(finished.digest()));
     }
 
-    /** A fresh SHA-256; every Java platform must have one, so its absence is an error and not a condition. */
+    /** A new SHA-256; every Java platform has one. */
     public static MessageDigest sha256() {
         try {
             return MessageDigest.getInstance("SHA-256");
@@ -40,7 +40,7 @@ public record Digest(String hex) implements Comparable<Digest> {
         }
     }
 
-    /** Enough of the digest for a person to tell two apart on a page: the first ten digits. */
+    /** The first ten digits, enough to distinguish two on a page. */
     public String brief() {
         return hex.substring(0, 10);
     }

@@ -5,11 +5,11 @@ import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /**
- * The name by which a record is known for ever. Each kind of record has a type of its own, so that a board's name cannot
- * be passed for a cloth's.
+ * The permanent name of a record. Each kind of record has a type of its own, so that a board's name cannot be passed as a
+ * cloth's.
  */
 public interface Identifier {
-    /** Letters, digits, hyphen, dot, slash-free: usable in an address bar and as part of a file name. */
+    /** Letters, digits, hyphen, dot and underscore: usable in an address bar and as part of a file name. */
     Pattern FORM = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}._-]{0,39}");
 
     String value();
@@ -17,7 +17,7 @@ public interface Identifier {
     /**
      * {@code value} without surrounding space, checked.
      *
-     * @param kind what it names, with its article, as in 'A board pair'
+     * @param kind of thing that it names, with its article, as in 'A board pair'
      * @throws Refusal if it is empty, longer than 40 or holds anything but letters, digits, '.', '-', '_'
      */
     static String checked(Message kind, String value) {

@@ -35,10 +35,10 @@ public record Money(BigDecimal amount, Currency currency) implements Written {
 
     private static final Pattern ONE_MARK = Pattern.compile("(?<whole>\\d+)[.,](?<decimals>\\d*)");
 
-    /** Which of the two a comma is, nobody can tell; '0,250' is no thousands. */
+    /** A comma that could mark thousands or decimals; '0,250' has no thousands. */
     private static final Pattern COMMA = Pattern.compile("(?<whole>[1-9]\\d{0,2}),(?<decimals>\\d{3})");
 
-    /** An amount is stored so. */
+    /** The stored form of an amount. */
     private static final Pattern PLAIN = Pattern.compile("-?[0-9]{1,40}(?:\\.[0-9]{1,40})?");
 
     private static final int LONGEST = 40;
@@ -50,7 +50,7 @@ public record Money(BigDecimal amount, Currency currency) implements Written {
         if (amount.signum() < 0) {
             throw Refusal.of("measure.money.negative", "amount", amount);
         }
-        // A long sum, as the scale goes to the ends of int; asked before scaling, which writes every digit out.
+        // A long, since the scale can reach the ends of int; computed before scaling, which writes every digit out.
         long digits = (long) amount.precision() - amount.scale();
         if (digits > MOST_DIGITS || amount.scale() > MOST_DIGITS) {
             throw Refusal.of("measure.money.too-many-digits", "most", MOST_DIGITS);
@@ -68,7 +68,7 @@ public record Money(BigDecimal amount, Currency currency) implements Written {
     /**
      * An amount as it is stored: digits and a point, as in '180.50'.
      *
-     * @throws Refusal for anything else, an exponent or more than {@value #MOST_DIGITS} digits on a side among it
+     * @throws Refusal for anything else, such as an exponent or more than {@value #MOST_DIGITS} digits on a side
      */
     public static BigDecimal amount(String text) {
         if (!PLAIN.matcher(text).matches()) {
@@ -85,7 +85,7 @@ public record Money(BigDecimal amount, Currency currency) implements Written {
     /**
      * Reads '180', '€ 180', '180.50 EUR' or '180,50 €'.
      *
-     * @param usual the currency meant where the text names none
+     * @param usual the currency where the text names none
      * @return null for blank text
      * @throws Refusal with a sentence for the person who typed it
      */
@@ -151,10 +151,7 @@ public record Money(BigDecimal amount, Currency currency) implements Written {
         return Refusal.of("measure.money.unreadable", "entered", text.strip(), "why", why);
     }
 
-    /**
-     * As in '180 EUR' or '180.50 EUR': the ISO 4217 code behind the number, as a unit stands. A sign is never written, for
-     * '$' and '¥' are signs of several currencies.
-     */
+    /** As in '180 EUR' or '180.50 EUR'. ISO 4217 codes, never signs, since '$' and '¥' are signs of several currencies. */
     @Override
     public String in(Conventions conventions) {
         BigDecimal shown =

@@ -12,7 +12,7 @@ import tenterbook.words.Written;
 public final class NumberWords {
     private NumberWords() {}
 
-    /** Stands between a number and its unit, so that a line never ends between them. */
+    /** No-break space between a number and its unit. */
     public static final String UNIT_SPACE = "\u00a0";
 
     private record Digits(BigDecimal value) implements Written {
@@ -22,7 +22,7 @@ public final class NumberWords {
         }
     }
 
-    /** As Java names it, for a refusal that shows what was found. */
+    /** NaN or an infinity, as Java names it, for an error message. */
     private record NoNumber(double value) implements Written {
         @Override
         public String in(Conventions conventions) {
@@ -50,16 +50,14 @@ public final class NumberWords {
         CLOSED_UP
     }
 
-    /**
-     * As many decimals as said, halves away from zero; a number that rounds to zero has no sign.
-     */
+    /** With this many decimals, halves away from zero; a number that rounds to zero has no sign. */
     public static Written decimals(double value, int decimals) {
         return Double.isFinite(value)
                 ? new Digits(BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP))
                 : new NoNumber(value);
     }
 
-    /** With the decimals that it has. */
+    /** With its own decimals. */
     static Written decimals(BigDecimal value) {
         return new Digits(value);
     }

@@ -10,12 +10,12 @@ import java.util.Objects;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
-/** A table that comes with the program, as it stands on the class path: CSV with a head line and remarks after '#'. */
+/** A CSV table on the class path, with a header line and remarks after '#'. */
 public final class OwnTable {
     private OwnTable() {}
 
     /**
-     * The rows, in order. A missing or damaged table is a fault of the program's own.
+     * The rows, in order. A missing or damaged table is an error of the program.
      *
      * @param path from the root of the class path, as in {@code /label/fibres.csv}
      */

@@ -13,7 +13,7 @@ import tenterbook.words.Written;
  * @param entered the text exactly as typed; empty where nothing was entered
  * @param from first day it can mean, or null
  * @param to last day it can mean, or null
- * @param about whether the writer said 'about'; the days are then those of the date named, not widened
+ * @param about whether the text has 'about'; it does not widen {@code from} and {@code to}
  */
 public record PartialDate(
         String entered, @Nullable LocalDate from, @Nullable LocalDate to, boolean about) implements Written {
@@ -38,12 +38,12 @@ public record PartialDate(
         return known() || !entered.isBlank();
     }
 
-    /** The year, where it lies in one; null where it does not. */
+    /** The year; null where the date does not lie in one. */
     public @Nullable Integer year() {
         return from != null && to != null && from.getYear() == to.getYear() ? from.getYear() : null;
     }
 
-    /** As the maker wrote it; 'not recorded' where nothing was. */
+    /** As entered; 'not recorded' where nothing was. */
     @Override
     public String in(Conventions conventions) {
         return entered.isBlank() ? Message.of("measure.not-recorded").in(conventions) : entered;

@@ -7,17 +7,17 @@ import tenterbook.words.Refusal;
 import tenterbook.words.Written;
 
 /**
- * A quantity as it was entered and as it was understood.
+ * A quantity as entered and as understood.
  *
- * <p>One number has {@code low == high}; '6 to 8' has both ends; 'at least 5' has no {@code high}; 'up to 8' no {@code
- * low}; 'forgot' has neither. A field nobody filled in is {@link #UNRECORDED}.
+ * <p>One number has {@code low == high}; '6 to 8' has both ends; 'at least 5' has no {@code high}; 'up to 8' no {@code low};
+ * 'forgot' has neither. A field nobody filled in is {@link #UNRECORDED}.
  *
  * @param entered the text exactly as typed, or the text of a computed value; never null, may be empty
  * @param low lower end in {@code unit}, or null where there is none
  * @param high upper end in {@code unit}, or null where there is none
  * @param unit the unit of both ends; null only where there is no value
  * @param basis how the value is known
- * @param about whether the writer said 'about'
+ * @param about whether the text has 'about'
  */
 public record Quantity(
         String entered,
@@ -57,7 +57,7 @@ public record Quantity(
         return low != null || high != null;
     }
 
-    /** Whether both ends are there, so that it can be computed with. */
+    /** Whether both ends are known, as computing needs. */
     public boolean bounded() {
         return low != null && high != null;
     }
@@ -70,7 +70,7 @@ public record Quantity(
         return known() && !Objects.equals(low, high);
     }
 
-    /** The same quantity in another unit, with what was entered kept. A value that cannot be converted becomes unknown. */
+    /** The same quantity in another unit, with the entered text kept. A value that cannot be converted becomes unknown. */
     public Quantity in(Unit other) {
         if (!known() || unit == other) {
             return this;
@@ -87,12 +87,12 @@ public record Quantity(
         return new Quantity(entered, low, high, unit, other, about);
     }
 
-    /** Half the sum of both ends; only for sorting and drawing, never for printing. NaN where an end is missing. */
+    /** The mean of both ends, for sorting and drawing only, never for printing. NaN where an end is missing. */
     public double middle() {
         return bounded() ? (low + high) / 2 : Double.NaN;
     }
 
-    /** As the maker wrote it; 'not recorded' where nothing was. */
+    /** As entered; 'not recorded' where nothing was. */
     @Override
     public String in(Conventions conventions) {
         return QuantityWords.asEntered(this).in(conventions);

@@ -1,6 +1,5 @@
 package tenterbook.measure;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,7 +15,7 @@ import tenterbook.words.Message;
  * <p>What cannot be read is refused with a sentence and never guessed; the caller keeps the text.
  */
 public final class QuantityText {
-    private static final Set<String> SAID_UNKNOWN = Set.of(
+    private static final Set<String> UNKNOWN_WORDS = Set.of(
             "forgot",
             "forgotten",
             "unknown",
@@ -53,17 +52,25 @@ public final class QuantityText {
             word("eleven", "11"),
             word("twelve", "12"));
 
-    private static final Pattern NEXT_NUMBER = Pattern.compile("(?!(?<=m|yd)2(?!\\d))\\d");
-
     /** No quantity needs more; a longer text is a note that went into the wrong field. */
     private static final int LONGEST = 100;
 
     private static final Pattern ABOUT = Pattern.compile(
             "\\b(about|approximately|approx\\.?|circa|ca\\.?|c\\.|around|roughly|maybe|perhaps|nearly)\\s*|~|≈");
-    private static final Pattern NUMBER = Pattern.compile(
-            "(?<mixed>\\d+\\s+\\d+\\s*/\\s*\\d+)|(?<fraction>\\d+\\s*/\\s*\\d+)|(?<decimal>-?\\d+(?:[.,]\\d+)*)");
     private static final Pattern RANGE =
             Pattern.compile("^(?:between|from)?\\s*(.+?)\\s*(?:-|–|—|\\bto\\b|\\band\\b|\\bor\\b|\\.\\.+)\\s*(.+)$");
+
+    /** From the surest to the least sure. */
+    private static final List<Map.Entry<String, Basis>> BASIS_WORDS = List.of(
+            Map.entry("measured", Basis.MEASURED),
+            Map.entry("weighed", Basis.MEASURED),
+            Map.entry("counted", Basis.MEASURED),
+            Map.entry("timed", Basis.MEASURED),
+            Map.entry("from memory", Basis.REMEMBERED),
+            Map.entry("remembered", Basis.REMEMBERED),
+            Map.entry("i think", Basis.REMEMBERED),
+            Map.entry("estimated", Basis.ESTIMATED),
+            Map.entry("guessed", Basis.ESTIMATED));
 
     private QuantityText() {}
 
@@ -93,7 +100,7 @@ public final class QuantityText {
             plain = plain.replaceAll("\\b1\\s*:\\s*(?=\\d+(?:[.,]\\d+)?\\b)(?!1\\b)", "")
                     .replaceAll("\\s*:\\s*1\\b| to 1$", "");
         }
-        if (SAID_UNKNOWN.contains(plain)) {
+        if (UNKNOWN_WORDS.contains(plain)) {
             return new Quantity(text.strip(), null, null, null, Basis.UNKNOWN, false);
         }
         Basis basis = Basis.UNKNOWN;
@@ -109,10 +116,10 @@ public final class QuantityText {
                 .replaceAll("")
                 .replaceAll("(ish| or so)$", "")
                 .replaceAll("^[\\s,;]+|[\\s(,;]+$|\\(\\s*\\)", "");
-        double[] ends = ends(text, plain, usual);
-        Unit unit = ends.length > 2 ? Unit.values()[(int) ends[2]] : usual;
-        Double low = Double.isNaN(ends[0]) ? null : ends[0];
-        Double high = Double.isNaN(ends[1]) ? null : ends[1];
+        Ends ends = ends(text, plain, usual);
+        Unit unit = ends.unit;
+        Double low = ends.low;
+        Double high = ends.high;
         if (low != null && high != null && low > high) {
             throw new UnreadableQuantity(text, usual, Message.of("measure.quantity.backwards"));
         }
@@ -124,18 +131,6 @@ public final class QuantityText {
         }
         return new Quantity(text.strip(), low, high, unit, basis, about);
     }
-
-    /** From the surest to the least sure. */
-    private static final List<Map.Entry<String, Basis>> BASIS_WORDS = List.of(
-            Map.entry("measured", Basis.MEASURED),
-            Map.entry("weighed", Basis.MEASURED),
-            Map.entry("counted", Basis.MEASURED),
-            Map.entry("timed", Basis.MEASURED),
-            Map.entry("from memory", Basis.REMEMBERED),
-            Map.entry("remembered", Basis.REMEMBERED),
-            Map.entry("i think", Basis.REMEMBERED),
-            Map.entry("estimated", Basis.ESTIMATED),
-            Map.entry("guessed", Basis.ESTIMATED));
 
     private static boolean mustNotBeNegative(Unit unit) {
         return unit.dimension() != Dimension.TEMPERATURE;
@@ -155,135 +150,37 @@ public final class QuantityText {
         return plain.replace("overnight", "1 night").replaceAll("\\s+", " ").strip();
     }
 
-    private static double[] ends(String text, String plain, Unit usual) {
+    private record Ends(@Nullable Double low, @Nullable Double high, Unit unit) {}
+
+    private static Ends ends(String text, String plain, Unit usual) {
         Matcher least = Pattern.compile("^(?:at least|over|more than|min\\.?|>=?|≥)\\s*(.+)$")
                 .matcher(plain);
         if (least.matches()) {
-            Read one = one(text, least.group(1), usual);
-            return new double[] {one.value, Double.NaN, one.unit.ordinal()};
+            Amount one = Amount.read(text, least.group(1), usual);
+            return new Ends(one.value(), null, one.unit());
         }
         Matcher most = Pattern.compile("^(?:at most|up to|under|less than|max\\.?|<=?|≤)\\s*(.+)$")
                 .matcher(plain);
         if (most.matches()) {
-            Read one = one(text, most.group(1), usual);
-            return new double[] {Double.NaN, one.value, one.unit.ordinal()};
+            Amount one = Amount.read(text, most.group(1), usual);
+            return new Ends(null, one.value(), one.unit());
         }
         Matcher open = Pattern.compile("^(.+?)\\s*\\+$").matcher(plain);
         if (open.matches()) {
-            Read one = one(text, open.group(1), usual);
-            return new double[] {one.value, Double.NaN, one.unit.ordinal()};
+            Amount one = Amount.read(text, open.group(1), usual);
+            return new Ends(one.value(), null, one.unit());
         }
         Matcher range = RANGE.matcher(plain);
         if (range.matches() && !range.group(1).isBlank()) {
-            Read high = one(text, range.group(2), usual);
-            Read low = one(text, range.group(1), high.unit);
-            if (!high.unitSaid && low.unitSaid) {
+            Amount high = Amount.read(text, range.group(2), usual);
+            Amount low = Amount.read(text, range.group(1), high.unit());
+            if (!high.hasUnit() && low.hasUnit()) {
                 // '6 in to 8' means inches at both ends.
-                high = one(text, range.group(2), low.unit);
+                high = Amount.read(text, range.group(2), low.unit());
             }
-            return new double[] {low.unit.convert(low.value, high.unit), high.value, high.unit.ordinal()};
+            return new Ends(low.unit().convert(low.value(), high.unit()), high.value(), high.unit());
         }
-        Read one = one(text, plain, usual);
-        return new double[] {one.value, one.value, one.unit.ordinal()};
-    }
-
-    private record Read(double value, Unit unit, boolean unitSaid) {}
-
-    private static Read one(String text, String part, Unit usual) {
-        String rest = part.strip();
-        if (usual == Unit.PH) {
-            rest = rest.replaceFirst("^ph\\s*", "");
-        }
-        List<Read> terms = new ArrayList<>();
-        while (!rest.isBlank()) {
-            Matcher number = NUMBER.matcher(rest);
-            if (!number.lookingAt()) {
-                throw new UnreadableQuantity(
-                        text, usual, Message.of("measure.quantity.no-number-here", "found", rest.strip()));
-            }
-            double value = value(text, number, usual);
-            if (!Double.isFinite(value)) {
-                throw new UnreadableQuantity(text, usual, Message.of("measure.quantity.too-large"));
-            }
-            rest = rest.substring(number.end());
-            // The 2 of m2 and yd2 belongs to the unit; any other digit begins a new number.
-            Matcher next = NEXT_NUMBER.matcher(rest);
-            String written = next.find() ? rest.substring(0, next.start()) : rest;
-            rest = rest.substring(written.length()).strip();
-            written = written.strip().replaceAll("[.,]$", "").strip();
-            terms.add(new Read(value, written.isEmpty() ? usual : unit(text, written, usual), !written.isEmpty()));
-        }
-        if (terms.isEmpty()) {
-            throw new UnreadableQuantity(text, usual, Message.of("measure.quantity.no-number"));
-        }
-        return terms.size() == 1 ? terms.get(0) : together(text, terms, usual);
-    }
-
-    /** '1 ft 6 in': every number with its unit, each smaller than the one before. */
-    private static Read together(String text, List<Read> terms, Unit usual) {
-        Unit first = terms.get(0).unit;
-        double sum = 0;
-        for (int i = 0; i < terms.size(); i++) {
-            Read term = terms.get(i);
-            if (!term.unitSaid || i > 0 && !(term.unit.convert(1, terms.get(i - 1).unit) < 1)) {
-                throw new UnreadableQuantity(text, usual, Message.of("measure.quantity.several-numbers"));
-            }
-            sum += term.unit.convert(term.value, first);
-        }
-        return new Read(sum, first, true);
-    }
-
-    private static Unit unit(String text, String written, Unit usual) {
-        if (usual.dimension() == Dimension.TEMPERATURE && written.matches("°|º|deg|degrees?")) {
-            return usual;
-        }
-        return Unit.written(written, usual.dimension()).orElseThrow(() -> {
-            Message why = usual.dimension() == Dimension.COUNT
-                    ? Message.of("measure.quantity.no-plain-number", "found", written)
-                    : Message.of("measure.quantity.no-unit", "found", written, "unit", usual.symbol());
-            return new UnreadableQuantity(text, usual, why);
-        });
-    }
-
-    private static double value(String text, Matcher number, Unit usual) {
-        if (number.group("mixed") != null) {
-            String[] parts = number.group("mixed").split("\\s+", 2);
-            return Double.parseDouble(parts[0]) + fraction(text, parts[1], usual);
-        }
-        if (number.group("fraction") != null) {
-            return fraction(text, number.group("fraction"), usual);
-        }
-        String digits = number.group("decimal");
-        if (digits.matches("-?\\d{1,3}(,\\d{3})+(\\.\\d+)?") && !digits.startsWith("0,")) {
-            if (digits.indexOf(',') == digits.lastIndexOf(',') && !digits.contains(".")) {
-                throw new UnreadableQuantity(
-                        text,
-                        usual,
-                        Message.of(
-                                "measure.quantity.two-readings",
-                                "found",
-                                digits,
-                                "thousands",
-                                digits.replace(",", ""),
-                                "decimal",
-                                digits.replace(',', '.')));
-            }
-            return Double.parseDouble(digits.replace(",", ""));
-        }
-        String point = digits.replace(',', '.');
-        if (point.indexOf('.') != point.lastIndexOf('.')) {
-            throw new UnreadableQuantity(text, usual, Message.of("measure.quantity.decimal-marks", "found", digits));
-        }
-        return Double.parseDouble(point);
-    }
-
-    private static double fraction(String text, String fraction, Unit usual) {
-        String[] parts = fraction.split("/");
-        double below = Double.parseDouble(parts[1].strip());
-        if (below == 0) {
-            throw new UnreadableQuantity(
-                    text, usual, Message.of("measure.quantity.divides-by-nothing", "found", fraction));
-        }
-        return Double.parseDouble(parts[0].strip()) / below;
+        Amount one = Amount.read(text, plain, usual);
+        return new Ends(one.value(), one.value(), one.unit());
     }
 }

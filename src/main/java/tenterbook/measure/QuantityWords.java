@@ -13,7 +13,7 @@ import tenterbook.words.Written;
 public final class QuantityWords {
     private QuantityWords() {}
 
-    /** As the maker wrote it; 'not recorded' where nothing was. */
+    /** As entered; 'not recorded' where nothing was. */
     public static String entered(Quantity quantity) {
         return asEntered(quantity).inEnglish();
     }
@@ -26,7 +26,7 @@ public final class QuantityWords {
         return quantity.known() ? understood(quantity) : Message.of("measure.not-recorded");
     }
 
-    /** As entered; where no unit was typed, the understood value with the unit that was assumed, as in '6–8 min'. */
+    /** As entered; where no unit was typed, the understood value with the assumed unit, as in '6–8 min'. */
     public static Written withAssumedUnit(Quantity quantity) {
         boolean assumed = quantity.known()
                 && !quantity.entered().isBlank()
@@ -119,7 +119,10 @@ public final class QuantityWords {
         return switch (from.dimension()) {
             case LENGTH -> {
                 double mm = from.convert(size, Unit.MILLIMETRE);
-                yield mm < 30 ? Unit.MILLIMETRE : mm < 5000 ? Unit.CENTIMETRE : Unit.METRE;
+                if (mm < 30) {
+                    yield Unit.MILLIMETRE;
+                }
+                yield mm < 5000 ? Unit.CENTIMETRE : Unit.METRE;
             }
             case MASS -> from.convert(size, Unit.GRAM) < 1000 ? Unit.GRAM : Unit.KILOGRAM;
             case AREA -> Unit.SQUARE_METRE;

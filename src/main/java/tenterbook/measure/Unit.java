@@ -100,7 +100,7 @@ public enum Unit {
         return value * toBase / other.toBase;
     }
 
-    /** The unit written so, where it measures {@code dimension}; upper and lower case are the same. */
+    /** The unit of {@code dimension} with this spelling; case does not matter. */
     public static Optional<Unit> written(String text, Dimension dimension) {
         String plain = text.strip().toLowerCase(Locale.ROOT);
         for (Unit unit : values()) {

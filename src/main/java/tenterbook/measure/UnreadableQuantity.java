@@ -3,7 +3,7 @@ package tenterbook.measure;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
-/** A text that is no quantity; the message is a sentence for the person who typed it. */
+/** A text that is not a quantity; the message is for the person who typed it. */
 public final class UnreadableQuantity extends Refusal {
     private static final long serialVersionUID = 1L;
 

@@ -10,17 +10,17 @@ import tenterbook.words.Refusal;
 import tenterbook.words.Worded;
 
 /**
- * A test of washing, rubbing, light or water that was really made, on the piece or on a strip dyed with it. Care words are
- * printed from these alone.
+ * A test of washing, rubbing, light or water that was made on the piece or on a strip dyed with it. Care words are printed from
+ * these alone.
  *
  * @param kind what was tested
  * @param method the maker's own words or a standard's number
  * @param temperature of the water, for a wash test
  * @param result what was seen
  * @param passed whether the maker accepts the result; null where not judged
- * @param standard the published method, or the maker's own; null where not said
+ * @param standard the published method, or the maker's own; null where not recorded
  * @param grade on the grey scale, the worst one given for change or for staining, 1 to 5 in half steps; null where not graded
- * @param specimen what it was made on; null where not said
+ * @param specimen what it was made on; null where not recorded
  */
 public record CareTest(
         Kind kind,
@@ -32,7 +32,6 @@ public record CareTest(
         @Nullable TestStandard standard,
         @Nullable Double grade,
         @Nullable Specimen specimen) {
-    /** What a care test tests. */
     public enum Kind implements Worded {
         HAND_WASH("hand wash"),
         MACHINE_WASH("machine wash"),
@@ -78,13 +77,13 @@ public record CareTest(
         }
     }
 
-    /** A test of which no standard, grade or specimen is told. */
+    /** A test without standard, grade and specimen. */
     public CareTest(
             Kind kind, PartialDate when, String method, Quantity temperature, String result, @Nullable Boolean passed) {
         this(kind, when, method, temperature, result, passed, null, null, null);
     }
 
-    /** The standard followed: as told, else as the method's words name it; empty where neither says. */
+    /** The standard as recorded, else as named in the method's words; empty where neither is known. */
     public Optional<TestStandard> followed() {
         return standard != null ? Optional.of(standard) : TestStandard.namedIn(method);
     }
@@ -92,7 +91,7 @@ public record CareTest(
     /**
      * Reads '4', '4-5' or '4.5'.
      *
-     * @throws IllegalArgumentException where it is no grade of the grey scale
+     * @throws IllegalArgumentException if not a grade of the grey scale
      */
     public static double readGrade(String text) {
         String plain = text.strip().replace('–', '-').replace(',', '.');
@@ -105,12 +104,12 @@ public record CareTest(
         throw Refusal.of("piece.grade-unreadable", "entered", text);
     }
 
-    /** As grades are written: '4' or '4-5'; empty where none was given. */
+    /** As in '4' or '4-5'; empty where not graded. */
     public String gradeWords() {
         return grade == null ? "" : gradeWords(grade);
     }
 
-    /** As grades are written: '4' or '4-5'. */
+    /** As in '4' or '4-5'. */
     public static String gradeWords(double grade) {
         int whole = (int) Math.floor(grade);
         return grade == whole ? Integer.toString(whole) : whole + "-" + (whole + 1);

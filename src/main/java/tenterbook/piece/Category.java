@@ -3,7 +3,7 @@ package tenterbook.piece;
 import tenterbook.words.Message;
 import tenterbook.words.Worded;
 
-/** What kind of thing a piece is; label rules turn on it. */
+/** What kind of thing a piece is; label rules depend on it. */
 public enum Category implements Worded {
     WALL_HANGING("wall hanging"),
     SCARF("scarf"),

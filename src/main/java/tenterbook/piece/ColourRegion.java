@@ -13,12 +13,12 @@ import tenterbook.words.Refusal;
  * @param name the maker's own name for it; may be empty
  * @param colour mean colour over the region, CIELAB, D65, 2° observer
  * @param share of the piece's area, 0 to 1; null where not measured
- * @param corners the region's corners as fractions of the upright picture's width and height; empty where the colour was
- *     taken from the palette or typed
+ * @param corners the region's corners as fractions of the upright picture's width and height; empty where the colour was taken
+ *     from the palette or typed
  * @param calibrated whether the photograph was calibrated when it was read
  * @param spread half of the pixels lie within this ΔE00 of the mean; null where not measured
  * @param pixels how many were measured; null where not measured
- * @param likelyError typical ΔE00 from what an instrument would give; null unless calibrated, as nothing is known then
+ * @param likelyError typical ΔE00 from what an instrument would give; null unless calibrated
  */
 public record ColourRegion(
         ColourRole role,
@@ -33,7 +33,7 @@ public record ColourRegion(
     /** A corner, as fractions of the picture's width and height, each 0 to 1 from the upper left. */
     public record Corner(double across, double down) {}
 
-    /** A colour of which no more than its value is known. */
+    /** A colour without measurements of spread and error. */
     public ColourRegion(
             ColourRole role, String name, Lab colour, Double share, List<Corner> corners, boolean calibrated) {
         this(role, name, colour, share, corners, calibrated, null, null, null);

@@ -13,7 +13,7 @@ import java.util.Map;
  * @param note anything else
  */
 public record Fault(String kind, String where, String note) {
-    /** The kinds of these faults, each once, as first written; 'Leak' and 'leak' are one kind. */
+    /** The distinct kinds of these faults, as first written; case does not matter. */
     public static List<String> kinds(List<Fault> faults) {
         Map<String, String> kinds = new LinkedHashMap<>();
         faults.stream()

@@ -3,13 +3,13 @@ package tenterbook.piece;
 import tenterbook.words.Refusal;
 
 /**
- * A word that a label needs in another language, as the maker entered it. The program translates nothing: what is printed from
- * this rests on whoever entered it, and the paper's record says who that was.
+ * A word that a label needs in another language, as the maker entered it. The program translates nothing; the record of the
+ * paper names who entered the word.
  *
  * @param term what it stands for, in English, as in 'silk' or 'other fibre'
  * @param language an RFC 5646 tag, as in 'fr-CA' or 'ja'
  * @param name the word as printed
- * @param enteredBy who answers for it and where it was found, as in 'Inês Valderim, from the Official Journal'
+ * @param enteredBy who entered it and where it was found, as in 'Inês Valderim, from the Official Journal'
  */
 public record LocalName(String term, String language, String name, String enteredBy) {
     public LocalName {

@@ -1,7 +1,7 @@
 package tenterbook.piece;
 
 /**
- * A gallery, buyer, borrower, museum or helper. Private: leaves the archive only by a stated choice.
+ * A gallery, buyer, borrower, museum or helper. Private: leaves the archive only by explicit choice.
  *
  * @param name as it is written on paper
  * @param kind in the maker's words, as in 'gallery' or 'buyer'

@@ -13,16 +13,16 @@ import tenterbook.recipe.ClampingId;
  *
  * @param category null where not recorded, as are status, holder and price
  * @param otherTitle the title in another language or script
- * @param length the longer way the piece is measured or hung, as a length
+ * @param length the longer side, or the height as hung, as a length
  * @param width the other side, as a length
  * @param mass of the finished piece
  * @param finished when it was unclamped, washed and done
  * @param edition as in '2 of 9'; empty where single
- * @param made the clampings it passed through, in order of time; empty where not yet told
+ * @param made the clampings it passed through, in order of time; empty where not recorded
  * @param holder who has it now, or null
  * @param place where it is kept or hangs
  * @param price asked, or null
- * @param trims what is on it besides cloth, as in 'horn toggle'
+ * @param trims parts other than cloth, as in 'horn toggle'
  */
 public record Piece(
         PieceNumber number,
@@ -63,12 +63,12 @@ public record Piece(
         notes = notes == null ? "" : notes.strip();
     }
 
-    /** The state the piece is in: 1, and one more for each time it was dyed again. */
+    /** The state of the piece: 1, plus one for each time it was dyed again. */
     public int state() {
         return Math.max(1, made.size());
     }
 
-    /** The same piece, come out of one more clamping; which layers it is, is not said. */
+    /** The same piece after one more clamping, its layers not recorded. */
     public Piece madeAlsoIn(ClampingId clamping) {
         List<MadeIn> more = new ArrayList<>(made);
         more.add(new MadeIn(clamping, Layers.UNRECORDED, ""));

@@ -9,8 +9,8 @@ import tenterbook.words.Refusal;
  * A photograph of a piece.
  *
  * @param photo digest of the original file
- * @param role null where nobody recorded what it shows
- * @param caption what is to be seen, also for someone who cannot see it
+ * @param role null where not recorded
+ * @param caption what it shows; also the text alternative
  * @param state which state of the piece it shows, from 1; 1 where the piece was never dyed again
  * @param regions colours named on it
  * @param layer number of the layer it shows, from 1 at the first board; null where it shows no single layer
@@ -39,7 +39,7 @@ public record PiecePhoto(
         regions = regions == null ? List.of() : List.copyOf(regions);
     }
 
-    /** What it shows, as in 'front'; 'photograph' where nobody recorded that. */
+    /** What it shows, as in 'front'; 'photograph' where not recorded. */
     public String shows() {
         return role == null ? "photograph" : role.toString();
     }

@@ -7,7 +7,7 @@ import tenterbook.words.Worded;
 public enum Specimen implements Worded {
     PIECE("the piece itself"),
     STRIP("a strip dyed with it"),
-    /** Says nothing of this piece by itself: the maker is asked. */
+    /** No evidence for this piece by itself: the maker is asked. */
     OTHER("another cloth or dye");
 
     private final String word;

@@ -3,7 +3,7 @@ package tenterbook.piece;
 import tenterbook.words.Message;
 import tenterbook.words.Worded;
 
-/** What has become of a piece. */
+/** What happened to a piece in the end. */
 public enum Status implements Worded {
     IN_STOCK("in stock"),
     KEPT("kept"),

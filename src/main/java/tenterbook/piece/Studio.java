@@ -9,25 +9,25 @@ import tenterbook.words.Conventions.DateOrder;
 import tenterbook.words.Refusal;
 
 /**
- * The studio itself: what stands on paper, and how pieces are numbered.
+ * The studio: its particulars as printed, and how pieces are numbered.
  *
  * @param name of the studio
  * @param maker the maker's name as on labels
  * @param place town and country as on labels
  * @param dyedIn country where the dyeing is done
  * @param contact how the studio is reached, in the maker's own words; kept, not printed
- * @param careLine what the care pointer on a tag says beyond the recorded tests, or empty
+ * @param careLine added to the care line of a tag, beyond the recorded tests; may be empty
  * @param numbers how new pieces are numbered
- * @param currency meant where a price names none
+ * @param currency of a price that names none
  * @param notice shown at the head of every page, as in 'Sample archive: all invented'; empty for none
- * @param postalAddress street, place and country where post arrives; printed only where a market's rule asks for it
+ * @param postalAddress street, place and country where post arrives; printed only where a market's rule requires it
  * @param online e-mail or web address; likewise
  * @param phone likewise
  * @param rn registered number of the United States, digits alone
  * @param caNumber identification number of Canada, digits alone
- * @param responsible who answers in the European Union for a maker outside it: name, postal and electronic address
+ * @param responsible the responsible person in the European Union of a maker outside it: name, postal and electronic address
  * @param dateOrder in which dates are written on pages and documents; null for the usual one
- * @param timeZone in which moments are shown, wherever the archive is opened; null for that of the computer
+ * @param timeZone in which instants are shown, wherever the archive is opened; null for that of the computer
  * @param names words that labels need in other languages, as entered
  */
 public record Studio(
@@ -71,7 +71,7 @@ public record Studio(
         names = names == null ? List.of() : List.copyOf(names);
     }
 
-    /** A studio of which no particulars for labels are told. */
+    /** A studio without particulars for labels. */
     public Studio(
             String name,
             String maker,
@@ -87,7 +87,7 @@ public record Studio(
                 null, List.of());
     }
 
-    /** How numbers, dates and moments are written for this studio. */
+    /** How numbers, dates and instants are written for this studio. */
     public Conventions conventions() {
         Conventions usual = Conventions.english();
         return new Conventions(

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import tenterbook.words.Message;
 import tenterbook.words.Worded;
 
-/** A published method of testing colour fastness, or the maker's own. What each can show is the label room's to say. */
+/** A published method of testing colour fastness, or the maker's own. What each can show stands in {@code labelling.care}. */
 public enum TestStandard implements Worded {
     OWN("own method", ""),
     ISO_105_C06("ISO 105-C06", "ISO[\\s-]*105[\\s-]*C0?6"),

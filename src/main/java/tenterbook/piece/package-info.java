@@ -1,6 +1,6 @@
 /**
- * The finished piece: what it is, what it was made in, its photographs and faults, where it is and what happened to it,
- * and the people and places concerned. Facts only; no I/O. Start at {@link tenterbook.piece.Piece}.
+ * The finished piece: what it is, its clampings, photographs, faults and events, where it is, and the people and places
+ * concerned. Facts only; no I/O. Start at {@link tenterbook.piece.Piece}.
  */
 @NullMarked
 package tenterbook.piece;

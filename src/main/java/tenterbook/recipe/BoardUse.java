@@ -5,7 +5,7 @@ import tenterbook.board.BoardId;
 /**
  * A board pair in the state it was used in.
  *
- * @param state the state's name; empty where nobody remembers which
+ * @param state the state's name; empty where not recorded
  */
 public record BoardUse(BoardId board, String state) {
     public BoardUse {

@@ -16,12 +16,12 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * Usual cautions beside a step, by what went into it and what is done. They are reminders and no safety advice: each list
- * ends by saying what governs. A substance is known by words in the lot's name; one that no row knows gets no caution,
- * which does not mean that it is harmless.
+ * Usual cautions for a step, by its substances and its work. They are reminders and no safety advice: each list ends by
+ * deferring to safety sheets and local rules. A substance is recognised by words in the lot's name; one that is not in the
+ * table gets no caution, which does not mean that it is harmless.
  */
 public final class Cautions {
-    /** What stands last in every list. */
+    /** The last entry of every list. */
     public static final Message DEFERS = Message.of("recipe.caution.defers");
 
     /** Water at or above this scalds within seconds (from memory; children and thin skin sooner). */
@@ -43,12 +43,12 @@ public final class Cautions {
                     .collect(Collectors.joining(", "));
             String name = Character.toUpperCase(row.get("chemical").charAt(0))
                     + row.get("chemical").substring(1);
-            String said = hazards.isEmpty() ? row.get("note") : hazards + "; " + row.get("note");
-            return new Substance(Table.words(row.get("words")), new Caution(name + ": " + said + "."));
+            String words = hazards.isEmpty() ? row.get("note") : hazards + "; " + row.get("note");
+            return new Substance(Table.words(row.get("words")), new Caution(name + ": " + words + "."));
         }
     }
 
-    /** From the table of substances, whose words are English alone. */
+    /** A row of the table of substances, which is in English only. */
     private record Caution(String text) implements Written {
         @Override
         public String in(Conventions conventions) {
@@ -66,23 +66,23 @@ public final class Cautions {
         return of(step, lot == null ? List.of() : List.of(lot));
     }
 
-    /** Cautions for one step and all of its lots, each said once. */
+    /** Cautions for one step and all of its lots, without repetition. */
     public static List<Written> of(Step step, List<Lot> lots) {
-        List<Written> said = new ArrayList<>();
+        List<Written> cautions = new ArrayList<>();
         for (Lot lot : lots) {
             String plain = Table.plain(lot.name() + " " + lot.form());
             SUBSTANCES.stream()
                     .filter(substance -> substance.words.matcher(plain).find())
                     .map(Substance::caution)
-                    .forEach(said::add);
+                    .forEach(cautions::add);
         }
         if (step.dipped()) {
-            said.add(Message.of("recipe.caution.vat"));
+            cautions.add(Message.of("recipe.caution.vat"));
         }
         if (mayScald(step)) {
-            said.add(Message.of("recipe.caution.hot"));
+            cautions.add(Message.of("recipe.caution.hot"));
         }
-        return closed(said);
+        return closed(cautions);
     }
 
     /** Cautions for clamping itself. */
@@ -90,7 +90,7 @@ public final class Cautions {
         return closed(List.of(Message.of("recipe.caution.clamping"), Message.of("recipe.caution.letting-go")));
     }
 
-    /** Unless the bath is known to be cooler: mordanting and dye baths are usually hot. */
+    /** True unless the bath is known to be cooler, since mordant and dye baths are usually hot. */
     private static boolean mayScald(Step step) {
         Quantity temperature = step.temperature();
         if (temperature.known() && temperature.unit().dimension() == Unit.CELSIUS.dimension()) {
@@ -100,8 +100,8 @@ public final class Cautions {
         return step.kind() == StepKind.MORDANTING || step.kind() == StepKind.BATH;
     }
 
-    private static List<Written> closed(List<? extends Written> said) {
-        List<Written> distinct = new ArrayList<>(said.stream().distinct().toList());
+    private static List<Written> closed(List<? extends Written> cautions) {
+        List<Written> distinct = new ArrayList<>(cautions.stream().distinct().toList());
         if (!distinct.isEmpty()) {
             distinct.add(DEFERS);
         }

@@ -5,9 +5,9 @@ import tenterbook.material.LotId;
 import tenterbook.measure.Quantity;
 
 /**
- * What was put into a bath.
+ * A substance put into a bath.
  *
- * @param lot null where nobody said what it was
+ * @param lot null where not recorded
  * @param wof percent of the weight of fibre
  * @param weighed mass as weighed
  */

@@ -51,7 +51,7 @@ public record Clamping(
         notes = notes == null ? "" : notes.strip();
     }
 
-    /** Every lot put into any bath, in order, each once. */
+    /** The lots of all baths, in order, without repetition. */
     public Stream<LotId> lots() {
         return steps.stream()
                 .flatMap(step -> step.charges().stream())
@@ -59,7 +59,7 @@ public record Clamping(
                 .distinct();
     }
 
-    /** All dips of its steps, with where each disagreement stands. */
+    /** All dips of its steps; each disagreement names its step. */
     public DipTally dips() {
         DipTally sum = DipTally.NONE;
         for (int i = 0; i < steps.size(); i++) {

@@ -42,9 +42,9 @@ record DipFigures(Figure count, Figure contact, Figure airing) {
         Working product = new Working(Message.of("recipe.figure.contact"), Message.of("recipe.figure.contact-formula"));
         Span count = product.take(Message.of("recipe.figure.number-of-dips"), series.count(), Unit.COUNT);
         Span each = product.take(Message.of("recipe.figure.each-dip"), series.each(), Unit.MINUTE);
-        Figure told = product.gives(() -> count.times(each), Unit.MINUTE);
+        Figure multiplied = product.gives(() -> count.times(each), Unit.MINUTE);
         if (series.dips().isEmpty()) {
-            return told;
+            return multiplied;
         }
         Working working = new Working(Message.of("recipe.figure.contact"), Message.of("recipe.figure.contact-timed"));
         List<Dip> dips = checked(series, working);
@@ -53,10 +53,10 @@ record DipFigures(Figure count, Figure contact, Figure airing) {
                         .mapToDouble(dip -> minutes(Duration.between(dip.in(), dip.out())))
                         .sum()),
                 Unit.MINUTE);
-        if (timed.refused() || told.refused()) {
+        if (timed.refused() || multiplied.refused()) {
             return timed;
         }
-        Figure both = Working.wins(told, timed.value(), "timed", Unit.MINUTE);
+        Figure both = Working.wins(multiplied, timed.value(), "timed", Unit.MINUTE);
         return new Figure(
                 timed.name(), timed.value(), timed.formula(), timed.inputs(), both.disagreements(), timed.missing());
     }
@@ -83,20 +83,15 @@ record DipFigures(Figure count, Figure contact, Figure airing) {
                 Unit.MINUTE);
     }
 
-    /** The timed dips; what keeps them from being summed is noted. */
+    /** The timed dips; a reason why they cannot be summed is noted in {@code working}. */
     private static List<Dip> checked(DipSeries series, Working working) {
         for (int i = 0; i < series.dips().size(); i++) {
             Dip dip = series.dips().get(i);
             working.note(
                     Message.of("recipe.figure.dip", "number", i + 1),
-                    Message.of("recipe.figure.dip-times", "in", said(dip.in()), "out", said(dip.out())));
+                    Message.of("recipe.figure.dip-times", "in", orUnknown(dip.in()), "out", orUnknown(dip.out())));
             if (dip.in() == null || dip.out() == null) {
-                working.missing(Message.of(
-                        "recipe.figure.dip-without-time",
-                        "number",
-                        i + 1,
-                        "lacks",
-                        dip.in() == null ? dip.out() == null ? "both" : "in" : "out"));
+                working.missing(Message.of("recipe.figure.dip-without-time", "number", i + 1, "lacks", lacking(dip)));
             } else if (i > 0
                     && series.dips().get(i - 1).out() != null
                     && dip.in().isBefore(series.dips().get(i - 1).out())) {
@@ -106,7 +101,14 @@ record DipFigures(Figure count, Figure contact, Figure airing) {
         return series.dips();
     }
 
-    private static Object said(Object time) {
+    private static String lacking(Dip dip) {
+        if (dip.in() == null && dip.out() == null) {
+            return "both";
+        }
+        return dip.in() == null ? "in" : "out";
+    }
+
+    private static Object orUnknown(Object time) {
         return time == null
                 ? Message.of("measure.not-recorded")
                 : time.toString().replace('T', ' ');

@@ -27,7 +27,7 @@ public record DipSeries(Quantity count, Quantity each, Quantity airing, List<Dip
         return count.recorded() || each.recorded() || airing.recorded() || !dips.isEmpty();
     }
 
-    /** How many there were; see {@link DipTally} for what holds where a count and timed dips are both there. */
+    /** How many there were; {@link DipTally} has the rule where both a count and timed dips are recorded. */
     public DipTally tally() {
         return DipTally.of(count, dips.size(), dips.stream().allMatch(dip -> dip.in() != null && dip.out() != null));
     }

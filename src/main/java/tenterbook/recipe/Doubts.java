@@ -17,8 +17,8 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * What looks unlikely in a clamping beside the numbers of the handbooks. Never a refusal: a maker may mean it. A value that
- * is not known raises no doubt, and a range raises one only where all of it lies outside.
+ * Values of a clamping that are unlikely by the handbooks. Never a refusal: a maker may mean them. An unknown value raises no
+ * doubt, and a range raises one only where all of it lies outside.
  */
 public final class Doubts {
     private static final double RATIO_LOW = 20;
@@ -52,7 +52,7 @@ public final class Doubts {
         }
     }
 
-    /** Which kinds of fibre the cuts hold, so far as they are recorded. */
+    /** The recorded kinds of fibre of the cuts. */
     private record Fibres(boolean wool, boolean silk, boolean cellulose) {
         static Fibres of(Clamping clamping, Map<ClothId, Cloth> cloths) {
             StringBuilder names = new StringBuilder();
@@ -83,7 +83,7 @@ public final class Doubts {
     /**
      * @param cloths the bolts that the cuts name
      * @param lots the lots that the charges name
-     * @return a sentence for each doubt, ending with its source in brackets
+     * @return a sentence for each doubt, with its source in brackets at the end
      */
     public static List<Written> of(Clamping clamping, Map<ClothId, Cloth> cloths, Map<LotId, Lot> lots) {
         RecipeFigures figures = RecipeFigures.of(clamping, cloths);

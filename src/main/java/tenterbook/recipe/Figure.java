@@ -7,14 +7,14 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * One figure that follows from what was recorded, with how it was found.
+ * One figure derived from the record, with its derivation.
  *
  * @param name what it is, as in 'mass of the cloth'
- * @param value with its unit; {@link Quantity#UNRECORDED} where refused. {@code COMPUTED} where it was worked out; what
- *     was weighed or counted keeps its own basis
+ * @param value with its unit; {@link Quantity#UNRECORDED} where refused. Its basis is {@code COMPUTED}, or that of the weighed
+ *     or counted value
  * @param formula in words and symbols
- * @param inputs what went in, as it was entered
- * @param disagreements how recorded things contradict each other, in sentences; empty where they do not
+ * @param inputs inputs as entered
+ * @param disagreements contradictions in the record, in sentences
  * @param missing why there is no value and what is missing; empty where there is one
  */
 public record Figure(
@@ -24,7 +24,6 @@ public record Figure(
         List<Input> inputs,
         List<Written> disagreements,
         List<Written> missing) {
-    /** One thing that went into a figure. */
     public record Input(Written name, Written text) {}
 
     public Figure {
@@ -40,12 +39,12 @@ public record Figure(
         return new Figure(name, Quantity.UNRECORDED, formula, inputs, List.of(), reasons);
     }
 
-    /** In sentences; nothing where there is no disagreement. */
+    /** In sentences; empty where there is no disagreement. */
     public Written disagreement() {
         return new Joined(" ", disagreements);
     }
 
-    /** Why there is no value, in a sentence; nothing where there is one. */
+    /** Why there is no value, in a sentence; empty where there is one. */
     public Written refusal() {
         return refused() ? Message.of("recipe.figure.refused", "reasons", reasons()) : Joined.NOTHING;
     }

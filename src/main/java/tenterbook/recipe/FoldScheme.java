@@ -10,7 +10,7 @@ import tenterbook.words.Written;
  * How the cloth was folded to the board's repeat.
  *
  * @param folds in the order they were made; empty where only a count of layers is known
- * @param layersCounted layers as counted at the clamp, which wins over the computed number
+ * @param layersCounted layers as counted at the clamp; preferred to the computed number
  * @param note anything else, as in 'selvedge to the left, one end flipped'
  */
 public record FoldScheme(List<Fold> folds, Quantity layersCounted, String note) {

@@ -7,16 +7,16 @@ import java.util.List;
 /**
  * Where each panel of the unfolded cloth lies in the folded stack, and how it is turned there.
  *
- * <p>The stack is found by folding it: a fold in {@code p} panels puts panel {@code k} of everything that lies there
- * above panel {@code k-1}, and turns every second one over, which reverses the order of its layers and mirrors it along
- * the folded side. Halving folds the free half over the other; rolling lays the free end innermost.
+ * <p>Computed by simulating the folds: a fold in {@code p} panels puts panel {@code k} of the present stack above panel {@code
+ * k-1} and turns every second one over, which reverses the order of its layers and mirrors it along the folded side. Halving
+ * folds the free half over the other; rolling puts the free end innermost.
  *
  * @param rows panels along the length
  * @param columns panels across the width
  * @param cells one for each panel, in order of layer
  */
 public record LayerMap(int rows, int columns, List<Cell> cells) {
-    /** More layers than any clamp closes on; a guard against a typing slip. */
+    /** More than any clamp holds; guards against a typing error. */
     public static final int MOST_LAYERS = 1024;
 
     /**
@@ -39,7 +39,7 @@ public record LayerMap(int rows, int columns, List<Cell> cells) {
         return cells.size();
     }
 
-    /** The stack that the folds make, in the order they are made; a scheme without folds is one layer. */
+    /** The stack after all folds; without folds, one layer. */
     public static LayerMap of(List<Fold> folds) {
         int rows = 1;
         int columns = 1;
@@ -65,7 +65,7 @@ public record LayerMap(int rows, int columns, List<Cell> cells) {
         return new LayerMap(rows, columns, numbered);
     }
 
-    /** A place of the lying cloth, counted in panels, and what lies on it from bottom to top. */
+    /** A position counted in panels, and the panels stacked on it from bottom to top. */
     private record Place(int row, int column, List<Cell> stack) {}
 
     private static List<Place> folded(List<Place> places, Fold fold) {
@@ -106,7 +106,7 @@ public record LayerMap(int rows, int columns, List<Cell> cells) {
             result.add(new Place(base.row, base.column, stack));
         }
         if (fold.style() == Fold.Style.ROLLED) {
-            // Rolled flat, each turn wraps round what is rolled already: the last panel is innermost.
+            // Each turn wraps round what is rolled already, so the last panel is innermost.
             result.replaceAll(p -> new Place(p.row, p.column, rolled(p.stack, fold.panels())));
         }
         return result;
@@ -135,7 +135,7 @@ public record LayerMap(int rows, int columns, List<Cell> cells) {
         return order;
     }
 
-    /** The panels as they lie in the opened cloth, row by row. */
+    /** The panels of the opened cloth, row by row. */
     public List<Cell> opened() {
         return cells.stream()
                 .sorted(Comparator.comparingInt(Cell::row).thenComparingInt(Cell::column))

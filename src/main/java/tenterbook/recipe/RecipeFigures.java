@@ -16,13 +16,12 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * The figures that follow from a clamping.
+ * The figures derived from a clamping.
  *
- * <p>Lengths in metres, areal weight in g/m² (1 momme is 4.340 g/m², common practice), masses in grams, percent of the
- * dry weight of fibre, liquor in litres at one kilogram a litre (common practice), times in minutes. A range stays a
- * range: ends are worked out with ends. What was weighed, counted or timed wins over what can be worked out, and a
- * difference of more than a tenth is stated. An input that is not known refuses the figure and is named; it never counts
- * as zero.
+ * <p>Lengths in metres, areal weight in g/m² (1 momme is 4.340 g/m², common practice), masses in grams, percent of the dry
+ * weight of fibre, liquor in litres at one kilogram a litre (common practice), times in minutes. A range stays a range. A
+ * weighed, counted or timed value is preferred to a computed one, and a difference of more than a tenth is stated. An unknown
+ * input refuses the figure and is named; it never counts as zero.
  *
  * @param layers in the clamp
  * @param clothMass of all cuts together, dry
@@ -62,7 +61,7 @@ public record RecipeFigures(
      * @param cloths the bolts that the cuts name; one that is missing refuses the mass
      */
     public static RecipeFigures of(Clamping clamping, Map<ClothId, Cloth> cloths) {
-        Figure mass = clothMass(clamping.cuts(), cloths);
+        Figure mass = ClothMass.of(clamping.cuts(), cloths);
         List<StepFigures> steps =
                 clamping.steps().stream().map(step -> step(step, mass)).toList();
         List<StepFigures> dipping = new ArrayList<>();
@@ -109,11 +108,11 @@ public record RecipeFigures(
             return folded;
         }
         Figure counted = Working.wins(folded, fold.layersCounted(), "counted", Unit.COUNT);
-        // A layer too many or too few is no matter of a tenth: any difference counts here.
+        // Layers are whole numbers: any difference counts.
         boolean differs = !folded.refused()
                 && fold.layersCounted().unit() == Unit.COUNT
                 && Span.gap(Span.of(fold.layersCounted(), Unit.COUNT), Span.exactly(stacked)) > 0;
-        List<Written> said = differs
+        List<Written> disagreements = differs
                 ? List.of(Message.of(
                         "recipe.figure.layers-differ",
                         "counted",
@@ -121,61 +120,8 @@ public record RecipeFigures(
                         "folded",
                         stacked))
                 : List.of();
-        return new Figure(counted.name(), counted.value(), counted.formula(), counted.inputs(), said, List.of());
-    }
-
-    private static Figure clothMass(List<Cut> cuts, Map<ClothId, Cloth> cloths) {
-        List<Figure> each = new ArrayList<>();
-        for (int i = 0; i < cuts.size(); i++) {
-            each.add(cutMass(Message.of("recipe.figure.cut", "number", i + 1), cuts.get(i), cloths));
-        }
-        if (each.isEmpty()) {
-            Working nothing = new Working(Message.of("recipe.figure.mass"), Message.of("recipe.figure.mass-formula"));
-            nothing.missing(Message.of("recipe.figure.no-cut"));
-            return nothing.gives(() -> Span.exactly(0), Unit.GRAM);
-        }
-        if (each.size() == 1) {
-            Figure only = each.get(0);
-            return new Figure(
-                    Message.of("recipe.figure.mass"),
-                    only.value(),
-                    only.formula(),
-                    only.inputs(),
-                    only.disagreements(),
-                    only.missing());
-        }
-        return sum(Message.of("recipe.figure.mass"), Unit.GRAM, each.stream());
-    }
-
-    private static Figure cutMass(Written which, Cut cut, Map<ClothId, Cloth> cloths) {
-        Working working = new Working(
-                Message.of("recipe.figure.mass-of", "what", which), Message.of("recipe.figure.mass-formula"));
-        Span length = working.take(Message.of("recipe.figure.length-of", "what", which), cut.length(), Unit.METRE);
-        Span width = working.take(Message.of("recipe.figure.width-of", "what", which), cut.width(), Unit.METRE);
-        Span count = Span.exactly(1);
-        if (cut.count().recorded()) {
-            count = working.take(Message.of("recipe.figure.number-of", "what", which), cut.count(), Unit.COUNT);
-        } else {
-            working.note(
-                    Message.of("recipe.figure.number-of", "what", which), Message.of("recipe.figure.counts-as-one"));
-        }
-        Cloth cloth = cut.cloth() == null ? null : cloths.get(cut.cloth());
-        Span weight = Span.exactly(Double.NaN);
-        if (cut.cloth() == null) {
-            working.missing(Message.of("recipe.figure.no-bolt", "what", which));
-        } else if (cloth == null) {
-            working.missing(Message.of("recipe.figure.bolt-missing", "bolt", cut.cloth()));
-        } else {
-            weight = working.take(
-                    Message.of("recipe.figure.areal-weight-of", "bolt", cut.cloth()),
-                    cloth.arealWeight(),
-                    Unit.GRAM_PER_SQUARE_METRE);
-        }
-        Span square = length.times(width);
-        Span each = square.times(weight);
-        Span all = each.times(count);
-        Figure computed = working.gives(() -> all, Unit.GRAM);
-        return cut.weighed().known() ? Working.wins(computed, cut.weighed(), "weighed", Unit.GRAM) : computed;
+        return new Figure(
+                counted.name(), counted.value(), counted.formula(), counted.inputs(), disagreements, List.of());
     }
 
     private static StepFigures step(Step step, Figure mass) {
@@ -229,7 +175,7 @@ public record RecipeFigures(
         return step.liquor().known() ? Working.wins(computed, step.liquor(), "measured", Unit.LITRE) : computed;
     }
 
-    private static Figure sum(Written name, Unit unit, Stream<Figure> figures) {
+    static Figure sum(Written name, Unit unit, Stream<Figure> figures) {
         List<Figure> parts = figures.toList();
         Working working = new Working(
                 name,

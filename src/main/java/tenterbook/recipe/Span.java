@@ -8,8 +8,8 @@ import tenterbook.measure.QuantityWords;
 import tenterbook.measure.Unit;
 
 /**
- * Interval arithmetic on amounts that are never negative. An end that is missing ('at least 5') stays missing in every
- * result that would need it.
+ * Interval arithmetic on amounts that are never negative. A missing end ('at least 5') stays missing in every result that needs
+ * it.
  *
  * @param low lower end, or null
  * @param high upper end, or null
@@ -36,14 +36,14 @@ record Span(@Nullable Double low, @Nullable Double high, boolean about) {
         return times(exactly(factor));
     }
 
-    /** Nothing divides by nothing: an upper end over zero is missing. */
+    /** Division by zero gives a missing upper end. */
     Span over(Span other) {
         Double least = low == null || other.high == null || other.high == 0 ? null : (Double) (low / other.high);
         Double most = high == null || other.low == null || other.low == 0 ? null : (Double) (high / other.low);
         return new Span(least, most, about || other.about);
     }
 
-    /** One less, and not below nothing: the spaces between so many things. */
+    /** One less, at least 0: the number of intervals between this many things. */
     Span lessOne() {
         return new Span(
                 low == null ? null : (Double) Math.max(0, low - 1),

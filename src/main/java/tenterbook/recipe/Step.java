@@ -48,7 +48,7 @@ public record Step(
         notes = notes == null ? "" : notes.strip();
     }
 
-    /** Whether there was a dip series: the step is one, or dips are recorded of it. */
+    /** Whether the step is a dip series or has dips recorded. */
     public boolean dipped() {
         return kind == StepKind.DIPS || dips.recorded();
     }

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVRecord;
 import tenterbook.measure.OwnTable;
 
-/** A table of this room, as it stands on the class path beside the program. */
+/** Tables of this package. */
 final class Table {
     private Table() {}
 
@@ -15,7 +15,7 @@ final class Table {
         return OwnTable.rows("/tenterbook/recipe/" + name);
     }
 
-    /** Finds any of {@code words}, separated by '|', as whole words in text made by {@link #plain}. */
+    /** Matches any of {@code words}, separated by '|', as whole words in a text made by {@link #plain}. */
     static Pattern words(String words) {
         String any = Arrays.stream(words.split("\\|"))
                 .map(String::strip)

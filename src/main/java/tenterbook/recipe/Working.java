@@ -9,9 +9,9 @@ import tenterbook.measure.Unit;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
-/** Gathers what goes into one figure and what is missing, so that a refusal names all of it at once. */
+/** Collects the inputs of one figure and what is missing, so that a refusal names everything at once. */
 final class Working {
-    /** A weighed or counted amount and a computed one that differ by more are said to disagree (our choice). */
+    /** A measured and a computed amount disagree if they differ by more (our choice). */
     static final double DISAGREES_BEYOND = 0.10;
 
     private final Written name;
@@ -24,7 +24,7 @@ final class Working {
         this.formula = formula;
     }
 
-    /** A quantity in {@code unit}; where it is not known, that is noted as missing. */
+    /** A quantity in {@code unit}; noted as missing where not known. */
     Span take(Written what, Quantity quantity, Unit unit) {
         inputs.add(new Figure.Input(what, QuantityWords.asEntered(quantity)));
         if (!quantity.known()) {
@@ -49,7 +49,7 @@ final class Working {
         return new Span(null, null, false);
     }
 
-    /** The value of another figure; its refusal is passed on. */
+    /** The value of another figure, or its refusal. */
     Span take(Figure figure, Unit unit) {
         if (figure.refused()) {
             inputs.add(new Figure.Input(figure.name(), Message.of("recipe.figure.not-worked-out")));
@@ -68,7 +68,7 @@ final class Working {
         missing.add(reason);
     }
 
-    /** What {@code result} gives, or a refusal with everything that is missing. */
+    /** The result, or a refusal that names everything missing. */
     Figure gives(Supplier<Span> result, Unit unit) {
         if (!missing.isEmpty()) {
             return Figure.refused(name, formula, inputs, missing);
@@ -81,7 +81,7 @@ final class Working {
     }
 
     /**
-     * {@code found} wins over what was worked out; a disagreement beyond a tenth is stated.
+     * {@code found} is preferred to the computed value; a disagreement beyond a tenth is stated.
      *
      * @param how {@code weighed}, {@code counted}, {@code measured} or {@code timed}
      */

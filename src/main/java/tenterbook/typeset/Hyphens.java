@@ -12,8 +12,8 @@ import org.apache.lucene.analysis.compound.hyphenation.HyphenationTree;
 import org.xml.sax.InputSource;
 
 /**
- * Where an English word may be hyphenated, by Liang's method and the patterns of TeX. Only plain words in lower case are:
- * names are left whole, for who knows their language.
+ * Where an English word may be hyphenated, by Liang's method and the patterns of TeX. Only words in lower case: names may be of
+ * another language.
  *
  * @see "F. M. Liang, Word Hy-phen-a-tion by Com-put-er, Stanford 1983"
  */
@@ -45,7 +45,7 @@ final class Hyphens {
                         .toArray();
     }
 
-    /** The tree reads patterns only as XML of its own form, so the plain list is dressed as such. */
+    /** The tree reads patterns only from its own XML, so the plain list is wrapped. */
     private static HyphenationTree read() {
         String classes = IntStream.rangeClosed('a', 'z')
                 .mapToObj(letter -> Character.toString(letter) + Character.toUpperCase((char) letter))

@@ -8,7 +8,7 @@ import tenterbook.words.Message;
 
 /** Measures and breaks text. */
 public final class LineBreaker {
-    /** A line left shorter than its measure by more than this part takes the beginning of a hyphenated word. */
+    /** A line shorter than its measure by more than this part gets the beginning of a hyphenated word. */
     private static final double LOOSE = 0.2;
 
     private final Typefaces faces;
@@ -75,7 +75,7 @@ public final class LineBreaker {
     /** Lines no wider than {@code width} points; empty where a word alone is wider. */
     Optional<List<TextLine>> wrapped(String text, TextStyle style, double width) {
         MeasuredText measured = measured(text, style);
-        // Shrunk type meets its measure again and again: a hair's breadth is no reason to break.
+        // Tolerance for rounding, since shrunk type often fits its measure exactly.
         double ems = width / style.size() + 1e-9;
         Optional<List<Stretch>> stretches = broken(measured, style, ems);
         if (stretches.isPresent() && stretches.get().size() > 1) {
@@ -90,7 +90,7 @@ public final class LineBreaker {
                 .toList());
     }
 
-    /** A last line of one word takes company, where a slightly narrower measure gives it and needs no further line. */
+    /** Avoids a last line of one word, where a slightly narrower measure does so without a further line. */
     private static List<Stretch> withoutLoneWord(
             MeasuredText measured, TextStyle style, double ems, List<Stretch> lines) {
         for (double part = 1; part > 0.87; part -= 0.02) {
@@ -163,7 +163,7 @@ public final class LineBreaker {
         return Optional.of(lines);
     }
 
-    /** The line with as much of the next word as a hyphen lets in, where it would else be loose or hold nothing. */
+    /** The line with as much of the next word as can be hyphenated, where it would else be loose or empty. */
     private static Stretch hyphenated(MeasuredText measured, double ems, int at, int next, Stretch plain) {
         if (plain != null && measured.width(plain.from, plain.to) > ems * (1 - LOOSE)) {
             return plain;

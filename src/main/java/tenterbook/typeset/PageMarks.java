@@ -5,7 +5,7 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 
-/** What a page gives its document besides ink: parts of its structure, places of its outline, pictures. */
+/** What a page adds to its document besides ink: structure, outline, pictures. */
 final class PageMarks {
     private final PDPage page;
     private final StructureTree structure;

@@ -36,7 +36,7 @@ public final class PdfCanvas {
         this.top = top;
     }
 
-    /** The same page seen from another corner. */
+    /** The same page with another origin. */
     public PdfCanvas from(double x, double y) {
         return new PdfCanvas(page, faces, marks, pageHeightMm, left + x, top + y);
     }
@@ -66,7 +66,7 @@ public final class PdfCanvas {
     }
 
     /**
-     * Names this place in the document's outline.
+     * Adds a bookmark to the document's outline.
      *
      * @param level 1 for the outermost
      * @param y where it stands on the page
@@ -107,8 +107,8 @@ public final class PdfCanvas {
     }
 
     /**
-     * What the next text says, for readers that would take letterspacing for blanks or a hyphen for a letter (ISO 32000-1,
-     * 14.9.4). The properties stand in the content itself, which PDFBox offers no other way to write.
+     * The actual text of what follows, for readers that would take letterspacing for blanks or a hyphen for a letter (ISO
+     * 32000-1, 14.9.4). The properties are written inline, for which PDFBox has no method.
      */
     @SuppressWarnings("deprecation")
     private void says(String text) throws IOException {
@@ -118,7 +118,7 @@ public final class PdfCanvas {
     }
 
     /**
-     * Draws something turned, scaled or moved on the whole page, in millimetres from the page's upper left corner.
+     * Draws with a transformation of the whole page, in millimetres from the page's upper left corner.
      *
      * @param transform as with y downwards
      */
@@ -196,7 +196,7 @@ public final class PdfCanvas {
         });
     }
 
-    /** The same spot seen with the text running upwards: lengths along y become lengths upwards along x. */
+    /** Rotates by 90° about a point, so that text runs upwards. */
     public void upwards(double x, double y, Consumer<PdfCanvas> drawing) {
         AffineTransform turned = AffineTransform.getTranslateInstance(left + x, top + y);
         turned.rotate(-Math.PI / 2);

@@ -49,10 +49,7 @@ public final class PdfDocument implements AutoCloseable {
         this.structure = structure;
     }
 
-    /**
-     * Paper whose every mark is told as part of the text or as none, so that it can be PDF/A-2a: all that is drawn must be
-     * drawn by {@link PdfCanvas#tagged} or {@link PdfCanvas#artifact}.
-     */
+    /** A tagged document, PDF/A-2a: everything must be drawn within {@link PdfCanvas#tagged} or {@link PdfCanvas#artifact}. */
     public static PdfDocument tagged(Clock clock) {
         return new PdfDocument(clock, new StructureTree());
     }

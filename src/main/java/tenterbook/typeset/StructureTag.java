@@ -3,8 +3,8 @@ package tenterbook.typeset;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 
 /**
- * A part of a document's logical structure, as in {@code P} or {@code TD}, for those who hear a page or read it on a small
- * screen. It enters the document when something of it is first drawn; parts stand in the order of drawing.
+ * A part of a document's logical structure, as in {@code P} or {@code TD}, for screen readers and reflowing. It is added to the
+ * document when first drawn; parts are in the order of drawing.
  *
  * @see "ISO 32000-1, 14.8.4: standard structure types"
  */

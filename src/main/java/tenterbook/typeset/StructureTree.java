@@ -14,12 +14,12 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeObject;
 
-/** The structure tree of one document, and which of its parts each marked stretch of a page belongs to. */
+/** The structure tree of one document, and the part to which each marked stretch of a page belongs. */
 final class StructureTree {
     private final PDStructureTreeRoot root = new PDStructureTreeRoot();
     private final Map<Integer, PDParentTreeValue> owners = new TreeMap<>();
 
-    /** The list that will tell the owner of each stretch of the page. */
+    /** The list of the owners of the page's stretches. */
     COSArray open(PDPage page) {
         COSArray stretches = new COSArray();
         page.setStructParents(owners.size());

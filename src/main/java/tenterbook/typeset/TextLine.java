@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * One set line.
  *
- * @param text what it says; a soft hyphen at the end stands for the one set where a word was broken
+ * @param text its text; a soft hyphen at the end is the hyphen of a broken word
  * @param style as set, after shrinking
  * @param width in points, without the tracking after the last letter
  */

@@ -15,8 +15,8 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /**
- * A set of read fonts for one job at a time. Reading them takes a noticeable part of a second, so a closed set waits for the
- * next job. Not safe for several threads; each takes its own.
+ * A set of loaded fonts for one job at a time. Loading is slow, so a closed set is reused by the next job. Not thread-safe;
+ * each thread takes its own.
  */
 public final class Typefaces implements AutoCloseable {
     private static final Queue<Map<Typeface, Read>> WAITING = new ConcurrentLinkedQueue<>();
@@ -37,7 +37,7 @@ public final class Typefaces implements AutoCloseable {
         }
     }
 
-    /** As many texts as one label and its neighbours hold, several times over. */
+    /** Several times as many texts as one label has. */
     private static final int KEPT = 400;
 
     private record Key(String text, Typeface face, double tracking) {}

@@ -5,7 +5,7 @@ import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 import tenterbook.words.Written;
 
-/** A text holds a character that cannot be set as it should stand; nothing is put in its place. */
+/** A text has a character that cannot be set; nothing is substituted. */
 public final class UnsupportedCharacter extends Refusal {
     private static final long serialVersionUID = 1L;
 

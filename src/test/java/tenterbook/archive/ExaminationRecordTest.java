@@ -89,7 +89,7 @@ class ExaminationRecordTest {
 
             assertThat(archive.examinationsOf(new PieceNumber("V24-013"))).containsExactly(first, second);
             assertThat(archive.examinationsOf(new PieceNumber("V24-001"))).isEmpty();
-            assertThat(archive.ledger().names(Kinds.EXAMINATION.key("E24-002")))
+            assertThat(archive.ledger().references(Kinds.EXAMINATION.key("E24-002")))
                     .containsExactlyInAnyOrder(
                             Kinds.PIECE.key("V24-013"),
                             Kinds.PHOTO.key(Reports.FRONT.hex()),

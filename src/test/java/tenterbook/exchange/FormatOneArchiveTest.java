@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -18,6 +19,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.archive.record.IssuedPaper;
 import tenterbook.documents.PhotoSource;
 import tenterbook.documents.issue.PaperPdf;
+import tenterbook.exchange.PieceProof.Include;
 import tenterbook.ledger.Erased;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.file.Progress;
@@ -70,7 +72,7 @@ class FormatOneArchiveTest {
             assertThat(archive.ledger().lastHash().hex()).isEqualTo(END);
             assertThat(archive.ledger().after(0, 1000)).allMatch(revision -> revision.format() == 1);
             assertThatThrownBy(() -> new PieceProof(archive, Progress.UNWATCHED)
-                            .write("V24-001", false, false, around.resolve("early.json")))
+                            .write("V24-001", Set.of(), around.resolve("early.json")))
                     .hasMessageContaining("every revision here is of format 1");
             Digest last = archive.ledger().lastHash();
             Saved<Piece> piece = archive.ledger().find(Kinds.PIECE, "V24-001").orElseThrow();
@@ -158,7 +160,7 @@ class FormatOneArchiveTest {
 
     private void theOldHistoryIsProven(Archive archive) throws Exception {
         Path file = around.resolve("proof-%d.json".formatted(archive.ledger().lastSequence()));
-        new PieceProof(archive, Progress.UNWATCHED).write("V24-001", true, true, file);
+        new PieceProof(archive, Progress.UNWATCHED).write("V24-001", Set.of(Include.values()), file);
         ProofCheck.Result result = ProofCheck.run(file);
         assertThat(result.findings()).isEmpty();
         assertThat(result.shows())
@@ -183,7 +185,7 @@ class FormatOneArchiveTest {
                 act.withdraw(Kinds.PARTY, id, party.version(), "");
                 return act.save(Kinds.PARTY, party.record(), party.version() + 1, "");
             });
-            new PieceProof(archive, Progress.UNWATCHED).write("V24-001", false, true, file);
+            new PieceProof(archive, Progress.UNWATCHED).write("V24-001", Set.of(Include.PRIVATE_PARTS), file);
         }
         String proof = Files.readString(file);
         assertThat(forged(proof, "\"public\",\"{", "\"public\",\"{ "))
@@ -220,7 +222,7 @@ class FormatOneArchiveTest {
     /** A hash of format 1 has no salt: with the one before it, a price or a buyer could be found by trying. */
     private void aProofHoldsNoOlderHash(Archive archive) throws IOException {
         Path file = around.resolve("guess.json");
-        new PieceProof(archive, Progress.UNWATCHED).write("V24-001", true, false, file);
+        new PieceProof(archive, Progress.UNWATCHED).write("V24-001", Set.of(Include.CLAMPINGS), file);
         String proof = Files.readString(file);
         List<Revision> old = archive.ledger().after(0, 1000).stream()
                 .filter(revision -> revision.format() == 1)

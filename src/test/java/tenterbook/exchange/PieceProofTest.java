@@ -14,12 +14,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.exchange.PieceProof.Include;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Progress;
 
@@ -37,8 +39,8 @@ class PieceProofTest {
             PieceProof proof = new PieceProof(archive, Progress.UNWATCHED);
             lean = around.resolve("lean.json");
             full = around.resolve("full.json");
-            proof.write("V24-001", false, false, lean);
-            proof.write("V24-001", true, true, full);
+            proof.write("V24-001", Set.of(), lean);
+            proof.write("V24-001", Set.of(Include.values()), full);
             end = archive.ledger().lastHash().hex();
         }
     }
@@ -144,7 +146,7 @@ class PieceProofTest {
                                 "Inês",
                                 act -> act.save(Kinds.BOARD_PAIR, Demo.board("B01", "cut anew " + from), from, ""));
             }
-            new PieceProof(archive, Progress.UNWATCHED).write("V24-001", true, false, whole);
+            new PieceProof(archive, Progress.UNWATCHED).write("V24-001", Set.of(Include.CLAMPINGS), whole);
         }
         assertThat(ProofCheck.run(whole).findings()).isEmpty();
 
@@ -212,11 +214,11 @@ class PieceProofTest {
         Path file = around.resolve("none.json");
         try (Archive archive = Archive.open(around.resolve("studio"), Demo.CLOCK)) {
             PieceProof proof = new PieceProof(archive, Progress.UNWATCHED);
-            assertThatThrownBy(() -> proof.write("V24-999", false, false, file))
+            assertThatThrownBy(() -> proof.write("V24-999", Set.of(), file))
                     .isInstanceOf(ArchiveProblem.class)
                     .hasMessageContaining("There is no piece “V24-999”");
-            assertThatThrownBy(() -> proof.write("V24-001", false, false, lean)).hasMessageContaining("already there");
-            assertThatThrownBy(() -> proof.write("V24-001", false, false, around.resolve("no/folder.json")))
+            assertThatThrownBy(() -> proof.write("V24-001", Set.of(), lean)).hasMessageContaining("already there");
+            assertThatThrownBy(() -> proof.write("V24-001", Set.of(), around.resolve("no/folder.json")))
                     .hasMessageContaining("could not be written");
             assertThat(archive.ledger().find(Kinds.PIECE, "V24-001")).isPresent();
         }

@@ -21,6 +21,7 @@ import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.PieceNumber;
+import tenterbook.words.Joined;
 
 /** The PDF of issued papers: checked, packed and restored with the archive. */
 class StoredPapersTest {
@@ -134,8 +135,7 @@ class StoredPapersTest {
     void theFileOfAPaperThatThisProgramCannotReadIsNamedAllTheSame() throws IOException {
         Kind<ObjectNode> newer = new Kind<>(
                 Kinds.ISSUED_PAPER.name(),
-                "paper",
-                ObjectNode.class,
+                Joined.with("", "paper"),
                 new MappedCodec<>(new ObjectMapper(), ObjectNode.class),
                 paper -> paper.get("id").textValue(),
                 paper -> List.of());

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
-import org.flywaydb.core.Flyway;
 import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,26 +32,7 @@ class ErasedRemainsTest {
     private void fill(int format) {
         Work work = People.work(
                 "V24-001", "Maré", "vermia", People.sold("buyer-1", "a gift"), People.sold("vermia", "back"));
-        if (format == 1) {
-            String url = "jdbc:sqlite:" + root.resolve("ledger.db");
-            Flyway.configure()
-                    .dataSource(url, null, null)
-                    .loggers("slf4j")
-                    .load()
-                    .migrate();
-            Jdbi.create(url).useTransaction(handle -> {
-                FormatOne old = new FormatOne(handle);
-                old.save(People.PERSON, People.BUYER);
-                old.save(People.PERSON, People.GALLERY);
-                old.save(People.WORK, work);
-            });
-            return;
-        }
-        try (Opened opened = new Opened(root)) {
-            opened.ledger.write("Inês", act -> act.create(People.PERSON, People.BUYER));
-            opened.ledger.write("Inês", act -> act.create(People.PERSON, People.GALLERY));
-            opened.ledger.write("Inês", act -> act.create(People.WORK, work));
-        }
+        People.fill(root, format, work);
     }
 
     private void erase(String id) {

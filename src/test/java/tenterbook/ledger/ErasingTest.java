@@ -10,8 +10,6 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.stream.Stream;
-import org.flywaydb.core.Flyway;
-import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,27 +34,15 @@ class ErasingTest {
         Work first = People.work("V24-001", "Maré", "buyer-1", People.sold("buyer-1", "a gift for her sister"));
         Work second = People.work(
                 "V24-001", "Maré", "vermia", People.sold("buyer-1", "a gift"), People.sold("vermia", "bought back"));
+        People.fill(root, format, first);
         if (format == 1) {
-            String url = "jdbc:sqlite:" + root.resolve("ledger.db");
-            Flyway.configure()
-                    .dataSource(url, null, null)
-                    .loggers("slf4j")
-                    .load()
-                    .migrate();
-            Jdbi.create(url).useTransaction(handle -> {
-                FormatOne old = new FormatOne(handle);
-                old.save(People.PERSON, People.BUYER);
-                old.save(People.PERSON, People.GALLERY);
-                old.save(People.WORK, first);
+            People.inFormatOne(root, old -> {
                 old.save(People.PERSON, moved);
                 old.save(People.WORK, second);
             });
             return;
         }
         try (Opened opened = new Opened(root)) {
-            opened.ledger.write("Inês", act -> act.create(People.PERSON, People.BUYER));
-            opened.ledger.write("Inês", act -> act.create(People.PERSON, People.GALLERY));
-            opened.ledger.write("Inês", act -> act.create(People.WORK, first));
             opened.ledger.write("Inês", act -> act.save(People.PERSON, moved, 1, "she moved"));
             opened.ledger.write("Inês", act -> act.save(People.WORK, second, 1, "seen by Brites Almorena"));
         }

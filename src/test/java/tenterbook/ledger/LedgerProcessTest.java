@@ -75,7 +75,7 @@ class LedgerProcessTest {
                     assertThat(all.get((int) (sequence - 1)).key()).isEqualTo(Things.PRINT.key(id));
                 });
                 for (int i = 0; i < all.size(); i += 3) {
-                    assertThat(ledger.names(all.get(i + 2).key()))
+                    assertThat(ledger.references(all.get(i + 2).key()))
                             .containsExactlyInAnyOrder(
                                     all.get(i).key(), all.get(i + 1).key());
                 }

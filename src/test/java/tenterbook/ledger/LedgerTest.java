@@ -169,7 +169,7 @@ class LedgerTest {
         assertThat(ledger.find(BOARD, "B01")).isPresent();
         assertThat(ledger.lastSequence()).isEqualTo(2);
         assertThat(ledger.referencedBy(BOARD.key("B01"))).containsExactly(PRINT.key("P1"));
-        assertThat(ledger.names(PRINT.key("P1"))).containsExactly(BOARD.key("B01"));
+        assertThat(ledger.references(PRINT.key("P1"))).containsExactly(BOARD.key("B01"));
 
         ledger.write("test", act -> {
             act.withdraw(BOARD, "B01", 1, "");
@@ -192,7 +192,7 @@ class LedgerTest {
         assertThat(ledger.lastSequence()).isZero();
         assertThat(ledger.find(BOARD, "B01")).isEmpty();
         assertThat(ledger.allIdsEverUsed(BOARD)).isEmpty();
-        assertThat(ledger.names(PRINT.key("P1"))).isEmpty();
+        assertThat(ledger.references(PRINT.key("P1"))).isEmpty();
     }
 
     @Test

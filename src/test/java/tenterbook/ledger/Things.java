@@ -14,6 +14,7 @@ import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.revision.Kind;
+import tenterbook.words.Joined;
 
 /** Two small kinds of record for the ledger's tests: boards, and cloths that name boards. */
 final class Things {
@@ -27,15 +28,13 @@ final class Things {
 
     static final Kind<Board> BOARD = new Kind<>(
             "board-pair",
-            "board pair",
-            Board.class,
+            Joined.with("", "board pair"),
             new MappedCodec<>(JSON, Board.class),
             Board::id,
             board -> List.of());
     static final Kind<Print> PRINT = new Kind<>(
             "print",
-            "print",
-            Print.class,
+            Joined.with("", "print"),
             new MappedCodec<>(JSON, Print.class),
             Print::id,
             print -> print.boards().stream().map(BOARD::key).toList());

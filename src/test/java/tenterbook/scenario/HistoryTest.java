@@ -13,14 +13,14 @@ import org.junit.jupiter.api.Test;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.MappedCodec;
 import tenterbook.ledger.revision.Kind;
+import tenterbook.words.Joined;
 
 /** The page of a record's versions, where some of them are damaged or were spoilt by another program. */
 class HistoryTest extends Scenario {
     @SuppressWarnings("rawtypes")
     private static final Kind<Map> RAW = new Kind<>(
             Kinds.PIECE.name(),
-            "piece",
-            Map.class,
+            Joined.with("", "piece"),
             new MappedCodec<>(new ObjectMapper(), Map.class),
             piece -> (String) piece.get("number"),
             piece -> List.of());

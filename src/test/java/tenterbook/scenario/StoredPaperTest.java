@@ -26,13 +26,12 @@ import tenterbook.words.Message;
 class StoredPaperTest extends Scenario {
     @SuppressWarnings("rawtypes")
     private static final Kind<Map> RAW = new Kind<>(
-            Kinds.ISSUED_PAPER.name(),
-            Message.of("kind.issued-paper"),
-            Map.class,
-            new MappedCodec<>(new ObjectMapper(), Map.class),
-            paper -> (String) paper.get("id"),
-            paper -> List.of(Kinds.PIECE.key("V24-001")),
-            Kinds.ISSUED_PAPER.privacy());
+                    Kinds.ISSUED_PAPER.name(),
+                    Message.of("kind.issued-paper"),
+                    new MappedCodec<>(new ObjectMapper(), Map.class),
+                    paper -> (String) paper.get("id"),
+                    paper -> List.of(Kinds.PIECE.key("V24-001")))
+            .withPrivacy(Kinds.ISSUED_PAPER.privacy());
 
     @BeforeEach
     void fill() throws IOException {

@@ -16,14 +16,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.MappedCodec;
 import tenterbook.ledger.revision.Kind;
+import tenterbook.words.Joined;
 
 /** Issued paper that another program kept otherwise: it spoils nothing but itself, and its words stay to be read. */
 class UnreadablePaperTest extends Scenario {
     @SuppressWarnings("rawtypes")
     private static final Kind<Map> RAW = new Kind<>(
             Kinds.ISSUED_PAPER.name(),
-            "paper",
-            Map.class,
+            Joined.with("", "paper"),
             new MappedCodec<>(new ObjectMapper(), Map.class),
             paper -> (String) paper.get("id"),
             paper -> List.of(Kinds.PIECE.key("V24-001")));

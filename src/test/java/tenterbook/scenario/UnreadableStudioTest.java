@@ -13,14 +13,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.MappedCodec;
 import tenterbook.ledger.revision.Kind;
+import tenterbook.words.Joined;
 
 /** A record of the studio that another program spoilt: every page but those that need it is shown, and says so. */
 class UnreadableStudioTest extends Scenario {
     @SuppressWarnings("rawtypes")
     private static final Kind<Map> RAW = new Kind<>(
             Kinds.STUDIO.name(),
-            "studio",
-            Map.class,
+            Joined.with("", "studio"),
             new MappedCodec<>(new ObjectMapper(), Map.class),
             studio -> Kinds.THE_STUDIO,
             studio -> List.of());

@@ -5,7 +5,7 @@ import java.util.List;
 import tenterbook.words.Message;
 
 /**
- * What became of photographs that were taken in together.
+ * The outcome of adding several photographs.
  *
  * @param taken names of the new ones, in the order given in
  * @param known a sentence for each that the archive had already, or that came twice

@@ -24,7 +24,7 @@ import tenterbook.words.Message;
  * if the work is stopped or the program ends.
  */
 public final class Arrivals {
-    /** So many are named in one act. */
+    /** Photographs recorded in one act. */
     private static final int TOGETHER = 16;
 
     private final Archive archive;

@@ -14,7 +14,7 @@ import tenterbook.words.Refusal;
 
 /** The files of a folder that someone named. */
 public final class PhotoFolder {
-    /** More at once are refused: a whole disk named by mistake. */
+    /** More are refused, as when a whole disk is named by mistake. */
     public static final int MOST = 20_000;
 
     private PhotoFolder() {}
@@ -55,7 +55,7 @@ public final class PhotoFolder {
 
                 @Override
                 public FileVisitResult visitFileFailed(Path file, IOException why) {
-                    // It gets its own sentence when its turn comes and it cannot be opened.
+                    // Reported when it cannot be opened later.
                     if (!file.equals(folder)) {
                         found.add(file);
                     }
@@ -75,7 +75,7 @@ public final class PhotoFolder {
         return found;
     }
 
-    /** Where it truly lies: the named folder may be a link to one on another disk, or to the archive. */
+    /** The real path: the folder may be a link to another disk, or to the archive. */
     private static Path real(Path folder) {
         try {
             return folder.toRealPath();

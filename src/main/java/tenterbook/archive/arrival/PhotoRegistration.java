@@ -10,7 +10,7 @@ import tenterbook.imaging.PhotoIntake;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 
-/** Takes photographs in: the file first, safely on the disk, then the record that names it. */
+/** Adds photographs: first the file, synced, then the record that refers to it. */
 public final class PhotoRegistration {
     private final Archive archive;
     private final PhotoIntake intake;

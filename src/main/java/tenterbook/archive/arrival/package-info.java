@@ -1,7 +1,7 @@
 /**
- * Many photographs at once: from a folder of this computer or from a browser, several at a time, one bad file spoiling none.
+ * Adds many photographs at once, from a folder of this computer or from a browser; a bad file does not affect the others.
  *
- * <p>What is taken in waits for a piece. No photograph is given to a piece here: numbers found in file names are proposed and
- * nothing more. Start reading at {@link tenterbook.archive.arrival.Arrivals}.
+ * <p>Added photographs wait to be assigned to a piece. Numbers found in file names are only proposed. Start reading at {@link
+ * tenterbook.archive.arrival.Arrivals}.
  */
 package tenterbook.archive.arrival;

@@ -7,11 +7,11 @@ import java.util.function.Function;
 /**
  * One field of a record or of a part of one.
  *
- * @param name under which it is stored, for ever; also its name in forms, in the API and in message keys
+ * @param name stored name, which never changes; also its name in forms, in the API and in message keys
  * @param value what kind of value it holds
- * @param get where the value stands in the program's record
+ * @param get reads the value from the Java record
  * @param required whether a new input without it is refused; what is stored is read without it
- * @param privacy whether it tells of a person or of money, and leaves the archive only by a stated choice
+ * @param privacy whether it is about a person or money and leaves the archive only by explicit choice
  */
 public record Field<T, V>(String name, Value<V> value, Function<T, V> get, boolean required, boolean privacy) {
     Field(String name, Value<V> value, Function<T, V> get) {

@@ -16,8 +16,8 @@ public record Flag(boolean onlyYes) implements Written<Boolean> {
     /** Yes, no, or not recorded. */
     public static final Flag JUDGED = new Flag(false);
 
-    /** Yes, or nothing said. */
-    public static final Flag SAID = new Flag(true);
+    /** Yes, or not recorded. */
+    public static final Flag YES_ONLY = new Flag(true);
 
     @Override
     public JsonNode write(Boolean value) {

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import tenterbook.words.Message;
 
-/** A JSON object that is kept member for member as it is, because a room above describes what stands in it. */
+/** A JSON object that is stored unchanged, because a package above describes its contents. */
 public record Kept() implements Value<ObjectNode> {
     public static final Kept OBJECT = new Kept();
 

@@ -53,7 +53,7 @@ public record ListOf<E>(Value<E> element) implements Value<List<E>> {
         return array;
     }
 
-    /** Texts of blanks alone are stored as nothing. */
+    /** Blank texts are not stored. */
     private static boolean blank(JsonNode row) {
         return row.valueStream()
                 .allMatch(value -> value.isTextual() && value.textValue().isBlank());

@@ -17,15 +17,15 @@ import tenterbook.words.Refusal;
  * A bare number whose unit is fixed by its field.
  *
  * @param whole whether it has no fraction
- * @param from a number that was typed
- * @param stored a number that is stored
- * @param suffix a unit that may be written after it and is passed over, as in {@code mm}; a regular expression
+ * @param from converts a typed number
+ * @param stored converts a stored number
+ * @param suffix regular expression of a unit that may follow and is ignored, as in {@code mm}
  * @param refusal key of the sentence about a text that is no whole number; {found} is the text
  */
 public record Numeric<N extends Number>(
         boolean whole, String suffix, Function<BigDecimal, N> from, Function<JsonNode, N> stored, String refusal)
         implements Written<N> {
-    /** A new number is at most this, typed or sent; what is stored is read as it is. */
+    /** Greatest new number; stored ones are read as they are. */
     private static final double MOST = 1e9;
 
     public static final Numeric<Integer> WHOLE = whole("field.no-whole-number");

@@ -18,7 +18,7 @@ import tenterbook.words.Refusal;
 /**
  * The description of a record, or of a part of one: its fields in order, and how it is built from them.
  *
- * @param <T> what it is in the program, an immutable Java record
+ * @param <T> the immutable Java record
  */
 public final class Part<T> implements Value<T>, RecordCodec<T> {
     private final String name;
@@ -30,7 +30,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
     private final String key;
     private final Function<String, T> once;
 
-    private Part(Builder<T> builder, Function<Values, T> build) {
+    Part(PartBuilder<T> builder, Function<Values, T> build) {
         this.name = builder.name;
         this.fields = new LinkedHashMap<>(builder.fields);
         fields.keySet().forEach(fieldName -> places.put(fieldName, places.size()));
@@ -42,8 +42,8 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
     }
 
     /** @param name as in message keys and in OpenAPI, as in {@code piece} or {@code care-test} */
-    public static <T> Builder<T> of(String name) {
-        return new Builder<>(name);
+    public static <T> PartBuilder<T> of(String name) {
+        return new PartBuilder<>(name);
     }
 
     public String name() {
@@ -136,7 +136,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
         return stored;
     }
 
-    /** Whether the values, each fit by itself, make no sense together; never asked of what is stored. */
+    /** Adds a fault where valid values are implausible together; never called for stored records. */
     private void doubted(ObjectNode stored, Faults faults, String at) {
         if (!faults.within(at)) {
             T built = read(stored, faults, at);
@@ -150,17 +150,17 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
         }
     }
 
-    /** The sentence about a required field that is not there. */
+    /** The sentence about a missing required field. */
     public Message missing(Field<T, ?> field) {
         return Message.of("field.missing", "field", field.name());
     }
 
-    /** The name of the field beside which it is said that the whole cannot be. */
+    /** The name of the field where a refusal to build the whole is shown. */
     public String blamed() {
         return blamed;
     }
 
-    /** The field that tells the rows of a list apart; empty where none does. */
+    /** The field that identifies the rows of a list; empty for none. */
     public String key() {
         return key;
     }
@@ -179,7 +179,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
         UnknownFields.keep(this, names, old, fresh);
     }
 
-    /** The fields that tell of a person or of money, as in {@code events.*.price}; {@code *} alone where the key itself does. */
+    /** The fields about persons or money, as in {@code events.*.price}; {@code *} alone where the key itself does. */
     public List<String> personal() {
         if (!key.isEmpty() && fields.get(key).privacy()) {
             return List.of("*");
@@ -218,96 +218,5 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
             required.forEach(schema.putArray("required")::add);
         }
         return schema;
-    }
-
-    /** A description in the making: fields in the order in which they are shown and stored. */
-    public static final class Builder<T> {
-        private final String name;
-        private final Map<String, Field<T, ?>> fields = new LinkedHashMap<>();
-        private Field<T, ?> last;
-        private String blamed = "";
-        private String key = "";
-        private Function<T, Optional<Message>> doubt = record -> Optional.empty();
-        private Function<String, T> once;
-
-        private Builder(String name) {
-            this.name = name;
-        }
-
-        public <V> Builder<T> field(String fieldName, Value<V> value, Function<T, V> get) {
-            return put(new Field<>(fieldName, value, get));
-        }
-
-        private <V> Builder<T> put(Field<T, V> field) {
-            if (fields.put(field.name(), field) != null
-                    && last != null
-                    && !field.name().equals(last.name())) {
-                throw new IllegalStateException("%s: the field “%s” stands twice".formatted(name, field.name()));
-            }
-            last = field;
-            return this;
-        }
-
-        public Builder<T> text(String fieldName, Function<T, String> get) {
-            return field(fieldName, Plain.TEXT, get);
-        }
-
-        public <E> Builder<T> list(String fieldName, Value<E> element, Function<T, List<E>> get) {
-            return field(fieldName, new ListOf<>(element), get);
-        }
-
-        public <E extends Enum<E>> Builder<T> choice(String fieldName, Codes<E> codes, Function<T, E> get) {
-            return field(fieldName, new Choice<>(codes), get);
-        }
-
-        /** The field just named is refused where it is left out of a new input. */
-        public Builder<T> required() {
-            return required(last);
-        }
-
-        private <V> Builder<T> required(Field<T, V> field) {
-            return put(new Field<>(field.name(), field.value(), field.get(), true, field.privacy()));
-        }
-
-        /** The field just named tells of a person or of money. */
-        public Builder<T> personal() {
-            return personal(last);
-        }
-
-        private <V> Builder<T> personal(Field<T, V> field) {
-            return put(new Field<>(field.name(), field.value(), field.get(), field.required(), true));
-        }
-
-        /** The field just named tells the rows of a list apart. */
-        public Builder<T> key() {
-            key = last.name();
-            return this;
-        }
-
-        /** The field just named is where it is said that the whole cannot be built. */
-        public Builder<T> blamed() {
-            blamed = last.name();
-            return this;
-        }
-
-        /** @param sentence what makes no sense about a new input; empty where it does */
-        public Builder<T> doubted(Function<T, Optional<Message>> sentence) {
-            doubt = sentence;
-            return this;
-        }
-
-        /** @param read reads the text as which older programs stored the whole part */
-        public Builder<T> onceText(Function<String, T> read) {
-            once = read;
-            return this;
-        }
-
-        /**
-         * @param build makes the Java record from the values; what it refuses with an {@link IllegalArgumentException} is a fault of
-         *     the input
-         */
-        public Part<T> built(Function<Values, T> build) {
-            return new Part<>(this, build);
-        }
     }
 }

@@ -26,12 +26,12 @@ import tenterbook.words.Refusal;
  * @param parse reads it; refuses with an {@link IllegalArgumentException}
  */
 public record Plain<V>(String pattern, Function<V, String> write, Function<String, V> parse) implements Written<V> {
-    /** Words of a person. */
+    /** Free text. */
     public static final Plain<String> TEXT = new Plain<>("", Function.identity(), Function.identity());
 
     public static final Plain<Digest> DIGEST = new Plain<>("^[0-9a-f]{64}$", Digest::hex, Digest::new);
 
-    /** A moment, UTC. */
+    /** An instant, UTC. */
     public static final Plain<Instant> INSTANT =
             new Plain<>("date-time", Instant::toString, text -> time(text, Instant::parse, "2024-03-05T10:15:00Z"));
 
@@ -40,7 +40,7 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
             DateTimeFormatter.ISO_LOCAL_DATE_TIME::format,
             text -> time(text, LocalDateTime::parse, "2024-03-05T10:15"));
 
-    /** Day and time as the clock on the wall shows it; stored with its seconds, written without where there are none. */
+    /** Local day and time; stored with seconds, written without where they are 0. */
     public static final Entered<LocalDateTime> WALL_CLOCK =
             new Entered<>(LOCAL_TIME, LOCAL_TIME::parse, LocalDateTime::toString);
 

@@ -3,8 +3,8 @@ package tenterbook.archive.field;
 import java.util.Currency;
 
 /**
- * What stands behind a text that leaves something unsaid.
+ * Defaults for reading a text.
  *
- * @param currency meant where a price names none
+ * @param currency of a price that names none
  */
 public record Reading(Currency currency) {}

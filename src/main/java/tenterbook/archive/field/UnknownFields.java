@@ -12,14 +12,14 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Fields of a stored record that no description names, as a newer program writes them. They survive an edit by this one: in the
- * record itself, in its parts, and in the rows of its lists, also where rows were moved, changed or taken out. A row is found
- * again where it is unchanged, else by its key, else by the most fields that it still shares.
+ * Fields of a stored record without a description, as a newer program writes them. They survive an edit: in the record itself,
+ * in its parts, and in the rows of its lists, also where rows were moved, changed or removed. An unchanged row is matched as it
+ * is, others by their key, else by the most fields in common.
  */
 final class UnknownFields {
     private UnknownFields() {}
 
-    /** @param fresh is given what {@code old} holds and {@code part} does not name */
+    /** @param fresh gets the fields of {@code old} that {@code part} does not describe */
     static void carry(Part<?> part, ObjectNode old, ObjectNode fresh) {
         old.properties().forEach(field -> {
             var described = part.field(field.getKey());
@@ -72,7 +72,7 @@ final class UnknownFields {
 
     private record Pair(int was, int is, int alike) {}
 
-    /** Which fresh row an old one became, by place, the most alike first; an old row that went is left out. */
+    /** Index of the new row by index of the old one, the most alike first; removed rows are left out. */
     private static Map<Integer, Integer> rows(Part<?> part, ArrayNode old, ArrayNode fresh) {
         List<Pair> pairs = new ArrayList<>();
         for (int was = 0; was < old.size(); was++) {
@@ -94,7 +94,7 @@ final class UnknownFields {
         return became;
     }
 
-    /** How much two rows share: a key counts for more than all else, and the same place decides between equals. */
+    /** Similarity of two rows: an equal key outweighs all else, and the same index decides between equals. */
     private static int alike(Part<?> part, JsonNode old, JsonNode fresh, boolean samePlace) {
         int alike = 0;
         for (Field<?, ?> field : part.fields()) {
@@ -107,7 +107,7 @@ final class UnknownFields {
         return alike + (samePlace ? 1 : 0);
     }
 
-    /** The stored value as this program writes it, so that what older programs wrote otherwise is no difference. */
+    /** The stored value as this program writes it, so that older spellings are no difference. */
     private static <V> JsonNode known(Value<V> value, JsonNode stored) {
         V read = value.read(stored, new Faults(), "");
         JsonNode written = read == null ? null : value.write(read);

@@ -4,26 +4,26 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 /**
- * A kind of value that a field holds. Safe for many threads.
+ * A kind of value of a field. Thread-safe.
  *
  * @param <V> what it is in the program
  */
 public interface Value<V> {
-    /** As it is stored; null where nothing is recorded, so that the field is left out. */
+    /** The stored form; null where nothing is recorded, so that the field is left out. */
     JsonNode write(V value);
 
     /**
-     * The stored form read.
+     * Reads the stored form.
      *
      * @param json never missing and never JSON null
      * @param at dotted name of the field, for {@code faults}
-     * @return null where it cannot be read, which is then among the faults, or where it says that nothing is recorded
+     * @return null where it cannot be read, which is then added to the faults, or where it means that nothing is recorded
      */
     V read(JsonNode json, Faults faults, String at);
 
     /**
-     * What another program sent, as it will be stored: texts are read as a person's, unknown members are faults, and numbers must
-     * make sense. Null where nothing is recorded or it cannot be understood.
+     * The stored form of what another program sent: texts are read as if typed, unknown members are faults, and numbers must be
+     * plausible. Null where nothing is recorded or it cannot be understood.
      */
     JsonNode understood(JsonNode given, Reading reading, Faults faults, String at);
 

@@ -2,7 +2,7 @@ package tenterbook.archive.field;
 
 import java.util.Map;
 
-/** The values read from one record or part, by stored name, for building it. */
+/** The values of one record or part by stored name, from which it is built. */
 public final class Values {
     private final Map<String, Integer> places;
     private final Object[] values;
@@ -19,7 +19,7 @@ public final class Values {
     /**
      * The value of a field, of whatever type its description gives it; null where nothing is recorded.
      *
-     * @throws IllegalStateException where no field has this name, which is a slip in the description
+     * @throws IllegalStateException where no field has this name, which is an error in the description
      */
     @SuppressWarnings("unchecked")
     public <V> V get(String name) {

@@ -7,7 +7,7 @@ public interface Written<V> extends Value<V> {
     /**
      * @param text not blank
      * @return null where the text says that nothing is recorded
-     * @throws IllegalArgumentException with a sentence for the person who wrote it
+     * @throws IllegalArgumentException with a sentence for the person who typed it
      */
     V parse(String text, Reading reading);
 
@@ -26,7 +26,7 @@ public interface Written<V> extends Value<V> {
         return value == null ? "" : text(value);
     }
 
-    /** What a text says, as it is stored; null where it says nothing or is a fault. */
+    /** The stored form of a text; null where it means nothing recorded or is a fault. */
     default JsonNode fromText(String text, Reading reading, Faults faults, String at) {
         if (text.isBlank()) {
             return null;

@@ -47,7 +47,7 @@ public record Difference(String name, Joined field, String before, String after)
         return list;
     }
 
-    /** Older programs spelled ‘not recorded’ otherwise, which is no difference. As it is stored where it cannot be read. */
+    /** As this program writes it, since older spellings of ‘not recorded’ are no difference; unchanged where unreadable. */
     private static <T> ObjectNode asWrittenToday(Part<T> part, ObjectNode stored) {
         if (stored.isEmpty()) {
             return stored;

@@ -25,7 +25,7 @@ public final class ExaminationRecord {
             .key()
             .required()
             .blamed()
-            .choice("view", StoredCodes.PHOTO_VIEW, ExaminedPhoto::view)
+            .choice("view", ExaminationCodes.PHOTO_VIEW, ExaminedPhoto::view)
             .text("caption", ExaminedPhoto::caption)
             .built(v -> new ExaminedPhoto(v.get("photo"), v.get("view"), v.get("caption")));
 
@@ -34,7 +34,7 @@ public final class ExaminationRecord {
             .key()
             .required()
             .blamed()
-            .choice("seen", StoredCodes.SEEN, ZoneSeen::seen)
+            .choice("seen", ExaminationCodes.SEEN, ZoneSeen::seen)
             .text("note", ZoneSeen::note)
             .built(v -> new ZoneSeen(v.get("zone"), v.get("seen"), v.get("note")));
 
@@ -62,9 +62,9 @@ public final class ExaminationRecord {
             .text("place", Observation::place)
             .field("extent", quantity(MILLIMETRE), Observation::extent)
             .field("across", quantity(MILLIMETRE), Observation::across)
-            .choice("severity", StoredCodes.SEVERITY, Observation::severity)
-            .choice("stability", StoredCodes.STABILITY, Observation::stability)
-            .choice("standing", StoredCodes.STANDING, Observation::standing)
+            .choice("severity", ExaminationCodes.SEVERITY, Observation::severity)
+            .choice("stability", ExaminationCodes.STABILITY, Observation::stability)
+            .choice("standing", ExaminationCodes.STANDING, Observation::standing)
             .text("note", Observation::note)
             .list("marks", MARK, Observation::marks)
             .built(v -> new Observation(
@@ -99,9 +99,9 @@ public final class ExaminationRecord {
             .personal()
             .text("examiner", Examination::examiner)
             .personal()
-            .choice("reason", StoredCodes.REASON, Examination::reason)
+            .choice("reason", ExaminationCodes.REASON, Examination::reason)
             .text("means", Examination::means)
-            .choice("overall", StoredCodes.OVERALL, Examination::overall)
+            .choice("overall", ExaminationCodes.OVERALL, Examination::overall)
             .text("summary", Examination::summary)
             .field("length", quantity(CENTIMETRE), Examination::length)
             .field("width", quantity(CENTIMETRE), Examination::width)

@@ -10,8 +10,8 @@ import tenterbook.words.Joined;
 import tenterbook.words.Message;
 
 /**
- * The words about a field: its label, and what is said where it is missing. They stand in {@code words/fields.properties} under the
- * record's name and the field's, as in {@code piece.finished} and {@code lot.name.missing}.
+ * The words about a field: its label, and the sentence where it is missing. They are in {@code words/fields.properties} under
+ * the record's name and the field's, as in {@code piece.finished} and {@code lot.name.missing}.
  */
 public final class FieldWords {
     private FieldWords() {}

@@ -10,23 +10,22 @@ import tenterbook.piece.PieceNumber;
 import tenterbook.words.Refusal;
 
 /**
- * Paper as it was printed, so that what a buyer or a borrower was told can be shown later and printed again, word for word,
- * without asking the records or the rules anew.
+ * A paper as printed, so that it can be shown and printed again word for word without evaluating the records or the rules
+ * again.
  *
  * @param id as in {@code paper-20240305-101500-1}
  * @param kind of paper, as in {@code hang-tag} or {@code condition-report}
- * @param market whose rules were followed, as in {@code us}; empty where none bear on it
+ * @param market whose rules were followed, as in {@code us}; empty where no rules apply
  * @param template name and version of the words and layout
  * @param rules name and version of each rule table
  * @param pieces the pieces, each with the version of its record and the exact lines
- * @param settings every choice of the person who printed; empty in papers of the first form, kept by their words alone. What
- *     stands in it is for those to know who print.
- * @param words what the whole paper says beside its pieces, as a schedule's parties and terms
- * @param replaces the paper this one was printed in place of; empty where none
- * @param pdf its file among the archive's paper files; null in papers issued before files were stored, and where a person
- *     was erased from it
- * @param older what it was issued with, as papers kept it before settings were an object; of such a paper {@code settings} are made
- *     from these
+ * @param settings every choice of the person who printed; empty in papers of the first form, which kept only their words. The
+ *     packages that print know its contents.
+ * @param words lines that belong to no single piece, such as a schedule's parties and terms
+ * @param replaces the paper that this one replaces; empty for none
+ * @param pdf its file among the archive's paper files; null in papers issued before files were stored, and where a person was
+ *     erased from it
+ * @param older settings of older papers, from which {@code settings} are derived
  */
 public record IssuedPaper(
         String id,
@@ -49,8 +48,8 @@ public record IssuedPaper(
      *
      * @param version of the piece's record it was printed from
      * @param lines its text in order
-     * @param code what its square code says; empty where it has none
-     * @param colours those of its band; empty where it has none
+     * @param code contents of its QR code; empty for none
+     * @param colours those of its colour band; empty for none
      */
     public record Issued(PieceNumber piece, int version, List<Line> lines, String code, List<Colour> colours) {
         public Issued {
@@ -65,7 +64,7 @@ public record IssuedPaper(
     }
 
     /**
-     * One line exactly as printed. Papers of the first form kept the text alone.
+     * One line exactly as printed. Papers of the first form kept the text only.
      *
      * @param part of the layout it stands in; empty where not kept
      * @param basis the citation or the record it rests on; empty for a plain fact
@@ -85,7 +84,7 @@ public record IssuedPaper(
         }
     }
 
-    /** @throws IllegalArgumentException if it does not say what it is and when it was issued */
+    /** @throws IllegalArgumentException without identifier, kind or time of issue */
     public IssuedPaper {
         if (id == null || id.isEmpty() || kind == null || kind.isEmpty() || issuedAt == null) {
             throw Refusal.of(
@@ -107,7 +106,7 @@ public record IssuedPaper(
         replaces = replaces == null ? "" : replaces;
     }
 
-    /** One of today's form. */
+    /** A paper of the present form. */
     public IssuedPaper(
             String id,
             String kind,

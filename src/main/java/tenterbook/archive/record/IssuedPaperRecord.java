@@ -9,8 +9,8 @@ import tenterbook.archive.field.Plain;
 import tenterbook.piece.PieceNumber;
 
 /**
- * Paper as it was printed. Given by the program. The PDF has the same words as the paper, and words that were erased could be tried
- * against its digest and its length, so they are personal as the words are.
+ * A paper as printed; never typed. The digest and length of the PDF could confirm a guess of erased words, so they are personal
+ * like the words.
  */
 public final class IssuedPaperRecord {
     private static final Part<IssuedPaper.Line> LINE = Part.<IssuedPaper.Line>of("printed-line")
@@ -71,7 +71,7 @@ public final class IssuedPaperRecord {
             .text("replaces", IssuedPaper::replaces)
             .field("pdf", PDF, IssuedPaper::pdf)
             .personal()
-            // What papers had before they had settings.
+            // Fields of papers from before settings.
             .text("sheet", paper -> paper.older().sheet())
             .field(
                     "copies",

@@ -6,13 +6,13 @@ import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /**
- * A sheet or roll of labels as the maker bought it, and how the printer strays on it.
+ * A sheet or roll of labels, and the correction of the printer's offset and scale.
  *
  * <p>All positions are those on the paper when it is held upright, from its upper left corner. The correction is added to what
  * the printer is sent: where the test page's cross stands 0.6 mm too far to the right, {@code shiftRightMm} is -0.6; where its
  * 50 mm bar measures 49.8, the scale is 4 ‰ (50 / 49.8 - 1).
  *
- * @param name as the maker calls it; 1 to 60 characters
+ * @param name chosen by the maker; 1 to 60 characters
  * @param widthMm of the paper, 20 to 350
  * @param heightMm of the paper, 20 to 500; 0 for a roll, which is cut after every row
  * @param columns 1 to 40

@@ -24,7 +24,7 @@ import tenterbook.words.Refusal;
 
 /** Values that many records hold: quantities, dates, prices, layers, colours. */
 public final class Measures {
-    /** More than anything in a studio measures, in any unit. */
+    /** Greatest plausible value in any unit. */
     private static final double MOST = 1e9;
 
     public static final Entered<PartialDate> DATE = new Entered<>(
@@ -32,13 +32,13 @@ public final class Measures {
                     .text("entered", PartialDate::entered)
                     .field("from", Plain.DAY, PartialDate::from)
                     .field("to", Plain.DAY, PartialDate::to)
-                    .field("about", Flag.SAID, PartialDate::about)
+                    .field("about", Flag.YES_ONLY, PartialDate::about)
                     .doubted(date -> differs(date.entered(), date.equals(DateText.read(date.entered()))))
                     .built(v -> new PartialDate(v.get("entered"), v.get("from"), v.get("to"), v.get("about", false))),
             (text, reading) -> DateText.read(text),
             PartialDate::entered);
 
-    /** An amount is stored as text, because a binary fraction is no amount. */
+    /** The amount is stored as text, since binary fractions are not exact. */
     public static final Entered<Money> MONEY = new Entered<>(
             Part.<Money>of("money")
                     .field("amount", new Plain<>("", BigDecimal::toPlainString, Money::amount), Money::amount)
@@ -54,7 +54,7 @@ public final class Measures {
             Part.<Layers>of("layers")
                     .text("entered", Layers::entered)
                     .list("layers", Numeric.WHOLE, Layers::layers)
-                    .field("all", Flag.SAID, Layers::all)
+                    .field("all", Flag.YES_ONLY, Layers::all)
                     .doubted(layers -> differs(layers.entered(), layers.equals(Layers.read(layers.entered()))))
                     .built(v -> new Layers(v.get("entered"), v.get("layers"), v.get("all", false))),
             (text, reading) -> Layers.read(text),
@@ -79,7 +79,7 @@ public final class Measures {
     /**
      * A quantity.
      *
-     * @param usual the unit meant where a text names none; all other units of its dimension are understood
+     * @param usual the unit of a text that names none; all units of its dimension are accepted
      */
     public static Entered<Quantity> quantity(Unit usual) {
         return new Entered<>(
@@ -89,7 +89,7 @@ public final class Measures {
                         .field("high", Numeric.DECIMAL, Quantity::high)
                         .choice("unit", StoredCodes.UNIT, Quantity::unit)
                         .choice("basis", StoredCodes.BASIS, Quantity::basis)
-                        .field("about", Flag.SAID, Quantity::about)
+                        .field("about", Flag.YES_ONLY, Quantity::about)
                         .doubted(quantity -> doubt(quantity, usual))
                         .built(v -> quantity(v.get("entered"), v.get("low"), v.get("high"), v.get("unit"), v)),
                 (text, reading) -> {
@@ -143,12 +143,12 @@ public final class Measures {
         return value != null && !(value >= least && value <= MOST);
     }
 
-    /** Where the text entered says something else than the numbers beside it, nobody can tell which is true. */
+    /** Refuses a text that disagrees with the numbers beside it. */
     private static Optional<Message> differs(String entered, boolean same) {
         return same ? Optional.empty() : Optional.of(Message.of("field.entered-otherwise", "entered", entered));
     }
 
-    /** A measured white may lie a rounding above 100. */
+    /** A measured white may exceed 100 by rounding. */
     private static Optional<Message> outOfRange(Lab colour) {
         return colour.lightness() >= -0.01
                         && colour.lightness() <= 100.01

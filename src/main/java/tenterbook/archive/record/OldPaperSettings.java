@@ -5,12 +5,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
 
 /**
- * The settings of papers issued before these were kept as an object: a map of texts by the names below, beside the paper's sheet
- * and copies. It is kept as it was; what it leaves out is what that program took for granted.
+ * The settings of papers issued before these were an object: a map of texts beside the paper's sheet and copies. It is kept
+ * unchanged; what it leaves out was that program's default.
  *
  * @param sheet as in {@code a4}; empty where none was kept
  * @param copies 0 where none were kept
- * @param setting texts by name; empty where the paper was kept by its words alone
+ * @param setting texts by name; empty where the paper kept only its words
  */
 public record OldPaperSettings(String sheet, int copies, ObjectNode setting) {
     /** Of papers that have their settings as an object. */
@@ -23,7 +23,7 @@ public record OldPaperSettings(String sheet, int copies, ObjectNode setting) {
         setting = setting == null ? object() : setting;
     }
 
-    /** In today's form; empty where the paper was kept by its words alone. */
+    /** In the present form; empty where the paper kept only its words. */
     ObjectNode settings(String kind, String market) {
         if (setting.isEmpty()) {
             return object();
@@ -85,7 +85,7 @@ public record OldPaperSettings(String sheet, int copies, ObjectNode setting) {
         return settings;
     }
 
-    /** @param absent what stands for a choice that is not in the map; null to leave it out */
+    /** @param absent value of a choice that is not in the map; null to leave it out */
     private void move(String from, ObjectNode into, String to, String absent) {
         String value = setting.has(from) ? setting.get(from).asText() : absent;
         if (value == null) {

@@ -11,7 +11,7 @@ import tenterbook.colour.palette.Region.Corner;
 import tenterbook.imaging.Photo;
 import tenterbook.imaging.PhotoCalibration;
 
-/** What is known of a photograph's file, and how its colours are corrected. Both are given by the program. */
+/** A photograph's file and the correction of its colours. Both are computed, never typed. */
 public final class PhotoRecords {
     private static final Part<PaletteColour> PALETTE_COLOUR = Part.<PaletteColour>of("palette-colour")
             .field("colour", LAB, PaletteColour::colour)

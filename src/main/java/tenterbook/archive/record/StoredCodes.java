@@ -14,18 +14,11 @@ import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Specimen;
 import tenterbook.piece.Status;
 import tenterbook.piece.TestStandard;
-import tenterbook.piece.condition.ChangeSinceLast;
-import tenterbook.piece.condition.ExtentExamined;
-import tenterbook.piece.condition.Overall;
-import tenterbook.piece.condition.PhotoView;
-import tenterbook.piece.condition.Reason;
-import tenterbook.piece.condition.Severity;
-import tenterbook.piece.condition.Stability;
 import tenterbook.recipe.Fold;
 import tenterbook.recipe.StepKind;
 import tenterbook.words.Conventions.DateOrder;
 
-/** Every code that stands in the ledger for one of a closed choice. Frozen: {@code StoredNamesTest} compares them with a list. */
+/** The stored code of every constant. Frozen: {@code StoredNamesTest} compares them with a list. */
 public final class StoredCodes {
     public static final Codes<Unit> UNIT = Codes.of("unit", Unit.class)
             .code(Unit.COUNT, "count")
@@ -200,67 +193,6 @@ public final class StoredCodes {
             .code(Specimen.PIECE, "the piece itself")
             .code(Specimen.STRIP, "a strip dyed with it")
             .code(Specimen.OTHER, "another cloth or dye")
-            .complete();
-
-    public static final Codes<Reason> REASON = Codes.of("reason", Reason.class)
-            .code(Reason.BEFORE_LOAN, "before a loan")
-            .code(Reason.DEPARTURE, "on departure")
-            .code(Reason.ARRIVAL, "on arrival")
-            .code(Reason.RETURN, "on return")
-            .code(Reason.SALE, "before a sale")
-            .code(Reason.AFTER_WASH, "after washing")
-            .code(Reason.ROUTINE, "routine")
-            .code(Reason.OTHER, "other")
-            .unrecorded("not said")
-            .complete();
-
-    public static final Codes<Overall> OVERALL = Codes.of("overall", Overall.class)
-            .code(Overall.GOOD, "good")
-            .code(Overall.FAIR, "fair")
-            .code(Overall.POOR, "poor")
-            .code(Overall.FAILING, "failing")
-            .unrecorded("not said")
-            .complete();
-
-    public static final Codes<Severity> SEVERITY = Codes.of("severity", Severity.class)
-            .code(Severity.SLIGHT, "slight")
-            .code(Severity.MODERATE, "moderate")
-            .code(Severity.SEVERE, "severe")
-            .unrecorded("not said")
-            .complete();
-
-    public static final Codes<Stability> STABILITY = Codes.of("stability", Stability.class)
-            .code(Stability.STABLE, "stable")
-            .code(Stability.AT_RISK, "may get worse")
-            .code(Stability.ACTIVE, "getting worse")
-            .unrecorded("not said")
-            .complete();
-
-    public static final Codes<ChangeSinceLast> STANDING = Codes.of("standing", ChangeSinceLast.class)
-            .code(ChangeSinceLast.STILL_THERE, "still there")
-            .code(ChangeSinceLast.WORSE, "worse")
-            .code(ChangeSinceLast.BETTER, "better")
-            .code(ChangeSinceLast.GONE, "gone")
-            .code(ChangeSinceLast.NOT_CHECKED, "not checked")
-            .complete();
-
-    public static final Codes<ExtentExamined> SEEN = Codes.of("seen", ExtentExamined.class)
-            .code(ExtentExamined.WHOLE, "examined")
-            .code(ExtentExamined.PART, "in part")
-            .code(ExtentExamined.NOT, "not examined")
-            .unrecorded("not said")
-            .complete();
-
-    public static final Codes<PhotoView> PHOTO_VIEW = Codes.of("photo-view", PhotoView.class)
-            .code(PhotoView.FRONT, "front")
-            .code(PhotoView.BACK, "back")
-            .code(PhotoView.RAKING_LIGHT, "raking light")
-            .code(PhotoView.LIGHT_BEHIND, "light from behind")
-            .code(PhotoView.DETAIL, "detail")
-            .code(PhotoView.EDGE, "edge")
-            .code(PhotoView.HANGING_DEVICE, "hanging device")
-            .code(PhotoView.PACKING, "packing")
-            .code(PhotoView.OTHER, "other")
             .complete();
 
     public static final Codes<Calibration> CALIBRATION = Codes.of("calibration-method", Calibration.class)

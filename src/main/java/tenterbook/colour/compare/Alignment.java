@@ -1,14 +1,14 @@
 package tenterbook.colour.compare;
 
 /**
- * How the picture before lies in the picture after: turned and scaled about the middle, then moved. Pixel middles at
- * whole numbers, x to the right, y down.
+ * The similarity transformation from the earlier to the later picture: rotation and scaling about the middle, then a shift.
+ * Pixel centres at whole numbers, x to the right, y down.
  *
- * @param scale pixels of the later picture for one of the earlier, above 0
- * @param degrees turn, clockwise as seen, -90 to 90
+ * @param scale pixels of the later picture per pixel of the earlier, above 0
+ * @param degrees rotation, clockwise as seen, -90 to 90
  * @param dx pixels of the later picture, to the right
  * @param dy pixels of the later picture, down
- * @param correlation of lightness once laid over each other, 0 to 1
+ * @param correlation of lightness after alignment, 0 to 1
  * @param overlap share of the earlier picture that the later one shows, 0 to 1
  * @param middle1X middle of the earlier picture, pixels
  * @param middle1Y the same, down
@@ -28,14 +28,14 @@ public record Alignment(
         double middle2Y)
         implements Likeness.Place {
 
-    /** Two pictures that are known to lie as they are, pixel on pixel. */
+    /** The identity, for pictures that are known to be aligned. */
     public static Alignment asTheyLie(int width, int height) {
         double x = (width - 1) / 2.0;
         double y = (height - 1) / 2.0;
         return new Alignment(1, 0, 0, 0, 1, 1, x, y, x, y);
     }
 
-    /** Where a pixel of the earlier picture lies in the later one. */
+    /** The position in the later picture of a pixel of the earlier one. */
     @Override
     public double x(double x, double y) {
         double turn = Math.toRadians(degrees);

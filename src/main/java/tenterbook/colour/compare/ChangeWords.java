@@ -6,24 +6,24 @@ import tenterbook.colour.space.Interval;
 import tenterbook.words.Message;
 
 /**
- * A change in plain words, told from where it may lie and never from its middle value. The steps of ΔE00 are those of {@link
+ * A change in plain words, from its interval and never from its middle value. The steps of ΔE00 are those of {@link
  * tenterbook.colour.space.DifferenceWords}: common practice, not a standard.
  */
 public final class ChangeWords {
-    /** ΔE00 below which an eye sees nothing, or hardly anything, even side by side. */
+    /** ΔE00 below which the eye sees little or nothing even side by side. */
     static final double SEEN = 1;
 
-    /** ΔL*, Δa* or Δb* too small to be worth a word, however well it is known. */
+    /** ΔL*, Δa* or Δb* below which no direction is named, however certain. */
     private static final double LEAST = 0.5;
 
     private ChangeWords() {}
 
-    /** Whether even the least change that the interval allows can be seen. */
-    public static boolean told(RegionChange change) {
+    /** Whether even the least change in the interval is visible. */
+    public static boolean visible(RegionChange change) {
         return change.ciede2000().low() >= SEEN;
     }
 
-    /** As in 'no change can be told: between none and a plain one'; for a change that is {@link #told}, how great it is. */
+    /** The size of a change; where it is not {@link #visible}, a sentence that says so with the limits of its interval. */
     public static Message size(Interval ciede2000) {
         Message low = step(ciede2000.low());
         Message high = step(ciede2000.high());
@@ -58,10 +58,10 @@ public final class ChangeWords {
     }
 
     /**
-     * As in 'paler, yellower': only what is larger than its own doubt.
+     * As in 'paler, yellower': only components larger than their uncertainty.
      *
-     * @param allowance ΔE that light and camera are allowed, 0 or more; it widens every part's interval
-     * @return empty where no part of the change has a direction that can be told
+     * @param allowance ΔE due to light and camera, 0 or more; it widens the interval of every component
+     * @return empty where no component has a certain direction
      */
     public static List<Message> directions(RegionChange change, double allowance) {
         List<Message> words = new ArrayList<>();

@@ -4,27 +4,27 @@ import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
 
 /**
- * How one colour became another, part by part, after minus before. Unitless.
+ * The change from one colour to another by component, after minus before. Unitless.
  *
  * @param lightness ΔL*, positive where paler
  * @param a Δa*, positive where redder
  * @param b Δb*, positive where yellower
  * @param chroma ΔC*, positive where stronger, negative where duller
- * @param hue ΔH*, the part that is neither lightness nor chroma; positive where the hue angle grew; 0 for greys
- * @param cie1976 ΔE*ab, 0 or more: the difference that grey scales are stated in
- * @param ciede2000 ΔE00, 0 or more: the difference that eyes agree with better
+ * @param hue ΔH*, the remainder besides lightness and chroma; positive where the hue angle grew; 0 for greys
+ * @param cie1976 ΔE*ab, 0 or more, in which grey scales are defined
+ * @param ciede2000 ΔE00, 0 or more, which agrees better with the eye
  * @see "CIE 15 and ISO/CIE 11664-4: ΔE*ab² = ΔL*² + Δa*² + Δb*² = ΔL*² + ΔC*² + ΔH*²"
  */
 public record ColourChange(
         double lightness, double a, double b, double chroma, double hue, double cie1976, double ciede2000) {
 
-    /** Both colours: CIELAB of one illuminant and observer, and read in the same way. */
+    /** Both colours: CIELAB of one illuminant and observer, measured in the same way. */
     public static ColourChange between(Lab before, Lab after) {
         double dL = after.lightness() - before.lightness();
         double da = after.a() - before.a();
         double db = after.b() - before.b();
         double dC = after.chroma() - before.chroma();
-        // Opposite hues make a zero here too, and are half a turn apart, not none.
+        // Zero also for opposite hues, which are half a turn apart.
         double turn = before.a() * after.b() < after.a() * before.b() ? -1 : 1;
         double dH = turn * Math.sqrt(Math.max(0, da * da + db * db - dC * dC));
         return new ColourChange(

@@ -3,7 +3,7 @@ package tenterbook.colour.compare;
 /**
  * An upright picture in sRGB.
  *
- * @param argb one value per pixel, 0xAARRGGBB, row by row from the top left; not copied, so not to be changed
+ * @param argb one value per pixel, 0xAARRGGBB, row by row from the top left; not copied, so it must not be changed
  * @param width pixels, 1 or more
  * @param height pixels, 1 or more
  */

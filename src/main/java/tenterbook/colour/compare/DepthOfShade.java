@@ -11,19 +11,19 @@ import tenterbook.words.Refusal;
 import tenterbook.words.Worded;
 
 /**
- * Depth of shade as K/S, absorption over scattering: it grows in step with the dye on the cloth, where lightness does
- * not. K/S = (1 − R)² / 2R for an opaque cloth of reflectance R at one wavelength.
+ * Depth of shade as K/S, absorption over scattering, which unlike lightness is proportional to the dye on the cloth. K/S = (1 −
+ * R)² / 2R for an opaque cloth of reflectance R at one wavelength.
  *
- * <p>A photograph has no wavelengths. Its stand-in is one linear-light sRGB channel taken as reflectance, and of the
- * three the <em>darkest</em>, because K/S is by custom read where the dye absorbs most: the red channel for blue cloth,
- * the blue one for yellow. Luminance (Y of L*) was not chosen: it weighs green most and a blue dye hardly darkens it.
- * The channel is wide, so the stand-in is not proportional to dye, and deep shades level off early; the picture's white
- * must be that of a grey card. Such a reading is named {@link ShadeReading.Kind#PHOTO_PROXY} and stays among its kind.
+ * <p>A photograph has no wavelengths. As a proxy, one linear sRGB channel is taken as reflectance: the <em>darkest</em> of the
+ * three, since K/S is commonly read where the dye absorbs most (the red channel for blue cloth, the blue one for yellow).
+ * Luminance was not chosen: it weighs green most, and a blue dye hardly darkens it. The channel is wide, so the proxy is not
+ * proportional to dye, and deep shades level off early; the picture's white must be that of a grey card. Such a reading is a
+ * {@link ShadeReading.Kind#PHOTO_PROXY} and is compared with its own kind only.
  *
  * @see "Kubelka and Munk 1931, Ein Beitrag zur Optik der Farbanstriche, Z. tech. Phys. 12, 593-601"
  */
 public final class DepthOfShade {
-    /** How far above 1 a channel of white cloth may stand by rounding and still be read as 1. */
+    /** Greatest excess over 1 of a white channel that is attributed to rounding and read as 1. */
     private static final double WHITE_SLACK = 1e-4;
 
     /** A channel of a picture, linear light. */
@@ -32,7 +32,7 @@ public final class DepthOfShade {
         GREEN,
         BLUE;
 
-        /** As it stands in {@link ShadeReading#band()}. */
+        /** As in {@link ShadeReading#band()}. */
         public String band() {
             return name().toLowerCase(Locale.ROOT) + " channel";
         }
@@ -78,10 +78,10 @@ public final class DepthOfShade {
     }
 
     /**
-     * A stand-in from a colour that came from a calibrated photograph.
+     * A proxy from a colour of a calibrated photograph.
      *
      * @param channel one for the whole series; see {@link #darkestChannel}
-     * @return refused where the channel holds no light (deeper than a screen's colours can tell) or more than white
+     * @return refused where the channel is 0 (too deep for sRGB) or above white
      */
     public static MeasurementResult<ShadeReading> byPhoto(Lab colour, Channel channel) {
         double linear = channel.of(colour);
@@ -98,7 +98,7 @@ public final class DepthOfShade {
     }
 
     /**
-     * The channel in which these colours, taken together, are darkest: the one to read a whole series in.
+     * The channel in which these colours are darkest on average, for reading a whole series.
      *
      * @throws IllegalStateException if there is no colour
      */

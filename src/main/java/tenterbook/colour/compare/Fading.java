@@ -17,9 +17,9 @@ import tenterbook.words.Message;
 /**
  * Whether a piece has faded between two photographs, region by region.
  *
- * <p>A region is cut into up to 36 tiles; the change is that of the mean over the tiles, and how the tiles scatter gives
- * the intervals: Student's t for ΔL* and ΔC*, a bootstrap over tiles (fixed seed) for the differences. Neighbouring
- * tiles are taken as independent, so intervals are rather short where dye or light is uneven on a large scale.
+ * <p>A region is cut into up to 36 tiles; the change is that of the mean over the tiles, and the scatter of the tiles gives the
+ * intervals: Student's t for ΔL* and ΔC*, a bootstrap over tiles (fixed seed) for the differences. Neighbouring tiles are
+ * assumed independent, so intervals are too short where dye or light is uneven on a large scale.
  */
 public final class Fading {
     private static final int LEAST_TILES = 6;
@@ -33,9 +33,9 @@ public final class Fading {
      * Registers the pictures and compares every region.
      *
      * @param regions parts of the earlier picture
-     * @param allowance ΔE by which two pictures of an unchanged cloth differ in this studio, 0 or more: widens every
-     *     difference's interval on both sides. 0 is right only for one camera, one light and no grey-card correction
-     * @return refused where the pictures cannot be laid over each other; then no region was measured
+     * @param allowance ΔE between two pictures of an unchanged cloth in this studio, 0 or more: widens every difference's
+     *     interval on both sides. 0 is right only for one camera, one light and no grey-card correction
+     * @return refused where the pictures cannot be aligned; then no region was measured
      * @throws IllegalStateException if the allowance is negative, NaN or infinite
      */
     public static MeasurementResult<List<MeasurementResult<RegionChange>>> compare(
@@ -48,7 +48,7 @@ public final class Fading {
     }
 
     /**
-     * One region of pictures already laid over each other.
+     * One region of aligned pictures.
      *
      * @return refused where the later picture shows less than nine tenths of the region, or the region is too small
      */

@@ -13,13 +13,13 @@ import tenterbook.measure.NumberWords;
 import tenterbook.words.Message;
 
 /**
- * Which step of the grey scale for change in colour a difference comes nearest to.
+ * The step of the grey scale for change in colour that is nearest to a difference.
  *
  * <p>The grey scale is nine pairs of grey chips, 5 (no change) down to 1 in halves, each with a stated CIE 1976 colour
- * difference; a person compares the change of the cloth with them under a lamp. A figure cannot do that, so what stands
- * here is an estimate and says so. For staining another scale with other numbers exists, which is not this one.
+ * difference; a person compares the change of the cloth with them under a lamp. A computed grade is an estimate and says so.
+ * The scale for staining is another one.
  *
- * @see "ISO 105-A02:1993, clause 2.4, for the chips; their numbers and what is uncertain in them stand in grey-scale.csv"
+ * @see "ISO 105-A02:1993, clause 2.4, for the chips; their numbers and the uncertainty of these stand in grey-scale.csv"
  */
 public final class GreyScale {
     private static final List<Chip> CHIPS = chips("grey-scale.csv");
@@ -33,15 +33,15 @@ public final class GreyScale {
     public record Chip(String grade, double difference) {}
 
     /**
-     * A grade with its bounds, for reading.
+     * A grade with its bounds.
      *
      * @param grade nearest grade, as written
      * @param best best grade that the measurement allows
      * @param worst worst grade that the measurement allows
-     * @param difference the ΔE*ab it rests on
+     * @param difference the measured ΔE*ab
      */
     public record Estimate(String grade, String best, String worst, double difference) {
-        /** One sentence, which says what it is not. */
+        /** One sentence, which says that it is an estimate. */
         public Message sentence() {
             return best.equals(worst)
                     ? Message.of("colour.grey-scale", "grade", grade, "difference", NumberWords.decimals(difference, 1))
@@ -69,14 +69,14 @@ public final class GreyScale {
      * The estimate for a measured change.
      *
      * @param cie1976 ΔE*ab, 0 or more; CIEDE2000 differences are not on this scale
-     * @param plausible where it plausibly lies, 0 or more
+     * @param plausible its interval, 0 or more
      * @throws IllegalStateException if a difference is negative, NaN or infinite
      */
     public static Estimate estimate(double cie1976, Interval plausible) {
         return new Estimate(nearest(cie1976), nearest(plausible.low()), nearest(plausible.high()), cie1976);
     }
 
-    /** The grade whose chips differ most nearly by this ΔE*ab; half-way between two, the worse one. */
+    /** The grade whose chips differ most nearly by this ΔE*ab; the worse of two equally near. */
     static String nearest(double cie1976) {
         checked(cie1976);
         int i = 0;

@@ -1,8 +1,7 @@
 package tenterbook.colour.compare;
 
 /**
- * One layer of a folded stack, as its panel looks in the opened cloth: length of the cloth down the picture, width
- * across it.
+ * One layer of a folded stack: its panel in the opened cloth, the cloth's length down the picture, its width across.
  *
  * @param number 1 at the first board
  * @param picture of the panel alone, upright, with the same light and camera as the others
@@ -18,7 +17,7 @@ public record Layer(int number, ComparedPicture picture, boolean mirroredLength,
         }
     }
 
-    /** Lightness as it lay in the stack: the folds' reversals undone. */
+    /** Lightness as in the stack, with the folds' mirroring undone. */
     Plane asItLay() {
         return Plane.lightness(picture).mirrored(mirroredWidth, mirroredLength);
     }

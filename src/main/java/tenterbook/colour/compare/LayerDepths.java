@@ -5,9 +5,9 @@ import tenterbook.colour.space.Interval;
 import tenterbook.colour.space.MeasurementResult;
 
 /**
- * How deep the layers of a stack came out, the outer ones being 1.
+ * Depth of shade of the layers of a stack, relative to the outer ones.
  *
- * @param outer K/S of the outer layers, their mean; a photograph's stand-in
+ * @param outer mean K/S of the outer layers; a photograph's proxy
  * @param layers each layer, in order of number
  * @param decay how the depth falls into the stack; refused where too few layers were measured
  */
@@ -21,8 +21,8 @@ public record LayerDepths(double outer, List<Depth> layers, MeasurementResult<De
      *
      * @param number 1 at the first board
      * @param steps layers between it and the nearer board, 0 for an outer layer
-     * @param ks K/S, a photograph's stand-in
-     * @param ratio K/S over that of the outer layers, 1 alike, 0 undyed
+     * @param ks K/S, a photograph's proxy
+     * @param ratio K/S over that of the outer layers: 1 equal, 0 undyed
      */
     public record Depth(int number, int steps, double ks, double ratio) {}
 
@@ -33,7 +33,7 @@ public record LayerDepths(double outer, List<Depth> layers, MeasurementResult<De
      * @param plausible its 95 % interval (Student's t)
      */
     public record Decay(double rate, Interval plausible) {
-        /** Share of depth left by one layer further in: 1 where nothing is lost. */
+        /** Depth of a layer as a share of the next outer one: 1 where nothing is lost. */
         public double keptPerLayer() {
             return Math.exp(-rate);
         }
@@ -42,7 +42,7 @@ public record LayerDepths(double outer, List<Depth> layers, MeasurementResult<De
             return new Interval(Math.exp(-plausible.high()), Math.exp(-plausible.low()));
         }
 
-        /** Whether the inner layers are paler beyond the scatter of the layers. */
+        /** Whether the inner layers are paler by more than the scatter of the layers. */
         public boolean innerPaler() {
             return plausible.low() > 0;
         }

@@ -18,13 +18,13 @@ import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /**
- * How the layers of one clamped stack compare: depth from the boards inwards, and likeness of neighbours. Dye reaches
- * the stack from both boards, so a layer's place is counted from the nearer one.
+ * Compares the layers of one clamped stack: depth from the boards inwards, and similarity of neighbours. Dye reaches the stack
+ * from both boards, so a layer's position is counted from the nearer one.
  */
 public final class LayerStack {
     private static final int LEAST_STEPS = 3;
     private static final double OUTSIDE = 0.05;
-    /** L* over a panel; less is a plain panel without image. */
+    /** Standard deviation of L* below which a panel has no image. */
     private static final double FLAT = 1.5;
 
     private static final int SIDE = 100;
@@ -38,7 +38,7 @@ public final class LayerStack {
      * @param layers in any order
      * @param total layers in the stack
      * @param channel in which the dye is darkest; see {@link DepthOfShade#darkestChannel}
-     * @return refused where no outer layer was measured, an outer layer is undyed, or a panel holds no light in that channel
+     * @return refused where no outer layer was measured, an outer layer is undyed, or a panel is black in that channel
      * @throws IllegalArgumentException if a layer's number is above {@code total} or given twice
      */
     public static MeasurementResult<LayerDepths> depths(List<Layer> layers, int total, Channel channel) {
@@ -99,10 +99,10 @@ public final class LayerStack {
     }
 
     /**
-     * Likeness of every two layers that lay on each other and were both given, in order. A layer may be moved by up to
-     * 6 % to fit, since panels are not cut out to the thread; this lifts the correlation of unlike images a little.
+     * Similarity of every two given layers that touched, in order. A layer may be shifted by up to 6 % to fit, since panels are
+     * not marked exactly; this raises the correlation of unlike images a little.
      *
-     * @return for each two, refused where one is too even to carry an image
+     * @return for each pair; refused where a layer has no image
      * @throws IllegalArgumentException if a number is given twice
      */
     public static List<MeasurementResult<LayerSymmetry>> symmetries(List<Layer> layers) {

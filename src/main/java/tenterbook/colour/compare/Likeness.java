@@ -1,14 +1,14 @@
 package tenterbook.colour.compare;
 
 /**
- * Normalised cross-correlation of two planes where both have a pixel: 1 alike up to brightness and contrast, 0 unlike,
- * -1 the negative.
+ * Normalised cross-correlation of two planes where both have a pixel: 1 equal up to brightness and contrast, 0 unrelated, -1
+ * the negative.
  *
  * @param correlation -1 to 1; 0 where either is flat
  * @param overlap share of the first plane's pixels that were compared, 0 to 1
  */
 record Likeness(double correlation, double overlap) {
-    /** Where a pixel of the first plane lies in the second. */
+    /** Maps a pixel of the first plane to the second. */
     interface Place {
         double x(double x, double y);
 

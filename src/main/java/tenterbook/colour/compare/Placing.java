@@ -7,9 +7,9 @@ import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
 import org.hipparchus.optim.nonlinear.scalar.noderiv.NelderMeadSimplex;
 import org.hipparchus.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
 
-/** A trial alignment of two square planes of one side, in parts of that side so that it fits every size. */
+/** A candidate alignment of two square planes of equal side, in parts of that side and so independent of resolution. */
 record Placing(double dx, double dy, double turn, double logScale, double correlation) {
-    /** A placing that leaves less of the earlier picture in view than this is no candidate. */
+    /** Least share of the earlier picture in view. */
     static final double LEAST_OVERLAP = 0.4;
 
     private static final int TRIALS = 220;
@@ -29,7 +29,7 @@ record Placing(double dx, double dy, double turn, double logScale, double correl
         return on(side, side, side, side, side, side);
     }
 
-    /** For the pictures themselves, each of which was scaled until its longer side was {@code 1}. */
+    /** As an alignment of the original pictures, each of which was scaled to a longer side of {@code 1}. */
     Alignment on(double long1, double long2, int width1, int height1, int width2, int height2) {
         return new Alignment(
                 Math.exp(logScale) * long2 / long1,
@@ -44,7 +44,7 @@ record Placing(double dx, double dy, double turn, double logScale, double correl
                 (height2 - 1) / 2.0);
     }
 
-    /** The best placing near this one (Nelder and Mead). */
+    /** A local optimum near this one (Nelder and Mead). */
     Placing settled(Plane one, Plane other, double step) {
         double[] best = new SimplexOptimizer(
                         (round, before, now) -> round >= TRIALS || Math.abs(before.getValue() - now.getValue()) < 1e-7)
@@ -58,7 +58,7 @@ record Placing(double dx, double dy, double turn, double logScale, double correl
         return tried(one, other, best[0], best[1], best[2], best[3]);
     }
 
-    /** How far apart two placings put the corners, at most, in parts of the side. */
+    /** Greatest distance between the corners of two placings, in parts of the side. */
     double apart(Placing other) {
         Alignment mine = on(2);
         Alignment its = other.on(2);

@@ -4,7 +4,7 @@ import tenterbook.colour.space.SrgbCurve;
 
 /** One number for each pixel, row by row. */
 record Plane(double[] values, int width, int height) {
-    /** Lightness L*, 0 to 100: what an eye sees as the image. */
+    /** Lightness L*, 0 to 100. */
     static Plane lightness(ComparedPicture picture) {
         double[] values = new double[picture.argb().length];
         for (int i = 0; i < values.length; i++) {
@@ -17,7 +17,7 @@ record Plane(double[] values, int width, int height) {
         return new Plane(values, picture.width(), picture.height());
     }
 
-    /** Laid in the middle of a square, scaled so that the longer side fills it; each new pixel the mean of its area. */
+    /** Centred in a square, scaled so that the longer side fills it; each new pixel is the mean of its area. */
     Plane squared(int side) {
         double scale = (double) side / Math.max(width, height);
         double[] sum = new double[side * side];
@@ -30,7 +30,7 @@ record Plane(double[] values, int width, int height) {
         return new Plane(sum, side, side);
     }
 
-    /** Stretched to another size; each new pixel the mean of its area. */
+    /** Stretched to another size; each new pixel is the mean of its area. */
     Plane stretched(int toWidth, int toHeight) {
         double[] mean = new double[toWidth * toHeight];
         double fx = (double) width / toWidth;
@@ -47,7 +47,7 @@ record Plane(double[] values, int width, int height) {
         return area(left, top, size, size);
     }
 
-    /** NaN where no pixel's middle and no pixel at all lies inside. */
+    /** NaN outside the plane. */
     private double area(double left, double top, double across, double down) {
         if (across < 1.5 && down < 1.5) {
             return at(left + across / 2 - 0.5, top + down / 2 - 0.5);
@@ -65,7 +65,7 @@ record Plane(double[] values, int width, int height) {
         return sum / (Math.max(0, x1 - x0) * Math.max(0, y1 - y0));
     }
 
-    /** Between four pixels, bilinear; pixel middles at whole numbers; NaN outside. */
+    /** Bilinear interpolation; pixel centres at whole numbers; NaN outside. */
     double at(double x, double y) {
         if (!(x >= 0 && y >= 0 && x <= width - 1 && y <= height - 1)) {
             return Double.NaN;

@@ -4,21 +4,21 @@ import tenterbook.colour.space.Interval;
 import tenterbook.colour.space.Lab;
 
 /**
- * How one marked part of a cloth changed. All intervals 95 %, over the tiles the part was cut into: they tell how even
- * the change is, not whether light and camera were alike.
+ * The change of one marked part of a cloth. All intervals are 95 %, over the tiles of the part: they reflect how even the
+ * change is, not whether light and camera were the same.
  *
  * @param before mean of the earlier picture, CIELAB of that picture
  * @param after mean of the later one, over the same cloth
  * @param change of the means, after minus before
- * @param lightness where ΔL* lies; above 0 where paler
- * @param chroma where ΔC* lies; below 0 where duller
- * @param cie1976 where ΔE*ab lies; from 0 where no part of the change is beyond its scatter
- * @param ciede2000 where ΔE00 lies, likewise
- * @param spread standard deviation of ΔE*ab of the tiles about the mean change: 0 for a change alike everywhere
+ * @param lightness interval of ΔL*; above 0 where paler
+ * @param chroma interval of ΔC*; below 0 where duller
+ * @param cie1976 interval of ΔE*ab; from 0 where no component exceeds its scatter
+ * @param ciede2000 interval of ΔE00, likewise
+ * @param spread standard deviation of ΔE*ab of the tiles about the mean change: 0 for a uniform change
  * @param tiles how many tiles were compared
  * @param grade the grey-scale estimate from ΔE*ab
- * @param a where Δa* lies; above 0 where redder
- * @param b where Δb* lies; above 0 where yellower
+ * @param a interval of Δa*; above 0 where redder
+ * @param b interval of Δb*; above 0 where yellower
  */
 public record RegionChange(
         Lab before,
@@ -34,7 +34,7 @@ public record RegionChange(
         Interval a,
         Interval b) {
 
-    /** Whether the change is beyond its own scatter and the allowance. */
+    /** Whether the change exceeds its scatter and the allowance. */
     public boolean changed() {
         return cie1976.low() > 0;
     }

@@ -8,26 +8,27 @@ import tenterbook.measure.NumberWords;
 import tenterbook.words.Message;
 
 /**
- * Lays two upright photographs of one cloth over each other by moving, turning and scaling.
+ * Aligns two upright photographs of one cloth by shift, rotation and scale.
  *
- * <p>Turn and scale are guessed from the unrolled spectra and from a few small ones, the move by phase correlation; the
- * best guesses are then settled on the correlation of lightness, coarse to fine. Change of brightness and contrast, as
- * fading makes, does not matter. Perspective and wrinkles are not undone; regions should be wider than their effect.
+ * <p>Rotation and scale are estimated from the log-polar spectra and from a few small rotations, the shift by phase
+ * correlation; the best candidates are then optimised for the correlation of lightness, coarse to fine. Changes of brightness
+ * and contrast, as by fading, do not matter. Perspective and wrinkles are not corrected; regions should be larger than their
+ * effect.
  */
 public final class Registration {
     private static final int COARSE = 128;
     private static final int FINE = 256;
     private static final int ROUGH = 64;
-    /** Steps to either side, over half the picture. */
+    /** Shifts tried to either side, over half the picture. */
     private static final int MOVES = 16;
 
-    /** L* over the picture; less is a plain cloth, in which nothing can be found again. */
+    /** Standard deviation of L* below which a picture has no detail to align. */
     private static final double FLAT = 1.5;
 
     private static final double LEAST_CORRELATION = 0.6;
-    /** Two placings this far apart, in parts of the side, are different ones. */
+    /** Distance from which two placings are different, in parts of the side. */
     private static final double DIFFERENT = 0.06;
-    /** A second placing whose misfit is not this much worse is as good as the first. */
+    /** A second placing with less than this multiple of the misfit is as good as the first. */
     private static final double AS_GOOD = 1.25;
 
     private static final int RADII = 128;
@@ -40,10 +41,10 @@ public final class Registration {
 
     /**
      * @param before the earlier picture
-     * @param after the later one; turned by less than 90° and scaled by a factor of 0.5 to 2 against the earlier, both
-     *     counted after each was made equally large
-     * @return refused where a picture is flat, where no placing correlates by 0.6 over 40 % of the earlier picture, or
-     *     where a second placing fits as well (a repeating pattern)
+     * @param after the later one; rotated by less than 90° and scaled by a factor of 0.5 to 2 relative to the earlier, after
+     *     both were scaled to equal size
+     * @return refused where a picture is flat, where no placing correlates by 0.6 over 40 % of the earlier picture, or where a
+     *     second placing fits as well (a repeating pattern)
      */
     public static MeasurementResult<Alignment> align(ComparedPicture before, ComparedPicture after) {
         Plane whole1 = Plane.lightness(before);
@@ -96,7 +97,7 @@ public final class Registration {
                 bare.middle2Y()));
     }
 
-    /** Whether the later picture, moved from where it fits, fits as well in another place. */
+    /** Whether the later picture fits as well after another shift. */
     private static boolean fitsElsewhere(Plane one, Plane other, Placing first) {
         List<Placing> moved = new ArrayList<>();
         for (int y = -MOVES; y <= MOVES; y++) {
@@ -135,7 +136,7 @@ public final class Registration {
         for (double[] turn : turns) {
             Plane turned = turned(other, turn[0], turn[1]);
             for (Spectrum.Shift shift : still.shifts(Spectrum.of(turned, true), 3, 4)) {
-                // The shift was found in the turned frame; the placing moves in the frame of the later picture.
+                // The shift was found in the rotated frame; a placing shifts in the frame of the later picture.
                 double scale = Math.exp(turn[1]) / COARSE;
                 double dx = scale * (Math.cos(turn[0]) * shift.dx() - Math.sin(turn[0]) * shift.dy());
                 double dy = scale * (Math.sin(turn[0]) * shift.dx() + Math.cos(turn[0]) * shift.dy());
@@ -149,7 +150,7 @@ public final class Registration {
         return Spectrum.of(Spectrum.of(plane, true).unrolled(RADII, ANGLES, LEAST_RADIUS, MOST_RADIUS), false);
     }
 
-    /** The later plane as it would look, were it turned and scaled back. */
+    /** The later plane, rotated and scaled back. */
     private static Plane turned(Plane plane, double turn, double logScale) {
         Alignment back = new Placing(0, 0, turn, logScale, 0).on(plane.width());
         double[] values = new double[plane.values().length];

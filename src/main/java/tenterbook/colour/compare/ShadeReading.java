@@ -7,21 +7,21 @@ import tenterbook.words.Refusal;
 import tenterbook.words.Worded;
 
 /**
- * One reading of depth of shade, and how it was come by. Readings of two kinds, or in two bands, lie on different
- * scales: they are never fitted, averaged or compared together; see {@link #sameScale}.
+ * One reading of depth of shade and its source. Readings of two kinds, or in two bands, are on different scales and are never
+ * fitted, averaged or compared together; see {@link #sameScale}.
  *
  * @param ks K/S, 0 or more, unitless
- * @param kind how it was come by
+ * @param kind source of the reading
  * @param band where in the spectrum: a wavelength such as {@code 660 nm} or {@code red channel}; not blank
  */
 public record ShadeReading(double ks, Kind kind, String band) {
     public enum Kind implements Worded {
         /** Reflectance at one wavelength, from a spectrophotometer. */
         INSTRUMENT,
-        /** One wide channel of a photograph or of a colour worked out from one: a stand-in for reflectance. */
+        /** One wide channel of a photograph, or of a colour computed from one, as a proxy for reflectance. */
         PHOTO_PROXY;
 
-        /** For a sentence: what the reading comes from. */
+        /** The source, as part of a sentence. */
         @Override
         public Message word() {
             return Message.of(
@@ -39,12 +39,12 @@ public record ShadeReading(double ks, Kind kind, String band) {
         }
     }
 
-    /** Whether the two may stand on one axis. */
+    /** Whether the two can be compared. */
     public boolean sameScale(ShadeReading other) {
         return kind == other.kind && band.equals(other.band);
     }
 
-    /** For a sentence: {@code a photograph, red channel}; in English. */
+    /** As in {@code a photograph, red channel}; in English. */
     public String scale() {
         return kind.inEnglish() + ", " + band;
     }

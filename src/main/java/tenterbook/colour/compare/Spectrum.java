@@ -6,7 +6,7 @@ import org.hipparchus.transform.DftNormalization;
 import org.hipparchus.transform.FastFourierTransformer;
 import org.hipparchus.transform.TransformType;
 
-/** A square or oblong plane, sides powers of two, as its two-dimensional Fourier transform. */
+/** The two-dimensional Fourier transform of a plane whose sides are powers of two. */
 final class Spectrum {
     private final int width;
     private final int height;
@@ -20,7 +20,10 @@ final class Spectrum {
         this.imaginary = imaginary;
     }
 
-    /** Mean taken off, NaN made 0; faded towards the edges if {@code windowed}, so that they make no false lines. */
+    /**
+     * The mean is subtracted and NaN replaced by 0; {@code windowed} fades the edges, which would else appear as lines in the
+     * spectrum.
+     */
     static Spectrum of(Plane plane, boolean windowed) {
         double mean = 0;
         int n = 0;
@@ -68,7 +71,7 @@ final class Spectrum {
         }
     }
 
-    /** A shift that lays {@code other} over this: a point here is found there at x + dx, y + dy. */
+    /** A point at x, y of this plane is at x + dx, y + dy of the other. */
     record Shift(double dx, double dy, double strength) {}
 
     /**
@@ -82,7 +85,7 @@ final class Spectrum {
                 double re = other.rows[y][x] * rows[y][x] + other.imaginary[y][x] * imaginary[y][x];
                 double im = other.imaginary[y][x] * rows[y][x] - other.rows[y][x] * imaginary[y][x];
                 double size = Math.hypot(re, im);
-                // High frequencies are weave and noise, of which two photographs share little.
+                // High frequencies are weave and noise, which differ between two photographs.
                 double fx = Math.min(x, width - x) / (double) width;
                 double fy = Math.min(y, height - y) / (double) height;
                 double weight = size < 1e-12 ? 0 : Math.exp(-40 * (fx * fx + fy * fy)) / size;
@@ -118,9 +121,8 @@ final class Spectrum {
     }
 
     /**
-     * How strong each frequency is, unrolled: across, the logarithm of its distance from the middle; down, its angle
-     * over half a turn. Turning or scaling the plane shifts this one; moving the plane leaves it alone (Reddy and
-     * Chatterji 1996).
+     * The magnitude in log-polar coordinates: across, the logarithm of the frequency; down, its angle over half a turn.
+     * Rotating or scaling the plane shifts it; shifting the plane leaves it unchanged (Reddy and Chatterji 1996).
      */
     Plane unrolled(int radii, int angles, double least, double most) {
         double[] values = new double[radii * angles];

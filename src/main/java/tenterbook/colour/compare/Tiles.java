@@ -13,7 +13,7 @@ import tenterbook.colour.space.Srgb;
  */
 record Tiles(List<Tile> tiles, double seen) {
     private static final int ACROSS = 6;
-    /** A tile at the region's edge with fewer pixels than this share of a full one is left out. */
+    /** Least share of a full tile's pixels that a tile at the region's edge must have. */
     private static final double LEAST_SHARE = 0.25;
 
     private static final int MOST_PIXELS = 60_000;

@@ -17,7 +17,7 @@ public final class Ciede2000 {
         return difference(one.lightness(), one.a(), one.b(), other.lightness(), other.a(), other.b());
     }
 
-    /** The same from bare numbers and without allocation, for scans; a NaN or infinite number gives no useful answer. */
+    /** The same from bare numbers and without allocation, for scans. Undefined for NaN and infinities. */
     public static double difference(double L1, double a1, double b1, double L2, double a2, double b2) {
         double stretch = 1 + 0.5 * (1 - chromaRatio((Math.sqrt(a1 * a1 + b1 * b1) + Math.sqrt(a2 * a2 + b2 * b2)) / 2));
         double a1s = a1 * stretch;

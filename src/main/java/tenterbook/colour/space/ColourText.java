@@ -2,7 +2,7 @@ package tenterbook.colour.space;
 
 import java.util.regex.Pattern;
 
-/** A colour as a person types it, in either of the two ways understood here. */
+/** Reads a colour as a person types it. */
 public final class ColourText {
     private static final Pattern BARE = Pattern.compile("[0-9a-fA-F]{6}");
 

@@ -6,11 +6,11 @@ import tenterbook.words.Message;
 /**
  * A plain name for a colour, from its lightness, chroma and hue angle: "deep blue", "warm brown", "off-white".
  *
- * <p>A scheme of our own, drawn for naturally dyed cloth, whose chroma seldom passes 60. It is a reading aid and no
- * standard: two colours with one name may differ visibly, and the numbers decide.
+ * <p>Our own scheme for naturally dyed cloth, whose chroma seldom exceeds 60. A reading aid and no standard: two colours with
+ * one name may differ visibly.
  */
 public final class ColourWords {
-    /** Hue families by CIELAB hue angle; the borders are ours. From 350° round to 16° it is crimson again. */
+    /** Hue families by CIELAB hue angle; the limits are ours. From 350° to 16° it is crimson again. */
     private static final List<Family> FAMILIES = List.of(
             new Family(16, "crimson"),
             new Family(42, "red"),
@@ -31,12 +31,12 @@ public final class ColourWords {
 
     private record Family(double below, String name) {}
 
-    /** The name: lower case, one to three words; every colour has one, and always the same one. */
+    /** The name in English: lower case, one to three words. */
     public static String of(Lab colour) {
         return name(colour).inEnglish();
     }
 
-    /** The same, to be written in any language. */
+    /** The name in any language. */
     public static Message name(Lab colour) {
         return Message.of("colour.name." + code(colour));
     }
@@ -69,7 +69,7 @@ public final class ColourWords {
         return (strength.isEmpty() ? depth(L, "deep-", "", "light-", "pale-") : strength) + family(h);
     }
 
-    /** Browns, beiges and olives: orange and yellow hues that are dull enough to lose those names; else empty. */
+    /** Browns, beiges and olives, which are dull orange and yellow hues; else empty. */
     private static String earth(double L, double C, double h) {
         if (h < 20 || h >= 122) {
             return "";
@@ -99,7 +99,13 @@ public final class ColourWords {
     }
 
     private static String depth(double L, String dark, String middle, String light, String pale) {
-        return L < 36 ? dark : L < 60 ? middle : L < 78 ? light : pale;
+        if (L < 36) {
+            return dark;
+        }
+        if (L < 60) {
+            return middle;
+        }
+        return L < 78 ? light : pale;
     }
 
     private static String family(double h) {

@@ -3,7 +3,7 @@ package tenterbook.colour.space;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
-/** Numbers for reading: rounded half up as people round, and never a minus before a nought. */
+/** Numbers for reading: rounded half up, and never a minus before zero. */
 public final class Decimals {
     private Decimals() {}
 
@@ -12,7 +12,7 @@ public final class Decimals {
         return rounded(value, decimals).toPlainString();
     }
 
-    /** With its sign, but for nought: {@code +3.2}, {@code -0.4}, {@code 0.0}. */
+    /** With its sign, except zero: {@code +3.2}, {@code -0.4}, {@code 0.0}. */
     public static String signed(double value, int decimals) {
         BigDecimal rounded = rounded(value, decimals);
         return (rounded.signum() > 0 ? "+" : "") + rounded.toPlainString();

@@ -3,8 +3,8 @@ package tenterbook.colour.space;
 import tenterbook.words.Message;
 
 /**
- * A CIEDE2000 distance in plain words. The thresholds are common practice, not a standard: what an eye notices depends
- * on light, surface and gap between the cloths.
+ * A CIEDE2000 distance in plain words. The thresholds are common practice, not a standard: what the eye notices depends on
+ * light, surface and the gap between the cloths.
  */
 public final class DifferenceWords {
     private DifferenceWords() {}

@@ -1,7 +1,7 @@
 package tenterbook.colour.space;
 
 /**
- * Where a figure plausibly lies. What share of cases it should hold (95 % unless said) stands with whoever gives it.
+ * The interval in which a figure plausibly lies; 95 % unless documented otherwise where it is computed.
  *
  * @param low lower end, may be negative infinity where the data set no lower end
  * @param high upper end, not below {@code low}, may be infinity where the data set no upper end
@@ -15,7 +15,7 @@ public record Interval(double low, double high) {
         }
     }
 
-    /** An interval without width. */
+    /** An interval of zero width. */
     public static Interval exactly(double value) {
         return new Interval(value, value);
     }
@@ -24,7 +24,7 @@ public record Interval(double low, double high) {
         return low <= value && value <= high;
     }
 
-    /** Whether both ends are finite, so that the data say something on both sides. */
+    /** Whether both ends are finite. */
     public boolean bounded() {
         return Double.isFinite(low) && Double.isFinite(high);
     }

@@ -5,9 +5,8 @@ import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /**
- * A colour as an eye compares it: CIELAB (CIE 15), illuminant D65, 2° observer. A number measured under D50 (as many
- * instruments and print tables give it) is not the same number: it must be adapted before it comes here, and what holds one
- * says so ({@code tenterbook.colour.target.MeasuredColour}).
+ * A CIELAB colour (CIE 15), illuminant D65, 2° observer. Values under D50, as from many instruments and print tables, must be
+ * adapted first; {@code tenterbook.colour.target.MeasuredColour} names its white.
  *
  * @param lightness L*, 0 black to 100 white
  * @param a a*, green (negative) to red (positive), unitless
@@ -63,7 +62,7 @@ public record Lab(double lightness, double a, double b) {
         return Math.hypot(a, b);
     }
 
-    /** h, the hue angle: 0 (towards red) up to 360, by way of 90 yellow, 180 green, 270 blue. 0 for a pure grey. */
+    /** h, the hue angle, from 0 to below 360: 0 red, 90 yellow, 180 green, 270 blue. 0 for a pure grey. */
     public double hueDegrees() {
         double degrees = Math.toDegrees(Math.atan2(b, a));
         if (degrees < 0) {
@@ -72,13 +71,13 @@ public record Lab(double lightness, double a, double b) {
         return degrees >= 360 ? 0 : degrees + 0.0;
     }
 
-    /** The nearest a screen comes by clamping each component; see {@link #inSrgb()} for whether that was needed. */
+    /** The screen colour, each component clamped; {@link #inSrgb()} tells whether that was needed. */
     public Srgb srgb() {
         double[] linear = SrgbToLab.linearOf(lightness, a, b);
         return new Srgb(SrgbCurve.encoded(linear[0]), SrgbCurve.encoded(linear[1]), SrgbCurve.encoded(linear[2]));
     }
 
-    /** Whether an sRGB screen can show this colour at all. */
+    /** Whether an sRGB screen can show this colour. */
     public boolean inSrgb() {
         for (double component : SrgbToLab.linearOf(lightness, a, b)) {
             if (component < -GAMUT_SLACK || component > 1 + GAMUT_SLACK) {
@@ -93,7 +92,7 @@ public record Lab(double lightness, double a, double b) {
         return text(1);
     }
 
-    /** The same with as many decimals as asked; every page and paper rounds here, so that one colour reads the same everywhere. */
+    /** The same with this many decimals. Every page and paper rounds here, so that one colour reads the same everywhere. */
     public String text(int decimals) {
         return Decimals.plain(lightness, decimals) + ", " + Decimals.plain(a, decimals) + ", "
                 + Decimals.plain(b, decimals);

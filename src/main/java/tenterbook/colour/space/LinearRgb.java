@@ -1,8 +1,8 @@
 package tenterbook.colour.space;
 
 /**
- * Light in the primaries of sRGB before the transfer curve: proportional to what the sensor received if the camera kept
- * to the curve. 1 is a white reflector; after a correction a component may lie outside 0 to 1.
+ * Linear light in the primaries of sRGB, before the transfer curve. 1 is a white reflector; after a correction a component may
+ * lie outside 0 to 1.
  */
 public record LinearRgb(double red, double green, double blue) {
     /** @throws IllegalStateException if a component is NaN or infinite */
@@ -26,7 +26,7 @@ public record LinearRgb(double red, double green, double blue) {
         return new Lab(lab[0], lab[1], lab[2]);
     }
 
-    /** Y, the relative luminance: 0 black, 1 white. Coefficients as in the matrix of this room. */
+    /** Y, the relative luminance: 0 black, 1 white. Coefficients as in {@link SrgbToLab}. */
     public double luminance() {
         return 87098.0 / 409605 * red + 175762.0 / 245763 * green + 12673.0 / 175545 * blue;
     }

@@ -5,15 +5,14 @@ import java.util.function.Function;
 import tenterbook.words.Written;
 
 /**
- * What a measurement came to: a value, or the reason why there is none. A reason is a whole sentence for the maker.
+ * A measured value, or the reason why there is none, a sentence for the maker.
  *
- * @param <T> what is found
+ * @param <T> type of the value
  */
 public sealed interface MeasurementResult<T> {
-    /** A value that the inputs carry. */
     record Found<T>(T what) implements MeasurementResult<T> {}
 
-    /** No value, and why; {@code why} is a sentence that also says what would help. */
+    /** @param why a sentence that also says what would help */
     record Refused<T>(Written why) implements MeasurementResult<T> {}
 
     static <T> MeasurementResult<T> found(T value) {
@@ -24,7 +23,7 @@ public sealed interface MeasurementResult<T> {
         return new Refused<>(why);
     }
 
-    /** With a sentence that is in English already. */
+    /** With a sentence in English. */
     static <T> MeasurementResult<T> refused(String why) {
         if (why == null || why.isBlank()) {
             throw new IllegalStateException("A refusal says why; no reason was given");

@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 import tenterbook.words.Refusal;
 
 /**
- * A colour as a screen is told it: sRGB (IEC 61966-2-1), encoded, whole numbers.
+ * A screen colour: sRGB (IEC 61966-2-1), encoded, whole numbers.
  *
  * @param red 0 to 255
  * @param green 0 to 255
@@ -34,7 +34,7 @@ public record Srgb(int red, int green, int blue) {
         return ofRgb(Integer.parseInt(trimmed.substring(trimmed.length() - 6), 16));
     }
 
-    /** The lowest 24 bits of a packed pixel (0xAARRGGBB); the alpha bits are not looked at. */
+    /** The lowest 24 bits of a packed pixel (0xAARRGGBB); alpha is ignored. */
     public static Srgb ofRgb(int packed) {
         return new Srgb(packed >> 16 & 0xff, packed >> 8 & 0xff, packed & 0xff);
     }

@@ -1,12 +1,12 @@
 package tenterbook.colour.space;
 
 /**
- * The way between encoded sRGB and CIELAB, without allocation, for single colours and whole pictures alike.
+ * Conversion between encoded sRGB and CIELAB, without allocation, for single colours and whole pictures.
  *
  * <p>Transfer curve: {@link SrgbCurve}. Matrix: computed exactly from the sRGB primaries and the D65 white of chromaticity
- * (0.3127, 0.3290), so that every grey has a = b = 0 (the four-decimal matrix of the standard leaves 0.008 on white).
- * CIELAB: CIE 15, 2° observer. Source of the fractions: W3C CSS Color Module Level 4, section "Sample code for color
- * conversions"; from memory, checked against two independent libraries in the tests.
+ * (0.3127, 0.3290), so that every grey has a = b = 0 (the four-decimal matrix of the standard leaves 0.008 on white). CIELAB:
+ * CIE 15, 2° observer. Source of the fractions: W3C CSS Color Module Level 4, section "Sample code for color conversions"; from
+ * memory, checked against two independent libraries in the tests.
  */
 public final class SrgbToLab {
     private static final double EPSILON = 216.0 / 24389;
@@ -21,7 +21,7 @@ public final class SrgbToLab {
         ofLinear(SrgbCurve.linear(red), SrgbCurve.linear(green), SrgbCurve.linear(blue), out, at);
     }
 
-    /** The same from linear light; components outside 0 to 1 are taken as they are. */
+    /** The same from linear light; components may lie outside 0 to 1. */
     public static void ofLinear(double r, double g, double b, double[] out, int at) {
         double fx = f((506752.0 / 1228815 * r + 87881.0 / 245763 * g + 12673.0 / 70218 * b) / WHITE_X);
         double fy = f(87098.0 / 409605 * r + 175762.0 / 245763 * g + 12673.0 / 175545 * b);

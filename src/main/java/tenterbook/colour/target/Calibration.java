@@ -6,7 +6,7 @@ import tenterbook.words.Worded;
 
 /** How a measured colour was corrected for light and camera. */
 public enum Calibration implements Worded {
-    /** Not at all: the number is the picture's, not the cloth's. */
+    /** Not corrected: the number is the picture's, not the cloth's. */
     NONE,
     GREY_CARD,
     WHITE_AND_BLACK,

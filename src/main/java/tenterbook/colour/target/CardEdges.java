@@ -6,7 +6,7 @@ import java.util.List;
 import tenterbook.colour.palette.Pixels;
 import tenterbook.colour.space.LinearRgb;
 
-/** Moves roughly known sides of a card to where the light changes most, to within a pixel. */
+/** Refines roughly known sides of a card to the steepest change of light, to within a pixel. */
 final class CardEdges {
     private static final int PLACES = 24;
 
@@ -14,7 +14,7 @@ final class CardEdges {
 
     /**
      * @param quad four corners in pixels
-     * @param reach how far a side may lie from where it is thought to be, pixels
+     * @param reach greatest distance of a side from its assumed place, pixels
      * @return the corners moved; a side without a clear edge stays
      */
     static double[][] refine(Pixels picture, double[][] quad, double reach) {

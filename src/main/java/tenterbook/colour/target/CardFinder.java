@@ -10,12 +10,11 @@ import tenterbook.colour.palette.Region.Corner;
 import tenterbook.words.Message;
 
 /**
- * Looks for a grey card: a part of even, nearly grey colour with four straight sides, of a fifth of a percent to an eighth
- * of the picture, no more than two and a half times as long as wide, lying free of the picture's edges or across one. A
- * proposal only: a person sees its corners and may move them, and a plain grey thing of that shape looks the same.
+ * Looks for a grey card: a part of even, nearly grey colour with four straight sides, 0.2 % to 12.5 % of the picture, at most
+ * 2.5 times as long as wide, not at the picture's edges or across one. A proposal only: a plain grey thing of that shape looks
+ * the same, so a person sees the corners and may move them.
  */
 public final class CardFinder {
-    /** What to say when there is none. */
     public static final Message NONE_FOUND = Message.of("card.none-found");
 
     private static final int LONG_EDGE = 700;
@@ -24,8 +23,9 @@ public final class CardFinder {
     private static final double LEAST_FILL = 0.9;
     private static final double LONGEST = 2.5;
     /**
-     * Of L about a plane, block by block. In 60 rendered photographs the cards have 0.33 or less, flagstones, wood and
-     * walls of like shape 0.49 or more; a very noisy photograph may pass it, and then the corners are marked by hand.
+     * Greatest deviation of L from a plane, block by block. In 60 rendered photographs cards have 0.33 or less, flagstones,
+     * wood and walls of like shape 0.49 or more. A card in a very noisy photograph may exceed it; then the corners are marked
+     * by hand.
      */
     private static final double MOST_TEXTURE = 0.42;
 
@@ -34,14 +34,12 @@ public final class CardFinder {
     private CardFinder() {}
 
     /**
-     * A card as it was found.
-     *
      * @param outline its corners, clockwise
-     * @param score 0.45 to 1: how well it fills four straight sides, how even and how grey it is; no probability
+     * @param score 0.45 to 1: from how well it fills four straight sides, how even and how grey it is; not a probability
      */
     public record Found(CardOutline outline, double score) {}
 
-    /** The likeliest card; empty if nothing looks like one, see {@link #NONE_FOUND}. */
+    /** The likeliest card; empty where there is none, see {@link #NONE_FOUND}. */
     public static Optional<Found> find(Pixels picture) {
         return all(picture).stream().findFirst();
     }

@@ -37,7 +37,7 @@ public record CardOutline(List<Corner> corners) {
         return true;
     }
 
-    /** The corners as a clock's hand passes them. */
+    /** The corners clockwise. */
     List<Corner> clockwise() {
         double area = 0;
         for (int i = 0; i < 4; i++) {

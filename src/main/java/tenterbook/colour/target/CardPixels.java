@@ -76,7 +76,7 @@ final class CardPixels {
         return lights.stream().mapToDouble(LinearRgb::blue).toArray();
     }
 
-    /** Brightest less darkest part, over the mean; a part with few pixels is all noise and is left out. */
+    /** Brightest less darkest part, over the mean, without parts of few pixels, which are mostly noise. */
     double unevenness(double mean) {
         double least = Double.MAX_VALUE;
         double most = 0;

@@ -11,9 +11,9 @@ import tenterbook.measure.NumberWords;
 import tenterbook.words.Message;
 
 /**
- * What a card looks like in the picture, before any correction, and whether it may be trusted.
+ * The colour of a card in the picture, before any correction, and whether it is usable.
  *
- * @param mean linear light; in each channel the twentieth part of the pixels at either end is left out
+ * @param mean linear light; in each channel without the lowest and highest 5 % of the pixels
  * @param spread half of the pixels lie within this ΔE00 of the mean
  * @param tooBright share of pixels with a channel at level 253 or above, where the sensor or the file clips
  * @param tooDark share of pixels with a channel at level 2 or below
@@ -22,7 +22,7 @@ import tenterbook.words.Message;
  */
 public record CardReading(
         LinearRgb mean, double spread, double tooBright, double tooDark, double unevenness, int pixels) {
-    /** Limits of our own choice, common practice in kind: a fault below them moves the result by less than the floor. */
+    /** Limits of our own choice; a fault below them moves the result by less than {@link Correction#GREY_FLOOR}. */
     static final double MOST_CLIPPED = 0.02;
 
     static final double MOST_UNEVEN = 0.15;
@@ -64,7 +64,7 @@ public record CardReading(
         return Optional.empty();
     }
 
-    /** This reading if it can be used. */
+    /** This reading. @throws CardRefused if it cannot be used */
     CardReading usable() {
         fault().ifPresent(sentence -> {
             throw new CardRefused(sentence);

@@ -13,17 +13,17 @@ import tenterbook.words.Written;
 /**
  * A correction found from a chart of 24 patches.
  *
- * @param correction a full 3 × 3 matrix; its likely error is the mean hold-out error joined with the light's unevenness
+ * @param correction a full 3 × 3 matrix; its likely error combines the mean hold-out error and the light's unevenness
  * @param outline the chart, begun at the patch of dark skin
  * @param used how many patches were used; clipped and uneven ones are left out
- * @param holdOut mean ΔE00 of the used patches, each under the matrix found without it
+ * @param holdOut mean ΔE00 of the used patches, each under the matrix fitted without it
  * @param worst the largest of these
  * @param faults the patches left out, each with its reason
  */
 public record ChartCorrection(
         Correction correction, ChartGrid grid, int used, double holdOut, double worst, List<Message> faults) {
     static final int FEWEST_PATCHES = 18;
-    /** Above this the chart is not where it is said to be, not this chart, or the file has a strong tone of its own. */
+    /** Above this the outline is wrong, the chart is another one, or the file has a strong tone curve. */
     static final double MOST_HOLD_OUT = 5;
 
     public ChartCorrection {
@@ -31,7 +31,7 @@ public record ChartCorrection(
     }
 
     /**
-     * Reads the chart at its four outer corners, whichever of them is named first, and fits the matrix.
+     * Reads the chart at its four outer corners, in any rotation, and fits the matrix.
      *
      * @throws CardRefused if fewer than 18 patches can be used, or the mean hold-out error is above ΔE00 5
      */
@@ -95,7 +95,6 @@ public record ChartCorrection(
         return new ChartCorrection(correction, grid, seen.size(), fit.meanHoldOut(), fit.worstHoldOut(), faults);
     }
 
-    /** Sentence after sentence. */
     private static Written together(List<Message> sentences) {
         return conventions ->
                 sentences.stream().map(each -> each.in(conventions)).collect(Collectors.joining(" "));

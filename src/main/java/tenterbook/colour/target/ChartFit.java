@@ -8,11 +8,11 @@ import tenterbook.colour.space.Lab;
 import tenterbook.colour.space.LinearRgb;
 
 /**
- * The 3 × 3 matrix that takes seen light to known light with the least squares, each patch weighted by Y to the minus two
- * thirds: by the slope of L*, so that dark patches count as the eye counts them. A
- * gain for each channel put on first would change nothing: the matrix holds it.
+ * The 3 × 3 matrix from seen to known light by least squares, each patch weighted by Y to the minus two thirds, the slope of
+ * L*, so that dark patches count as for the eye. A gain for each channel applied first would change nothing: the matrix
+ * includes it.
  *
- * @param holdOut ΔE00 of each patch under the matrix found from all the others
+ * @param holdOut ΔE00 of each patch under the matrix fitted to all the others
  */
 record ChartFit(Matrix3 matrix, List<Double> holdOut) {
     /** Keeps black's weight finite. */

@@ -7,8 +7,8 @@ import tenterbook.colour.palette.Region.Corner;
 
 /**
  * Where the 24 patches of a chart lie in the picture, from the four outer corners of its field of patches. Perspective is
- * followed. Gaps between patches are taken as a tenth of a patch, and only the middle half of each patch is read, so
- * that corners marked a few pixels off do no harm.
+ * respected. Gaps between patches are assumed to be a tenth of a patch, and only the middle half of each patch is read, so that
+ * corners may be a few pixels off.
  *
  * @param patches the middle of each patch, in the order of {@link ChartReference#patches()}
  */
@@ -40,7 +40,7 @@ public record ChartGrid(List<Region> patches) {
         return new ChartGrid(patches);
     }
 
-    /** The same chart begun at each of its four corners, going round either way: a person may have marked it lying on its side or head. */
+    /** The chart read from each of its four corners in either direction, since it may lie on its side or upside down. */
     static List<ChartGrid> turned(CardOutline outline) {
         List<Corner> clockwise = outline.clockwise();
         List<ChartGrid> grids = new ArrayList<>();

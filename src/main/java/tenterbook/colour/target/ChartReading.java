@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import tenterbook.colour.palette.Pixels;
 
-/** How the patches of a chart look in the picture, in the order of the reference. */
+/** The patches of a chart in the picture, in the order of the reference. */
 record ChartReading(List<CardReading> patches) {
-    /** Patches are small; a shade across one is a smaller fault than across a card. */
+    /** More than for a card, since patches are small. */
     private static final double MOST_UNEVEN = 0.25;
 
     static ChartReading of(Pixels picture, ChartGrid grid) {
@@ -15,7 +15,10 @@ record ChartReading(List<CardReading> patches) {
                 .toList());
     }
 
-    /** Why patch {@code i} cannot be used, as the key of a sentence of its number and name; empty if it can. A saturated patch at level 0 in one channel is clipped. */
+    /**
+     * Why patch {@code i} cannot be used, as a message key; empty if it can. A saturated patch at level 0 in one channel is
+     * clipped.
+     */
     Optional<String> fault(int i) {
         CardReading patch = patches.get(i);
         if (patch.tooBright() > CardReading.MOST_CLIPPED) {

@@ -13,8 +13,8 @@ import tenterbook.words.Message;
 import tenterbook.words.Worded;
 
 /**
- * The published colours of the classic chart of 24 patches, four rows of six from dark skin to black. A chart fades and
- * soils; these are the numbers of a new one.
+ * The published colours of the classic chart of 24 patches, four rows of six from dark skin to black, as new: a chart fades and
+ * soils.
  *
  * @see "Source lines in the resource colour/chart24_lab_d50.csv"
  */

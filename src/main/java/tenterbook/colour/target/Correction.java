@@ -13,14 +13,14 @@ import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /**
- * What light and camera did to the colours, undone: corrected = matrix · light + offset, on linear light. Exposure is
- * scaled with it, so that the card comes out at its known reflectance.
+ * Correction for light and camera: corrected = matrix · light + offset, on linear light. It includes the exposure, so that the
+ * card has its known reflectance.
  *
- * @param how by what it was found
- * @param matrix nine numbers, row by row; a grey card fills the diagonal only
- * @param offset three numbers, of a white reflector's light; zero but for a white and a black card
+ * @param how method of calibration
+ * @param matrix nine numbers, row by row; diagonal for a grey card
+ * @param offset three numbers, as parts of a white reflector's light; zero except for a white and a black card
  * @param likelyError ΔE00, see {@link MeasuredColour}; null for {@link #NONE}
- * @param note what a person should know, in sentences; may be empty
+ * @param note remarks for the maker, in sentences; may be empty
  */
 public record Correction(Calibration how, List<Double> matrix, List<Double> offset, Double likelyError, String note) {
     /** Colours as the picture has them. */
@@ -32,13 +32,13 @@ public record Correction(Calibration how, List<Double> matrix, List<Double> offs
             Message.of("card.uncalibrated").inEnglish());
 
     /**
-     * ΔE00 that remains for a dyed colour when only the greys are known: a camera's own primaries and the file's tone are
-     * not. The tests simulate two cameras whose wider primaries go unnamed and find the median error of 18 coloured patches
-     * below it; that such errors are of this size is common practice.
+     * Residual ΔE00 of a dyed colour when only greys are known, since the camera's primaries and the file's tone curve are not.
+     * The tests simulate two cameras with wider primaries and find the median error of 18 coloured patches below it; the size
+     * is common practice.
      */
     public static final double GREY_FLOOR = 4;
 
-    /** Gains further apart than this belong to no card of grey. */
+    /** Greatest ratio of the channels' gains for a grey card. */
     private static final double MOST_CAST = 4;
 
     private static final double LEAST_LIGHT = 0.004;
@@ -54,7 +54,7 @@ public record Correction(Calibration how, List<Double> matrix, List<Double> offs
     /**
      * One card: a gain for each channel.
      *
-     * @throws CardRefused if the reading has a fault, or is no neutral card
+     * @throws CardRefused if the reading has a fault or is not neutral
      */
     public static Correction byGrey(CardReading reading, KnownCard card) {
         LinearRgb seen = lit(reading.usable());
@@ -110,7 +110,7 @@ public record Correction(Calibration how, List<Double> matrix, List<Double> offs
                 "");
     }
 
-    /** The corrected light of one colour; it may leave 0 to 1. */
+    /** The corrected light of one colour; it may lie outside 0 to 1. */
     public LinearRgb apply(LinearRgb light) {
         List<Double> m = matrix;
         double r = light.red();
@@ -137,10 +137,10 @@ public record Correction(Calibration how, List<Double> matrix, List<Double> offs
         };
         RegionColour found = RegionColour.of(picture, part, corrected);
         CardPixels pixels = CardPixels.of(picture, part);
-        String said = note;
+        String notes = note;
         double clipped = pixels.tooBright + pixels.tooDark;
         if (clipped > CardReading.MOST_CLIPPED) {
-            said = (said + " "
+            notes = (notes + " "
                             + Message.of("card.clipped", "share", NumberWords.percent(clipped, 0))
                                     .inEnglish())
                     .strip();
@@ -153,10 +153,10 @@ public record Correction(Calibration how, List<Double> matrix, List<Double> offs
                 found.pixels(),
                 likelyError,
                 how,
-                said);
+                notes);
     }
 
-    /** ΔE00 of the card itself if its light is off by half its unevenness, joined with the noise of its mean. */
+    /** ΔE00 of the card if its light is off by half its unevenness, combined with the noise of its mean. */
     static double cardError(CardReading reading, KnownCard card) {
         LinearRgb known = LinearRgb.of(card.lab());
         double light = Ciede2000.difference(

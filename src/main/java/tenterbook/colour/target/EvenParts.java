@@ -6,7 +6,7 @@ import tenterbook.colour.palette.LabRaster;
 
 /** Connected parts of even, nearly grey colour, grown cell by cell. */
 final class EvenParts {
-    /** With the cast of lamp light a grey card is no longer grey; beyond this it is not taken for one. */
+    /** Greatest chroma of a grey card under coloured light. */
     private static final double MOST_CHROMA = 20;
 
     private static final double DARKEST = 22;
@@ -93,7 +93,7 @@ final class EvenParts {
         return new EvenPatch(cells, l, a, b, rest(inner.length > cells.length / 2 ? inner : cells, l));
     }
 
-    /** Without the cells at its border, which show what lies beside it as well. */
+    /** Without the cells at its border, which also show the surroundings. */
     private int[] interior(int[] cells) {
         java.util.BitSet own = new java.util.BitSet(raster.size());
         for (int cell : cells) {
@@ -106,7 +106,7 @@ final class EvenParts {
                 .toArray();
     }
 
-    /** What remains of the lightness after a plane through it: a card in slanting light is even, stone and cloth are not. */
+    /** Standard deviation of the lightness from a plane: small for a card in slanting light, not for stone and cloth. */
     private double rest(int[] cells, double mean) {
         int w = raster.width();
         double mx = 0;

@@ -13,7 +13,7 @@ import tenterbook.words.Refusal;
  * @param lab CIELAB, D65, 2° observer
  */
 public record KnownCard(String name, Lab lab) {
-    /** @throws IllegalArgumentException if the card reflects nothing or more than a white reflector */
+    /** @throws IllegalArgumentException if its reflectance is 0 or more than 1 */
     public KnownCard {
         Objects.requireNonNull(name, "name");
         if (!(lab.lightness() > 0 && lab.lightness() <= 100)) {
@@ -21,7 +21,7 @@ public record KnownCard(String name, Lab lab) {
         }
     }
 
-    /** The photographer's grey of 18 per cent reflectance; common practice, a real card may be off by a few per cent. */
+    /** The photographer's grey card of 18 % reflectance (common practice; a real card may be off by a few percent). */
     public static KnownCard grey18() {
         return neutral(Message.of("card.grey-18").inEnglish(), 0.18);
     }

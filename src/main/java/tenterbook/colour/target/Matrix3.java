@@ -2,7 +2,7 @@ package tenterbook.colour.target;
 
 import java.util.List;
 
-/** Nine numbers in rows, and just enough algebra for them. */
+/** A 3 × 3 matrix. */
 record Matrix3(
         double a11, double a12, double a13, double a21, double a22, double a23, double a31, double a32, double a33) {
     static final Matrix3 IDENTITY = diagonal(1, 1, 1);
@@ -32,7 +32,7 @@ record Matrix3(
         return a11 * (a22 * a33 - a23 * a32) - a12 * (a21 * a33 - a23 * a31) + a13 * (a21 * a32 - a22 * a31);
     }
 
-    /** @throws ArithmeticException if there is none */
+    /** @throws ArithmeticException if it is singular */
     Matrix3 inverse() {
         double d = determinant();
         if (!(Math.abs(d) > 1e-15)) {

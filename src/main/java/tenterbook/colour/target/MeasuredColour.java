@@ -6,20 +6,19 @@ import tenterbook.measure.NumberWords;
 import tenterbook.words.Message;
 
 /**
- * A colour read off a photograph, with what is needed to trust it.
+ * A colour measured in a photograph, with its uncertainty.
  *
- * <p>The likely error is a typical ΔE00 between this number and what an instrument would give on the same cloth. It joins,
- * as independent errors (root of the sum of squares): how well the correction does on colours it has not seen, which for
- * a chart is its own hold-out error and for grey cards a floor (see {@link Correction#GREY_FLOOR}); and the light's
- * unevenness over the card. It does not know light that differs between card and cloth, glare on the cloth,
- * fluorescence, or a card that is not what it claims.
+ * <p>The likely error is a typical ΔE00 between this number and what an instrument would give on the same cloth. It combines,
+ * as independent errors (root of the sum of squares), the error of the correction for other colours, which is the hold-out
+ * error of a chart and {@link Correction#GREY_FLOOR} for grey cards, and the light's unevenness over the card. It does not
+ * include light that differs between card and cloth, glare on the cloth, fluorescence, or a card other than stated.
  *
- * @param lab told against {@code white}
+ * @param lab relative to {@code white}
  * @param observer always 2° (CIE 1931), which sRGB rests on
  * @param spread half of the cloth's pixels lie within this ΔE00 of the mean: the cloth's own unevenness, weave and noise
  * @param pixels how many were measured
- * @param likelyError ΔE00; null if uncalibrated, because then nothing is known of it
- * @param note what a person should read beside the number; never empty for an uncalibrated colour
+ * @param likelyError ΔE00; null if uncalibrated
+ * @param note remarks for the maker; never empty for an uncalibrated colour
  */
 public record MeasuredColour(
         Lab lab,

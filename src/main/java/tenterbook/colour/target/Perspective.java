@@ -4,7 +4,7 @@ import java.util.List;
 import tenterbook.colour.palette.Region.Corner;
 
 /**
- * The projective map from the unit square to four corners.
+ * The projective transformation from the unit square to four corners.
  *
  * @see "Heckbert 1989, Fundamentals of Texture Mapping and Image Warping, section 2.2.3; from memory, checked in the tests"
  */

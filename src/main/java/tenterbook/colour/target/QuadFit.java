@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** The four-sided figure around a set of points: their convex hull, whose sides are dropped until four are left. */
+/** The quadrilateral around a set of points: their convex hull, reduced to four sides. */
 final class QuadFit {
     private QuadFit() {}
 
@@ -21,7 +21,7 @@ final class QuadFit {
         return hull.size() == 4 ? Optional.of(hull.toArray(double[][]::new)) : Optional.empty();
     }
 
-    /** Twice the signed area is the shoelace sum; this is the area itself. */
+    /** The area of a polygon by the shoelace formula. */
     static double area(double[][] polygon) {
         double twice = 0;
         for (int i = 0; i < polygon.length; i++) {
@@ -32,7 +32,7 @@ final class QuadFit {
         return Math.abs(twice) / 2;
     }
 
-    /** Where the line through a and b meets the one through c and d; null if they are parallel. */
+    /** The intersection of the lines through a, b and through c, d; null if they are parallel. */
     static double[] meeting(double[] a, double[] b, double[] c, double[] d) {
         double ux = b[0] - a[0];
         double uy = b[1] - a[1];
@@ -46,7 +46,7 @@ final class QuadFit {
         return new double[] {a[0] + t * ux, a[1] + t * uy};
     }
 
-    /** Lengthens the neighbours of the side that costs least area until they meet. */
+    /** Removes the side whose removal adds least area, extending its neighbours until they meet. */
     private static boolean dropSide(List<double[]> hull) {
         int n = hull.size();
         int best = -1;

@@ -5,8 +5,7 @@ import tenterbook.colour.space.Lab;
 import tenterbook.words.Refusal;
 
 /**
- * The white that a colour is told against, 2° observer, and the way from one to the other: the linear Bradford
- * transform.
+ * The reference white of a colour, 2° observer, with adaptation by the linear Bradford transform.
  *
  * @see "D65: chromaticity 0.3127, 0.3290, IEC 61966-2-1. D50: X 0.9642, Z 0.8249, ICC.1, which the chart's source uses.
  *     Transform: ICC.1, annex E. From memory, checked against an independent library's numbers in the tests"
@@ -53,7 +52,7 @@ public enum WhitePoint {
         return new double[] {x, 1, z};
     }
 
-    /** X, Y, Z (white Y = 1) of a CIELAB colour told against this white. */
+    /** X, Y, Z (white Y = 1) of a CIELAB colour relative to this white. */
     public double[] xyz(Lab lab) {
         double fy = (lab.lightness() + 16) / 116;
         return new double[] {x * inverse(fy + lab.a() / 500), inverse(fy), z * inverse(fy - lab.b() / 200)};
@@ -67,7 +66,7 @@ public enum WhitePoint {
         return new Lab(116 * fy - 16, 500 * (fx - fy), 200 * (fy - fz));
     }
 
-    /** What corresponds under {@code other} to X, Y, Z under this white. */
+    /** X, Y, Z adapted from this white to {@code other}. */
     public double[] adapt(double[] xyz, WhitePoint other) {
         if (other == this) {
             return xyz.clone();
@@ -81,7 +80,7 @@ public enum WhitePoint {
         return CONES.inverse().times(cones);
     }
 
-    /** The same colour, told against {@code other}. */
+    /** The colour adapted from this white to {@code other}. */
     public Lab adapt(Lab lab, WhitePoint other) {
         return other == this ? lab : other.lab(adapt(xyz(lab), other));
     }

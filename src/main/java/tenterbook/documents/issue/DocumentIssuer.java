@@ -25,7 +25,9 @@ import tenterbook.documents.layout.DocumentPaper;
 import tenterbook.labelling.StoredSettings;
 import tenterbook.ledger.LedgerTransaction;
 
-/** Issues documents: lays them out, stores their PDF, and then keeps their exact words in the ledger with the name of the file. */
+/**
+ * Issues documents: lays them out, stores their PDF, and then stores their exact words in the ledger with the name of the file.
+ */
 public final class DocumentIssuer {
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS").withZone(ZoneOffset.UTC);
@@ -36,7 +38,7 @@ public final class DocumentIssuer {
      * Stores the PDF of each draft in the archive and a paper of each in the ledger, in one act; then writes one PDF of all to
      * {@code out}.
      *
-     * @param replaces the paper they are printed in place of; empty for none
+     * @param replaces the paper that they replace; empty for none
      * @throws tenterbook.typeset.DoesNotFit where words have no room; nothing is kept
      * @throws tenterbook.typeset.UnsupportedCharacter where a character cannot be set; nothing is kept
      */
@@ -51,7 +53,7 @@ public final class DocumentIssuer {
             throws IOException {
         Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
         String stamp = "paper-" + STAMP.format(at);
-        // What is printed is what the papers keep, so that their words and their file cannot differ.
+        // Printed from the stored lines, so that words and file cannot differ.
         List<DocumentText> kept = drafts.stream()
                 .map(draft -> DocumentLines.read(paper(draft, stamp, replaces, at)))
                 .toList();
@@ -74,7 +76,7 @@ public final class DocumentIssuer {
         return issued;
     }
 
-    /** Other paper may have been issued in the same moment. */
+    /** Another paper may have been issued at the same time. */
     private static String free(LedgerTransaction act, String stamp, int from) {
         for (int number = from; ; number++) {
             String id = number == 0 ? stamp : stamp + "-" + number;

@@ -5,7 +5,7 @@ import tenterbook.words.Explained;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
-/** A paper that is not sent any more, because what it said of a person was erased. */
+/** A paper that is no longer available, because particulars of a person were erased from it. */
 public final class PaperErased extends RuntimeException implements Explained {
     private static final long serialVersionUID = 1L;
 

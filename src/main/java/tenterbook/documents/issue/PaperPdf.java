@@ -22,13 +22,13 @@ import tenterbook.words.Refusal;
 
 /**
  * The PDF of an issued paper: the stored file, byte for byte. A paper issued before files were stored is laid out once from its
- * words; the file is stored and the paper saved anew with a note that says so.
+ * words; the file is stored and the paper saved again with a note on it.
  */
 public final class PaperPdf {
-    /** In the revision that names a file made afterwards. */
+    /** Note of the revision that names a file made afterwards. */
     static final String NOTE = Message.of("document.stored-afterwards").inEnglish();
 
-    /** Who saves such a revision: no person asked for it. */
+    /** The author of such a revision, which no person asked for. */
     static final String AUTHOR = "Tenterbook";
 
     private PaperPdf() {}
@@ -57,9 +57,9 @@ public final class PaperPdf {
     }
 
     /**
-     * Stores the file of every paper that has none, oldest first. One that cannot be laid out stays as it is.
+     * Stores the file of every paper that has none, oldest first. A paper that cannot be laid out stays unchanged.
      *
-     * @return why, for each of these
+     * @return the reason for each of these
      * @throws Progress.Cancelled if asked to stop; what is stored stays
      */
     public static List<String> storeAll(Archive archive, PhotoSource photographs, Progress progress) {
@@ -96,7 +96,7 @@ public final class PaperPdf {
             archive.ledger().write(AUTHOR, act -> act.save(Kinds.ISSUED_PAPER, whole, saved.version(), NOTE));
             return whole.pdf();
         } catch (Conflict meanwhile) {
-            // Fetched twice in the same moment: the first to save decides.
+            // If two threads store it at the same time, the first save counts.
             return archive.ledger()
                     .find(Kinds.ISSUED_PAPER, id)
                     .map(now -> now.record().pdf())

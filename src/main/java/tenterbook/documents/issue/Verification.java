@@ -15,11 +15,11 @@ import tenterbook.measure.Digest;
 import tenterbook.piece.Piece;
 
 /**
- * What an archive can say of a certificate's code.
+ * The result of looking up a certificate's code.
  *
  * @param revision of the piece, whose hash begins with the code
- * @param holds whether the revision's contents still give its hash
- * @param linked whether it still names the hash of the revision before it in the ledger
+ * @param holds whether the revision's contents still match its hash
+ * @param linked whether it still has the hash of the revision before it
  * @param newest the newest version of the piece; 0 where it was withdrawn
  * @param certificates issued here with this code
  */
@@ -27,17 +27,17 @@ public record Verification(
         Revision revision, boolean holds, boolean linked, int newest, List<IssuedPaper> certificates) {
     private static final int AT_ONCE = 1000;
 
-    /** Whether nothing was altered that was not erased on request. */
+    /** Whether nothing was altered other than by an erasure. */
     public boolean whole() {
         return linked && (holds || erased());
     }
 
-    /** Whether it cannot give its hash any more because particulars of a person were erased from it. */
+    /** Whether it no longer matches its hash because particulars of a person were erased from it. */
     public boolean erased() {
         return !holds && revision.redacted();
     }
 
-    /** Every revision of a piece in the archive that the code fits; empty where there is none. One is the rule. */
+    /** Every revision of a piece whose hash begins with the code, usually one. */
     public static List<Verification> of(Archive archive, VerificationCode code) {
         List<Verification> found = new ArrayList<>();
         Digest before = Revision.NONE;

@@ -19,7 +19,7 @@ import tenterbook.piece.Piece;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
-/** What the maker's archive tells of a piece's making and whereabouts, with a code by which the record can be compared. */
+/** A piece's making and whereabouts from the maker's archive, with a code by which the record can be verified. */
 final class Certificate {
     private Certificate() {}
 
@@ -74,7 +74,7 @@ final class Certificate {
         return facts;
     }
 
-    /** Its events, and what other records say happened to it; where only the status or the holder is known, that. */
+    /** Its events and those from other records; where only the status or the holder is known, that. */
     private static List<Block.Fact> been(DocumentFacts subject, DocumentSettings request) {
         List<Happened> been = new ArrayList<>();
         subject.piece().events().stream()
@@ -128,7 +128,7 @@ final class Certificate {
 
     private record Happened(PartialDate when, String words) {}
 
-    /** People are named only where that was chosen; prices and notes never. */
+    /** Names only where chosen; never prices and notes. */
     private static Happened event(DocumentFacts subject, Event event, DocumentSettings request) {
         boolean named = event.party() != null && request.disclosure().names();
         Message words = Message.of(

@@ -2,12 +2,9 @@ package tenterbook.documents.kind;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
-import tenterbook.archive.Kinds;
 import tenterbook.documents.Block;
 import tenterbook.documents.DocumentDraft;
 import tenterbook.documents.DocumentKind;
@@ -16,25 +13,20 @@ import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.DocumentText;
 import tenterbook.documents.PageSize;
 import tenterbook.facts.Denial;
-import tenterbook.imaging.Photo;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
-import tenterbook.piece.condition.Comparison;
 import tenterbook.piece.condition.Examination;
-import tenterbook.piece.condition.ExaminedPhoto;
-import tenterbook.piece.condition.Observation;
 import tenterbook.piece.condition.Signatory;
-import tenterbook.words.Joined;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 import tenterbook.words.Written;
 
 /**
  * A condition report of one examination, as it passes between maker, museum, gallery and carrier: what the piece is, who looked
- * how and at what, advice to who will lift it next, the photographs with numbered marks, the same numbers told in a table, what
- * changed since the examination before, and lines to sign.
+ * how and at what, advice for handling, the photographs with numbered marks, a table of the numbered observations, what changed
+ * since the examination before, and lines to sign.
  *
  * @see "EN 16095:2012, Conservation of cultural property, Condition recording for movable cultural heritage: its parts from
  *     memory"
@@ -81,6 +73,7 @@ public final class ConditionReport {
 
     private List<Block> blocks(int version) {
         List<Block> blocks = new ArrayList<>();
+        ConditionObservations observations = new ConditionObservations(archive, examination);
         blocks.add(new Block.Heading(1, subject.number() + "  " + subject.title()));
         lacking().forEach(lack -> blocks.add(DocumentWords.missing(lack)));
         blocks.add(new Block.Facts(identification(version)));
@@ -91,10 +84,10 @@ public final class ConditionReport {
         blocks.add(DocumentWords.heading(2, "document.heading.how-far-it-was-looked-at"));
         blocks.add(zones());
         advice(blocks);
-        photographs(blocks);
+        new ConditionPhotographs(archive, examination).addTo(blocks);
         blocks.add(DocumentWords.heading(2, "document.heading.what-was-seen"));
-        blocks.add(seen());
-        changes(blocks);
+        blocks.add(observations.seen());
+        observations.addChanges(blocks);
         hands(blocks);
         blocks.add(DocumentWords.note(LightAdvice.sources(List.of(subject.facts()))));
         blocks.add(DocumentWords.note(DocumentWords.english("document.condition.standard")));
@@ -137,7 +130,7 @@ public final class ConditionReport {
     private List<Block.Fact> circumstances() {
         return List.of(
                 DocumentWords.fact("document.fact.day", examination.when()),
-                DocumentWords.fact("document.fact.reason", said(examination.reason())),
+                DocumentWords.fact("document.fact.reason", DocumentWords.choice(examination.reason())),
                 DocumentWords.fact("document.fact.place", examination.place()),
                 DocumentWords.fact("document.fact.examined-by", person(examination.examiner(), examination.party())),
                 DocumentWords.fact("document.fact.means", examination.means()),
@@ -161,10 +154,6 @@ public final class ConditionReport {
                 before, () -> DocumentWords.english("document.condition.not-compared"));
     }
 
-    private static String said(@Nullable Enum<?> word) {
-        return word == null ? "" : word.toString();
-    }
-
     private String person(String name, PartyId party) {
         String title = party == null
                 ? ""
@@ -173,160 +162,9 @@ public final class ConditionReport {
     }
 
     private String state() {
-        String state = Denial.NOT_JUDGED.unless(examination, () -> Written.capital(said(examination.overall())) + ".");
+        String state = Denial.NOT_JUDGED.unless(
+                examination, () -> Written.capital(DocumentWords.choice(examination.overall())) + ".");
         return DocumentWords.joined(" ", state, DocumentWords.stop(examination.summary()));
-    }
-
-    // ---- photographs
-
-    /** Marked ones large, each with its legend; the others side by side. */
-    private void photographs(List<Block> blocks) {
-        if (examination.photos().isEmpty()) {
-            return;
-        }
-        blocks.add(DocumentWords.heading(2, "document.heading.photographs"));
-        List<Block.Photograph> shown =
-                examination.photos().stream().map(this::photograph).toList();
-        shown.stream().filter(photo -> !photo.marks().isEmpty()).forEach(blocks::add);
-        shown.stream().filter(photo -> photo.marks().isEmpty()).forEach(blocks::add);
-    }
-
-    private Block.Photograph photograph(ExaminedPhoto photo) {
-        List<Block.Mark> marks = examination.observations().stream()
-                .flatMap(seen -> seen.marks().stream()
-                        .filter(mark -> mark.photo().equals(photo.photo()))
-                        .map(mark -> new Block.Mark(
-                                seen.number(),
-                                mark.left(),
-                                mark.top(),
-                                DocumentWords.joined(
-                                        ", ",
-                                        seen.what(),
-                                        seen.gone() ? DocumentWords.english("document.condition.gone") : seen.size(),
-                                        mark.area() ? DocumentWords.english("document.condition.over-an-area") : ""),
-                                mark.right(),
-                                mark.bottom())))
-                .toList();
-        return new Block.Photograph(
-                photo.photo(),
-                marks.isEmpty() ? Block.Extent.HALF : Block.Extent.WHOLE,
-                photo.caption().isEmpty()
-                        ? Message.of("document.view", "view", photo.shows()).inEnglish()
-                        : photo.caption(),
-                caption(photo),
-                marks);
-    }
-
-    private String caption(ExaminedPhoto photo) {
-        String taken = archive.ledger()
-                .find(Kinds.PHOTO, photo.photo().hex())
-                .map(Saved::record)
-                .map(Photo::taken)
-                .filter(text -> text.length() >= 10)
-                .map(text -> Message.of("document.condition.taken", "day", text.substring(0, 10))
-                        .inEnglish())
-                .orElse(DocumentWords.english("document.condition.taken-not-recorded"));
-        return DocumentWords.joined(
-                " ", DocumentWords.stop(Written.capital(photo.shows())), DocumentWords.stop(photo.caption()), taken);
-    }
-
-    // ---- observations
-
-    private Block seen() {
-        return Denial.NOTHING_WAS_NOTED
-                .of(examination)
-                .or(() -> Denial.NOTHING_LISTED.of(examination))
-                .<Block>map(DocumentWords::note)
-                .orElseGet(this::observations);
-    }
-
-    private Block observations() {
-        boolean again = examination.earlier() != null;
-        List<Block.Column> columns = new ArrayList<>(List.of(
-                DocumentWords.column("document.column.no", 0.5, true),
-                DocumentWords.column("document.column.what", 1.5, false),
-                DocumentWords.column("document.column.where", 2, false),
-                DocumentWords.column("document.column.extent", 1.4, false),
-                DocumentWords.column("document.column.how-bad", 1.6, false)));
-        if (again) {
-            columns.add(new Block.Column(
-                    Message.of("document.column.since", "examination", examination.earlier())
-                            .inEnglish(),
-                    1.3,
-                    false));
-        }
-        columns.add(DocumentWords.column("document.column.note", 2.2, false));
-        return new Block.Table(
-                columns,
-                examination.observations().stream()
-                        .map(each -> row(each, again))
-                        .toList());
-    }
-
-    private static Block.TableRow row(Observation seen, boolean again) {
-        List<String> cells = new ArrayList<>(List.of(
-                Integer.toString(seen.number()),
-                seen.what(),
-                seen.where(),
-                seen.size(),
-                DocumentWords.joined(", ", said(seen.severity()), said(seen.stability()))));
-        if (again) {
-            cells.add(
-                    seen.standing() == null
-                            ? DocumentWords.english("document.condition.new")
-                            : seen.standing().toString());
-        }
-        cells.add(seen.note());
-        return new Block.TableRow(null, cells);
-    }
-
-    private void changes(List<Block> blocks) {
-        if (examination.earlier() == null) {
-            return;
-        }
-        Optional<Examination> before = archive.ledger()
-                .find(Kinds.EXAMINATION, examination.earlier().value())
-                .map(Saved::record);
-        if (before.isEmpty()) {
-            blocks.add(DocumentWords.missing(
-                    Message.of("document.condition.no-earlier", "examination", examination.earlier())
-                            .inEnglish()));
-            return;
-        }
-        Comparison comparison = Comparison.of(before.get(), examination);
-        blocks.add(new Block.Heading(
-                2,
-                Message.of(
-                                "document.condition.since",
-                                "examination",
-                                examination.earlier(),
-                                "day",
-                                before.get().when())
-                        .inEnglish()));
-        blocks.add(new Block.Paragraph(
-                DocumentWords.stop(Written.capital(comparison.inWords().inEnglish()))));
-        if (!comparison.changes().isEmpty()) {
-            blocks.add(new Block.Table(
-                    List.of(
-                            DocumentWords.column("document.column.no", 0.5, true),
-                            DocumentWords.column("document.column.what", 2, false),
-                            DocumentWords.column("document.column.became", 1.3, false),
-                            DocumentWords.column("document.column.written-otherwise", 5, false)),
-                    comparison.changes().stream()
-                            .map(change -> new Block.TableRow(
-                                    null,
-                                    List.of(
-                                            Integer.toString(change.number()),
-                                            change.last().what(),
-                                            change.kind().toString(),
-                                            DocumentWords.joined(
-                                                    ". ",
-                                                    new Joined("; ", change.differs()).inEnglish(),
-                                                    change.doubt() == null
-                                                            ? ""
-                                                            : change.doubt().inEnglish()))))
-                            .toList()));
-        }
     }
 
     private Block zones() {
@@ -335,11 +173,10 @@ public final class ConditionReport {
         }
         return new Block.Facts(examination.zones().stream()
                 .map(zone -> DocumentWords.named(
-                        Written.capital(zone.zone()), DocumentWords.joined("; ", said(zone.seen()), zone.note())))
+                        Written.capital(zone.zone()),
+                        DocumentWords.joined("; ", DocumentWords.choice(zone.seen()), zone.note())))
                 .toList());
     }
-
-    // ---- advice and hands
 
     private void advice(List<Block> blocks) {
         blocks.add(DocumentWords.heading(2, "document.heading.handling-light-and-packing"));

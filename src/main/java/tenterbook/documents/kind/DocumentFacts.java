@@ -18,7 +18,7 @@ import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
 
 /**
- * A piece and all that the archive tells of it for a document.
+ * A piece with all its facts for a document.
  *
  * @param newest the newest revision of its record
  * @param kin other pieces out of the same clampings
@@ -61,9 +61,10 @@ record DocumentFacts(Saved<Piece> saved, PieceFacts facts, Revision newest, List
         Party party = facts.party(id).orElse(null);
         boolean subject =
                 party != null && !party.kind().toLowerCase(Locale.ROOT).contains("buyer");
-        return subject || buyers
-                ? party == null ? id.value() : party.title()
-                : DocumentWords.english("document.private-owner");
+        if (!subject && !buyers) {
+            return DocumentWords.english("document.private-owner");
+        }
+        return party == null ? id.value() : party.title();
     }
 
     List<PiecePhoto> photos() {

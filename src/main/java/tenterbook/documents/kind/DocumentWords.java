@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.documents.Block;
 import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
@@ -43,8 +44,12 @@ final class DocumentWords {
         return new Block.Heading(level, english(key));
     }
 
-    static Block.Column column(String key, double share, boolean figures) {
-        return new Block.Column(english(key), share, figures);
+    static Block.Column column(String key, double share) {
+        return new Block.Column(english(key), share, false);
+    }
+
+    static Block.Column numberColumn(String key, double share) {
+        return new Block.Column(english(key), share, true);
     }
 
     static Block.Blank blank(String key, int lines) {
@@ -58,6 +63,11 @@ final class DocumentWords {
 
     static String yes(boolean holds) {
         return holds ? "yes" : "no";
+    }
+
+    /** The word of a choice; empty for null. */
+    static String choice(@Nullable Enum<?> word) {
+        return word == null ? "" : word.toString();
     }
 
     static Block.Note missing(String text) {
@@ -80,7 +90,7 @@ final class DocumentWords {
         return Stream.of(texts).filter(text -> text != null && !text.isBlank()).collect(Collectors.joining(between));
     }
 
-    /** Paragraphs as typed: an empty line parts them, a single line end too. */
+    /** Paragraphs as typed, separated by line ends. */
     static List<Block> paragraphs(String typed) {
         List<Block> blocks = new ArrayList<>();
         Arrays.stream(typed.split("\\R+"))
@@ -89,7 +99,7 @@ final class DocumentWords {
         return blocks;
     }
 
-    /** Both sides with the name of each, as entered and in metric units; says which is not recorded. */
+    /** Both sides with the name of each, as entered and in metric units, or that one is not recorded. */
     static String size(Piece piece) {
         if (!piece.length().recorded() && !piece.width().recorded()) {
             return NOT_RECORDED;
@@ -124,7 +134,7 @@ final class DocumentWords {
         return text.isEmpty() || text.matches("(?s).*[.!?…]$") ? text : text + ".";
     }
 
-    /** What was agreed last for an event of this kind; the asking price said to be one; or 'not recorded'. */
+    /** What was agreed last for an event of this kind; else the asking price, marked as such; or 'not recorded'. */
     static String agreed(PieceFacts facts, EventKind kind) {
         Optional<Money> agreed = price(facts.piece(), kind);
         if (agreed.isPresent()) {

@@ -15,7 +15,7 @@ import tenterbook.piece.Piece;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
-/** Pieces with their values and where they are, for an insurer. What has no value recorded is in no sum. */
+/** Pieces with their values and where they are, for an insurer. Pieces without a value are in no sum. */
 final class InsuranceList {
     private InsuranceList() {}
 
@@ -29,10 +29,10 @@ final class InsuranceList {
                 DocumentWords.fact("document.fact.as-recorded-on", today))));
         blocks.add(new Block.Table(
                 List.of(
-                        DocumentWords.column("document.column.piece", 2.6, false),
-                        DocumentWords.column("document.column.size-materials-condition", 3.4, false),
-                        DocumentWords.column("document.column.where-it-is", 2.2, false),
-                        DocumentWords.column("document.column.value", 1.3, true)),
+                        DocumentWords.column("document.column.piece", 2.6),
+                        DocumentWords.column("document.column.size-materials-condition", 3.4),
+                        DocumentWords.column("document.column.where-it-is", 2.2),
+                        DocumentWords.numberColumn("document.column.value", 1.3)),
                 subject.stream().map(each -> row(each, request)).toList()));
         blocks.add(DocumentWords.heading(2, "document.heading.totals"));
         blocks.add(new Block.Facts(totals(subject)));

@@ -14,8 +14,8 @@ import tenterbook.measure.OwnTable;
 import tenterbook.words.Message;
 
 /**
- * How much light a piece should get, from the dyes and fibres its records name: the most sensitive dye decides. A dye that no
- * row knows counts as one of high sensitivity. For planning, with the status of each figure in its words; no measurement.
+ * How much light a piece should get, from the dyes and fibres its records name: the most sensitive dye decides. A dye that is
+ * not in the table counts as one of high sensitivity. For planning, not a measurement; the status of each figure is printed.
  */
 final class LightAdvice {
     private static final List<LightRule> ROWS = read();
@@ -66,7 +66,7 @@ final class LightAdvice {
                 .inEnglish();
     }
 
-    /** Whence the degrees and limits of these pieces come, and whether each was read or is from memory. */
+    /** The sources of the degrees and limits of these pieces, and whether each was read or is from memory. */
     static String sources(List<PieceFacts> pieces) {
         Map<String, String> dyes = new TreeMap<>();
         pieces.forEach(facts -> {

@@ -18,7 +18,7 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * A description by which a piece can be recognised when it was stolen or lost.
+ * A description by which a stolen or lost piece can be recognised.
  *
  * @see "Object ID, International Council of Museums, 1997: photographs, nine categories, a short description"
  */
@@ -50,7 +50,7 @@ final class ObjectIdSheet {
         lacking().forEach(lack -> blocks.add(DocumentWords.missing(lack)));
         List<PiecePhoto> photos =
                 subject.photos().stream().limit(MOST_PHOTOGRAPHS).toList();
-        // All together at the head, in rows of three where there are more than two: none is left alone on a page.
+        // All at the top, in rows of three where there are more than two, so that none is alone on a page.
         Block.Extent extent = photos.size() > 2 ? Block.Extent.THIRD : Block.Extent.HALF;
         photos.forEach(photo -> blocks.add(shown(photo, extent)));
         blocks.add(DocumentWords.heading(2, "document.heading.nine-categories"));
@@ -73,7 +73,7 @@ final class ObjectIdSheet {
                 List.of());
     }
 
-    /** What the sheet ought to have and has not: without these a piece is hardly recognised. */
+    /** Missing information without which a piece is hardly recognisable. */
     private List<String> lacking() {
         List<String> lacking = new ArrayList<>();
         Denial.NO_PICTURE_TO_KNOW_IT_BY.of(subject.facts()).ifPresent(lacking::add);
@@ -129,7 +129,7 @@ final class ObjectIdSheet {
         return facts;
     }
 
-    /** No record of the archive tells them; a photograph of the label is named where there is one. */
+    /** The archive has no field for them; a photograph of the label is named where there is one. */
     private String inscriptions() {
         return piece.photos().stream()
                 .filter(photo ->

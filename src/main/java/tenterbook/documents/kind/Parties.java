@@ -8,7 +8,7 @@ import tenterbook.ledger.Saved;
 import tenterbook.piece.Party;
 
 /**
- * With whom a document is agreed.
+ * The other party of a document.
  *
  * @param name as printed; empty where nobody is named
  * @param contact printed; empty where it is not recorded or not chosen

@@ -18,7 +18,7 @@ import tenterbook.piece.Piece;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
-/** What is lent or consigned, to whom, for how long, in what state and on what terms. Terms are the maker's own words. */
+/** A loan or consignment schedule: pieces, parties, period, condition and terms. Terms are the maker's own words. */
 final class Schedule {
     private final List<DocumentFacts> subject;
     private final Parties parties;
@@ -133,7 +133,7 @@ final class Schedule {
         return loan ? EventKind.LENT : EventKind.CONSIGNED;
     }
 
-    /** Sums of what is recorded as agreed, by currency. A piece without is told, and counts in none. */
+    /** Sums of what is recorded as agreed, by currency. A piece without a value is mentioned and is in no sum. */
     private List<Block.Fact> totals() {
         Map<String, BigDecimal> sums = new TreeMap<>();
         int unknown = 0;

@@ -1,5 +1,5 @@
 /**
  * The words of each kind of document, composed from the archive's records and from what the maker chose and typed. Nothing is
- * invented: what is not recorded is said to be so. Start at {@link tenterbook.documents.kind.Composition}.
+ * invented: what is not recorded is printed as such. Start at {@link tenterbook.documents.kind.Composition}.
  */
 package tenterbook.documents.kind;

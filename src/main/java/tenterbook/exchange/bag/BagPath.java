@@ -7,7 +7,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import tenterbook.words.Message;
 
-/** What a manifest may name, and how two names may turn out to be one. */
+/** Which paths a manifest may have, and which of them are equal on some disks. */
 final class BagPath {
     private static final Pattern ENCODED = Pattern.compile("%(0[AaDd]|25)");
     private static final Pattern ENCODED_BEFORE_1_0 = Pattern.compile("%(0[AaDd])");
@@ -16,7 +16,7 @@ final class BagPath {
 
     private BagPath() {}
 
-    /** Takes back the encoding of CR, LF and (from 1.0) the percent sign, and of nothing else (RFC 8493, 2.1.3). */
+    /** Decodes CR, LF and (from 1.0) the percent sign, and nothing else (RFC 8493, 2.1.3). */
     static String decoded(String raw, boolean since1) {
         return (since1 ? ENCODED : ENCODED_BEFORE_1_0).matcher(raw).replaceAll(BagPath::character);
     }

@@ -8,7 +8,7 @@ import java.util.Optional;
 import tenterbook.ledger.file.Finding;
 
 /**
- * A bag after checking.
+ * The result of checking a bag.
  *
  * @param findings all that is wrong; empty for a complete and valid bag
  * @param payload the files under {@code data/} by their path in the bag

@@ -27,7 +27,7 @@ record Declaration(boolean since1, Charset charset) {
     private static final Pattern ENCODING = Pattern.compile("Tag-File-Character-Encoding: (\\S+)");
     private static final Pattern OLD_ENCODING = Pattern.compile("Tag-File-Character-Encoding\\s*:\\s*(\\S+)\\s*");
 
-    /** Reads it; where it is wrong, says so and goes on by the usual, so that the rest can be looked at too. */
+    /** Reads it; where it is wrong, adds a finding and assumes the usual values, so that the rest can be checked too. */
     static Declaration read(BagListing listing, Findings findings) {
         if (!listing.has(NAME)) {
             findings.add(NAME, Message.of("bag.declaration-missing"));

@@ -7,7 +7,7 @@ import tenterbook.words.Joined;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
-/** What was found wrong, up to a number that a person could still read; beyond it only counted. */
+/** What was found wrong; beyond a readable number only counted. */
 final class Findings {
     private static final int MOST = 1000;
     private final List<Finding> found = new ArrayList<>();

@@ -90,7 +90,8 @@ record ManifestFile(String name, String algorithm, Map<String, String> sums) {
             Map<String, String> sums,
             Findings findings) {
         // Some writers leave the percent sign as it is, so the raw name counts where the decoded one is not there.
-        String file = listing.has(path) ? path : listing.has(raw) ? raw : composed.get(BagPath.composed(path));
+        String written = listing.has(raw) ? raw : composed.get(BagPath.composed(path));
+        String file = listing.has(path) ? path : written;
         if (file == null) {
             findings.add(name, Message.of("bag.line-no-file", "line", number, "path", BagPath.shown(path)));
         } else if (sums.putIfAbsent(file, sum.toLowerCase(Locale.ROOT)) != null) {

@@ -4,7 +4,7 @@ import tenterbook.ledger.file.Progress;
 import tenterbook.words.Joined;
 import tenterbook.words.Written;
 
-/** Counts bytes through a long reading or copying, tells a {@link Progress}, and stops when asked. */
+/** Counts the bytes of a long read or copy, updates a {@link Progress}, and stops when asked. */
 public final class Pace {
     private final Progress progress;
     private final long total;

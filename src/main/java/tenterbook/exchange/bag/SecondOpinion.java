@@ -9,8 +9,8 @@ import tenterbook.ledger.file.Finding;
 import tenterbook.words.Message;
 
 /**
- * What the BagIt library of the format's own authors says about a bag's completeness. It is asked after {@link BagCheck}
- * has found nothing, and not for checksums, which it would read anew for every manifest and cannot be stopped in.
+ * A check of a bag's completeness by the BagIt library of the format's authors, after {@link BagCheck} has found nothing. Not
+ * of checksums, for which it reads every file once for each manifest and cannot be cancelled.
  */
 public final class SecondOpinion {
     private SecondOpinion() {}

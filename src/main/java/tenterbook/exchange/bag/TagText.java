@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import tenterbook.words.Message;
 
-/** Reads a tag file whole, with a bound on its size and no forgiveness about its encoding. */
+/** Reads a whole tag file, with a limit of size and strict about its encoding. */
 final class TagText {
     /** About 400,000 payload files with SHA-512. */
     static final long LIMIT_BYTES = 64L << 20;

@@ -4,7 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** The picture formats that are kept, told by a file's first bytes and never by its name. */
+/** The accepted picture formats, recognised by a file's first bytes and never by its name. */
 public enum MediaType {
     JPEG("image/jpeg", "jpg", true),
     PNG("image/png", "png", true),
@@ -15,7 +15,7 @@ public enum MediaType {
     /** Kept like {@link #HEIC}. */
     AVIF("image/avif", "avif", false);
 
-    /** So many bytes from the start are enough to tell. */
+    /** Bytes from the start that suffice to recognise a format. */
     public static final int HEAD = 64;
 
     private final String mime;

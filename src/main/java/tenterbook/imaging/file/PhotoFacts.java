@@ -3,13 +3,12 @@ package tenterbook.imaging.file;
 import java.util.List;
 
 /**
- * What a picture file says about itself. Text is null and numbers are null where the file says nothing: unknown is not
- * zero. Coordinates are noticed and not read out. HEIC sizes are those of the coded picture, which may be padded by a few
- * pixels beyond what is shown.
+ * The metadata of a picture file. Text and numbers are null where not present: unknown is not zero. Coordinates are noticed and
+ * not read. HEIC sizes are those of the coded picture, which may be padded by a few pixels beyond what is shown.
  *
  * @param width stored width in pixels, before turning upright
  * @param height stored height in pixels, before turning upright
- * @param orientation 1 to 8 as in EXIF; 1 if the file says nothing or nonsense
+ * @param orientation 1 to 8 as in EXIF; 1 if missing or invalid
  * @param takenLocal local time on the camera's clock, {@code 2024-05-17T14:03:22}
  * @param takenOffset offset of that clock from UTC, {@code +01:00}
  * @param camera maker and model

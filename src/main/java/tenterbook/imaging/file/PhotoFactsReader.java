@@ -112,35 +112,35 @@ public final class PhotoFactsReader {
             Integer turn = number(HeifDirectory.class, HeifDirectory.TAG_IMAGE_ROTATION);
             return turn == null ? 1 : turn == 90 ? 8 : turn == 180 ? 3 : turn == 270 ? 6 : 1;
         }
-        Integer said = number(ExifIFD0Directory.class, ExifDirectoryBase.TAG_ORIENTATION);
-        if (said != null && (said < 1 || said > 8)) {
-            warn(Message.of("photo.orientation-unread", "found", said));
+        Integer found = number(ExifIFD0Directory.class, ExifDirectoryBase.TAG_ORIENTATION);
+        if (found != null && (found < 1 || found > 8)) {
+            warn(Message.of("photo.orientation-unread", "found", found));
             return 1;
         }
-        return said == null ? 1 : said;
+        return found == null ? 1 : found;
     }
 
     private String[] taken() {
-        String said = text(ExifSubIFDDirectory.class, ExifDirectoryBase.TAG_DATETIME_ORIGINAL);
+        String found = text(ExifSubIFDDirectory.class, ExifDirectoryBase.TAG_DATETIME_ORIGINAL);
         // Cameras whose clock was never set write zeros or blanks: that is "unknown", not damage.
-        if (said == null || !said.matches(".*[1-9].*")) {
+        if (found == null || !found.matches(".*[1-9].*")) {
             return new String[] {null, null};
         }
         try {
-            String local = LocalDateTime.parse(said, EXIF_TIME).format(DateTimeFormatter.ISO_LOCAL_DATE_TIME);
+            String local = LocalDateTime.parse(found, EXIF_TIME).format(DateTimeFormatter.ISO_LOCAL_DATE_TIME);
             return new String[] {local, offset()};
         } catch (DateTimeException e) {
-            warn(Message.of("photo.time-unread", "found", said));
+            warn(Message.of("photo.time-unread", "found", found));
             return new String[] {null, null};
         }
     }
 
     private String offset() {
-        String said = text(ExifSubIFDDirectory.class, ExifDirectoryBase.TAG_TIME_ZONE_ORIGINAL);
+        String found = text(ExifSubIFDDirectory.class, ExifDirectoryBase.TAG_TIME_ZONE_ORIGINAL);
         try {
-            return said == null ? null : ZoneOffset.of(said).getTotalSeconds() == 0 ? "+00:00" : said;
+            return found == null ? null : ZoneOffset.of(found).getTotalSeconds() == 0 ? "+00:00" : found;
         } catch (DateTimeException e) {
-            warn(Message.of("photo.offset-unread", "found", said));
+            warn(Message.of("photo.offset-unread", "found", found));
             return null;
         }
     }

@@ -12,8 +12,8 @@ import java.util.Optional;
 import tenterbook.words.Message;
 
 /**
- * Whether a picture file is all there, told from its structure without decoding. It finds the copy that broke off, not a
- * flipped bit in the middle.
+ * Whether a picture file is complete, from its structure without decoding. It finds a truncated copy, not a flipped bit in the
+ * middle.
  */
 public final class TruncationCheck {
     private static final int CHUNK = 1 << 16;

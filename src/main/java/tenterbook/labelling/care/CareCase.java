@@ -8,14 +8,14 @@ import tenterbook.piece.CareTest;
 import tenterbook.piece.Category;
 
 /**
- * What bears on the care of a piece.
+ * The facts that affect the care of a piece.
  *
- * @param materials what it consists of and was treated with, as far as recorded
- * @param lastDyed when it was last dyed; a test older than that shows nothing of the last dye
+ * @param materials what it consists of and was treated with, where recorded
+ * @param lastDyed when it was last dyed; an older test is no evidence for the last dye
  */
 public record CareCase(
         @Nullable Category category, List<CareTest> tests, List<Material> materials, PartialDate lastDyed) {
-    /** What a material is in the piece. */
+    /** The role of a material in the piece. */
     public enum Of {
         FIBRE,
         DYE,
@@ -38,7 +38,7 @@ public record CareCase(
         return new CareCase(null, tests, null, null);
     }
 
-    /** The same case with materials added; blank names are passed over. */
+    /** The same case with materials added; blank names are ignored. */
     public CareCase with(Of of, List<String> names) {
         List<Material> all = new ArrayList<>(materials);
         names.stream()

@@ -15,11 +15,11 @@ import tenterbook.piece.Specimen;
 import tenterbook.words.Message;
 
 /**
- * The tests that really bear on a piece, and what they come to. A test on another cloth or dye, one older than the last dyeing,
- * and one by a method that tests something else give no words; each is asked about. Of two tests the stricter holds.
+ * The relevant tests of a piece and their conclusions. A test on another cloth or dye, one older than the last dyeing, and one
+ * by a method that tests something else are not used but asked about. Of two tests the stricter counts.
  */
 final class CareEvidence {
-    /** What the tests say of one treatment. */
+    /** The conclusion for one treatment. */
     enum Way {
         ALLOWED,
         FORBIDDEN,
@@ -28,9 +28,9 @@ final class CareEvidence {
     }
 
     /**
-     * What the tests say of one treatment.
+     * The conclusion for one treatment.
      *
-     * @param test the one it rests on; null where unknown
+     * @param test its evidence; null where unknown
      */
     record Verdict(Way way, CareTest test) {
         static final Verdict UNKNOWN = new Verdict(Way.UNKNOWN, null);
@@ -94,56 +94,56 @@ final class CareEvidence {
         return List.copyOf(questions);
     }
 
-    /** Every test that bears on the piece. */
+    /** Every relevant test. */
     List<CareTest> judged() {
         return List.copyOf(judged);
     }
 
-    List<CareTest> judged(Kind kind, boolean passed) {
-        return judged.stream()
-                .filter(t -> t.kind() == kind && t.passed() == passed)
-                .toList();
+    List<CareTest> passed(Kind kind) {
+        return judged.stream().filter(t -> t.kind() == kind && t.passed()).toList();
+    }
+
+    List<CareTest> failed(Kind kind) {
+        return judged.stream().filter(t -> t.kind() == kind && !t.passed()).toList();
     }
 
     /** By machine where that passed and washing by hand did not fail, else by hand; forbidden only where washing by hand failed. */
     Verdict wash() {
-        List<CareTest> handFailed = judged(Kind.HAND_WASH, false);
-        Optional<CareTest> machine = handFailed.isEmpty()
-                ? highest(judged(Kind.MACHINE_WASH, true), judged(Kind.MACHINE_WASH, false))
-                : Optional.empty();
-        Optional<CareTest> allowed = machine.or(() -> highest(judged(Kind.HAND_WASH, true), handFailed));
+        List<CareTest> handFailed = failed(Kind.HAND_WASH);
+        Optional<CareTest> machine =
+                handFailed.isEmpty() ? highest(passed(Kind.MACHINE_WASH), failed(Kind.MACHINE_WASH)) : Optional.empty();
+        Optional<CareTest> allowed = machine.or(() -> highest(passed(Kind.HAND_WASH), handFailed));
         if (allowed.isPresent()) {
             return new Verdict(Way.ALLOWED, allowed.get());
         }
         return handFailed.isEmpty() ? Verdict.UNKNOWN : new Verdict(Way.FORBIDDEN, handFailed.get(0));
     }
 
-    /** Whether a wash that passed is outweighed by one that failed no warmer. */
+    /** Whether a passed wash is contradicted by one that failed at the same or a lower temperature. */
     boolean washContradicted() {
-        boolean hand = highest(judged(Kind.HAND_WASH, true), judged(Kind.HAND_WASH, false))
-                        .isEmpty()
-                && !judged(Kind.HAND_WASH, true).isEmpty();
-        boolean machine = !judged(Kind.MACHINE_WASH, true).isEmpty()
+        boolean hand = highest(passed(Kind.HAND_WASH), failed(Kind.HAND_WASH)).isEmpty()
+                && !passed(Kind.HAND_WASH).isEmpty();
+        boolean machine = !passed(Kind.MACHINE_WASH).isEmpty()
                 && (wash().test() == null || wash().test().kind() != Kind.MACHINE_WASH);
         return hand || machine;
     }
 
-    /** A treatment that fails at any heat or none. */
+    /** A treatment without temperature. */
     Verdict plain(Kind kind) {
-        List<CareTest> failed = judged(kind, false);
+        List<CareTest> failed = failed(kind);
         if (!failed.isEmpty()) {
             return new Verdict(Way.FORBIDDEN, failed.get(0));
         }
-        return judged(kind, true).stream()
+        return passed(kind).stream()
                 .findFirst()
                 .map(t -> new Verdict(Way.ALLOWED, t))
                 .orElse(Verdict.UNKNOWN);
     }
 
-    /** A treatment that may pass at a lower heat than it failed at. */
+    /** A treatment that may pass below the temperature at which it failed. */
     Verdict heated(Kind kind) {
-        List<CareTest> failed = judged(kind, false);
-        Optional<CareTest> passed = highest(judged(kind, true), failed);
+        List<CareTest> failed = failed(kind);
+        Optional<CareTest> passed = highest(passed(kind), failed);
         if (failed.isEmpty()) {
             return passed.map(t -> new Verdict(Way.ALLOWED, t)).orElse(Verdict.UNKNOWN);
         }
@@ -164,25 +164,25 @@ final class CareEvidence {
         return known.or(() -> failed.isEmpty() ? passed.stream().findFirst() : Optional.empty());
     }
 
-    /** 'Up to 40' does not say that 40 was reached, so it proves no temperature. */
+    /** Whether a temperature was reached; 'up to 40' is no evidence that 40 was. */
     static boolean measured(CareTest test) {
         return test.temperature().low() != null;
     }
 
-    /** What a test has shown to be safe: the lower end of a range, in °C. */
+    /** The temperature shown to be safe: the lower end of a range, in °C. */
     static double proven(CareTest test) {
         return test.temperature().in(Unit.CELSIUS).low();
     }
 
     /**
-     * The warmest wash that a test carries, in °C. A method that shows colour alone says nothing of shrinkage, so what is
-     * commonly held of the materials then limits it.
+     * The warmest wash supported by a test, in °C. A method that tests colour alone is no evidence for shrinkage, so common
+     * practice for the materials then limits it.
      */
     double washCelsius(CareTest test) {
         return limited(test) ? limit.celsius() : proven(test);
     }
 
-    /** What a wash rests on: the test, and the limit that goes before it. */
+    /** The evidence of a wash: the test, and the limit if that is lower. */
     Message washWords(CareTest test) {
         return limited(test)
                 ? Message.of(
@@ -200,7 +200,7 @@ final class CareEvidence {
         return measured(test) && CareMethods.colourAlone(test) && limit != null && limit.celsius() < proven(test);
     }
 
-    /** A test in words, for the record of what a line rests on. */
+    /** A test in words, as the evidence of a line. */
     static Message words(CareTest test) {
         boolean method = !test.method().isEmpty();
         boolean result = !test.result().isEmpty();

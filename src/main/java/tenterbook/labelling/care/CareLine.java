@@ -8,11 +8,11 @@ import tenterbook.words.Worded;
 /**
  * One care instruction or warning, exactly as printed.
  *
- * @param about the treatment it speaks of
- * @param evidence the test or tests it rests on, in words; says so where there is none
+ * @param about the treatment
+ * @param evidence the test or tests in words, or that there is none
  */
 public record CareLine(About about, String text, String evidence, Rule rule) {
-    /** What a line speaks of, in the order of ISO 3758; words that name no treatment last. */
+    /** The subject of a line, in the order of ISO 3758; warnings last. */
     public enum About implements Worded {
         WASHING,
         BLEACHING,

@@ -17,7 +17,7 @@ final class CareMethods {
     /**
      * One method.
      *
-     * @param fits words of the kinds of test it is one of; empty for any
+     * @param fits words of the kinds of test it may be used for; empty for any
      * @param least the grade usually asked of it; null for none
      */
     private record Method(String shows, List<String> fits, Double least, boolean colourAlone, String limits) {}
@@ -54,7 +54,7 @@ final class CareMethods {
                         test.kind()));
     }
 
-    /** Whether a pass says nothing of shrinkage and handle. */
+    /** Whether a pass is no evidence for shrinkage and handle. */
     static boolean colourAlone(CareTest test) {
         return method(test).map(Method::colourAlone).orElse(false);
     }

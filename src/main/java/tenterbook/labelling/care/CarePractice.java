@@ -18,7 +18,7 @@ import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
 import tenterbook.words.Message;
 
-/** What dyers commonly hold, {@code /label/care-practice.csv}: questions to the maker, never words on a label. */
+/** Common practice, {@code /label/care-practice.csv}: questions to the maker, never words on a label. */
 final class CarePractice {
     /**
      * One row.
@@ -28,7 +28,7 @@ final class CarePractice {
      */
     private record PracticeRow(
             CareCase.Of of, Pattern words, String says, List<String> answeredBy, Double most, String source) {
-        /** What the source adds to common practice; empty for nothing. */
+        /** The source's addition to common practice; may be empty. */
         String further() {
             return source.replaceFirst("^common practice", "");
         }
@@ -69,7 +69,7 @@ final class CarePractice {
     }
 
     /**
-     * A limit from what is commonly held of a material.
+     * A limit from common practice for a material.
      *
      * @param celsius the warmest wash usually dared
      */

@@ -5,9 +5,9 @@ import java.util.stream.Stream;
 import tenterbook.labelling.care.CareLine.About;
 
 /**
- * A care symbol, by what it says. Meanings after published tables of ISO 3758; the order is the standard's.
+ * A care symbol by its meaning, after published tables of ISO 3758 and in the standard's order.
  *
- * <p>The words stand in the record of a label in the symbol's place, so that an old label can be set again.
+ * <p>The words are stored with a label instead of the symbol, so that an old label can be set again.
  */
 public enum CareSymbol {
     WASH_95(About.WASHING, "symbol: wash at most 95 °C"),
@@ -54,7 +54,7 @@ public enum CareSymbol {
         return words;
     }
 
-    /** The symbol whose words these are. */
+    /** The symbol with these words. */
     public static Optional<CareSymbol> of(String words) {
         return Stream.of(values()).filter(s -> s.words.equals(words)).findFirst();
     }

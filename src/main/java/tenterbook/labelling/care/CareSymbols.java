@@ -16,11 +16,11 @@ import tenterbook.piece.CareTest.Kind;
 import tenterbook.words.Message;
 
 /**
- * The symbols that the evidence carries. A symbol that allows more than was tested is not drawn, so a wash by hand that was
- * tested at 30 °C has none: the symbol allows 40 °C.
+ * The symbols supported by evidence. A symbol that allows more than was tested is not drawn, so a hand wash tested at 30 °C has
+ * none: the symbol allows 40 °C.
  *
- * @param marks in the order of ISO 3758, each with the test it rests on
- * @param questions what is missing and what follows, the trade mark, and what the market says of symbols
+ * @param marks in the order of ISO 3758, each with its evidence
+ * @param questions on what is missing, the trade mark, and the market's rules of symbols
  * @param gaps the rows without a symbol, each with why, as in 'bleaching: no fitting test'
  */
 public record CareSymbols(List<Mark> marks, List<Question> questions, List<Message> gaps) {
@@ -31,7 +31,7 @@ public record CareSymbols(List<Mark> marks, List<Question> questions, List<Messa
             Pattern.compile("\\b(very\\s+gentle|very\\s+mild|wool\\s+programme|hand\\s+programme)\\b");
     private static final Pattern MILD = Pattern.compile("\\b(gentle|mild|delicate|delicates)\\b");
 
-    /** A symbol with what it rests on. */
+    /** A symbol with its evidence. */
     public record Mark(CareSymbol symbol, String evidence) {}
 
     public CareSymbols {
@@ -102,9 +102,8 @@ public record CareSymbols(List<Mark> marks, List<Question> questions, List<Messa
         private void machine(CareTest test) {
             double celsius = evidence.washCelsius(test);
             String how = (test.method() + " " + test.result()).toLowerCase(Locale.ROOT);
-            String bars = VERY_MILD.matcher(how).find()
-                    ? "_VERY_MILD"
-                    : MILD.matcher(how).find() ? "_MILD" : "";
+            String mild = MILD.matcher(how).find() ? "_MILD" : "";
+            String bars = VERY_MILD.matcher(how).find() ? "_VERY_MILD" : mild;
             Optional<String> degrees = Stream.of(95, 70, 60, 50, 40, 30)
                     .filter(d -> d <= celsius + 1e-6 && (bars.isEmpty() || d <= 40))
                     .findFirst()

@@ -33,8 +33,8 @@ final class Solvents {
     private Solvents() {}
 
     /**
-     * The symbol of the solvents a passed test was made with. ISO 3758: P permits perchloroethylene and all solvents of F, so it is
-     * not drawn where either is excluded. Empty where the words name no solvent plainly.
+     * The symbol of the solvents a passed test was made with. ISO 3758: P permits perchloroethylene and all solvents of F, so
+     * it is not drawn where either is excluded. Empty where the words name no solvent plainly.
      */
     static Optional<CareSymbol> symbol(CareTest test) {
         Solvents found = new Solvents();

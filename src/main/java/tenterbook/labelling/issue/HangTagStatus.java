@@ -25,12 +25,11 @@ import tenterbook.words.Message;
 import tenterbook.words.Worded;
 
 /**
- * Whether a piece has a hang tag that says what it would say today, market by market. The newest tag of a market counts.
- * Whether the words have room on the paper is not asked here. Safe for many threads; good for as long as the ledger stays.
- * {@link TagTable} keeps what is found here.
+ * Whether a piece has a hang tag with the words it would have today, market by market. The newest tag of a market counts.
+ * Whether the words fit on the paper is not checked. Thread-safe; valid until the ledger changes. {@link TagTable} stores the
+ * results.
  */
 public final class HangTagStatus {
-    /** How a piece stands in one market. */
     public enum State implements CodedChoice, Worded {
         CURRENT("current"),
         OUT_OF_DATE("out-of-date"),
@@ -62,7 +61,7 @@ public final class HangTagStatus {
     /**
      * A state in a market.
      *
-     * @param reasons what stands in the way, or which parts of the tag would read differently; empty where the state says all
+     * @param reasons reasons against a tag, or parts of the tag that would read differently; may be empty
      */
     public record Standing(Market market, State state, List<String> reasons) {
         public Standing {
@@ -70,7 +69,7 @@ public final class HangTagStatus {
         }
     }
 
-    /** The newest tag of a piece in a market: what was asked, and each part of it as a number, since only equality counts. */
+    /** The newest tag of a piece in a market: its paper, and a hash of each part. */
     private record Tag(IssuedPaper paper, long[] parts) {}
 
     private static final List<Part> PARTS = List.of(Part.values());
@@ -88,12 +87,12 @@ public final class HangTagStatus {
         this.all = all;
     }
 
-    /** For a few pieces: their papers are looked up piece by piece. */
+    /** For a few pieces: papers are read piece by piece. */
     static HangTagStatus ofFew(Archive archive) {
         return new HangTagStatus(archive, null);
     }
 
-    /** For all pieces: every paper is read once, and of each no more is kept than is needed. */
+    /** For all pieces: every paper is read once, and only hashes are kept. */
     static HangTagStatus ofAll(Archive archive) {
         Map<Key, Tag> all = new HashMap<>();
         for (String id : archive.ledger().allIdsEverUsed(Kinds.ISSUED_PAPER)) {
@@ -102,7 +101,7 @@ public final class HangTagStatus {
         return new HangTagStatus(archive, all);
     }
 
-    /** Of every market, in order. Names of colours, which take time to find, are found only where a tag is to be compared. */
+    /** The status in every market, in order. Colours are named only where a tag is compared, since that is slow. */
     public List<Standing> of(PieceFacts facts) {
         List<Standing> standings = new ArrayList<>();
         for (Market market : Market.values()) {
@@ -146,7 +145,11 @@ public final class HangTagStatus {
         for (var user : archive.ledger().referencedBy(Kinds.PIECE.key(key.piece.value()))) {
             if (user.kind().equals(Kinds.ISSUED_PAPER.name())) {
                 Tag tag = paper(user.id()).get(key);
-                newest = newest == null ? tag : tag == null ? newest : newer(newest, tag);
+                if (newest == null) {
+                    newest = tag;
+                } else if (tag != null) {
+                    newest = newer(newest, tag);
+                }
             }
         }
         return newest;
@@ -156,7 +159,7 @@ public final class HangTagStatus {
         return papers.computeIfAbsent(id, of -> tags(archive, of));
     }
 
-    /** None of a paper that cannot be read: what its tags say is not known. */
+    /** None of an unreadable paper. */
     private static Map<Key, Tag> tags(Archive archive, String id) {
         return Papers.named(archive.ledger(), List.of(id)).readable().stream()
                 .findFirst()
@@ -194,15 +197,12 @@ public final class HangTagStatus {
         return changed;
     }
 
-    /**
-     * 64 bits of what each part says, then of the square code and of the colours by name; two different lines agree by chance
-     * once in 10¹⁹.
-     */
+    /** A 64-bit hash of each part, then of the QR code and of the colours by name; two different lines collide once in 10¹⁹. */
     private static long[] parts(IssuedPaper.Issued issued) {
         long[] parts = new long[PARTS.size() + 2];
         java.util.Arrays.fill(parts, 1125899906842597L);
         for (IssuedPaper.Line line : issued.lines()) {
-            // A part that this program does not know is a part of the tag all the same.
+            // A part unknown to this program counts too.
             int at = Stream.of(Part.values())
                     .filter(part -> part.code().equals(line.part()))
                     .findFirst()

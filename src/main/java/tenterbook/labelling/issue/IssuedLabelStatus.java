@@ -15,9 +15,9 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * How a label that was issued stands to what would be printed today from the same choices.
+ * Compares an issued label with what would be printed today from the same settings.
  *
- * @param state how it stands
+ * @param state result of the comparison
  * @param changes the lines that would now read differently, in the order of the label
  * @param refused why none could be issued today; empty where one could
  */
@@ -25,14 +25,13 @@ public record IssuedLabelStatus(State state, List<Change> changes, List<LabelRef
     static final Message CODE = Message.of("label.of-code");
     static final Message COLOURS = Message.of("label.of-colours");
 
-    /** How an issued label stands. */
     public enum State {
         /** Word for word what would be printed today. */
         CURRENT,
         OUT_OF_DATE,
-        /** A rule forbids it as the records now stand. */
+        /** A rule forbids it with the present records. */
         REFUSED,
-        /** Kept in a form that cannot be compared, or no label. */
+        /** Stored in a form that cannot be compared, or not a label. */
         NOT_COMPARED
     }
 
@@ -40,9 +39,9 @@ public record IssuedLabelStatus(State state, List<Change> changes, List<LabelRef
      * A line that would read differently.
      *
      * @param part which part of the label
-     * @param was empty where it stood not on the label
+     * @param was empty where it was not on the label
      * @param now empty where it would be left out
-     * @param byRule whether the rules changed since, so that the record may be as it was
+     * @param byRule whether the rules changed, so that the record may be unchanged
      */
     public record Change(Written part, String was, String now, boolean byRule) {}
 
@@ -94,7 +93,7 @@ public record IssuedLabelStatus(State state, List<Change> changes, List<LabelRef
         if (!issued.code().equals(now.code())) {
             changes.add(new Change(CODE, issued.code(), now.code(), false));
         }
-        // A colour measured again prints a shade differently; what the tag says of it is its name.
+        // Only names are compared, since a colour measured again differs slightly.
         if (!names(issued.colours()).equals(names(LabelIssuer.colours(now)))) {
             changes.add(new Change(COLOURS, band(issued.colours()), band(LabelIssuer.colours(now)), false));
         }

@@ -29,7 +29,7 @@ import tenterbook.ledger.file.Progress;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 
-/** Issues labels: lays them out, stores the PDF, and then keeps their exact text in the ledger with the name of the file. */
+/** Issues labels: lays them out, stores the PDF, and then stores their exact text in the ledger with the name of the file. */
 public final class LabelIssuer {
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS").withZone(ZoneOffset.UTC);
@@ -71,10 +71,10 @@ public final class LabelIssuer {
     }
 
     /**
-     * Lays a paper's words out anew, as this program lays them out, for other copies or another place to begin at. Keeps
-     * nothing. As it was issued it is its stored file.
+     * Lays out a paper's words again, for other copies or another first place. Stores nothing; the paper as issued is its
+     * stored file.
      *
-     * @param asked its own settings, perhaps with other copies and another place to begin at
+     * @param asked its own settings, perhaps with other copies and another first place
      */
     public static void reprint(IssuedPaper paper, PrintSettings asked, OutputStream out, Progress progress)
             throws IOException {
@@ -104,7 +104,7 @@ public final class LabelIssuer {
         return CodedChoice.find(Part.values(), word).orElse(Part.MADE);
     }
 
-    /** The newest paper of the kind and market that says nothing of other pieces. */
+    /** The newest paper of the kind and market without other pieces. */
     private static String replaced(Archive archive, PrintSettings request, List<Saved<Piece>> pieces) {
         Set<PieceNumber> numbers =
                 pieces.stream().map(piece -> piece.record().number()).collect(Collectors.toSet());
@@ -160,7 +160,7 @@ public final class LabelIssuer {
                 .toList();
     }
 
-    /** The choices of a paper without the words. */
+    /** The paper without its words. */
     static IssuedPaper withoutPieces(IssuedPaper paper) {
         return new IssuedPaper(
                 paper.id(),

@@ -10,10 +10,7 @@ import tenterbook.archive.Archive;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
 
-/**
- * Reads pieces with what their tags say and finds how they stand. What many pieces share is read once and kept, so one of these
- * serves one batch and is then dropped. Safe for many threads.
- */
+/** Finds the status of pieces' tags. Shared records are cached, so a finder serves one batch and is then dropped. Thread-safe. */
 final class TagFinder {
     private static final Logger LOG = LoggerFactory.getLogger(TagFinder.class);
     private final PieceReader reader;
@@ -24,27 +21,24 @@ final class TagFinder {
         this.tags = tags;
     }
 
-    /** @param many whether most pieces will be asked for, so that every paper is best read once */
+    /** @param many whether most pieces will be asked for, so that reading every paper once is faster */
     static TagFinder of(Archive archive, boolean many) {
         return new TagFinder(archive, many ? HangTagStatus.ofAll(archive) : HangTagStatus.ofFew(archive));
     }
 
-    /** By number; those withdrawn are left out, and those that cannot be read too, with a line in the log. */
+    /** By number, without withdrawn pieces and unreadable ones, which are logged. */
     Map<String, List<HangTagStatus.Standing>> of(List<String> numbers) {
         try {
             return together(numbers);
         } catch (JdbiException e) {
-            // The disk, not a record.
+            // The disk fails, not a record.
             throw e;
         } catch (RuntimeException e) {
             if (numbers.size() == 1) {
-                LOG.error(
-                        "How piece {} stands with its tags cannot be told until its record is mended",
-                        numbers.get(0),
-                        e);
+                LOG.error("The tag status of piece {} is unknown until its record is corrected", numbers.get(0), e);
                 return Map.of();
             }
-            // One of them cannot be read; one by one, the others can.
+            // One of them cannot be read; read one by one, the others can.
             Map<String, List<HangTagStatus.Standing>> found = new LinkedHashMap<>();
             numbers.forEach(number -> found.putAll(of(List.of(number))));
             return found;

@@ -28,9 +28,9 @@ import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.words.Message;
 
 /**
- * The SQLite file of {@link TagTable}: a row for each piece and market. The sequence it is good for is written after the rows,
- * so a killed process leaves at most rows that are found again. {@code synchronous=NORMAL}: after a power cut the file is whole,
- * and what it may lack is found again too.
+ * The SQLite file of {@link TagTable}: a row for each piece and market. The sequence that it is valid for is written after the
+ * rows, so that rows written by a killed process are only computed again. {@code synchronous=NORMAL}: after a power cut the
+ * file is consistent, and missing rows are computed again too.
  */
 final class TagRows implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(TagRows.class);
@@ -59,7 +59,7 @@ final class TagRows implements AutoCloseable {
     private volatile String hash = "";
 
     /**
-     * @param version of what the rows say; a file of another one is made anew
+     * @param version of the contents; a file of another version is rebuilt
      * @throws ArchiveProblem if the folder cannot be written
      */
     TagRows(Path file, String version) {
@@ -114,7 +114,7 @@ final class TagRows implements AutoCloseable {
         writer.execute("INSERT OR REPLACE INTO good_for (name, value) VALUES (?, ?)", name, value);
     }
 
-    /** The last revision of the ledger that all rows know; 0 where they know none. */
+    /** The last revision of the ledger that all rows include; 0 for none. */
     long sequence() {
         return sequence;
     }
@@ -124,7 +124,7 @@ final class TagRows implements AutoCloseable {
         return hash;
     }
 
-    /** Throws all away. */
+    /** Deletes everything. */
     void startAnew() {
         synchronized (writing) {
             synchronized (reading) {
@@ -152,7 +152,7 @@ final class TagRows implements AutoCloseable {
     }
 
     /**
-     * Keeps how these pieces stand; those that are not among {@code found} stand nowhere.
+     * Stores the status of these pieces; those not among {@code found} have none.
      *
      * @param stamp a sequence at or after all that was read of the ledger
      */
@@ -189,7 +189,7 @@ final class TagRows implements AutoCloseable {
 
     List<String> changedAfter(long sequenceBefore) {
         synchronized (reading) {
-            // Told apart here: for DISTINCT, SQLite would read the whole table in its order instead of the index.
+            // Distinct here, since for DISTINCT SQLite would read the whole table in its order instead of the index.
             return reader
                     .createQuery("SELECT piece FROM tag WHERE changed > ?")
                     .bind(0, sequenceBefore)

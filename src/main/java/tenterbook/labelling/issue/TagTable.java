@@ -29,25 +29,25 @@ import tenterbook.ledger.revision.Revision;
 import tenterbook.words.Message;
 
 /**
- * How every piece stands with its hang tag in every market, as a table derived from the ledger: the one place where that is
- * found. It follows the ledger whenever it is asked and can be deleted at any time; a table that is missing, damaged, of another
- * ledger or of other rules is made anew. Safe for many threads.
+ * The status of every piece's hang tag in every market, as a table derived from the ledger. It follows the ledger whenever it
+ * is asked and can be deleted at any time; a table that is missing, damaged, of another ledger or of other rules is rebuilt.
+ * Thread-safe.
  */
 public final class TagTable implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(TagTable.class);
     private static final String LOOKING = Message.of("label.standing.looking").inEnglish();
     private static final int BATCH = 1000;
     private static final int TOGETHER = 50;
-    /** From so many pieces on, every paper is read once at the beginning, which is quicker than piece by piece. */
+    /** From this many pieces on, every paper is read once, which is faster than piece by piece. */
     private static final int MANY = 500;
-    /** To find so many anew is no matter of a moment. */
+    /** Computing this many takes noticeable time. */
     private static final int LONG = 2000;
-    /** So far behind, making the table anew is quicker than following. */
+    /** This many revisions behind, rebuilding is faster than following. */
     private static final int FAR = 20_000;
 
     private final Archive archive;
     private final TagRows rows;
-    /** Held by whoever brings the table up. */
+    /** Lock of {@link #bringUp}. */
     private final Object bringing = new Object();
 
     private TagTable(Archive archive, TagRows rows) {
@@ -55,7 +55,7 @@ public final class TagTable implements AutoCloseable {
         this.rows = rows;
     }
 
-    /** Opens the table of an archive; what it lacks is found when it is asked for. */
+    /** Opens the table of an archive; missing rows are computed when asked for. */
     public static TagTable open(Archive archive) {
         TagRows rows = new TagRows(archive.folder().derived().resolve("tags.db"), version());
         TagTable table = new TagTable(archive, rows);
@@ -66,7 +66,10 @@ public final class TagTable implements AutoCloseable {
         return table;
     }
 
-    /** Another one where the same records would give other rows: the form of the table, the words of the tag, the rules. */
+    /**
+     * The version of everything besides records that the rows depend on: the form of the table, the words of the tag, the
+     * rules.
+     */
     public static String version() {
         return Stream.concat(
                         Stream.of("1", LabelKind.HANG_TAG.template()),
@@ -92,7 +95,7 @@ public final class TagTable implements AutoCloseable {
     /**
      * Brings the table up to the end of the ledger.
      *
-     * @throws Progress.Cancelled if asked to stop; what is missing is found the next time
+     * @throws Progress.Cancelled if asked to stop; what is missing is computed the next time
      * @throws ArchiveProblem if the table cannot be written
      */
     public void bringUp(Progress progress) {
@@ -132,7 +135,7 @@ public final class TagTable implements AutoCloseable {
         rows.seen(last.sequence(), last.hash().hex());
     }
 
-    /** Makes the table anew from the ledger. */
+    /** Rebuilds the table from the ledger. */
     public void rebuild(Progress progress) {
         synchronized (bringing) {
             rows.startAnew();
@@ -144,7 +147,7 @@ public final class TagTable implements AutoCloseable {
         }
     }
 
-    /** A tag names the studio, so a change of its particulars touches all. */
+    /** A tag names the studio, so a change of its particulars affects all. */
     private Set<String> touched(List<Revision> batch) {
         List<RecordKey> keys = batch.stream().map(Revision::key).distinct().toList();
         if (keys.stream().anyMatch(key -> is(key, Kinds.STUDIO))) {
@@ -153,7 +156,7 @@ public final class TagTable implements AutoCloseable {
         Set<String> pieces = Dependents.of(archive.ledger(), keys);
         keys.stream()
                 .filter(key -> is(key, Kinds.ISSUED_PAPER))
-                .flatMap(key -> archive.ledger().names(key).stream())
+                .flatMap(key -> archive.ledger().references(key).stream())
                 .filter(named -> is(named, Kinds.PIECE))
                 .forEach(named -> pieces.add(named.id()));
         return pieces;
@@ -163,7 +166,7 @@ public final class TagTable implements AutoCloseable {
         return key.kind().equals(kind.name());
     }
 
-    /** Finds the rows of these pieces and keeps them, on all processors. */
+    /** Computes and stores the rows of these pieces, on all processors. */
     private void find(List<String> numbers, Progress progress) {
         TagFinder finder = TagFinder.of(archive, numbers.size() >= MANY);
         AtomicInteger done = new AtomicInteger();
@@ -171,7 +174,7 @@ public final class TagTable implements AutoCloseable {
             progress.orStop();
             progress.at(done.getAndAdd(lot.size()), numbers.size(), LOOKING);
             Map<String, List<Standing>> found = finder.of(lot);
-            // What the records said may be newer than what was asked for, so the stamp is read after them.
+            // The records may be newer than requested, so the stamp is read after them.
             rows.keep(lot, found, archive.ledger().lastSequence());
         });
     }
@@ -181,15 +184,15 @@ public final class TagTable implements AutoCloseable {
                 .mapToObj(i -> numbers.subList(i * TOGETHER, Math.min(numbers.size(), (i + 1) * TOGETHER)));
     }
 
-    /** Brings the table up and tells which pieces stand otherwise, in any market, than when the ledger ended so. */
+    /** Brings the table up and returns the pieces whose status in any market changed after {@code sequence}. */
     public List<String> changedAfter(long sequence, Progress progress) {
         bringUp(progress);
         return rows.changedAfter(sequence);
     }
 
     /**
-     * How these pieces stand, by number, market by market; those withdrawn or unreadable are left out. As of the end of the
-     * ledger, but where that {@link #takesLong}: then as of the last time.
+     * The status of these pieces by number, market by market, without withdrawn and unreadable ones. Up to date unless that
+     * {@link #takesLong}; then as of the last update.
      */
     public Map<String, List<Standing>> of(Collection<String> numbers) {
         if (rows.sequence() < archive.ledger().lastSequence() && !takesLong()) {

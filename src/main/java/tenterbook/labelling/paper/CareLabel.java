@@ -12,9 +12,8 @@ import tenterbook.typeset.TextStyle;
 import tenterbook.typeset.Typeface;
 
 /**
- * The sewn label: words in one colour of ink, and below them, where asked for, the care symbols that the
- * evidence carries. The head is left blank for the seam. Fibre names are all of one size and
- * face.
+ * The sewn label: words in one colour of ink, and below them, where asked for, the care symbols supported by evidence. The top
+ * is left blank for the seam. Fibre names are all of one size and face.
  */
 final class CareLabel implements LabelDrawing {
     private static final double MARGIN = 3;

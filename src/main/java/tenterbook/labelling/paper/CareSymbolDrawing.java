@@ -11,10 +11,10 @@ import tenterbook.typeset.Typeface;
 
 /**
  * One care symbol in shapes of our own after the plain geometry of the standard: tub, triangle, square, iron, circle; a cross
- * for 'do not', bars below for milder treatment, dots for heat. Lines and dots are partly from memory. Drawn on a square of
- * ten units: the figure in the upper nine, bars in the lowest.
+ * for 'do not', bars below for milder treatment, dots for heat. Lines and dots are partly from memory. Drawn on a square of ten
+ * units: the figure in the upper nine, bars in the lowest.
  *
- * @see "ISO 3758, as published tables of care symbols tell it"
+ * @see "ISO 3758, after published tables of care symbols"
  */
 final class CareSymbolDrawing {
     private final PdfCanvas ink;
@@ -141,7 +141,7 @@ final class CareSymbolDrawing {
         double across = 1.15;
         for (int i = 0; i < count; i++) {
             double middle = x + (i - (count - 1) / 2.0) * 1.9;
-            // A stroke of no length to speak of, with round ends, is a dot.
+            // A very short stroke with round ends is a dot.
             ink.figure(
                     Mm.points(across * unit),
                     tone,

@@ -29,7 +29,7 @@ interface LabelDrawing {
         return text.request().finish().blackOnly() ? PrintColour.BLACK : wanted;
     }
 
-    /** Required lines of one part, in which a share never parts from its fibre at a line's end. */
+    /** Required lines of one part, in which a line never breaks between a share and its fibre. */
     static List<String> bound(LabelText text, LabelText.Part part) {
         return text.of(part).stream()
                 .map(line -> line.replaceAll("(?<=%|\\d|Other|other|true) (?=%|\\p{L})", "\u00a0"))

@@ -36,7 +36,7 @@ public final class LabelPaper {
 
     private static final Message SETTING = Message.of("label.setting");
 
-    /** More in one file would take more memory and patience than anyone has. */
+    /** Greatest number of labels in one file, for memory and time. */
     private static final int MOST = 10_000;
 
     private LabelPaper() {}

@@ -13,14 +13,14 @@ import tenterbook.typeset.PrintColour;
 import tenterbook.words.Refusal;
 
 /**
- * Where labels lie on a page, and the marks to cut by. Marks stand 1 mm off the label, in the gutter, so that no ink stays on
- * a label cut a little wide; farther off where colour bleeds.
+ * The places of labels on a page, and the cut marks. Marks are 1 mm off the label, in the gutter, so that no ink stays on a
+ * label cut a little wide; farther off where colour bleeds.
  *
- * @param boxes of the labels as they lie, in millimetres from the page's upper left corner, in order of filling
- * @param first how many boxes of the first page are passed over
- * @param turned whether labels lie on their side, their head to the right
+ * @param boxes of the labels as placed, in millimetres from the page's upper left corner, in order of filling
+ * @param first how many boxes of the first page are skipped
+ * @param turned whether labels are on their side, their top to the right
  * @param marked whether there is room for marks and the test bar, and cutting to do
- * @param correction of the printer's straying, of the whole page
+ * @param correction of the printer's offset and scale, for the whole page
  */
 record Sheet(
         double widthMm,
@@ -36,7 +36,7 @@ record Sheet(
     private static final double BAR_ROOM = 14;
     private static final double OFF = 1;
     private static final double MARK = 2.3;
-    /** Blank paper that a roll's printer needs at the sides, and what follows each label. */
+    /** Blank margin that a roll's printer needs at the sides and after each label. */
     private static final double ROLL_SIDE = 1.5;
 
     private static final double ROLL_FEED = 3;
@@ -166,7 +166,7 @@ record Sheet(
                 correction(own));
     }
 
-    /** What turns the place wanted into the place to send, from the page's upper left corner. */
+    /** The transformation from the wanted to the sent position, from the page's upper left corner. */
     static AffineTransform correction(LabelSheet own) {
         return new AffineTransform(
                 1 + own.acrossPerMille() / 1000,
@@ -177,7 +177,7 @@ record Sheet(
                 own.shiftDownMm());
     }
 
-    /** How the box of a label, as it is drawn upright at the origin, comes to lie on the page. */
+    /** The transformation from a label drawn upright at the origin to its box on the page. */
     AffineTransform lying(Box box) {
         AffineTransform lie = new AffineTransform(correction);
         if (turned) {

@@ -16,7 +16,7 @@ import tenterbook.typeset.PrintColour;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
-/** A QR code (ISO/IEC 18004) as vector squares. It speaks plain text, so that it is read without a network. */
+/** A QR code (ISO/IEC 18004) as vector squares. Its content is plain text, so that it is read without a network. */
 public final class SquareCode {
     /** Modules that must stay blank all round, by the standard. */
     static final int QUIET = 4;

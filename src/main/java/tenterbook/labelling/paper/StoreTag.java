@@ -14,7 +14,7 @@ import tenterbook.typeset.Typeface;
 
 /**
  * A tag for the maker's own shelves, to be read at arm's length: the number largest, then the title and where it is kept. For a
- * tube everything stands in one long row.
+ * tube everything is in one long row.
  */
 final class StoreTag implements LabelDrawing {
     private static final double MARGIN = 4;

@@ -47,10 +47,6 @@ final class TagText {
         double headMm() {
             return Mm.of(head.height());
         }
-
-        double bodyMm() {
-            return Mm.of(body.height());
-        }
     }
 
     /** Height of the line of number and price with the room around it, in mm. */

@@ -24,7 +24,8 @@ final class TestBar {
         double base = top + 3;
         ink.line(left, base, left + LENGTH, base, 0.4, PrintColour.BLACK);
         for (int mm = 0; mm <= LENGTH; mm += 5) {
-            double tick = mm % 50 == 0 ? 3 : mm % 10 == 0 ? 2 : 1.2;
+            double other = mm % 10 == 0 ? 2 : 1.2;
+            double tick = mm % 50 == 0 ? 3 : other;
             ink.line(left + mm, base - tick, left + mm, base, 0.25, PrintColour.BLACK);
         }
         TextLine line = ink.setter().line(WORDS, STYLE);

@@ -65,7 +65,7 @@ public final class TestPage {
         double cross = crossMm(sheet);
         ink.line(cross - 4, cross, cross + 4, cross, 0.3, PrintColour.BLACK);
         ink.line(cross, cross - 4, cross, cross + 4, 0.3, PrintColour.BLACK);
-        // On a narrow roll the bar takes what there is and says so by its ticks.
+        // On a narrow roll the bar is as long as the paper allows; its ticks show its length.
         double bar = Math.min(BAR, Math.floor((sheet.widthMm() - cross - 2) / 10) * 10);
         double down = Math.min(BAR, Math.floor((height - cross - 8) / 10) * 10);
         scale(ink, cross, cross + 6, bar, true);
@@ -73,7 +73,7 @@ public final class TestPage {
         words(sheet, ink, height, bar, down);
     }
 
-    /** All there is to say, or as much as the paper has room for: on a narrow roll it stands below the bars. */
+    /** All words, or as many as the paper has room for; on a narrow roll below the bars. */
     private static void words(LabelSheet sheet, PdfCanvas ink, double height, double bar, double down) {
         double cross = crossMm(sheet);
         String full = Message.of(
@@ -105,7 +105,7 @@ public final class TestPage {
         double beside = Math.min(110, sheet.widthMm() - cross - 13);
         double below = cross + 10 + down;
         // The page that offers this print says the same, where the paper has no room for words at all.
-        boolean said = set(ink, sheet.name() + ". " + full, cross + 11, cross + 10, beside, height - cross - 12)
+        boolean complete = set(ink, sheet.name() + ". " + full, cross + 11, cross + 10, beside, height - cross - 12)
                 || set(ink, full, cross + 11, cross + 10, beside, height - cross - 12)
                 || set(ink, brief, 2, below, sheet.widthMm() - 4, height - below - 2);
     }

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import tenterbook.words.Message;
 
-/** Whether something on a piece comes from an animal and is no textile, and what must then be said. */
+/** Detects non-textile parts of animal origin, and the statement they require. */
 final class AnimalParts {
     private AnimalParts() {}
 

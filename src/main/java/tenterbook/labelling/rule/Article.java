@@ -7,13 +7,13 @@ import tenterbook.piece.Category;
 import tenterbook.piece.Studio;
 
 /**
- * A thing to be labelled, as far as the rules of fibre, origin and maker care.
+ * A thing to be labelled, with the facts that the rules of fibre, origin and maker need.
  *
  * @param components its cloths; empty where none is recorded
  * @param dyedIn country of the dyeing; empty where not recorded
- * @param trims what is on it besides cloth, in the maker's words
+ * @param trims parts other than cloth, in the maker's words
  * @param studio who makes it, and the words it entered in other languages
- * @param words everything else that is said of it on the label
+ * @param words all other words on the label
  */
 public record Article(
         @Nullable Category category,

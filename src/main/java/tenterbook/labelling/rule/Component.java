@@ -5,9 +5,9 @@ import tenterbook.material.Cloth;
 import tenterbook.material.FibreShare;
 
 /**
- * One cloth of a piece, as far as the rules care.
+ * One cloth of a piece, with the facts that the rules need.
  *
- * @param part which part of the piece, as in 'panel' or 'lining'; empty where not said
+ * @param part which part of the piece, as in 'panel' or 'lining'; empty where not recorded
  * @param cloth the cloth's name
  * @param content its fibres; empty where not recorded
  * @param wovenIn country where it was woven; empty where not recorded
@@ -20,7 +20,7 @@ public record Component(String part, String cloth, List<FibreShare> content, Str
         wovenIn = wovenIn == null ? "" : wovenIn.strip();
     }
 
-    /** A cloth of which no part of the piece is said. */
+    /** A cloth without a named part of the piece. */
     public static Component of(Cloth cloth) {
         return of("", cloth);
     }
@@ -30,7 +30,7 @@ public record Component(String part, String cloth, List<FibreShare> content, Str
         return new Component(part, name, cloth.content(), cloth.wovenIn());
     }
 
-    /** How the component is called where there are several. */
+    /** Its name where there are several components. */
     String label() {
         return part.isEmpty() ? cloth : part;
     }

@@ -1,32 +1,21 @@
 package tenterbook.labelling.rule;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import tenterbook.material.FibreShare;
-import tenterbook.measure.NumberWords;
+import tenterbook.labelling.rule.ContentShares.Share;
 import tenterbook.piece.Studio;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /** The fibre content of one component in one market's words. */
 final class ContentWords {
-    /** Sums nearer to 100 than this are 100; a label states whole or tenth percents. */
-    private static final double SLACK = 0.005;
-
-    /** @param name in English; empty where the market prints none */
-    private record Share(FibreNames.Fibre fibre, String name, double percent, String purpose) {}
-
-    /** What stands in a list of shares: a fibre, or 'other fibre' where {@code share} is null. */
+    /** An entry of the list of shares: a fibre, or 'other fibre' where {@code share} is null. */
     private record FibrePart(Share share, double percent, String english) {}
 
     private final RuleTable rules;
@@ -34,7 +23,6 @@ final class ContentWords {
     private final Studio studio;
     private final List<LabelRefusal> refusals;
     private final List<Question> questions;
-    private boolean refused;
 
     ContentWords(
             RuleTable rules,
@@ -51,152 +39,51 @@ final class ContentWords {
 
     /** The required line, and below it one for each further language; empty where it was refused, with the reasons noted. */
     List<FibreLine> lines() {
-        if (component.content().isEmpty()) {
-            refuse(found("rules.content.not-recorded"), "missing", Message.of("rules.content.record-fibres"));
+        ContentShares.Named named = ContentShares.of(rules, component);
+        refusals.addAll(named.refusals());
+        questions.addAll(named.questions());
+        if (!named.refusals().isEmpty()) {
             return List.of();
         }
-        List<Share> shares = named();
-        checkPercents();
-        if (refused) {
-            return List.of();
-        }
+        List<Share> shares = named.shares();
         List<Share> decoration = shares.stream().filter(this::decorative).toList();
         List<Share> ground =
                 shares.stream().filter(s -> !decoration.contains(s)).toList();
         if (!decoration.isEmpty() && ground.size() == 1) {
-            String text = written(100, ground.get(0).name) + " " + rules.decorationPhrase();
+            String text = written(100, ground.get(0).name()) + " " + rules.decorationPhrase();
             return List.of(new FibreLine(FibreLine.Kind.CONTENT, text, rules.rule("decoration")));
         }
         return languages(parts(shares), contentRule(shares));
     }
 
-    private List<Share> named() {
-        Map<String, Share> byName = new LinkedHashMap<>();
-        for (FibreShare share : component.content()) {
-            String entry = share.fibre().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
-            Optional<FibreNames.Fibre> fibre = FibreNames.entered(entry);
-            boolean english = rules.otherUse() != Language.Use.INSTEAD;
-            Optional<String> name = english
-                    ? fibre.flatMap(f -> f.printed(rules.market(), entry))
-                    : fibre.filter(f -> !f.fibre().equals(FibreNames.UNKNOWN)).map(f -> "");
-            if (fibre.isEmpty() || name.isEmpty()) {
-                refuseName(share.fibre(), entry);
-                continue;
-            }
-            if (english && !fibre.get().read(rules.market())) {
-                questions.add(new Question(
-                        Message.of("rules.content.name-from-memory", "name", name.get(), "market", rules.name()),
-                        rules.rule("name")));
-            }
-            double percent = share.percent() == null ? 0 : share.percent();
-            byName.merge(
-                    english ? name.get() : fibre.get().fibre(),
-                    new Share(fibre.get(), name.get(), percent, share.purpose()),
-                    (a, b) -> new Share(
-                            a.fibre, a.name, a.percent + b.percent, a.purpose.isEmpty() ? b.purpose : a.purpose));
-        }
-        return new ArrayList<>(byName.values());
-    }
-
-    private void refuseName(String written, String entry) {
-        if (entry.isEmpty()) {
-            refuse(found("rules.content.no-name"), "missing", Message.of("rules.content.record-which"));
-            return;
-        }
-        for (RuleTable.Misnomer misnomer : rules.misnomers()) {
-            if (entry.matches(".*\\b" + misnomer.word() + "\\b.*")) {
-                refuse(found("rules.content.misnomer", written), "misuse", new TableText(misnomer.fix()));
-                return;
-            }
-        }
-        Optional<FibreNames.Fibre> known = FibreNames.entered(entry);
-        if (known.isPresent() && known.get().fibre().equals(FibreNames.UNKNOWN)) {
-            refuse(found("rules.content.unknown", written), "missing", Message.of("rules.content.find-out"));
-            return;
-        }
-        Optional<String> root = FibreNames.all().stream()
-                .flatMap(f -> f.entries().stream())
-                .filter(name -> known.isEmpty() && entry.contains(name))
-                .max(Comparator.comparingInt(String::length));
-        if (FibreNames.abbreviated(entry)) {
-            refuse(found("rules.content.abbreviation", written), "abbreviation", Message.of("rules.content.in-full"));
-        } else if (root.isPresent()) {
-            refuse(
-                    found("rules.content.more-than-a-name", written),
-                    "misuse",
-                    Message.of("rules.content.wholly", "fibre", root.get()));
-        } else {
-            refuse(
-                    found("rules.content.no-fibre-name", written),
-                    "name",
-                    Message.of("rules.content.generic", "example", rules.market() == Market.US ? "rayon" : "viscose"));
-        }
-    }
-
-    private void checkPercents() {
-        List<FibreShare> without =
-                component.content().stream().filter(s -> s.percent() == null).toList();
-        if (!without.isEmpty()) {
-            String names = without.stream().map(FibreShare::fibre).collect(Collectors.joining(", "));
-            refuse(
-                    Message.of("rules.content.no-percent", "cloth", component.cloth(), "fibres", names),
-                    "missing",
-                    component.content().size() == 1
-                            ? Message.of("rules.content.record-hundred", "fibre", names)
-                            : Message.of("rules.content.record-percents"));
-            return;
-        }
-        double sum =
-                component.content().stream().mapToDouble(FibreShare::percent).sum();
-        if (Math.abs(sum - 100) > SLACK) {
-            refuse(
-                    Message.of("rules.content.sum", "cloth", component.cloth(), "sum", number(sum)),
-                    "sum",
-                    sum < 100
-                            ? Message.of("rules.content.sum-too-small", "percent", number(100 - sum))
-                            : Message.of("rules.content.sum-too-large", "percent", number(sum - 100)));
-        }
-    }
-
-    private Message found(String key) {
-        return Message.of(key, "cloth", component.cloth());
-    }
-
-    private Message found(String key, String written) {
-        return Message.of(key, "written", written, "cloth", component.cloth());
-    }
-
-    private void refuse(Written found, String rule, Written fix) {
-        refused = true;
-        refusals.add(new LabelRefusal(found, rules.rule(rule), fix, mend(rule)));
-    }
-
-    /** Names in other languages stand with the studio, all else with the cloth. */
-    private static LabelRefusal.Mend mend(String rule) {
-        return rule.equals("language") ? LabelRefusal.Mend.STUDIO : LabelRefusal.Mend.CLOTH;
-    }
-
     private boolean decorative(Share share) {
-        return share.percent <= rules.decorativeAtMost()
-                && rules.decorative().contains(share.purpose.toLowerCase(Locale.ROOT));
+        return share.percent() <= rules.decorativeAtMost()
+                && rules.decorative().contains(share.purpose().toLowerCase(Locale.ROOT));
     }
 
     private boolean stated(Share share) {
-        if (share.percent >= rules.otherBelow() || rules.alwaysNamed().contains(share.fibre.fibre())) {
+        if (share.percent() >= rules.otherBelow()
+                || rules.alwaysNamed().contains(share.fibre().fibre())) {
             return true;
         }
-        if (rules.functional().contains(share.purpose.toLowerCase(Locale.ROOT))) {
+        if (rules.functional().contains(share.purpose().toLowerCase(Locale.ROOT))) {
             return true;
         }
         questions.add(new Question(
-                share.purpose.isEmpty()
-                        ? Message.of("rules.content.purpose", "percent", number(share.percent), "fibre", share.name)
-                        : Message.of("rules.content.purpose-not-listed", "purpose", share.purpose, "fibre", share.name),
+                share.purpose().isEmpty()
+                        ? Message.of(
+                                "rules.content.purpose",
+                                "percent",
+                                ContentShares.number(share.percent()),
+                                "fibre",
+                                share.name())
+                        : Message.of(
+                                "rules.content.purpose-not-listed", "purpose", share.purpose(), "fibre", share.name()),
                 rules.rule("small")));
         return false;
     }
 
-    /** Falling by percentage, what is not named last. */
+    /** By falling percentage, unnamed fibres last. */
     private List<FibrePart> parts(List<Share> shares) {
         List<Share> falling = new ArrayList<>(shares);
         falling.sort(Comparator.comparingDouble(Share::percent).reversed());
@@ -205,9 +92,9 @@ final class ContentWords {
         int others = 0;
         for (Share share : falling) {
             if (stated(share)) {
-                parts.add(new FibrePart(share, share.percent, share.name));
+                parts.add(new FibrePart(share, share.percent(), share.name()));
             } else {
-                other += share.percent;
+                other += share.percent();
                 others++;
             }
         }
@@ -223,14 +110,20 @@ final class ContentWords {
     }
 
     private Rule contentRule(List<Share> shares) {
-        boolean small = shares.stream().anyMatch(s -> s.percent < rules.otherBelow());
+        boolean small = shares.stream().anyMatch(s -> s.percent() < rules.otherBelow());
         boolean wool = shares.stream()
-                .anyMatch(s -> rules.alwaysNamed().contains(s.fibre.fibre()) && s.percent < rules.otherBelow());
+                .anyMatch(s -> rules.alwaysNamed().contains(s.fibre().fibre()) && s.percent() < rules.otherBelow());
         boolean allNamed = shares.stream()
-                .allMatch(s -> s.percent >= rules.otherBelow()
-                        || rules.alwaysNamed().contains(s.fibre.fibre())
-                        || rules.functional().contains(s.purpose.toLowerCase(Locale.ROOT)));
-        return rules.rule(small && !allNamed ? "small" : wool ? "wool" : shares.size() == 1 ? "whole" : "order");
+                .allMatch(s -> s.percent() >= rules.otherBelow()
+                        || rules.alwaysNamed().contains(s.fibre().fibre())
+                        || rules.functional().contains(s.purpose().toLowerCase(Locale.ROOT)));
+        if (small && !allNamed) {
+            return rules.rule("small");
+        }
+        if (wool) {
+            return rules.rule("wool");
+        }
+        return rules.rule(shares.size() == 1 ? "whole" : "order");
     }
 
     private List<FibreLine> languages(List<FibrePart> parts, Rule rule) {
@@ -265,9 +158,12 @@ final class ContentWords {
         Set<String> notes = new LinkedHashSet<>();
         boolean joined = rules.otherUse() == Language.Use.JOINED;
         for (FibrePart part : parts) {
-            Optional<OtherNames.Name> name = part.share == null ? names.otherFibre() : names.of(part.share.fibre);
+            Optional<OtherNames.Name> name = part.share == null ? names.otherFibre() : names.of(part.share.fibre());
             if (name.isEmpty()) {
-                missing.add(part.share == null ? OtherNames.OTHER_FIBRE : part.share.fibre.fibre());
+                missing.add(
+                        part.share == null
+                                ? OtherNames.OTHER_FIBRE
+                                : part.share.fibre().fibre());
                 continue;
             }
             notes.add(name.get().by());
@@ -280,15 +176,16 @@ final class ContentWords {
         }
         String what = String.join(", ", missing);
         if (needed) {
-            refuse(
+            refusals.add(new LabelRefusal(
                     Message.of(
                             "rules.content.other-language",
                             "language",
                             names.language().name(),
                             "fibres",
                             what),
-                    "language",
-                    Message.of("rules.content.enter-name"));
+                    rules.rule("language"),
+                    Message.of("rules.content.enter-name"),
+                    LabelRefusal.Mend.STUDIO));
         } else {
             questions.add(new Question(
                     Message.of(
@@ -303,14 +200,10 @@ final class ContentWords {
     }
 
     private String written(double percent, String name) {
-        return rules.percent().formatted(number(percent).inEnglish(), capital(name));
+        return rules.percent().formatted(ContentShares.number(percent).inEnglish(), capital(name));
     }
 
     private String capital(String name) {
         return rules.capitals() ? Written.capital(name) : name;
-    }
-
-    private static Written number(double value) {
-        return NumberWords.plain(BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP));
     }
 }

@@ -5,7 +5,7 @@ package tenterbook.labelling.rule;
  *
  * @param kind what the line states
  * @param rule the rule it follows
- * @param note what else it rests on, as in who entered a name; empty for nothing more
+ * @param note further basis, such as who entered a name; may be empty
  */
 public record FibreLine(Kind kind, String text, Rule rule, String note) {
     /** What a line states. */

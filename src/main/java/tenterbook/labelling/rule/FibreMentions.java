@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import tenterbook.words.Message;
 
-/** Fibres that a title names though the piece does not hold them. A title is the maker's own, so they are asked about. */
+/** Fibres that a title names but the piece does not have; the maker is asked about them. */
 public final class FibreMentions {
     private FibreMentions() {}
 

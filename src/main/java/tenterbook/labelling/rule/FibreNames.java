@@ -46,10 +46,10 @@ final class FibreNames {
         }
     }
 
-    /** The key of what is not known, which only some markets let stand. */
+    /** The key of unknown fibres, which only some markets accept. */
     static final String UNKNOWN = "unknown fibres";
 
-    /** Salts of the mordant shelf that share a fibre's name. */
+    /** Mordant salts that share a fibre's name. */
     private static final Pattern SALT =
             Pattern.compile("\\b(alumini?um|alum|iron|ferrous|copper|calcium|sodium) acetate\\b");
 

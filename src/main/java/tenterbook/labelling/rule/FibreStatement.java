@@ -12,12 +12,12 @@ import tenterbook.words.Written;
 /**
  * Fibre content, origin and maker in the exact words of one market.
  *
- * <p>With a refusal there are no content lines: half a statement is none. A question does not stop the label.
+ * <p>With a refusal there are no content lines at all. A question does not block the label.
  *
  * @param version of the rule table
  * @param lines as printed, in order
  * @param coverage whether the rule covers this kind of piece; null where that is not known
- * @param notice that this is no legal advice
+ * @param notice the notice that this is not legal advice
  */
 public record FibreStatement(
         Market market,

@@ -7,13 +7,13 @@ import tenterbook.words.Written;
 /**
  * Why a line cannot be printed.
  *
- * @param found what stands in the record
+ * @param found what the record has
  * @param rule the rule that forbids it
  * @param fix what to do next
- * @param mend where that is done
+ * @param mend which record to change
  */
 public record LabelRefusal(Written found, Rule rule, Written fix, Mend mend) implements Written {
-    /** Which record mends it. */
+    /** Which record to change. */
     public enum Mend {
         PIECE,
         CLOTH,
@@ -24,7 +24,7 @@ public record LabelRefusal(Written found, Rule rule, Written fix, Mend mend) imp
         mend = mend == null ? Mend.PIECE : mend;
     }
 
-    /** One that is mended in the piece's own record. */
+    /** A refusal to be corrected in the piece's own record. */
     public LabelRefusal(Written found, Rule rule, Written fix) {
         this(found, rule, fix, Mend.PIECE);
     }

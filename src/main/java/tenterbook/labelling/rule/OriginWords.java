@@ -12,7 +12,7 @@ final class OriginWords {
         REQUIRED,
         /** As a fact, where recorded. */
         FACT,
-        /** Only where the piece is said to be imported; then it must. */
+        /** Only where the piece is stated to be imported; then required. */
         IF_SAID_IMPORTED
     }
 
@@ -39,7 +39,10 @@ final class OriginWords {
         return stated(rules, article.components(), article.dyedIn(), questions);
     }
 
-    /** Whether what the country of origin rests on is missing; what is dyed at home turns on where the cloth was woven. */
+    /**
+     * Whether the basis of the country of origin is missing; for a piece dyed in the market's own country that is where the
+     * cloth was woven.
+     */
     private static boolean withheld(RuleTable rules, Article article, List<LabelRefusal> refusals) {
         if (article.dyedIn().isEmpty()) {
             refusals.add(new LabelRefusal(

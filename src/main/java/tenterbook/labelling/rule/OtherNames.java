@@ -14,11 +14,11 @@ final class OtherNames {
     /**
      * A word in another language.
      *
-     * @param by who answers for it, as a part of a sentence
+     * @param by source of the word, as part of a sentence
      */
     record Name(String text, String by) {}
 
-    /** What the list of names calls the fibres under the least share. */
+    /** The term for fibres under the least share. */
     static final String OTHER_FIBRE = "other fibre";
 
     private final RuleTable rules;

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import tenterbook.words.Message;
 
-/** What a tag that does not carry the full content must say when its other words name a fibre. */
+/** The sentence required on a tag without the full content whose other words name a fibre. */
 public final class PartialTag {
     private PartialTag() {}
 

@@ -5,7 +5,7 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * A doubt put to the maker. It does not stop the label.
+ * A question to the maker. It does not block the label.
  *
  * @param asks a question in plain words
  * @param rule why it matters

@@ -15,18 +15,18 @@ import java.util.Objects;
 import tenterbook.piece.Category;
 
 /**
- * One market's rules as data, from {@code /label/<market>.json}. What that leaves out stands in the table that it names as its
- * base.
+ * One market's rules as data, from {@code /label/<market>.json}. Values it leaves out are those of the table that it names as
+ * its base.
  *
- * @param version kept with every label that is issued
+ * @param version stored with every issued label
  * @param notice shown wherever the rules' outcome is shown
  * @param namesOf the market whose fibre names are used
  * @param percent how a share is written, a format of number and fibre
  * @param otherBelow shares under this percentage are not named; 0 where all are
- * @param otherLocal 'other fibre' in another language, by its tag, where its source was read
+ * @param otherLocal 'other fibre' in another language, by language tag, where its source was read
  * @param functional purposes for which a small share is named
  * @param animalWords words of parts of animal origin, as read; {@code animalUnread} as remembered
- * @param animalUnlike words before one of these that say it is none, as in 'imitation'
+ * @param animalUnlike words before one of these that negate it, as in 'imitation'
  * @param plainTrims words of parts that are known not to come from animals
  * @param home names of the market's own country, lower case, where its origin rule is known
  * @param members names of the member states, lower case, for a union
@@ -75,7 +75,7 @@ public record RuleTable(
         Map<Category, Rule> coverage,
         List<Misnomer> misnomers,
         List<Standing> standing) {
-    /** A word that looks like a fibre and is none. */
+    /** A word that looks like a fibre but is not. */
     record Misnomer(String word, String fix) {}
 
     /** A doubt that goes with every statement. */

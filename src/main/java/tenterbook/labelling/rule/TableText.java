@@ -3,7 +3,7 @@ package tenterbook.labelling.rule;
 import tenterbook.words.Conventions;
 import tenterbook.words.Written;
 
-/** Words that stand in a rule table, in the table's own language whoever reads them. */
+/** Words of a rule table, always in the table's own language. */
 public record TableText(String text) implements Written {
     @Override
     public String in(Conventions conventions) {

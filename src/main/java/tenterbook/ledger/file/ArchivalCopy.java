@@ -8,13 +8,13 @@ import java.sql.Statement;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
 
-/** Makes a copied ledger fit to be kept for years: one file, no write-ahead log, nothing that was only typed. */
+/** Prepares a copied ledger for long keeping: one file, no write-ahead log, no drafts. */
 public final class ArchivalCopy {
     private ArchivalCopy() {}
 
     /**
-     * Empties the drafts, writes the file anew so that no trace of them stays in it, and leaves it in a mode that opens
-     * from a read-only disc.
+     * Deletes the drafts, rewrites the file so that no trace of them stays in it, and leaves it in a mode that opens from a
+     * read-only disc.
      *
      * @return the newest sequence in the copy, 0 for an empty ledger
      * @throws ArchiveProblem if the copy cannot be settled

@@ -30,7 +30,7 @@ public final class ArchiveFolder implements AutoCloseable {
     }
 
     /**
-     * Opens the folder, making it where it is missing, and holds it until {@link #close}.
+     * Opens the folder, creating it where it is missing, and locks it until {@link #close}.
      *
      * @throws ArchiveProblem if another process holds it, or it cannot be written
      */
@@ -48,9 +48,9 @@ public final class ArchiveFolder implements AutoCloseable {
     }
 
     /**
-     * Opens the folder to be looked at, without changing anything in it: its ledger is a copy elsewhere, for SQLite reads neither a
-     * write-ahead log nor a ledger of an older program without writing beside it. Where there is a lock file it is shared, so that
-     * nobody writes meanwhile.
+     * Opens the folder for reading, without changing anything in it: its ledger is a copy elsewhere, since SQLite reads neither
+     * a write-ahead log nor a ledger of an older program without writing. Where there is a lock file it is locked shared, so
+     * that no other process writes meanwhile.
      *
      * @throws ArchiveProblem if another process holds it, or it cannot be read
      */
@@ -71,7 +71,7 @@ public final class ArchiveFolder implements AutoCloseable {
         try {
             lock = channel.tryLock(0, Long.MAX_VALUE, shared);
         } catch (OverlappingFileLockException e) {
-            // This very process holds it.
+            // Held by this process.
         }
         if (lock == null) {
             channel.close();
@@ -80,7 +80,7 @@ public final class ArchiveFolder implements AutoCloseable {
         return lock;
     }
 
-    /** Whether it is only looked at, see {@link #look}: nothing may be written into it. */
+    /** Whether nothing may be written into it, see {@link #look}. */
     public boolean readOnly() {
         return copy != null;
     }
@@ -109,7 +109,7 @@ public final class ArchiveFolder implements AutoCloseable {
         return root.resolve("index");
     }
 
-    /** Tables made from the ledger; each file in it may be deleted and is made anew. */
+    /** Tables derived from the ledger; each file may be deleted and is rebuilt. */
     public Path derived() {
         return root.resolve("derived");
     }

@@ -5,7 +5,7 @@ import tenterbook.words.Explained;
 import tenterbook.words.Joined;
 import tenterbook.words.Written;
 
-/** The archive cannot be opened or written as it is; the message says what to do. */
+/** The archive cannot be opened or written; the message says what to do. */
 public class ArchiveProblem extends RuntimeException implements Explained {
     private static final long serialVersionUID = 1L;
 

@@ -26,8 +26,8 @@ import tenterbook.words.Message;
 /**
  * The SQLite file: one connection that writes, a few that read.
  *
- * <p>Write-ahead log, so readers never wait for the writer; {@code synchronous=FULL}, since we have one disk and what is
- * acknowledged must be on it; foreign keys on for every connection.
+ * <p>Write-ahead log, so that readers never wait for the writer; {@code synchronous=FULL}, since what is acknowledged must be
+ * on the only disk; foreign keys on for every connection.
  */
 public final class Database implements AutoCloseable {
     private final SQLiteDataSource readSource;
@@ -40,7 +40,7 @@ public final class Database implements AutoCloseable {
 
     private volatile boolean closed;
 
-    /** @param file looked at before, see {@link LedgerFile}, so that one which is refused keeps every byte */
+    /** @param file checked before with {@link LedgerFile}, so that a refused one keeps every byte */
     public Database(Path file) {
         this.writeSource = source(file, false);
         migrate(writeSource, file);
@@ -123,7 +123,7 @@ public final class Database implements AutoCloseable {
     }
 
     /**
-     * Runs {@code work} in one transaction; what it throws undoes all of it. Waits for the writer before it.
+     * Runs {@code work} in one transaction; an exception rolls it back. Waits for other writers.
      *
      * @throws ArchiveProblem where the disk is full or fails; nothing is written
      */
@@ -132,16 +132,15 @@ public final class Database implements AutoCloseable {
         try {
             return sound().inTransaction(work::apply);
         } catch (JdbiException e) {
-            throw DiskTrouble.told(e, Message.of("ledger.disk.nothing-saved"), Message.of("ledger.disk.archive"));
+            throw DiskTrouble.explained(e, Message.of("ledger.disk.nothing-saved"), Message.of("ledger.disk.archive"));
         } finally {
             writing.unlock();
         }
     }
 
     /**
-     * The writer, outside any transaction. Where a full disk or a lock ends a transaction, or keeps it from beginning, the
-     * driver goes on believing that it is in one; what it wrote after that would no longer be all or nothing. Such a
-     * connection is not used again.
+     * The writer, outside any transaction. Where a full disk or a lock ends a transaction, or prevents its beginning, the
+     * driver still assumes that it is in one, and later writes would not be atomic. Such a connection is replaced.
      */
     private Handle sound() {
         if (writing.getHoldCount() == 1 && writer.isInTransaction()) {
@@ -160,21 +159,21 @@ public final class Database implements AutoCloseable {
         }
     }
 
-    /** Copies the whole database as it stands into a new file. */
+    /** Copies the whole database into a new file. */
     public void copyTo(Path target) {
         writing.lock();
         try {
             sound().execute("VACUUM INTO ?", target.toAbsolutePath().toString());
         } catch (JdbiException e) {
-            throw DiskTrouble.told(e, Message.of("ledger.disk.not-copied"), Message.of("ledger.disk.target"));
+            throw DiskTrouble.explained(e, Message.of("ledger.disk.not-copied"), Message.of("ledger.disk.target"));
         } finally {
             writing.unlock();
         }
     }
 
     /**
-     * Marks the file, with the transaction that erases, so that what follows it is made up for at the next start if the program
-     * ends before {@link #forgotten}. The mark is SQLite's {@code user_version}, which nothing else here uses.
+     * Marks the file, within the transaction that erases, so that the next start does what follows if the program ends before
+     * {@link #forgotten}. The mark is SQLite's {@code user_version}, which nothing else here uses.
      */
     public static void mustForget(Handle handle) {
         handle.execute("PRAGMA user_version = 1");
@@ -187,7 +186,7 @@ public final class Database implements AutoCloseable {
                 == 1;
     }
 
-    /** Takes the mark away. */
+    /** Removes the mark. */
     public void forgotten() {
         writing.lock();
         try {
@@ -198,11 +197,11 @@ public final class Database implements AutoCloseable {
     }
 
     /**
-     * Writes the file anew and empties the write-ahead log, so that what was deleted is in neither any more. What the disk
-     * itself keeps of overwritten blocks is out of reach.
+     * Rewrites the file and empties the write-ahead log, so that what was deleted is in neither. Blocks that the disk itself
+     * keeps are out of reach.
      *
-     * @throws ArchiveProblem where the disk is full or fails, or a reader would not end; what was deleted may then still be
-     *     in the files until a later start
+     * @throws ArchiveProblem where the disk is full or fails, or a reader would not end; what was deleted may then still be in
+     *     the files until a later start
      */
     public void forget() {
         writing.lock();
@@ -215,7 +214,7 @@ public final class Database implements AutoCloseable {
                 throw new ArchiveProblem(Message.of("ledger.wal-held"));
             }
         } catch (JdbiException e) {
-            throw DiskTrouble.told(e, Message.of("ledger.disk.not-forgotten"), Message.of("ledger.disk.archive"));
+            throw DiskTrouble.explained(e, Message.of("ledger.disk.not-forgotten"), Message.of("ledger.disk.archive"));
         } finally {
             writing.unlock();
         }

@@ -7,17 +7,18 @@ import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteException;
 import tenterbook.words.Message;
 
-/** Tells a disk that fails from a mistake of the program. */
+/** Distinguishes a failing disk from an error of the program. */
 final class DiskTrouble {
     private DiskTrouble() {}
 
     /**
-     * What to throw in the place of {@code e}: a sentence where the disk or another program is at fault, else itself.
+     * The exception to throw instead of {@code e}: with a sentence where the disk or another program is the cause, else {@code
+     * e}.
      *
-     * @param undone what did not come to pass, as in 'Nothing was saved'
+     * @param undone what did not happen, as in 'Nothing was saved'
      * @param place what could not be written, as in 'the disk that holds the archive'
      */
-    static RuntimeException told(JdbiException e, Message undone, Message place) {
+    static RuntimeException explained(JdbiException e, Message undone, Message place) {
         return Stream.<Throwable>iterate(e, Objects::nonNull, Throwable::getCause)
                 .filter(SQLiteException.class::isInstance)
                 .flatMap(cause -> sentence((SQLiteException) cause, place).stream())
@@ -28,7 +29,7 @@ final class DiskTrouble {
     }
 
     private static Optional<Message> sentence(SQLiteException e, Message place) {
-        // The lower byte is the plain code; what stands above it tells the finer kind.
+        // The lower byte is the primary result code; the upper ones extend it.
         return switch (e.getResultCode().code & 0xff) {
             case 13 -> Optional.of(Message.of("ledger.disk.full", "place", place));
             case 5, 6 -> Optional.of(Message.of("ledger.disk.busy"));

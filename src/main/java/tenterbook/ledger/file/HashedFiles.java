@@ -20,12 +20,12 @@ import tenterbook.measure.Digest;
 /**
  * A folder of files that are never changed, each under its own SHA-256: {@code ab/abcd….pdf}.
  *
- * <p>A file takes its final name only when it is whole, hashed and synced; the folder is synced after that. A killed
- * process leaves at most a part file under {@code arriving}, which the next opening clears, so one running program owns
- * the folder. Process kill is tested; power loss depends on the disk honouring a sync. Safe for use from many threads.
+ * <p>A file gets its final name only when it is whole, hashed and synced; then the folder is synced. A killed process leaves at
+ * most a part file under {@code arriving}, which the next opening deletes, so only one running program may use the folder.
+ * Process kill is tested; power loss depends on the disk honouring a sync. Thread-safe.
  */
 public final class HashedFiles {
-    /** Where files are still being received; what lies there is nobody's yet. */
+    /** Folder of files still being received. */
     public static final String ARRIVING = "arriving";
 
     private static final Pattern NAME = Pattern.compile("([0-9a-f]{64})(?:\\.[A-Za-z0-9]+)?");
@@ -33,7 +33,6 @@ public final class HashedFiles {
     private final Path folder;
     private final Path arriving;
 
-    /** What re-reading a file found. */
     public enum Check {
         GOOD,
         /** The bytes are no longer those that the name was made from. */
@@ -41,7 +40,7 @@ public final class HashedFiles {
         MISSING
     }
 
-    /** Opens or creates the folder and clears what an interrupted arrival left behind. */
+    /** Opens or creates the folder and deletes part files of an interrupted program. */
     public HashedFiles(Path folder) throws IOException {
         this.folder = folder;
         arriving = Files.createDirectories(folder.resolve(ARRIVING));
@@ -52,18 +51,18 @@ public final class HashedFiles {
         }
     }
 
-    /** A name for bytes on their way in, not there yet; what is left under such names is cleared at the next opening. */
+    /** An unused path for a file being received; the next opening deletes what is left there. */
     public Path arriving() {
         return arriving.resolve(UUID.randomUUID() + ".part");
     }
 
-    /** Where a file of this digest lies, or would lie. */
+    /** The path of a file of this digest, whether it exists or not. */
     public static Path path(Path folder, Digest digest, String extension) {
         return folder.resolve(digest.hex().substring(0, 2)).resolve(digest.hex() + "." + extension);
     }
 
     /**
-     * Gives a part that is whole and synced its name for good. A file there that no longer matches its name is replaced.
+     * Moves a whole and synced part file to its final name. An existing file that no longer matches its name is replaced.
      *
      * @return whether the same bytes were there already; then nothing is changed
      */
@@ -83,8 +82,8 @@ public final class HashedFiles {
     }
 
     /**
-     * Deletes each file whose name is a digest that is not among {@code kept}, and each part still on its way in; files of other
-     * names stay. Not while anything is being stored.
+     * Deletes each file whose name is a digest not among {@code kept}, and each part file; files of other names stay. Must not
+     * run while anything is being stored.
      *
      * @return how many
      */
@@ -125,7 +124,7 @@ public final class HashedFiles {
         return Digest.of(hash).equals(digest) ? Check.GOOD : Check.CHANGED;
     }
 
-    /** Makes a rename last. Windows cannot open a folder for this and keeps its own journal. */
+    /** Makes a rename durable. Windows cannot open a folder for this and keeps its own journal. */
     private static void sync(Path directory) throws IOException {
         if (System.getProperty("os.name").startsWith("Windows")) {
             return;

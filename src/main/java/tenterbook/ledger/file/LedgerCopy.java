@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** A ledger's file in a folder of its own, with its log and its journal where it has those; gone when closed. */
+/** A copy of a ledger's file in a temporary folder, with its write-ahead log and journal if any; deleted when closed. */
 record LedgerCopy(Path file) implements AutoCloseable {
     static LedgerCopy of(Path ledger) throws IOException {
         Path folder = Files.createTempDirectory("tenterbook-ledger");
@@ -19,7 +19,7 @@ record LedgerCopy(Path file) implements AutoCloseable {
                     Files.copy(beside, folder.resolve("ledger.db" + ending));
                 }
             }
-            // What a read-only file is copied to may be read-only too.
+            // The copy of a read-only file may be read-only.
             try (Stream<Path> files = Files.list(folder)) {
                 files.forEach(each -> each.toFile().setWritable(true));
             }

@@ -20,22 +20,22 @@ import tenterbook.words.Joined;
 import tenterbook.words.Message;
 
 /**
- * The file of a ledger before it is opened: whether a ledger is in it, whether one may be begun in its place, and whether
- * one was lost. Looking changes no byte of it.
+ * The file of a ledger before it is opened: whether it has a ledger, whether a new one may be created, and whether one was
+ * lost. Checking changes no byte of it.
  *
- * <p>A first start that was killed leaves a file without tables, with or without a journal or write-ahead log, and nothing
- * else of an archive: the folders beside it are filled only once the ledger is whole. So an unfinished ledger beside
- * photographs, previews or an index is not a first start but a loss.
+ * <p>A first start that was killed leaves a file without tables, with or without a journal or write-ahead log, and nothing else
+ * of an archive: the folders beside it are filled only once the ledger is whole. So an unfinished ledger beside photographs,
+ * previews or an index is not a first start but a loss.
  */
 public final class LedgerFile {
-    /** What stands in the ledger's place. */
+    /** What was found at the ledger's path. */
     private enum State {
         MISSING("ledger.lost.missing"),
         EMPTY("ledger.lost.empty"),
         NO_TABLES("ledger.lost.no-tables"),
         LEDGER("");
 
-        /** Of the message that says so; empty where nothing is amiss. */
+        /** Message key of the problem; empty for none. */
         private final String key;
 
         State(String key) {
@@ -59,7 +59,7 @@ public final class LedgerFile {
     }
 
     /**
-     * Whether a ledger is there, with revisions or without.
+     * Whether there is a ledger, with revisions or without.
      *
      * @throws ArchiveProblem if the file is damaged or another program's, or if the ledger is lost
      */
@@ -88,7 +88,7 @@ public final class LedgerFile {
         return state() != State.LEDGER && remains().isEmpty();
     }
 
-    /** Takes away what a killed first start left; {@link #folderUnused} must have said that there is nothing else. */
+    /** Deletes what a killed first start left; only after {@link #folderUnused} was true. */
     public void clearUnused() throws IOException {
         for (String name : OF_A_FIRST_START) {
             Files.deleteIfExists(root.resolve(name));
@@ -109,7 +109,7 @@ public final class LedgerFile {
         }
     }
 
-    /** What shows that there was a ledger, in words. */
+    /** Traces of a lost ledger, in words. */
     private List<Message> remains() {
         List<Message> remains = new ArrayList<>();
         if (hasFiles("photos")) {
@@ -124,7 +124,7 @@ public final class LedgerFile {
         if (hasFiles("index")) {
             remains.add(Message.of("ledger.remains.index"));
         }
-        // SQLite writes a page into the file before there is a log, and throws a log away whose file is empty.
+        // SQLite writes a page into the file before it creates a log, and discards the log of an empty file.
         if (size(file) == 0 && size(beside("-wal")) > 0) {
             remains.add(Message.of("ledger.remains.log"));
         }
@@ -169,11 +169,11 @@ public final class LedgerFile {
         if (size(file) == 0) {
             return State.EMPTY;
         }
-        // SQLite reads a file with a log only where it can write beside it.
+        // SQLite reads a file with a log only in a folder that it can write to.
         return size(beside("-journal")) > 0 || !Files.isWritable(root) ? ofCopy() : of(file, true);
     }
 
-    /** A transaction that was cut off must be rolled back before anything can be read; a copy suffers it here. */
+    /** An interrupted transaction must be rolled back before anything can be read; done on a copy. */
     private State ofCopy() {
         try (LedgerCopy copy = LedgerCopy.of(file)) {
             return of(copy.file(), false);

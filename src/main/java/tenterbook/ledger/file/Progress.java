@@ -4,9 +4,9 @@ import tenterbook.words.Explained;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
-/** How long work tells where it is and learns that it should stop. Called often; must be quick and safe for any thread. */
+/** Reports the progress of long work and asks whether to stop. Called often; must be quick and thread-safe. */
 public interface Progress {
-    /** For work nobody watches. */
+    /** Reports nothing and never cancels. */
     Progress UNWATCHED = new Progress() {
         @Override
         public void at(long done, long total, String what) {}
@@ -19,7 +19,7 @@ public interface Progress {
 
     /**
      * @param total 0 where not known
-     * @param what being done now, in the studio's words
+     * @param what is being done now, in words for the maker
      */
     void at(long done, long total, String what);
 
@@ -28,7 +28,7 @@ public interface Progress {
         at(done, total, what.inEnglish());
     }
 
-    /** Whether the person asked to stop; the work then ends tidily and leaves nothing half done. */
+    /** Whether the person asked to stop; the work then ends and leaves nothing half done. */
     boolean cancelled();
 
     /** @throws Cancelled if the person asked to stop */

@@ -14,18 +14,18 @@ import tenterbook.words.Explained;
 import tenterbook.words.Message;
 
 /**
- * A ledger must be built as this program builds one: a trigger added would act at every later save, and one taken out
- * would no longer keep revisions from being changed. The chain covers what is in the tables, not how they are built.
+ * Compares a ledger's schema with the one that this program creates: an added trigger would act at every later save, and
+ * without a removed one revisions could be changed. The chain covers the contents of tables, not the schema.
  */
 public final class SchemaCheck {
     private SchemaCheck() {}
 
-    /** Made once in a process, when it is first asked for. */
+    /** Computed at first use. */
     private static final class Expected {
         private static final Map<String, String> SCHEMA = migrated();
     }
 
-    /** What a ledger that was opened, and so migrated, has too much, too little or otherwise. */
+    /** What an opened, and so migrated, ledger has added, missing or changed. */
     public static List<Finding> run(Handle handle) {
         Map<String, String> found;
         try {
@@ -65,7 +65,7 @@ public final class SchemaCheck {
 
     private static Map<String, String> migrated() {
         SQLiteDataSource memory = new SQLiteDataSource();
-        // Shared, so that the connections of the migration see one database; it lasts as long as this one is open.
+        // A shared cache, so that the connections of the migration see one database while this one is open.
         memory.setUrl("jdbc:sqlite:file:tenterbook-schema?mode=memory&cache=shared");
         try (Connection connection = memory.getConnection()) {
             Database.flyway(memory).migrate();

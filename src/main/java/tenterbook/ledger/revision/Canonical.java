@@ -9,9 +9,9 @@ import tenterbook.words.Explained;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
-/** JSON in the one form that RFC 8785 allows, so that equal records have equal bytes and equal hashes. */
+/** Canonical JSON (RFC 8785), so that equal records have equal bytes and equal hashes. */
 public final class Canonical {
-    /** Up to here a double holds every whole number. */
+    /** A double represents every whole number up to this. */
     private static final long WHOLE = 1L << 53;
 
     private Canonical() {}
@@ -29,7 +29,7 @@ public final class Canonical {
     }
 
     /**
-     * As {@link #json(String)}, written at once: a save does this several times, and reading the text again took most of it.
+     * As {@link #json(String)} without parsing text again, which took most of the time of a save.
      *
      * @throws IllegalArgumentException if {@code node} holds a number no double can hold
      */

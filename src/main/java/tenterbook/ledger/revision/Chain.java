@@ -10,17 +10,17 @@ import tenterbook.measure.Digest;
 /**
  * The hash of a revision: SHA-256 over the UTF-8 bytes of canonical JSON (RFC 8785).
  *
- * <p>Format 1: its fields under the names of the table's columns, with {@code record} as the text it is.
+ * <p>Format 1: its fields under the names of the table's columns, with {@code record} as text.
  *
- * <p>Format 2: {@code format, sequence, kind, version, act, written_at, public_digest, private_digest, previous_hash} and,
- * in the first after revisions of format 1, {@code before}. The public digest is the SHA-256 of {@code salt, id, record},
- * the private one of {@code salt, author, note, fields} and, where it names a person, {@code id}; {@code record} and
- * {@code fields} are texts of canonical JSON. Each salt has 128 random bits, so that short contents cannot be guessed from
- * a digest.
+ * <p>Format 2: {@code format, sequence, kind, version, act, written_at, public_digest, private_digest, previous_hash} and, in
+ * the first after revisions of format 1, {@code before}. The public digest is the SHA-256 of {@code salt, id, record}, the
+ * private one of {@code salt, author, note, fields} and, where it names a person, {@code id}; {@code record} and {@code fields}
+ * are texts of canonical JSON. Each salt has 128 random bits, so that a guess of short contents cannot be confirmed with a
+ * digest.
  *
- * <p>What agreement shows: the parts that are shown are the ones that were written at that place of the chain. What it does
- * not show: that they are true; when and by whom they were written, for clock and author are the keeper's own; and, to one
- * who sees a part of the ledger, that no revision was kept back.
+ * <p>Agreement shows that the parts are the ones written at that place of the chain. It does not show that they are true, when
+ * or by whom they were written (clock and author are the keeper's own), or, to someone who sees a part of the ledger, that no
+ * revision was withheld.
  */
 public final class Chain {
     private Chain() {}

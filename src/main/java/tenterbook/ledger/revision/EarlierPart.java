@@ -8,16 +8,16 @@ import tenterbook.ledger.revision.RevisionForm.Whole;
 import tenterbook.measure.Digest;
 
 /**
- * A revision of format 1 in two parts, as the first revision of format 2 commits to it. That revision's {@code before} is
- * the SHA-256 of the canonical JSON array of {@link #row} of each, in order.
+ * A revision of format 1 in two parts, as the first revision of format 2 commits to it. That revision's {@code before} is the
+ * SHA-256 of the canonical JSON array of {@link #row} of each, in order.
  *
- * <p>The public digest covers {@code salt, id, kind, version, act, written_at, record}, for the hash of a revision of format
- * 1 covers private values too and cannot be shown to fit without them; the private one is as in format 2.
+ * <p>The public digest covers {@code salt, id, kind, version, act, written_at, record}, since the hash of a revision of format
+ * 1 also covers private values and cannot be recomputed without them; the private one is as in format 2.
  *
- * <p>That hash has no salt: whoever has it and the one before it can try prices and names until one fits. So a row has it
- * only under a digest that covers the private digest too, which nobody guesses, and all rows can be shown to anyone.
+ * <p>That hash has no salt: with it and the one before it prices and names could be guessed and confirmed. So a row has it only
+ * within a digest that also covers the private digest, which cannot be guessed, and all rows may be shown to anyone.
  *
- * @param key with the handle where the identifier names a person
+ * @param key with the handle instead of an identifier that names a person
  * @param publicSalt in hex
  * @param privateSalt in hex; empty where something was erased
  * @param pointers which members (RFC 6901) are private
@@ -32,17 +32,20 @@ public record EarlierPart(
         Digest privateDigest,
         List<String> pointers) {
 
-    /** As the commitment lists it: sequence, public digest, SHA-256 of {@link #link}. */
+    /** As in the commitment: sequence, public digest, SHA-256 of {@link #link}. */
     public String row() {
         return "[%d,\"%s\",\"%s\"]".formatted(revision.sequence(), publicDigest, Chain.digest(link()));
     }
 
-    /** Hash and private digest, as a canonical JSON array. To be shown only with the private part. */
+    /** Hash and private digest, as a canonical JSON array. Shown only with the private part. */
     public String link() {
         return "[\"%s\",\"%s\"]".formatted(revision.hash(), privateDigest);
     }
 
-    /** The row with salts and pointers, as one line of canonical JSON; with the revision's own line, all can be recomputed. */
+    /**
+     * The row with salts and pointers, as one line of canonical JSON; with the revision's own line everything can be
+     * recomputed.
+     */
     public String line() {
         ObjectNode line = JsonNodeFactory.instance.objectNode();
         line.put("sequence", revision.sequence());
@@ -73,7 +76,7 @@ public record EarlierPart(
         return revision.redacted() ? Optional.empty() : Optional.of(kept().text());
     }
 
-    /** The private part as far as it is still there. */
+    /** The private part without what was erased. */
     public PrivatePart kept() {
         return new PrivatePart(
                 privateSalt,

@@ -13,17 +13,17 @@ import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /**
- * The record that a person's particulars were erased, without any of them.
+ * The record of an erasure of a person's particulars, without any of them.
  *
  * @param id as in {@code erasure-1}
  * @param day of the erasure, ISO 8601
- * @param reason in words that name nobody
+ * @param reason in words that do not name anybody
  * @param kind of the record that was erased
- * @param handle under which its revisions stand: random, and naming nobody any more
- * @param sequences of the revisions out of which something was taken
- * @param remains by sequence, the digest of the private part as it was left, {@link PrivatePart#text} with the salt that stands in
- *     the table ‘remains’; of those of {@code sequences} that are not in it, no private part was left. Null where an older
- *     program erased: what it left is not committed to
+ * @param handle the random name of its revisions
+ * @param sequences of the revisions from which something was erased
+ * @param remains by sequence, the digest of the remaining private part: {@link PrivatePart#text} with the salt in the table
+ *     ‘remains’. Of other {@code sequences} no private part remains. Null where an older program erased, which did not commit
+ *     to what it left
  */
 public record Erasure(
         String id,
@@ -33,14 +33,8 @@ public record Erasure(
         String handle,
         List<Long> sequences,
         @Nullable Map<Long, Digest> remains) {
-    public static final Kind<Erasure> KIND = new Kind<>(
-            "erasure",
-            Message.of("kind.erasure"),
-            Erasure.class,
-            new Codec(),
-            Erasure::id,
-            erasure -> List.of(),
-            Privacy.NONE);
+    public static final Kind<Erasure> KIND =
+            new Kind<>("erasure", Message.of("kind.erasure"), new Codec(), Erasure::id, erasure -> List.of());
 
     public Erasure {
         sequences = List.copyOf(sequences);

@@ -8,13 +8,13 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 
-/** The kinds of record a ledger is opened with, and where its salts and handles come from. */
+/** The kinds of record of a ledger, and the source of its salts and handles. */
 public final class KnownKinds {
     private static final int SALT_BYTES = 16;
     private final Map<String, Kind<?>> kinds = new TreeMap<>();
     private final Supplier<String> salts;
 
-    /** @param salts 128 random bits or more in hex, another each time */
+    /** @param salts supplies 128 random bits or more in hex, new each time */
     public KnownKinds(Collection<? extends Kind<?>> kinds, Supplier<String> salts) {
         kinds.forEach(kind -> this.kinds.put(kind.name(), kind));
         this.kinds.put(Erasure.KIND.name(), Erasure.KIND);

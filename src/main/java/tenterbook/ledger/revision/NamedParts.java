@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * Parts inside records that other records name, such as the states of a board pair: one in use must not vanish.
+ * Parts of records that other records refer to, such as the states of a board pair; one in use must not be removed.
  *
- * @param has the names of the parts that a record has
- * @param names the parts of other records that a record names
+ * @param own the names of a record's parts
+ * @param references the parts of other records that a record refers to
  */
-public record NamedParts<T>(Function<T, List<String>> has, Function<T, List<Use>> names) {
-    /** A part of another record, by its name there. */
+public record NamedParts<T>(Function<T, List<String>> own, Function<T, List<Use>> references) {
+    /** A part of another record, by its name. */
     public record Use(RecordKey record, String part) {}
 
     public static <T> NamedParts<T> none() {

@@ -6,12 +6,12 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
 
 /**
- * What of a revision only its keeper sees.
+ * The private part of a revision.
  *
  * @param salt of the digest, in hex; empty where {@code redacted}
  * @param id the identifier, where it names a person; else null
  * @param fields the record's private fields by pointer, canonical JSON
- * @param redacted whether an erasure took values out, so that it no longer gives its digest
+ * @param redacted whether an erasure removed values, so that it no longer matches its digest
  */
 public record PrivatePart(
         String salt, String author, String note, @Nullable String id, String fields, boolean redacted) {
@@ -28,7 +28,7 @@ public record PrivatePart(
         return Canonical.json(text);
     }
 
-    /** The same with another salt, as the digest of what an erasure left has it. */
+    /** The same with another salt, for the digest of what an erasure left. */
     public PrivatePart salted(String other) {
         return new PrivatePart(other, author, note, id, fields, redacted);
     }

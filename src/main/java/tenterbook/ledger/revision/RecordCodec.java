@@ -12,19 +12,19 @@ import java.util.Locale;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
-/** How the records of one kind become JSON, as it is stored, and back. Safe for many threads. */
+/** Converts the records of one kind to stored JSON and back. Thread-safe. */
 public interface RecordCodec<T> {
-    /** What nobody entered is left out. */
+    /** Fields without a value are left out. */
     ObjectNode toJson(T record);
 
     /**
-     * Fields that the record does not have are passed over.
+     * Unknown fields are ignored.
      *
-     * @throws IllegalArgumentException with a sentence, where it is no record of this kind
+     * @throws IllegalArgumentException with a sentence, if it is not a record of this kind
      */
     T fromJson(ObjectNode json);
 
-    /** Gives {@code fresh} those fields of {@code old} that this program does not know, in its parts and rows too. */
+    /** Copies unknown fields of {@code old} to {@code fresh}, also in parts and rows. */
     default void carryUnknown(ObjectNode old, ObjectNode fresh) {}
 
     /** As {@link #fromJson}, from text. */
@@ -32,7 +32,7 @@ public interface RecordCodec<T> {
         return fromJson(parsed(text));
     }
 
-    /** @throws IllegalArgumentException with a sentence, where the text is no JSON object */
+    /** @throws IllegalArgumentException with a sentence, if the text is not a JSON object */
     static ObjectNode parsed(String text) {
         try {
             JsonNode json = Parser.JSON.readTree(text);
@@ -44,7 +44,7 @@ public interface RecordCodec<T> {
         } catch (StreamConstraintsException e) {
             throw new Refusal(Message.of("ledger.json.limits"), e);
         } catch (MismatchedInputException e) {
-            // A field twice in one object, or something behind the end of it.
+            // A duplicate field, or text after the end.
             JsonLocation place = e.getLocation();
             throw new Refusal(
                     Message.of("ledger.json.once", "line", place.getLineNr(), "column", place.getColumnNr()), e);
@@ -55,7 +55,7 @@ public interface RecordCodec<T> {
         }
     }
 
-    /** Kept apart, so that an interface holds no public constant. */
+    /** A class of its own, since constants of an interface are public. */
     final class Parser {
         private static final JsonMapper JSON = JsonMapper.builder()
                 .enable(

@@ -11,12 +11,12 @@ import tenterbook.measure.Digest;
  * One link of the chain.
  *
  * @param sequence from 1, without gaps, over the whole archive
- * @param key of an erased person, the handle stands in the place of the identifier
+ * @param key with the handle instead of the identifier of an erased person
  * @param version from 1, without gaps, over one record
- * @param withdrawn whether this revision takes the record out of use; {@code json} is then what it last was
+ * @param withdrawn whether this revision withdraws the record; {@code json} is then its last content
  * @param json the record as canonical JSON (RFC 8785), without what was erased
  * @param author empty where erased
- * @param note why, if the author said; empty where erased
+ * @param note the author's reason; may be empty, and is where erased
  */
 public record Revision(
         long sequence,
@@ -31,12 +31,12 @@ public record Revision(
         Digest hash,
         RevisionForm form) {
 
-    /** What stands before the first revision. */
+    /** The previous hash of the first revision. */
     public static final Digest NONE = new Digest("0".repeat(64));
 
     /**
-     * The hash that this revision's contents call for; equals {@link #hash} unless something was changed. Of format 2 it
-     * covers the private part as far as that was not erased; of format 1, a redacted revision can give its hash no more.
+     * The hash of this revision's contents; equals {@link #hash} unless something was changed. In format 2 it covers the
+     * private part unless erased; in format 1 a redacted revision no longer matches its hash.
      */
     public Digest computedHash() {
         return Chain.hash(this);
@@ -47,7 +47,7 @@ public record Revision(
         return form instanceof Whole ? 1 : 2;
     }
 
-    /** Whether an erasure took something out of it. */
+    /** Whether an erasure removed something from it. */
     public boolean redacted() {
         return form instanceof Parted parted
                 ? parted.kept() == null || parted.kept().redacted()
@@ -55,15 +55,15 @@ public record Revision(
     }
 
     /**
-     * The revision as text: lines of canonical JSON. The first has a member {@code hash}; without {@code "hash":"…",} its
-     * UTF-8 bytes are what the hash covers. That is all of a revision of format 1. One of format 2 has a second line with
-     * what the public and the private digest cover, as texts.
+     * The revision as lines of canonical JSON. The first has a member {@code hash}; without {@code "hash":"…",} its UTF-8 bytes
+     * are what the hash covers. A revision of format 2 has a second line with the texts that the public and the private digest
+     * cover.
      */
     public List<String> lines() {
         return Chain.lines(this);
     }
 
-    /** What the hash of a revision of format 2 covers, canonical JSON; of digests, without any content. Empty for format 1. */
+    /** What the hash of a revision of format 2 covers: canonical JSON of digests, without content. Empty for format 1. */
     public Optional<String> chained() {
         return form instanceof Parted parted
                 ? Optional.of(Chain.chained(this, parted.publicDigest(), parted.privateDigest()))

@@ -12,9 +12,9 @@ import java.util.Optional;
 import tenterbook.words.Refusal;
 
 /**
- * A record's JSON in its public and its private part. The public part is the record without its private fields; a private
- * element of a list leaves a {@code null} in its place. The private part is an object that gives each private value by its
- * JSON pointer (RFC 6901). Setting every value at its pointer, in any order, gives the record again; none lies within another.
+ * A record's JSON, split into its public and its private part. The public part is the record without its private fields; a
+ * private element of a list leaves a {@code null} in its place. The private part is an object of private values by JSON pointer
+ * (RFC 6901). Setting every value at its pointer, in any order, restores the record; no pointer lies within another.
  *
  * @param shown the public part, canonical JSON
  * @param fields the private part, canonical JSON
@@ -29,7 +29,7 @@ public record TwoParts(String shown, String fields) {
         }
         ObjectNode shown = RecordCodec.parsed(record);
         ObjectNode fields = JsonNodeFactory.instance.objectNode();
-        // The shortest first: what lies within a field already taken is not there any more.
+        // The shortest first, since fields within a removed one are gone with it.
         privacy.fields().stream()
                 .map(path -> List.of(path.split("\\.")))
                 .sorted(Comparator.comparingInt(List::size))
@@ -39,7 +39,7 @@ public record TwoParts(String shown, String fields) {
                 : new TwoParts(Canonical.json(shown), Canonical.json(fields));
     }
 
-    /** Splits at pointers that an earlier split gave; one that leads nowhere is passed over. */
+    /** Splits at pointers from an earlier split; one that leads nowhere is ignored. */
     public static TwoParts split(String record, Collection<String> pointers) {
         ObjectNode shown = RecordCodec.parsed(record);
         ObjectNode fields = JsonNodeFactory.instance.objectNode();
@@ -95,7 +95,7 @@ public record TwoParts(String shown, String fields) {
     /**
      * The whole record as canonical JSON.
      *
-     * @throws IllegalArgumentException where a pointer leads into nothing: the parts do not belong together
+     * @throws IllegalArgumentException where a pointer leads nowhere, since the parts do not belong together
      */
     public String merged() {
         if (fields.equals(NO_FIELDS)) {

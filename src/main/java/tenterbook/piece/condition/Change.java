@@ -7,12 +7,12 @@ import tenterbook.words.Worded;
 import tenterbook.words.Written;
 
 /**
- * One thing in two examinations.
+ * One observation in two examinations.
  *
  * @param before null where the earlier one had not seen it
- * @param after null where the later one says nothing of it
- * @param differs what is written otherwise, as in 'extent 12 mm, was 8 mm'
- * @param doubt where what was said and what was written do not go together; empty otherwise
+ * @param after null where the later one does not list it
+ * @param differs fields that changed, as in 'extent 12 mm, was 8 mm'
+ * @param doubt a contradiction between the examiner's judgement and the recorded sizes; null for none
  */
 public record Change(
         int number,
@@ -21,7 +21,7 @@ public record Change(
         @Nullable Observation after,
         List<Written> differs,
         @Nullable Written doubt) {
-    /** What became of a thing. */
+    /** How an observation changed. */
     public enum Kind implements Worded {
         NEW("new"),
         WORSE("worse"),
@@ -51,7 +51,7 @@ public record Change(
         differs = List.copyOf(differs);
     }
 
-    /** The thing as it was seen last. */
+    /** The later observation where there is one, else the earlier. */
     public Observation last() {
         return after == null ? before : after;
     }

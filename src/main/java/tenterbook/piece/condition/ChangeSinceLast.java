@@ -3,7 +3,7 @@ package tenterbook.piece.condition;
 import tenterbook.words.Message;
 import tenterbook.words.Worded;
 
-/** What an examiner found of a thing that an earlier examination had seen. */
+/** The examiner's judgement of an observation that an earlier examination has. */
 public enum ChangeSinceLast implements Worded {
     STILL_THERE("still there"),
     WORSE("worse"),

@@ -18,8 +18,8 @@ import tenterbook.words.Refusal;
 import tenterbook.words.Written;
 
 /**
- * What changed between two examinations of one piece, thing by thing. Things are the same that have the same number. What the
- * later examination does not speak of was not checked; it is never taken for gone.
+ * What changed between two examinations of one piece. Observations with the same number are of the same thing. One that the
+ * later examination does not list was not checked; it is never assumed to be gone.
  *
  * @param changes by number
  */
@@ -107,7 +107,7 @@ public record Comparison(Examination before, Examination after, List<Change> cha
         return quantity.recorded() ? quantity : "";
     }
 
-    /** Only where the two lengths cannot mean the same: ranges that touch leave no doubt. */
+    /** Only where the two lengths cannot be equal: overlapping or touching ranges raise no doubt. */
     private static Optional<Written> doubt(Change.Kind kind, Observation was, Observation is) {
         int grown = grown(was.extent(), is.extent());
         boolean against = kind == Change.Kind.UNCHANGED && grown != 0
@@ -119,7 +119,7 @@ public record Comparison(Examination before, Examination after, List<Change> cha
                 : Optional.empty();
     }
 
-    /** 1 where the second is surely larger, −1 where surely smaller, 0 where neither can be said. */
+    /** 1 where the second is certainly larger, −1 where certainly smaller, else 0. */
     private static int grown(Quantity was, Quantity is) {
         if (was.about() || is.about()) {
             return 0;

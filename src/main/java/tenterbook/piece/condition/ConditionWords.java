@@ -4,8 +4,8 @@ import java.util.List;
 import tenterbook.measure.OwnTable;
 
 /**
- * Plain words for what is seen on cloth, for where, and for how one looks. They are offered, never demanded: any other word is
- * taken as it is.
+ * Suggested words for what is seen on cloth, for parts of a piece and for means of examination. Any other word is accepted as
+ * it is.
  */
 public final class ConditionWords {
     private static final List<Word> ALL = read("condition-words.csv");
@@ -15,17 +15,17 @@ public final class ConditionWords {
     /** @param meaning for someone who does not know the word; may be empty */
     public record Word(String of, String word, String meaning) {}
 
-    /** What may be seen, as in 'stain'. */
+    /** Observations, as in 'stain'. */
     public static List<Word> what() {
         return of("what");
     }
 
-    /** Parts of a piece, as in 'upper edge', in the order in which they are looked at. */
+    /** Parts of a piece, as in 'upper edge', in the order of an examination. */
     public static List<Word> zones() {
         return of("zone");
     }
 
-    /** Ways of looking, as in 'raking light'. */
+    /** Means of examination, as in 'raking light'. */
     public static List<Word> means() {
         return of("means");
     }

@@ -14,23 +14,23 @@ import tenterbook.piece.PieceNumber;
 import tenterbook.words.Refusal;
 
 /**
- * How a piece was found to be on one day.
+ * The condition of a piece on one day.
  *
- * @param place where it was looked at
- * @param party who examined it, from the archive's people; null where it was the maker or nobody recorded
+ * @param place of the examination
+ * @param party who examined it, from the archive's people; null where it was the maker or is not recorded
  * @param examiner the person's name
  * @param reason null where not recorded
  * @param means as in 'by eye, raking light, 10× magnifier'
  * @param overall null where not recorded
- * @param summary the whole in a sentence or two
+ * @param summary one or two sentences on the whole
  * @param length as measured then, as a length; cloth shrinks and stretches
  * @param width likewise
- * @param zones parts of the piece and how far each was looked at
- * @param handling what is recommended for handling
- * @param light for light and for showing
- * @param packing for packing and carrying
- * @param earlier the examination this one was made against; null where there was none
- * @param handedOver who handed it over; {@link Signatory#NOBODY} where it stayed
+ * @param zones parts of the piece and how far each was examined
+ * @param handling advice for handling
+ * @param light advice for light and display
+ * @param packing advice for packing and transport
+ * @param earlier the examination that this one was compared with; null for none
+ * @param handedOver who handed it over; {@link Signatory#NOBODY} where it was not handed over
  */
 public record Examination(
         ExaminationId id,
@@ -55,7 +55,7 @@ public record Examination(
         Signatory handedOver,
         Signatory received,
         String notes) {
-    /** Earliest first; one whose day is not known stands before all others, and ties go by name. */
+    /** Earliest first; those without a known day come before all others, and ties go by name. */
     public static final Comparator<Examination> IN_TIME = Comparator.comparing((Examination each) -> each.when.known()
                     ? (each.when.from() == null ? each.when.to() : each.when.from())
                     : java.time.LocalDate.MIN)
@@ -118,7 +118,7 @@ public record Examination(
         }
     }
 
-    /** What was seen and not found gone. */
+    /** Observations that were not found gone. */
     public List<Observation> present() {
         return observations.stream().filter(each -> !each.gone()).toList();
     }

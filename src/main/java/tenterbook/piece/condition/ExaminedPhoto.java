@@ -8,8 +8,8 @@ import tenterbook.words.Refusal;
  * A photograph that belongs to an examination.
  *
  * @param photo digest of the original file
- * @param view null where nobody recorded what it shows
- * @param caption what is to be seen, also for someone who cannot see it
+ * @param view null where not recorded
+ * @param caption what it shows; also the text alternative
  */
 public record ExaminedPhoto(Digest photo, @Nullable PhotoView view, String caption) {
     public ExaminedPhoto {
@@ -19,7 +19,7 @@ public record ExaminedPhoto(Digest photo, @Nullable PhotoView view, String capti
         caption = caption == null ? "" : caption.strip();
     }
 
-    /** What it shows, as in 'front'; 'photograph' where nobody recorded that. */
+    /** What it shows, as in 'front'; 'photograph' where not recorded. */
     public String shows() {
         return view == null ? "photograph" : view.toString();
     }

@@ -3,7 +3,7 @@ package tenterbook.piece.condition;
 import tenterbook.words.Message;
 import tenterbook.words.Worded;
 
-/** How far a part of the piece was looked at. */
+/** How far a part of the piece was examined. */
 public enum ExtentExamined implements Worded {
     WHOLE("examined"),
     PART("in part"),

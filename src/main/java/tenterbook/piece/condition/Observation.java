@@ -8,18 +8,18 @@ import tenterbook.words.Refusal;
 import tenterbook.words.Written;
 
 /**
- * One thing seen on a piece.
+ * One thing seen on a piece, such as a stain.
  *
  * @param number by which it is marked on the photographs, from 1; the same thing keeps its number in every examination
- * @param what in a word, as in 'stain'; see {@link ConditionWords#what}, though any word may stand here
+ * @param what in a word, as in 'stain'; see {@link ConditionWords#what}, though any word is accepted
  * @param zone where, as in 'front'
- * @param place closer, as in 'beside the beak'
+ * @param place within the zone, as in 'beside the beak'
  * @param extent its length or longer side, as a length
  * @param across its other side, as a length
  * @param severity null where not recorded
  * @param stability likewise
- * @param standing since the examination before; null for a thing first seen in this one
- * @param marks where it is to be seen on the photographs
+ * @param standing change since the examination before; null for a thing first seen in this one
+ * @param marks its places on the photographs
  */
 public record Observation(
         int number,
@@ -35,7 +35,7 @@ public record Observation(
         List<PhotoMark> marks) {
     private static final int MOST = 999;
 
-    /** @throws IllegalArgumentException if it has no number from 1 to 999 or does not say what was seen */
+    /** @throws IllegalArgumentException if the number is not from 1 to 999 or {@code what} is empty */
     public Observation {
         if (number < 1 || number > MOST) {
             throw Refusal.of("condition.number", "most", MOST, "found", number);
@@ -52,9 +52,12 @@ public record Observation(
         marks = marks == null ? List.of() : List.copyOf(marks);
     }
 
-    /** As in 'front, beside the beak'; empty where not said. */
+    /** As in 'front, beside the beak'; empty where not recorded. */
     public String where() {
-        return zone.isEmpty() ? place : place.isEmpty() ? zone : zone + ", " + place;
+        if (zone.isEmpty() || place.isEmpty()) {
+            return zone + place;
+        }
+        return zone + ", " + place;
     }
 
     /** As in '12 mm × 8 mm'; empty where not recorded. */
@@ -63,7 +66,7 @@ public record Observation(
         return across.recorded() ? (longer.isEmpty() ? "?" : longer) + " × " + across : longer;
     }
 
-    /** Where, how large, how bad and whether it will grow, as in 'front; 12 mm; moderate, may get worse'. */
+    /** Place, size, severity and stability, as in 'front; 12 mm; moderate, may get worse'. */
     public Written inWords() {
         Written judged = Joined.with(", ", severity == null ? "" : severity, stability == null ? "" : stability);
         return Joined.with("; ", where(), size(), judged);
@@ -73,7 +76,7 @@ public record Observation(
         return standing == ChangeSinceLast.GONE;
     }
 
-    /** The same thing, to be looked for again: with all that was found of it, and nothing said of how it is now. */
+    /** The same observation, to be checked again: everything is kept but how it changed. */
     public Observation toBeChecked() {
         return new Observation(
                 number,

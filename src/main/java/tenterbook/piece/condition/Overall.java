@@ -3,7 +3,7 @@ package tenterbook.piece.condition;
 import tenterbook.words.Message;
 import tenterbook.words.Worded;
 
-/** The state of the whole piece, in four plain steps; common practice, no step of a standard. */
+/** The state of the whole piece, in four steps (common practice, not from a standard). */
 public enum Overall implements Worded {
     GOOD("good"),
     FAIR("fair"),

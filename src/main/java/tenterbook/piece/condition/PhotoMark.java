@@ -28,7 +28,7 @@ public record PhotoMark(
     private static final Pattern WRITTEN = Pattern.compile(PLACE + "(?:\\s*[;,]?(?:\\s+|\\s*to\\s+)" + PLACE + ")?");
     private static final int LONGEST = 100;
 
-    /** @throws IllegalArgumentException if a part lies outside the picture, or one corner is given by half */
+    /** @throws IllegalArgumentException if a part lies outside the picture, or a corner has one coordinate only */
     public PhotoMark {
         if (photo == null) {
             throw Refusal.of("condition.mark-without-file");
@@ -126,7 +126,7 @@ public record PhotoMark(
         return written(left) + "," + written(top) + (area() ? " " + written(right) + "," + written(bottom) : "");
     }
 
-    /** For people, as in '42 % across, 31 % down'. */
+    /** As in '42 % across, 31 % down'. */
     public Written inWords() {
         return area()
                 ? Message.of(

@@ -3,7 +3,7 @@ package tenterbook.piece.condition;
 import tenterbook.words.Message;
 import tenterbook.words.Worded;
 
-/** How bad one thing is. */
+/** How bad an observation is. */
 public enum Severity implements Worded {
     SLIGHT("slight"),
     MODERATE("moderate"),

@@ -3,7 +3,7 @@ package tenterbook.piece.condition;
 import tenterbook.words.Message;
 import tenterbook.words.Worded;
 
-/** Whether one thing is likely to grow. */
+/** Whether an observation is likely to get worse. */
 public enum Stability implements Worded {
     STABLE("stable"),
     AT_RISK("may get worse"),

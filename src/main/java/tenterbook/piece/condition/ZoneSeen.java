@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.words.Refusal;
 
 /**
- * A part of the piece and how far it was looked at.
+ * A part of the piece and how far it was examined.
  *
  * @param zone as in 'front' or 'hanging device'; see {@link ConditionWords#zones}
  * @param seen null where not recorded

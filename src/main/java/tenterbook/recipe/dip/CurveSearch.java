@@ -12,8 +12,8 @@ import org.hipparchus.util.Pair;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Least squares by Levenberg and Marquardt on √c, ln A and ln b, which keeps c ≥ 0 and A, b > 0 without bounds; here the
- * parameters may be pulled towards a middle, which {@link Profile} cannot do.
+ * Least squares by Levenberg and Marquardt on √c, ln A and ln b, which keeps c ≥ 0 and A, b > 0 without bounds; unlike {@link
+ * Profile} it can pull the parameters towards a prior mean.
  */
 final class CurveSearch {
     private static final int ROUNDS = 400;
@@ -23,7 +23,7 @@ final class CurveSearch {
     private CurveSearch() {}
 
     /**
-     * What pulls the parameters towards a middle: each adds ((parameter − middle) / spread)².
+     * A prior: each parameter adds ((parameter − middle) / spread)².
      *
      * @param middle √c, ln A, ln b
      * @param spread of each, in units in which one point's scatter is 1
@@ -47,7 +47,7 @@ final class CurveSearch {
                         .target(aim)
                         .model(model)
                         .parameterValidator(CurveSearch::within)
-                        // Steps that no longer matter end the search; running out of rounds does too, at the best seen.
+                        // Ends at steps too small to matter, or after the last round with the best point seen.
                         .checker((round, before, now) -> round >= ROUNDS - 1
                                 || Math.abs(before.getCost() - now.getCost()) <= 1e-13 * now.getCost()
                                         && before.getPoint().getDistance(now.getPoint()) < 1e-8)
@@ -93,7 +93,7 @@ final class CurveSearch {
         return new Pair<>(new ArrayRealVector(value, false), new Array2DRowRealMatrix(slope, false));
     }
 
-    /** By √c, ln A and ln b, each the mean over the range of dips. */
+    /** Derivatives by √c, ln A and ln b, each the mean over the range of dips. */
     private static double[] slopes(DipCurve curve, double rootOfBase, DipCount dips) {
         double left = 0;
         double bend = 0;

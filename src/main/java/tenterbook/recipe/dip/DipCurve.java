@@ -50,7 +50,7 @@ public record DipCurve(double base, double rise, double rate) {
         return ks >= limit() ? Double.POSITIVE_INFINITY : -Math.log1p(-(ks - base) / rise) / rate;
     }
 
-    /** The dips that take a piece from one K/S to another on a curve of this limit and rate; 0 where it is there. */
+    /** The dips that take a piece from one K/S to another on a curve of this limit and rate; 0 where none are needed. */
     public double dipsBetween(double now, double target) {
         if (target <= now) {
             return 0;
@@ -58,7 +58,7 @@ public record DipCurve(double base, double rise, double rate) {
         return target >= limit() ? Double.POSITIVE_INFINITY : Math.log((limit() - now) / (limit() - target)) / rate;
     }
 
-    /** The mean over every whole number of dips in a range: what a piece of so vague a count should show. */
+    /** The mean over every whole number of dips in a range: the expected shade of a piece with that count. */
     double mean(DipCount dips) {
         double sum = 0;
         for (int n = dips.low(); n <= dips.high(); n++) {
@@ -67,7 +67,7 @@ public record DipCurve(double base, double rise, double rate) {
         return sum / dips.choices();
     }
 
-    /** How far the count's vagueness alone scatters the shade: a variance, 0 for a counted piece. */
+    /** Variance of the shade due to the range of the count alone; 0 for a counted piece. */
     double vagueness(DipCount dips) {
         double mean = mean(dips);
         double sum = 0;

@@ -10,23 +10,23 @@ import tenterbook.colour.space.MeasurementResult;
 import tenterbook.words.Listing;
 import tenterbook.words.Message;
 
-/** Finds the dip curve that a set of points carries, or says why they carry none. */
+/** Fits the dip curve of a set of points, or refuses with a reason. */
 public final class DipFit {
-    /** Three unknowns need a fourth number of dips before anything is left to judge the curve by. */
+    /** Three unknowns need a fourth number of dips to leave a degree of freedom. */
     static final int LEAST_COUNTS = 4;
 
     private static final int REWEIGHINGS = 4;
-    /** One-sided: a rise that chance alone would give once in twenty sets is no rise. */
+    /** Significance level, one-sided. */
     private static final double RISE_BY_CHANCE = 0.05;
 
     private DipFit() {}
 
     /**
-     * The curve through all points taken alike, whatever their groups, by least squares; a vague count weighs less.
+     * The curve through all points by least squares, whatever their groups; a count with a range weighs less.
      *
-     * <p>Intervals are 95 %, by profile likelihood, and take the scatter as normal and even. Refused: fewer than four
-     * different numbers of dips; readings of two kinds or bands; shades that do not rise with the dips (one-sided
-     * t-test at 5 %); a rise so straight that no levelling-off is seen; a shade already level at the fewest dips.
+     * <p>Intervals are 95 %, by profile likelihood, and assume a normal scatter of constant variance. Refused: fewer than four
+     * different numbers of dips; readings of two kinds or bands; shades that do not rise with the dips (one-sided t-test at 5
+     * %); a rise so straight that no levelling-off is seen; a shade already level at the fewest dips.
      *
      * @param points one or more for each finished piece; order does not matter
      */
@@ -52,7 +52,7 @@ public final class DipFit {
         return MeasurementResult.found(FittedDips.alone(sample, curve));
     }
 
-    /** Why no curve may be sought in these points; empty where one may. */
+    /** Why no curve can be fitted to these points; empty where one can. */
     static Optional<Message> refusal(List<DipPoint> points) {
         Optional<Message> mixed = mixed(points);
         if (mixed.isPresent()) {
@@ -71,7 +71,7 @@ public final class DipFit {
         return Optional.empty();
     }
 
-    /** Readings on two scales are never mixed; empty where there is one scale. */
+    /** A refusal of readings on two scales; empty where there is one. */
     static Optional<Message> mixed(List<DipPoint> points) {
         List<String> scales = points.stream()
                 .map(DipPoint::shade)

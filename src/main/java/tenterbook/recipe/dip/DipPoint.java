@@ -4,11 +4,11 @@ import tenterbook.colour.compare.ShadeReading;
 import tenterbook.words.Refusal;
 
 /**
- * What one piece has to say about the vat.
+ * A measured piece as a point of a dip curve.
  *
  * @param dips how many it had
- * @param shade how deep it came out
- * @param source the piece, as the maker finds it again: its number
+ * @param shade its depth
+ * @param source the piece's number
  * @param group its cloth and vat
  */
 public record DipPoint(DipCount dips, ShadeReading shade, String source, Group group) {

@@ -11,16 +11,16 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * How many dips a step had, or several steps together, and where what was recorded disagrees.
+ * The number of dips of one or several steps, and disagreements in what was recorded.
  *
- * <p>The rule: timed dips were each witnessed, so their number holds where every one has both its times. Where one lacks a
- * time, the list may be unfinished and the number typed holds; without a number typed the timed ones are counted all the same.
- * Where the number typed and the number of timed dips differ, the disagreement is kept with the value.
+ * <p>The rule: the number of timed dips counts where each has both its times. Where one lacks a time, the list may be
+ * unfinished and the typed number counts; without a typed number the timed ones are counted anyway. Where the two numbers
+ * differ, the disagreement is kept with the value.
  *
- * @param low at least so many, 0 or more; 0 where nothing is known
- * @param high at most so many; infinite where that end is open or not known
+ * @param low fewest, 0 or more; 0 where nothing is known
+ * @param high most; infinite where open or not known
  * @param known whether any number is known; a sum is known where that of one of its steps is
- * @param about whether the writer said 'about'
+ * @param about whether the text has 'about'
  * @param timed whether it is the number of timed dips; of a sum, whether all of it is
  * @param disagreements in sentences
  */
@@ -36,7 +36,7 @@ public record DipTally(
     }
 
     /**
-     * Of one step.
+     * The tally of one step.
      *
      * @param typed number of dips as counted or remembered
      * @param timed how many dips are listed with times
@@ -78,7 +78,7 @@ public record DipTally(
                 key, "timed", timed, "typed", number, "one", Double.valueOf(1).equals(number.high()));
     }
 
-    /** Both together: an end that is open or not known in one is so in the sum. */
+    /** The sum; an end that is open or not known in either is so in the sum. */
     public DipTally plus(DipTally other) {
         List<Written> all = new ArrayList<>(disagreements);
         all.addAll(other.disagreements);
@@ -91,7 +91,7 @@ public record DipTally(
                 all);
     }
 
-    /** The same number, its disagreements each after {@code where} and a colon. */
+    /** The same tally, each disagreement prefixed with {@code where} and a colon. */
     public DipTally at(Written where) {
         if (disagreements.isEmpty()) {
             return this;
@@ -107,7 +107,7 @@ public record DipTally(
                         .toList());
     }
 
-    /** As the dip curve takes it; empty where an end is open, nothing is known, or it is beyond what a curve is fitted to. */
+    /** For a dip curve; empty where an end is open, nothing is known, or the number is out of a curve's range. */
     public Optional<DipCount> counted() {
         return known && high <= DipCount.MOST
                 ? Optional.of(new DipCount((int) Math.floor(low), (int) Math.ceil(high)))
@@ -119,14 +119,19 @@ public record DipTally(
         if (!known) {
             return Joined.NOTHING;
         }
-        Written number = Double.isInfinite(high)
-                ? Message.of("measure.at-least", "value", NumberWords.rounded(low))
-                : low == high
-                        ? NumberWords.rounded(low)
-                        : low == 0
-                                ? Message.of("measure.up-to", "value", NumberWords.rounded(high))
-                                : NumberWords.range(NumberWords.rounded(low), NumberWords.rounded(high));
-        return about ? Message.of("measure.about", "value", number) : number;
+        return about ? Message.of("measure.about", "value", range()) : range();
+    }
+
+    private Written range() {
+        if (Double.isInfinite(high)) {
+            return Message.of("measure.at-least", "value", NumberWords.rounded(low));
+        }
+        if (low == high) {
+            return NumberWords.rounded(low);
+        }
+        return low == 0
+                ? Message.of("measure.up-to", "value", NumberWords.rounded(high))
+                : NumberWords.range(NumberWords.rounded(low), NumberWords.rounded(high));
     }
 
     public String text() {

@@ -7,22 +7,21 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * How many dips give a depth, or how many more; with the pieces that speak for it.
+ * How many dips, or how many more, give a depth, with the pieces that support the estimate.
  *
- * @param verdict what kind of answer this is; read it before the number
+ * @param verdict kind of answer; decides whether the number is usable
  * @param target K/S asked for
  * @param more whether the dips come on top of those the piece has had
  * @param best dips, a fraction; 0 where the depth is there already, infinite where none suffice
- * @param plausible where one further piece plausibly needs to be, 95 %; the high end is infinite where unbounded
+ * @param plausible 95 % interval for one further piece; the high end is infinite where unbounded
  * @param evidence the measured pieces nearest to the answer, nearest first; at most six
  */
 public record DipsNeeded(
         Verdict verdict, double target, boolean more, double best, Interval plausible, List<DipPoint> evidence) {
-    /** Plain verdicts. */
     public enum Verdict {
-        /** Between what the archive has seen. */
+        /** Within the range of dips seen. */
         WITHIN,
-        /** The curve goes there, but no piece measured has had so many dips. */
+        /** On the curve, but beyond the dips of any measured piece. */
         BEYOND_SEEN,
         /** Deeper than the shade at which this curve plausibly levels off. */
         NOT_REACHABLE,
@@ -34,7 +33,6 @@ public record DipsNeeded(
         evidence = List.copyOf(evidence);
     }
 
-    /** One sentence for the maker. */
     public Written sentence() {
         return switch (verdict) {
             case ALREADY_DEEPER -> Message.of(more ? "recipe.needed.piece-deeper" : "recipe.needed.cloth-deeper");

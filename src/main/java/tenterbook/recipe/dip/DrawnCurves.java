@@ -8,7 +8,7 @@ import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
 import tenterbook.colour.space.Interval;
 
-/** Curves drawn, with a fixed seed, from a normal spread of √c, ln A and ln b; intervals are their middle 95 %. */
+/** Curves drawn with a fixed seed from a normal distribution of √c, ln A and ln b; intervals are their middle 95 %. */
 final class DrawnCurves implements Plausible {
     private static final long SEED = 20240229L;
     private static final int DRAWS = 2000;
@@ -26,7 +26,7 @@ final class DrawnCurves implements Plausible {
         }
     }
 
-    /** The spread of a group: its own, and what the doubt about the middle adds as far as it leans on it. */
+    /** The symmetric part, with 1e-12 on the diagonal so that rounding leaves it positive definite. */
     static RealMatrix symmetric(RealMatrix matrix) {
         RealMatrix even = matrix.add(matrix.transpose()).scalarMultiply(0.5);
         double[][] data = even.getData();

@@ -12,14 +12,11 @@ import tenterbook.recipe.dip.DipsNeeded.Verdict;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
-/**
- * A dip curve with the points it came from and how far it may be trusted. Immutable. All depths are K/S on
- * {@link #scale()}; all intervals 95 %.
- */
+/** A dip curve with its points and its uncertainty. Immutable. All depths are K/S on {@link #scale()}; all intervals 95 %. */
 public final class FittedDips {
     private static final double UPPER = 0.975;
     private static final int EVIDENCE = 6;
-    /** How far past the dips seen an upper end is looked for before it is called unbounded. */
+    /** An upper end is unbounded if not found within this multiple of the most dips seen. */
     private static final double SEARCHED = 4;
 
     private final DipCurve curve;
@@ -75,12 +72,12 @@ public final class FittedDips {
         return curve;
     }
 
-    /** The points of this curve's own group; of a curve by itself, all of them. */
+    /** The points of this curve's group; of a curve without groups, all of them. */
     public List<DipPoint> points() {
         return points;
     }
 
-    /** What the readings come from: {@code a photograph, red channel}. */
+    /** Source of the readings: {@code a photograph, red channel}. */
     public String scale() {
         return like.scale();
     }
@@ -96,8 +93,8 @@ public final class FittedDips {
     }
 
     /**
-     * How far the curve misses a piece it has not seen: root mean square of K/S over all points, each foretold by the
-     * others. Empty for a curve that borrows from other groups.
+     * Leave-one-out error: root mean square of K/S over all points, each predicted from the others. Empty for a curve that
+     * borrows from other groups.
      */
     public OptionalDouble leaveOneOutError() {
         return leaveOneOut;
@@ -137,7 +134,7 @@ public final class FittedDips {
         return new DipEstimate(curve.at(dips), plausible.range(c -> c.at(dips)));
     }
 
-    /** The depth of one further piece: the curve's own doubt and the scatter of pieces, added as squares. */
+    /** The depth of one further piece; its interval adds the uncertainty of the curve and the scatter of pieces as squares. */
     public DipEstimate pieceAt(double dips) {
         DipEstimate mean = curveAt(dips);
         double down = Math.hypot(mean.value() - mean.plausible().low(), reach);
@@ -173,8 +170,8 @@ public final class FittedDips {
     }
 
     /**
-     * The further dips for a piece whose depth was read. The interval is the curve's doubt alone: how this piece takes
-     * the dye shows in its reading.
+     * The further dips for a piece whose depth was read. The interval has the uncertainty of the curve alone, since the reading
+     * shows how this piece takes the dye.
      *
      * @return refused where the reading is on another scale than the curve
      */

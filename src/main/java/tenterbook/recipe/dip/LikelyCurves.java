@@ -7,16 +7,16 @@ import org.hipparchus.distribution.continuous.FDistribution;
 import tenterbook.colour.space.Interval;
 
 /**
- * Every curve whose squares stay within the 95 % mark: squares ≤ least + s² F(0.95; 1, n−3), where s² is the scatter
- * about the fit whose base is left free. The least and the most that these curves give to any one figure are that
- * figure's profile-likelihood interval. Where the base comes near 0, below which no curve goes, one tail is cut and the
- * intervals hold the truth somewhat more often than 95 %.
+ * Every curve whose squares stay within the 95 % mark: squares ≤ least + s² F(0.95; 1, n−3), where s² is the scatter about the
+ * fit whose base is left free. The least and greatest value of any figure over these curves are its profile-likelihood
+ * interval. Where the base is near 0, its lower bound, one tail is cut off and the intervals hold the true value somewhat more
+ * often than 95 %.
  *
- * <p>At a fixed rate the set is an ellipse of base and rise; it is walked along the rate, sixty ellipses of
- * forty-eight points each, cut where the base would be negative.
+ * <p>At a fixed rate the set is an ellipse of base and rise; sampled at sixty rates with forty-eight points each, cut where the
+ * base would be negative.
  *
- * @see "Bates and Watts 1988, Nonlinear Regression Analysis and Its Applications, chapter 6 (profile t and likelihood
- *     regions); from memory"
+ * @see "Bates and Watts 1988, Nonlinear Regression Analysis and Its Applications, chapter 6 (profile t and likelihood regions);
+ *     from memory"
  */
 final class LikelyCurves implements Plausible {
     private static final double SURE = 0.95;

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 /** The estimation behind {@link PooledCurves}: groups' parameters, their middle and spread, and the scatter of pieces. */
 final class Pool {
     private static final int ROUNDS = 40;
-    /** How many groups the usual spread counts for. */
+    /** Weight of the usual spread, in groups. */
     private static final double USUAL_WEIGHT = 2;
 
     private final List<Sample> samples = new ArrayList<>();
@@ -28,8 +28,8 @@ final class Pool {
     }
 
     /**
-     * How far cloths and vats of one studio usually differ, of √c, ln A and ln b: 0.1, and about 30 % in A and b. Our
-     * own guess; it matters only where there are few groups.
+     * Usual variation of √c, ln A and ln b between cloths and vats of one studio: 0.1, and about 30 % in A and b. Our own
+     * estimate; it matters only where there are few groups.
      */
     static double[] usualSpread() {
         return new double[] {0.1, 0.3, 0.3};
@@ -53,7 +53,7 @@ final class Pool {
         return scatter;
     }
 
-    /** Goes round between the groups' curves and what they share, until the rounds are used up. */
+    /** Alternates between the groups' curves and what they share, for a fixed number of rounds. */
     void settle() {
         for (int round = 0; round < ROUNDS; round++) {
             double squares = 0;
@@ -70,7 +70,7 @@ final class Pool {
         }
     }
 
-    /** Fits one group; gives its expected squares about the true curve, which are more than about the fitted one. */
+    /** Fits one group; returns its expected squares about the true curve, which exceed those about the fitted one. */
     private double curve(int g) {
         DipCurve start = CurveSearch.curve(MatrixUtils.createRealVector(parameters.get(g)));
         Sample sample = samples.get(g).weighed(start, scatter * scatter);
@@ -109,14 +109,14 @@ final class Pool {
 
     Member member(int g) {
         RealMatrix own = covariances.get(g);
-        // Moving the middle moves the group by own × spread⁻²: how far it leans on the middle.
+        // Moving the middle moves the group by own × spread⁻².
         RealMatrix lean = own.multiply(inverseSpread());
         RealMatrix shared = lean.multiply(doubtOfMiddle()).multiplyTransposed(lean);
         double borrowed = Math.max(0, Math.min(1, own.getEntry(2, 2) / (spread[2] * spread[2])));
         return new Member(parameters.get(g), DrawnCurves.symmetric(own.add(shared)), borrowed);
     }
 
-    /** A group without points: anywhere that groups are. */
+    /** A group without points: the distribution of all groups. */
     Member stranger() {
         RealMatrix covariance = MatrixUtils.inverse(inverseSpread()).add(doubtOfMiddle());
         return new Member(middle, DrawnCurves.symmetric(covariance), 1);
@@ -127,18 +127,18 @@ final class Pool {
                 new double[] {1 / (spread[0] * spread[0]), 1 / (spread[1] * spread[1]), 1 / (spread[2] * spread[2])});
     }
 
-    /** Each group tells of the middle with its spread and what its own points leave open. */
+    /** Covariance of the middle, from the spread of the groups and the uncertainty of each. */
     private RealMatrix doubtOfMiddle() {
         RealMatrix known = null;
         for (RealMatrix own : covariances) {
             // Information about the middle: T⁻¹ − T⁻¹ V T⁻¹, with T the spread and V the group's own covariance.
-            RealMatrix told =
+            RealMatrix information =
                     inverseSpread().subtract(inverseSpread().multiply(own).multiply(inverseSpread()));
-            known = known == null ? told : known.add(told);
+            known = known == null ? information : known.add(information);
         }
         double[][] held = DrawnCurves.symmetric(known).getData();
         for (int k = 0; k < 3; k++) {
-            // Where no group tells anything of a parameter the usual spread still bounds it.
+            // Where no group informs a parameter, the usual spread still bounds it.
             held[k][k] += 1e-3 / (spread[k] * spread[k]);
         }
         return MatrixUtils.inverse(MatrixUtils.createRealMatrix(held));

@@ -8,15 +8,15 @@ import java.util.OptionalDouble;
 import tenterbook.colour.space.MeasurementResult;
 
 /**
- * A curve for every cloth and vat, where few pieces of one borrow from the rest of the studio.
+ * A curve for every cloth and vat; groups with few pieces borrow from the rest of the studio.
  *
- * <p>Each group's √c, ln A and ln b are pulled towards the middle of the studio by (parameter − middle)² / spread², the
- * more the fewer points the group has. Middle, spreads and the scatter of pieces are estimated from all groups at once
- * by expectation-maximisation on the curves' tangents (empirical Bayes, one scatter for all groups). With few groups the
- * spreads are hardly known, so the figures of {@link Pool#usualSpread} count as two further groups. Intervals are drawn
- * from the normal spread that remains, the doubt about the middle included.
+ * <p>Each group's √c, ln A and ln b are pulled towards the middle of the studio by (parameter − middle)² / spread², the more
+ * the fewer points the group has. Middle, spreads and the scatter of pieces are estimated from all groups at once by
+ * expectation-maximisation on the curves' tangents (empirical Bayes, one scatter for all groups). With few groups the spreads
+ * are poorly known, so the figures of {@link Pool#usualSpread} count as two further groups. Intervals are drawn from the
+ * remaining normal distribution, with the uncertainty of the middle.
  *
- * @param studio the curve of all points taken alike
+ * @param studio the curve of all points, without groups
  * @param groups one curve for each group asked about, in the order given; one without points has the studio's middle
  * @param borrowed for each group, how much of its rate comes from the studio: 0 its own points alone, 1 the studio alone
  * @see "Lindstrom and Bates 1990, Nonlinear mixed effects models for repeated measures data, Biometrics 46; from memory"
@@ -31,7 +31,8 @@ public record PooledCurves(FittedDips studio, Map<Group, FittedDips> groups, Map
      * Fits all groups together.
      *
      * @param groups points by group; a group may have few points or none
-     * @return refused where the readings are of two kinds, or all points together carry no curve (see {@link DipFit#of})
+     * @return refused where the readings are of two kinds, or no curve can be fitted to all points together (see {@link
+     *     DipFit#of})
      */
     public static MeasurementResult<PooledCurves> fit(Map<Group, List<DipPoint>> groups) {
         List<DipPoint> all =

@@ -13,12 +13,11 @@ import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Least squares at a fixed rate b. The curve is then a straight line in g(n) = 1 − e^(−b n), so base and rise follow
- * without search, and all shapes can be walked through along b alone (variable projection, Golub and Pereyra 1973).
- * The bottom is then found by Brent's method from several starts.
+ * Least squares at a fixed rate b. The curve is then a straight line in g(n) = 1 − e^(−b n), so base and rise follow without
+ * search, and the search is over b alone (variable projection, Golub and Pereyra 1973), by Brent's method from several starts.
  */
 final class Profile {
-    /** Below this share of bending within the dips seen, a curve cannot be told from a straight line. */
+    /** Below this share of bending within the dips seen, a curve cannot be distinguished from a straight line. */
     private static final double LEAST_BEND = 0.02;
     /** e^−7 = 0.1 %: all taken up within the first dips seen. */
     private static final double MOST_BEND = 7;
@@ -37,7 +36,7 @@ final class Profile {
     }
 
     /**
-     * The line at one rate: minimum of w (ks − c − A g)², free of sign, and the normal matrix around it.
+     * The line at one rate: minimum of w (ks − c − A g)² over any sign, and the normal matrix there.
      *
      * @param squares the minimum
      * @param n Σw
@@ -84,7 +83,7 @@ final class Profile {
         return new Line(rate, base, rise, squares, n, g, gg);
     }
 
-    /** Rates from the straightest to the most bent, evenly by ratio. */
+    /** Rates from the straightest to the most bent curve, in equal ratios. */
     double[] rates() {
         double[] rates = new double[STEPS + 1];
         for (int i = 0; i <= STEPS; i++) {
@@ -100,12 +99,12 @@ final class Profile {
         return best.rise > 0 ? new DipCurve(Math.max(best.base, 0), best.rise, best.rate) : null;
     }
 
-    /** The least squares that a curve would reach were its base free to be negative. */
+    /** The least squares of a curve whose base may be negative. */
     double freeSquares() {
         return least(this::at).squares;
     }
 
-    /** Walks all rates for the best hollows, then goes to the bottom of each; the best line of all. */
+    /** Evaluates all rates, then minimises from each local minimum; the best line. */
     private Line least(DoubleFunction<Line> at) {
         double[] rates = rates();
         List<Line> walk = Arrays.stream(rates).mapToObj(at).toList();

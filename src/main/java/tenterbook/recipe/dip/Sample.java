@@ -4,11 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Points made ready for least squares. A point whose count is a range is met by the curve's mean over that range, and
- * weighs less: by σ² / (σ² + v), where v is how far the range alone scatters the shade and σ² the scatter of the others.
+ * Points prepared for least squares. A point whose count is a range is compared with the curve's mean over that range, with
+ * weight σ² / (σ² + v), where v is the variance due to the range and σ² the scatter of the others.
  */
 final class Sample {
-    /** No scatter is taken as smaller than this part of the deepest shade, so that a range keeps some weight. */
+    /** Least scatter, as a part of the deepest shade, so that a range keeps some weight. */
     private static final double LEAST_SCATTER = 1e-3;
 
     final List<DipPoint> points;

@@ -7,15 +7,15 @@ import tenterbook.colour.space.Lab;
 import tenterbook.words.Refusal;
 
 /**
- * The way of colours that a vat's pieces lie along, from undyed cloth over the lightest to the darkest and on towards black. A curve
- * of depth knows nothing of hue and would name dips of woad for a madder red; this tells how far a colour lies beside the way.
+ * The path in CIELAB of a vat's pieces, from undyed cloth over the lightest to the darkest and on towards black. A curve of
+ * depth ignores hue and would name dips of woad for a madder red; this gives the distance of a colour from the path.
  *
- * <p>Between pieces a* and b* are drawn straight over L*; lighter than the lightest they fall away to 0 at L* 100, darker than the
- * darkest to 0 at L* 0. That is our own simple rule, meant to tell another hue and not to foretell a shade.
+ * <p>Between pieces a* and b* are linear in L*; lighter than the lightest they fall to 0 at L* 100, darker than the darkest to
+ * 0 at L* 0. Our own simple rule, to recognise another hue and not to predict a shade.
  */
 public final class VatColours {
     /**
-     * A colour farther than this beside the way (ΔE00) is called another colour. Our own limit: the studio's pieces of one vat
+     * A colour farther than this from the path (ΔE00) counts as another colour. Our own limit: the studio's pieces of one vat
      * lie within half of it.
      */
     public static final double BESIDE = 10;
@@ -32,7 +32,7 @@ public final class VatColours {
                 .toList();
     }
 
-    /** How far a colour lies beside the way at its own lightness, ΔE00. */
+    /** Distance of a colour from the path at its own lightness, ΔE00. */
     public double beside(Lab colour) {
         return Ciede2000.difference(colour, at(colour.lightness()));
     }
@@ -42,7 +42,7 @@ public final class VatColours {
         return beside(colour) <= BESIDE;
     }
 
-    /** The colour on the way at a lightness from 0 to 100. */
+    /** The colour on the path at a lightness from 0 to 100. */
     Lab at(double lightness) {
         Lab darker = new Lab(0, 0, 0);
         Lab lighter = new Lab(100, 0, 0);

@@ -220,7 +220,7 @@ public final class FadingPages {
         }
         RegionChange change = found.value().get();
         double difference = change.change().ciede2000();
-        boolean told = ChangeWords.told(change);
+        boolean told = ChangeWords.visible(change);
         String directions = told
                 ? ChangeWords.directions(change, allowance).stream()
                         .map(Words::w)

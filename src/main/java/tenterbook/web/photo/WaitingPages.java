@@ -75,7 +75,7 @@ public final class WaitingPages {
     }
 
     private List<Photo> waiting() {
-        return site.archive().ledger().unnamed(Kinds.PHOTO, Kinds.PIECE).stream()
+        return site.archive().ledger().unreferenced(Kinds.PHOTO, Kinds.PIECE).stream()
                 .map(Saved::record)
                 .sorted(Comparator.comparing(Photo::taken, UNKNOWN_LAST)
                         .thenComparing(Photo::originalName, UNKNOWN_LAST)

@@ -69,7 +69,7 @@ public final class ErasurePages {
             throw NotFound.of(Kinds.PARTY, id);
         }
         String reasonProblem =
-                site.archive().ledger().names(Kinds.PARTY, id, reason) ? w("ledger.erase.reason-names") : "";
+                site.archive().ledger().mentions(Kinds.PARTY, id, reason) ? w("ledger.erase.reason-names") : "";
         String problem = confirm.equals(id) ? "" : w("erasure.confirm-missing", "id", id);
         if (!reasonProblem.isEmpty() || !problem.isEmpty()) {
             ctx.status(422);

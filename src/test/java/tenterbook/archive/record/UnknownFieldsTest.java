@@ -38,8 +38,7 @@ class UnknownFieldsTest {
     private static Kind<ObjectNode> raw(Kind<?> kind, String id) {
         return new Kind<>(
                 kind.name(),
-                kind.called().inEnglish(),
-                ObjectNode.class,
+                kind.called(),
                 new MappedCodec<>(JSON, ObjectNode.class),
                 node -> node.get(id).textValue(),
                 node -> List.of());

@@ -39,7 +39,7 @@ class ChangeWordsTest {
     void aChangeWhoseLowEndAnEyeDoesNotSeeIsNotCalledOne(double low, double high, String words) {
         assertThat(ChangeWords.size(new Interval(low, high))).hasToString(words);
         Interval none = Interval.exactly(0);
-        assertThat(ChangeWords.told(change(none, none, none, new Interval(low, high))))
+        assertThat(ChangeWords.visible(change(none, none, none, new Interval(low, high))))
                 .isEqualTo(low >= 1);
     }
 

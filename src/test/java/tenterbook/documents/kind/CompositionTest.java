@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
@@ -15,6 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.record.Changed;
+import tenterbook.archive.record.StudioRecords;
 import tenterbook.documents.Block;
 import tenterbook.documents.DocumentDraft;
 import tenterbook.documents.DocumentKind;
@@ -44,7 +47,6 @@ import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.Status;
 import tenterbook.piece.Studio;
-import tenterbook.words.Conventions;
 
 /** What documents say of records that tell much and of records that tell little. */
 class CompositionTest {
@@ -253,26 +255,7 @@ class CompositionTest {
 
     @Test
     void aDocumentIsDatedInTheOrderOfTheStudio() {
-        Studio was = archive.studio();
-        Studio american = new Studio(
-                was.name(),
-                was.maker(),
-                was.place(),
-                was.dyedIn(),
-                was.contact(),
-                was.careLine(),
-                was.numbers(),
-                was.currency(),
-                was.notice(),
-                was.postalAddress(),
-                was.online(),
-                was.phone(),
-                was.rn(),
-                was.caNumber(),
-                was.responsible(),
-                Conventions.DateOrder.MONTH_FIRST,
-                null,
-                was.names());
+        Studio american = Changed.field(StudioRecords.STUDIO, archive.studio(), "dateOrder", "month-first");
         archive.ledger().write("maker", act -> act.save(Kinds.STUDIO, american, 1, ""));
         assertThat(words(DocumentKind.OBJECT_ID, request -> request, saved(whole("V24-001"))))
                 .contains("January 10, 2026");
@@ -396,7 +379,7 @@ class CompositionTest {
                 .contains("version 1 of piece V24-001 in revision " + piece.sequence())
                 .doesNotContain("packed copy");
         Path file = folder.resolve("V24-001.json");
-        new PieceProof(archive, Progress.UNWATCHED).write("V24-001", false, false, file);
+        new PieceProof(archive, Progress.UNWATCHED).write("V24-001", Set.of(), file);
         assertThat(ProofCheck.run(file).shows())
                 .extracting(Object::toString)
                 .anyMatch(line -> line.contains("in revision " + piece.sequence() + ", hash " + code.replace(" ", "")));

@@ -23,6 +23,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.record.Changed;
+import tenterbook.archive.record.StudioRecords;
 import tenterbook.exchange.Restore;
 import tenterbook.facts.PieceReader;
 import tenterbook.labelling.Samples;
@@ -34,6 +36,7 @@ import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.Category;
 import tenterbook.piece.Studio;
+import tenterbook.words.Joined;
 
 /** The sample studio printed EU tags for V24-001, V24-002 and V24-003; the second was dyed again since. */
 class TagTableTest {
@@ -75,29 +78,11 @@ class TagTableTest {
                 .find(Kinds.STUDIO, Kinds.THE_STUDIO)
                 .orElseThrow()
                 .version();
-        archive.ledger().write("Inês", act -> act.save(Kinds.STUDIO, named(was, name), version, ""));
-    }
-
-    private static Studio named(Studio was, String name) {
-        return new Studio(
-                name,
-                was.maker(),
-                was.place(),
-                was.dyedIn(),
-                was.contact(),
-                was.careLine(),
-                was.numbers(),
-                was.currency(),
-                was.notice(),
-                was.postalAddress(),
-                was.online(),
-                was.phone(),
-                was.rn(),
-                was.caNumber(),
-                was.responsible(),
-                was.dateOrder(),
-                was.timeZone(),
-                was.names());
+        archive.ledger()
+                .write(
+                        "Inês",
+                        act -> act.save(
+                                Kinds.STUDIO, Changed.field(StudioRecords.STUDIO, was, "name", name), version, ""));
     }
 
     /** A piece whose cloth nobody recorded. */
@@ -319,8 +304,7 @@ class TagTableTest {
     void aPieceThatCannotBeReadKeepsNoOtherFromStanding() {
         Kind<Map> raw = new Kind<>(
                 Kinds.PIECE.name(),
-                "piece",
-                Map.class,
+                Joined.with("", "piece"),
                 new MappedCodec<>(new ObjectMapper(), Map.class),
                 piece -> (String) piece.get("number"),
                 piece -> List.of());
