@@ -61,7 +61,7 @@ public final class BoardPages {
                 .map(Saved::record)
                 .map(this::onRack)
                 .toList();
-        Html.show(ctx, "boards", Map.of("page", site.page(ctx, w("boards.title"), "boards"), "rack", rack));
+        Html.show(ctx, "boards", Map.of("page", site.page(ctx, w("board.title"), "boards"), "rack", rack));
     }
 
     private void show(Context ctx) {

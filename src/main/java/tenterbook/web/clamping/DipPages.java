@@ -120,7 +120,7 @@ public final class DipPages {
         String mute = "";
         if (from.isEmpty() && !number.isEmpty()) {
             TypedNumber.piece(site.archive(), number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
-            mute = w("dipping.further-not-told", "piece", number);
+            mute = w("dips.further-not-told", "piece", number);
         }
         return new Asked(from.map(Dyed::group).orElse(group), target, from.orElse(null), mute);
     }
@@ -219,7 +219,7 @@ public final class DipPages {
                             each.dips().middle() / most * 100,
                             60 - Math.min(shade.ks(), height) / height * 60,
                             w(
-                                    "dipping.point",
+                                    "dips.point",
                                     "piece",
                                     each.piece(),
                                     "dips",
@@ -266,7 +266,7 @@ public final class DipPages {
         Map<String, Object> answer = new LinkedHashMap<>();
         answer.put("cloth", question.group().cloth());
         answer.put("vat", question.group().vat());
-        answer.put("scale", w("dipping.scale", "band", question.channel().band()));
+        answer.put("scale", w("dips.scale", "band", question.channel().band()));
         answer.put("uncalibrated", question.uncalibrated());
         answer.put("borrowed", question.borrowed());
         answer.put("points", question.inOrder().stream().map(DipPages::point).toList());

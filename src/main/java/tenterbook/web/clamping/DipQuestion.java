@@ -91,7 +91,7 @@ public record DipQuestion(
             curve = pooled.value().isPresent()
                     ? pooled.map(curves -> curves.groups().get(group))
                     : MeasurementResult.refused(
-                            w("dipping.too-few-counts", "counts", distinct(points), "why", pooled.refusal()));
+                            w("dips.too-few-counts", "counts", distinct(points), "why", pooled.refusal()));
             borrowed =
                     pooled.value().map(curves -> curves.borrowed().get(group)).orElse(0.0);
         }
@@ -121,7 +121,7 @@ public record DipQuestion(
             VatColours way = new VatColours(vat.stream().map(Dyed::ground).toList());
             if (!way.passNear(target)) {
                 return MeasurementResult.refused(w(
-                        "dipping.another-colour",
+                        "dips.another-colour",
                         "distance",
                         NumberWords.decimals(way.beside(target), 0),
                         "most",

@@ -73,7 +73,7 @@ public final class MaterialPages {
                 ctx,
                 "materials",
                 Map.of(
-                        "page", site.page(ctx, w("materials.title"), "materials"),
+                        "page", site.page(ctx, w("material.title"), "materials"),
                         "cloths",
                                 site.archive().ledger().all(Kinds.CLOTH).stream()
                                         .map(Saved::record)
@@ -90,20 +90,19 @@ public final class MaterialPages {
                 site.archive().ledger().find(Kinds.CLOTH, id).orElseThrow(() -> NotFound.of(Kinds.CLOTH, id));
         Cloth cloth = saved.record();
         List<FactLine> facts = new ArrayList<>();
-        facts.add(new FactLine(w("material-form.fibre-content"), content(cloth)));
-        facts.add(new FactLine(w("material-form.who-says-so"), FactLine.or(cloth.contentEvidence())));
-        facts.add(FactLine.of(w("material-form.areal-weight"), cloth.arealWeight()));
-        facts.add(FactLine.of(w("material-form.width"), cloth.width()));
-        facts.add(new FactLine(w("material-form.weave"), FactLine.or(cloth.weave())));
-        facts.add(new FactLine(w("material-form.finish"), FactLine.or(cloth.finish())));
-        facts.add(new FactLine(w("material-form.woven-in"), FactLine.or(cloth.wovenIn())));
+        facts.add(new FactLine(w("material.fibre-content"), content(cloth)));
+        facts.add(new FactLine(w("material.who-says-so"), FactLine.or(cloth.contentEvidence())));
+        facts.add(FactLine.of(w("material.areal-weight"), cloth.arealWeight()));
+        facts.add(FactLine.of(w("material.width"), cloth.width()));
+        facts.add(new FactLine(w("material.weave"), FactLine.or(cloth.weave())));
+        facts.add(new FactLine(w("material.finish"), FactLine.or(cloth.finish())));
+        facts.add(new FactLine(w("material.woven-in"), FactLine.or(cloth.wovenIn())));
         facts.add(new FactLine(
-                w("material-form.supplier-and-lot"), FactLine.or((cloth.supplier() + " " + cloth.lot()).strip())));
-        facts.add(new FactLine(w("material-form.bought"), w(cloth.boughtOn())));
-        facts.add(FactLine.of(w("material-form.how-much"), cloth.bought()));
-        facts.add(new FactLine(
-                w("material-form.paid"), cloth.price() == null ? FactLine.notRecorded() : w(cloth.price())));
-        facts.add(new FactLine(w("material-form.notes"), FactLine.or(cloth.notes())));
+                w("material.supplier-and-lot"), FactLine.or((cloth.supplier() + " " + cloth.lot()).strip())));
+        facts.add(new FactLine(w("material.bought"), w(cloth.boughtOn())));
+        facts.add(FactLine.of(w("material.how-much"), cloth.bought()));
+        facts.add(new FactLine(w("material.paid"), cloth.price() == null ? FactLine.notRecorded() : w(cloth.price())));
+        facts.add(new FactLine(w("material.notes"), FactLine.or(cloth.notes())));
         record(
                 ctx,
                 new RecordView(
@@ -127,17 +126,17 @@ public final class MaterialPages {
         Saved<Lot> saved = site.archive().ledger().find(Kinds.LOT, id).orElseThrow(() -> NotFound.of(Kinds.LOT, id));
         Lot lot = saved.record();
         List<FactLine> facts = new ArrayList<>();
-        facts.add(new FactLine(w("material-form.used-as"), lot.role().toString()));
-        facts.add(new FactLine(w("material-form.source"), FactLine.or(lot.source())));
-        facts.add(new FactLine(w("material-form.organism-or-formula"), FactLine.or(lot.organism())));
-        facts.add(new FactLine(w("material-form.part"), FactLine.or(lot.part())));
-        facts.add(new FactLine(w("material-form.form"), FactLine.or(lot.form())));
-        facts.add(new FactLine(
-                w("material-form.supplier-and-lot"), FactLine.or((lot.supplier() + " " + lot.lot()).strip())));
-        facts.add(new FactLine(w("material-form.bought-or-gathered"), w(lot.boughtOn())));
-        facts.add(FactLine.of(w("material-form.how-much"), lot.bought()));
-        facts.add(new FactLine(w("material-form.paid"), lot.price() == null ? FactLine.notRecorded() : w(lot.price())));
-        facts.add(new FactLine(w("material-form.notes"), FactLine.or(lot.notes())));
+        facts.add(new FactLine(w("material.used-as"), lot.role().toString()));
+        facts.add(new FactLine(w("material.source"), FactLine.or(lot.source())));
+        facts.add(new FactLine(w("material.organism-or-formula"), FactLine.or(lot.organism())));
+        facts.add(new FactLine(w("material.part"), FactLine.or(lot.part())));
+        facts.add(new FactLine(w("material.form"), FactLine.or(lot.form())));
+        facts.add(
+                new FactLine(w("material.supplier-and-lot"), FactLine.or((lot.supplier() + " " + lot.lot()).strip())));
+        facts.add(new FactLine(w("material.bought-or-gathered"), w(lot.boughtOn())));
+        facts.add(FactLine.of(w("material.how-much"), lot.bought()));
+        facts.add(new FactLine(w("material.paid"), lot.price() == null ? FactLine.notRecorded() : w(lot.price())));
+        facts.add(new FactLine(w("material.notes"), FactLine.or(lot.notes())));
         String search = lot.role() == Role.MORDANT ? "/?mordant=" : lot.role() == Role.DYE ? "/?dye=" : "/?q=";
         record(
                 ctx,

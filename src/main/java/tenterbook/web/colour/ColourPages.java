@@ -258,7 +258,7 @@ public final class ColourPages {
         }
         Comparison comparison = first == null || second == null ? null : compared(first, second);
         Map<String, Object> values = new HashMap<>();
-        values.put("page", site.page(ctx, w("photographs.compare"), "colours"));
+        values.put("page", site.page(ctx, w("photo.compare"), "colours"));
         values.put("form", form);
         values.put("comparison", comparison);
         Html.show(ctx, "compare", values);

@@ -168,8 +168,7 @@ public final class ConditionPages {
                 Photo photo = registration.take(bytes, file.filename());
                 NewExaminationForm.addPhoto(form, photo.digest(), "", "");
             } catch (PhotoRefused | IOException e) {
-                form.problem(
-                        "files", w("photographs.file-problem", "file", file.filename(), "problem", Words.sentence(e)));
+                form.problem("files", w("photo.file-problem", "file", file.filename(), "problem", Words.sentence(e)));
             }
         }
         piece.photos().forEach(photo -> {

@@ -58,7 +58,7 @@ public final class ArrivalPages {
                 "arrivals",
                 Map.of(
                         "page",
-                        site.page(ctx, w("photographs.take-photographs-in"), "record"),
+                        site.page(ctx, w("photo.take-photographs-in"), "record"),
                         "view",
                         new ArrivalView(path, within, problem)));
     }

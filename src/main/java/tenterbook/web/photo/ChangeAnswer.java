@@ -28,13 +28,13 @@ final class ChangeAnswer {
         List<String> said = new ArrayList<>();
         if (!changed.isEmpty()) {
             String parts = String.join("; ", changed);
-            said.add(w("changes.changed", "calibrated", calibrated, "parts", parts));
+            said.add(w("change.changed", "calibrated", calibrated, "parts", parts));
         }
         if (!still.isEmpty()) {
-            said.add(w("changes.no-change", "parts", still));
+            said.add(w("change.no-change", "parts", still));
         }
         if (!unmeasured.isEmpty()) {
-            said.add(w("changes.not-measurable-parts", "parts", unmeasured));
+            said.add(w("change.not-measurable-parts", "parts", unmeasured));
         }
         return String.join(" ", said);
     }

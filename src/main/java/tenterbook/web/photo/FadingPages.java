@@ -135,7 +135,7 @@ public final class FadingPages {
                 .toList();
         if (fronts.size() < 2) {
             String only = fronts.isEmpty() ? "" : fronts.get(0).photo().hex();
-            return new FadingView(piece, only, only, List.of(), w("changes.needs-two"), "", 0, "", "");
+            return new FadingView(piece, only, only, List.of(), w("change.needs-two"), "", 0, "", "");
         }
         return new FadingView(
                 piece,
@@ -155,7 +155,7 @@ public final class FadingPages {
         double allowance = Math.hypot(
                 first.map(PhotoCalibration::likelyError).orElse(0.0),
                 second.map(PhotoCalibration::likelyError).orElse(0.0));
-        String caution = first.isPresent() && second.isPresent() ? "" : w("changes.not-calibrated");
+        String caution = first.isPresent() && second.isPresent() ? "" : w("change.not-calibrated");
         List<Region> regions = new ArrayList<>();
         List<String> names = new ArrayList<>();
         for (ColourRegion region : before.regions()) {
@@ -168,7 +168,7 @@ public final class FadingPages {
         }
         if (regions.isEmpty()) {
             regions.add(Region.rectangle(0.35, 0.35, 0.65, 0.65));
-            names.add(w("changes.middle"));
+            names.add(w("change.middle"));
         }
         ComparedPicture one = picture(before.photo());
         ComparedPicture two = picture(after.photo());
@@ -194,7 +194,7 @@ public final class FadingPages {
                     caution.isEmpty()));
         }
         String laid = w(
-                "changes.laid",
+                "change.laid",
                 "degrees",
                 Decimals.plain(alignment.value().get().degrees(), 1),
                 "scale",
@@ -232,7 +232,7 @@ public final class FadingPages {
                 ColourBand.swatch(change.after(), name, 1, 0),
                 told
                         ? w(
-                                "changes.row",
+                                "change.row",
                                 "calibrated",
                                 calibrated,
                                 "directed",
@@ -241,7 +241,7 @@ public final class FadingPages {
                                 directions)
                         : w(ChangeWords.size(change.ciede2000())),
                 w(
-                        "changes.difference",
+                        "change.difference",
                         "told",
                         told,
                         "size",

@@ -105,12 +105,12 @@ public final class LayerPages {
     private LayerView view(Clamping clamping) throws IOException {
         Map<Integer, Shot> shots = shots(clamping);
         if (clamping.fold().folds().isEmpty()) {
-            return refused(clamping, w("changes.no-folds"));
+            return refused(clamping, w("change.no-folds"));
         }
         LayerMap map = LayerMap.of(clamping.fold().folds());
         shots.keySet().removeIf(layer -> layer > map.layers());
         if (shots.size() < 2) {
-            return refused(clamping, w("changes.two-layers-needed"));
+            return refused(clamping, w("change.two-layers-needed"));
         }
         List<Layer> layers = new ArrayList<>();
         List<Lab> means = new ArrayList<>();
@@ -153,12 +153,12 @@ public final class LayerPages {
                     entry.getValue().piece().number().value(),
                     ColourBand.swatch(means.get(i), "", 1, 0),
                     depth.map(each -> w(
-                                    "changes.depth",
+                                    "change.depth",
                                     "ks",
                                     NumberWords.decimals(each.ks(), 2),
                                     "share",
                                     NumberWords.percent(each.ratio(), 0)))
-                            .orElse(w("changes.not-measurable")),
+                            .orElse(w("change.not-measurable")),
                     depth.map(each -> Math.min(100, each.ratio() * 100)).orElse(0.0)));
             i++;
         }
@@ -171,7 +171,7 @@ public final class LayerPages {
                         .value()
                         .map(decay -> decay.innerPaler()
                                 ? w(
-                                        "changes.kept-per-layer",
+                                        "change.kept-per-layer",
                                         "share",
                                         NumberWords.percent(decay.keptPerLayer(), 0),
                                         "low",
@@ -180,7 +180,7 @@ public final class LayerPages {
                                         "high",
                                         NumberWords.percent(
                                                 decay.keptPerLayerPlausible().high(), 0))
-                                : w("changes.no-paler"))
+                                : w("change.no-paler"))
                         .orElse(w(found.decay().reason())))
                 .orElse("");
     }
@@ -190,7 +190,7 @@ public final class LayerPages {
         for (MeasurementResult<LayerSymmetry> found : LayerStack.symmetries(layers)) {
             sentences.add(found.value()
                     .map(symmetry -> w(
-                            "changes.mirror",
+                            "change.mirror",
                             "mirrors",
                             symmetry.mirrors(),
                             "layer",

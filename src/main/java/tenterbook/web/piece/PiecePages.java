@@ -164,8 +164,7 @@ public final class PiecePages {
                 Photo photo = registration.take(bytes, file.filename());
                 addRow(form, photo.digest(), PhotoRole.FRONT);
             } catch (PhotoRefused | IOException e) {
-                form.problem(
-                        "files", w("photographs.file-problem", "file", file.filename(), "problem", Words.sentence(e)));
+                form.problem("files", w("photo.file-problem", "file", file.filename(), "problem", Words.sentence(e)));
             }
         }
     }

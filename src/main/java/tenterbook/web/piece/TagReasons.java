@@ -23,12 +23,11 @@ final class TagReasons {
     private static String words(Standing standing) {
         String market = standing.market().name();
         return switch (standing.state()) {
-            case CURRENT -> w("printing.tag.current", "market", market);
-            case NONE -> w("printing.tag.none", "market", market);
+            case CURRENT -> w("print.tag.current", "market", market);
+            case NONE -> w("print.tag.none", "market", market);
             case OUT_OF_DATE ->
-                w("printing.tag.out-of-date", "market", market, "reasons", String.join(", ", standing.reasons()));
-            case REFUSED ->
-                w("printing.tag.refused", "market", market, "reasons", String.join("; ", standing.reasons()));
+                w("print.tag.out-of-date", "market", market, "reasons", String.join(", ", standing.reasons()));
+            case REFUSED -> w("print.tag.refused", "market", market, "reasons", String.join("; ", standing.reasons()));
         };
     }
 }

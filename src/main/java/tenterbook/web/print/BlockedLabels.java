@@ -54,7 +54,7 @@ public final class BlockedLabels {
                         ? missingCloth(facts)
                         : facts.cloth().cloths().stream()
                                 .map(cloth -> new Link(
-                                        w("printing.change-cloth", "id", cloth.id()),
+                                        w("print.change-cloth", "id", cloth.id()),
                                         "/cloths/" + cloth.id().value() + "/edit"))
                                 .toList();
         };
@@ -71,7 +71,7 @@ public final class BlockedLabels {
         if (links.isEmpty()) {
             links.add(new Link(w("piece-form.change", "piece", number), "/pieces/" + number + "/edit"));
         }
-        links.add(new Link(w("printing.add-cloth"), "/cloths/new"));
+        links.add(new Link(w("print.add-cloth"), "/cloths/new"));
         return links;
     }
 
@@ -95,7 +95,7 @@ public final class BlockedLabels {
                 LabelText text = LabelText.of(PieceReader.of(site.archive(), piece), larger);
                 if (LabelPaper.unprintable(List.of(text), larger).isEmpty()) {
                     return w(
-                            "printing.it-fits",
+                            "print.it-fits",
                             "width",
                             NumberWords.decimals(larger.format().widthMm(), 0),
                             "height",

@@ -75,7 +75,7 @@ final class ChosenPieces {
             return unknown.isEmpty()
                     ? ""
                     : w(
-                            "printing.no-such-pieces",
+                            "print.no-such-pieces",
                             "numbers",
                             unknown.stream().map(each -> "“" + each + "”").collect(Collectors.joining(", ")),
                             "others",

@@ -165,7 +165,7 @@ public final class IssuedPages {
             return absent;
         }
         if (!text.strip().matches("\\d{1,5}")) {
-            throw Refusal.of("printing.whole-number", "name", name, "found", text);
+            throw Refusal.of("print.whole-number", "name", name, "found", text);
         }
         return Integer.parseInt(text.strip());
     }

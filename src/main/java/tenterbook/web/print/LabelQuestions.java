@@ -46,7 +46,7 @@ final class LabelQuestions {
                 .filter(piece -> piece.price() == null)
                 .map(piece -> piece.number().value())
                 .toList();
-        return without.isEmpty() ? List.of() : List.of(numbers(without) + ": " + w("printing.no-price"));
+        return without.isEmpty() ? List.of() : List.of(numbers(without) + ": " + w("print.no-price"));
     }
 
     /** Why no care symbol can be drawn for the first piece, row by row; empty where one can, or none is asked for. */
@@ -63,7 +63,7 @@ final class LabelQuestions {
         return numbers.size() <= MOST_NUMBERS
                 ? String.join(", ", numbers)
                 : w(
-                        "printing.and-more",
+                        "print.numbers-and-more",
                         "numbers",
                         String.join(", ", numbers.subList(0, MOST_NUMBERS)),
                         "count",

@@ -139,7 +139,7 @@ public final class PrintPages {
     /** @param behind changes that the search did not see yet, so that pieces may be missing */
     private record Found(List<String> numbers, long behind) {
         String trouble() {
-            return behind == 0 ? "" : w("printing.search-behind", "changes", behind);
+            return behind == 0 ? "" : w("print.search-behind", "changes", behind);
         }
     }
 
@@ -264,7 +264,7 @@ public final class PrintPages {
 
     private static List<String> questions(
             List<String> asking, List<LabelText> texts, List<Saved<Piece>> pieces, PrintSettings request) {
-        Stream<String> first = asking.size() > MOST ? Stream.of(w("printing.at-most", "most", MOST)) : Stream.empty();
+        Stream<String> first = asking.size() > MOST ? Stream.of(w("print.at-most", "most", MOST)) : Stream.empty();
         return Stream.of(
                         first, LabelQuestions.withoutPrice(pieces, request).stream(), LabelQuestions.of(texts).stream())
                 .flatMap(each -> each)
@@ -319,7 +319,7 @@ public final class PrintPages {
     private void preview(Context ctx) throws IOException {
         List<Saved<Piece>> pieces = ChosenPieces.saved(site, ChosenPieces.named(ctx.queryParamMap()));
         if (pieces.isEmpty()) {
-            throw Refusal.of("printing.preview-needs-a-piece");
+            throw Refusal.of("print.preview-needs-a-piece");
         }
         PieceFacts facts = PieceReader.of(site.archive(), pieces.get(0).record());
         ctx.contentType("image/png");
@@ -340,11 +340,11 @@ public final class PrintPages {
         List<Saved<Piece>> pieces = looked.pieces();
         String trouble = found.trouble().isEmpty() ? looked.trouble() : found.trouble();
         if (!trouble.isEmpty()) {
-            FlashMessage.andGo(ctx, w("printing.nothing-printed", "why", trouble), back);
+            FlashMessage.andGo(ctx, w("print.nothing-printed", "why", trouble), back);
             return;
         }
         if (pieces.isEmpty()) {
-            FlashMessage.andGo(ctx, w("printing.choose-a-piece"), back);
+            FlashMessage.andGo(ctx, w("print.choose-a-piece"), back);
             return;
         }
         PrintSettings request;
@@ -352,12 +352,13 @@ public final class PrintPages {
             request = choices.request(site);
             LabelPaper.places(request, pieces.size());
         } catch (IllegalArgumentException e) {
-            FlashMessage.andGo(ctx, w("printing.reason-below"), back);
+            FlashMessage.andGo(ctx, w("print.reason-below"), back);
             return;
         }
         if (pieces.size() * request.placement().copies() > MOST_AT_ONCE) {
             Conventions reader = Words.conventions();
-            Job job = site.jobs().start(w("printing.title"), progress -> print(pieces, request, progress, reader));
+            Job job =
+                    site.jobs().start(w("print.printing-labels"), progress -> print(pieces, request, progress, reader));
             ctx.redirect("/work/" + job.id(), HttpStatus.SEE_OTHER);
             return;
         }
@@ -366,7 +367,7 @@ public final class PrintPages {
                     LabelIssuer.print(site.archive(), pieces, request, site.clock(), site.author(), Progress.UNWATCHED);
             IssuedPages.send(ctx, site.archive().papers().read(paper.pdf()), paper);
         } catch (LabelBlocked | IllegalArgumentException e) {
-            FlashMessage.andGo(ctx, w("printing.reasons-below"), back);
+            FlashMessage.andGo(ctx, w("print.reasons-below"), back);
         }
     }
 
@@ -376,12 +377,15 @@ public final class PrintPages {
             IssuedPaper paper =
                     LabelIssuer.print(site.archive(), pieces, request, site.clock(), site.author(), progress);
             return new Job.Outcome(
-                    Message.of("printing.laid-out", "pieces", pieces.size()).in(reader),
+                    Message.of("print.laid-out", "pieces", pieces.size()).in(reader),
                     List.of(),
                     "/print/issued/" + paper.id() + ".pdf");
         } catch (LabelBlocked e) {
             return new Job.Outcome(
-                    Message.of("printing.held-back", "labels", e.pieces().size())
+                    Message.of(
+                                    "print.nothing-printed-held-back",
+                                    "labels",
+                                    e.pieces().size())
                             .in(reader),
                     e.pieces().stream()
                             .map(piece -> piece.number() + ": "
@@ -392,7 +396,7 @@ public final class PrintPages {
                             .toList(),
                     "");
         } catch (IllegalArgumentException e) {
-            return new Job.Outcome(Message.of("printing.no-room").in(reader), List.of(Words.sentence(e, reader)), "");
+            return new Job.Outcome(Message.of("print.no-room").in(reader), List.of(Words.sentence(e, reader)), "");
         }
     }
 

@@ -53,7 +53,7 @@ public final class SheetPages {
                 : shown.map(saved -> forms.filled(saved.record()).put("version", saved.version()))
                         .orElseGet(forms::begun);
         Map<String, Object> values = new HashMap<>();
-        values.put("page", site.page(ctx, w("printing.sheets"), "print"));
+        values.put("page", site.page(ctx, w("print.sheets"), "print"));
         values.put("form", form);
         values.put("trouble", trouble);
         values.put(
@@ -77,7 +77,7 @@ public final class SheetPages {
             site.archive().ledger().write(site.author(), act -> act.save(Kinds.LABEL_SHEET, sheet, version, ""));
             FlashMessage.andGo(
                     ctx,
-                    w("printing.sheet-kept", "name", sheet.name()),
+                    w("print.sheet-kept", "name", sheet.name()),
                     "/print/sheets?name=" + PrintPages.encode(sheet.name()));
         } catch (Conflict e) {
             show(ctx, 409, form, Words.sentence(e));
@@ -93,7 +93,7 @@ public final class SheetPages {
             act.withdraw(Kinds.LABEL_SHEET, sheet.record().name(), sheet.version(), "");
             return null;
         });
-        FlashMessage.andGo(ctx, w("printing.sheet-put-away", "name", name), "/print/sheets");
+        FlashMessage.andGo(ctx, w("print.sheet-put-away", "name", name), "/print/sheets");
     }
 
     private void test(Context ctx) throws IOException {
@@ -117,7 +117,7 @@ public final class SheetPages {
     /** As in '3 × 7 labels of 63.5 × 38.1 mm'. */
     public static String told(LabelSheet sheet) {
         return w(
-                "printing.sheet-told",
+                "print.sheet-told",
                 "columns",
                 sheet.columns(),
                 "rows",

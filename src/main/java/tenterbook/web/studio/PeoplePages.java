@@ -63,9 +63,9 @@ public final class PeoplePages {
                 .orElseThrow(() -> NotFound.of(Kinds.PARTY, id))
                 .record();
         List<FactLine> facts = List.of(
-                new FactLine(w("party-form.what-they-are"), FactLine.or(party.kind())),
-                new FactLine(w("party-form.contact-private"), FactLine.or(party.contact())),
-                new FactLine(w("party-form.notes"), FactLine.or(party.notes())));
+                new FactLine(w("people.what-they-are"), FactLine.or(party.kind())),
+                new FactLine(w("people.contact-private"), FactLine.or(party.contact())),
+                new FactLine(w("people.notes"), FactLine.or(party.notes())));
         RecordView view = new RecordView(
                 "party",
                 party.title(),
