@@ -14,7 +14,6 @@ import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.record.RecordEditor;
 
 /** Board pairs: the rack, one pair with every piece made from it, and its form. */
@@ -40,12 +39,8 @@ public final class BoardPages {
 
     public void routes(RoutesConfig routes) {
         routes.get("/boards", this::list);
-        routes.get("/boards/new", ctx -> editor.showNew(ctx, Form::empty));
-        routes.post("/boards", ctx -> editor.save(ctx, ""));
+        editor.routes(routes, ctx -> Form.empty());
         routes.get("/boards/{id}", this::show);
-        routes.get("/boards/{id}/edit", ctx -> editor.showEdit(ctx, ctx.pathParam("id")));
-        routes.post("/boards/{id}/edit", ctx -> editor.save(ctx, ctx.pathParam("id")));
-        routes.post("/boards/{id}/withdraw", ctx -> editor.withdraw(ctx, ctx.pathParam("id")));
     }
 
     /** A pair on the rack, with its newest pieces. */
@@ -66,8 +61,7 @@ public final class BoardPages {
 
     private void show(Context ctx) {
         String id = ctx.pathParam("id");
-        Saved<BoardPair> saved =
-                site.archive().ledger().find(Kinds.BOARD_PAIR, id).orElseThrow(() -> NotFound.of(Kinds.BOARD_PAIR, id));
+        Saved<BoardPair> saved = site.saved(Kinds.BOARD_PAIR, id);
         Html.show(
                 ctx,
                 "board",

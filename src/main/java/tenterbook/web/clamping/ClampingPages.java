@@ -36,7 +36,6 @@ import tenterbook.web.form.ClampingForm;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.RecordEditor;
 import tenterbook.words.Written;
@@ -132,7 +131,7 @@ public final class ClampingPages {
         if (from == null) {
             return Form.empty().put("id", id).put("forPiece", piece);
         }
-        Clamping other = site.archive().clamping(from).orElseThrow(() -> NotFound.of(Kinds.CLAMPING, from));
+        Clamping other = site.saved(Kinds.CLAMPING, from).record();
         return forms.filled(copy(other, id)).put("forPiece", piece);
     }
 
@@ -145,10 +144,7 @@ public final class ClampingPages {
         String number = form.text("forPiece");
         editor.save(ctx, "", form, act -> {}, (act, clamping) -> {
             if (!number.isEmpty()) {
-                Saved<Piece> saved = site.archive()
-                        .ledger()
-                        .find(Kinds.PIECE, number)
-                        .orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+                Saved<Piece> saved = site.saved(Kinds.PIECE, number);
                 act.save(
                         Kinds.PIECE,
                         saved.record().madeAlsoIn(clamping.id()),
@@ -241,8 +237,7 @@ public final class ClampingPages {
 
     private void show(Context ctx) {
         String id = ctx.pathParam("id");
-        Saved<Clamping> saved =
-                site.archive().ledger().find(Kinds.CLAMPING, id).orElseThrow(() -> NotFound.of(Kinds.CLAMPING, id));
+        Saved<Clamping> saved = site.saved(Kinds.CLAMPING, id);
         Html.show(
                 ctx,
                 "clamping",

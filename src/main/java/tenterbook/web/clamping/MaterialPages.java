@@ -18,7 +18,6 @@ import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.FactLine;
 import tenterbook.web.record.RecordEditor;
@@ -49,18 +48,10 @@ public final class MaterialPages {
 
     public void routes(RoutesConfig routes) {
         routes.get("/materials", this::list);
-        routes.get("/cloths/new", ctx -> cloths.showNew(ctx, Form::empty));
-        routes.post("/cloths", ctx -> cloths.save(ctx, ""));
+        cloths.routes(routes, ctx -> Form.empty());
         routes.get("/cloths/{id}", this::cloth);
-        routes.get("/cloths/{id}/edit", ctx -> cloths.showEdit(ctx, ctx.pathParam("id")));
-        routes.post("/cloths/{id}/edit", ctx -> cloths.save(ctx, ctx.pathParam("id")));
-        routes.post("/cloths/{id}/withdraw", ctx -> cloths.withdraw(ctx, ctx.pathParam("id")));
-        routes.get("/lots/new", ctx -> lots.showNew(ctx, () -> Form.empty().put("role", role(ctx))));
-        routes.post("/lots", ctx -> lots.save(ctx, ""));
+        lots.routes(routes, ctx -> Form.empty().put("role", role(ctx)));
         routes.get("/lots/{id}", this::lot);
-        routes.get("/lots/{id}/edit", ctx -> lots.showEdit(ctx, ctx.pathParam("id")));
-        routes.post("/lots/{id}/edit", ctx -> lots.save(ctx, ctx.pathParam("id")));
-        routes.post("/lots/{id}/withdraw", ctx -> lots.withdraw(ctx, ctx.pathParam("id")));
     }
 
     private static String role(Context ctx) {
@@ -74,20 +65,13 @@ public final class MaterialPages {
                 "materials",
                 Map.of(
                         "page", site.page(ctx, w("material.title"), "materials"),
-                        "cloths",
-                                site.archive().ledger().all(Kinds.CLOTH).stream()
-                                        .map(Saved::record)
-                                        .toList(),
-                        "lots",
-                                site.archive().ledger().all(Kinds.LOT).stream()
-                                        .map(Saved::record)
-                                        .toList()));
+                        "cloths", site.records(Kinds.CLOTH),
+                        "lots", site.records(Kinds.LOT)));
     }
 
     private void cloth(Context ctx) {
         String id = ctx.pathParam("id");
-        Saved<Cloth> saved =
-                site.archive().ledger().find(Kinds.CLOTH, id).orElseThrow(() -> NotFound.of(Kinds.CLOTH, id));
+        Saved<Cloth> saved = site.saved(Kinds.CLOTH, id);
         Cloth cloth = saved.record();
         List<FactLine> facts = new ArrayList<>();
         facts.add(new FactLine(w("material.fibre-content"), content(cloth)));
@@ -123,7 +107,7 @@ public final class MaterialPages {
 
     private void lot(Context ctx) {
         String id = ctx.pathParam("id");
-        Saved<Lot> saved = site.archive().ledger().find(Kinds.LOT, id).orElseThrow(() -> NotFound.of(Kinds.LOT, id));
+        Saved<Lot> saved = site.saved(Kinds.LOT, id);
         Lot lot = saved.record();
         List<FactLine> facts = new ArrayList<>();
         facts.add(new FactLine(w("material.used-as"), lot.role().toString()));

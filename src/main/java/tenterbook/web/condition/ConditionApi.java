@@ -16,7 +16,6 @@ import tenterbook.piece.condition.Comparison;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.NextExamination;
 import tenterbook.web.Site;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
 import tenterbook.web.record.RecordApi;
 import tenterbook.web.record.RecordPath;
@@ -40,10 +39,7 @@ public final class ConditionApi {
     private List<Examination> all(Context ctx) {
         String number = ctx.pathParam("number");
         return site.archive()
-                .examinationsOf(site.archive()
-                        .piece(number)
-                        .orElseThrow(() -> NotFound.of(Kinds.PIECE, number))
-                        .number());
+                .examinationsOf(site.saved(Kinds.PIECE, number).record().number());
     }
 
     private void read(Context ctx) {

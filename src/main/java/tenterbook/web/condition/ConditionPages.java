@@ -78,15 +78,12 @@ public final class ConditionPages {
     }
 
     private Piece piece(String number) {
-        return site.archive().piece(number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        return site.saved(Kinds.PIECE, number).record();
     }
 
     private Saved<Examination> saved(Context ctx) {
         String id = ctx.pathParam("id");
-        return site.archive()
-                .ledger()
-                .find(Kinds.EXAMINATION, id)
-                .orElseThrow(() -> NotFound.of(Kinds.EXAMINATION, id));
+        return site.saved(Kinds.EXAMINATION, id);
     }
 
     /** The piece of an examination, also of one that was withdrawn while somebody was typing. */
@@ -163,7 +160,7 @@ public final class ConditionPages {
     /** What was sent, with the files that came with it and the piece's own photographs that were ticked, as rows. */
     private Form typed(Context ctx, Piece piece) {
         Form form = Form.of(FormEncoding.fields(ctx));
-        for (UploadedFile file : RecordEditor.files(ctx, "files")) {
+        for (UploadedFile file : FormEncoding.files(ctx, "files")) {
             try (InputStream bytes = file.content()) {
                 Photo photo = registration.take(bytes, file.filename());
                 NewExaminationForm.addPhoto(form, photo.digest(), "", "");

@@ -68,17 +68,11 @@ public final class ConditionReportPages {
 
     private Saved<Examination> saved(Context ctx) {
         String id = ctx.pathParam("id");
-        return site.archive()
-                .ledger()
-                .find(Kinds.EXAMINATION, id)
-                .orElseThrow(() -> NotFound.of(Kinds.EXAMINATION, id));
+        return site.saved(Kinds.EXAMINATION, id);
     }
 
     private DocumentDraft draft(Saved<Examination> saved, Map<String, List<String>> parameters) {
-        Saved<Piece> piece = site.archive()
-                .ledger()
-                .find(Kinds.PIECE, saved.record().piece().value())
-                .orElseThrow(() -> NotFound.of(Kinds.PIECE, saved.record().piece()));
+        Saved<Piece> piece = site.saved(Kinds.PIECE, saved.record().piece().value());
         return ConditionReport.of(
                 site.archive(),
                 saved,

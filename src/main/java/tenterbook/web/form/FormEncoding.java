@@ -1,6 +1,7 @@
 package tenterbook.web.form;
 
 import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
 import jakarta.servlet.ServletException;
 import jakarta.servlet.http.Part;
 import java.io.ByteArrayOutputStream;
@@ -77,6 +78,15 @@ public final class FormEncoding {
             }
         }
         return fields;
+    }
+
+    /** Uploaded files of a form that was sent without scripts. */
+    public static List<UploadedFile> files(Context ctx, String field) {
+        return ctx.isMultipart()
+                ? ctx.uploadedFiles(field).stream()
+                        .filter(file -> file.size() > 0)
+                        .toList()
+                : List.of();
     }
 
     /** With the bytes that stand as %FF; a percent sign without two hexadecimal digits stays. */

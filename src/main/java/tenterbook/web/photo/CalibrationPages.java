@@ -237,8 +237,7 @@ public final class CalibrationPages {
     private void measureAgain(Context ctx) throws IOException {
         String number = ctx.pathParam("number");
         Digest photo = digest(ctx);
-        Saved<Piece> saved =
-                site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        Saved<Piece> saved = site.saved(Kinds.PIECE, number);
         List<PiecePhoto> photos = new ArrayList<>();
         int again = 0;
         int left = 0;

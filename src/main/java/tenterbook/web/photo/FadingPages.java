@@ -30,7 +30,6 @@ import tenterbook.colour.space.MeasurementResult;
 import tenterbook.colour.space.Srgb;
 import tenterbook.colour.target.Correction;
 import tenterbook.imaging.PhotoCalibration;
-import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.measure.NumberWords;
 import tenterbook.piece.ColourRegion;
@@ -102,11 +101,7 @@ public final class FadingPages {
 
     private Piece piece(Context ctx) {
         String number = ctx.pathParam("number");
-        return site.archive()
-                .ledger()
-                .find(Kinds.PIECE, number)
-                .map(Saved::record)
-                .orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        return site.saved(Kinds.PIECE, number).record();
     }
 
     private static PiecePhoto chosen(Piece piece, Context ctx, String name) {

@@ -32,7 +32,6 @@ import tenterbook.recipe.LayerMap;
 import tenterbook.web.Site;
 import tenterbook.web.colour.ColourBand;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
 
 /** How the layers of one clamping compare, from photographs that show one layer each. */
@@ -73,7 +72,7 @@ public final class LayerPages {
 
     private void show(Context ctx) throws IOException {
         String id = ctx.pathParam("id");
-        Clamping clamping = site.archive().clamping(id).orElseThrow(() -> NotFound.of(Kinds.CLAMPING, id));
+        Clamping clamping = site.saved(Kinds.CLAMPING, id).record();
         Html.show(
                 ctx,
                 "layers",

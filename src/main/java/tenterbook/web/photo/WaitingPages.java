@@ -27,7 +27,6 @@ import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.TypedNumber;
@@ -234,8 +233,7 @@ public final class WaitingPages {
     }
 
     private void add(LedgerTransaction act, String number, List<Gift> gifts) {
-        Saved<Piece> saved =
-                site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        Saved<Piece> saved = site.saved(Kinds.PIECE, number);
         List<PiecePhoto> photos = new ArrayList<>(saved.record().photos());
         for (Gift gift : gifts) {
             boolean there = photos.stream().anyMatch(photo -> photo.photo().equals(gift.photo()));

@@ -31,7 +31,6 @@ import tenterbook.search.facet.FacetGroup;
 import tenterbook.search.find.Hit;
 import tenterbook.search.find.SearchResult;
 import tenterbook.web.Site;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
 import tenterbook.web.record.OpenApi;
 import tenterbook.words.Refusal;
@@ -106,7 +105,7 @@ public final class PieceApi {
     }
 
     private Saved<Piece> saved(String number) {
-        return site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        return site.saved(Kinds.PIECE, number);
     }
 
     private void read(Context ctx) {

@@ -49,7 +49,6 @@ import tenterbook.web.form.Forms;
 import tenterbook.web.form.RecordForm;
 import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
 import tenterbook.web.print.IssuedPaperView;
 import tenterbook.web.record.Choices;
@@ -143,13 +142,11 @@ public final class PiecePages {
             quick.save(ctx, "", form);
             return;
         }
-        Clamping other = site.archive()
-                .clamping(from.substring(5))
-                .orElseThrow(() -> NotFound.of(Kinds.CLAMPING, from.substring(5)));
+        Clamping other = site.saved(Kinds.CLAMPING, from.substring(5)).record();
         ClampingId id = ClampingPages.next(site);
         form.row("made", 0).put("clamping", id);
         Clamping copy = ClampingPages.copy(other, id);
-        if (quick.save(ctx, "", form, act -> act.create(Kinds.CLAMPING, copy))) {
+        if (quick.save(ctx, "", form, act -> act.create(Kinds.CLAMPING, copy), (act, piece) -> {})) {
             FlashMessage.andGo(
                     ctx,
                     w("piece-form.recorded", "number", form.text("number"), "recipe", id, "other", other.id()),
@@ -159,7 +156,7 @@ public final class PiecePages {
 
     /** Adds a row for each uploaded file; one that is refused becomes a problem beside the field. */
     private void takeFiles(Context ctx, Form form) {
-        for (UploadedFile file : RecordEditor.files(ctx, "files")) {
+        for (UploadedFile file : FormEncoding.files(ctx, "files")) {
             try (InputStream bytes = file.content()) {
                 Photo photo = registration.take(bytes, file.filename());
                 addRow(form, photo.digest(), PhotoRole.FRONT);
@@ -221,8 +218,7 @@ public final class PiecePages {
 
     private void show(Context ctx) {
         String number = ctx.pathParam("number");
-        Saved<Piece> saved =
-                site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        Saved<Piece> saved = site.saved(Kinds.PIECE, number);
         PieceFacts facts = PieceReader.of(site.archive(), saved.record());
         Piece piece = facts.piece();
         List<Shot> photos = new ArrayList<>();
@@ -308,8 +304,7 @@ public final class PiecePages {
     /** The same piece into a new clamping: keeps its number, gains a state. */
     private void dyeAgain(Context ctx) {
         String number = ctx.pathParam("number");
-        Saved<Piece> saved =
-                site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        Saved<Piece> saved = site.saved(Kinds.PIECE, number);
         Form form = forms.filled(saved.record());
         ClampingId id = ClampingPages.next(site);
         site.archive().ledger().write(site.author(), act -> {

@@ -23,7 +23,6 @@ import tenterbook.ledger.file.Progress;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
 import tenterbook.words.Refusal;
 
@@ -69,11 +68,7 @@ public final class IssuedPages {
         String id = ctx.pathParam("id");
         boolean pdf = id.endsWith(PDF);
         String name = pdf ? id.substring(0, id.length() - PDF.length()) : id;
-        IssuedPaper paper = site.archive()
-                .ledger()
-                .find(Kinds.ISSUED_PAPER, name)
-                .orElseThrow(() -> NotFound.of(Kinds.ISSUED_PAPER, name))
-                .record();
+        IssuedPaper paper = site.saved(Kinds.ISSUED_PAPER, name).record();
         if (DocumentIssuer.isDocument(paper)) {
             ctx.redirect("/documents/issued/" + name + (pdf ? "/pdf" : ""));
             return;

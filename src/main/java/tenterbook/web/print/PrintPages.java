@@ -224,9 +224,7 @@ public final class PrintPages {
                                 choices.asked(),
                                 choices.fields(),
                                 searched && !pieces.isEmpty() ? choices.searchFields() : List.of(),
-                                site.archive().ledger().all(Kinds.LABEL_SHEET).stream()
-                                        .map(Saved::record)
-                                        .toList(),
+                                site.records(Kinds.LABEL_SHEET),
                                 places,
                                 blocked,
                                 questions(asking, texts, pieces, request),

@@ -56,11 +56,7 @@ public final class SheetPages {
         values.put("page", site.page(ctx, w("print.sheets"), "print"));
         values.put("form", form);
         values.put("trouble", trouble);
-        values.put(
-                "sheets",
-                site.archive().ledger().all(Kinds.LABEL_SHEET).stream()
-                        .map(Saved::record)
-                        .toList());
+        values.put("sheets", site.records(Kinds.LABEL_SHEET));
         ctx.status(status);
         Html.show(ctx, "sheets", values);
     }
@@ -72,7 +68,7 @@ public final class SheetPages {
             show(ctx, 422, form, "");
             return;
         }
-        int version = form.value("version").matches("\\d{1,9}") ? Integer.parseInt(form.value("version")) : 0;
+        int version = form.version(0);
         try {
             site.archive().ledger().write(site.author(), act -> act.save(Kinds.LABEL_SHEET, sheet, version, ""));
             FlashMessage.andGo(

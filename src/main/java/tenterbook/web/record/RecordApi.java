@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.InputRefused;
 import tenterbook.archive.field.Part;
@@ -135,14 +136,14 @@ public final class RecordApi<T> {
         return answer;
     }
 
-    private void tell(Context ctx, int status, Saved<T> saved) {
+    private void send(Context ctx, int status, Saved<T> saved) {
         ctx.status(status);
         ctx.header("ETag", "\"" + saved.version() + "\"");
         ctx.json(answer(saved));
     }
 
     private Saved<T> found(String id) {
-        return site.archive().ledger().find(kind, id).orElseThrow(() -> NotFound.of(kind, id));
+        return site.saved(kind, id);
     }
 
     // ---- acts
@@ -186,7 +187,7 @@ public final class RecordApi<T> {
             return act.create(kind, understood(sent));
         });
         ctx.header("Location", path.base() + "/" + encoded(kind.id().apply(saved.record())));
-        tell(ctx, 201, saved);
+        send(ctx, 201, saved);
     }
 
     /** The next free number in the same act, so that two programs never get the same one. */
@@ -202,7 +203,7 @@ public final class RecordApi<T> {
     }
 
     private void read(Context ctx, String id) {
-        tell(ctx, 200, found(id));
+        send(ctx, 200, found(id));
     }
 
     /** Replaces the record; fields that the program does not know stay as they are. */
@@ -222,18 +223,24 @@ public final class RecordApi<T> {
             sent.put(part.key(), kind.id().apply(before.record()));
         }
         T record = understood(sent);
-        tell(
+        send(
                 ctx,
                 200,
-                site.archive().ledger().write(site.author(), act -> act.save(kind, record, expected, note(ctx))));
+                site.archive()
+                        .ledger()
+                        .write(site.author(), act -> act.save(kind, record, expected, note(ctx.queryParam("note")))));
     }
 
-    private static String note(Context ctx) {
-        String note = ctx.queryParam("note");
-        TextCharacters.fault(note == null ? "" : note).ifPresent(sentence -> {
+    /**
+     * Why a record was changed, as typed.
+     *
+     * @throws Refusal where it holds a character that no text may hold
+     */
+    static String note(@Nullable String typed) {
+        TextCharacters.fault(typed == null ? "" : typed).ifPresent(sentence -> {
             throw new Refusal(sentence);
         });
-        return note == null ? "" : note;
+        return typed == null ? "" : typed;
     }
 
     private void withdraw(Context ctx) {
@@ -241,7 +248,7 @@ public final class RecordApi<T> {
         int expected = expected(ctx);
         Saved<T> before = found(id);
         site.archive().ledger().write(site.author(), act -> {
-            act.withdraw(kind, kind.id().apply(before.record()), expected, note(ctx));
+            act.withdraw(kind, kind.id().apply(before.record()), expected, note(ctx.queryParam("note")));
             return null;
         });
         Map<String, Object> answer = new LinkedHashMap<>();
