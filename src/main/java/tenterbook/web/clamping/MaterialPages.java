@@ -17,6 +17,7 @@ import tenterbook.material.Source;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
+import tenterbook.web.page.Address;
 import tenterbook.web.page.Html;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.FactLine;
@@ -131,7 +132,7 @@ public final class MaterialPages {
                         Kinds.LOT.name(),
                         id,
                         facts,
-                        search + java.net.URLEncoder.encode(lot.name(), java.nio.charset.StandardCharsets.UTF_8),
+                        search + Address.encoded(lot.name()),
                         users(Kinds.LOT.key(id))),
                 "materials");
     }

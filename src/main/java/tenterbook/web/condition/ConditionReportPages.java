@@ -25,6 +25,7 @@ import tenterbook.piece.condition.Examination;
 import tenterbook.web.Site;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
 import tenterbook.web.print.DocumentParameters;
 import tenterbook.web.print.IssuedPages;
@@ -134,9 +135,7 @@ public final class ConditionReportPages {
         if (!page.matches("\\d{1,4}") || Integer.parseInt(page) < 1 || Integer.parseInt(page) > pages) {
             throw new NotFound(Message.of("not-here.page-of-report", "page", page));
         }
-        ctx.contentType("image/png");
-        ctx.header("Cache-Control", "no-store");
-        ctx.result(DocumentPaper.png(pdf.toByteArray(), Integer.parseInt(page), PREVIEW_DPI));
+        Uncached.send(ctx, "image/png", DocumentPaper.png(pdf.toByteArray(), Integer.parseInt(page), PREVIEW_DPI));
     }
 
     /** Prints, and keeps what was printed: the paper is in the ledger before the PDF is sent. */

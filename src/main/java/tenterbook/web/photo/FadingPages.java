@@ -40,6 +40,7 @@ import tenterbook.web.Site;
 import tenterbook.web.colour.ColourBand;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
 import tenterbook.words.Message;
 
@@ -319,8 +320,6 @@ public final class FadingPages {
         }
         ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
         ImageIO.write(picture, "jpg", jpeg);
-        ctx.contentType("image/jpeg");
-        ctx.header("Cache-Control", "no-store");
-        ctx.result(jpeg.toByteArray());
+        Uncached.send(ctx, "image/jpeg", jpeg.toByteArray());
     }
 }

@@ -4,8 +4,6 @@ import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -29,6 +27,7 @@ import tenterbook.search.query.Order;
 import tenterbook.search.query.PieceQuery;
 import tenterbook.web.Site;
 import tenterbook.web.colour.ColourBand;
+import tenterbook.web.page.Address;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.Words;
 import tenterbook.web.record.DraftPlace;
@@ -137,10 +136,7 @@ public final class PieceListPages {
     }
 
     static String address(String path, PieceQuery query) {
-        String parameters = query.toParameters().entrySet().stream()
-                .flatMap(entry -> entry.getValue().stream()
-                        .map(value -> entry.getKey() + "=" + URLEncoder.encode(value, StandardCharsets.UTF_8)))
-                .collect(Collectors.joining("&"));
+        String parameters = Address.query(query.toParameters());
         return parameters.isEmpty() ? path : path + "?" + parameters;
     }
 
@@ -370,16 +366,13 @@ public final class PieceListPages {
                                 .map(suggestion -> new Link(
                                         suggestion.text(),
                                         switch (suggestion.kind()) {
-                                            case "number" -> "/pieces/" + encode(suggestion.value());
-                                            case "title", "place" -> "/?q=" + encode(suggestion.value());
-                                            default -> "/?" + suggestion.kind() + "=" + encode(suggestion.value());
+                                            case "number" -> "/pieces/" + Address.encoded(suggestion.value());
+                                            case "title", "place" -> "/?q=" + Address.encoded(suggestion.value());
+                                            default ->
+                                                "/?" + suggestion.kind() + "=" + Address.encoded(suggestion.value());
                                         },
                                         suggestion.kind(),
                                         false))
                                 .toList()));
-    }
-
-    private static String encode(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 }

@@ -23,6 +23,7 @@ import tenterbook.ledger.file.Progress;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
 import tenterbook.web.page.Html;
+import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
 import tenterbook.words.Refusal;
 
@@ -166,9 +167,6 @@ public final class IssuedPages {
     }
 
     public static void send(Context ctx, byte[] pdf, IssuedPaper paper) {
-        ctx.contentType("application/pdf");
-        ctx.header("Cache-Control", "no-store");
-        ctx.header("Content-Disposition", "inline; filename=\"" + paper.kind() + "-" + paper.id() + ".pdf\"");
-        ctx.result(pdf);
+        Uncached.pdf(ctx, paper.kind() + "-" + paper.id(), pdf);
     }
 }

@@ -19,9 +19,11 @@ import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.LabelSheetForm;
+import tenterbook.web.page.Address;
 import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
 
 /** Sheets and rolls of labels, kept by name with the printer's straying, and the page to measure it by. */
@@ -74,7 +76,7 @@ public final class SheetPages {
             FlashMessage.andGo(
                     ctx,
                     w("print.sheet-kept", "name", sheet.name()),
-                    "/print/sheets?name=" + PrintPages.encode(sheet.name()));
+                    "/print/sheets?name=" + Address.encoded(sheet.name()));
         } catch (Conflict e) {
             show(ctx, 409, form, Words.sentence(e));
         } catch (ArchiveProblem e) {
@@ -99,10 +101,7 @@ public final class SheetPages {
                 .record();
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         TestPage.print(sheet, pdf, site.clock());
-        ctx.contentType("application/pdf");
-        ctx.header("Cache-Control", "no-store");
-        ctx.header("Content-Disposition", "inline; filename=\"test-page.pdf\"");
-        ctx.result(pdf.toByteArray());
+        Uncached.pdf(ctx, "test-page", pdf.toByteArray());
     }
 
     /** Where the cross of a sheet's test page should stand. */

@@ -9,9 +9,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.net.URLEncoder;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,6 +27,7 @@ import tenterbook.ledger.revision.RecordCodec;
 import tenterbook.ledger.revision.Revision;
 import tenterbook.web.Site;
 import tenterbook.web.form.FormEncoding;
+import tenterbook.web.page.Address;
 import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
 import tenterbook.words.Explained;
@@ -186,7 +185,7 @@ public final class RecordApi<T> {
             }
             return act.create(kind, understood(sent));
         });
-        ctx.header("Location", path.base() + "/" + encoded(kind.id().apply(saved.record())));
+        ctx.header("Location", path.base() + "/" + Address.encoded(kind.id().apply(saved.record())));
         send(ctx, 201, saved);
     }
 
@@ -196,10 +195,6 @@ public final class RecordApi<T> {
         if (!next.isEmpty()) {
             sent.set(part.key(), TextNode.valueOf(next));
         }
-    }
-
-    private static String encoded(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 
     private void read(Context ctx, String id) {
