@@ -103,7 +103,7 @@ public final class ConditionApi {
         Saved<Examination> saved = site.archive().ledger().write(site.author(), act -> {
             object.put(
                     "id",
-                    ConditionPages.next(act.allIdsEverUsed(Kinds.EXAMINATION), site.today())
+                    ExaminationPages.next(act.allIdsEverUsed(Kinds.EXAMINATION), site.today())
                             .value());
             return act.create(Kinds.EXAMINATION, records.understood(object));
         });

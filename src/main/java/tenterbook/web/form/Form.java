@@ -1,7 +1,6 @@
 package tenterbook.web.form;
 
 import java.net.URLDecoder;
-import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,7 +9,7 @@ import java.util.Map;
 import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import tenterbook.web.page.Address;
 import tenterbook.web.page.Words;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
@@ -64,13 +63,7 @@ public final class Form {
 
     /** All fields in the form of an HTML form post. */
     public String encoded() {
-        return values.entrySet().stream()
-                .flatMap(entry -> entry.getValue().stream().map(value -> encode(entry.getKey()) + "=" + encode(value)))
-                .collect(Collectors.joining("&"));
-    }
-
-    private static String encode(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+        return Address.query(values);
     }
 
     /** Prefix of the names in the row that {@link #rearrange} added; empty where it added none. */

@@ -12,6 +12,7 @@ import tenterbook.web.colour.ColourPages;
 import tenterbook.web.condition.ConditionApi;
 import tenterbook.web.condition.ConditionPages;
 import tenterbook.web.condition.ConditionReportPages;
+import tenterbook.web.condition.ExaminationPages;
 import tenterbook.web.photo.ArrivalPages;
 import tenterbook.web.photo.CalibrationPages;
 import tenterbook.web.photo.FadingPages;
@@ -63,6 +64,7 @@ final class Pages {
         new PeoplePages(site).routes(routes);
         new ErasurePages(site).routes(routes);
         new ConditionPages(site, photos).routes(routes);
+        new ExaminationPages(site, photos).routes(routes);
         new ConditionReportPages(site).routes(routes);
         new PrintPages(site).routes(routes);
         new LabelPrinting(site).routes(routes);
