@@ -16,12 +16,12 @@ import tenterbook.web.form.Forms;
 import tenterbook.web.page.Html;
 import tenterbook.web.record.RecordEditor;
 
-/** Board pairs: the rack, one pair with every piece made from it, and its form. */
+/** Board pairs: the list, one pair with every piece made from it, and its form. */
 public final class BoardPages {
     /** Pieces on a board's page; a search among them shows the others. */
     private static final int SHOWN = 120;
 
-    /** Pieces that hang beside a board on the rack. */
+    /** Pieces shown beside a board in the list. */
     private static final int NEWEST = 6;
 
     private final Site site;
@@ -43,20 +43,19 @@ public final class BoardPages {
         routes.get("/boards/{id}", this::show);
     }
 
-    /** A pair on the rack, with its newest pieces. */
-    public record OnRack(BoardPair board, List<PieceCard> pieces, int total) {}
+    /** A pair in the list, with its newest pieces. */
+    public record ListedBoard(BoardPair board, List<PieceCard> pieces, int total) {}
 
-    private OnRack onRack(BoardPair board) {
+    private ListedBoard listed(BoardPair board) {
         int total = site.index().countByBoard(board.id().value());
-        return new OnRack(board, site.index().byBoard(board.id().value(), Math.max(0, total - NEWEST), NEWEST), total);
+        return new ListedBoard(
+                board, site.index().byBoard(board.id().value(), Math.max(0, total - NEWEST), NEWEST), total);
     }
 
     private void list(Context ctx) {
-        List<OnRack> rack = site.archive().ledger().all(Kinds.BOARD_PAIR).stream()
-                .map(Saved::record)
-                .map(this::onRack)
-                .toList();
-        Html.show(ctx, "boards", Map.of("page", site.page(ctx, w("board.title"), "boards"), "rack", rack));
+        List<ListedBoard> boards =
+                site.records(Kinds.BOARD_PAIR).stream().map(this::listed).toList();
+        Html.show(ctx, "boards", Map.of("page", site.page(ctx, w("board.title"), "boards"), "boards", boards));
     }
 
     private void show(Context ctx) {

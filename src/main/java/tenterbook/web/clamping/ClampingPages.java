@@ -134,7 +134,7 @@ public final class ClampingPages {
                         Kinds.PIECE,
                         saved.record().madeAlsoIn(clamping.id()),
                         saved.version(),
-                        w("clamping-form.its-clamping-was-told"));
+                        w("clamping-form.recorded-with-its-clamping"));
             }
         });
     }

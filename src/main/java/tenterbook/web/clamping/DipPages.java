@@ -107,7 +107,7 @@ public final class DipPages {
         String moreRefused = "";
         if (from.isEmpty() && !number.isEmpty()) {
             TypedNumber.piece(site.archive(), number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
-            moreRefused = w("dips.further-not-told", "piece", number);
+            moreRefused = w("dips.further-not-estimated", "piece", number);
         }
         return new Asked(from.map(Dyed::group).orElse(group), target, from.orElse(null), moreRefused);
     }

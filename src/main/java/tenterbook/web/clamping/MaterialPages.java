@@ -98,8 +98,7 @@ public final class MaterialPages {
                         id,
                         facts,
                         "/?cloth=" + id,
-                        users(Kinds.CLOTH.key(id))),
-                "materials");
+                        users(Kinds.CLOTH.key(id))));
     }
 
     private static String content(Cloth cloth) {
@@ -122,7 +121,11 @@ public final class MaterialPages {
         facts.add(FactLine.of(w("material.how-much"), lot.bought()));
         facts.add(new FactLine(w("material.paid"), lot.price() == null ? FactLine.notRecorded() : w(lot.price())));
         facts.add(new FactLine(w("material.notes"), FactLine.or(lot.notes())));
-        String search = lot.role() == Role.MORDANT ? "/?mordant=" : lot.role() == Role.DYE ? "/?dye=" : "/?q=";
+        String search = switch (lot.role()) {
+            case MORDANT -> "/?mordant=";
+            case DYE -> "/?dye=";
+            default -> "/?q=";
+        };
         record(
                 ctx,
                 new RecordView(
@@ -133,15 +136,14 @@ public final class MaterialPages {
                         id,
                         facts,
                         search + Address.encoded(lot.name()),
-                        users(Kinds.LOT.key(id))),
-                "materials");
+                        users(Kinds.LOT.key(id))));
     }
 
     private List<RecordKey> users(RecordKey key) {
         return site.archive().ledger().referencedBy(key).stream().limit(60).toList();
     }
 
-    private void record(Context ctx, RecordView view, String section) {
-        Html.show(ctx, "record", Map.of("page", site.page(ctx, view.title(), section), "view", view));
+    private void record(Context ctx, RecordView view) {
+        Html.show(ctx, "record", Map.of("page", site.page(ctx, view.title(), "materials"), "view", view));
     }
 }

@@ -93,10 +93,10 @@ public final class ConditionReportPages {
                 site.clock());
     }
 
-    private void show(Context ctx, Map<String, List<String>> parameters, String said) throws IOException {
+    private void show(Context ctx, Map<String, List<String>> parameters, String notIssued) throws IOException {
         Saved<Examination> saved = saved(ctx);
         DocumentDraft draft = draft(saved, parameters);
-        String problem = said;
+        String problem = notIssued;
         int pages = 0;
         try {
             pages = set(draft, new ByteArrayOutputStream());
@@ -138,7 +138,7 @@ public final class ConditionReportPages {
         Uncached.send(ctx, "image/png", DocumentPaper.png(pdf.toByteArray(), Integer.parseInt(page), PREVIEW_DPI));
     }
 
-    /** Prints, and keeps what was printed: the paper is in the ledger before the PDF is sent. */
+    /** Prints. The paper is in the ledger before the PDF is sent. */
     private void issue(Context ctx) throws IOException {
         DocumentDraft draft = draft(saved(ctx), ctx.formParamMap());
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();

@@ -1,13 +1,9 @@
 package tenterbook.web.form;
 
-import java.net.URLDecoder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableSet;
-import java.util.TreeSet;
 import java.util.function.Function;
 import tenterbook.web.page.Address;
 import tenterbook.web.page.Words;
@@ -45,20 +41,7 @@ public final class Form {
 
     /** Reads what {@link #encoded} wrote. */
     public static Form decoded(String body) {
-        Form form = empty();
-        for (String pair : body.split("&")) {
-            if (!pair.isEmpty()) {
-                String[] sides = pair.split("=", 2);
-                form.values
-                        .computeIfAbsent(decode(sides[0]), name -> new ArrayList<>())
-                        .add(sides.length > 1 ? decode(sides[1]) : "");
-            }
-        }
-        return form;
-    }
-
-    private static String decode(String text) {
-        return URLDecoder.decode(text, StandardCharsets.UTF_8);
+        return of(FormEncoding.decoded(body));
     }
 
     /** All fields in the form of an HTML form post. */
@@ -66,7 +49,7 @@ public final class Form {
         return Address.query(values);
     }
 
-    /** Prefix of the names in the row that {@link #rearrange} added; empty where it added none. */
+    /** Prefix of the names in the row that {@link #rearrange} added last; empty where it added none. */
     public String added() {
         return added;
     }
@@ -119,21 +102,9 @@ public final class Form {
 
     /** The rows of a repeated part, in order; their numbers may have gaps. */
     public List<Form> rows(String part) {
-        return rowNumbers(part).stream().map(number -> row(part, number)).toList();
-    }
-
-    private NavigableSet<Integer> rowNumbers(String part) {
-        String start = name(part) + ".";
-        NavigableSet<Integer> numbers = new TreeSet<>();
-        for (String key : values.keySet()) {
-            if (key.startsWith(start)) {
-                String number = key.substring(start.length()).split("\\.", 2)[0];
-                if (number.matches("\\d{1,4}")) {
-                    numbers.add(Integer.parseInt(number));
-                }
-            }
-        }
-        return numbers;
+        return FormRows.numbers(values, name(part)).stream()
+                .map(number -> row(part, number))
+                .toList();
     }
 
     public Form row(String part, int index) {
@@ -172,45 +143,9 @@ public final class Form {
         return !order.isEmpty();
     }
 
-    /** Adds an empty row after the last, takes one away or moves it up: 'add steps', 'drop steps.2', 'up steps.0.charges.1'. */
+    /** As {@link FormRows#rearrange}; to the whole form, not to a row. */
     public void rearrange(String order) {
-        String[] words = order.strip().split("\\s+", 2);
-        if (words.length < 2 || !words[1].matches("[A-Za-z]+(\\.([A-Za-z]+|\\d{1,4}))*")) {
-            return;
-        }
-        boolean row = words[1].matches(".*\\.\\d{1,4}");
-        if (words[0].equals("add") && !row) {
-            NavigableSet<Integer> numbers = rowNumbers(words[1]);
-            int next = numbers.isEmpty() ? 0 : numbers.last() + 1;
-            put(words[1] + "." + next + ".there", "1");
-            added = name(words[1] + "." + next + ".");
-        } else if (words[0].equals("drop") && row) {
-            values.keySet().removeIf(name -> name.startsWith(words[1] + "."));
-        } else if (words[0].equals("up") && row) {
-            moveUp(words[1]);
-        }
-    }
-
-    private void moveUp(String row) {
-        int dot = row.lastIndexOf('.');
-        String part = row.substring(0, dot);
-        Integer before = rowNumbers(part).lower(Integer.parseInt(row.substring(dot + 1)));
-        if (before == null) {
-            return;
-        }
-        String lower = row + ".";
-        String upper = part + "." + before + ".";
-        Map<String, List<String>> swapped = new LinkedHashMap<>();
-        values.forEach((name, list) -> swapped.put(swapped(name, upper, lower), list));
-        values.clear();
-        values.putAll(swapped);
-    }
-
-    private static String swapped(String name, String upper, String lower) {
-        if (name.startsWith(lower)) {
-            return upper + name.substring(lower.length());
-        }
-        return name.startsWith(upper) ? lower + name.substring(upper.length()) : name;
+        added = new FormRows(values).rearrange(order);
     }
 
     public void problem(String field, String sentence) {

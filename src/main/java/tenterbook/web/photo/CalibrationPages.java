@@ -121,7 +121,7 @@ public final class CalibrationPages {
                 page(ctx));
     }
 
-    /** What {@code maker} makes; null where it refuses, told beside the field. */
+    /** What {@code maker} makes; null where it refuses, which is noted beside the field. */
     private static <T> T tried(Form form, String field, Supplier<T> maker) {
         try {
             return maker.get();
@@ -131,7 +131,7 @@ public final class CalibrationPages {
         }
     }
 
-    /** Reads the form of a card; null where something in it is wrong, told beside its field. */
+    /** Reads the form of a card; null where something in it is wrong, which is noted beside its field. */
     private PhotoCalibration calibration(Form form, Digest photo) throws IOException {
         var picture = measuring.open(photo);
         CardOutline outline = tried(form, "corners", () -> outline(form.text("corners"), "card"));

@@ -67,7 +67,7 @@ public final class FadingPages {
      *
      * @param words the verdict, from the interval
      * @param changed whether even the least change that the interval allows can be seen
-     * @param directions as in 'paler, yellower'; empty where none can be told
+     * @param directions as in 'paler, yellower'; empty where none can be seen
      */
     public record FadingRow(
             String part,
@@ -216,8 +216,8 @@ public final class FadingPages {
         }
         RegionChange change = found.value().get();
         double difference = change.change().ciede2000();
-        boolean told = ChangeWords.told(change);
-        String directions = told
+        boolean visible = ChangeWords.told(change);
+        String directions = visible
                 ? ChangeWords.directions(change, allowance).stream()
                         .map(Words::w)
                         .collect(Collectors.joining(", "))
@@ -226,7 +226,7 @@ public final class FadingPages {
                 name,
                 ColourBand.swatch(change.before(), name, 1, 0),
                 ColourBand.swatch(change.after(), name, 1, 0),
-                told
+                visible
                         ? w(
                                 "change.row",
                                 "calibrated",
@@ -238,8 +238,8 @@ public final class FadingPages {
                         : w(ChangeWords.size(change.ciede2000())),
                 w(
                         "change.difference",
-                        "told",
-                        told,
+                        "visible",
+                        visible,
                         "size",
                         ChangeWords.size(change.ciede2000()),
                         "difference",
@@ -256,7 +256,7 @@ public final class FadingPages {
                                 Decimals.signed(change.change().chroma(), 1)),
                 Words.w(change.grade().sentence()),
                 "",
-                told,
+                visible,
                 directions);
     }
 

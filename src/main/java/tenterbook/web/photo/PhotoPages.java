@@ -147,7 +147,7 @@ public final class PhotoPages {
      * A photograph of a piece with its palette and the colours named on it.
      *
      * @param corners of a card to draw; empty where none are typed or they are no numbers
-     * @param white that the values shown are told against
+     * @param white the white point of the values shown
      * @param typed what stands in the fields for measuring and calibrating, and what is wrong with it
      */
     public record PhotoView(
@@ -316,7 +316,7 @@ public final class PhotoPages {
         return Double.valueOf(text.strip());
     }
 
-    /** The colour of the part typed in; null where that part is no part of the picture, told beside the field. */
+    /** The colour of the part typed in; null where that part is no part of the picture, which is noted beside the field. */
     private ColourRegion measured(Form typed, Digest digest, String name) throws IOException {
         Double share = share(typed.value("share"));
         boolean free = typed.has("outline");

@@ -31,7 +31,7 @@ import tenterbook.web.page.Words;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.TypedNumber;
 
-/** Photographs that no piece shows yet, and giving them to pieces: only as the maker says. */
+/** Photographs that no piece shows yet, and giving them to pieces, which only the maker decides. */
 public final class WaitingPages {
     private static final int EACH_PAGE = 40;
     private static final Comparator<String> UNKNOWN_LAST =
@@ -53,7 +53,7 @@ public final class WaitingPages {
      *
      * @param form of its row: what was typed, and what is wrong with it
      * @param day it was taken, or words that this is not known
-     * @param firstOfDay whether the day is said above it
+     * @param firstOfDay whether the day is shown above it
      * @param proposals numbers of pieces that stand in its file name
      */
     public record WaitingPhoto(

@@ -5,7 +5,7 @@ import static tenterbook.web.page.Words.w;
 import java.util.List;
 import tenterbook.labelling.issue.HangTagStatus.Standing;
 
-/** Why a piece stands with its hang tag as a search says, in a few words for its card. */
+/** Why a search for hang tags finds a piece, in a few words for its card. */
 final class TagReasons {
     private TagReasons() {}
 
@@ -16,7 +16,7 @@ final class TagReasons {
     static List<String> of(List<Standing> standings, String tag) {
         return standings.stream()
                 .filter(standing -> tag.startsWith(standing.market().code() + ":"))
-                .map(standing -> words(standing))
+                .map(TagReasons::words)
                 .toList();
     }
 

@@ -27,7 +27,7 @@ import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
 import tenterbook.words.Refusal;
 
-/** Paper that was printed: what it said, how that stands today, and the same again. */
+/** A printed paper: its words, what has changed since, and its PDF again. */
 public final class IssuedPages {
     private static final String PDF = ".pdf";
     /** Pieces shown word for word; those in doubt come first. */
@@ -47,7 +47,7 @@ public final class IssuedPages {
      * An issued paper.
      *
      * @param request what was asked; null where it cannot be set again
-     * @param choices parameters that ask for the same again
+     * @param choices parameters that print the same again
      * @param pieces those in doubt first, at most {@value #MOST_SHOWN}
      * @param numbers every piece, with commas
      * @param replacedBy the papers that were issued in its place
@@ -137,7 +137,7 @@ public final class IssuedPages {
                 .toList();
     }
 
-    /** The stored file; other copies or another place to begin at are laid out anew. */
+    /** The stored file; laid out again where another number of copies or another first place is asked for. */
     private void send(Context ctx, IssuedPaper paper) throws IOException {
         PaperPdf.refuseErased(site.archive(), paper);
         PrintSettings settings = PrintSettings.of(paper).orElse(null);

@@ -81,7 +81,7 @@ final class PrintParameters {
     /**
      * The one place where parameters become settings.
      *
-     * @throws IllegalArgumentException for a choice that cannot be, with a sentence for the person who made it
+     * @throws IllegalArgumentException for a choice that cannot be printed, with a sentence for the person who made it
      */
     PrintSettings request(Site site) {
         LabelKind kind = kind();

@@ -26,7 +26,7 @@ import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
 
-/** Sheets and rolls of labels, kept by name with the printer's straying, and the page to measure it by. */
+/** Sheets and rolls of labels, kept by name with the printer's offset and scale, and the test page to measure these. */
 public final class SheetPages {
     private final Site site;
     private final LabelSheetForm forms = new LabelSheetForm();
@@ -104,15 +104,10 @@ public final class SheetPages {
         Uncached.pdf(ctx, "test-page", pdf.toByteArray());
     }
 
-    /** Where the cross of a sheet's test page should stand. */
-    public static double cross(LabelSheet sheet) {
-        return TestPage.crossMm(sheet);
-    }
-
     /** As in '3 × 7 labels of 63.5 × 38.1 mm'. */
-    public static String told(LabelSheet sheet) {
+    public static String size(LabelSheet sheet) {
         return w(
-                "print.sheet-told",
+                "print.sheet-size",
                 "columns",
                 sheet.columns(),
                 "rows",

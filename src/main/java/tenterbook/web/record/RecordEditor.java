@@ -243,7 +243,7 @@ public final class RecordEditor<T> {
 
     public void withdraw(Context ctx, String id) {
         Saved<T> saved = found(id);
-        String why = RecordApi.note(ctx.formParam("why"));
+        String why = RecordInput.note(ctx.formParam("why"));
         try {
             site.archive().ledger().write(site.author(), act -> {
                 act.withdraw(forms.kind(), id, saved.version(), why);

@@ -11,7 +11,6 @@ import tenterbook.archive.record.PieceRecord;
 import tenterbook.archive.record.StudioRecords;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.NumberScheme;
-import tenterbook.piece.condition.Examination;
 import tenterbook.web.Site;
 
 /**
@@ -33,9 +32,6 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
         WITH_PIECE
     }
 
-    public static final RecordPath<Examination> EXAMINATIONS = new RecordPath<>(
-            Kinds.EXAMINATION, ExaminationRecord.EXAMINATION, "/api/examinations", "examination", Special.WITH_PIECE);
-
     static final List<RecordPath<?>> ALL = List.of(
             new RecordPath<>(Kinds.PIECE, PieceRecord.PIECE, "/api/pieces", "piece", Special.SEARCHED),
             new RecordPath<>(Kinds.CLAMPING, ClampingRecord.CLAMPING, "/api/clampings", "clamping", Special.NONE),
@@ -43,7 +39,12 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
             new RecordPath<>(Kinds.CLOTH, MaterialRecords.CLOTH, "/api/cloths", "cloth", Special.NONE),
             new RecordPath<>(Kinds.LOT, MaterialRecords.LOT, "/api/lots", "lot", Special.NONE),
             new RecordPath<>(Kinds.PARTY, StudioRecords.PARTY, "/api/people", "party", Special.NONE),
-            EXAMINATIONS,
+            new RecordPath<>(
+                    Kinds.EXAMINATION,
+                    ExaminationRecord.EXAMINATION,
+                    "/api/examinations",
+                    "examination",
+                    Special.WITH_PIECE),
             new RecordPath<>(Kinds.STUDIO, StudioRecords.STUDIO, "/api/studio", "studio", Special.SINGLE));
 
     boolean single() {

@@ -39,7 +39,7 @@ import tenterbook.web.record.RecordFormView;
 import tenterbook.words.Conventions;
 import tenterbook.words.Message;
 
-/** The studio's particulars, and the long work of keeping an archive: check, re-index, pack. */
+/** The studio's particulars, and long work on the archive: check, re-index, pack. */
 public final class StudioPages {
     private final Site site;
     private final RecordForm<Studio> forms;
@@ -108,7 +108,7 @@ public final class StudioPages {
         Saved<Studio> saved =
                 site.archive().ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElse(null);
         Form form = typed != null ? typed : forms.filled(saved == null ? Studio.UNNAMED : saved.record());
-        int version = typed != null ? typed.version(0) : saved == null ? 0 : saved.version();
+        int version = form.version(saved == null ? 0 : saved.version());
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, w("page.menu.studio"), "studio"));
         values.put(
