@@ -7,11 +7,15 @@ import java.time.ZoneId;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.imaging.Originals;
 import tenterbook.imaging.PhotoIntake;
 import tenterbook.imaging.Previews;
 import tenterbook.labelling.issue.TagTable;
+import tenterbook.ledger.Ledger;
+import tenterbook.ledger.LedgerTransaction;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.Studio;
@@ -31,13 +35,22 @@ public record Site(
         Previews previews,
         Jobs jobs,
         Clock clock) {
+    public Ledger ledger() {
+        return archive.ledger();
+    }
+
+    /** Writes in one transaction, as the author of this archive. */
+    public <R extends @Nullable Object> R write(Function<LedgerTransaction, R> act) {
+        return ledger().write(author(), act);
+    }
+
     /** @throws NotFound where there is no such record */
     public <T> Saved<T> saved(Kind<T> kind, String id) {
-        return archive.ledger().find(kind, id).orElseThrow(() -> NotFound.of(kind, id));
+        return ledger().find(kind, id).orElseThrow(() -> NotFound.of(kind, id));
     }
 
     public <T> List<T> records(Kind<T> kind) {
-        return archive.ledger().all(kind).stream().map(Saved::record).toList();
+        return ledger().all(kind).stream().map(Saved::record).toList();
     }
 
     /** What every page shows. Where the studio's record cannot be read, the page states that and shows the rest. */

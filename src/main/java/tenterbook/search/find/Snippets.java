@@ -8,7 +8,7 @@ import tenterbook.search.query.TextAnalysis;
 import tenterbook.search.query.TextAnalysis.Token;
 import tenterbook.search.query.UserText;
 
-/** Where in a record the words typed stand, in the record's own text. */
+/** Passages of a record that have the words typed. */
 final class Snippets {
     private static final int MOST = 2;
     private static final int AROUND = 60;

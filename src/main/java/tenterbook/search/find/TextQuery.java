@@ -61,7 +61,7 @@ public final class TextQuery {
         this.similar = spelling == Spelling.SIMILAR;
     }
 
-    /** Finds what was asked, without weighing it: every title, name and number stands among all words too. */
+    /** Finds what was asked, without weighing it: titles, names and numbers are among all words, too. */
     Query matching() throws IOException {
         weighing = false;
         BooleanQuery.Builder all = new BooleanQuery.Builder();
@@ -77,8 +77,8 @@ public final class TextQuery {
     }
 
     /**
-     * Weighs what {@link #matching} found; finds other pieces too, which whoever collects leaves out, and may miss some found, which
-     * then weigh nothing. Any of the words will do, which Lucene scores much quicker than all of them.
+     * Weighs what {@link #matching} found; finds other pieces too, which the collector skips, and may miss some found, which
+     * then weigh nothing. One of the words is enough, which Lucene scores much faster than all of them.
      */
     Query weighing() throws IOException {
         weighing = true;

@@ -46,7 +46,7 @@ public interface OutsideFacets {
 
     List<Facet> facets();
 
-    /** Another one where the same records would give other values; an index of another version is made anew. */
+    /** Changes where the same records would give other values; an index of another version is rebuilt. */
     String version();
 
     /** Whether {@link #changedAfter} would take more than a moment now. Searches then answer from what there is. */

@@ -23,7 +23,7 @@ import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Step;
 import tenterbook.words.Message;
 
-/** The words of a record, each passage with the name of where it stands. Contacts of parties are not among them. */
+/** The words of a record, each passage with the name of its place. Contacts of parties are not among them. */
 public final class PieceTexts {
     private PieceTexts() {}
 
@@ -124,7 +124,7 @@ public final class PieceTexts {
                 lot.notes());
     }
 
-    /** In English, as it stands in the index. */
+    /** In English, as in the index. */
     private static String label(String key, Object... namesAndValues) {
         return Message.of("search.passage." + key, namesAndValues).inEnglish();
     }

@@ -67,7 +67,7 @@ public final class ClampingPages {
     /** The next free name for a clamping of this year. */
     public static ClampingId next(Site site) {
         return new ClampingId(NUMBERS.next(
-                        site.archive().ledger().allIdsEverUsed(Kinds.CLAMPING).stream(),
+                        site.ledger().allIdsEverUsed(Kinds.CLAMPING).stream(),
                         site.today().getYear())
                 .value());
     }
@@ -142,7 +142,7 @@ public final class ClampingPages {
     private void list(Context ctx) {
         String before = ctx.queryParam("all");
         int most = before == null ? 60 : 10_000;
-        List<Clamping> clampings = site.archive().ledger().latest(Kinds.CLAMPING, most).stream()
+        List<Clamping> clampings = site.ledger().latest(Kinds.CLAMPING, most).stream()
                 .map(Saved::record)
                 .toList();
         Html.show(
@@ -151,7 +151,7 @@ public final class ClampingPages {
                 Map.of(
                         "page", site.page(ctx, w("clampings.title"), "clampings"),
                         "clampings", clampings,
-                        "total", site.archive().ledger().count(Kinds.CLAMPING)));
+                        "total", site.ledger().count(Kinds.CLAMPING)));
     }
 
     private void show(Context ctx) {

@@ -43,7 +43,7 @@ public final class DipPages {
 
     /** The evidence as of the newest revision; read again only after something was saved. */
     private List<Dyed> dyed() {
-        long now = site.archive().ledger().lastSequence();
+        long now = site.ledger().lastSequence();
         if (kept.sequence() != now) {
             kept = new Kept(now, DipEvidence.of(site.archive()));
         }

@@ -8,8 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.Saved;
-import tenterbook.ledger.revision.RecordKey;
 import tenterbook.material.Cloth;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
@@ -72,8 +70,7 @@ public final class MaterialPages {
 
     private void cloth(Context ctx) {
         String id = ctx.pathParam("id");
-        Saved<Cloth> saved = site.saved(Kinds.CLOTH, id);
-        Cloth cloth = saved.record();
+        Cloth cloth = site.saved(Kinds.CLOTH, id).record();
         List<FactLine> facts = new ArrayList<>();
         facts.add(new FactLine(w("material.fibre-content"), content(cloth)));
         facts.add(new FactLine(w("material.who-says-so"), FactLine.or(cloth.contentEvidence())));
@@ -88,17 +85,10 @@ public final class MaterialPages {
         facts.add(FactLine.of(w("material.how-much"), cloth.bought()));
         facts.add(new FactLine(w("material.paid"), cloth.price() == null ? FactLine.notRecorded() : w(cloth.price())));
         facts.add(new FactLine(w("material.notes"), FactLine.or(cloth.notes())));
-        record(
+        show(
                 ctx,
-                new RecordView(
-                        w(Kinds.CLOTH.called()),
-                        cloth.title(),
-                        "/cloths/" + id,
-                        Kinds.CLOTH.name(),
-                        id,
-                        facts,
-                        "/?cloth=" + id,
-                        users(Kinds.CLOTH.key(id))));
+                RecordView.of(
+                        site, Kinds.CLOTH.key(id), w(Kinds.CLOTH.called()), cloth.title(), facts, "/?cloth=" + id));
     }
 
     private static String content(Cloth cloth) {
@@ -107,8 +97,7 @@ public final class MaterialPages {
 
     private void lot(Context ctx) {
         String id = ctx.pathParam("id");
-        Saved<Lot> saved = site.saved(Kinds.LOT, id);
-        Lot lot = saved.record();
+        Lot lot = site.saved(Kinds.LOT, id).record();
         List<FactLine> facts = new ArrayList<>();
         facts.add(new FactLine(w("material.used-as"), lot.role().toString()));
         facts.add(new FactLine(w("material.source"), FactLine.or(lot.source())));
@@ -126,24 +115,11 @@ public final class MaterialPages {
             case DYE -> "/?dye=";
             default -> "/?q=";
         };
-        record(
-                ctx,
-                new RecordView(
-                        lot.role().toString(),
-                        lot.title(),
-                        "/lots/" + id,
-                        Kinds.LOT.name(),
-                        id,
-                        facts,
-                        search + Address.encoded(lot.name()),
-                        users(Kinds.LOT.key(id))));
+        search += Address.encoded(lot.name());
+        show(ctx, RecordView.of(site, Kinds.LOT.key(id), lot.role().toString(), lot.title(), facts, search));
     }
 
-    private List<RecordKey> users(RecordKey key) {
-        return site.archive().ledger().referencedBy(key).stream().limit(60).toList();
-    }
-
-    private void record(Context ctx, RecordView view) {
+    private void show(Context ctx, RecordView view) {
         Html.show(ctx, "record", Map.of("page", site.page(ctx, view.title(), "materials"), "view", view));
     }
 }

@@ -45,10 +45,7 @@ public final class ConditionApi {
         List<Examination> all = all(ctx);
         List<Map<String, Object>> list = new ArrayList<>();
         for (Examination each : all) {
-            site.archive()
-                    .ledger()
-                    .find(Kinds.EXAMINATION, each.id().value())
-                    .ifPresent(saved -> list.add(answer(saved, all)));
+            site.ledger().find(Kinds.EXAMINATION, each.id().value()).ifPresent(saved -> list.add(answer(saved, all)));
         }
         ctx.json(new Listed(ctx.pathParam("number"), NextExamination.number(all), list));
     }
@@ -99,7 +96,7 @@ public final class ConditionApi {
                 observation.put("number", next++);
             }
         }
-        Saved<Examination> saved = site.archive().ledger().write(site.author(), act -> {
+        Saved<Examination> saved = site.write(act -> {
             object.put(
                     "id",
                     ExaminationPages.next(act.allIdsEverUsed(Kinds.EXAMINATION), site.today())

@@ -122,7 +122,7 @@ public final class ConditionReportPages {
     }
 
     private List<IssuedPaper> before(Examination examination) {
-        return Papers.of(site.archive().ledger(), examination.piece().value()).readable().stream()
+        return Papers.of(site.ledger(), examination.piece().value()).readable().stream()
                 .filter(paper ->
                         examination.id().value().equals(DocumentOrigin.of(paper).examination()))
                 .toList();

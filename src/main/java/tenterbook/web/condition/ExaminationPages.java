@@ -73,8 +73,8 @@ public final class ExaminationPages {
     /** The piece of an examination, also of one that was withdrawn while somebody was typing. */
     private Piece pieceOf(Context ctx) {
         String id = ctx.pathParam("id");
-        Optional<Revision> newest = site.archive().ledger().history(Kinds.EXAMINATION.key(id)).stream()
-                .reduce((first, second) -> second);
+        Optional<Revision> newest =
+                site.ledger().history(Kinds.EXAMINATION.key(id)).stream().reduce((first, second) -> second);
         return piece(newest.map(revision -> Kinds.EXAMINATION
                         .codec()
                         .fromText(revision.json())
@@ -124,7 +124,7 @@ public final class ExaminationPages {
         Piece piece = piece(ctx.pathParam("number"));
         Form form = typed(ctx, piece);
         form.put("piece", piece.number())
-                .put("id", next(site.archive().ledger().allIdsEverUsed(Kinds.EXAMINATION), site.today()));
+                .put("id", next(site.ledger().allIdsEverUsed(Kinds.EXAMINATION), site.today()));
         newEditor(piece).save(ctx, "", form);
     }
 

@@ -88,7 +88,7 @@ public record MarkedPhotograph(
         });
     }
 
-    /** As the form stands; marks that cannot be read yet are not drawn. */
+    /** From a form; marks that cannot be read yet are not drawn. */
     static List<MarkedPhotograph> of(Form form, List<NumberedRow> rows, Function<Digest, Optional<Photo>> files) {
         List<Unmarked> photos = new ArrayList<>();
         for (Form row : form.rows("photos")) {

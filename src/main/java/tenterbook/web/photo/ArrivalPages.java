@@ -76,29 +76,29 @@ public final class ArrivalPages {
         go(ctx, found.stream().map(Incoming::file).toList(), () -> {});
     }
 
-    /** The server forgets what was sent when it has answered, so the files are put by until their turn comes. */
+    /** The server deletes what was sent when it has answered, so the files are copied for the work that follows. */
     private void files(Context ctx) throws IOException {
         List<UploadedFile> sent = FormEncoding.files(ctx, "files");
         if (sent.isEmpty()) {
             show(ctx, 422, "", false, w("arrival.no-files"));
             return;
         }
-        List<Path> putBy = new ArrayList<>();
+        List<Path> copies = new ArrayList<>();
         List<Incoming> incoming = new ArrayList<>();
         try {
             for (UploadedFile file : sent) {
                 Path part = site.originals().arriving();
-                putBy.add(part);
+                copies.add(part);
                 try (InputStream bytes = file.content()) {
                     Files.copy(bytes, part);
                 }
                 incoming.add(new Incoming(file.filename(), () -> Files.newInputStream(part)));
             }
         } catch (IOException | RuntimeException e) {
-            forget(putBy);
+            forget(copies);
             throw e;
         }
-        go(ctx, incoming, () -> forget(putBy));
+        go(ctx, incoming, () -> forget(copies));
     }
 
     private static void forget(List<Path> parts) {

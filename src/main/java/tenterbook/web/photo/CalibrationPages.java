@@ -81,7 +81,7 @@ public final class CalibrationPages {
                 page(ctx) + "?corners=" + text(found.get().outline().corners()) + "#calibrate");
     }
 
-    /** Corners as they stand in the form: percent across and down, four pairs. */
+    /** Corners as the form has them: percent across and down, four pairs. */
     static String text(List<Region.Corner> corners) {
         return corners.stream()
                 .map(corner -> String.format(Locale.ROOT, "%.2f,%.2f", corner.x() * 100, corner.y() * 100))

@@ -148,7 +148,7 @@ public final class PhotoPages {
      *
      * @param corners of a card to draw; empty where none are typed or they are no numbers
      * @param white the white point of the values shown
-     * @param typed what stands in the fields for measuring and calibrating, and what is wrong with it
+     * @param typed what was typed for measuring and calibrating, with what is wrong about it
      */
     public record PhotoView(
             Piece piece,

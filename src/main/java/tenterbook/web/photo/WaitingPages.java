@@ -54,7 +54,7 @@ public final class WaitingPages {
      * @param form of its row: what was typed, and what is wrong with it
      * @param day it was taken, or words that this is not known
      * @param firstOfDay whether the day is shown above it
-     * @param proposals numbers of pieces that stand in its file name
+     * @param proposals numbers of pieces in its file name
      */
     public record WaitingPhoto(
             Form form, Photo photo, String day, boolean firstOfDay, String time, List<String> proposals) {}

@@ -155,15 +155,8 @@ public final class PieceApi {
                         photo.digest(), role, caption, saved.record().state(), List.of()));
             }
         }
-        Saved<Piece> after = site.archive()
-                .ledger()
-                .write(
-                        site.author(),
-                        act -> act.save(
-                                Kinds.PIECE,
-                                saved.record().withPhotos(photos),
-                                saved.version(),
-                                w("api.photographs-added")));
+        Saved<Piece> after = site.write(act ->
+                act.save(Kinds.PIECE, saved.record().withPhotos(photos), saved.version(), w("api.photographs-added")));
         Map<String, Object> answer = answer(after);
         answer.put("photos", taken);
         ctx.status(201);

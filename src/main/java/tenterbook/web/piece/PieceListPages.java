@@ -113,7 +113,7 @@ public final class PieceListPages {
                 asked.page() < pages ? SearchLinks.address("/", asked.withPage(asked.page() + 1)) : "",
                 SearchLinks.address("/print", asked.withPage(1)),
                 SearchLinks.address("/documents", asked.withPage(1)),
-                site.archive().ledger().count(Kinds.PIECE),
+                site.ledger().count(Kinds.PIECE),
                 SearchLinks.orders(asked),
                 drafts());
     }
@@ -156,14 +156,12 @@ public final class PieceListPages {
         return place.needs() == null
                 || Kinds.ALL.stream()
                         .filter(kind -> kind.name().equals(place.needs().kind()))
-                        .anyMatch(kind -> site.archive()
-                                .ledger()
-                                .find(kind, place.needs().id())
-                                .isPresent());
+                        .anyMatch(kind ->
+                                site.ledger().find(kind, place.needs().id()).isPresent());
     }
 
     private List<Draft> drafts() {
-        return site.archive().ledger().drafts().all().stream()
+        return site.ledger().drafts().all().stream()
                 .map(draft -> DraftPlace.of(draft.name()))
                 .filter(this::reachable)
                 .limit(5)

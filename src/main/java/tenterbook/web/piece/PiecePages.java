@@ -99,7 +99,7 @@ public final class PiecePages {
                 .studio()
                 .numbers()
                 .next(
-                        site.archive().ledger().allIdsEverUsed(Kinds.PIECE).stream(),
+                        site.ledger().allIdsEverUsed(Kinds.PIECE).stream(),
                         site.today().getYear());
     }
 
@@ -190,7 +190,7 @@ public final class PiecePages {
         Saved<Piece> saved = site.saved(Kinds.PIECE, number);
         Form form = forms.filled(saved.record());
         ClampingId id = ClampingPages.next(site);
-        site.archive().ledger().write(site.author(), act -> {
+        site.write(act -> {
             List<Clamping> before = site.archive().clampingsOf(saved.record());
             Clamping fresh = before.isEmpty()
                     ? new Clamping(

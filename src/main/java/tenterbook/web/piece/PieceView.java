@@ -79,7 +79,7 @@ public record PieceView(
                 photos.stream().anyMatch(shown -> shown.photo().gps()),
                 saved,
                 IssuedPaperView.of(site, piece),
-                Papers.of(site.archive().ledger(), piece.number().value()).unreadable());
+                Papers.of(site.ledger(), piece.number().value()).unreadable());
     }
 
     private static List<ShownPhoto> photos(PieceFacts facts) {

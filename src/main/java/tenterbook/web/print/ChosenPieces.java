@@ -107,9 +107,9 @@ final class ChosenPieces {
         List<String> unknown = new ArrayList<>();
         List<String> all = null;
         for (String number : numbers) {
-            Optional<Saved<Piece>> found = site.archive().ledger().find(Kinds.PIECE, number);
+            Optional<Saved<Piece>> found = site.ledger().find(Kinds.PIECE, number);
             if (found.isEmpty()) {
-                all = all == null ? site.archive().ledger().allIdsEverUsed(Kinds.PIECE) : all;
+                all = all == null ? site.ledger().allIdsEverUsed(Kinds.PIECE) : all;
                 found = similar(site, number, all);
             }
             found.ifPresentOrElse(
@@ -128,7 +128,7 @@ final class ChosenPieces {
     private static Optional<Saved<Piece>> only(Site site, List<String> all, Predicate<String> matches) {
         List<Saved<Piece>> found = all.stream()
                 .filter(matches)
-                .flatMap(each -> site.archive().ledger().find(Kinds.PIECE, each).stream())
+                .flatMap(each -> site.ledger().find(Kinds.PIECE, each).stream())
                 .limit(2)
                 .toList();
         return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();

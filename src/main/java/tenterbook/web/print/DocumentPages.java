@@ -151,7 +151,7 @@ public final class DocumentPages {
     }
 
     private List<String> parties() {
-        return site.archive().ledger().all(Kinds.PARTY).stream()
+        return site.ledger().all(Kinds.PARTY).stream()
                 .map(Saved::record)
                 .map(Party::title)
                 .sorted()
@@ -206,8 +206,7 @@ public final class DocumentPages {
     private List<IssuedPaper> before(List<Saved<Piece>> pieces) {
         return pieces.stream()
                 .limit(20)
-                .map(piece -> Papers.of(
-                        site.archive().ledger(), piece.record().number().value()))
+                .map(piece -> Papers.of(site.ledger(), piece.record().number().value()))
                 .flatMap(papers -> papers.readable().stream())
                 .distinct()
                 .filter(DocumentIssuer::isDocument)

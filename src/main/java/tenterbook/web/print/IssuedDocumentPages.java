@@ -35,8 +35,7 @@ public final class IssuedDocumentPages {
 
     private IssuedPaper paper(Context ctx) {
         String id = ctx.pathParam("id");
-        return site.archive()
-                .ledger()
+        return site.ledger()
                 .find(Kinds.ISSUED_PAPER, id)
                 .map(Saved::record)
                 .filter(DocumentIssuer::isDocument)
@@ -53,8 +52,7 @@ public final class IssuedDocumentPages {
         paper.pieces()
                 .forEach(each -> changed.put(
                         each.piece().value(),
-                        site.archive()
-                                .ledger()
+                        site.ledger()
                                 .find(Kinds.PIECE, each.piece().value())
                                 .map(now -> now.version() != each.version())
                                 .orElse(true)));

@@ -51,7 +51,7 @@ public final class IssuedPages {
      * @param pieces those in doubt first, at most {@value #MOST_SHOWN}
      * @param numbers every piece, with commas
      * @param replacedBy the papers that were issued in its place
-     * @param erased whether a person was taken out of it, so that its PDF is gone
+     * @param erased whether a person was erased from it, so that its PDF is deleted
      * @param trouble why its stored PDF cannot be sent; empty where it can
      */
     public record IssuedView(
@@ -102,8 +102,7 @@ public final class IssuedPages {
     }
 
     private List<IssuedPaperView> pieces(IssuedPaper paper) {
-        Map<String, Piece> now = site.archive()
-                .ledger()
+        Map<String, Piece> now = site.ledger()
                 .records(
                         Kinds.PIECE,
                         paper.pieces().stream()

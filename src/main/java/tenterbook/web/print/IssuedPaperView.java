@@ -51,12 +51,12 @@ public record IssuedPaperView(
                         || today.state() == IssuedLabelStatus.State.REFUSED);
     }
 
-    /** Every paper a piece stands on that can be read, newest first. */
+    /** Every readable paper with a piece, newest first. */
     static List<IssuedPaper> papers(Site site, String number) {
-        return Papers.of(site.archive().ledger(), number).readable();
+        return Papers.of(site.ledger(), number).readable();
     }
 
-    /** Every paper a piece stands on, newest first, each compared with today. */
+    /** Every readable paper with a piece, newest first, each compared with the record today. */
     public static List<IssuedPaperView> of(Site site, Piece piece) {
         List<IssuedPaper> papers = papers(site, piece.number().value());
         if (papers.isEmpty()) {

@@ -179,7 +179,7 @@ public final class PrintPages {
 
     private List<IssuedPaper> issued(List<Saved<Piece>> pieces) {
         if (pieces.size() != 1) {
-            return site.archive().ledger().latest(Kinds.ISSUED_PAPER, 5).stream()
+            return site.ledger().latest(Kinds.ISSUED_PAPER, 5).stream()
                     .map(Saved::record)
                     .toList();
         }

@@ -120,8 +120,7 @@ final class PrintParameters {
             return Optional.empty();
         }
         String name = sheet.substring(OWN.length());
-        return Optional.of(site.archive()
-                .ledger()
+        return Optional.of(site.ledger()
                 .find(Kinds.LABEL_SHEET, name)
                 .map(Saved::record)
                 .orElseThrow(() -> Refusal.of("print.no-such-sheet", "name", name)));

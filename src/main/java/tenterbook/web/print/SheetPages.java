@@ -43,9 +43,7 @@ public final class SheetPages {
     }
 
     private Optional<Saved<LabelSheet>> named(String name) {
-        return name == null || name.isBlank()
-                ? Optional.empty()
-                : site.archive().ledger().find(Kinds.LABEL_SHEET, name.strip());
+        return name == null || name.isBlank() ? Optional.empty() : site.ledger().find(Kinds.LABEL_SHEET, name.strip());
     }
 
     private void show(Context ctx, int status, Form typed, String trouble) {
@@ -72,7 +70,7 @@ public final class SheetPages {
         }
         int version = form.version(0);
         try {
-            site.archive().ledger().write(site.author(), act -> act.save(Kinds.LABEL_SHEET, sheet, version, ""));
+            site.write(act -> act.save(Kinds.LABEL_SHEET, sheet, version, ""));
             FlashMessage.andGo(
                     ctx,
                     w("print.sheet-kept", "name", sheet.name()),
@@ -87,7 +85,7 @@ public final class SheetPages {
     private void withdraw(Context ctx) {
         String name = ctx.formParam("name");
         Saved<LabelSheet> sheet = named(name).orElseThrow(() -> NotFound.of(Kinds.LABEL_SHEET, name));
-        site.archive().ledger().write(site.author(), act -> {
+        site.write(act -> {
             act.withdraw(Kinds.LABEL_SHEET, sheet.record().name(), sheet.version(), "");
             return null;
         });

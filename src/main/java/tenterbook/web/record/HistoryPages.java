@@ -73,7 +73,7 @@ public final class HistoryPages {
     private void show(Context ctx) {
         Kind<?> kind = kind(ctx);
         String id = ctx.pathParam("id");
-        List<Revision> history = site.archive().ledger().history(kind.key(id));
+        List<Revision> history = site.ledger().history(kind.key(id));
         if (history.isEmpty()) {
             throw NotFound.of(kind, id);
         }
@@ -132,23 +132,18 @@ public final class HistoryPages {
         String id = ctx.pathParam("id");
         String typed = String.valueOf(ctx.formParam("version"));
         int version = typed.matches("\\d{1,9}") ? Integer.parseInt(typed) : 0;
-        List<Revision> history = site.archive().ledger().history(kind.key(id));
-        Saved<T> old = site.archive()
-                .ledger()
+        List<Revision> history = site.ledger().history(kind.key(id));
+        Saved<T> old = site.ledger()
                 .version(kind, id, version)
                 .orElseThrow(() -> new NotFound(
                         Message.of("not-here.version", "version", version, "kind", kind.called(), "id", id)));
         try {
-            site.archive()
-                    .ledger()
-                    .write(
-                            site.author(),
-                            act -> act.save(
-                                    kind,
-                                    old.record(),
-                                    history.get(version - 1).json(),
-                                    history.size(),
-                                    w("form.brought-back-note", "version", version)));
+            site.write(act -> act.save(
+                    kind,
+                    old.record(),
+                    history.get(version - 1).json(),
+                    history.size(),
+                    w("form.brought-back-note", "version", version)));
             FlashMessage.andGo(
                     ctx,
                     w("form.brought-back", "version", version, "kind", kind.called(), "id", id),

@@ -96,7 +96,7 @@ public final class RecordApi<T> {
     private void list(Context ctx) {
         int page = whole(ctx, "page", 1, 1, 1_000_000);
         int size = whole(ctx, "size", 50, 1, MOST_LISTED);
-        List<Saved<T>> all = site.archive().ledger().all(kind);
+        List<Saved<T>> all = site.ledger().all(kind);
         ctx.json(new Listed(
                 all.size(),
                 page,
@@ -125,7 +125,7 @@ public final class RecordApi<T> {
 
     private void create(Context ctx) {
         ObjectNode sent = input.sent(ctx);
-        Saved<T> saved = site.archive().ledger().write(site.author(), act -> {
+        Saved<T> saved = site.write(act -> {
             if (!sent.hasNonNull(part.key())) {
                 number(sent, act);
             }
@@ -164,21 +164,14 @@ public final class RecordApi<T> {
             sent.put(part.key(), kind.id().apply(before.record()));
         }
         T record = input.record(sent);
-        send(
-                ctx,
-                200,
-                site.archive()
-                        .ledger()
-                        .write(
-                                site.author(),
-                                act -> act.save(kind, record, expected, RecordInput.note(ctx.queryParam("note")))));
+        send(ctx, 200, site.write(act -> act.save(kind, record, expected, RecordInput.note(ctx.queryParam("note")))));
     }
 
     private void withdraw(Context ctx) {
         String id = id(ctx);
         int expected = input.version(ctx);
         Saved<T> before = found(id);
-        site.archive().ledger().write(site.author(), act -> {
+        site.write(act -> {
             act.withdraw(kind, kind.id().apply(before.record()), expected, RecordInput.note(ctx.queryParam("note")));
             return null;
         });
@@ -190,7 +183,7 @@ public final class RecordApi<T> {
     }
 
     private void history(Context ctx, String id) {
-        List<Revision> history = site.archive().ledger().history(kind.key(id));
+        List<Revision> history = site.ledger().history(kind.key(id));
         if (history.isEmpty()) {
             throw NotFound.of(kind, id);
         }

@@ -72,8 +72,7 @@ public final class RecordEditor<T> {
         this.about = about;
         this.path = path;
         this.choices = choices;
-        this.drafts =
-                new RecordDrafts(site.archive().ledger().drafts(), forms.kind().name(), about.fresh());
+        this.drafts = new RecordDrafts(site.ledger().drafts(), forms.kind().name(), about.fresh());
     }
 
     /** Routes to the form of a new record, which begins as {@code start} gives it, to that of an old one, and to withdrawing. */
@@ -155,7 +154,7 @@ public final class RecordEditor<T> {
             return false;
         }
         try {
-            Saved<T> saved = site.archive().ledger().write(site.author(), act -> {
+            Saved<T> saved = site.write(act -> {
                 first.accept(act);
                 Saved<T> made = act.save(forms.kind(), record, id.isEmpty() ? 0 : version, "");
                 then.accept(act, record);
@@ -223,8 +222,8 @@ public final class RecordEditor<T> {
 
     /** Whether there is a record of this name and it is out of use. */
     private boolean withdrawn(String id) {
-        return site.archive().ledger().find(forms.kind(), id).isEmpty()
-                && !site.archive().ledger().history(forms.kind().key(id)).isEmpty();
+        return site.ledger().find(forms.kind(), id).isEmpty()
+                && !site.ledger().history(forms.kind().key(id)).isEmpty();
     }
 
     /** Shows the typing again, keeps it, and offers what can be done with it. */
@@ -245,7 +244,7 @@ public final class RecordEditor<T> {
         Saved<T> saved = found(id);
         String why = RecordInput.note(ctx.formParam("why"));
         try {
-            site.archive().ledger().write(site.author(), act -> {
+            site.write(act -> {
                 act.withdraw(forms.kind(), id, saved.version(), why);
                 return null;
             });

@@ -53,17 +53,7 @@ public final class PeoplePages {
                 new FactLine(w("people.what-they-are"), FactLine.or(party.kind())),
                 new FactLine(w("people.contact-private"), FactLine.or(party.contact())),
                 new FactLine(w("people.notes"), FactLine.or(party.notes())));
-        RecordView view = new RecordView(
-                "party",
-                party.title(),
-                "/people/" + id,
-                Kinds.PARTY.name(),
-                id,
-                facts,
-                "/?holder=" + id,
-                site.archive().ledger().referencedBy(Kinds.PARTY.key(id)).stream()
-                        .limit(60)
-                        .toList());
+        RecordView view = RecordView.of(site, Kinds.PARTY.key(id), "party", party.title(), facts, "/?holder=" + id);
         Html.show(ctx, "record", Map.of("page", site.page(ctx, party.title(), "people"), "view", view));
     }
 }

@@ -92,7 +92,7 @@ public final class StudioPages {
         return path;
     }
 
-    /** Work whose outcome is written for whoever asked for it. */
+    /** Work with an outcome in the language of the person who started it. */
     @FunctionalInterface
     private interface Work {
         Job.Outcome run(Progress progress, Conventions reader) throws Exception;
@@ -105,9 +105,9 @@ public final class StudioPages {
     }
 
     private void show(Context ctx, int status, Form typed, List<Difference> theirs, String trouble) {
-        Saved<Studio> saved =
-                site.archive().ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElse(null);
-        Form form = typed != null ? typed : forms.filled(saved == null ? Studio.UNNAMED : saved.record());
+        Saved<Studio> saved = site.ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElse(null);
+        Studio studio = saved == null ? Studio.UNNAMED : saved.record();
+        Form form = typed == null ? forms.filled(studio) : typed;
         int version = form.version(saved == null ? 0 : saved.version());
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, w("page.menu.studio"), "studio"));
@@ -138,11 +138,9 @@ public final class StudioPages {
                         .toList());
         values.put(
                 "built",
-                site.archive().ledger().check().schema().stream()
-                        .map(Finding::toString)
-                        .toList());
-        values.put("revisions", site.archive().ledger().lastSequence());
-        values.put("lastHash", site.archive().ledger().lastHash().hex());
+                site.ledger().check().schema().stream().map(Finding::toString).toList());
+        values.put("revisions", site.ledger().lastSequence());
+        values.put("lastHash", site.ledger().lastHash().hex());
         ctx.status(status);
         Html.show(ctx, "studio", values);
     }
@@ -171,11 +169,11 @@ public final class StudioPages {
         }
         try {
             int version = form.version(0);
-            site.archive().ledger().write(site.author(), act -> act.save(Kinds.STUDIO, studio, version, ""));
+            site.write(act -> act.save(Kinds.STUDIO, studio, version, ""));
             FlashMessage.andGo(ctx, w("studio.saved"), "/studio");
         } catch (Conflict e) {
             Saved<Studio> theirs =
-                    site.archive().ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElseThrow(() -> e);
+                    site.ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElseThrow(() -> e);
             form.put("version", theirs.version());
             show(ctx, 409, form, Difference.between(forms.part(), theirs.record(), studio), Words.sentence(e));
         } catch (ArchiveProblem e) {
