@@ -1,20 +1,13 @@
 package tenterbook.web.condition;
 
-import static tenterbook.web.page.Words.w;
-
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.InputStream;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.arrival.PhotoRegistration;
-import tenterbook.imaging.Photo;
-import tenterbook.imaging.file.PhotoRefused;
 import tenterbook.ledger.revision.Revision;
 import tenterbook.piece.NumberScheme;
 import tenterbook.piece.Piece;
@@ -26,9 +19,9 @@ import tenterbook.web.form.Form;
 import tenterbook.web.form.FormEncoding;
 import tenterbook.web.form.Forms;
 import tenterbook.web.page.NotFound;
-import tenterbook.web.page.Words;
 import tenterbook.web.record.DraftPlace;
 import tenterbook.web.record.RecordEditor;
+import tenterbook.web.record.UploadedPhotos;
 
 /** Examining a piece: the form of an examination, new or changed. */
 public final class ExaminationPages {
@@ -141,14 +134,7 @@ public final class ExaminationPages {
     /** What was sent, with a row for each uploaded file and each photograph of the piece that was ticked. */
     private Form typed(Context ctx, Piece piece) {
         Form form = Form.of(FormEncoding.fields(ctx));
-        for (UploadedFile file : FormEncoding.files(ctx, "files")) {
-            try (InputStream bytes = file.content()) {
-                Photo photo = registration.take(bytes, file.filename());
-                NewExaminationForm.addPhoto(form, photo.digest(), "", "");
-            } catch (PhotoRefused | IOException e) {
-                form.problem("files", w("photo.file-problem", "file", file.filename(), "problem", Words.sentence(e)));
-            }
-        }
+        UploadedPhotos.take(ctx, form, registration, digest -> NewExaminationForm.addPhoto(form, digest, "", ""));
         piece.photos().forEach(photo -> {
             String tick = "take." + photo.photo().hex();
             if (form.checked(tick)) {

@@ -4,17 +4,12 @@ import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.List;
 import java.util.Map;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.arrival.PhotoRegistration;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
-import tenterbook.imaging.Photo;
-import tenterbook.imaging.file.PhotoRefused;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.measure.PartialDate;
@@ -37,9 +32,9 @@ import tenterbook.web.form.Forms;
 import tenterbook.web.form.RecordForm;
 import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.Words;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.RecordEditor;
+import tenterbook.web.record.UploadedPhotos;
 
 /** One piece: recording it, showing it, changing it. */
 public final class PiecePages {
@@ -139,16 +134,9 @@ public final class PiecePages {
         }
     }
 
-    /** Adds a row for each uploaded file; why one is refused is noted beside the field. */
+    /** Adds a row for each uploaded file. */
     private void takeFiles(Context ctx, Form form) {
-        for (UploadedFile file : FormEncoding.files(ctx, "files")) {
-            try (InputStream bytes = file.content()) {
-                Photo photo = registration.take(bytes, file.filename());
-                addRow(form, photo.digest(), PhotoRole.FRONT);
-            } catch (PhotoRefused | IOException e) {
-                form.problem("files", w("photo.file-problem", "file", file.filename(), "problem", Words.sentence(e)));
-            }
-        }
+        UploadedPhotos.take(ctx, form, registration, digest -> addRow(form, digest, PhotoRole.FRONT));
     }
 
     private static void addRow(Form form, Digest digest, PhotoRole role) {
