@@ -57,7 +57,7 @@ public final class Jobs implements AutoCloseable {
             state = Job.State.STOPPED;
             outcome = new Job.Outcome(Words.sentence(e, reader), List.of(), "");
         } catch (Exception | Error e) {
-            // An Error too ends the work, or its page would wait for ever.
+            // An Error too ends the work, or its page would wait without end.
             LOG.error("{} failed", job.title(), e);
             state = Job.State.FAILED;
             outcome = new Job.Outcome(String.valueOf(Words.sentence(e, reader)), List.of(), "");
