@@ -167,7 +167,7 @@ final class BoxBound {
     }
 
     /**
-     * Brings ΔH'² closer by the angles, and tells T and sin 2Δθ.
+     * Brings the bounds of ΔH'² closer by the angles, and sets those of T and sin 2Δθ.
      *
      * @return the sign of Δh' where it is the same for the whole box, else 0
      */

@@ -21,7 +21,7 @@ public final class ColourTree {
     public final double[] share;
     /** The document each colour belongs to. */
     public final int[] doc;
-    /** The colours of document d stand at {@code at[start[d]]} up to {@code at[start[d + 1]]}, in the piece's order. */
+    /** The colours of document d are at {@code at[start[d]]} up to {@code at[start[d + 1]]}, in the piece's order. */
     public final int[] start;
 
     final int[] at;
@@ -141,7 +141,7 @@ public final class ColourTree {
         return last ? size() : begin(part + 1);
     }
 
-    /** Where a part of colours is halved; whoever goes through the tree asks the same. */
+    /** Where a part of colours is halved; every walk through the tree uses this. */
     static int middle(int from, int to) {
         return (from + to) >>> 1;
     }

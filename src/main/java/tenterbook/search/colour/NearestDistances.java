@@ -28,7 +28,7 @@ public final class NearestDistances {
         this.worst = limit;
     }
 
-    /** None farther than this is wanted any more. */
+    /** None farther than this is wanted. */
     public double worst() {
         return worst;
     }
@@ -57,7 +57,7 @@ public final class NearestDistances {
         }
     }
 
-    /** The wanted, and such as are as far as the last of them; in no order. */
+    /** The wanted ones and those as far as the last of them, unordered. */
     public synchronized List<Near> all() {
         return offered.entrySet().stream()
                 .map(each -> new Near(each.getValue(), each.getKey()))

@@ -14,7 +14,7 @@ import tenterbook.search.query.Facet;
  * @param start the values of document d are those from {@code start[d]} up to {@code start[d + 1]}
  * @param values by document, then by facet
  * @param present every value of the segment, once
- * @param whole how often each of {@code present} stands in it, deleted entries included
+ * @param whole how often each of {@code present} occurs, deleted entries included
  */
 public record FacetColumn(int[] start, int[] values, int[] present, int[] whole) {
 

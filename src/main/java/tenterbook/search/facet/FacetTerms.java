@@ -9,8 +9,8 @@ import tenterbook.search.query.Facet;
 import tenterbook.search.query.FacetValues;
 
 /**
- * One number for each value of a facet, over all segments, so that counts need no words. Only grows; what no piece has any more
- * counts nothing and is gone with the generation. Safe for many threads.
+ * One number for each value of a facet, over all segments, so that counts need no words. Only grows; a value that no piece has any more
+ * has a count of 0 and is dropped with the generation. Safe for many threads.
  */
 public final class FacetTerms {
     /** @param folded {@link FacetValues#folded} of the value */
@@ -30,7 +30,7 @@ public final class FacetTerms {
         return facets;
     }
 
-    /** Of a term as it stands in the index. */
+    /** The number of a term of the index. */
     public synchronized int number(Facet facet, String term) {
         return numbers.computeIfAbsent(facet, of -> new HashMap<>()).computeIfAbsent(term, of -> {
             PieceFacets.Value value = PieceFacets.Value.of(of);

@@ -34,11 +34,11 @@ public final class PieceSearch {
     public SearchResult run(PieceQuery query, long startedNanos, long behind) throws IOException {
         UserText text = UserText.read(query.text());
         ColourSearch colours = query.colours().any() ? ColourSearch.of(query.colours(), searcher, columns) : null;
-        TextQuery words = text.empty() ? null : new TextQuery(text, searcher, false);
+        TextQuery words = text.empty() ? null : new TextQuery(text, searcher, TextQuery.Spelling.AS_TYPED);
         Scan.Found found = scan(query, words, colours);
         boolean respelt = false;
         if (found.total() == 0 && mayBeRespelt(text)) {
-            TextQuery near = new TextQuery(text, searcher, true);
+            TextQuery near = new TextQuery(text, searcher, TextQuery.Spelling.SIMILAR);
             Scan.Found other = scan(query, near, colours);
             respelt = other.total() > 0;
             found = respelt ? other : found;

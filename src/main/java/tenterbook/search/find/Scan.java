@@ -19,7 +19,7 @@ import tenterbook.search.query.PieceQuery;
 
 /**
  * Which pieces a search finds, and all facet counts: words by Lucene into a set of bits, everything else by the columns. Only then
- * {@link Ordering} looks for those that stand first.
+ * {@link Ordering} looks for the first ones.
  */
 final class Scan {
     private final IndexSearcher searcher;
@@ -72,7 +72,7 @@ final class Scan {
         return new Found(total, hits, tally);
     }
 
-    /** What was found in one segment, and how often each facet value stands in it. */
+    /** What was found in one segment, and how often each facet value occurs in it. */
     private record SegmentResult(FixedBitSet found, int[] counts) {}
 
     private SegmentResult segment(LeafReaderContext leaf, Weight weight) throws IOException {

@@ -8,7 +8,7 @@ import tenterbook.search.query.TextAnalysis;
 import tenterbook.search.query.TextAnalysis.Token;
 import tenterbook.search.query.UserText;
 
-/** Where in a record the words typed stand, in the record's own text. */
+/** Passages of a record that have the words typed. */
 final class Snippets {
     private static final int MOST = 2;
     private static final int AROUND = 60;
@@ -43,7 +43,7 @@ final class Snippets {
         return found;
     }
 
-    /** Whether it is worth taking a passage apart: plain letters are only made small, so a word must stand in it as it is. */
+    /** Whether a passage can match at all: ASCII letters are only lower-cased, so a word must occur in it as it is. */
     private boolean mayHold(String text) {
         if (respelt || !text.chars().allMatch(sign -> sign < 128)) {
             return true;

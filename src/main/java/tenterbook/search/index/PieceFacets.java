@@ -21,7 +21,7 @@ import tenterbook.search.query.Facet;
 import tenterbook.search.query.FacetValues;
 import tenterbook.words.Message;
 
-/** Under which values of each facet a piece stands. */
+/** The values of each facet that a piece has. */
 public final class PieceFacets {
     private static final char BETWEEN = '\u001f';
 
@@ -29,7 +29,7 @@ public final class PieceFacets {
 
     /** A value of a facet, as for the address and as for people. */
     public record Value(String value, String label) {
-        /** As it stands in the index. */
+        /** As in the index. */
         String term() {
             return value + BETWEEN + label;
         }

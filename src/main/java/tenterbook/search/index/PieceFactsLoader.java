@@ -12,8 +12,8 @@ import tenterbook.facts.PieceReader;
 import tenterbook.ledger.file.ArchiveProblem;
 
 /**
- * Makes the index entries of pieces from their facts. What many pieces share is read once and kept, so one of these serves one
- * batch and is then dropped; whoever uses it across writes must index again what changed meanwhile. Safe for many threads.
+ * Makes the index entries of pieces from their facts. What many pieces share is read once and kept, so an instance is used for
+ * one batch; after writes meanwhile, what changed must be indexed again. Thread-safe.
  */
 public final class PieceFactsLoader {
     private static final Logger LOG = LoggerFactory.getLogger(PieceFactsLoader.class);

@@ -66,8 +66,12 @@ public record PieceNumbers(double[] ranges, double[] colours) {
         put(
                 ranges,
                 which,
-                !cm.known() ? Double.NaN : cm.low() == null ? Double.NEGATIVE_INFINITY : cm.low(),
-                !cm.known() ? Double.NaN : cm.high() == null ? Double.POSITIVE_INFINITY : cm.high());
+                cm.known() ? end(cm.low(), Double.NEGATIVE_INFINITY) : Double.NaN,
+                cm.known() ? end(cm.high(), Double.POSITIVE_INFINITY) : Double.NaN);
+    }
+
+    private static double end(Double end, double open) {
+        return end == null ? open : end;
     }
 
     private static double day(LocalDate day, double open) {

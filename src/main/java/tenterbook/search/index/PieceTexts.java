@@ -23,7 +23,7 @@ import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Step;
 import tenterbook.words.Message;
 
-/** The words of a record, each passage with the name of where it stands. Contacts of parties are not among them. */
+/** The words of a record, each passage with the name of its place. Contacts of parties are not among them. */
 public final class PieceTexts {
     private PieceTexts() {}
 
@@ -70,7 +70,7 @@ public final class PieceTexts {
         return texts.stream().distinct().toList();
     }
 
-    /** What was seen, with what is gone said to be so. */
+    /** What was seen; what is gone is marked so. */
     private static void examination(List<Passage> texts, Examination examination) {
         String label = label("examined", "when", examination.when().recorded() ? examination.when() : examination.id());
         add(texts, label, examination.summary());
@@ -124,7 +124,7 @@ public final class PieceTexts {
                 lot.notes());
     }
 
-    /** In English, as it stands in the index. */
+    /** In English, as in the index. */
     private static String label(String key, Object... namesAndValues) {
         return Message.of("search.passage." + key, namesAndValues).inEnglish();
     }

@@ -5,7 +5,7 @@ import java.util.Locale;
 /** How results are ordered. Pieces that lack the value come last in either direction; ties go by number. */
 public enum Order {
     RELEVANCE,
-    /** Finished last; where that is not known, the day it was recorded stands in. */
+    /** Latest finished first; by the day it was recorded where the other is not known. */
     NEWEST,
     OLDEST,
     NUMBER,

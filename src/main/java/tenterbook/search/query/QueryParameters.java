@@ -165,7 +165,7 @@ public final class QueryParameters {
         }
     }
 
-    /** @param expected what stands under {@code search.expected} in the words */
+    /** @param expected key below {@code search.expected} of the message */
     public static void check(boolean fine, String name, String expected, Object found) {
         if (!fine) {
             throw refusal(name, expected(expected), found);

@@ -14,27 +14,21 @@ import tenterbook.words.Written;
 
 /**
  * A text with markup in its pattern, so that a translator can move a link within a sentence: {@code <b>}, {@code <i>} and
- * {@code <code>} stand for themselves, and any other, as {@code <edit>…</edit>}, is a link to the address in the argument
+ * {@code <code>} are kept, and any other tag, as in {@code <edit>…</edit>}, becomes a link to the address in the argument
  * of that name. Markup in the value of an argument is text and is escaped.
  */
 record MarkedText(Message message, Conventions conventions) implements Content {
     private static final Set<String> EMPHASIS = Set.of("b", "i", "code");
     private static final Pattern TAG = Pattern.compile("<(/?)([a-z][A-Za-z]*)>");
 
-    /** Stands for '<' in a value while the pattern's own tags are found; private use, so in no text of ours. */
+    /** Replaces '<' in a value while the pattern's own tags are found; a private-use character, which no text of ours has. */
     private static final char ESCAPED = '\uE000';
 
     @Override
     public void writeTo(TemplateOutput output) {
         HtmlTemplateOutput html = (HtmlTemplateOutput) output;
         Map<String, Object> values = new LinkedHashMap<>();
-        message.args()
-                .forEach((name, value) -> values.put(
-                        name,
-                        value instanceof Number
-                                ? value
-                                : (value instanceof Written written ? written.in(conventions) : value.toString())
-                                        .replace('<', ESCAPED)));
+        message.args().forEach((name, value) -> values.put(name, escaped(value)));
         String text = new Message(message.key(), values).in(conventions);
         Matcher tag = TAG.matcher(text);
         int done = 0;
@@ -54,6 +48,14 @@ record MarkedText(Message message, Conventions conventions) implements Content {
             }
         }
         text(html, text.substring(done));
+    }
+
+    private Object escaped(Object value) {
+        if (value instanceof Number) {
+            return value;
+        }
+        String text = value instanceof Written written ? written.in(conventions) : value.toString();
+        return text.replace('<', ESCAPED);
     }
 
     private static void text(HtmlTemplateOutput html, String text) {

@@ -21,10 +21,10 @@ import tenterbook.archive.arrival.Arrivals;
 import tenterbook.archive.arrival.PhotoFolder;
 import tenterbook.imaging.IntakePool.Incoming;
 import tenterbook.web.Site;
+import tenterbook.web.form.FormEncoding;
 import tenterbook.web.job.Job;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.Words;
-import tenterbook.web.record.RecordEditor;
 import tenterbook.words.Conventions;
 
 /** Taking in many photographs at once, as work that can be watched and stopped. */
@@ -58,7 +58,7 @@ public final class ArrivalPages {
                 "arrivals",
                 Map.of(
                         "page",
-                        site.page(ctx, w("photographs.take-photographs-in"), "record"),
+                        site.page(ctx, w("photo.take-photographs-in"), "record"),
                         "view",
                         new ArrivalView(path, within, problem)));
     }
@@ -76,29 +76,29 @@ public final class ArrivalPages {
         go(ctx, found.stream().map(Incoming::file).toList(), () -> {});
     }
 
-    /** The server forgets what was sent when it has answered, so the files are put by until their turn comes. */
+    /** The server deletes what was sent when it has answered, so the files are copied for the work that follows. */
     private void files(Context ctx) throws IOException {
-        List<UploadedFile> sent = RecordEditor.files(ctx, "files");
+        List<UploadedFile> sent = FormEncoding.files(ctx, "files");
         if (sent.isEmpty()) {
             show(ctx, 422, "", false, w("arrival.no-files"));
             return;
         }
-        List<Path> putBy = new ArrayList<>();
+        List<Path> copies = new ArrayList<>();
         List<Incoming> incoming = new ArrayList<>();
         try {
             for (UploadedFile file : sent) {
                 Path part = site.originals().arriving();
-                putBy.add(part);
+                copies.add(part);
                 try (InputStream bytes = file.content()) {
                     Files.copy(bytes, part);
                 }
                 incoming.add(new Incoming(file.filename(), () -> Files.newInputStream(part)));
             }
         } catch (IOException | RuntimeException e) {
-            forget(putBy);
+            forget(copies);
             throw e;
         }
-        go(ctx, incoming, () -> forget(putBy));
+        go(ctx, incoming, () -> forget(copies));
     }
 
     private static void forget(List<Path> parts) {

@@ -15,9 +15,9 @@ import tenterbook.search.index.OutsideFacets;
 import tenterbook.search.query.Facet;
 import tenterbook.words.Message;
 
-/** How pieces stand with their hang tags, as a facet of the search. */
+/** The state of the hang tags of pieces, as a facet of the search. */
 public final class TagFacet implements OutsideFacets {
-    /** For a piece whose tag is not current, whyever. */
+    /** For a piece whose tag is not current, for any reason. */
     private static final String LACKING = "lacking";
 
     /**

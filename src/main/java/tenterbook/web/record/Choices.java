@@ -27,7 +27,7 @@ public final class Choices {
 
     public static List<Choice> boards(Site site) {
         List<Choice> list = new ArrayList<>();
-        for (var saved : site.archive().ledger().all(Kinds.BOARD_PAIR)) {
+        for (var saved : site.ledger().all(Kinds.BOARD_PAIR)) {
             BoardPair board = saved.record();
             for (BoardState state : board.states()) {
                 list.add(new Choice(
@@ -43,14 +43,14 @@ public final class Choices {
     }
 
     public static List<Choice> cloths(Site site) {
-        return site.archive().ledger().all(Kinds.CLOTH).stream()
+        return site.ledger().all(Kinds.CLOTH).stream()
                 .map(saved ->
                         new Choice(saved.record().id().value(), saved.record().title()))
                 .toList();
     }
 
     public static List<Choice> lots(Site site) {
-        return site.archive().ledger().all(Kinds.LOT).stream()
+        return site.ledger().all(Kinds.LOT).stream()
                 .map(saved -> saved.record())
                 .sorted(java.util.Comparator.comparing(Lot::role).thenComparing(Lot::name))
                 .map(lot -> new Choice(lot.id().value(), "%s (%s, %s)".formatted(lot.title(), lot.role(), lot.id())))
@@ -58,7 +58,7 @@ public final class Choices {
     }
 
     public static List<Choice> parties(Site site) {
-        return site.archive().ledger().all(Kinds.PARTY).stream()
+        return site.ledger().all(Kinds.PARTY).stream()
                 .map(saved ->
                         new Choice(saved.record().id().value(), saved.record().title()))
                 .toList();
@@ -66,7 +66,7 @@ public final class Choices {
 
     /** The clampings worked on last; any other can be typed. */
     public static List<Choice> clampings(Site site) {
-        return site.archive().ledger().latest(Kinds.CLAMPING, 100).stream()
+        return site.ledger().latest(Kinds.CLAMPING, 100).stream()
                 .map(saved -> saved.record())
                 .map(clamping -> new Choice(clamping.id().value(), clamping.title()))
                 .toList();

@@ -33,13 +33,13 @@ public final class DraftPages {
             throw new NotFound(Message.of("not-here.form"));
         }
         Form form = Form.of(ctx.formParamMap());
-        site.archive().ledger().drafts().keep(name, form.encoded());
+        site.ledger().drafts().keep(name, form.encoded());
         ctx.status(204);
     }
 
     private void discard(Context ctx) {
         String name = Optional.ofNullable(ctx.formParam("draft")).orElse("");
-        Drafts drafts = site.archive().ledger().drafts();
+        Drafts drafts = site.ledger().drafts();
         drafts.find(name).ifPresent(draft -> drafts.keep(DraftPlace.ASIDE + name, draft.body()));
         drafts.discard(name);
         FlashMessage.andGo(ctx, w("form.put-aside"), DraftPlace.of(name).form());

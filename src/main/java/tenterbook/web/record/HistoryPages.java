@@ -44,14 +44,14 @@ public final class HistoryPages {
 
     public void routes(RoutesConfig routes) {
         routes.get("/history/{kind}/{id}", this::show);
-        routes.post("/history/{kind}/{id}/bring-back", this::bringBack);
+        routes.post("/history/{kind}/{id}/bring-back", ctx -> bringBack(ctx, kind(ctx)));
     }
 
     /**
      * One version.
      *
      * @param changes from the last version before it that can be read; null where this one cannot be
-     * @param newest whether it is the record as it stands
+     * @param newest whether it is the current version
      */
     public record Version(
             int version,
@@ -73,7 +73,7 @@ public final class HistoryPages {
     private void show(Context ctx) {
         Kind<?> kind = kind(ctx);
         String id = ctx.pathParam("id");
-        List<Revision> history = site.archive().ledger().history(kind.key(id));
+        List<Revision> history = site.ledger().history(kind.key(id));
         if (history.isEmpty()) {
             throw NotFound.of(kind, id);
         }
@@ -105,7 +105,7 @@ public final class HistoryPages {
                         "versions", versions));
     }
 
-    /** Null where its text is no record, as of a damaged or foreign file. */
+    /** Null where its text is no record, for example in a damaged file. */
     private static @Nullable ObjectNode parsed(Revision revision) {
         try {
             return RecordCodec.parsed(revision.json());
@@ -128,31 +128,22 @@ public final class HistoryPages {
         return null;
     }
 
-    private void bringBack(Context ctx) {
-        bringBack(ctx, kind(ctx));
-    }
-
     private <T> void bringBack(Context ctx, Kind<T> kind) {
         String id = ctx.pathParam("id");
         String typed = String.valueOf(ctx.formParam("version"));
         int version = typed.matches("\\d{1,9}") ? Integer.parseInt(typed) : 0;
-        List<Revision> history = site.archive().ledger().history(kind.key(id));
-        Saved<T> old = site.archive()
-                .ledger()
+        List<Revision> history = site.ledger().history(kind.key(id));
+        Saved<T> old = site.ledger()
                 .version(kind, id, version)
                 .orElseThrow(() -> new NotFound(
                         Message.of("not-here.version", "version", version, "kind", kind.called(), "id", id)));
         try {
-            site.archive()
-                    .ledger()
-                    .write(
-                            site.author(),
-                            act -> act.save(
-                                    kind,
-                                    old.record(),
-                                    history.get(version - 1).json(),
-                                    history.size(),
-                                    w("form.brought-back-note", "version", version)));
+            site.write(act -> act.save(
+                    kind,
+                    old.record(),
+                    history.get(version - 1).json(),
+                    history.size(),
+                    w("form.brought-back-note", "version", version)));
             FlashMessage.andGo(
                     ctx,
                     w("form.brought-back", "version", version, "kind", kind.called(), "id", id),

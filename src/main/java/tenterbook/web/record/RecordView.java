@@ -2,6 +2,7 @@ package tenterbook.web.record;
 
 import java.util.List;
 import tenterbook.ledger.revision.RecordKey;
+import tenterbook.web.Site;
 
 /**
  * A plain record's page.
@@ -21,8 +22,24 @@ public record RecordView(
         List<FactLine> facts,
         String search,
         List<RecordKey> referencedBy) {
-    /** The address of a new record's form stands where a record's name would; no record may have it. */
+    /** The last part of the address of a new record's form; no record may have this name. */
     public static final String RESERVED = "new";
+
+    /** Records that name it are shown up to so many. */
+    private static final int MOST_REFERENCES = 60;
+
+    public static RecordView of(
+            Site site, RecordKey key, String called, String title, List<FactLine> facts, String search) {
+        return new RecordView(
+                called,
+                title,
+                pathOf(key),
+                key.kind(),
+                key.id(),
+                facts,
+                search,
+                site.ledger().referencedBy(key).stream().limit(MOST_REFERENCES).toList());
+    }
 
     /** The address of a record's page. */
     public static String pathOf(RecordKey key) {

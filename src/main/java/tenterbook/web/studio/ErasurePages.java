@@ -53,7 +53,7 @@ public final class ErasurePages {
 
     private void show(Context ctx, String reason, String reasonProblem, String confirm, String problem) {
         String id = ctx.pathParam("id");
-        List<Revision> history = site.archive().ledger().history(Kinds.PARTY.key(id));
+        List<Revision> history = site.ledger().history(Kinds.PARTY.key(id));
         if (history.isEmpty()) {
             throw NotFound.of(Kinds.PARTY, id);
         }
@@ -65,11 +65,10 @@ public final class ErasurePages {
         String id = ctx.pathParam("id");
         String reason = String.valueOf(ctx.formParam("reason")).strip();
         String confirm = String.valueOf(ctx.formParam("confirm")).strip();
-        if (site.archive().ledger().history(Kinds.PARTY.key(id)).isEmpty()) {
+        if (site.ledger().history(Kinds.PARTY.key(id)).isEmpty()) {
             throw NotFound.of(Kinds.PARTY, id);
         }
-        String reasonProblem =
-                site.archive().ledger().mentions(Kinds.PARTY, id, reason) ? w("ledger.erase.reason-names") : "";
+        String reasonProblem = site.ledger().mentions(Kinds.PARTY, id, reason) ? w("ledger.erase.reason-names") : "";
         String problem = confirm.equals(id) ? "" : w("erasure.confirm-missing", "id", id);
         if (!reasonProblem.isEmpty() || !problem.isEmpty()) {
             ctx.status(422);
@@ -82,10 +81,9 @@ public final class ErasurePages {
     }
 
     private Job.Outcome run(String id, String reason, Conventions reader) {
-        Erased erased = site.archive()
-                .ledger()
+        Erased erased = site.ledger()
                 .erase(site.author(), Kinds.PARTY, id, reason.isEmpty() ? w("erasure.usual-reason") : reason);
-        // From here on nothing is stopped: both are made anew without the person, now or at the next start.
+        // From here on nothing stops the work: both are rebuilt without the person, now or at the next start.
         site.tags().bringUp(Progress.UNWATCHED);
         boolean indexed = site.index().await(LONGEST_WAIT);
         ErasureReport report = ErasureReport.of(erased);

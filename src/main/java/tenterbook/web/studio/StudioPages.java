@@ -35,11 +35,11 @@ import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.Words;
 import tenterbook.web.record.Choices;
-import tenterbook.web.record.RecordEditor;
+import tenterbook.web.record.RecordFormView;
 import tenterbook.words.Conventions;
 import tenterbook.words.Message;
 
-/** The studio's particulars, and the long work of keeping an archive: check, re-index, pack. */
+/** The studio's particulars, and long work on the archive: check, re-index, pack. */
 public final class StudioPages {
     private final Site site;
     private final RecordForm<Studio> forms;
@@ -92,7 +92,7 @@ public final class StudioPages {
         return path;
     }
 
-    /** Work whose outcome is written for whoever asked for it. */
+    /** Work with an outcome in the language of the person who started it. */
     @FunctionalInterface
     private interface Work {
         Job.Outcome run(Progress progress, Conventions reader) throws Exception;
@@ -105,15 +105,15 @@ public final class StudioPages {
     }
 
     private void show(Context ctx, int status, Form typed, List<Difference> theirs, String trouble) {
-        Saved<Studio> saved =
-                site.archive().ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElse(null);
-        Form form = typed != null ? typed : forms.filled(saved == null ? Studio.UNNAMED : saved.record());
-        int version = typed != null ? version(typed) : saved == null ? 0 : saved.version();
+        Saved<Studio> saved = site.ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElse(null);
+        Studio studio = saved == null ? Studio.UNNAMED : saved.record();
+        Form form = typed == null ? forms.filled(studio) : typed;
+        int version = form.version(typed != null || saved == null ? 0 : saved.version());
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, w("page.menu.studio"), "studio"));
         values.put(
                 "view",
-                new RecordEditor.RecordFormView(
+                new RecordFormView(
                         form, Kinds.THE_STUDIO, version, "/studio", "studio/studio", null, theirs, trouble, null));
         values.put(
                 "folder",
@@ -138,11 +138,9 @@ public final class StudioPages {
                         .toList());
         values.put(
                 "built",
-                site.archive().ledger().check().schema().stream()
-                        .map(Finding::toString)
-                        .toList());
-        values.put("revisions", site.archive().ledger().lastSequence());
-        values.put("lastHash", site.archive().ledger().lastHash().hex());
+                site.ledger().check().schema().stream().map(Finding::toString).toList());
+        values.put("revisions", site.ledger().lastSequence());
+        values.put("lastHash", site.ledger().lastHash().hex());
         ctx.status(status);
         Html.show(ctx, "studio", values);
     }
@@ -160,10 +158,7 @@ public final class StudioPages {
 
     private void save(Context ctx) {
         Form form = Form.of(ctx.formParamMap());
-        String order = form.text("order");
-        form.put("order", "");
-        if (!order.isEmpty()) {
-            form.rearrange(order);
+        if (form.rearranged()) {
             show(ctx, 200, form, List.of(), "");
             return;
         }
@@ -173,20 +168,16 @@ public final class StudioPages {
             return;
         }
         try {
-            int version = version(form);
-            site.archive().ledger().write(site.author(), act -> act.save(Kinds.STUDIO, studio, version, ""));
+            int version = form.version(0);
+            site.write(act -> act.save(Kinds.STUDIO, studio, version, ""));
             FlashMessage.andGo(ctx, w("studio.saved"), "/studio");
         } catch (Conflict e) {
             Saved<Studio> theirs =
-                    site.archive().ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElseThrow(() -> e);
+                    site.ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElseThrow(() -> e);
             form.put("version", theirs.version());
             show(ctx, 409, form, Difference.between(forms.part(), theirs.record(), studio), Words.sentence(e));
         } catch (ArchiveProblem e) {
             show(ctx, 500, form, List.of(), Words.sentence(e));
         }
-    }
-
-    private static int version(Form form) {
-        return form.value("version").matches("\\d{1,9}") ? Integer.parseInt(form.value("version")) : 0;
     }
 }

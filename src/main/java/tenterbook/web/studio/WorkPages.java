@@ -9,7 +9,7 @@ import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
 import tenterbook.words.Message;
 
-/** Long work as it goes on, with a way to stop it. */
+/** Long work in progress, with a way to stop it. */
 public final class WorkPages {
     private final Site site;
 
