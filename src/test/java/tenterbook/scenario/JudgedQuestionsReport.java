@@ -71,7 +71,7 @@ class JudgedQuestionsReport {
     }
 
     private static void print(String file, List<Judgement> answers) {
-        System.out.printf("%n%-26s%4s  %5s  %5s  %s%n", file, "n", "first", "set", "nDCG at 10");
+        System.out.printf("%n%-28s%4s  %5s  %5s  %s%n", file, "n", "first", "set", "nDCG at 10");
         line("all", Figures.of(answers));
         by(answers, JudgedQuestion::language);
         by(answers, JudgedQuestion::subject);
@@ -83,7 +83,7 @@ class JudgedQuestionsReport {
     }
 
     private static void line(String name, Figures figures) {
-        System.out.printf("%-26s%s%n", name.length() > 26 ? name.substring(0, 26) : name, figures);
+        System.out.printf("%-28s%s%n", name, figures);
     }
 
     /** The lowest gain first; of the same gain those with more pieces that should not have come. */
