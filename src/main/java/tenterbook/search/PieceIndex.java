@@ -2,7 +2,9 @@ package tenterbook.search;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.Clock;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.locks.ReentrantLock;
@@ -53,6 +55,7 @@ public final class PieceIndex implements AutoCloseable {
 
     private final Archive archive;
     private final OutsideFacets outside;
+    private final Clock clock;
     /** Held by whoever writes to the live generation. */
     private final ReentrantLock indexing = new ReentrantLock();
 
@@ -69,9 +72,10 @@ public final class PieceIndex implements AutoCloseable {
 
     private volatile boolean closed;
 
-    private PieceIndex(Archive archive, OutsideFacets outside, Generation live) {
+    private PieceIndex(Archive archive, OutsideFacets outside, Clock clock, Generation live) {
         this.archive = archive;
         this.outside = outside;
+        this.clock = clock;
         this.live = live;
         this.follower = new Thread(this::follow, "search index");
         this.follower.setDaemon(true);
@@ -81,9 +85,10 @@ public final class PieceIndex implements AutoCloseable {
      * Opens the index of an archive, making it where it is missing or unfit, and follows the ledger until {@link #close}.
      * Returns at once; where more than a little is to be indexed, that goes on behind the searches.
      *
+     * @param clock for questions such as 'last year'
      * @throws ArchiveProblem if the index folder cannot be written
      */
-    public static PieceIndex open(Archive archive, OutsideFacets outside) {
+    public static PieceIndex open(Archive archive, OutsideFacets outside, Clock clock) {
         try {
             Generation live =
                     Generation.newest(archive.folder().index(), outside).orElse(null);
@@ -97,7 +102,7 @@ public final class PieceIndex implements AutoCloseable {
                 live = Generation.create(archive.folder().index(), outside);
                 live.commit();
             }
-            PieceIndex index = new PieceIndex(archive, outside, live);
+            PieceIndex index = new PieceIndex(archive, outside, clock, live);
             archive.ledger().follow(index::announce);
             index.announce(archive.ledger().lastSequence());
             index.follower.start();
@@ -105,6 +110,11 @@ public final class PieceIndex implements AutoCloseable {
         } catch (IOException e) {
             throw problem("search.trouble.opened", e);
         }
+    }
+
+    /** By the computer's clock. */
+    public static PieceIndex open(Archive archive, OutsideFacets outside) {
+        return open(archive, outside, Clock.systemUTC());
     }
 
     /** With its own facets alone. */
@@ -318,7 +328,11 @@ public final class PieceIndex implements AutoCloseable {
     public SearchResult search(PieceQuery query) {
         long started = System.nanoTime();
         return read((searcher, generation) -> new PieceSearch(searcher, generation.columns())
-                .run(query, started, Math.max(0, announced - generation.seen())));
+                .run(query, this::today, started, Math.max(0, announced - generation.seen())));
+    }
+
+    private LocalDate today() {
+        return LocalDate.now(clock.withZone(archive.conventions().zone()));
     }
 
     /** Every piece made with a board pair, earliest first, undated last, then by number. */

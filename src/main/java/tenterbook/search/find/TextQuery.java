@@ -24,6 +24,7 @@ import org.apache.lucene.search.Query;
 import org.apache.lucene.search.TermQuery;
 import org.apache.lucene.util.BytesRef;
 import tenterbook.search.index.PieceDocument;
+import tenterbook.search.query.Stems;
 import tenterbook.search.query.UserText;
 
 /**
@@ -34,6 +35,7 @@ public final class TextQuery {
     private static final float NUMBER = 8;
     private static final float TITLE = 4;
     private static final float NAME = 2;
+    private static final float STEM = 0.4f;
     private static final float STARTS = 0.3f;
     private static final float RESPELT = 0.2f;
     private static final int MOST_ENDINGS = 512;
@@ -100,6 +102,11 @@ public final class TextQuery {
         }
         BooleanQuery.Builder any = new BooleanQuery.Builder();
         any.add(term(PieceDocument.ALL, word), Occur.SHOULD);
+        if (!part.phrase()) {
+            for (String stem : Stems.of(word)) {
+                any.add(new BoostQuery(term(PieceDocument.ALL, stem), STEM), Occur.SHOULD);
+            }
+        }
         if (weighing) {
             any.add(new BoostQuery(term(PieceDocument.TITLE, word), TITLE), Occur.SHOULD);
             any.add(new BoostQuery(term(PieceDocument.NAMED, word), NAME), Occur.SHOULD);

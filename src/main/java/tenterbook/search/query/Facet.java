@@ -26,12 +26,20 @@ public final class Facet implements Comparable<Facet> {
     public static final Facet HOLDER = new Facet("holder", Message.of("search.facet.holder"), 80, List.of());
     public static final Facet YEAR = new Facet("year", Message.of("search.facet.year"), 90, List.of());
     public static final Facet FAULT = new Facet("fault", Message.of("search.facet.fault"), 100, List.of());
+    /** The names of its colours, the program's and those that a person gave. */
+    public static final Facet COLOUR = new Facet("colours", Message.of("search.facet.colours"), 105, List.of());
+    /** What its record lacks, as in {@code price}. */
+    public static final Facet LACKING = new Facet(
+            "lacking",
+            Message.of("search.facet.lacking"),
+            115,
+            Stream.of(Lacking.values()).map(Lacking::code).toList());
     /** The year of the latest examination, as in {@code 2024}, or {@code never}. */
     public static final Facet EXAMINED = new Facet("examined", Message.of("search.facet.examined"), 110, List.of());
 
     /** Those whose values the index finds by itself, in order. */
-    public static final List<Facet> OWN =
-            List.of(BOARD, CLOTH, FIBRE, DYE, MORDANT, STATUS, CATEGORY, HOLDER, YEAR, FAULT, EXAMINED);
+    public static final List<Facet> OWN = List.of(
+            BOARD, CLOTH, FIBRE, DYE, MORDANT, STATUS, CATEGORY, HOLDER, YEAR, FAULT, COLOUR, EXAMINED, LACKING);
 
     private final String parameter;
     private final Written label;
