@@ -15,6 +15,8 @@ import tenterbook.search.query.Span;
 
 /** Which pieces meet all that a question asks of facets, numbers and dates. Numbers of pieces are for {@link PieceSearch}. */
 final class ConstraintFilter {
+    private static final int LONGEST_MONTH = 31;
+
     private interface Test {
         boolean meets(Columns columns, int doc);
     }
@@ -29,6 +31,8 @@ final class ConstraintFilter {
                 tests.add(number(number));
             } else if (each instanceof Constraint.OfDays days) {
                 tests.add(days(days));
+            } else if (each instanceof Constraint.OfMonth month) {
+                tests.add(month(month));
             }
         }
     }
@@ -104,6 +108,25 @@ final class ConstraintFilter {
         return span.overlaps(columns.ranges[2 * column(what)][doc], columns.ranges[2 * column(what) + 1][doc]);
     }
 
+    /** How far a piece's numbers are from the ranges asked for, at both ends together. */
+    static double distance(Constraint.OfNumber asked, Columns columns, int doc) {
+        double sum = 0;
+        for (Map.Entry<Measured, Span> each : asked.spans().entrySet()) {
+            double one = distance(each.getKey(), each.getValue(), columns, doc);
+            sum += each.getKey() != Measured.SIDE
+                    ? one
+                    : Math.min(one, distance(Measured.WIDTH, each.getValue(), columns, doc));
+        }
+        return sum;
+    }
+
+    private static double distance(Measured what, Span span, Columns columns, int doc) {
+        double low = columns.ranges[2 * column(what)][doc];
+        double high = columns.ranges[2 * column(what) + 1][doc];
+        double off = Math.abs(low - span.from()) + Math.abs(high - span.to());
+        return Double.isNaN(off) ? Double.POSITIVE_INFINITY : off;
+    }
+
     private static int column(Measured what) {
         return switch (what) {
             case DIPS -> PieceNumbers.DIPS;
@@ -120,6 +143,22 @@ final class ConstraintFilter {
             double high = columns.ranges[2 * PieceNumbers.DAYS + 1][doc];
             return !Double.isNaN(low) && overlaps(asked.days(), low, high) != asked.not();
         };
+    }
+
+    private static Test month(Constraint.OfMonth asked) {
+        return (columns, doc) -> {
+            double low = columns.ranges[2 * PieceNumbers.DAYS][doc];
+            double high = columns.ranges[2 * PieceNumbers.DAYS + 1][doc];
+            if (!(high - low < LONGEST_MONTH)) {
+                return false;
+            }
+            boolean in = asked.months().contains(month(low)) && asked.months().contains(month(high));
+            return in != asked.not();
+        };
+    }
+
+    private static int month(double day) {
+        return LocalDate.ofEpochDay((long) day).getMonthValue();
     }
 
     /** Whether something on a day from {@code low} to {@code high} (days since 1970-01-01) can have been on one of these. */

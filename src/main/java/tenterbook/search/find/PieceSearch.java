@@ -107,7 +107,8 @@ public final class PieceSearch {
      *
      * @param words null where only facts were asked for
      */
-    private record Answer(Scan.Found found, UserText text, TextQuery words, boolean respelt, List<String> leftOut) {}
+    private record Answer(
+            Reading reading, Scan.Found found, UserText text, TextQuery words, boolean respelt, List<String> leftOut) {}
 
     /**
      * By all words as they are typed, else all words with other spellings, else as many words as some piece has together with the
@@ -147,7 +148,7 @@ public final class PieceSearch {
         }
         return best.found().total() == 0
                 ? none
-                : new Answer(best.found(), best.text(), best.words(), false, List.copyOf(leftOut));
+                : new Answer(reading, best.found(), best.text(), best.words(), false, List.copyOf(leftOut));
     }
 
     private Answer answer(PieceQuery query, Reading reading, UserText text, ColourSearch colours, boolean respelt)
@@ -155,7 +156,7 @@ public final class PieceSearch {
         TextQuery words = text.empty() ? null : new TextQuery(text, searcher, respelt);
         Query matching = withNumbers(words == null ? null : words.matching(), reading);
         Scan.Found found = Scan.of(query, reading.constraints(), matching, colours, searcher, columns);
-        return new Answer(found, text, words, respelt, List.of());
+        return new Answer(reading, found, text, words, respelt, List.of());
     }
 
     /** Numbers of pieces are found as words are; several mean any of them. */
@@ -209,9 +210,26 @@ public final class PieceSearch {
         Ordering ordering = new Ordering(searcher, columns, found.hits(), wanted);
         return switch (query.order()) {
             case COLOUR -> ordering.byColour(colours);
-            case RELEVANCE -> answer.words() == null ? ordering.by(Order.NEWEST) : ordering.byWords(answer.words());
+            case RELEVANCE -> answered(ordering, answer);
             default -> ordering.by(query.order());
         };
+    }
+
+    /** By the words, else in the order that the question asks for, else nearest to its number first, else newest first. */
+    private static int[] answered(Ordering ordering, Answer answer) throws IOException {
+        Reading reading = answer.reading();
+        if (reading.order() != null) {
+            return ordering.by(reading.order());
+        }
+        if (answer.words() != null) {
+            return ordering.byWords(answer.words());
+        }
+        for (Constraint each : reading.constraints()) {
+            if (each instanceof Constraint.OfNumber number && !number.not() && number.bounded()) {
+                return ordering.byNearness(number);
+            }
+        }
+        return ordering.by(Order.NEWEST);
     }
 
     private static int[] page(PieceQuery query, int[] ordered) {

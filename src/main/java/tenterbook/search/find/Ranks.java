@@ -28,9 +28,15 @@ final class Ranks {
         made.put(Order.OLDEST, day, number);
         made.put(Order.NEWEST, reversed(day), number);
         made.put(Order.EXAMINED, numbers(reader, PieceDocument.SORT_EXAMINED, false), number);
-        made.put(Order.DIPS, numbers(reader, PieceDocument.SORT_DIPS, true), number);
-        made.put(Order.SIZE, reversed(numbers(reader, PieceDocument.SORT_SIZE, true)), number);
-        made.put(Order.PRICE, numbers(reader, PieceDocument.SORT_PRICE, true), number);
+        long[] dips = numbers(reader, PieceDocument.SORT_DIPS, true);
+        made.put(Order.DIPS, dips, number);
+        made.put(Order.MOST_DIPS, reversed(dips), number);
+        long[] size = numbers(reader, PieceDocument.SORT_SIZE, true);
+        made.put(Order.SMALLEST, size, number);
+        made.put(Order.SIZE, reversed(size), number);
+        long[] price = numbers(reader, PieceDocument.SORT_PRICE, true);
+        made.put(Order.PRICE, price, number);
+        made.put(Order.DEAREST, reversed(price), number);
         return made;
     }
 

@@ -38,6 +38,11 @@ public final class TextQuery {
     private static final float STEM = 0.4f;
     private static final float STARTS = 0.3f;
     private static final float RESPELT = 0.2f;
+    private static final float ROW = 8;
+    /** Words between those of a row, at most. */
+    private static final int NEAR = 1;
+
+    private static final int LONGEST_ROW = 6;
     private static final int MOST_ENDINGS = 512;
 
     private final UserText text;
@@ -84,12 +89,27 @@ public final class TextQuery {
                 any.add(part(part), Occur.SHOULD);
             }
         }
+        String[] row = row();
+        if (row.length > 1) {
+            any.add(new BoostQuery(new PhraseQuery(NEAR, PieceDocument.ALL, row), ROW), Occur.SHOULD);
+        }
         return any.build();
+    }
+
+    /** The words where they may stand as one phrase, as in 'flat drawer 1'; else none. */
+    private String[] row() {
+        List<UserText.Term> wanted =
+                text.parts().stream().filter(part -> !part.without()).toList();
+        return wanted.size() > LONGEST_ROW
+                        || wanted.stream().anyMatch(part -> part.words().size() > 1)
+                ? new String[0]
+                : wanted.stream().map(part -> part.words().get(0)).toArray(String[]::new);
     }
 
     /** Whether words must be compared place by place, which is worth doing only for what was found. */
     boolean comparesPlaces() {
-        return text.parts().stream().anyMatch(part -> part.words().size() > 1);
+        return row().length > 1
+                || text.parts().stream().anyMatch(part -> part.words().size() > 1);
     }
 
     private Query part(UserText.Term part) throws IOException {

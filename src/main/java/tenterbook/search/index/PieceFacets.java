@@ -15,6 +15,7 @@ import tenterbook.material.FibreShare;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
 import tenterbook.measure.PartialDate;
+import tenterbook.piece.Event;
 import tenterbook.piece.Fault;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Status;
@@ -79,6 +80,13 @@ public final class PieceFacets {
             name(values, Facet.COLOUR, ColourWords.of(colour.colour()));
             name(values, Facet.COLOUR, colour.name());
         });
+        for (Event event : piece.events()) {
+            String when = event.when().known()
+                    ? event.when().from() + "/" + event.when().to()
+                    : "/";
+            String value = FacetValues.word(event.kind()) + "/" + when.replace("null", "");
+            put(values, Facet.EVENT, value, value);
+        }
         lacking(facts).forEach(lack -> put(values, Facet.LACKING, lack.code(), lack.inEnglish()));
         String examined = Denial.NEVER.unless(
                 condition, () -> condition.lastLooked().map(PieceFacets::year).orElseThrow());

@@ -35,6 +35,11 @@ public sealed interface Constraint {
             spans = Map.copyOf(spans);
         }
 
+        /** Whether every range has two ends, so that some numbers are nearer to its middle than others. */
+        public boolean bounded() {
+            return spans.values().stream().allMatch(span -> span.from() != null && span.to() != null);
+        }
+
         @Override
         public OfNumber negated() {
             return new OfNumber(spans, !not);
@@ -46,6 +51,18 @@ public sealed interface Constraint {
         @Override
         public OfDays negated() {
             return new OfDays(days, !not);
+        }
+    }
+
+    /** Was finished in one of these months of whatever year, 1 to 12; a date known less well fits neither this nor its contrary. */
+    record OfMonth(Set<Integer> months, boolean not) implements Constraint {
+        public OfMonth {
+            months = Set.copyOf(months);
+        }
+
+        @Override
+        public OfMonth negated() {
+            return new OfMonth(months, !not);
         }
     }
 

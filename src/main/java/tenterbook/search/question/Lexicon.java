@@ -1,5 +1,6 @@
 package tenterbook.search.question;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -33,10 +34,11 @@ public final class Lexicon {
     /**
      * A value of a facet.
      *
+     * @param value as in addresses
      * @param folded as {@link FacetTerms.Term#folded}
      * @param words of its label, folded
      */
-    record Name(String folded, String label, List<String> words) {}
+    record Name(String value, String folded, String label, List<String> words) {}
 
     private final Map<Facet, List<Name>> names = new TreeMap<>();
     private final Map<Facet, Map<String, Set<Name>>> byLabel = new HashMap<>();
@@ -54,9 +56,12 @@ public final class Lexicon {
         Facet facet = term.facet();
         String label = term.value().label();
         List<Token> tokens = Token.of(label);
-        Name name =
-                new Name(term.folded(), label, tokens.stream().map(Token::text).toList());
-        names.computeIfAbsent(facet, of -> new java.util.ArrayList<>()).add(name);
+        Name name = new Name(
+                term.value().value(),
+                term.folded(),
+                label,
+                tokens.stream().map(Token::text).toList());
+        names.computeIfAbsent(facet, of -> new ArrayList<>()).add(name);
         for (String key : List.of(WordTable.key(tokens), sorted(name.words()))) {
             byLabel.computeIfAbsent(facet, of -> new HashMap<>())
                     .computeIfAbsent(key, of -> new LinkedHashSet<>())
@@ -87,6 +92,15 @@ public final class Lexicon {
     /** The board written so, as in {@code b 6}; null for none. */
     String board(String plain) {
         return boards.get(plain);
+    }
+
+    /** The only board whose number this is, whatever letters stand before it; null for none. */
+    String boardNumbered(String digits) {
+        List<String> found = boards.entrySet().stream()
+                .filter(each -> each.getKey().endsWith(" " + digits))
+                .map(Map.Entry::getValue)
+                .toList();
+        return found.size() == 1 ? found.get(0) : null;
     }
 
     /** The value of a board's state; null where no piece was made with it. */

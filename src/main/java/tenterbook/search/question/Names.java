@@ -33,8 +33,11 @@ final class Names implements Match.Matcher {
     private final WordTable words = WordTable.SHIPPED;
     private final Lexicon lexicon;
 
-    Names(Lexicon lexicon) {
+    private final Boards boards;
+
+    Names(Lexicon lexicon, Boards boards) {
         this.lexicon = lexicon;
+        this.boards = boards;
     }
 
     @Override
@@ -57,7 +60,9 @@ final class Names implements Match.Matcher {
         }
         Map.Entry<Facet, Set<Lexicon.Name>> called = match == null ? lexicon.called(some) : null;
         if (called != null) {
-            match = match(called.getKey(), called.getValue(), end);
+            match = called.getKey().equals(Facet.BOARD)
+                    ? board(tokens, called.getValue(), end)
+                    : match(called.getKey(), called.getValue(), end);
         }
         for (int i = 0; match == null && i < OF_TABLE.size(); i++) {
             match = ofTable(OF_TABLE.get(i), some, end);
@@ -93,6 +98,19 @@ final class Names implements Match.Matcher {
                     end,
                     new Constraint.OfFacet(lexicon.tag(), printed, tag.equals("none")),
                     Message.of("question.tag", "printed", !tag.equals("none")));
+        }
+        if (words.value("examined", some) != null) {
+            return new Match(
+                    end,
+                    new Constraint.OfFacet(Facet.EXAMINED, Set.of("never"), false),
+                    Message.of("question.never-examined"));
+        }
+        String instead = words.value("unstatus", some);
+        if (instead != null) {
+            Set<String> values = WordTable.words(instead);
+            Message label = label(Facet.STATUS, choices(Facet.STATUS, values));
+            return new Match(
+                    end, new Constraint.OfFacet(Facet.STATUS, values, true), Message.of("question.not", "what", label));
         }
         String lacks = words.value("lacks", some);
         String lacking = lacks == null ? words.value("lacking", some) : lacks;
@@ -166,7 +184,16 @@ final class Names implements Match.Matcher {
         }
         List<String> asked = meaning(tokens.subList(from, end));
         Set<Lexicon.Name> found = lexicon.having(Facet.BOARD, asked);
-        return found.isEmpty() ? null : match(Facet.BOARD, found, end + 1);
+        return found.isEmpty() ? null : board(tokens, found, end + 1);
+    }
+
+    /** With the state that follows the name of one board. */
+    private Match board(List<Token> tokens, Set<Lexicon.Name> names, int end) {
+        List<Lexicon.Name> whole =
+                names.stream().filter(name -> name.value().indexOf('/') < 0).toList();
+        return whole.size() == 1
+                ? boards.match(tokens, end, whole.get(0).value(), whole.get(0).label())
+                : match(Facet.BOARD, names, end);
     }
 
     /** The words of a fault in another order, as in 'inner layers too pale'. */

@@ -57,7 +57,9 @@ final class Quantities implements Match.Matcher {
                 return null;
             }
             second();
+            ish();
             unit();
+            after();
             if (what == null && !priced && unit == null) {
                 guess(noun);
             }
@@ -155,6 +157,22 @@ final class Quantities implements Match.Matcher {
                 }
             }
             at = before;
+        }
+
+        private void ish() {
+            if (at < tokens.size() && tokens.get(at).is("ish") && tokens.get(at).glued()) {
+                at++;
+                how = "about";
+            }
+        }
+
+        /** 'or less', 'or more' behind the number. */
+        private void after() {
+            WordTable.Found found = words.longest("behind", tokens, at);
+            if (found != null && (what != null || priced || unit != null)) {
+                how = found.value();
+                at = found.end();
+            }
         }
 
         private void unit() {

@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import tenterbook.search.query.Order;
 import tenterbook.search.query.UserText;
+import tenterbook.words.Message;
 
 /**
  * Reads what a person asked, in English and Portuguese: facts that the record has, and words for the rest. Nothing typed is wrong: what is
@@ -20,12 +22,15 @@ public final class QuestionReader {
      * @param begins whether a piece has a number that begins so
      */
     public QuestionReader(Lexicon lexicon, Predicate<String> known, Predicate<String> begins, LocalDate today) {
+        Boards boards = new Boards(lexicon);
+        Times times = new Times(today);
         this.matchers = List.of(
-                new Boards(lexicon),
+                boards,
                 new Numbers(known, begins),
                 new Quantities(),
-                new Times(today),
-                new Names(lexicon));
+                new Events(lexicon, times),
+                times,
+                new Names(lexicon, boards));
     }
 
     public Reading read(String typed) {
@@ -39,6 +44,7 @@ public final class QuestionReader {
         private final List<Understood> facts = new ArrayList<>();
         private final List<String> words = new ArrayList<>();
         private int lastWord = -1;
+        private Order order;
 
         Text(String typed) {
             this.typed = typed;
@@ -49,7 +55,8 @@ public final class QuestionReader {
             int at = 0;
             List<Integer> plain = new ArrayList<>();
             while (at < tokens.size()) {
-                int next = fact(at);
+                int next = ordered(at);
+                next = next == at ? fact(at) : next;
                 if (next == at) {
                     plain.add(at++);
                 } else {
@@ -58,7 +65,17 @@ public final class QuestionReader {
             }
             plain.forEach(this::word);
             boolean atEnd = lastWord == tokens.size() - 1;
-            return new Reading(facts, UserText.read(String.join(" ", words) + (atEnd ? "" : " ")));
+            return new Reading(facts, UserText.read(String.join(" ", words) + (atEnd ? "" : " ")), order);
+        }
+
+        /** Reads 'largest', 'cheapest' and the like; the first token after it, or where it was where there is none. */
+        private int ordered(int at) {
+            WordTable.Found found = table.longest("order", tokens, at);
+            if (found == null) {
+                return at;
+            }
+            order = Order.valueOf(found.value());
+            return found.end();
         }
 
         /** Reads a fact; the first token after it, or where it was where there is none. */
@@ -67,8 +84,7 @@ public final class QuestionReader {
             WordTable.Found deny = table.longest("deny", tokens, at);
             boolean dash = minus(at);
             if (whole != null && !whole.deniedOnly() && !dash && (deny == null || whole.end() > deny.end())) {
-                add(whole, at, false);
-                return whole.end();
+                return added(whole, at);
             }
             if (deny == null && !dash) {
                 return at;
@@ -80,11 +96,17 @@ public final class QuestionReader {
                 from++;
             }
             Match denied = from < tokens.size() ? match(from) : null;
-            if (denied == null) {
-                return at;
+            boolean lack = deny != null && deny.value().equals("lack");
+            if (denied == null || lack && !denied.deniedOnly()) {
+                return whole == null || whole.deniedOnly() || dash ? at : added(whole, at);
             }
             add(denied, at, !denied.deniedOnly());
             return denied.end();
+        }
+
+        private int added(Match whole, int at) {
+            add(whole, at, false);
+            return whole.end();
         }
 
         private boolean minus(int at) {
@@ -116,7 +138,7 @@ public final class QuestionReader {
             String own = typed.substring(start, end);
             facts.add(new Understood(
                     not ? match.constraint().negated() : match.constraint(),
-                    not ? tenterbook.words.Message.of("question.not", "what", match.label()) : match.label(),
+                    not ? Message.of("question.not", "what", match.label()) : match.label(),
                     own,
                     (before + after).replaceAll("\\s+", " ").strip(),
                     before + '"' + own.replace("\"", "") + '"' + after));
@@ -131,7 +153,7 @@ public final class QuestionReader {
                 return;
             }
             String text = typed.substring(token.start(), token.end());
-            if (at > 0 && minus(at - 1)) {
+            if (at > 0 && (minus(at - 1) || tokens.get(at - 1).is("not", "without", "except", "sem", "nao"))) {
                 text = "-" + text;
             }
             if (token.glued() && lastWord >= 0 && at - lastWord <= 2 && joined(at)) {
@@ -157,7 +179,7 @@ public final class QuestionReader {
         }
 
         private boolean dropped(Token token) {
-            boolean others = !facts.isEmpty();
+            boolean others = !facts.isEmpty() || order != null;
             if (table.has("noun", token) && others) {
                 return true;
             }

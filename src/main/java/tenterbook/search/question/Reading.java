@@ -1,7 +1,9 @@
 package tenterbook.search.question;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tenterbook.search.query.Constraint;
+import tenterbook.search.query.Order;
 import tenterbook.search.query.UserText;
 
 /**
@@ -9,9 +11,11 @@ import tenterbook.search.query.UserText;
  *
  * @param facts in the order in which they were typed
  * @param words that are no facts, in order; looked for in everything that is written of a piece
+ * @param order as in 'the largest'; null where none was asked for
  */
-public record Reading(List<Understood> facts, UserText words) {
-    public static final Reading NOTHING = new Reading(List.of(), new UserText(List.of()));
+public record Reading(
+        List<Understood> facts, UserText words, @Nullable Order order) {
+    public static final Reading NOTHING = new Reading(List.of(), new UserText(List.of()), null);
 
     public Reading {
         facts = List.copyOf(facts);

@@ -1,11 +1,18 @@
 package tenterbook.search.question;
 
 import java.time.LocalDate;
+import java.time.Month;
 import java.time.YearMonth;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import tenterbook.measure.DateText;
 import tenterbook.measure.PartialDate;
 import tenterbook.search.query.Constraint;
@@ -15,7 +22,11 @@ import tenterbook.words.Refusal;
 
 /** When a piece was finished: 'may 2024', '2024-09', 'spring 2024', 'before 2023', 'last year', 'dezembro de 2024'. */
 final class Times implements Match.Matcher {
-    private static final int LONGEST = 7;
+    private static final int LONGEST = 8;
+    private static final Pattern AGO =
+            Pattern.compile("(?:ha )?(\\d{1,3}) (years?|months?|anos?|mes(?:es)?)(?: ago| atras)?");
+    private static final Pattern TWO_MONTHS =
+            Pattern.compile("^([a-z]{3,9}) (?:to|and|or|a|e|-) ([a-z]{3,9}) (\\d{4})$");
     private static final int FIRST_YEAR = 1900;
     private static final int LAST_YEAR = 2099;
 
@@ -43,10 +54,26 @@ final class Times implements Match.Matcher {
             Map.entry("apos", "after"),
             Map.entry("desde", "since"),
             Map.entry("ate", "to"),
+            Map.entry("entre", "between"),
             Map.entry("until", "to"));
 
     private static final Set<String> PASSED_OVER =
             Set.of("of", "the", "de", "do", "da", "in", "em", "during", "from", "made", "finished");
+
+    /** Months by season of the northern half of the year, as {@link DateText} reads them. */
+    private static final Map<String, Set<Integer>> SEASONS = Map.of(
+            "spring",
+            Set.of(3, 4, 5),
+            "summer",
+            Set.of(6, 7, 8),
+            "autumn",
+            Set.of(9, 10, 11),
+            "winter",
+            Set.of(12, 1, 2));
+
+    /** These are times only after 'in'. */
+    private static final Set<String> OTHER_WORDS =
+            Set.of("may", "march", "mar", "jan", "dec", "spring", "fall", "autumn", "summer", "winter");
 
     private final LocalDate today;
 
@@ -54,8 +81,36 @@ final class Times implements Match.Matcher {
         this.today = today;
     }
 
+    /**
+     * A time found.
+     *
+     * @param days null for months of whatever year
+     * @param months 1 to 12; empty where there are days
+     */
+    record When(int end, Days days, Set<Integer> months) {}
+
     @Override
     public Match at(List<Token> tokens, int from) {
+        When when = when(tokens, from);
+        if (when == null) {
+            return null;
+        }
+        Constraint constraint = when.days() == null
+                ? new Constraint.OfMonth(when.months(), false)
+                : new Constraint.OfDays(when.days(), false);
+        return new Match(when.end(), constraint, Message.of("question.finished", "when", words(when)));
+    }
+
+    static String words(When when) {
+        return when.days() != null
+                ? when.days().toString()
+                : when.months().stream()
+                        .sorted()
+                        .map(month -> Month.of(month).getDisplayName(TextStyle.FULL, Locale.UK))
+                        .collect(Collectors.joining(", "));
+    }
+
+    When when(List<Token> tokens, int from) {
         for (int end = Math.min(tokens.size(), from + LONGEST); end > from; end--) {
             List<Token> some = tokens.subList(from, end);
             Days days = relative(WordTable.key(some));
@@ -63,13 +118,36 @@ final class Times implements Match.Matcher {
                 days = read(some);
             }
             if (days != null) {
-                return new Match(
-                        end,
-                        new Constraint.OfDays(days, false),
-                        Message.of("question.finished", "when", days.toString()));
+                return new When(end, days, Set.of());
             }
         }
-        return null;
+        return months(tokens, from);
+    }
+
+    /** A month or a season after 'in', or a month whose name is no other word. */
+    private static When months(List<Token> tokens, int from) {
+        int at = from;
+        boolean in = tokens.get(at).is("in", "em", "no", "na", "during", "every", "this");
+        at += in ? 1 : 0;
+        if (at >= tokens.size() || !tokens.get(at).word()) {
+            return null;
+        }
+        String word = ENGLISH.getOrDefault(tokens.get(at).text(), tokens.get(at).text());
+        if (!in && OTHER_WORDS.contains(word)) {
+            return null;
+        }
+        Set<Integer> months = SEASONS.containsKey(word)
+                ? SEASONS.get(word)
+                : IntStream.rangeClosed(1, 12)
+                        .filter(month -> named(month, word))
+                        .boxed()
+                        .collect(Collectors.toSet());
+        return months.isEmpty() ? null : new When(at + 1, null, months);
+    }
+
+    private static boolean named(int month, String word) {
+        String name = Month.of(month).getDisplayName(TextStyle.FULL, Locale.UK).toLowerCase(Locale.ROOT);
+        return word.equals(name) || word.equals(name.substring(0, 3)) && !name.equals("may");
     }
 
     private static boolean year(Token token) {
@@ -83,11 +161,22 @@ final class Times implements Match.Matcher {
 
     private Days relative(String text) {
         YearMonth month = YearMonth.from(today);
+        Matcher ago = AGO.matcher(text);
+        if (ago.matches()) {
+            long count = Long.parseLong(ago.group(1));
+            return ago.group(2).startsWith("y") || ago.group(2).startsWith("a")
+                    ? year((int) (today.getYear() - count))
+                    : month(month.minusMonths(count));
+        }
         return switch (text) {
-            case "this year", "este ano" -> year(today.getYear());
-            case "last year", "ano passado", "o ano passado", "no ano passado" -> year(today.getYear() - 1);
+            case "this year", "este ano", "deste ano" -> year(today.getYear());
+            case "last year", "ano passado", "o ano passado", "no ano passado", "do ano passado" ->
+                year(today.getYear() - 1);
+            case "the year before last", "year before last" -> year(today.getYear() - 2);
             case "this month", "este mes" -> month(month);
             case "last month", "mes passado", "no mes passado" -> month(month.minusMonths(1));
+            case "this week", "esta semana" ->
+                new Days(today.minusDays(today.getDayOfWeek().getValue() - 1L), today);
             case "today", "hoje" -> new Days(today, today);
             case "yesterday", "ontem" -> new Days(today.minusDays(1), today.minusDays(1));
             default -> null;
@@ -121,7 +210,9 @@ final class Times implements Match.Matcher {
             }
         }
         try {
-            PartialDate date = DateText.read(String.join(" ", words));
+            String text = String.join(" ", words).replaceFirst("^between (.+) (?:and|e) ", "$1 to ");
+            text = TWO_MONTHS.matcher(text).replaceFirst("$1 $3 to $2 $3");
+            PartialDate date = DateText.read(text);
             return date.known() && !date.about() ? new Days(date.from(), date.to()) : null;
         } catch (Refusal e) {
             return null;
