@@ -144,7 +144,7 @@ public final class PieceSearch {
             }
         }
         if (kept.isEmpty() && !reading.facts().isEmpty()) {
-            best = answer(query, reading, new UserText(List.of()), colours, false);
+            best = answer(query, reading, UserText.NONE, colours, false);
         }
         return best.found().total() == 0
                 ? none
@@ -216,7 +216,7 @@ public final class PieceSearch {
     }
 
     /** By the words, else in the order that the question asks for, else nearest to its number first, else newest first. */
-    private static int[] answered(Ordering ordering, Answer answer) throws IOException {
+    private int[] answered(Ordering ordering, Answer answer) throws IOException {
         Reading reading = answer.reading();
         if (reading.order() != null) {
             return ordering.by(reading.order());
@@ -229,7 +229,9 @@ public final class PieceSearch {
                 return ordering.byNearness(number);
             }
         }
-        return ordering.by(Order.NEWEST);
+        return reading.weighing().empty()
+                ? ordering.by(Order.NEWEST)
+                : ordering.byWords(new TextQuery(reading.weighing(), searcher, false));
     }
 
     private static int[] page(PieceQuery query, int[] ordered) {

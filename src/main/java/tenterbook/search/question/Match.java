@@ -10,10 +10,11 @@ import tenterbook.words.Message;
  * @param label without whether it must not be so
  * @param deniedOnly whether it is one only after 'without' and the like, as 'price' is in 'without price'; the constraint is then
  *     what it asks with that word before it
+ * @param weighs whether a piece that has the very words comes before others that meet the constraint
  */
-record Match(int end, Constraint constraint, Message label, boolean deniedOnly) {
+record Match(int end, Constraint constraint, Message label, boolean deniedOnly, boolean weighs) {
     Match(int end, Constraint constraint, Message label) {
-        this(end, constraint, label, false);
+        this(end, constraint, label, false, false);
     }
 
     /** Something that reads facts from tokens. */

@@ -85,7 +85,9 @@ final class Names implements Match.Matcher {
             return new Match(
                     end,
                     new Constraint.OfFacet(Facet.LACKING, Set.of(Lacking.BOARD.code()), true),
-                    Message.of("question.board-clamped"));
+                    Message.of("question.board-clamped"),
+                    false,
+                    true);
         }
         String tag = words.value("tag", some);
         if (tag != null && lexicon.tag() != null) {
@@ -121,7 +123,8 @@ final class Names implements Match.Matcher {
                 end,
                 new Constraint.OfFacet(Facet.LACKING, Set.of(lacking), false),
                 Message.of("question.lacks", "what", Message.of("question.lacking." + lacking)),
-                lacks == null);
+                lacks == null,
+                false);
     }
 
     private Match ofTable(String kind, List<Token> some, int end) {
@@ -174,7 +177,11 @@ final class Names implements Match.Matcher {
             }
         }
         Set<Lexicon.Name> names = hue.isEmpty() ? Set.of() : lexicon.colours(hue, depth);
-        return names.isEmpty() ? null : match(Facet.COLOUR, names, end);
+        if (names.isEmpty()) {
+            return null;
+        }
+        Match match = match(Facet.COLOUR, names, end);
+        return new Match(end, match.constraint(), match.label(), false, true);
     }
 
     /** Words of a board's name before 'board'. */

@@ -58,8 +58,9 @@ final class Quantities implements Match.Matcher {
             }
             second();
             ish();
+            behind();
             unit();
-            after();
+            behind();
             if (what == null && !priced && unit == null) {
                 guess(noun);
             }
@@ -167,10 +168,11 @@ final class Quantities implements Match.Matcher {
         }
 
         /** 'or less', 'or more' behind the number. */
-        private void after() {
+        private void behind() {
             WordTable.Found found = words.longest("behind", tokens, at);
-            if (found != null && (what != null || priced || unit != null)) {
+            if (found != null) {
                 how = found.value();
+                howTyped = true;
                 at = found.end();
             }
         }

@@ -43,6 +43,7 @@ public final class QuestionReader {
         private final List<Token> tokens;
         private final List<Understood> facts = new ArrayList<>();
         private final List<String> words = new ArrayList<>();
+        private final List<String> weighing = new ArrayList<>();
         private int lastWord = -1;
         private Order order;
 
@@ -65,7 +66,11 @@ public final class QuestionReader {
             }
             plain.forEach(this::word);
             boolean atEnd = lastWord == tokens.size() - 1;
-            return new Reading(facts, UserText.read(String.join(" ", words) + (atEnd ? "" : " ")), order);
+            return new Reading(
+                    facts,
+                    UserText.read(String.join(" ", words) + (atEnd ? "" : " ")),
+                    UserText.read(String.join(" ", weighing) + " "),
+                    order);
         }
 
         /** Reads 'largest', 'cheapest' and the like; the first token after it, or where it was where there is none. */
@@ -136,6 +141,9 @@ public final class QuestionReader {
             String before = typed.substring(0, start);
             String after = typed.substring(end);
             String own = typed.substring(start, end);
+            if (match.weighs() && !not) {
+                weighing.add(own);
+            }
             facts.add(new Understood(
                     not ? match.constraint().negated() : match.constraint(),
                     not ? Message.of("question.not", "what", match.label()) : match.label(),

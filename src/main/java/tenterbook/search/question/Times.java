@@ -113,7 +113,7 @@ final class Times implements Match.Matcher {
     When when(List<Token> tokens, int from) {
         for (int end = Math.min(tokens.size(), from + LONGEST); end > from; end--) {
             List<Token> some = tokens.subList(from, end);
-            Days days = relative(WordTable.key(some));
+            Days days = relative(some);
             if (days == null && some.stream().anyMatch(Times::year)) {
                 days = read(some);
             }
@@ -159,26 +159,24 @@ final class Times implements Match.Matcher {
         return number >= FIRST_YEAR && number <= LAST_YEAR;
     }
 
-    private Days relative(String text) {
+    private Days relative(List<Token> tokens) {
         YearMonth month = YearMonth.from(today);
-        Matcher ago = AGO.matcher(text);
+        Matcher ago = AGO.matcher(WordTable.key(tokens));
         if (ago.matches()) {
             long count = Long.parseLong(ago.group(1));
             return ago.group(2).startsWith("y") || ago.group(2).startsWith("a")
                     ? year((int) (today.getYear() - count))
                     : month(month.minusMonths(count));
         }
-        return switch (text) {
-            case "this year", "este ano", "deste ano" -> year(today.getYear());
-            case "last year", "ano passado", "o ano passado", "no ano passado", "do ano passado" ->
-                year(today.getYear() - 1);
-            case "the year before last", "year before last" -> year(today.getYear() - 2);
-            case "this month", "este mes" -> month(month);
-            case "last month", "mes passado", "no mes passado" -> month(month.minusMonths(1));
-            case "this week", "esta semana" ->
-                new Days(today.minusDays(today.getDayOfWeek().getValue() - 1L), today);
-            case "today", "hoje" -> new Days(today, today);
-            case "yesterday", "ontem" -> new Days(today.minusDays(1), today.minusDays(1));
+        return switch (String.valueOf(WordTable.SHIPPED.value("time", tokens))) {
+            case "this-year" -> year(today.getYear());
+            case "last-year" -> year(today.getYear() - 1);
+            case "year-before" -> year(today.getYear() - 2);
+            case "this-month" -> month(month);
+            case "last-month" -> month(month.minusMonths(1));
+            case "this-week" -> new Days(today.minusDays(today.getDayOfWeek().getValue() - 1L), today);
+            case "today" -> new Days(today, today);
+            case "yesterday" -> new Days(today.minusDays(1), today.minusDays(1));
             default -> null;
         };
     }

@@ -40,14 +40,18 @@ final class WordTable {
         }
     }
 
-    /** Tokens as one text; of a quoted one nothing is asked. */
+    /** Tokens as one text, hyphens left out; empty for a quoted one, and where a minus stands before a word. */
     static String key(List<Token> tokens) {
         StringBuilder key = new StringBuilder();
-        for (Token token : tokens) {
-            if (token.kind() == Token.Kind.QUOTED) {
+        for (int i = 0; i < tokens.size(); i++) {
+            Token token = tokens.get(i);
+            if (token.is("-")) {
+                if (!token.glued() || i == tokens.size() - 1) {
+                    return "";
+                }
+            } else if (token.kind() == Token.Kind.QUOTED) {
                 return "";
-            }
-            if (!token.is("-")) {
+            } else {
                 key.append(key.isEmpty() ? "" : " ").append(token.text().replace("’", "'"));
             }
         }
