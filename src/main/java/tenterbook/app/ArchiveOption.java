@@ -21,7 +21,7 @@ final class ArchiveOption {
         return Archive.open(folder, clock);
     }
 
-    /** As {@link #existing}; one in a folder that cannot be written, as on a read-only disc, is only looked at. */
+    /** As {@link #existing}; one in a folder that cannot be written, as on a read-only disc, is opened for reading. */
     Archive toCheck(Clock clock) {
         mustBeThere();
         boolean writable = Stream.of("", "ledger.db", "in-use.lock")

@@ -97,7 +97,7 @@ final class LabelsCommand implements Callable<Integer> {
         return 0;
     }
 
-    /** Before anything is printed: what the ledger says was issued must have come out. */
+    /** Checked before anything is printed: what the ledger records as issued must have been written. */
     private void refuseUnwritable() {
         Path parent = out.toAbsolutePath().getParent();
         if (Files.isDirectory(out) || parent == null || !Files.isDirectory(parent) || !Files.isWritable(parent)) {

@@ -53,25 +53,28 @@ public final class Main implements Runnable {
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setResourceBundle(new HelpWords());
         line.setExecutionExceptionHandler((e, command, parsed) -> {
-            if (e instanceof Progress.Cancelled) {
-                command.getErr().println(e.getMessage());
-                return STOPPED;
-            }
-            if (e instanceof ArchiveProblem) {
-                command.getErr().println(e.getMessage());
-                return CANNOT_OPEN;
-            }
-            if (e instanceof BagRefused refused) {
-                command.getErr().println(refused.getMessage());
-                return FOUND_WRONG;
-            }
-            if (e instanceof PackRefused || e instanceof LabelBlocked || e instanceof IllegalArgumentException) {
-                command.getErr().println(e.getMessage());
-                return FOUND_WRONG;
-            }
-            throw e;
+            int code = exitCode(e);
+            command.getErr().println(e.getMessage());
+            return code;
         });
         return line;
+    }
+
+    /** @throws Exception {@code e} itself, where it is a mistake of the program */
+    private static int exitCode(Exception e) throws Exception {
+        if (e instanceof Progress.Cancelled) {
+            return STOPPED;
+        }
+        if (e instanceof ArchiveProblem) {
+            return CANNOT_OPEN;
+        }
+        if (e instanceof BagRefused
+                || e instanceof PackRefused
+                || e instanceof LabelBlocked
+                || e instanceof IllegalArgumentException) {
+            return FOUND_WRONG;
+        }
+        throw e;
     }
 
     @Override

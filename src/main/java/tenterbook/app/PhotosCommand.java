@@ -51,7 +51,10 @@ final class PhotosCommand implements Callable<Integer> {
             report.findings().forEach(out::println);
             out.println(report.summary());
             out.flush();
-            return report.stopped() > 0 ? Main.STOPPED : report.refused().isEmpty() ? 0 : Main.FOUND_WRONG;
+            if (report.stopped() > 0) {
+                return Main.STOPPED;
+            }
+            return report.refused().isEmpty() ? 0 : Main.FOUND_WRONG;
         }
     }
 }

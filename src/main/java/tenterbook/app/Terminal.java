@@ -21,7 +21,7 @@ final class Terminal implements Progress, AutoCloseable {
         Runtime.getRuntime().addShutdownHook(onInterrupt);
     }
 
-    /** Lets the work end tidily before the process goes; it looks every moment whether it should. */
+    /** Lets the work end in order before the process does; it checks often whether it should. */
     private void stopAndWait() {
         stop = true;
         for (int i = 0; i < 100 && !over; i++) {
@@ -64,7 +64,7 @@ final class Terminal implements Progress, AutoCloseable {
         try {
             Runtime.getRuntime().removeShutdownHook(onInterrupt);
         } catch (IllegalStateException e) {
-            // The process is going already, which is what the hook waits for.
+            // The process is ending already, so there is no hook to remove.
         }
     }
 }

@@ -48,7 +48,7 @@ public final class Wiring implements AutoCloseable {
         TagTable tags = null;
         PieceIndex index = null;
         try {
-            // No refusal: the records are whole, and the maker must be able to get at them.
+            // Only a warning: the records are intact, and the maker must have access to them.
             archive.ledger()
                     .check()
                     .schema()
@@ -79,7 +79,7 @@ public final class Wiring implements AutoCloseable {
         }
     }
 
-    /** Beside the serving, so that a start neither waits for it nor fails by it. */
+    /** Runs while the server answers, so that a start neither waits for it nor fails through it. */
     private static void storeOldPapers(Site site) {
         if (site.archive().ledger().count(Kinds.ISSUED_PAPER) > 0) {
             site.jobs()

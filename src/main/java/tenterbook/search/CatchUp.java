@@ -20,7 +20,7 @@ final class CatchUp {
     private CatchUp() {}
 
     /**
-     * @param progress asked whether to stop between two batches and now and then within one
+     * @param progress asked whether to stop after every {@value #TOGETHER} pieces
      * @throws Progress.Cancelled if asked to stop while values from outside were found
      */
     static void run(Archive archive, OutsideFacets outside, Generation generation, Progress progress)
@@ -30,22 +30,21 @@ final class CatchUp {
             Set<String> numbers = Dependents.of(
                     archive.ledger(), batch.stream().map(Revision::key).toList());
             numbers.addAll(outside.changedAfter(generation.seen(), progress));
-            PieceFactsLoader gatherer = new PieceFactsLoader(archive, outside);
+            PieceFactsLoader loader = new PieceFactsLoader(archive, outside);
             List<String> all = List.copyOf(numbers);
             for (int at = 0; at < all.size(); at += TOGETHER) {
                 if (progress.cancelled()) {
                     return;
                 }
                 List<String> some = all.subList(at, Math.min(all.size(), at + TOGETHER));
-                Map<String, PieceDocument> entries = gatherer.entries(some);
+                Map<String, PieceDocument> entries = loader.entries(some);
                 for (PieceDocument entry : entries.values()) {
                     generation.replace(entry);
                 }
                 for (String number : some) {
-                    if (entries.containsKey(number)) {
-                        continue;
+                    if (!entries.containsKey(number)) {
+                        generation.remove(number);
                     }
-                    generation.remove(number);
                 }
             }
             generation.refresh(batch.get(batch.size() - 1).sequence());

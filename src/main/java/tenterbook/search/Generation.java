@@ -29,7 +29,7 @@ import tenterbook.search.query.TextAnalysis;
 
 /**
  * One Lucene index in a numbered folder of its own. A rebuild makes the next one beside it; a folder without a commit was
- * never finished and is swept away at the next opening.
+ * never finished and is deleted at the next opening.
  */
 final class Generation implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Generation.class);
@@ -69,7 +69,7 @@ final class Generation implements AutoCloseable {
         }
     }
 
-    /** Lays out a segment's columns before any search can meet it. */
+    /** Builds a segment's columns before a search can use it. */
     private final class Warming extends SearcherFactory {
         @Override
         public IndexSearcher newSearcher(IndexReader reader, IndexReader previous) {
@@ -122,7 +122,7 @@ final class Generation implements AutoCloseable {
         return create(root, outside, 0);
     }
 
-    /** The same beside this one, never in its place, even where its folder was deleted. */
+    /** A new one beside this one, in another folder even where this one's was deleted. */
     Generation next(Path root, OutsideFacets outside) throws IOException {
         return create(root, outside, number(folder));
     }
@@ -191,7 +191,7 @@ final class Generation implements AutoCloseable {
         seen = sequence;
     }
 
-    /** False once the disk failed it: what it has is still found, but only another generation can take in more. */
+    /** False after a failed write: searches still use it, but only another generation can take more. */
     boolean writable() {
         return writer.isOpen();
     }
@@ -200,7 +200,7 @@ final class Generation implements AutoCloseable {
         return committed != seen;
     }
 
-    /** Puts on the disk what searches see, with the sequence it is good for. */
+    /** Writes to disk what searches see, with the sequence up to which it is complete. */
     void commit() throws IOException {
         long sequence = seen;
         writer.setLiveCommitData(
@@ -209,7 +209,7 @@ final class Generation implements AutoCloseable {
         committed = sequence;
     }
 
-    /** Leaves on the disk what was committed last. */
+    /** What was not committed is lost. */
     @Override
     public void close() throws IOException {
         searchers.close();

@@ -31,7 +31,7 @@ final class IndexCheck {
             throws IOException {
         Map<String, Finding> findings = new LinkedHashMap<>();
         Map<String, String> prints = prints(searcher, findings);
-        PieceFactsLoader gatherer = new PieceFactsLoader(archive, outside);
+        PieceFactsLoader loader = new PieceFactsLoader(archive, outside);
         List<String> numbers = archive.ledger().allIdsEverUsed(Kinds.PIECE);
         String comparing = Message.of("search.check.comparing").inEnglish();
         int done = 0;
@@ -40,7 +40,7 @@ final class IndexCheck {
             progress.at(done++, numbers.size(), comparing);
             String found = prints.remove(number);
             try {
-                compare(number, gatherer.entry(number).orElse(null), found, findings);
+                compare(number, loader.entry(number).orElse(null), found, findings);
             } catch (PieceFactsLoader.Unindexable e) {
                 if (readable(archive, number)) {
                     put(
@@ -111,7 +111,7 @@ final class IndexCheck {
         return prints;
     }
 
-    /** Those found again after the ledger moved on: what was being written meanwhile is no fault. */
+    /** Those found again after the ledger moved on: what was being written meanwhile is no finding. */
     static List<Finding> stillThere(Map<String, Finding> first, Map<String, Finding> second) {
         List<Finding> both = new ArrayList<>();
         first.forEach((where, finding) -> {

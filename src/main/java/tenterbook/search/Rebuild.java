@@ -19,23 +19,23 @@ import tenterbook.words.Message;
 
 /** Fills a new generation with every piece of the ledger, on all processors. */
 final class Rebuild {
-    /** Pieces read together; between two lots it is told how far it is and asked whether to stop. */
+    /** Pieces read together; between two batches progress is reported and cancelling checked. */
     private static final int TOGETHER = 50;
 
     private Rebuild() {}
 
     /**
-     * The ledger may be written meanwhile; the generation is then good for the sequence at the beginning, and {@link
-     * CatchUp} does the rest.
+     * The ledger may be written meanwhile; the generation is then complete up to the sequence at the start, and {@link
+     * CatchUp} adds the rest.
      *
-     * @throws Progress.Cancelled if asked to stop; the generation is then half full and to be thrown away
+     * @throws Progress.Cancelled if asked to stop; the generation must then be discarded
      */
     static void fill(Archive archive, OutsideFacets outside, Generation generation, Progress progress)
             throws IOException {
         long sequence = archive.ledger().lastSequence();
         List<String> numbers = archive.ledger().allIdsEverUsed(Kinds.PIECE);
         outside.changedAfter(sequence, progress);
-        PieceFactsLoader gatherer = new PieceFactsLoader(archive, outside);
+        PieceFactsLoader loader = new PieceFactsLoader(archive, outside);
         String indexing = Message.of("search.indexing").inEnglish();
         AtomicInteger next = new AtomicInteger();
         int threads = Math.max(1, Math.min(8, Runtime.getRuntime().availableProcessors()));
@@ -48,7 +48,7 @@ final class Rebuild {
                         progress.orStop();
                         progress.at(at, numbers.size(), indexing);
                         List<String> some = numbers.subList(at, Math.min(numbers.size(), at + TOGETHER));
-                        for (PieceDocument entry : gatherer.entries(some).values()) {
+                        for (PieceDocument entry : loader.entries(some).values()) {
                             generation.add(entry);
                         }
                     }

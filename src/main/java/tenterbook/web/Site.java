@@ -5,21 +5,23 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Currency;
+import java.util.List;
 import java.util.Optional;
 import tenterbook.archive.Archive;
 import tenterbook.imaging.Originals;
 import tenterbook.imaging.PhotoIntake;
 import tenterbook.imaging.Previews;
 import tenterbook.labelling.issue.TagTable;
+import tenterbook.ledger.Saved;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.Studio;
 import tenterbook.search.PieceIndex;
 import tenterbook.web.job.Jobs;
 import tenterbook.web.page.FlashMessage;
+import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Page;
 
-/**
- * What the pages work with: one open archive and what follows it.
- */
+/** What the pages work with: one open archive and what follows it. */
 public record Site(
         Archive archive,
         PieceIndex index,
@@ -29,7 +31,16 @@ public record Site(
         Previews previews,
         Jobs jobs,
         Clock clock) {
-    /** What a page shows around its own matter. Where the studio's record cannot be read, it says so, and all else is shown. */
+    /** @throws NotFound where there is no such record */
+    public <T> Saved<T> saved(Kind<T> kind, String id) {
+        return archive.ledger().find(kind, id).orElseThrow(() -> NotFound.of(kind, id));
+    }
+
+    public <T> List<T> records(Kind<T> kind) {
+        return archive.ledger().all(kind).stream().map(Saved::record).toList();
+    }
+
+    /** What every page shows. Where the studio's record cannot be read, the page states that and shows the rest. */
     public Page page(Context ctx, String title, String section) {
         String message = ctx.cookie("said");
         if (message != null) {
@@ -38,7 +49,7 @@ public record Site(
         return page(title, section, message == null ? "" : FlashMessage.decoded(message));
     }
 
-    /** For a page that tells what went wrong: a message that waits stays for the next. */
+    /** For a page about a failure: the flash message is kept for the next page. */
     public Page page(String title) {
         return page(title, "", "");
     }

@@ -1,6 +1,6 @@
 package tenterbook.words;
 
-/** What a person entered or asked for cannot be taken, with the sentence that says why. */
+/** What a person entered or asked for is refused, with a sentence that states why. */
 public class Refusal extends IllegalArgumentException implements Explained {
     private static final long serialVersionUID = 1L;
 

@@ -56,7 +56,7 @@ public final class Codes<E extends Enum<E>> {
     public E choice(String code) {
         E choice = choices.get(code);
         if (choice == null && !unrecorded.contains(code)) {
-            throw Refusal.of("field.no-choice", "found", code, "choices", all());
+            throw Refusal.of("input.no-choice", "found", code, "choices", all());
         }
         return choice;
     }

@@ -76,7 +76,7 @@ public final class Faults {
                         .map(fault -> fault.getKey().isEmpty()
                                 ? new Ended(fault.getValue())
                                 : Message.of(
-                                        "field.placed",
+                                        "input.placed",
                                         "field",
                                         fault.getKey(),
                                         "sentence",

@@ -27,7 +27,7 @@ public record Flag(boolean onlyYes) implements Written<Boolean> {
     @Override
     public Boolean read(JsonNode json, Faults faults, String at) {
         if (!json.isBoolean()) {
-            faults.add(at, Message.of("field.flag", "found", Part.brief(json)));
+            faults.add(at, Message.of("input.flag", "found", Part.brief(json)));
             return null;
         }
         return json.booleanValue();
@@ -38,7 +38,7 @@ public record Flag(boolean onlyYes) implements Written<Boolean> {
         return switch (text) {
             case "yes", "on", "1", "true" -> true;
             case "no", "0", "false" -> false;
-            default -> throw Refusal.of("field.yes-or-no", "found", text);
+            default -> throw Refusal.of("input.yes-or-no", "found", text);
         };
     }
 

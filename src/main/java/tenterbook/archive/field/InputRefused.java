@@ -11,7 +11,7 @@ public final class InputRefused extends Refusal {
 
     /** @param what was sent, as in 'piece' */
     public InputRefused(tenterbook.words.Written what, Faults faults) {
-        super(Message.of("field.refused", "what", what, "faults", faults.inOneLine()));
+        super(Message.of("input.refused", "what", what, "faults", faults.inOneLine()));
         this.problems = faults.all();
     }
 

@@ -19,7 +19,7 @@ public record Kept() implements Value<ObjectNode> {
         if (json instanceof ObjectNode object) {
             return object;
         }
-        faults.add(at, Message.of("field.object", "found", Part.brief(json)));
+        faults.add(at, Message.of("input.object", "found", Part.brief(json)));
         return null;
     }
 

@@ -21,7 +21,7 @@ public record ListOf<E>(Value<E> element) implements Value<List<E>> {
     @Override
     public List<E> read(JsonNode json, Faults faults, String at) {
         if (!json.isArray()) {
-            faults.add(at, Message.of("field.list", "found", Part.brief(json)));
+            faults.add(at, Message.of("input.list", "found", Part.brief(json)));
             return null;
         }
         List<E> list = new ArrayList<>();
@@ -37,7 +37,7 @@ public record ListOf<E>(Value<E> element) implements Value<List<E>> {
     @Override
     public JsonNode understood(JsonNode given, Reading reading, Faults faults, String at) {
         if (!given.isArray()) {
-            faults.add(at, Message.of("field.list", "found", Part.brief(given)));
+            faults.add(at, Message.of("input.list", "found", Part.brief(given)));
             return null;
         }
         ArrayNode array = JsonNodeFactory.instance.arrayNode();
@@ -45,7 +45,7 @@ public record ListOf<E>(Value<E> element) implements Value<List<E>> {
             String row = faults.inside(at, i);
             JsonNode understood = element.understood(given.get(i), reading, faults, row);
             if (understood != null && understood.isObject() && blank(understood) && !faults.within(row)) {
-                faults.add(row, Message.of("field.empty-row"));
+                faults.add(row, Message.of("input.empty-row"));
             } else if (understood != null) {
                 array.add(understood);
             }

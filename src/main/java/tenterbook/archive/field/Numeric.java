@@ -28,13 +28,13 @@ public record Numeric<N extends Number>(
     /** A new number is at most this, typed or sent; what is stored is read as it is. */
     private static final double MOST = 1e9;
 
-    public static final Numeric<Integer> WHOLE = whole("field.no-whole-number");
+    public static final Numeric<Integer> WHOLE = whole("input.no-whole-number");
     public static final Numeric<Long> LONG = new Numeric<>(
             true,
             "",
             BigDecimal::longValueExact,
             json -> json.decimalValue().longValueExact(),
-            "field.no-whole-number");
+            "input.no-whole-number");
     public static final Numeric<Double> DECIMAL = decimal("");
     public static final Numeric<Double> MILLIMETRES = decimal("mm");
     public static final Numeric<Double> PERCENT = decimal("%");
@@ -59,17 +59,17 @@ public record Numeric<N extends Number>(
     public N read(JsonNode json, Faults faults, String at) {
         if (json.isNumber()) {
             if (!Double.isFinite(json.doubleValue())) {
-                faults.add(at, Message.of("field.number-too-large", "most", (long) MOST));
+                faults.add(at, Message.of("input.number-too-large", "most", (long) MOST));
                 return null;
             }
             try {
                 return stored.apply(json);
             } catch (ArithmeticException e) {
-                faults.add(at, Message.of("field.whole-number", "found", Part.brief(json)));
+                faults.add(at, Message.of("input.whole-number", "found", Part.brief(json)));
                 return null;
             }
         }
-        faults.add(at, Message.of("field.number", "found", Part.brief(json)));
+        faults.add(at, Message.of("input.number", "found", Part.brief(json)));
         return null;
     }
 
@@ -77,7 +77,7 @@ public record Numeric<N extends Number>(
     public JsonNode understood(JsonNode given, Reading reading, Faults faults, String at) {
         N value = read(given, faults, at);
         if (value != null && tooLarge(value)) {
-            faults.add(at, Message.of("field.number-too-large", "most", (long) MOST));
+            faults.add(at, Message.of("input.number-too-large", "most", (long) MOST));
             return null;
         }
         return value == null ? null : write(value);
@@ -106,10 +106,10 @@ public record Numeric<N extends Number>(
     private static BigDecimal number(String plain, String text) {
         Quantity number = QuantityText.read(plain, Unit.COUNT);
         if (number.known() && number.isRange()) {
-            throw Refusal.of("field.one-number", "found", text);
+            throw Refusal.of("input.one-number", "found", text);
         }
         if (number.known() && tooLarge(number.low())) {
-            throw Refusal.of("field.number-too-large", "most", (long) MOST);
+            throw Refusal.of("input.number-too-large", "most", (long) MOST);
         }
         return number.known() ? BigDecimal.valueOf(number.low()) : null;
     }

@@ -76,7 +76,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
             return once.apply(json.textValue());
         }
         if (!(json instanceof ObjectNode stored)) {
-            faults.add(at, Message.of("field.object", "found", brief(json)));
+            faults.add(at, Message.of("input.object", "found", brief(json)));
             return null;
         }
         Values values = new Values(places);
@@ -110,14 +110,14 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
     @Override
     public ObjectNode understood(JsonNode given, Reading reading, Faults faults, String at) {
         if (!(given instanceof ObjectNode object)) {
-            faults.add(at, Message.of("field.object", "found", brief(given)));
+            faults.add(at, Message.of("input.object", "found", brief(given)));
             return null;
         }
         object.fieldNames().forEachRemaining(found -> {
             if (!fields.containsKey(found)) {
                 faults.add(
                         faults.inside(at, found),
-                        Message.of("field.no-field", "fields", String.join(", ", fields.keySet())));
+                        Message.of("input.no-field", "fields", String.join(", ", fields.keySet())));
             }
         });
         ObjectNode stored = JsonNodeFactory.instance.objectNode();
@@ -152,7 +152,7 @@ public final class Part<T> implements Value<T>, RecordCodec<T> {
 
     /** The sentence about a required field that is not there. */
     public Message missing(Field<T, ?> field) {
-        return Message.of("field.missing", "field", field.name());
+        return Message.of("input.missing", "field", field.name());
     }
 
     /** The name of the field beside which it is said that the whole cannot be. */

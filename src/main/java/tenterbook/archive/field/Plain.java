@@ -63,7 +63,7 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
         try {
             return reader.apply(text);
         } catch (DateTimeException e) {
-            throw new Refusal(Message.of("field.no-time", "found", text, "example", example), e);
+            throw new Refusal(Message.of("input.no-time", "found", text, "example", example), e);
         }
     }
 
@@ -71,7 +71,7 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
         try {
             return LocalDate.parse(text);
         } catch (DateTimeException e) {
-            throw new Refusal(Message.of("field.no-day", "found", text), e);
+            throw new Refusal(Message.of("input.no-day", "found", text), e);
         }
     }
 
@@ -79,7 +79,7 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
         try {
             return ZoneId.of(name.strip());
         } catch (DateTimeException e) {
-            throw new Refusal(Message.of("field.no-time-zone", "found", name), e);
+            throw new Refusal(Message.of("input.no-time-zone", "found", name), e);
         }
     }
 
@@ -87,7 +87,7 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
         try {
             return Currency.getInstance(code.toUpperCase(Locale.ROOT));
         } catch (IllegalArgumentException e) {
-            throw new Refusal(Message.of("field.no-currency", "found", code), e);
+            throw new Refusal(Message.of("input.no-currency", "found", code), e);
         }
     }
 
@@ -100,7 +100,7 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
     @Override
     public V read(JsonNode json, Faults faults, String at) {
         if (!json.isTextual()) {
-            faults.add(at, Message.of("field.text", "found", Part.brief(json)));
+            faults.add(at, Message.of("input.text", "found", Part.brief(json)));
             return null;
         }
         try {

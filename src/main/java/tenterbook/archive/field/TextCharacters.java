@@ -17,10 +17,10 @@ public final class TextCharacters {
         for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
             int character = text.codePointAt(i);
             if (character >= Character.MIN_SURROGATE && character <= Character.MAX_SURROGATE) {
-                return Optional.of(sentence("field.half-character", character));
+                return Optional.of(sentence("input.half-character", character));
             }
             if (Character.isISOControl(character) && character != '\t' && character != '\n' && character != '\r') {
-                return Optional.of(sentence("field.control-character", character));
+                return Optional.of(sentence("input.control-character", character));
             }
         }
         return Optional.empty();

@@ -44,7 +44,7 @@ public final class ClampingRecord {
             .required()
             .choice("style", StoredCodes.FOLD_STYLE, Fold::style)
             .required()
-            .field("panels", Numeric.whole("field.panels"), Fold::panels)
+            .field("panels", Numeric.whole("input.panels"), Fold::panels)
             .required()
             .blamed()
             .built(v -> new Fold(v.get("axis"), v.get("style"), v.get("panels", 0)));

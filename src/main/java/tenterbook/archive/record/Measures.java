@@ -95,7 +95,7 @@ public final class Measures {
                 (text, reading) -> {
                     Quantity read = QuantityText.read(text, usual);
                     if (tooLarge(read, usual)) {
-                        throw Refusal.of("field.too-large");
+                        throw Refusal.of("input.too-large");
                     }
                     return read;
                 },
@@ -106,7 +106,7 @@ public final class Measures {
 
     private static Quantity quantity(String entered, Double low, Double high, Unit unit, Values v) {
         if (unit == null && (low != null || high != null)) {
-            throw Refusal.of("field.unit-missing");
+            throw Refusal.of("input.unit-missing");
         }
         return new Quantity(entered, low, high, unit, v.get("basis"), v.get("about", false));
     }
@@ -114,14 +114,14 @@ public final class Measures {
     private static Optional<Message> doubt(Quantity found, Unit usual) {
         if (found.known() && found.unit().dimension() != usual.dimension()) {
             return Optional.of(Message.of(
-                    "field.other-dimension",
+                    "input.other-dimension",
                     "dimension",
                     usual.dimension().name().toLowerCase(Locale.ROOT),
                     "unit",
                     StoredCodes.UNIT.code(found.unit())));
         }
         if (tooLarge(found, usual)) {
-            return Optional.of(Message.of("field.too-large"));
+            return Optional.of(Message.of("input.too-large"));
         }
         if (found.entered().isBlank()) {
             return Optional.empty();
@@ -145,7 +145,7 @@ public final class Measures {
 
     /** Where the text entered says something else than the numbers beside it, nobody can tell which is true. */
     private static Optional<Message> differs(String entered, boolean same) {
-        return same ? Optional.empty() : Optional.of(Message.of("field.entered-otherwise", "entered", entered));
+        return same ? Optional.empty() : Optional.of(Message.of("input.entered-otherwise", "entered", entered));
     }
 
     /** A measured white may lie a rounding above 100. */
@@ -155,6 +155,6 @@ public final class Measures {
                         && Math.abs(colour.a()) <= 150
                         && Math.abs(colour.b()) <= 150
                 ? Optional.empty()
-                : Optional.of(Message.of("field.colour-range"));
+                : Optional.of(Message.of("input.colour-range"));
     }
 }

@@ -45,7 +45,7 @@ public final class PieceRecord {
             .required()
             .doubted(corner -> inside(corner.across()) && inside(corner.down())
                     ? Optional.empty()
-                    : Optional.of(Message.of("field.corner")))
+                    : Optional.of(Message.of("input.corner")))
             .built(v -> new ColourRegion.Corner(v.get("across", 0.0), v.get("down", 0.0)));
 
     private static final Part<ColourRegion> REGION = Part.<ColourRegion>of("colour-region")

@@ -12,7 +12,7 @@ import tenterbook.search.query.Facet;
 import tenterbook.search.query.FacetValues;
 import tenterbook.search.query.PieceQuery;
 
-/** Counts of facet values by their numbers, told in words. */
+/** Counts of facet values by their numbers, and as groups for people. */
 public final class FacetTally {
     private static final int MOST_VALUES = 60;
     private final FacetTerms.Term[] terms;

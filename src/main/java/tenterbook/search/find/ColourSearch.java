@@ -189,7 +189,7 @@ final class ColourSearch {
         return worst;
     }
 
-    /** A hit with its distance, share and nearest colour, as {@link Hit} tells them. */
+    /** A hit with its distance, share and nearest colour, as in {@link Hit}. */
     Hit hit(PieceCard card, Columns columns, int doc, List<String> why) {
         double distance = distance(columns, doc, Double.POSITIVE_INFINITY);
         if (!likeNumber.isEmpty()) {

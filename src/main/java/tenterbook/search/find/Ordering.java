@@ -42,7 +42,7 @@ final class Ordering {
         this.wanted = wanted;
     }
 
-    /** In any order that a piece has of itself. Documents of the whole index. */
+    /** By an order that does not depend on the search. Documents of the whole index. */
     int[] by(Order order) throws IOException {
         TopFieldCollector top =
                 new TopFieldCollectorManager(Sorts.of(order), wanted, null, Integer.MAX_VALUE).newCollector();

@@ -153,7 +153,9 @@ public final class PieceSearch {
 
     private Answer answer(PieceQuery query, Reading reading, UserText text, ColourSearch colours, boolean respelt)
             throws IOException {
-        TextQuery words = text.empty() ? null : new TextQuery(text, searcher, respelt);
+        TextQuery words = text.empty()
+                ? null
+                : new TextQuery(text, searcher, respelt ? TextQuery.Spelling.SIMILAR : TextQuery.Spelling.AS_TYPED);
         Query matching = withNumbers(words == null ? null : words.matching(), reading);
         Scan.Found found = Scan.of(query, reading.constraints(), matching, colours, searcher, columns);
         return new Answer(reading, found, text, words, respelt, List.of());
@@ -231,7 +233,7 @@ public final class PieceSearch {
         }
         return reading.weighing().empty()
                 ? ordering.by(Order.NEWEST)
-                : ordering.byWords(new TextQuery(reading.weighing(), searcher, false));
+                : ordering.byWords(new TextQuery(reading.weighing(), searcher, TextQuery.Spelling.AS_TYPED));
     }
 
     private static int[] page(PieceQuery query, int[] ordered) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.function.LongUnaryOperator;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReader;
 import org.apache.lucene.index.NumericDocValues;
@@ -13,7 +14,7 @@ import org.apache.lucene.util.NumericUtils;
 import tenterbook.search.index.PieceDocument;
 import tenterbook.search.query.Order;
 
-/** The place of each of a segment's pieces in every order but those that depend on the search. Ties go by number. */
+/** The rank of each of a segment's pieces in every order that does not depend on the search. Ties go by number. */
 final class Ranks {
     private final Map<Order, int[]> ranks = new EnumMap<>(Order.class);
 
@@ -24,17 +25,17 @@ final class Ranks {
         long[] number = ords(reader, PieceDocument.SORT_NUMBER);
         made.put(Order.NUMBER, number, number);
         made.put(Order.TITLE, ords(reader, PieceDocument.SORT_TITLE), number);
-        long[] day = numbers(reader, PieceDocument.SORT_DAY, false);
+        long[] day = numbers(reader, PieceDocument.SORT_DAY, LongUnaryOperator.identity());
         made.put(Order.OLDEST, day, number);
         made.put(Order.NEWEST, reversed(day), number);
-        made.put(Order.EXAMINED, numbers(reader, PieceDocument.SORT_EXAMINED, false), number);
-        long[] dips = numbers(reader, PieceDocument.SORT_DIPS, true);
+        made.put(Order.EXAMINED, numbers(reader, PieceDocument.SORT_EXAMINED, LongUnaryOperator.identity()), number);
+        long[] dips = numbers(reader, PieceDocument.SORT_DIPS, NumericUtils::sortableDoubleBits);
         made.put(Order.DIPS, dips, number);
         made.put(Order.MOST_DIPS, reversed(dips), number);
-        long[] size = numbers(reader, PieceDocument.SORT_SIZE, true);
+        long[] size = numbers(reader, PieceDocument.SORT_SIZE, NumericUtils::sortableDoubleBits);
         made.put(Order.SMALLEST, size, number);
         made.put(Order.SIZE, reversed(size), number);
-        long[] price = numbers(reader, PieceDocument.SORT_PRICE, true);
+        long[] price = numbers(reader, PieceDocument.SORT_PRICE, NumericUtils::sortableDoubleBits);
         made.put(Order.PRICE, price, number);
         made.put(Order.DEAREST, reversed(price), number);
         return made;
@@ -49,13 +50,11 @@ final class Ranks {
         return keys;
     }
 
-    private static long[] numbers(LeafReader reader, String field, boolean real) throws IOException {
+    private static long[] numbers(LeafReader reader, String field, LongUnaryOperator key) throws IOException {
         NumericDocValues values = DocValues.getNumeric(reader, field);
         long[] keys = new long[reader.maxDoc()];
         for (int doc = 0; doc < keys.length; doc++) {
-            keys[doc] = !values.advanceExact(doc)
-                    ? Long.MAX_VALUE
-                    : real ? NumericUtils.sortableDoubleBits(values.longValue()) : values.longValue();
+            keys[doc] = values.advanceExact(doc) ? key.applyAsLong(values.longValue()) : Long.MAX_VALUE;
         }
         return keys;
     }

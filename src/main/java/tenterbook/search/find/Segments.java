@@ -7,7 +7,7 @@ import org.apache.lucene.index.LeafReaderContext;
 
 /** Work on every segment of an index; those of a large one side by side, on as many processors as there are. */
 public final class Segments {
-    /** Where there are fewer documents, one thread is done before another has woken. */
+    /** With fewer documents one thread is done before a second one has started. */
     private static final int LARGE = 20_000;
 
     private Segments() {}

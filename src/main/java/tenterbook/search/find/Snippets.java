@@ -47,7 +47,7 @@ final class Snippets {
         return found;
     }
 
-    /** Whether it is worth taking a passage apart: plain letters are only made small, so a word must stand in it as it is. */
+    /** Whether a passage can match at all: ASCII letters are only lower-cased, so a word must occur in it as it is. */
     private boolean mayHold(String text) {
         if (respelt || !text.chars().allMatch(sign -> sign < 128)) {
             return true;

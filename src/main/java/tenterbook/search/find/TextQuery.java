@@ -32,6 +32,13 @@ import tenterbook.search.query.UserText;
  * boards, cloths and dyes weigh more.
  */
 public final class TextQuery {
+    /** Which words match one that was typed. */
+    enum Spelling {
+        AS_TYPED,
+        /** Also words one or two letters off. */
+        SIMILAR
+    }
+
     private static final float NUMBER = 8;
     private static final float TITLE = 4;
     private static final float NAME = 2;
@@ -48,18 +55,17 @@ public final class TextQuery {
     private final UserText text;
     private final IndexSearcher searcher;
     private final IndexReader reader;
-    private final boolean respelt;
-    /** Words near one typed, by field and word: finding them is dear, and they are wanted for matching and for weighing. */
+    private final boolean similar;
+    /** Words near one typed, by field and word: finding them is expensive, and both queries need them. */
     private final Map<String, Query> near = new HashMap<>();
     /** Whether clauses that find nothing more but weigh what is found are wanted. */
     private boolean weighing;
 
-    /** @param respelt whether words one or two letters off count too */
-    TextQuery(UserText text, IndexSearcher searcher, boolean respelt) {
+    TextQuery(UserText text, IndexSearcher searcher, Spelling spelling) {
         this.text = text;
         this.searcher = searcher;
         this.reader = searcher.getIndexReader();
-        this.respelt = respelt;
+        this.similar = spelling == Spelling.SIMILAR;
     }
 
     /** Finds what was asked, without weighing it: every title, name and number stands among all words too. */
@@ -134,15 +140,15 @@ public final class TextQuery {
         }
         any.add(new BoostQuery(new ConstantScoreQuery(term(PieceDocument.SQUASHED, word)), 4 * NUMBER), Occur.SHOULD);
         if (part.unfinished()) {
-            if (!weighing || respelt) {
-                // Where nothing is respelt every piece found starts so: the same weight for all orders nothing.
+            if (!weighing || similar) {
+                // Without similar words every piece found starts so, and equal weights for all change no order.
                 any.add(starting(PieceDocument.ALL, word, STARTS), Occur.SHOULD);
             }
             if (weighing) {
                 any.add(starting(PieceDocument.TITLE, word, STARTS * TITLE), Occur.SHOULD);
             }
         }
-        int edits = respelt && !part.phrase() ? edits(word) : 0;
+        int edits = similar && !part.phrase() ? edits(word) : 0;
         if (edits > 0) {
             any.add(near(PieceDocument.ALL, word, edits, RESPELT), Occur.SHOULD);
             any.add(near(PieceDocument.TITLE, word, edits, RESPELT * TITLE), Occur.SHOULD);
@@ -163,7 +169,7 @@ public final class TextQuery {
                 new BoostQuery(
                         new ConstantScoreQuery(term(PieceDocument.SQUASHED, String.join("", words))), 4 * NUMBER),
                 Occur.SHOULD);
-        if (respelt && !part.phrase() && !part.without()) {
+        if (similar && !part.phrase() && !part.without()) {
             BooleanQuery.Builder each = new BooleanQuery.Builder();
             for (String word : words) {
                 each.add(
@@ -213,7 +219,10 @@ public final class TextQuery {
     /** Letters that may be wrong in a word of this length. */
     public static int edits(String word) {
         int letters = word.codePointCount(0, word.length());
-        return letters < 4 || word.chars().allMatch(Character::isDigit) ? 0 : letters < 7 ? 1 : 2;
+        if (letters < 4 || word.chars().allMatch(Character::isDigit)) {
+            return 0;
+        }
+        return letters < 7 ? 1 : 2;
     }
 
     private Query near(String field, String word, int edits, float boost) throws IOException {

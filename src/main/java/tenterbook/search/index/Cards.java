@@ -74,7 +74,10 @@ public final class Cards {
         if (length.known() && width.known()) {
             return text(length) + " × " + text(width);
         }
-        return length.known() ? text(length) + " long" : width.known() ? text(width) + " wide" : "";
+        if (length.known()) {
+            return text(length) + " long";
+        }
+        return width.known() ? text(width) + " wide" : "";
     }
 
     /** As entered, but with its unit where only a number was typed. */

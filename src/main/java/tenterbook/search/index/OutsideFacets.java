@@ -8,7 +8,7 @@ import tenterbook.search.query.Facet;
 
 /**
  * Facets whose values another room finds. The index keeps them beside its own, so that they narrow, combine and are counted like
- * any other; it asks which pieces have other values since the revision it is good for, and indexes those again.
+ * any other; it asks which pieces have other values since the revision up to which it is complete, and indexes those again.
  *
  * <p>Called by the thread that indexes, and {@link #of} by several at once.
  */
@@ -53,7 +53,7 @@ public interface OutsideFacets {
     boolean takesLong();
 
     /**
-     * Brings the values up to the end of the ledger and then tells which pieces may have other ones than they had when the
+     * Brings the values up to the end of the ledger and returns the pieces whose values may differ from those when the
      * ledger ended with {@code sequence}.
      *
      * @return numbers of pieces, each once; too many rather than too few

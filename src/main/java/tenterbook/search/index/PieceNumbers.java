@@ -67,8 +67,12 @@ public record PieceNumbers(double[] ranges, double[] colours) {
         put(
                 ranges,
                 which,
-                !quantity.known() ? Double.NaN : quantity.low() == null ? Double.NEGATIVE_INFINITY : quantity.low(),
-                !quantity.known() ? Double.NaN : quantity.high() == null ? Double.POSITIVE_INFINITY : quantity.high());
+                quantity.known() ? end(quantity.low(), Double.NEGATIVE_INFINITY) : Double.NaN,
+                quantity.known() ? end(quantity.high(), Double.POSITIVE_INFINITY) : Double.NaN);
+    }
+
+    private static double end(Double end, double open) {
+        return end == null ? open : end;
     }
 
     private static double day(LocalDate day, double open) {

@@ -70,7 +70,7 @@ public final class PieceTexts {
         return texts.stream().distinct().toList();
     }
 
-    /** What was seen, with what is gone said to be so. */
+    /** What was seen; what is gone is marked so. */
     private static void examination(List<Passage> texts, Examination examination) {
         String label = label("examined", "when", examination.when().recorded() ? examination.when() : examination.id());
         add(texts, label, examination.examiner(), examination.summary());

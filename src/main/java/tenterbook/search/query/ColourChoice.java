@@ -75,7 +75,10 @@ public record ColourChoice(List<Lab> anywhere, Map<ColourRole, Lab> regions, Str
 
     /** The tolerance used; infinite for a palette without one. */
     public double limit() {
-        return within != null ? within : like.isEmpty() ? PieceQuery.USUAL_WITHIN : Double.POSITIVE_INFINITY;
+        if (within != null) {
+            return within;
+        }
+        return like.isEmpty() ? PieceQuery.USUAL_WITHIN : Double.POSITIVE_INFINITY;
     }
 
     /**

@@ -63,9 +63,16 @@ public record Days(LocalDate from, LocalDate to) {
                 return from.toString();
             }
         }
-        return (from == null ? "" : from.getDayOfMonth() == 1 ? shortened(from, 7) : from.toString())
+        return end(from, from != null && from.getDayOfMonth() == 1)
                 + ".."
-                + (to == null ? "" : to.getDayOfMonth() == to.lengthOfMonth() ? shortened(to, 7) : to.toString());
+                + end(to, to != null && to.getDayOfMonth() == to.lengthOfMonth());
+    }
+
+    private static String end(LocalDate day, boolean ofMonth) {
+        if (day == null) {
+            return "";
+        }
+        return ofMonth ? shortened(day, 7) : day.toString();
     }
 
     private static String shortened(LocalDate day, int length) {

@@ -8,7 +8,7 @@ import tenterbook.words.Message;
 
 /** How facet values are written in addresses and compared. */
 public final class FacetValues {
-    private static final Message NOT_SAID = Message.of("search.not-said");
+    private static final Message NOT_RECORDED = Message.of("search.not-recorded");
     private static final Normalizer2 FOLDING = ICUFoldingFilter.NORMALIZER;
 
     private FacetValues() {}
@@ -35,7 +35,7 @@ public final class FacetValues {
 
     /** As people read it; 'not said' where nothing is recorded. */
     public static String label(@Nullable Enum<?> choice) {
-        return choice == null ? NOT_SAID.inEnglish() : choice.toString();
+        return choice == null ? NOT_RECORDED.inEnglish() : choice.toString();
     }
 
     /** As in {@code in-stock}; {@code not-said} where nothing is recorded. */

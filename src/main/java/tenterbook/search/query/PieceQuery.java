@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import tenterbook.colour.space.Lab;
 
 /**
- * A search, whole: everything that stands in the address bar.
+ * A whole search, as in the address bar.
  *
  * @param text words as typed; may be empty
  * @param chosen values of each facet; several of one facet mean any of them, facets together mean all
@@ -72,7 +72,10 @@ public record PieceQuery(
     }
 
     private static Order usual(String text, ColourChoice colours) {
-        return colours.any() ? Order.COLOUR : text.isEmpty() ? Order.NEWEST : Order.RELEVANCE;
+        if (colours.any()) {
+            return Order.COLOUR;
+        }
+        return text.isEmpty() ? Order.NEWEST : Order.RELEVANCE;
     }
 
     /** The order used: as chosen, else nearest colours, best match of words, or newest, whichever first applies. */

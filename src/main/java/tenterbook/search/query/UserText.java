@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What a person typed, taken apart: words, "phrases", and either with a minus before it. There is no wrong input: a quote
- * that is never closed runs to the end, and signs that are no part of a word are passed over.
+ * What a person typed, taken apart: words, "phrases", and either with a minus before it. No input is wrong: a quote
+ * that is never closed runs to the end, and signs that are no part of a word are ignored.
  *
  * @param parts in order
  */

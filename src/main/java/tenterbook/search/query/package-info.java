@@ -1,2 +1,2 @@
-/** A search, whole, as it stands in the address bar, and how text becomes words. Knows no index. */
+/** A whole search, as in the address bar, and how text becomes words. Knows no index. */
 package tenterbook.search.query;

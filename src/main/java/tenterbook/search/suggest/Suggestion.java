@@ -1,7 +1,7 @@
 package tenterbook.search.suggest;
 
 /**
- * Something that what was typed may mean.
+ * A suggestion for what was typed.
  *
  * @param kind one of {@code number}, {@code title}, {@code board}, {@code dye}, {@code cloth}, {@code fault}, {@code
  *     place}

@@ -1,2 +1,2 @@
-/** What may be meant while typing. */
+/** Suggestions while typing. */
 package tenterbook.search.suggest;

@@ -14,15 +14,14 @@ import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.record.RecordEditor;
 
-/** Board pairs: the rack, one pair with every piece made from it, and its form. */
+/** Board pairs: the list, one pair with every piece made from it, and its form. */
 public final class BoardPages {
     /** Pieces on a board's page; a search among them shows the others. */
     private static final int SHOWN = 120;
 
-    /** Pieces that hang beside a board on the rack. */
+    /** Pieces shown beside a board in the list. */
     private static final int NEWEST = 6;
 
     private final Site site;
@@ -40,34 +39,28 @@ public final class BoardPages {
 
     public void routes(RoutesConfig routes) {
         routes.get("/boards", this::list);
-        routes.get("/boards/new", ctx -> editor.showNew(ctx, Form::empty));
-        routes.post("/boards", ctx -> editor.save(ctx, ""));
+        editor.routes(routes, ctx -> Form.empty());
         routes.get("/boards/{id}", this::show);
-        routes.get("/boards/{id}/edit", ctx -> editor.showEdit(ctx, ctx.pathParam("id")));
-        routes.post("/boards/{id}/edit", ctx -> editor.save(ctx, ctx.pathParam("id")));
-        routes.post("/boards/{id}/withdraw", ctx -> editor.withdraw(ctx, ctx.pathParam("id")));
     }
 
-    /** A pair on the rack, with its newest pieces. */
-    public record OnRack(BoardPair board, List<PieceCard> pieces, int total) {}
+    /** A pair in the list, with its newest pieces. */
+    public record ListedBoard(BoardPair board, List<PieceCard> pieces, int total) {}
 
-    private OnRack onRack(BoardPair board) {
+    private ListedBoard listed(BoardPair board) {
         int total = site.index().countByBoard(board.id().value());
-        return new OnRack(board, site.index().byBoard(board.id().value(), Math.max(0, total - NEWEST), NEWEST), total);
+        return new ListedBoard(
+                board, site.index().byBoard(board.id().value(), Math.max(0, total - NEWEST), NEWEST), total);
     }
 
     private void list(Context ctx) {
-        List<OnRack> rack = site.archive().ledger().all(Kinds.BOARD_PAIR).stream()
-                .map(Saved::record)
-                .map(this::onRack)
-                .toList();
-        Html.show(ctx, "boards", Map.of("page", site.page(ctx, w("boards.title"), "boards"), "rack", rack));
+        List<ListedBoard> boards =
+                site.records(Kinds.BOARD_PAIR).stream().map(this::listed).toList();
+        Html.show(ctx, "boards", Map.of("page", site.page(ctx, w("board.title"), "boards"), "boards", boards));
     }
 
     private void show(Context ctx) {
         String id = ctx.pathParam("id");
-        Saved<BoardPair> saved =
-                site.archive().ledger().find(Kinds.BOARD_PAIR, id).orElseThrow(() -> NotFound.of(Kinds.BOARD_PAIR, id));
+        Saved<BoardPair> saved = site.saved(Kinds.BOARD_PAIR, id);
         Html.show(
                 ctx,
                 "board",

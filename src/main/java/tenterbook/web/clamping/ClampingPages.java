@@ -4,31 +4,17 @@ import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.archive.record.ClampingRecord;
-import tenterbook.archive.record.Difference;
 import tenterbook.ledger.Saved;
-import tenterbook.material.Cloth;
-import tenterbook.material.ClothId;
-import tenterbook.material.Lot;
-import tenterbook.material.LotId;
 import tenterbook.piece.NumberScheme;
 import tenterbook.piece.Piece;
-import tenterbook.piece.PieceNumber;
-import tenterbook.recipe.Cautions;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
-import tenterbook.recipe.Doubts;
 import tenterbook.recipe.Fold;
-import tenterbook.recipe.LayerMap;
-import tenterbook.recipe.RecipeFigures;
 import tenterbook.recipe.Step;
 import tenterbook.recipe.StepKind;
 import tenterbook.web.Site;
@@ -36,10 +22,8 @@ import tenterbook.web.form.ClampingForm;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.RecordEditor;
-import tenterbook.words.Written;
 
 /** Clampings: the list, one with its figures and layer map, its form, and a copy to start the next from. */
 public final class ClampingPages {
@@ -88,7 +72,7 @@ public final class ClampingPages {
                 .value());
     }
 
-    /** A clamping to begin with: the recipe of another one under a new name, without its dates, times and lessons. */
+    /** The recipe of another clamping under a new name, without its dates, times and lessons. */
     public static Clamping copy(Clamping other, ClampingId id) {
         List<Step> steps = other.steps().stream()
                 .map(step -> new Step(
@@ -132,11 +116,11 @@ public final class ClampingPages {
         if (from == null) {
             return Form.empty().put("id", id).put("forPiece", piece);
         }
-        Clamping other = site.archive().clamping(from).orElseThrow(() -> NotFound.of(Kinds.CLAMPING, from));
+        Clamping other = site.saved(Kinds.CLAMPING, from).record();
         return forms.filled(copy(other, id)).put("forPiece", piece);
     }
 
-    /** Saves a new clamping and, where it was told for a piece, adds it to that piece in the same act. */
+    /** Saves a new clamping and, where it is entered for a piece, adds it to that piece in the same transaction. */
     private void saveNew(Context ctx) {
         Form form = Form.of(ctx.formParamMap());
         if (!form.has("id")) {
@@ -145,15 +129,12 @@ public final class ClampingPages {
         String number = form.text("forPiece");
         editor.save(ctx, "", form, act -> {}, (act, clamping) -> {
             if (!number.isEmpty()) {
-                Saved<Piece> saved = site.archive()
-                        .ledger()
-                        .find(Kinds.PIECE, number)
-                        .orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+                Saved<Piece> saved = site.saved(Kinds.PIECE, number);
                 act.save(
                         Kinds.PIECE,
                         saved.record().madeAlsoIn(clamping.id()),
                         saved.version(),
-                        w("clamping-form.its-clamping-was-told"));
+                        w("clamping-form.recorded-with-its-clamping"));
             }
         });
     }
@@ -173,85 +154,18 @@ public final class ClampingPages {
                         "total", site.archive().ledger().count(Kinds.CLAMPING)));
     }
 
-    /**
-     * A clamping as pages show it.
-     *
-     * @param lots by name
-     * @param differs from the clamping it was copied from
-     */
-    public record ClampingView(
-            Clamping clamping,
-            int version,
-            RecipeFigures figures,
-            Map<LotId, Lot> lots,
-            Map<ClothId, Cloth> cloths,
-            List<Written> cautions,
-            List<Written> doubts,
-            LayerMap layers,
-            List<PieceNumber> pieces,
-            List<Difference> differs) {
-        public String lotTitle(LotId id) {
-            return Optional.ofNullable(lots.get(id)).map(Lot::title).orElse(String.valueOf(id));
-        }
-
-        public String clothTitle(ClothId id) {
-            return Optional.ofNullable(cloths.get(id)).map(Cloth::title).orElse(String.valueOf(id));
-        }
-    }
-
-    public static ClampingView view(Archive archive, Clamping clamping, int version) {
-        Map<LotId, Lot> lots = new HashMap<>();
-        clamping.lots()
-                .filter(Objects::nonNull)
-                .forEach(id -> archive.lot(id.value()).ifPresent(lot -> lots.put(id, lot)));
-        Map<ClothId, Cloth> cloths = new HashMap<>();
-        clamping.cuts().stream()
-                .map(cut -> cut.cloth())
-                .filter(Objects::nonNull)
-                .forEach(id -> archive.cloth(id.value()).ifPresent(cloth -> cloths.put(id, cloth)));
-        List<Written> cautions = new ArrayList<>();
-        for (Step step : clamping.steps()) {
-            List<Lot> used = step.charges().stream()
-                    .map(charge -> lots.get(charge.lot()))
-                    .filter(Objects::nonNull)
-                    .toList();
-            cautions.addAll(Cautions.of(step, used));
-        }
-        cautions.addAll(Cautions.ofClamping());
-        List<Difference> differs = Optional.ofNullable(clamping.copiedFrom())
-                .flatMap(id -> archive.clamping(id.value()))
-                .map(other -> Difference.between(ClampingRecord.CLAMPING, other, clamping).stream()
-                        .filter(difference -> !List.of("id", "copiedFrom").contains(difference.name()))
-                        .toList())
-                .orElse(List.of());
-        return new ClampingView(
-                clamping,
-                version,
-                RecipeFigures.of(clamping, cloths),
-                lots,
-                cloths,
-                cautions.stream().distinct().toList(),
-                Doubts.of(clamping, cloths, lots),
-                clamping.fold().folds().isEmpty()
-                        ? null
-                        : LayerMap.of(clamping.fold().folds()),
-                archive.piecesOf(clamping),
-                differs);
-    }
-
     private void show(Context ctx) {
         String id = ctx.pathParam("id");
-        Saved<Clamping> saved =
-                site.archive().ledger().find(Kinds.CLAMPING, id).orElseThrow(() -> NotFound.of(Kinds.CLAMPING, id));
+        Saved<Clamping> saved = site.saved(Kinds.CLAMPING, id);
         Html.show(
                 ctx,
                 "clamping",
                 Map.of(
                         "page", site.page(ctx, w("titles.clamping", "id", id), "clampings"),
-                        "view", view(site.archive(), saved.record(), saved.version())));
+                        "view", ClampingView.of(site.archive(), saved.record(), saved.version())));
     }
 
-    /** The figures of a form as it stands, for the panel beside it. */
+    /** The figures of what is typed so far, for the panel beside the form. */
     private void figures(Context ctx) {
         Form form = Form.of(ctx.formParamMap());
         if (!form.has("id")) {
@@ -261,7 +175,7 @@ public final class ClampingPages {
         Clamping clamping = forms.read(form, null);
         Map<String, Object> values = new HashMap<>();
         values.put("problems", form.problemsById().values().stream().distinct().toList());
-        values.put("view", clamping == null ? null : view(site.archive(), clamping, 0));
+        values.put("view", clamping == null ? null : ClampingView.of(site.archive(), clamping, 0));
         Html.show(ctx, "part/figures", values);
     }
 }

@@ -17,8 +17,8 @@ import tenterbook.material.Source;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
+import tenterbook.web.page.Address;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.FactLine;
 import tenterbook.web.record.RecordEditor;
@@ -49,18 +49,10 @@ public final class MaterialPages {
 
     public void routes(RoutesConfig routes) {
         routes.get("/materials", this::list);
-        routes.get("/cloths/new", ctx -> cloths.showNew(ctx, Form::empty));
-        routes.post("/cloths", ctx -> cloths.save(ctx, ""));
+        cloths.routes(routes, ctx -> Form.empty());
         routes.get("/cloths/{id}", this::cloth);
-        routes.get("/cloths/{id}/edit", ctx -> cloths.showEdit(ctx, ctx.pathParam("id")));
-        routes.post("/cloths/{id}/edit", ctx -> cloths.save(ctx, ctx.pathParam("id")));
-        routes.post("/cloths/{id}/withdraw", ctx -> cloths.withdraw(ctx, ctx.pathParam("id")));
-        routes.get("/lots/new", ctx -> lots.showNew(ctx, () -> Form.empty().put("role", role(ctx))));
-        routes.post("/lots", ctx -> lots.save(ctx, ""));
+        lots.routes(routes, ctx -> Form.empty().put("role", role(ctx)));
         routes.get("/lots/{id}", this::lot);
-        routes.get("/lots/{id}/edit", ctx -> lots.showEdit(ctx, ctx.pathParam("id")));
-        routes.post("/lots/{id}/edit", ctx -> lots.save(ctx, ctx.pathParam("id")));
-        routes.post("/lots/{id}/withdraw", ctx -> lots.withdraw(ctx, ctx.pathParam("id")));
     }
 
     private static String role(Context ctx) {
@@ -73,37 +65,29 @@ public final class MaterialPages {
                 ctx,
                 "materials",
                 Map.of(
-                        "page", site.page(ctx, w("materials.title"), "materials"),
-                        "cloths",
-                                site.archive().ledger().all(Kinds.CLOTH).stream()
-                                        .map(Saved::record)
-                                        .toList(),
-                        "lots",
-                                site.archive().ledger().all(Kinds.LOT).stream()
-                                        .map(Saved::record)
-                                        .toList()));
+                        "page", site.page(ctx, w("material.title"), "materials"),
+                        "cloths", site.records(Kinds.CLOTH),
+                        "lots", site.records(Kinds.LOT)));
     }
 
     private void cloth(Context ctx) {
         String id = ctx.pathParam("id");
-        Saved<Cloth> saved =
-                site.archive().ledger().find(Kinds.CLOTH, id).orElseThrow(() -> NotFound.of(Kinds.CLOTH, id));
+        Saved<Cloth> saved = site.saved(Kinds.CLOTH, id);
         Cloth cloth = saved.record();
         List<FactLine> facts = new ArrayList<>();
-        facts.add(new FactLine(w("material-form.fibre-content"), content(cloth)));
-        facts.add(new FactLine(w("material-form.who-says-so"), FactLine.or(cloth.contentEvidence())));
-        facts.add(FactLine.of(w("material-form.areal-weight"), cloth.arealWeight()));
-        facts.add(FactLine.of(w("material-form.width"), cloth.width()));
-        facts.add(new FactLine(w("material-form.weave"), FactLine.or(cloth.weave())));
-        facts.add(new FactLine(w("material-form.finish"), FactLine.or(cloth.finish())));
-        facts.add(new FactLine(w("material-form.woven-in"), FactLine.or(cloth.wovenIn())));
+        facts.add(new FactLine(w("material.fibre-content"), content(cloth)));
+        facts.add(new FactLine(w("material.who-says-so"), FactLine.or(cloth.contentEvidence())));
+        facts.add(FactLine.of(w("material.areal-weight"), cloth.arealWeight()));
+        facts.add(FactLine.of(w("material.width"), cloth.width()));
+        facts.add(new FactLine(w("material.weave"), FactLine.or(cloth.weave())));
+        facts.add(new FactLine(w("material.finish"), FactLine.or(cloth.finish())));
+        facts.add(new FactLine(w("material.woven-in"), FactLine.or(cloth.wovenIn())));
         facts.add(new FactLine(
-                w("material-form.supplier-and-lot"), FactLine.or((cloth.supplier() + " " + cloth.lot()).strip())));
-        facts.add(new FactLine(w("material-form.bought"), w(cloth.boughtOn())));
-        facts.add(FactLine.of(w("material-form.how-much"), cloth.bought()));
-        facts.add(new FactLine(
-                w("material-form.paid"), cloth.price() == null ? FactLine.notRecorded() : w(cloth.price())));
-        facts.add(new FactLine(w("material-form.notes"), FactLine.or(cloth.notes())));
+                w("material.supplier-and-lot"), FactLine.or((cloth.supplier() + " " + cloth.lot()).strip())));
+        facts.add(new FactLine(w("material.bought"), w(cloth.boughtOn())));
+        facts.add(FactLine.of(w("material.how-much"), cloth.bought()));
+        facts.add(new FactLine(w("material.paid"), cloth.price() == null ? FactLine.notRecorded() : w(cloth.price())));
+        facts.add(new FactLine(w("material.notes"), FactLine.or(cloth.notes())));
         record(
                 ctx,
                 new RecordView(
@@ -114,8 +98,7 @@ public final class MaterialPages {
                         id,
                         facts,
                         "/?cloth=" + id,
-                        users(Kinds.CLOTH.key(id))),
-                "materials");
+                        users(Kinds.CLOTH.key(id))));
     }
 
     private static String content(Cloth cloth) {
@@ -124,21 +107,25 @@ public final class MaterialPages {
 
     private void lot(Context ctx) {
         String id = ctx.pathParam("id");
-        Saved<Lot> saved = site.archive().ledger().find(Kinds.LOT, id).orElseThrow(() -> NotFound.of(Kinds.LOT, id));
+        Saved<Lot> saved = site.saved(Kinds.LOT, id);
         Lot lot = saved.record();
         List<FactLine> facts = new ArrayList<>();
-        facts.add(new FactLine(w("material-form.used-as"), lot.role().toString()));
-        facts.add(new FactLine(w("material-form.source"), FactLine.or(lot.source())));
-        facts.add(new FactLine(w("material-form.organism-or-formula"), FactLine.or(lot.organism())));
-        facts.add(new FactLine(w("material-form.part"), FactLine.or(lot.part())));
-        facts.add(new FactLine(w("material-form.form"), FactLine.or(lot.form())));
-        facts.add(new FactLine(
-                w("material-form.supplier-and-lot"), FactLine.or((lot.supplier() + " " + lot.lot()).strip())));
-        facts.add(new FactLine(w("material-form.bought-or-gathered"), w(lot.boughtOn())));
-        facts.add(FactLine.of(w("material-form.how-much"), lot.bought()));
-        facts.add(new FactLine(w("material-form.paid"), lot.price() == null ? FactLine.notRecorded() : w(lot.price())));
-        facts.add(new FactLine(w("material-form.notes"), FactLine.or(lot.notes())));
-        String search = lot.role() == Role.MORDANT ? "/?mordant=" : lot.role() == Role.DYE ? "/?dye=" : "/?q=";
+        facts.add(new FactLine(w("material.used-as"), lot.role().toString()));
+        facts.add(new FactLine(w("material.source"), FactLine.or(lot.source())));
+        facts.add(new FactLine(w("material.organism-or-formula"), FactLine.or(lot.organism())));
+        facts.add(new FactLine(w("material.part"), FactLine.or(lot.part())));
+        facts.add(new FactLine(w("material.form"), FactLine.or(lot.form())));
+        facts.add(
+                new FactLine(w("material.supplier-and-lot"), FactLine.or((lot.supplier() + " " + lot.lot()).strip())));
+        facts.add(new FactLine(w("material.bought-or-gathered"), w(lot.boughtOn())));
+        facts.add(FactLine.of(w("material.how-much"), lot.bought()));
+        facts.add(new FactLine(w("material.paid"), lot.price() == null ? FactLine.notRecorded() : w(lot.price())));
+        facts.add(new FactLine(w("material.notes"), FactLine.or(lot.notes())));
+        String search = switch (lot.role()) {
+            case MORDANT -> "/?mordant=";
+            case DYE -> "/?dye=";
+            default -> "/?q=";
+        };
         record(
                 ctx,
                 new RecordView(
@@ -148,16 +135,15 @@ public final class MaterialPages {
                         Kinds.LOT.name(),
                         id,
                         facts,
-                        search + java.net.URLEncoder.encode(lot.name(), java.nio.charset.StandardCharsets.UTF_8),
-                        users(Kinds.LOT.key(id))),
-                "materials");
+                        search + Address.encoded(lot.name()),
+                        users(Kinds.LOT.key(id))));
     }
 
     private List<RecordKey> users(RecordKey key) {
         return site.archive().ledger().referencedBy(key).stream().limit(60).toList();
     }
 
-    private void record(Context ctx, RecordView view, String section) {
-        Html.show(ctx, "record", Map.of("page", site.page(ctx, view.title(), section), "view", view));
+    private void record(Context ctx, RecordView view) {
+        Html.show(ctx, "record", Map.of("page", site.page(ctx, view.title(), "materials"), "view", view));
     }
 }

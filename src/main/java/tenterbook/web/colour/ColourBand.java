@@ -37,8 +37,8 @@ public record ColourBand(List<Swatch> swatches, boolean named, boolean calibrate
             return colour.text(2).replace(" ", "");
         }
 
-        /** For reading, told against {@code white}, which it names with the observer. */
-        public String told(WhitePoint white) {
+        /** For people: the values for {@code white}, with its name and the observer. */
+        public String text(WhitePoint white) {
             return WhitePoint.D65.adapt(colour, white).text(0) + " (" + white + ", " + MeasuredColour.TWO_DEGREES + ")";
         }
     }

@@ -36,7 +36,7 @@ import tenterbook.words.Refusal;
 
 /** The archive laid out by colour, and two pieces or two states of one side by side. */
 public final class ColourPages {
-    /** More points than this cannot be told apart on a page; the newest are shown, and the page says so. */
+    /** More points than this cannot be distinguished on a page. The newest are shown, which the page states. */
     private static final int MOST_POINTS = 1500;
 
     /** The drawn part of the a*b* plane, in CIELAB units either way from grey; what lies outside is drawn at its edge. */
@@ -258,7 +258,7 @@ public final class ColourPages {
         }
         Comparison comparison = first == null || second == null ? null : compared(first, second);
         Map<String, Object> values = new HashMap<>();
-        values.put("page", site.page(ctx, w("photographs.compare"), "colours"));
+        values.put("page", site.page(ctx, w("photo.compare"), "colours"));
         values.put("form", form);
         values.put("comparison", comparison);
         Html.show(ctx, "compare", values);

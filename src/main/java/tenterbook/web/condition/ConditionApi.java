@@ -16,20 +16,18 @@ import tenterbook.piece.condition.Comparison;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.NextExamination;
 import tenterbook.web.Site;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
-import tenterbook.web.record.RecordApi;
-import tenterbook.web.record.RecordPath;
+import tenterbook.web.record.RecordInput;
 import tenterbook.words.Refusal;
 
 /** The examinations of a piece over HTTP: reading them with what changed, and recording one. */
 public final class ConditionApi {
     private final Site site;
-    private final RecordApi<Examination> records;
+    private final RecordInput<Examination> input;
 
     public ConditionApi(Site site) {
         this.site = site;
-        this.records = new RecordApi<>(site, RecordPath.EXAMINATIONS);
+        this.input = new RecordInput<>(site, Kinds.EXAMINATION, ExaminationRecord.EXAMINATION);
     }
 
     public void routes(RoutesConfig routes) {
@@ -40,10 +38,7 @@ public final class ConditionApi {
     private List<Examination> all(Context ctx) {
         String number = ctx.pathParam("number");
         return site.archive()
-                .examinationsOf(site.archive()
-                        .piece(number)
-                        .orElseThrow(() -> NotFound.of(Kinds.PIECE, number))
-                        .number());
+                .examinationsOf(site.saved(Kinds.PIECE, number).record().number());
     }
 
     private void read(Context ctx) {
@@ -58,7 +53,7 @@ public final class ConditionApi {
         ctx.json(new Listed(ctx.pathParam("number"), NextExamination.number(all), list));
     }
 
-    /** The examinations of a piece; the list is there where it is empty, too. */
+    /** The examinations of a piece. The list is always there. */
     @JsonInclude(JsonInclude.Include.ALWAYS)
     record Listed(String number, int next, List<Map<String, Object>> examinations) {}
 
@@ -90,10 +85,10 @@ public final class ConditionApi {
         return answer;
     }
 
-    /** Its name and its piece are given here; a number of an observation that is left out is the next free one. */
+    /** The name and the piece are set here; an observation without a number gets the next free one. */
     private void record(Context ctx) {
         List<Examination> all = all(ctx);
-        ObjectNode object = records.sent(ctx);
+        ObjectNode object = input.sent(ctx);
         if (object.has("id") || object.has("piece")) {
             throw Refusal.of("api.examination-names-its-piece");
         }
@@ -107,9 +102,9 @@ public final class ConditionApi {
         Saved<Examination> saved = site.archive().ledger().write(site.author(), act -> {
             object.put(
                     "id",
-                    ConditionPages.next(act.allIdsEverUsed(Kinds.EXAMINATION), site.today())
+                    ExaminationPages.next(act.allIdsEverUsed(Kinds.EXAMINATION), site.today())
                             .value());
-            return act.create(Kinds.EXAMINATION, records.understood(object));
+            return act.create(Kinds.EXAMINATION, input.record(object));
         });
         ctx.status(201);
         ctx.header("Location", "/api/examinations/" + saved.record().id());

@@ -4,186 +4,54 @@ import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.InputStream;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.arrival.PhotoRegistration;
 import tenterbook.facts.Condition;
 import tenterbook.facts.PieceReader;
-import tenterbook.imaging.Photo;
-import tenterbook.imaging.file.PhotoRefused;
 import tenterbook.ledger.Saved;
-import tenterbook.ledger.revision.Revision;
-import tenterbook.piece.NumberScheme;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
 import tenterbook.piece.condition.Comparison;
 import tenterbook.piece.condition.Examination;
-import tenterbook.piece.condition.ExaminationId;
+import tenterbook.piece.condition.Observation;
+import tenterbook.piece.condition.Signatory;
 import tenterbook.web.Site;
-import tenterbook.web.form.ExaminationForm;
-import tenterbook.web.form.Form;
-import tenterbook.web.form.FormEncoding;
-import tenterbook.web.form.Forms;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
-import tenterbook.web.record.DraftPlace;
 import tenterbook.web.record.FactLine;
-import tenterbook.web.record.RecordEditor;
 import tenterbook.words.Message;
 
-/** The condition of a piece: its examinations, one of them with its photographs and marks, and examining it again. */
+/** The condition of a piece: its examinations, and one of them with its photographs and marks. */
 public final class ConditionPages {
-    private static final NumberScheme NUMBERS = new NumberScheme("E");
     private final Site site;
     private final PhotoRegistration registration;
-    private final ExaminationForm forms;
 
     public ConditionPages(Site site, PhotoRegistration registration) {
         this.site = site;
-        this.forms = new Forms(site::currency).examinations();
         this.registration = registration;
     }
 
     public void routes(RoutesConfig routes) {
         routes.get("/pieces/{number}/condition", this::list);
-        routes.get("/pieces/{number}/condition/new", this::showNew);
-        routes.post("/pieces/{number}/condition", this::saveNew);
         routes.get("/examinations/{id}", this::show);
-        routes.get("/examinations/{id}/edit", this::showEdit);
-        routes.post("/examinations/{id}/edit", this::saveEdit);
-        routes.post("/examinations/{id}/withdraw", ctx -> {
-            Saved<Examination> saved = saved(ctx);
-            editor(piece(saved.record().piece().value()), false).withdraw(ctx, ctx.pathParam("id"));
-        });
-    }
-
-    /**
-     * The next free name for an examination of this year.
-     *
-     * @param allIdsEverUsed all names ever given
-     */
-    public static ExaminationId next(List<String> allIdsEverUsed, LocalDate today) {
-        return new ExaminationId(
-                NUMBERS.next(allIdsEverUsed.stream(), today.getYear()).value());
     }
 
     private Piece piece(String number) {
-        return site.archive().piece(number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        return site.saved(Kinds.PIECE, number).record();
     }
 
     private Saved<Examination> saved(Context ctx) {
         String id = ctx.pathParam("id");
-        return site.archive()
-                .ledger()
-                .find(Kinds.EXAMINATION, id)
-                .orElseThrow(() -> NotFound.of(Kinds.EXAMINATION, id));
+        return site.saved(Kinds.EXAMINATION, id);
     }
-
-    /** The piece of an examination, also of one that was withdrawn while somebody was typing. */
-    private Piece pieceOf(Context ctx) {
-        String id = ctx.pathParam("id");
-        Optional<Revision> newest = site.archive().ledger().history(Kinds.EXAMINATION.key(id)).stream()
-                .reduce((first, second) -> second);
-        return piece(newest.map(revision -> Kinds.EXAMINATION
-                        .codec()
-                        .fromText(revision.json())
-                        .piece()
-                        .value())
-                .orElseThrow(() -> NotFound.of(Kinds.EXAMINATION, id)));
-    }
-
-    /** The form of one piece: its choices and its draft are the piece's own. */
-    private RecordEditor<Examination> editor(Piece piece, boolean fresh) {
-        String number = piece.number().value();
-        return new RecordEditor<>(
-                site,
-                forms,
-                new RecordEditor.About(
-                        "examination-form",
-                        "pieces",
-                        fresh ? "/pieces/" + number + "/condition" : "/examinations",
-                        DraftPlace.OF + number),
-                examination -> "/examinations/" + examination.id(),
-                () -> Map.of("desk", new ExaminationChoices(site, registration, piece)));
-    }
-
-    // ---- recording
-
-    private void showNew(Context ctx) {
-        Piece piece = piece(ctx.pathParam("number"));
-        editor(piece, true).showNew(ctx, () -> {
-            Form form = start(piece, ctx.queryParam("from"));
-            String when = ctx.queryParam("when");
-            return when == null ? form : form.put("when", when);
-        });
-    }
-
-    /** Begins with what the last examination saw, or the one named; nothing of it is taken for checked. */
-    private Form start(Piece piece, String from) {
-        List<Examination> all = site.archive().examinationsOf(piece.number());
-        Examination last = from == null
-                ? (all.isEmpty() ? null : all.get(all.size() - 1))
-                : all.stream()
-                        .filter(each -> each.id().value().equals(from))
-                        .findFirst()
-                        .orElseThrow(() -> new NotFound(
-                                Message.of("not-here.examination-of-piece", "id", from, "piece", piece.number())));
-        return NewExaminationForm.of(
-                piece, last, site.today(), site.archive().studio().maker());
-    }
-
-    private void saveNew(Context ctx) {
-        Piece piece = piece(ctx.pathParam("number"));
-        Form form = typed(ctx, piece);
-        form.put("piece", piece.number())
-                .put("id", next(site.archive().ledger().allIdsEverUsed(Kinds.EXAMINATION), site.today()));
-        editor(piece, true).save(ctx, "", form);
-    }
-
-    private void showEdit(Context ctx) {
-        Piece piece = pieceOf(ctx);
-        editor(piece, false).showEdit(ctx, ctx.pathParam("id"));
-    }
-
-    private void saveEdit(Context ctx) {
-        Piece piece = pieceOf(ctx);
-        editor(piece, false).save(ctx, ctx.pathParam("id"), typed(ctx, piece));
-    }
-
-    /** What was sent, with the files that came with it and the piece's own photographs that were ticked, as rows. */
-    private Form typed(Context ctx, Piece piece) {
-        Form form = Form.of(FormEncoding.fields(ctx));
-        for (UploadedFile file : RecordEditor.files(ctx, "files")) {
-            try (InputStream bytes = file.content()) {
-                Photo photo = registration.take(bytes, file.filename());
-                NewExaminationForm.addPhoto(form, photo.digest(), "", "");
-            } catch (PhotoRefused | IOException e) {
-                form.problem(
-                        "files", w("photographs.file-problem", "file", file.filename(), "problem", Words.sentence(e)));
-            }
-        }
-        piece.photos().forEach(photo -> {
-            String tick = "take." + photo.photo().hex();
-            if (form.checked(tick)) {
-                form.put(tick, "");
-                NewExaminationForm.addPhoto(
-                        form, photo.photo(), NewExaminationForm.view(photo.role()), photo.caption());
-            }
-        });
-        return form;
-    }
-
-    // ---- showing
 
     /**
      * An examination in the list of a piece.
@@ -219,7 +87,7 @@ public final class ConditionPages {
                         "doubts", doubts(all)));
     }
 
-    /** What is to be asked of the days of examinations; the record stands all the same. */
+    /** Doubts about the days of examinations. */
     private List<String> doubts(List<Examination> examinations) {
         return examinations.stream()
                 .filter(each -> !LastExamined.doubt(each.when(), site.today()).isEmpty())
@@ -234,6 +102,15 @@ public final class ConditionPages {
                 .toList();
     }
 
+    /** @throws NotFound where {@code id} names none of them */
+    static Examination of(Piece piece, List<Examination> all, String id) {
+        return all.stream()
+                .filter(each -> each.id().value().equals(id))
+                .findFirst()
+                .orElseThrow(() ->
+                        new NotFound(Message.of("not-here.examination-of-piece", "id", id, "piece", piece.number())));
+    }
+
     private static Optional<Comparison> comparison(Examination examination, List<Examination> all) {
         return Optional.ofNullable(examination.earlier())
                 .flatMap(id ->
@@ -246,7 +123,7 @@ public final class ConditionPages {
         String title = party == null
                 ? ""
                 : site.archive().party(party.value()).map(of -> of.title()).orElse(party.value());
-        return name.isEmpty() ? title : title.isEmpty() || title.equals(name) ? name : name + ", " + title;
+        return Stream.of(name, title).filter(text -> !text.isEmpty()).distinct().collect(Collectors.joining(", "));
     }
 
     /**
@@ -269,7 +146,7 @@ public final class ConditionPages {
         }
 
         /** Where an observation is marked, as in 'front, 42 % across, 31 % down'. */
-        public String marked(tenterbook.piece.condition.Observation observation) {
+        public String marked(Observation observation) {
             return observation.marks().stream()
                     .map(mark -> plates.stream()
                                     .filter(plate ->
@@ -278,7 +155,7 @@ public final class ConditionPages {
                                     .map(MarkedPhotograph::label)
                                     .orElse("a photograph")
                             + ", " + Words.w(mark.inWords()))
-                    .collect(java.util.stream.Collectors.joining("; "));
+                    .collect(Collectors.joining("; "));
         }
     }
 
@@ -290,13 +167,7 @@ public final class ConditionPages {
         String against = Optional.ofNullable(ctx.queryParam("against")).orElse("");
         Optional<Comparison> comparison = against.isEmpty()
                 ? comparison(examination, all)
-                : Optional.of(Comparison.of(
-                        all.stream()
-                                .filter(other -> other.id().value().equals(against))
-                                .findFirst()
-                                .orElseThrow(() -> new NotFound(Message.of(
-                                        "not-here.examination-of-piece", "id", against, "piece", piece.number()))),
-                        examination));
+                : Optional.of(Comparison.of(of(piece, all, against), examination));
         Map<String, Object> values = new HashMap<>();
         values.put(
                 "page",
@@ -342,7 +213,7 @@ public final class ConditionPages {
                 new FactLine(w("examination-form.packing"), FactLine.or(examination.packing())));
     }
 
-    private Optional<FactLine> hand(String label, tenterbook.piece.condition.Signatory signatory) {
+    private Optional<FactLine> hand(String label, Signatory signatory) {
         if (!signatory.named()) {
             return Optional.empty();
         }

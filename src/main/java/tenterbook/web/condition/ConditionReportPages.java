@@ -25,6 +25,7 @@ import tenterbook.piece.condition.Examination;
 import tenterbook.web.Site;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
 import tenterbook.web.print.DocumentParameters;
 import tenterbook.web.print.IssuedPages;
@@ -68,17 +69,11 @@ public final class ConditionReportPages {
 
     private Saved<Examination> saved(Context ctx) {
         String id = ctx.pathParam("id");
-        return site.archive()
-                .ledger()
-                .find(Kinds.EXAMINATION, id)
-                .orElseThrow(() -> NotFound.of(Kinds.EXAMINATION, id));
+        return site.saved(Kinds.EXAMINATION, id);
     }
 
     private DocumentDraft draft(Saved<Examination> saved, Map<String, List<String>> parameters) {
-        Saved<Piece> piece = site.archive()
-                .ledger()
-                .find(Kinds.PIECE, saved.record().piece().value())
-                .orElseThrow(() -> NotFound.of(Kinds.PIECE, saved.record().piece()));
+        Saved<Piece> piece = site.saved(Kinds.PIECE, saved.record().piece().value());
         return ConditionReport.of(
                 site.archive(),
                 saved,
@@ -98,10 +93,10 @@ public final class ConditionReportPages {
                 site.clock());
     }
 
-    private void show(Context ctx, Map<String, List<String>> parameters, String said) throws IOException {
+    private void show(Context ctx, Map<String, List<String>> parameters, String notIssued) throws IOException {
         Saved<Examination> saved = saved(ctx);
         DocumentDraft draft = draft(saved, parameters);
-        String problem = said;
+        String problem = notIssued;
         int pages = 0;
         try {
             pages = set(draft, new ByteArrayOutputStream());
@@ -140,12 +135,10 @@ public final class ConditionReportPages {
         if (!page.matches("\\d{1,4}") || Integer.parseInt(page) < 1 || Integer.parseInt(page) > pages) {
             throw new NotFound(Message.of("not-here.page-of-report", "page", page));
         }
-        ctx.contentType("image/png");
-        ctx.header("Cache-Control", "no-store");
-        ctx.result(DocumentPaper.png(pdf.toByteArray(), Integer.parseInt(page), PREVIEW_DPI));
+        Uncached.send(ctx, "image/png", DocumentPaper.png(pdf.toByteArray(), Integer.parseInt(page), PREVIEW_DPI));
     }
 
-    /** Prints, and keeps what was printed: the paper is in the ledger before the PDF is sent. */
+    /** Prints. The paper is in the ledger before the PDF is sent. */
     private void issue(Context ctx) throws IOException {
         DocumentDraft draft = draft(saved(ctx), ctx.formParamMap());
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();

@@ -35,17 +35,17 @@ public final class ExaminationChoices {
         return piece;
     }
 
-    /** Greater than any number given to a thing on this piece before. */
+    /** The next free number of an observation on this piece. */
     public int next() {
         return NextExamination.number(site.archive().examinationsOf(piece.number()));
     }
 
-    public List<MarkedPhotograph.Sight> sights(Form form) {
-        return MarkedPhotograph.sights(form, next());
+    public List<MarkedPhotograph.NumberedRow> numbered(Form form) {
+        return MarkedPhotograph.numbered(form, next());
     }
 
-    public List<MarkedPhotograph> plates(Form form, List<MarkedPhotograph.Sight> sights) {
-        return MarkedPhotograph.of(form, sights, registration::find);
+    public List<MarkedPhotograph> plates(Form form, List<MarkedPhotograph.NumberedRow> rows) {
+        return MarkedPhotograph.of(form, rows, registration::find);
     }
 
     /** The photographs a mark can stand on. */

@@ -66,18 +66,18 @@ public record MarkedPhotograph(
         }
     }
 
-    /** A photograph of a given side without its marks, and a place among those of its side. */
-    private record Bare(String digest, String view, String caption) {}
+    /** A photograph without its marks. */
+    private record Unmarked(String digest, String view, String caption) {}
 
     static List<MarkedPhotograph> of(Examination examination, Function<Digest, Optional<Photo>> files) {
-        List<Bare> bare = new ArrayList<>();
+        List<Unmarked> photos = new ArrayList<>();
         for (ExaminedPhoto photo : examination.photos()) {
-            bare.add(new Bare(
+            photos.add(new Unmarked(
                     photo.photo().hex(),
                     photo.view() == null ? "" : photo.view().toString(),
                     photo.caption()));
         }
-        return plates(bare, files, digest -> {
+        return plates(photos, files, digest -> {
             List<Mark> marks = new ArrayList<>();
             for (Observation observation : examination.observations()) {
                 observation.marks().stream()
@@ -89,19 +89,19 @@ public record MarkedPhotograph(
     }
 
     /** As the form stands; marks that cannot be read yet are not drawn. */
-    static List<MarkedPhotograph> of(Form form, List<Sight> sights, Function<Digest, Optional<Photo>> files) {
-        List<Bare> bare = new ArrayList<>();
+    static List<MarkedPhotograph> of(Form form, List<NumberedRow> rows, Function<Digest, Optional<Photo>> files) {
+        List<Unmarked> photos = new ArrayList<>();
         for (Form row : form.rows("photos")) {
             if (row.has("photo") && !row.checked("leaveOut")) {
-                bare.add(new Bare(row.text("photo"), row.text("view"), row.text("caption")));
+                photos.add(new Unmarked(row.text("photo"), row.text("view"), row.text("caption")));
             }
         }
-        return plates(bare, files, digest -> {
+        return plates(photos, files, digest -> {
             List<Mark> marks = new ArrayList<>();
-            for (Sight sight : sights) {
-                for (Form mark : sight.row().rows("marks")) {
+            for (NumberedRow observation : rows) {
+                for (Form mark : observation.row().rows("marks")) {
                     if (mark.text("photo").equals(digest)) {
-                        read(digest, mark.text("at")).ifPresent(read -> marks.add(Mark.of(sight.number(), read)));
+                        read(digest, mark.text("at")).ifPresent(read -> marks.add(Mark.of(observation.number(), read)));
                     }
                 }
             }
@@ -109,11 +109,11 @@ public record MarkedPhotograph(
         });
     }
 
-    /** A row of the form and the number it has or will have. */
-    public record Sight(Form row, int number) {}
+    /** The row of an observation and the number that it has or will have. */
+    public record NumberedRow(Form row, int number) {}
 
-    /** @param next the number of the next new thing */
-    static List<Sight> sights(Form form, int next) {
+    /** @param next number of the next new observation */
+    static List<NumberedRow> numbered(Form form, int next) {
         List<Form> rows = form.rows("observations");
         int free = Math.max(
                 next,
@@ -124,14 +124,14 @@ public record MarkedPhotograph(
                                 .mapToInt(Integer::parseInt)
                                 .max()
                                 .orElse(0));
-        List<Sight> sights = new ArrayList<>();
+        List<NumberedRow> numbered = new ArrayList<>();
         for (Form row : rows) {
             String typed = row.value("number");
-            boolean numbered = typed.matches("\\d{1,3}");
-            sights.add(new Sight(row, numbered ? Integer.parseInt(typed) : free));
-            free += numbered ? 0 : 1;
+            boolean old = typed.matches("\\d{1,3}");
+            numbered.add(new NumberedRow(row, old ? Integer.parseInt(typed) : free));
+            free += old ? 0 : 1;
         }
-        return sights;
+        return numbered;
     }
 
     private static Optional<PhotoMark> read(String digest, String at) {
@@ -143,15 +143,15 @@ public record MarkedPhotograph(
     }
 
     private static List<MarkedPhotograph> plates(
-            List<Bare> bare, Function<Digest, Optional<Photo>> files, Function<String, List<Mark>> marks) {
+            List<Unmarked> photos, Function<Digest, Optional<Photo>> files, Function<String, List<Mark>> marks) {
         List<MarkedPhotograph> plates = new ArrayList<>();
-        for (int i = 0; i < bare.size(); i++) {
-            Bare of = bare.get(i);
+        for (int i = 0; i < photos.size(); i++) {
+            Unmarked of = photos.get(i);
             String view = of.view().isEmpty() ? "photograph" : of.view();
-            long same = bare.stream()
+            long same = photos.stream()
                     .filter(other -> other.view().equals(of.view()))
                     .count();
-            long before = bare.subList(0, i).stream()
+            long before = photos.subList(0, i).stream()
                     .filter(other -> other.view().equals(of.view()))
                     .count();
             Optional<Photo> file = digest(of.digest()).flatMap(files);

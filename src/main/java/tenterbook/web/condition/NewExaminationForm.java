@@ -16,11 +16,11 @@ import tenterbook.piece.condition.ZoneSeen;
 import tenterbook.web.form.ExaminationForm;
 import tenterbook.web.form.Form;
 
-/** How the form of a new examination is filled before anybody has looked. */
+/** The form of a new examination as it is first shown. */
 final class NewExaminationForm {
     private NewExaminationForm() {}
 
-    /** @param last whose things are to be looked for again; null where there is none */
+    /** @param last whose observations are checked again; null for none */
     static Form of(Piece piece, @Nullable Examination last, LocalDate today, String maker) {
         Form form = Form.empty().put("when", today).put("examiner", maker);
         if (last != null) {
@@ -52,7 +52,7 @@ final class NewExaminationForm {
         form.put("handling", last.handling()).put("light", last.light()).put("packing", last.packing());
     }
 
-    /** All zones are offered, those of the last examination too; how far each was seen is for the examiner to say. */
+    /** All zones are offered, those of the last examination too; the examiner enters how far each was seen. */
     private static void zones(Form form, List<ZoneSeen> before) {
         List<String> zones = java.util.stream.Stream.concat(
                         ConditionWords.zones().stream().map(ConditionWords.Word::word),
@@ -77,7 +77,7 @@ final class NewExaminationForm {
         }
     }
 
-    /** What a piece's photograph is in an examination; empty where that must be said. */
+    /** The view of a piece's photograph in an examination; empty where the examiner must choose it. */
     static String view(@Nullable PhotoRole role) {
         return role == null
                 ? ""

@@ -13,7 +13,7 @@ import tenterbook.piece.condition.PhotoMark;
 
 /**
  * An examination. Its piece is given with it and never changes; a mark on a photograph is written in one field, as in {@code 42,31};
- * rows that only stand there to be filled in say nothing.
+ * rows that were offered and not filled in count as empty.
  */
 public final class ExaminationForm extends RecordForm<Examination> {
     private static final String AT = "at";

@@ -1,14 +1,18 @@
 package tenterbook.web.form;
 
 import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
 import jakarta.servlet.ServletException;
 import jakarta.servlet.http.Part;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URLDecoder;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,8 +20,8 @@ import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /**
- * What is sent is UTF-8: JSON by RFC 8259, section 8.1, and a form without files by the URL Standard, section 5.1. Bytes that are none
- * are refused before anything is read from them, for the replacement character in their place would be stored as if typed.
+ * What is sent is UTF-8: JSON by RFC 8259, section 8.1, and a form without files by the URL Standard, section 5.1. Other bytes
+ * are refused before they are read, since replacement characters would be stored as if they were typed.
  */
 public final class FormEncoding {
     /** The most fields one form may have: those of some thousand photographs. */
@@ -79,7 +83,33 @@ public final class FormEncoding {
         return fields;
     }
 
-    /** With the bytes that stand as %FF; a percent sign without two hexadecimal digits stays. */
+    /** The fields of an HTML form post, in order. */
+    static Map<String, List<String>> decoded(String body) {
+        Map<String, List<String>> fields = new LinkedHashMap<>();
+        for (String pair : body.split("&")) {
+            if (!pair.isEmpty()) {
+                String[] sides = pair.split("=", 2);
+                fields.computeIfAbsent(decode(sides[0]), name -> new ArrayList<>())
+                        .add(sides.length > 1 ? decode(sides[1]) : "");
+            }
+        }
+        return fields;
+    }
+
+    private static String decode(String text) {
+        return URLDecoder.decode(text, StandardCharsets.UTF_8);
+    }
+
+    /** Uploaded files of a form that was sent without scripts. */
+    public static List<UploadedFile> files(Context ctx, String field) {
+        return ctx.isMultipart()
+                ? ctx.uploadedFiles(field).stream()
+                        .filter(file -> file.size() > 0)
+                        .toList()
+                : List.of();
+    }
+
+    /** Decodes %FF; a percent sign without two hexadecimal digits stays. */
     private static byte[] unescaped(byte[] form) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(form.length);
         int fields = 1;

@@ -21,7 +21,7 @@ public final class Forms {
     private final List<RecordForm<?>> all;
     private final Supplier<Currency> currency;
 
-    /** @param currency meant where a price names none */
+    /** @param currency of a price that names none */
     public Forms(Supplier<Currency> currency) {
         this.currency = currency;
         this.all = List.of(

@@ -13,7 +13,7 @@ public final class LabelSheetForm extends RecordForm<LabelSheet> {
         super(Kinds.LABEL_SHEET, StudioRecords.LABEL_SHEET, Set.of(), () -> Currency.getInstance("EUR"));
     }
 
-    /** For a sheet not yet described: an A4 sheet and a printer that does not stray. */
+    /** For a new sheet: A4, and a printer without offset. */
     public Form begun() {
         Form form = Form.empty().put("widthMm", "210").put("heightMm", "297");
         List.of("columnGapMm", "rowGapMm", "shiftRightMm", "shiftDownMm", "acrossPerMille", "downPerMille")

@@ -10,11 +10,11 @@ import tenterbook.ledger.Saved;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.Party;
 
-/** People in a form may be given by short name or by the name that stands in their record, in any case of letters. */
+/** People in a form may be given by short name or by the name in their record, in any case. */
 public final class PeopleNamed {
     private PeopleNamed() {}
 
-    /** Puts short names in the place of names, and a problem beside what names nobody or more than one. */
+    /** Replaces names by short names; notes a problem where a name matches nobody or several people. */
     public static void inForm(Archive archive, Kind<?> kind, Form form) {
         if (kind.equals(Kinds.PIECE)) {
             put(archive, form, "holder");

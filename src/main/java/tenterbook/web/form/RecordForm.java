@@ -26,8 +26,8 @@ import tenterbook.web.page.Words;
 import tenterbook.words.Message;
 
 /**
- * How records of one kind stand in a form and are read from it, as their description says: each field under its stored name, dotted
- * inside parts and numbered in lists, as in {@code steps.0.charges.1.wof}. Every problem is noted beside its field.
+ * Fills a form from a record of one kind and reads it back. A field has its stored name, dotted inside parts and numbered in
+ * lists, as in {@code steps.0.charges.1.wof}. Every problem is noted beside its field.
  */
 public class RecordForm<T> {
     private final Kind<T> kind;
@@ -37,7 +37,7 @@ public class RecordForm<T> {
 
     /**
      * @param notShown fields that the form does not show and leaves as they are, as in {@code photos.regions}
-     * @param currency meant where a price names none
+     * @param currency of a price that names none
      */
     public RecordForm(Kind<T> kind, Part<T> part, Set<String> notShown, Supplier<Currency> currency) {
         this.kind = kind;
@@ -54,7 +54,7 @@ public class RecordForm<T> {
         return part;
     }
 
-    /** The record in text. */
+    /** A form filled from the record. */
     public Form filled(T record) {
         Form form = Form.empty();
         fill(part, part.write(record), form);
@@ -62,7 +62,7 @@ public class RecordForm<T> {
     }
 
     /**
-     * The record a form describes; null where something could not be understood, which is then noted in the form.
+     * The record that a form describes; null where a field could not be read, which is noted beside it.
      *
      * @param form what was typed
      * @param old the record as it was, for what the form does not show; null for a new one
@@ -90,7 +90,7 @@ public class RecordForm<T> {
         return form.hasProblems() ? null : record;
     }
 
-    /** The name in the form of a field in the record, whose rows are numbered without the blank ones. */
+    /** The form's name for a field of the record, which numbers rows without the blank ones. */
     private static String shown(String at, Map<String, String> rows) {
         String start = at;
         while (!start.isEmpty() && !rows.containsKey(start)) {
@@ -99,10 +99,8 @@ public class RecordForm<T> {
         return start.isEmpty() ? at : rows.get(start) + at.substring(start.length());
     }
 
-    /** Puts what the form shows in a way of its own under the names of the record's fields. */
+    /** Moves what the form shows in another way to the names of the record's fields. */
     protected void prepare(Form form) {}
-
-    // ---- from the record to the form
 
     /** Puts what is stored into the fields of a form or of one of its rows. */
     protected static void fill(Part<?> part, ObjectNode stored, Form form) {
@@ -135,9 +133,7 @@ public class RecordForm<T> {
         }
     }
 
-    // ---- from the form to the record
-
-    /** What a reading goes by and gathers: the names in the form of rows are kept by their place in the record. */
+    /** @param rows names of rows in the form, by their place in the record */
     private record Input(Reading reading, Faults faults, Map<String, String> rows) {}
 
     private ObjectNode object(Part<?> described, Form form, Input input, String at) {

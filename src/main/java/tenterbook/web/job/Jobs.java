@@ -18,7 +18,7 @@ import tenterbook.words.Conventions;
 public final class Jobs implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Jobs.class);
 
-    /** Work that tells its progress and ends with an outcome. */
+    /** Work that reports its progress and ends with an outcome. */
     @FunctionalInterface
     public interface Work {
         Job.Outcome run(Progress progress) throws Exception;
@@ -79,7 +79,7 @@ public final class Jobs implements AutoCloseable {
         jobs.values().forEach(Job::stop);
         thread.shutdown();
         try {
-            // Work looks every moment whether it should stop; the archive must not be closed beneath it.
+            // Work checks often whether it should stop; the archive stays open until it has.
             if (!thread.awaitTermination(20, TimeUnit.SECONDS)) {
                 LOG.warn("Long work did not stop in time");
             }

@@ -9,13 +9,13 @@ import java.nio.charset.StandardCharsets;
 public final class FlashMessage {
     private FlashMessage() {}
 
-    /** Sends the browser to {@code path}, written as people read it, where {@code sentence} will be shown. */
+    /** Redirects to {@code path}, given unescaped, where {@code sentence} is shown. */
     public static void andGo(Context ctx, String sentence, String path) {
         ctx.cookie("said", URLEncoder.encode(sentence, StandardCharsets.UTF_8), 60);
         ctx.redirect(ascii(path), io.javalin.http.HttpStatus.SEE_OTHER);
     }
 
-    /** A header holds ASCII alone, and a record may be named ‘É24-001’ or ‘版-1’ (RFC 3987, 3.1). */
+    /** A header holds only ASCII, but a record may be named ‘É24-001’ or ‘版-1’ (RFC 3987, 3.1). */
     private static String ascii(String path) {
         StringBuilder plain = new StringBuilder();
         path.codePoints().forEach(letter -> {

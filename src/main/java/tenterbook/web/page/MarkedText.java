@@ -28,13 +28,7 @@ record MarkedText(Message message, Conventions conventions) implements Content {
     public void writeTo(TemplateOutput output) {
         HtmlTemplateOutput html = (HtmlTemplateOutput) output;
         Map<String, Object> values = new LinkedHashMap<>();
-        message.args()
-                .forEach((name, value) -> values.put(
-                        name,
-                        value instanceof Number
-                                ? value
-                                : (value instanceof Written written ? written.in(conventions) : value.toString())
-                                        .replace('<', ESCAPED)));
+        message.args().forEach((name, value) -> values.put(name, escaped(value)));
         String text = new Message(message.key(), values).in(conventions);
         Matcher tag = TAG.matcher(text);
         int done = 0;
@@ -54,6 +48,14 @@ record MarkedText(Message message, Conventions conventions) implements Content {
             }
         }
         text(html, text.substring(done));
+    }
+
+    private Object escaped(Object value) {
+        if (value instanceof Number) {
+            return value;
+        }
+        String text = value instanceof Written written ? written.in(conventions) : value.toString();
+        return text.replace('<', ESCAPED);
     }
 
     private static void text(HtmlTemplateOutput html, String text) {

@@ -12,7 +12,7 @@ public final class NotFound extends RuntimeException implements Explained {
 
     private final transient Written explanation;
 
-    /** @param what a sentence that says what is not there */
+    /** @param what is missing, in a sentence */
     public NotFound(Message what) {
         super(explained(what).inEnglish());
         this.explanation = explained(what);

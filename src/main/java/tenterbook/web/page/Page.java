@@ -3,12 +3,12 @@ package tenterbook.web.page;
 import tenterbook.piece.Studio;
 
 /**
- * What every page shows around its own matter.
+ * What every page shows around its content.
  *
  * @param title of the page, also in the browser's tab
- * @param section which entry of the menu is lit
+ * @param section which entry of the menu is highlighted
  * @param studio whose archive this is
- * @param said a sentence about what was just done, or empty
+ * @param message a sentence about what was just done, or empty
  * @param studioUnreadable whether the studio's record cannot be read; {@code studio} is then an unnamed one
  */
-public record Page(String title, String section, Studio studio, String said, boolean studioUnreadable) {}
+public record Page(String title, String section, Studio studio, String message, boolean studioUnreadable) {}

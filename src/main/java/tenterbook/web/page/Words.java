@@ -14,7 +14,7 @@ public final class Words {
 
     private Words() {}
 
-    /** How one request's answer is written; asked for when its first word is, since pictures and styles have none. */
+    /** How one answer is written. Read with its first text, since pictures and styles have none. */
     private static final class Reader {
         private final Supplier<Conventions> source;
         private @Nullable Conventions conventions;

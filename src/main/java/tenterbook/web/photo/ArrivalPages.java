@@ -21,10 +21,10 @@ import tenterbook.archive.arrival.Arrivals;
 import tenterbook.archive.arrival.PhotoFolder;
 import tenterbook.imaging.IntakePool.Incoming;
 import tenterbook.web.Site;
+import tenterbook.web.form.FormEncoding;
 import tenterbook.web.job.Job;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.Words;
-import tenterbook.web.record.RecordEditor;
 import tenterbook.words.Conventions;
 
 /** Taking in many photographs at once, as work that can be watched and stopped. */
@@ -58,7 +58,7 @@ public final class ArrivalPages {
                 "arrivals",
                 Map.of(
                         "page",
-                        site.page(ctx, w("photographs.take-photographs-in"), "record"),
+                        site.page(ctx, w("photo.take-photographs-in"), "record"),
                         "view",
                         new ArrivalView(path, within, problem)));
     }
@@ -78,7 +78,7 @@ public final class ArrivalPages {
 
     /** The server forgets what was sent when it has answered, so the files are put by until their turn comes. */
     private void files(Context ctx) throws IOException {
-        List<UploadedFile> sent = RecordEditor.files(ctx, "files");
+        List<UploadedFile> sent = FormEncoding.files(ctx, "files");
         if (sent.isEmpty()) {
             show(ctx, 422, "", false, w("arrival.no-files"));
             return;

@@ -121,7 +121,7 @@ public final class CalibrationPages {
                 page(ctx));
     }
 
-    /** What {@code maker} makes; null where it refuses, told beside the field. */
+    /** What {@code maker} makes; null where it refuses, which is noted beside the field. */
     private static <T> T tried(Form form, String field, Supplier<T> maker) {
         try {
             return maker.get();
@@ -131,7 +131,7 @@ public final class CalibrationPages {
         }
     }
 
-    /** Reads the form of a card; null where something in it is wrong, told beside its field. */
+    /** Reads the form of a card; null where something in it is wrong, which is noted beside its field. */
     private PhotoCalibration calibration(Form form, Digest photo) throws IOException {
         var picture = measuring.open(photo);
         CardOutline outline = tried(form, "corners", () -> outline(form.text("corners"), "card"));
@@ -237,8 +237,7 @@ public final class CalibrationPages {
     private void measureAgain(Context ctx) throws IOException {
         String number = ctx.pathParam("number");
         Digest photo = digest(ctx);
-        Saved<Piece> saved =
-                site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        Saved<Piece> saved = site.saved(Kinds.PIECE, number);
         List<PiecePhoto> photos = new ArrayList<>();
         int again = 0;
         int left = 0;

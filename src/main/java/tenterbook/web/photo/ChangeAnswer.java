@@ -11,7 +11,7 @@ import tenterbook.web.photo.FadingPages.FadingRow;
 final class ChangeAnswer {
     private ChangeAnswer() {}
 
-    /** @param calibrated whether both photographs are; without, light and cloth cannot be told apart */
+    /** @param calibrated whether both photographs are; without, a change of light cannot be told from one of the cloth */
     static String of(List<FadingRow> rows, boolean calibrated) {
         List<String> changed = rows.stream()
                 .filter(FadingRow::changed)
@@ -25,17 +25,17 @@ final class ChangeAnswer {
                 .filter(row -> !row.refusal().isEmpty())
                 .map(FadingRow::part)
                 .collect(Collectors.joining("; "));
-        List<String> said = new ArrayList<>();
+        List<String> sentences = new ArrayList<>();
         if (!changed.isEmpty()) {
             String parts = String.join("; ", changed);
-            said.add(w("changes.changed", "calibrated", calibrated, "parts", parts));
+            sentences.add(w("change.changed", "calibrated", calibrated, "parts", parts));
         }
         if (!still.isEmpty()) {
-            said.add(w("changes.no-change", "parts", still));
+            sentences.add(w("change.no-change", "parts", still));
         }
         if (!unmeasured.isEmpty()) {
-            said.add(w("changes.not-measurable-parts", "parts", unmeasured));
+            sentences.add(w("change.not-measurable-parts", "parts", unmeasured));
         }
-        return String.join(" ", said);
+        return String.join(" ", sentences);
     }
 }

@@ -30,7 +30,6 @@ import tenterbook.colour.space.MeasurementResult;
 import tenterbook.colour.space.Srgb;
 import tenterbook.colour.target.Correction;
 import tenterbook.imaging.PhotoCalibration;
-import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.measure.NumberWords;
 import tenterbook.piece.ColourRegion;
@@ -41,6 +40,7 @@ import tenterbook.web.Site;
 import tenterbook.web.colour.ColourBand;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
 import tenterbook.words.Message;
 
@@ -67,7 +67,7 @@ public final class FadingPages {
      *
      * @param words the verdict, from the interval
      * @param changed whether even the least change that the interval allows can be seen
-     * @param directions as in 'paler, yellower'; empty where none can be told
+     * @param directions as in 'paler, yellower'; empty where none can be seen
      */
     public record FadingRow(
             String part,
@@ -102,11 +102,7 @@ public final class FadingPages {
 
     private Piece piece(Context ctx) {
         String number = ctx.pathParam("number");
-        return site.archive()
-                .ledger()
-                .find(Kinds.PIECE, number)
-                .map(Saved::record)
-                .orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        return site.saved(Kinds.PIECE, number).record();
     }
 
     private static PiecePhoto chosen(Piece piece, Context ctx, String name) {
@@ -135,7 +131,7 @@ public final class FadingPages {
                 .toList();
         if (fronts.size() < 2) {
             String only = fronts.isEmpty() ? "" : fronts.get(0).photo().hex();
-            return new FadingView(piece, only, only, List.of(), w("changes.needs-two"), "", 0, "", "");
+            return new FadingView(piece, only, only, List.of(), w("change.needs-two"), "", 0, "", "");
         }
         return new FadingView(
                 piece,
@@ -155,7 +151,7 @@ public final class FadingPages {
         double allowance = Math.hypot(
                 first.map(PhotoCalibration::likelyError).orElse(0.0),
                 second.map(PhotoCalibration::likelyError).orElse(0.0));
-        String caution = first.isPresent() && second.isPresent() ? "" : w("changes.not-calibrated");
+        String caution = first.isPresent() && second.isPresent() ? "" : w("change.not-calibrated");
         List<Region> regions = new ArrayList<>();
         List<String> names = new ArrayList<>();
         for (ColourRegion region : before.regions()) {
@@ -168,7 +164,7 @@ public final class FadingPages {
         }
         if (regions.isEmpty()) {
             regions.add(Region.rectangle(0.35, 0.35, 0.65, 0.65));
-            names.add(w("changes.middle"));
+            names.add(w("change.middle"));
         }
         ComparedPicture one = picture(before.photo());
         ComparedPicture two = picture(after.photo());
@@ -194,7 +190,7 @@ public final class FadingPages {
                     caution.isEmpty()));
         }
         String laid = w(
-                "changes.laid",
+                "change.laid",
                 "degrees",
                 Decimals.plain(alignment.value().get().degrees(), 1),
                 "scale",
@@ -220,8 +216,8 @@ public final class FadingPages {
         }
         RegionChange change = found.value().get();
         double difference = change.change().ciede2000();
-        boolean told = ChangeWords.told(change);
-        String directions = told
+        boolean visible = ChangeWords.told(change);
+        String directions = visible
                 ? ChangeWords.directions(change, allowance).stream()
                         .map(Words::w)
                         .collect(Collectors.joining(", "))
@@ -230,9 +226,9 @@ public final class FadingPages {
                 name,
                 ColourBand.swatch(change.before(), name, 1, 0),
                 ColourBand.swatch(change.after(), name, 1, 0),
-                told
+                visible
                         ? w(
-                                "changes.row",
+                                "change.row",
                                 "calibrated",
                                 calibrated,
                                 "directed",
@@ -241,9 +237,9 @@ public final class FadingPages {
                                 directions)
                         : w(ChangeWords.size(change.ciede2000())),
                 w(
-                        "changes.difference",
-                        "told",
-                        told,
+                        "change.difference",
+                        "visible",
+                        visible,
                         "size",
                         ChangeWords.size(change.ciede2000()),
                         "difference",
@@ -260,7 +256,7 @@ public final class FadingPages {
                                 Decimals.signed(change.change().chroma(), 1)),
                 Words.w(change.grade().sentence()),
                 "",
-                told,
+                visible,
                 directions);
     }
 
@@ -324,8 +320,6 @@ public final class FadingPages {
         }
         ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
         ImageIO.write(picture, "jpg", jpeg);
-        ctx.contentType("image/jpeg");
-        ctx.header("Cache-Control", "no-store");
-        ctx.result(jpeg.toByteArray());
+        Uncached.send(ctx, "image/jpeg", jpeg.toByteArray());
     }
 }

@@ -32,7 +32,6 @@ import tenterbook.recipe.LayerMap;
 import tenterbook.web.Site;
 import tenterbook.web.colour.ColourBand;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
 
 /** How the layers of one clamping compare, from photographs that show one layer each. */
@@ -54,7 +53,7 @@ public final class LayerPages {
     /**
      * One photographed layer.
      *
-     * @param depth against the outer layers in words, empty where it could not be told
+     * @param depth against the outer layers in words, empty where it could not be measured
      * @param height of its bar, 0 to 100: full is the depth of the outer layers, and no bar is higher
      */
     public record Strip(
@@ -63,17 +62,17 @@ public final class LayerPages {
     /**
      * The page.
      *
-     * @param decay how the depth falls into the stack, or why that cannot be told
+     * @param decay how the depth falls into the stack, or why that is not known
      * @param symmetries of neighbours, in sentences
      */
     public record LayerView(
             String clamping, int total, List<Strip> strips, String decay, List<String> symmetries, String refusal) {}
 
-    private record Shot(Piece piece, PiecePhoto photo) {}
+    private record LayerPhoto(Piece piece, PiecePhoto photo) {}
 
     private void show(Context ctx) throws IOException {
         String id = ctx.pathParam("id");
-        Clamping clamping = site.archive().clamping(id).orElseThrow(() -> NotFound.of(Kinds.CLAMPING, id));
+        Clamping clamping = site.saved(Kinds.CLAMPING, id).record();
         Html.show(
                 ctx,
                 "layers",
@@ -84,17 +83,17 @@ public final class LayerPages {
                         view(clamping)));
     }
 
-    private Map<Integer, Shot> shots(Clamping clamping) {
-        Map<Integer, Shot> shots = new TreeMap<>();
+    private Map<Integer, LayerPhoto> photos(Clamping clamping) {
+        Map<Integer, LayerPhoto> photos = new TreeMap<>();
         for (PieceNumber number : site.archive().piecesOf(clamping)) {
             Optional<Piece> piece =
                     site.archive().ledger().find(Kinds.PIECE, number.value()).map(Saved::record);
             piece.ifPresent(found -> found.photos().stream()
                     .filter(photo -> photo.layer() != null)
                     .filter(photo -> madeIn(found, photo.state(), clamping))
-                    .forEach(photo -> shots.putIfAbsent(photo.layer(), new Shot(found, photo))));
+                    .forEach(photo -> photos.putIfAbsent(photo.layer(), new LayerPhoto(found, photo))));
         }
-        return shots;
+        return photos;
     }
 
     private static boolean madeIn(Piece piece, int state, Clamping clamping) {
@@ -103,18 +102,18 @@ public final class LayerPages {
     }
 
     private LayerView view(Clamping clamping) throws IOException {
-        Map<Integer, Shot> shots = shots(clamping);
+        Map<Integer, LayerPhoto> photos = photos(clamping);
         if (clamping.fold().folds().isEmpty()) {
-            return refused(clamping, w("changes.no-folds"));
+            return refused(clamping, w("change.no-folds"));
         }
         LayerMap map = LayerMap.of(clamping.fold().folds());
-        shots.keySet().removeIf(layer -> layer > map.layers());
-        if (shots.size() < 2) {
-            return refused(clamping, w("changes.two-layers-needed"));
+        photos.keySet().removeIf(layer -> layer > map.layers());
+        if (photos.size() < 2) {
+            return refused(clamping, w("change.two-layers-needed"));
         }
         List<Layer> layers = new ArrayList<>();
         List<Lab> means = new ArrayList<>();
-        for (Map.Entry<Integer, Shot> entry : shots.entrySet()) {
+        for (Map.Entry<Integer, LayerPhoto> entry : photos.entrySet()) {
             Pixels pixels = measuring.open(entry.getValue().photo().photo());
             means.add(RegionColour.of(pixels.argb(), pixels.width(), pixels.height(), Region.WHOLE)
                     .mean());
@@ -126,7 +125,7 @@ public final class LayerPages {
         return new LayerView(
                 clamping.id().value(),
                 map.layers(),
-                strips(shots, means, depths),
+                strips(photos, means, depths),
                 decay(depths),
                 symmetries(layers),
                 Words.w(depths.reason()));
@@ -137,10 +136,10 @@ public final class LayerPages {
     }
 
     private static List<Strip> strips(
-            Map<Integer, Shot> shots, List<Lab> means, MeasurementResult<LayerDepths> depths) {
+            Map<Integer, LayerPhoto> photos, List<Lab> means, MeasurementResult<LayerDepths> depths) {
         List<Strip> strips = new ArrayList<>();
         int i = 0;
-        for (Map.Entry<Integer, Shot> entry : shots.entrySet()) {
+        for (Map.Entry<Integer, LayerPhoto> entry : photos.entrySet()) {
             int layer = entry.getKey();
             Optional<LayerDepths.Depth> depth = depths.value()
                     .flatMap(found -> found.layers().stream()
@@ -153,12 +152,12 @@ public final class LayerPages {
                     entry.getValue().piece().number().value(),
                     ColourBand.swatch(means.get(i), "", 1, 0),
                     depth.map(each -> w(
-                                    "changes.depth",
+                                    "change.depth",
                                     "ks",
                                     NumberWords.decimals(each.ks(), 2),
                                     "share",
                                     NumberWords.percent(each.ratio(), 0)))
-                            .orElse(w("changes.not-measurable")),
+                            .orElse(w("change.not-measurable")),
                     depth.map(each -> Math.min(100, each.ratio() * 100)).orElse(0.0)));
             i++;
         }
@@ -171,7 +170,7 @@ public final class LayerPages {
                         .value()
                         .map(decay -> decay.innerPaler()
                                 ? w(
-                                        "changes.kept-per-layer",
+                                        "change.kept-per-layer",
                                         "share",
                                         NumberWords.percent(decay.keptPerLayer(), 0),
                                         "low",
@@ -180,7 +179,7 @@ public final class LayerPages {
                                         "high",
                                         NumberWords.percent(
                                                 decay.keptPerLayerPlausible().high(), 0))
-                                : w("changes.no-paler"))
+                                : w("change.no-paler"))
                         .orElse(w(found.decay().reason())))
                 .orElse("");
     }
@@ -190,7 +189,7 @@ public final class LayerPages {
         for (MeasurementResult<LayerSymmetry> found : LayerStack.symmetries(layers)) {
             sentences.add(found.value()
                     .map(symmetry -> w(
-                            "changes.mirror",
+                            "change.mirror",
                             "mirrors",
                             symmetry.mirrors(),
                             "layer",

@@ -52,7 +52,7 @@ public final class PhotoColourApi {
                 .orElseThrow(() -> new NotFound(Message.of("not-here.photograph", "name", digest.brief())));
         Optional<PhotoCalibration> calibration =
                 site.archive().ledger().find(Kinds.CALIBRATION, digest.hex()).map(Saved::record);
-        ctx.json(new Told(
+        ctx.json(new Answer(
                 digest.hex(),
                 calibration.isPresent(),
                 calibration.map(found -> calibration(found, white)).orElse(null),
@@ -68,8 +68,8 @@ public final class PhotoColourApi {
                         .toList()));
     }
 
-    /** Both lists are always there, so that a program need not ask; the calibration only where there is one. */
-    record Told(
+    /** Both lists are always there, the calibration only where there is one. */
+    record Answer(
             String digest,
             @JsonInclude(JsonInclude.Include.ALWAYS) boolean calibrated,
             @JsonInclude(JsonInclude.Include.NON_NULL) Map<String, Object> calibration,
@@ -77,11 +77,11 @@ public final class PhotoColourApi {
             @JsonInclude(JsonInclude.Include.ALWAYS) List<Map<String, Object>> palette) {}
 
     private static Map<String, Object> colour(Lab colour, WhitePoint white) {
-        Lab told = WhitePoint.D65.adapt(colour, white);
+        Lab adapted = WhitePoint.D65.adapt(colour, white);
         Map<String, Object> answer = new LinkedHashMap<>();
-        answer.put("lightness", told.lightness());
-        answer.put("a", told.a());
-        answer.put("b", told.b());
+        answer.put("lightness", adapted.lightness());
+        answer.put("a", adapted.a());
+        answer.put("b", adapted.b());
         answer.put("illuminant", white.name());
         answer.put("observer", MeasuredColour.TWO_DEGREES);
         return answer;
@@ -125,19 +125,19 @@ public final class PhotoColourApi {
                 continue;
             }
             Piece piece = site.archive().piece(key.id()).orElseThrow();
-            for (PiecePhoto shot : piece.photos()) {
-                if (shot.photo().equals(digest)) {
-                    shot.regions().forEach(region -> regions.add(region(piece, shot, region, white)));
+            for (PiecePhoto photo : piece.photos()) {
+                if (photo.photo().equals(digest)) {
+                    photo.regions().forEach(region -> regions.add(region(piece, photo, region, white)));
                 }
             }
         }
         return regions;
     }
 
-    private static Map<String, Object> region(Piece piece, PiecePhoto shot, ColourRegion region, WhitePoint white) {
+    private static Map<String, Object> region(Piece piece, PiecePhoto photo, ColourRegion region, WhitePoint white) {
         Map<String, Object> answer = new LinkedHashMap<>();
         answer.put("piece", piece.number().value());
-        answer.put("state", shot.state());
+        answer.put("state", photo.state());
         answer.put("role", region.role().toString());
         answer.put("name", region.name());
         answer.put("colour", colour(region.colour(), white));

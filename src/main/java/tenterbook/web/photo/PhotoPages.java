@@ -37,12 +37,12 @@ import tenterbook.piece.PiecePhoto;
 import tenterbook.web.Site;
 import tenterbook.web.colour.ColourBand;
 import tenterbook.web.form.Form;
+import tenterbook.web.form.FormEncoding;
 import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
 import tenterbook.web.record.Choices;
-import tenterbook.web.record.RecordEditor;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
@@ -80,7 +80,7 @@ public final class PhotoPages {
     /** One or more files; answers with what became of each, so that one bad file spoils nothing. */
     private void upload(Context ctx) throws IOException {
         List<Map<String, Object>> answers = new ArrayList<>();
-        for (UploadedFile file : RecordEditor.files(ctx, "files")) {
+        for (UploadedFile file : FormEncoding.files(ctx, "files")) {
             answers.add(taken(file));
         }
         if (answers.isEmpty()) {
@@ -88,7 +88,7 @@ public final class PhotoPages {
         }
         boolean allRefused = answers.stream().allMatch(answer -> answer.containsKey("problem"));
         boolean allTooLarge =
-                RecordEditor.files(ctx, "files").stream().allMatch(file -> file.size() > Originals.LIMIT_BYTES);
+                FormEncoding.files(ctx, "files").stream().allMatch(file -> file.size() > Originals.LIMIT_BYTES);
         ctx.status(allTooLarge ? 413 : allRefused ? 422 : 200);
         ctx.json(answers);
     }
@@ -147,7 +147,7 @@ public final class PhotoPages {
      * A photograph of a piece with its palette and the colours named on it.
      *
      * @param corners of a card to draw; empty where none are typed or they are no numbers
-     * @param white that the values shown are told against
+     * @param white the white point of the values shown
      * @param typed what stands in the fields for measuring and calibrating, and what is wrong with it
      */
     public record PhotoView(
@@ -172,7 +172,7 @@ public final class PhotoPages {
 
     private Saved<Piece> piece(Context ctx) {
         String number = ctx.pathParam("number");
-        return site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        return site.saved(Kinds.PIECE, number);
     }
 
     private static String corners(Context ctx) {
@@ -316,7 +316,7 @@ public final class PhotoPages {
         return Double.valueOf(text.strip());
     }
 
-    /** The colour of the part typed in; null where that part is no part of the picture, told beside the field. */
+    /** The colour of the part typed in; null where that part is no part of the picture, which is noted beside the field. */
     private ColourRegion measured(Form typed, Digest digest, String name) throws IOException {
         Double share = share(typed.value("share"));
         boolean free = typed.has("outline");

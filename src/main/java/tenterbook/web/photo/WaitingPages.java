@@ -27,12 +27,11 @@ import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.TypedNumber;
 
-/** Photographs that no piece shows yet, and giving them to pieces: only as the maker says. */
+/** Photographs that no piece shows yet, and giving them to pieces, which only the maker decides. */
 public final class WaitingPages {
     private static final int EACH_PAGE = 40;
     private static final Comparator<String> UNKNOWN_LAST =
@@ -54,7 +53,7 @@ public final class WaitingPages {
      *
      * @param form of its row: what was typed, and what is wrong with it
      * @param day it was taken, or words that this is not known
-     * @param firstOfDay whether the day is said above it
+     * @param firstOfDay whether the day is shown above it
      * @param proposals numbers of pieces that stand in its file name
      */
     public record WaitingPhoto(
@@ -234,8 +233,7 @@ public final class WaitingPages {
     }
 
     private void add(LedgerTransaction act, String number, List<Gift> gifts) {
-        Saved<Piece> saved =
-                site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        Saved<Piece> saved = site.saved(Kinds.PIECE, number);
         List<PiecePhoto> photos = new ArrayList<>(saved.record().photos());
         for (Gift gift : gifts) {
             boolean there = photos.stream().anyMatch(photo -> photo.photo().equals(gift.photo()));

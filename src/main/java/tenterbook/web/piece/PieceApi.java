@@ -31,8 +31,8 @@ import tenterbook.search.facet.FacetGroup;
 import tenterbook.search.find.Hit;
 import tenterbook.search.find.SearchResult;
 import tenterbook.web.Site;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
+import tenterbook.web.record.FactLine;
 import tenterbook.web.record.OpenApi;
 import tenterbook.words.Refusal;
 
@@ -75,7 +75,7 @@ public final class PieceApi {
                 result.facets()));
     }
 
-    /** One page of what was found; every field always there, so that a program need not ask. */
+    /** One page of results. Every field is always there. */
     @JsonInclude(JsonInclude.Include.ALWAYS)
     record Found(
             long total,
@@ -106,7 +106,7 @@ public final class PieceApi {
     }
 
     private Saved<Piece> saved(String number) {
-        return site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        return site.saved(Kinds.PIECE, number);
     }
 
     private void read(Context ctx) {
@@ -202,7 +202,7 @@ public final class PieceApi {
                         word));
         Map<String, Object> answer = new LinkedHashMap<>();
         try {
-            answer.put("read", tenterbook.web.record.FactLine.also(QuantityText.read(text, unit)));
+            answer.put("read", FactLine.also(QuantityText.read(text, unit)));
         } catch (IllegalArgumentException e) {
             answer.put("problem", Words.sentence(e));
         }

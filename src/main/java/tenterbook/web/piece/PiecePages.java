@@ -7,18 +7,12 @@ import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import tenterbook.archive.Kinds;
-import tenterbook.archive.Papers;
 import tenterbook.archive.arrival.PhotoRegistration;
-import tenterbook.facts.Cloths;
-import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
-import tenterbook.facts.Whereabouts;
 import tenterbook.imaging.Photo;
 import tenterbook.imaging.file.PhotoRefused;
 import tenterbook.ledger.Saved;
@@ -27,35 +21,25 @@ import tenterbook.measure.PartialDate;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.Category;
 import tenterbook.piece.EventKind;
-import tenterbook.piece.Party;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
-import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.Specimen;
 import tenterbook.piece.Status;
 import tenterbook.piece.TestStandard;
-import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
-import tenterbook.recipe.dip.DipTally;
 import tenterbook.web.Site;
 import tenterbook.web.clamping.ClampingPages;
-import tenterbook.web.colour.ColourBand;
-import tenterbook.web.condition.LastExamined;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.FormEncoding;
 import tenterbook.web.form.Forms;
 import tenterbook.web.form.RecordForm;
 import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
-import tenterbook.web.print.IssuedPaperView;
 import tenterbook.web.record.Choices;
-import tenterbook.web.record.FactLine;
 import tenterbook.web.record.RecordEditor;
-import tenterbook.words.Joined;
 
 /** One piece: recording it, showing it, changing it. */
 public final class PiecePages {
@@ -131,7 +115,7 @@ public final class PiecePages {
         }
     }
 
-    /** Saves a new piece, taking in files sent without scripts and, where asked, starting from the last clamping. */
+    /** Saves a new piece with its uploaded files and, where asked, with the last clamping or a copy of it. */
     private void record(Context ctx) {
         Form form = Form.of(FormEncoding.fields(ctx));
         takeFiles(ctx, form);
@@ -143,13 +127,11 @@ public final class PiecePages {
             quick.save(ctx, "", form);
             return;
         }
-        Clamping other = site.archive()
-                .clamping(from.substring(5))
-                .orElseThrow(() -> NotFound.of(Kinds.CLAMPING, from.substring(5)));
+        Clamping other = site.saved(Kinds.CLAMPING, from.substring(5)).record();
         ClampingId id = ClampingPages.next(site);
         form.row("made", 0).put("clamping", id);
         Clamping copy = ClampingPages.copy(other, id);
-        if (quick.save(ctx, "", form, act -> act.create(Kinds.CLAMPING, copy))) {
+        if (quick.save(ctx, "", form, act -> act.create(Kinds.CLAMPING, copy), (act, piece) -> {})) {
             FlashMessage.andGo(
                     ctx,
                     w("piece-form.recorded", "number", form.text("number"), "recipe", id, "other", other.id()),
@@ -157,15 +139,14 @@ public final class PiecePages {
         }
     }
 
-    /** Adds a row for each uploaded file; one that is refused becomes a problem beside the field. */
+    /** Adds a row for each uploaded file; why one is refused is noted beside the field. */
     private void takeFiles(Context ctx, Form form) {
-        for (UploadedFile file : RecordEditor.files(ctx, "files")) {
+        for (UploadedFile file : FormEncoding.files(ctx, "files")) {
             try (InputStream bytes = file.content()) {
                 Photo photo = registration.take(bytes, file.filename());
                 addRow(form, photo.digest(), PhotoRole.FRONT);
             } catch (PhotoRefused | IOException e) {
-                form.problem(
-                        "files", w("photographs.file-problem", "file", file.filename(), "problem", Words.sentence(e)));
+                form.problem("files", w("photo.file-problem", "file", file.filename(), "problem", Words.sentence(e)));
             }
         }
     }
@@ -183,87 +164,18 @@ public final class PiecePages {
         }
     }
 
-    /**
-     * A piece as its page shows it.
-     *
-     * @param notDyed what stands in place of the dyeings where there is none
-     * @param dyeings the clampings it went through, in order
-     * @param papers that were printed for it, newest first
-     * @param unreadable names of papers that are kept and cannot be read
-     * @param gps whether a photograph holds coordinates, which never leave the archive by themselves
-     */
-    public record PieceView(
-            Piece piece,
-            int version,
-            ColourBand band,
-            List<Shot> photos,
-            List<Dyeing> dyeings,
-            List<FactLine> facts,
-            List<Examination> examined,
-            String notDyed,
-            boolean gps,
-            Saved<Piece> saved,
-            List<IssuedPaperView> papers,
-            List<String> unreadable) {
-        public Optional<Shot> first() {
-            return photos.stream().findFirst();
-        }
-    }
-
-    /** A photograph with what is known of the file. */
-    public record Shot(PiecePhoto of, Photo photo, ColourBand band) {
-        public String alt(String title) {
-            return of.caption().isEmpty() ? w("plates.alt", "photograph", of.shows(), "piece", title) : of.caption();
-        }
-    }
-
-    /** One passage through a clamping. */
-    public record Dyeing(int state, String layers, String note, ClampingPages.ClampingView clamping) {}
-
     private void show(Context ctx) {
         String number = ctx.pathParam("number");
-        Saved<Piece> saved =
-                site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        Saved<Piece> saved = site.saved(Kinds.PIECE, number);
         PieceFacts facts = PieceReader.of(site.archive(), saved.record());
-        Piece piece = facts.piece();
-        List<Shot> photos = new ArrayList<>();
-        for (PiecePhoto photo : piece.photos()) {
-            Photo found = facts.photos().get(photo.photo());
-            if (found != null) {
-                photos.add(new Shot(photo, found, ColourBand.of(found)));
-            }
-        }
-        List<Dyeing> dyeings = new ArrayList<>();
-        for (int i = 0; i < piece.made().size(); i++) {
-            var made = piece.made().get(i);
-            int state = i + 1;
-            facts.clampings().stream()
-                    .filter(clamping -> clamping.id().equals(made.clamping()))
-                    .findFirst()
-                    .ifPresent(clamping -> dyeings.add(new Dyeing(
-                            state,
-                            made.layers().toString(),
-                            made.note(),
-                            ClampingPages.view(site.archive(), clamping, 0))));
-        }
-        PieceView view = new PieceView(
-                piece,
-                saved.version(),
-                ColourBand.of(facts.colours()),
-                photos,
-                dyeings,
-                facts(facts),
-                facts.condition().unnoted(piece),
-                Denial.NOT_TOLD_YET.unless(facts, () -> w("piece-form.no-record-of-clamping")),
-                photos.stream().anyMatch(shot -> shot.photo().gps()),
-                saved,
-                IssuedPaperView.of(site, piece),
-                Papers.of(site.archive().ledger(), number).unreadable());
-        String title = piece.title().isEmpty() ? number : number + " " + piece.title();
+        String title = (number + " " + facts.piece().title()).strip();
         Html.show(
                 ctx,
                 "piece",
-                Map.of("page", site.page(ctx, title, "pieces"), "view", view, "parties", partyNames(facts)));
+                Map.of(
+                        "page", site.page(ctx, title, "pieces"),
+                        "view", PieceView.of(site, saved, facts),
+                        "parties", partyNames(facts)));
     }
 
     private static Map<String, String> partyNames(PieceFacts facts) {
@@ -272,45 +184,10 @@ public final class PiecePages {
         return names;
     }
 
-    private List<FactLine> facts(PieceFacts of) {
-        Piece piece = of.piece();
-        List<FactLine> facts = new ArrayList<>();
-        facts.add(new FactLine(w("piece-form.kind"), FactLine.or(piece.category())));
-        facts.add(FactLine.of(w("piece-form.length"), piece.length()));
-        facts.add(FactLine.of(w("piece-form.width"), piece.width()));
-        facts.add(FactLine.of(w("piece-form.weight"), piece.mass()));
-        facts.add(new FactLine(w("piece-form.finished"), w(piece.finished())));
-        facts.add(new FactLine(w("piece-form.edition"), FactLine.or(piece.edition())));
-        Whereabouts now = of.whereabouts();
-        facts.add(new FactLine(
-                w("piece-form.status"),
-                FactLine.or(now.statusInWords()),
-                now.disagreement().or(now::statusFrom).map(Words::w).orElse("")));
-        facts.add(new FactLine(
-                w("piece-form.held-by"),
-                FactLine.or(of.holder().map(Party::title).orElse("")),
-                now.holderDisagreement().map(Words::w).orElse("")));
-        facts.add(new FactLine(w("piece-form.place"), FactLine.or(piece.place())));
-        facts.add(
-                new FactLine(w("piece-form.price"), piece.price() == null ? FactLine.notRecorded() : w(piece.price())));
-        facts.add(new FactLine(w("piece-form.on-it-besides-cloth"), FactLine.or(piece.trims())));
-        Cloths cloth = of.cloth();
-        facts.add(new FactLine(
-                w("piece-form.cloth"),
-                FactLine.or(cloth.inWords()),
-                cloth.disagreement().map(Words::w).orElseGet(cloth::evidence)));
-        DipTally dips = of.dips();
-        facts.add(new FactLine(
-                w("piece-form.dips"), FactLine.or(dips.text()), Words.w(new Joined(" ", dips.disagreements()))));
-        facts.add(LastExamined.fact(of.condition(), site.today()));
-        return facts;
-    }
-
-    /** The same piece into a new clamping: keeps its number, gains a state. */
+    /** Dyes the piece again in a new clamping: it keeps its number and gets one more state. */
     private void dyeAgain(Context ctx) {
         String number = ctx.pathParam("number");
-        Saved<Piece> saved =
-                site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        Saved<Piece> saved = site.saved(Kinds.PIECE, number);
         Form form = forms.filled(saved.record());
         ClampingId id = ClampingPages.next(site);
         site.archive().ledger().write(site.author(), act -> {

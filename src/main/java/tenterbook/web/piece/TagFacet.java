@@ -17,7 +17,7 @@ import tenterbook.words.Message;
 
 /** How pieces stand with their hang tags, as a facet of the search. */
 public final class TagFacet implements OutsideFacets {
-    /** For a piece whose tag is not current, whyever. */
+    /** For a piece whose tag is not current, for any reason. */
     private static final String LACKING = "lacking";
 
     /**

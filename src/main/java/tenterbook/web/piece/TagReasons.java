@@ -5,7 +5,7 @@ import static tenterbook.web.page.Words.w;
 import java.util.List;
 import tenterbook.labelling.issue.HangTagStatus.Standing;
 
-/** Why a piece stands with its hang tag as a search says, in a few words for its card. */
+/** Why a search for hang tags finds a piece, in a few words for its card. */
 final class TagReasons {
     private TagReasons() {}
 
@@ -16,19 +16,18 @@ final class TagReasons {
     static List<String> of(List<Standing> standings, String tag) {
         return standings.stream()
                 .filter(standing -> tag.startsWith(standing.market().code() + ":"))
-                .map(standing -> words(standing))
+                .map(TagReasons::words)
                 .toList();
     }
 
     private static String words(Standing standing) {
         String market = standing.market().name();
         return switch (standing.state()) {
-            case CURRENT -> w("printing.tag.current", "market", market);
-            case NONE -> w("printing.tag.none", "market", market);
+            case CURRENT -> w("print.tag.current", "market", market);
+            case NONE -> w("print.tag.none", "market", market);
             case OUT_OF_DATE ->
-                w("printing.tag.out-of-date", "market", market, "reasons", String.join(", ", standing.reasons()));
-            case REFUSED ->
-                w("printing.tag.refused", "market", market, "reasons", String.join("; ", standing.reasons()));
+                w("print.tag.out-of-date", "market", market, "reasons", String.join(", ", standing.reasons()));
+            case REFUSED -> w("print.tag.refused", "market", market, "reasons", String.join("; ", standing.reasons()));
         };
     }
 }

@@ -18,22 +18,21 @@ import tenterbook.piece.Piece;
 import tenterbook.web.Site;
 import tenterbook.web.page.Words;
 
-/** Labels that cannot be printed: why, where the record is mended, and which size would hold the words. */
+/** Labels that cannot be printed: why, where to correct the record, and which size would hold the words. */
 public final class BlockedLabels {
-    /** A larger size is sought for so many; it asks for laying out each label anew. */
+    /** A larger size is sought for so many labels, since each must be laid out again. */
     static final int SOUGHT = 10;
 
     private static final double[] HIGHER_MM = {5, 10, 15};
 
     private BlockedLabels() {}
 
-    /** A form in which the record is mended. */
+    /** A form in which the record can be corrected. */
     public record Link(String label, String address) {}
 
-    /** A reason in a sentence. */
     public record Reason(String text, List<Link> links) {}
 
-    /** A piece whose label is held back, with the reasons and what to do. */
+    /** A piece whose label cannot be printed, with the reasons and what to do. */
     public record Label(String number, List<Reason> reasons) {}
 
     static Label refused(LabelBlocked.Piece piece, PieceFacts facts) {
@@ -48,19 +47,19 @@ public final class BlockedLabels {
         String number = facts.piece().number().value();
         return switch (refusal.mend()) {
             case STUDIO -> List.of(new Link(w("page.menu.studio"), "/studio"));
-            case PIECE -> List.of(new Link(w("piece-form.change", "piece", number), "/pieces/" + number + "/edit"));
+            case PIECE -> List.of(change(number));
             case CLOTH ->
                 facts.cloth().cloths().isEmpty()
                         ? missingCloth(facts)
                         : facts.cloth().cloths().stream()
                                 .map(cloth -> new Link(
-                                        w("printing.change-cloth", "id", cloth.id()),
+                                        w("print.change-cloth", "id", cloth.id()),
                                         "/cloths/" + cloth.id().value() + "/edit"))
                                 .toList();
         };
     }
 
-    /** The cloth of a piece stands in its clamping; without one, the piece's form is where a clamping is named. */
+    /** The cloth of a piece is named by its clamping, and a clamping by the piece's form. */
     private static List<Link> missingCloth(PieceFacts facts) {
         String number = facts.piece().number().value();
         List<Link> links = new ArrayList<>();
@@ -69,21 +68,25 @@ public final class BlockedLabels {
                         w("titles.change-record", "kind", Kinds.CLAMPING.called(), "id", clamping.id()),
                         "/clampings/" + clamping.id().value() + "/edit")));
         if (links.isEmpty()) {
-            links.add(new Link(w("piece-form.change", "piece", number), "/pieces/" + number + "/edit"));
+            links.add(change(number));
         }
-        links.add(new Link(w("printing.add-cloth"), "/cloths/new"));
+        links.add(new Link(w("print.add-cloth"), "/cloths/new"));
         return links;
     }
 
-    /** @param seek whether a larger size is looked for */
-    static Label unprintable(Site site, Piece piece, String reason, PrintSettings request, boolean seek)
-            throws IOException {
-        String number = piece.number().value();
-        List<Reason> reasons = new ArrayList<>();
-        reasons.add(new Reason(
-                seek ? (reason + " " + higher(site, piece, request)).strip() : reason,
-                List.of(new Link(w("piece-form.change", "piece", number), "/pieces/" + number + "/edit"))));
-        return new Label(number, reasons);
+    static Label unprintable(Piece piece, String reason) {
+        return new Label(
+                piece.number().value(),
+                List.of(new Reason(reason, List.of(change(piece.number().value())))));
+    }
+
+    /** With the size that would hold the words, where one of those tried does. */
+    static Label withLargerSize(Site site, Piece piece, String reason, PrintSettings request) throws IOException {
+        return unprintable(piece, (reason + " " + higher(site, piece, request)).strip());
+    }
+
+    private static Link change(String number) {
+        return new Link(w("piece-form.change", "piece", number), "/pieces/" + number + "/edit");
     }
 
     /** As in 'It fits 150 by 110 mm.'; empty where none of the sizes tried holds it. */
@@ -95,7 +98,7 @@ public final class BlockedLabels {
                 LabelText text = LabelText.of(PieceReader.of(site.archive(), piece), larger);
                 if (LabelPaper.unprintable(List.of(text), larger).isEmpty()) {
                     return w(
-                            "printing.it-fits",
+                            "print.it-fits",
                             "width",
                             NumberWords.decimals(larger.format().widthMm(), 0),
                             "height",

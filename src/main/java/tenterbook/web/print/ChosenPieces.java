@@ -4,8 +4,6 @@ import static tenterbook.web.page.Words.w;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +15,7 @@ import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
-import tenterbook.search.find.Hit;
+import tenterbook.search.find.SearchResult;
 import tenterbook.search.query.PieceQuery;
 import tenterbook.web.Site;
 import tenterbook.web.page.NotFound;
@@ -27,35 +25,48 @@ final class ChosenPieces {
     private ChosenPieces() {}
 
     /**
-     * The numbers under {@code pieces}, or of all that the search among the parameters finds; at most one more than {@code
-     * most}, so that the caller can tell.
+     * Numbers of the pieces that are meant.
      *
-     * @param others names of parameters that belong to the page and not to the search
+     * @param behind changes that the search has not seen yet, so that pieces may be missing; 0 where they are named
      */
-    static List<String> numbers(Site site, Map<String, List<String>> parameters, Collection<String> others, int most) {
-        List<String> numbers = named(parameters);
-        if (numbers.isEmpty()) {
-            Map<String, List<String>> search = new HashMap<>(parameters);
-            search.keySet().removeAll(others);
-            search.remove("pieces");
-            PieceQuery query = site.index().query(search);
-            if (!query.narrows() && !parameters.containsKey("page")) {
-                return List.of();
-            }
-            int size = PieceQuery.MOST_SIZE;
-            for (int page = 1; numbers.size() <= most; page++) {
-                List<Hit> hits =
-                        site.index().search(query.withSize(size).withPage(page)).hits();
-                hits.forEach(hit -> numbers.add(hit.card().number()));
-                if (hits.size() < size) {
-                    break;
-                }
-            }
+    record Found(List<String> numbers, long behind) {
+        /** A sentence where pieces may be missing, else an empty text. */
+        String trouble() {
+            return behind == 0 ? "" : w("print.search-behind", "changes", behind);
         }
-        return numbers.stream().distinct().limit(most + 1L).toList();
     }
 
-    /** The numbers typed under {@code pieces}, in order; never null, may be changed. */
+    /**
+     * The numbers under {@code pieces} or, without any, of what the search finds.
+     *
+     * @param search its parameters
+     * @param most where more are found, the result has one more than that
+     */
+    static Found find(Site site, Map<String, List<String>> parameters, Map<String, List<String>> search, int most) {
+        List<String> numbers = named(parameters);
+        long behind = 0;
+        if (numbers.isEmpty()) {
+            PieceQuery query = site.index().query(search).withSize(PieceQuery.MOST_SIZE);
+            if (!query.narrows() && !parameters.containsKey("page")) {
+                return new Found(List.of(), 0);
+            }
+            int hits = PieceQuery.MOST_SIZE;
+            for (int page = 1; hits == PieceQuery.MOST_SIZE && numbers.size() <= most; page++) {
+                SearchResult result = site.index().search(query.withPage(page));
+                behind = Math.max(behind, result.behind());
+                result.hits().forEach(hit -> numbers.add(hit.card().number()));
+                hits = result.hits().size();
+            }
+        }
+        return new Found(numbers.stream().distinct().limit(most + 1L).toList(), behind);
+    }
+
+    /** The numbers of pieces with commas, as the field for them takes them. */
+    static String joined(List<Saved<Piece>> pieces) {
+        return pieces.stream().map(piece -> piece.record().number().value()).collect(Collectors.joining(","));
+    }
+
+    /** The numbers typed under {@code pieces}, in order, in a list that may be changed. */
     static List<String> named(Map<String, List<String>> parameters) {
         return parameters.getOrDefault("pieces", List.of()).stream()
                 .flatMap(list -> Arrays.stream(list.split("[,;\\s]+")))
@@ -64,25 +75,25 @@ final class ChosenPieces {
     }
 
     /**
-     * Pieces looked for by number.
+     * Pieces looked up by number.
      *
-     * @param pieces those that are here, in order, each once
+     * @param pieces those found, in order, each once
      * @param unknown numbers as typed that name no piece, or more than one
      */
-    record Looked(List<Saved<Piece>> pieces, List<String> unknown) {
-        /** A sentence that names the numbers not here; empty where all are. */
+    record LookedUp(List<Saved<Piece>> pieces, List<String> unknown) {
+        /** A sentence that names the unknown numbers; empty where there is none. */
         String trouble() {
             return unknown.isEmpty()
                     ? ""
                     : w(
-                            "printing.no-such-pieces",
+                            "print.no-such-pieces",
                             "numbers",
                             unknown.stream().map(each -> "“" + each + "”").collect(Collectors.joining(", ")),
                             "others",
                             !pieces.isEmpty());
         }
 
-        /** What stands in the field again: the numbers found, then those to be corrected. */
+        /** For the field again: the numbers found, then those to be corrected. */
         String typed() {
             return Stream.concat(
                             pieces.stream().map(piece -> piece.record().number().value()), unknown.stream())
@@ -90,32 +101,33 @@ final class ChosenPieces {
         }
     }
 
-    /** The pieces meant: case does not matter, nor zeros before a figure where exactly one piece fits without them. */
-    static Looked look(Site site, List<String> numbers) {
+    /** Letters match in any case; leading zeros may be left out or added where exactly one piece matches then. */
+    static LookedUp lookUp(Site site, List<String> numbers) {
         Map<String, Saved<Piece>> pieces = new LinkedHashMap<>();
         List<String> unknown = new ArrayList<>();
-        List<String> given = null;
+        List<String> all = null;
         for (String number : numbers) {
-            Optional<Saved<Piece>> exact = site.archive().ledger().find(Kinds.PIECE, number);
-            if (exact.isEmpty()) {
-                given = given == null ? site.archive().ledger().allIdsEverUsed(Kinds.PIECE) : given;
-                exact = meant(site, number, given);
+            Optional<Saved<Piece>> found = site.archive().ledger().find(Kinds.PIECE, number);
+            if (found.isEmpty()) {
+                all = all == null ? site.archive().ledger().allIdsEverUsed(Kinds.PIECE) : all;
+                found = similar(site, number, all);
             }
-            exact.ifPresentOrElse(
+            found.ifPresentOrElse(
                     piece -> pieces.putIfAbsent(piece.record().number().value(), piece), () -> unknown.add(number));
         }
-        return new Looked(
+        return new LookedUp(
                 List.copyOf(pieces.values()), unknown.stream().distinct().toList());
     }
 
-    private static Optional<Saved<Piece>> meant(Site site, String number, List<String> given) {
-        return fitting(site, given, each -> each.equalsIgnoreCase(number))
-                .or(() -> fitting(site, given, each -> plain(each).equals(plain(number))));
+    private static Optional<Saved<Piece>> similar(Site site, String number, List<String> all) {
+        return only(site, all, each -> each.equalsIgnoreCase(number))
+                .or(() -> only(site, all, each -> plain(each).equals(plain(number))));
     }
 
-    private static Optional<Saved<Piece>> fitting(Site site, List<String> given, Predicate<String> fits) {
-        List<Saved<Piece>> found = given.stream()
-                .filter(fits)
+    /** The one piece whose number matches; empty where none or several do. */
+    private static Optional<Saved<Piece>> only(Site site, List<String> all, Predicate<String> matches) {
+        List<Saved<Piece>> found = all.stream()
+                .filter(matches)
                 .flatMap(each -> site.archive().ledger().find(Kinds.PIECE, each).stream())
                 .limit(2)
                 .toList();
@@ -126,9 +138,9 @@ final class ChosenPieces {
         return number.toLowerCase(Locale.ROOT).replaceAll("(?<![0-9])0+(?=[0-9])", "");
     }
 
-    /** @throws NotFound naming the first number that is none of the archive's */
+    /** @throws NotFound naming the first unknown number */
     static List<Saved<Piece>> saved(Site site, List<String> numbers) {
-        Looked looked = look(site, numbers);
+        LookedUp looked = lookUp(site, numbers);
         if (!looked.unknown().isEmpty()) {
             throw NotFound.of(Kinds.PIECE, looked.unknown().get(0));
         }

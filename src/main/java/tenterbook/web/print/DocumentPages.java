@@ -6,7 +6,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -15,13 +14,10 @@ import tenterbook.archive.Papers;
 import tenterbook.archive.record.IssuedPaper;
 import tenterbook.documents.DocumentDraft;
 import tenterbook.documents.DocumentKind;
-import tenterbook.documents.DocumentLines;
 import tenterbook.documents.DocumentSettings;
-import tenterbook.documents.DocumentText;
 import tenterbook.documents.PageSize;
 import tenterbook.documents.PhotoSource;
 import tenterbook.documents.issue.DocumentIssuer;
-import tenterbook.documents.issue.PaperPdf;
 import tenterbook.documents.kind.Composition;
 import tenterbook.documents.layout.DocumentPaper;
 import tenterbook.ledger.Saved;
@@ -29,18 +25,18 @@ import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
+import tenterbook.web.page.Address;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
-import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
-/** Documents: choosing, a preview of the first page and the words, the PDF, and papers issued before. */
+/** Documents: choosing, a preview of the first page and the words, and the PDF. */
 public final class DocumentPages {
-    /** As many pieces as a list is read with patience; each is set with its photographs while one waits. */
+    /** More than a reader has patience for; each is set with its photographs while one waits. */
     private static final int MOST = 200;
 
-    /** Of many documents the first few are laid out before they are shown; all are when they are issued. */
+    /** So many documents are laid out before they are shown; all are when they are issued. */
     private static final int TRIED = 10;
 
     private static final double PREVIEW_DPI = 90;
@@ -55,8 +51,6 @@ public final class DocumentPages {
         routes.get("/documents", this::show);
         routes.get("/documents/preview.png", this::preview);
         routes.post("/documents/issue", this::issue);
-        routes.get("/documents/issued/{id}", this::issued);
-        routes.get("/documents/issued/{id}/pdf", this::again);
     }
 
     /**
@@ -69,7 +63,7 @@ public final class DocumentPages {
      * @param preview address of the picture of the first page; empty where there is none
      * @param parties names to choose from
      * @param issued documents issued before for these pieces, newest first
-     * @param typedNumbers what stands in the field again, also numbers that are not here
+     * @param typedNumbers for the field again, unknown numbers included
      */
     public record DocumentView(
             Form form,
@@ -84,7 +78,7 @@ public final class DocumentPages {
             List<String> parties,
             List<IssuedPaper> issued,
             String typedNumbers) {
-        /** Whether a number was typed that is not here; nothing is issued until that is mended. */
+        /** Whether an unknown number was typed; nothing is issued until that is corrected. */
         public boolean mistyped() {
             return !typedNumbers.equals(numbers);
         }
@@ -94,10 +88,11 @@ public final class DocumentPages {
         show(ctx, ctx.queryParamMap(), "");
     }
 
-    private void show(Context ctx, Map<String, List<String>> parameters, String said) throws IOException {
-        List<String> asked = ChosenPieces.numbers(site, parameters, DocumentParameters.NAMES, MOST);
-        ChosenPieces.Looked looked =
-                ChosenPieces.look(site, asked.stream().limit(MOST).toList());
+    /** @param notIssued why nothing was issued; empty before that is tried */
+    private void show(Context ctx, Map<String, List<String>> parameters, String notIssued) throws IOException {
+        List<String> asked = numbers(parameters);
+        ChosenPieces.LookedUp looked =
+                ChosenPieces.lookUp(site, asked.stream().limit(MOST).toList());
         List<Saved<Piece>> pieces = looked.pieces();
         if (!looked.unknown().isEmpty()) {
             ctx.status(422);
@@ -105,10 +100,9 @@ public final class DocumentPages {
         DocumentSettings settings = new DocumentParameters(parameters).settings();
         String numbers =
                 pieces.stream().map(piece -> piece.record().number().value()).collect(Collectors.joining(", "));
-        String problem = asked.size() > MOST
-                ? w("issuing.at-most-the-first", "most", MOST)
-                : said.isEmpty() ? looked.trouble() : said;
-        boolean possible = true;
+        String problem = asked.size() > MOST ? w("issuing.at-most-the-first", "most", MOST) : notIssued;
+        problem = problem.isEmpty() ? looked.trouble() : problem;
+        boolean possible = notIssued.isEmpty();
         List<DocumentDraft> drafts = List.of();
         if (!pieces.isEmpty()) {
             try {
@@ -128,11 +122,16 @@ public final class DocumentPages {
                 problem,
                 drafts.isEmpty() ? List.of() : drafts.get(0).text().words(),
                 drafts.size(),
-                drafts.isEmpty() || !possible || !said.isEmpty() ? "" : preview(parameters, pieces),
+                drafts.isEmpty() || !possible ? "" : preview(parameters, pieces),
                 parties(),
                 before(pieces),
                 looked.unknown().isEmpty() ? numbers : looked.typed());
         Html.show(ctx, "documents", Map.of("page", site.page(ctx, w("paper.documents"), "print"), "view", view));
+    }
+
+    private List<String> numbers(Map<String, List<String>> parameters) {
+        return ChosenPieces.find(site, parameters, new DocumentParameters(parameters).search(), MOST)
+                .numbers();
     }
 
     private byte[] set(List<DocumentDraft> drafts, DocumentSettings settings) throws IOException {
@@ -159,39 +158,38 @@ public final class DocumentPages {
                 .toList();
     }
 
-    /** The first page needs the first piece alone, unless all stand in one document. */
+    /** The first page needs only the first piece, unless all are in one document. */
     private String preview(Map<String, List<String>> parameters, List<Saved<Piece>> pieces) {
         DocumentSettings settings = new DocumentParameters(parameters).settings();
         String numbers = pieces.stream()
                 .limit(settings.kind().each() ? 1 : MOST)
                 .map(piece -> piece.record().number().value())
                 .collect(Collectors.joining(","));
-        return "/documents/preview.png?pieces=" + PrintPages.encode(numbers)
-                + new DocumentParameters(parameters).query();
+        return "/documents/preview.png?pieces=" + Address.encoded(numbers) + new DocumentParameters(parameters).query();
     }
 
     private void preview(Context ctx) throws IOException {
         Map<String, List<String>> parameters = ctx.queryParamMap();
         DocumentSettings settings = new DocumentParameters(parameters).settings();
-        List<Saved<Piece>> pieces =
-                ChosenPieces.saved(site, ChosenPieces.numbers(site, parameters, DocumentParameters.NAMES, MOST));
+        List<Saved<Piece>> pieces = ChosenPieces.saved(site, numbers(parameters));
         byte[] pdf = set(Composition.of(site.archive(), pieces, settings, site.today()), settings);
-        ctx.contentType("image/png");
-        ctx.header("Cache-Control", "no-store");
-        ctx.result(DocumentPaper.png(pdf, 1, settings.page().widthMm() < 160 ? PREVIEW_DPI * 1.4 : PREVIEW_DPI));
+        Uncached.send(
+                ctx,
+                "image/png",
+                DocumentPaper.png(pdf, 1, settings.page().widthMm() < 160 ? PREVIEW_DPI * 1.4 : PREVIEW_DPI));
     }
 
-    /** Prints, and keeps what was printed: the PDF and the papers are in the archive before it is sent. */
+    /** Prints. The PDF and the papers are in the archive before it is sent. */
     private void issue(Context ctx) throws IOException {
         Map<String, List<String>> parameters = ctx.formParamMap();
         DocumentSettings settings = new DocumentParameters(parameters).settings();
-        List<String> numbers = ChosenPieces.numbers(site, parameters, DocumentParameters.NAMES, MOST);
+        List<String> numbers = numbers(parameters);
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         try {
             if (numbers.size() > MOST) {
                 throw Refusal.of("issuing.at-most", "most", MOST);
             }
-            ChosenPieces.Looked looked = ChosenPieces.look(site, numbers);
+            ChosenPieces.LookedUp looked = ChosenPieces.lookUp(site, numbers);
             if (!looked.unknown().isEmpty()) {
                 throw new IllegalArgumentException(looked.trouble());
             }
@@ -216,67 +214,5 @@ public final class DocumentPages {
                 .sorted(java.util.Comparator.comparing(IssuedPaper::issuedAt).reversed())
                 .limit(10)
                 .toList();
-    }
-
-    private IssuedPaper paper(Context ctx) {
-        String id = ctx.pathParam("id");
-        return site.archive()
-                .ledger()
-                .find(Kinds.ISSUED_PAPER, id)
-                .map(Saved::record)
-                .filter(DocumentIssuer::isDocument)
-                .orElseThrow(() -> new NotFound(Message.of("not-here.issued-document", "id", id)));
-    }
-
-    /** What was issued, word for word, and which records have changed since. One of a newer program's form keeps its words. */
-    private void issued(Context ctx) {
-        IssuedPaper paper = paper(ctx);
-        Map<String, Boolean> changed = new HashMap<>();
-        paper.pieces()
-                .forEach(each -> changed.put(
-                        each.piece().value(),
-                        site.archive()
-                                .ledger()
-                                .find(Kinds.PIECE, each.piece().value())
-                                .map(now -> now.version() != each.version())
-                                .orElse(true)));
-        String title;
-        List<String> words;
-        boolean erased = PaperPdf.erased(site.archive(), paper);
-        String trouble = "";
-        try {
-            DocumentText text = DocumentLines.read(paper);
-            title = text.title();
-            words = text.words();
-        } catch (IllegalArgumentException e) {
-            title = paper.id();
-            words = DocumentLines.bare(paper);
-            trouble = paper.pdf() == null ? Words.sentence(e) : "";
-        }
-        Html.show(
-                ctx,
-                "document-issued",
-                Map.of(
-                        "page",
-                        site.page(ctx, title, "print"),
-                        "paper",
-                        paper,
-                        "title",
-                        title,
-                        "words",
-                        words,
-                        "trouble",
-                        trouble,
-                        "changed",
-                        changed,
-                        "erased",
-                        erased,
-                        "stored",
-                        site.archive().papers().trouble(paper).map(Words::w).orElse("")));
-    }
-
-    private void again(Context ctx) throws IOException {
-        IssuedPaper paper = paper(ctx);
-        IssuedPages.send(ctx, PaperPdf.of(site.archive(), paper, photographs()), paper);
     }
 }

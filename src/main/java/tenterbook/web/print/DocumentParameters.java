@@ -1,15 +1,16 @@
 package tenterbook.web.print;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import tenterbook.documents.DocumentKind;
 import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.DocumentSettings.Agreement;
 import tenterbook.documents.DocumentSettings.Disclosure;
 import tenterbook.documents.PageSize;
 import tenterbook.labelling.rule.CodedChoice;
+import tenterbook.web.page.Address;
 
 /** The settings of a document as the parameters of its page. All other parameters belong to a search for pieces. */
 public final class DocumentParameters {
@@ -23,7 +24,7 @@ public final class DocumentParameters {
         this.parameters = parameters;
     }
 
-    /** The one place where parameters become settings; paper that the kind is not set on gives way to the usual. */
+    /** Where the kind cannot be set on the paper chosen, its usual paper is taken. */
     public DocumentSettings settings() {
         return settings(CodedChoice.find(DocumentKind.values(), one("kind"))
                 .filter(DocumentKind.OF_PIECES::contains)
@@ -43,11 +44,20 @@ public final class DocumentParameters {
 
     /** Those that were given, for a link that goes on with {@code &}; begins with it where there are any. */
     public String query() {
-        return NAMES.stream()
+        List<Map.Entry<String, String>> given = NAMES.stream()
                 .sorted()
                 .filter(this::given)
-                .map(name -> "&" + name + "=" + PrintPages.encode(one(name)))
-                .collect(Collectors.joining());
+                .map(name -> Map.entry(name, one(name)))
+                .toList();
+        return given.isEmpty() ? "" : "&" + Address.query(given);
+    }
+
+    /** The parameters of a search for pieces. */
+    Map<String, List<String>> search() {
+        Map<String, List<String>> search = new HashMap<>(parameters);
+        search.keySet().removeAll(NAMES);
+        search.remove("pieces");
+        return search;
     }
 
     private boolean given(String name) {

@@ -23,11 +23,11 @@ import tenterbook.ledger.file.Progress;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
 import tenterbook.words.Refusal;
 
-/** Paper that was printed: what it said, how that stands today, and the same again. */
+/** A printed paper: its words, what has changed since, and its PDF again. */
 public final class IssuedPages {
     private static final String PDF = ".pdf";
     /** Pieces shown word for word; those in doubt come first. */
@@ -47,7 +47,7 @@ public final class IssuedPages {
      * An issued paper.
      *
      * @param request what was asked; null where it cannot be set again
-     * @param choices parameters that ask for the same again
+     * @param choices parameters that print the same again
      * @param pieces those in doubt first, at most {@value #MOST_SHOWN}
      * @param numbers every piece, with commas
      * @param replacedBy the papers that were issued in its place
@@ -69,11 +69,7 @@ public final class IssuedPages {
         String id = ctx.pathParam("id");
         boolean pdf = id.endsWith(PDF);
         String name = pdf ? id.substring(0, id.length() - PDF.length()) : id;
-        IssuedPaper paper = site.archive()
-                .ledger()
-                .find(Kinds.ISSUED_PAPER, name)
-                .orElseThrow(() -> NotFound.of(Kinds.ISSUED_PAPER, name))
-                .record();
+        IssuedPaper paper = site.saved(Kinds.ISSUED_PAPER, name).record();
         if (DocumentIssuer.isDocument(paper)) {
             ctx.redirect("/documents/issued/" + name + (pdf ? "/pdf" : ""));
             return;
@@ -141,7 +137,7 @@ public final class IssuedPages {
                 .toList();
     }
 
-    /** The stored file; other copies or another place to begin at are laid out anew. */
+    /** The stored file; laid out again where another number of copies or another first place is asked for. */
     private void send(Context ctx, IssuedPaper paper) throws IOException {
         PaperPdf.refuseErased(site.archive(), paper);
         PrintSettings settings = PrintSettings.of(paper).orElse(null);
@@ -165,15 +161,12 @@ public final class IssuedPages {
             return absent;
         }
         if (!text.strip().matches("\\d{1,5}")) {
-            throw Refusal.of("printing.whole-number", "name", name, "found", text);
+            throw Refusal.of("print.whole-number", "name", name, "found", text);
         }
         return Integer.parseInt(text.strip());
     }
 
     public static void send(Context ctx, byte[] pdf, IssuedPaper paper) {
-        ctx.contentType("application/pdf");
-        ctx.header("Cache-Control", "no-store");
-        ctx.header("Content-Disposition", "inline; filename=\"" + paper.kind() + "-" + paper.id() + ".pdf\"");
-        ctx.result(pdf);
+        Uncached.pdf(ctx, paper.kind() + "-" + paper.id(), pdf);
     }
 }

@@ -12,7 +12,7 @@ import tenterbook.piece.Piece;
 import tenterbook.web.Site;
 
 /**
- * One piece on an issued paper, and how that stands today.
+ * One piece on an issued paper, compared with its record today.
  *
  * @param today null where the piece is withdrawn
  * @param newer whether a newer paper of its kind and market was issued for the piece
@@ -28,7 +28,7 @@ public record IssuedPaperView(
                 + (paper.market().isEmpty() ? "" : ", " + paper.market().toUpperCase(java.util.Locale.ROOT));
     }
 
-    /** A word for how it stands. */
+    /** The result of the comparison, in words. */
     public String state() {
         if (newer) {
             return w("paper.replaced-by-a-newer");

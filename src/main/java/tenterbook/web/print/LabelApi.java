@@ -36,27 +36,27 @@ public final class LabelApi {
         routes.get("/api/labels/fibre-statement", this::statement);
     }
 
-    /** What the rules say; every field always there. */
+    /** What the rules say. Every field is always there. */
     @JsonInclude(JsonInclude.Include.ALWAYS)
     record Answer(
             String market,
             String name,
             String version,
-            List<Said> lines,
+            List<Line> lines,
             List<Refused> refusals,
-            List<Asked> questions,
+            List<Question> questions,
             List<Rule> coverage,
             String notice) {}
 
-    /** @param basis the citation, and who answers for a word in another language */
+    /** @param basis the citation, and who is responsible for a word in another language */
     @JsonInclude(JsonInclude.Include.ALWAYS)
-    record Said(String kind, String text, String basis, Rule rule) {}
+    record Line(String kind, String text, String basis, Rule rule) {}
 
     @JsonInclude(JsonInclude.Include.ALWAYS)
     record Refused(String found, Rule rule, String fix) {}
 
     @JsonInclude(JsonInclude.Include.ALWAYS)
-    record Asked(String asks, Rule rule) {}
+    record Question(String asks, Rule rule) {}
 
     private void statement(Context ctx) {
         Market market = market(ctx.queryParam("market"));
@@ -82,13 +82,13 @@ public final class LabelApi {
                 market.place(),
                 statement.version(),
                 statement.lines().stream()
-                        .map(line -> new Said(line.kind().code(), line.text(), line.basis(), line.rule()))
+                        .map(line -> new Line(line.kind().code(), line.text(), line.basis(), line.rule()))
                         .toList(),
                 statement.refusals().stream()
                         .map(refusal -> new Refused(w(refusal.found()), refusal.rule(), w(refusal.fix())))
                         .toList(),
                 statement.questions().stream()
-                        .map(question -> new Asked(w(question.asks()), question.rule()))
+                        .map(question -> new Question(w(question.asks()), question.rule()))
                         .distinct()
                         .toList(),
                 Stream.ofNullable(statement.coverage()).toList(),

@@ -17,7 +17,7 @@ import tenterbook.piece.Piece;
 import tenterbook.web.Site;
 import tenterbook.web.page.Words;
 
-/** The doubts about a batch of labels: each said once, with the pieces it concerns. */
+/** The doubts about a batch of labels: each listed once, with the pieces it concerns. */
 final class LabelQuestions {
     private static final int MOST = 30;
     private static final int MOST_NUMBERS = 12;
@@ -31,9 +31,9 @@ final class LabelQuestions {
                 .distinct()
                 .forEach(question -> pieces.computeIfAbsent(question, each -> new ArrayList<>())
                         .add(text.number().value())));
-        List<String> said = new ArrayList<>();
-        pieces.forEach((question, numbers) -> said.add(numbers(numbers) + ": " + question));
-        return said.subList(0, Math.min(MOST, said.size()));
+        List<String> questions = new ArrayList<>();
+        pieces.forEach((question, numbers) -> questions.add(numbers(numbers) + ": " + question));
+        return questions.subList(0, Math.min(MOST, questions.size()));
     }
 
     /** A remark where a price is to be printed and a piece has none recorded; empty where all have. */
@@ -46,7 +46,7 @@ final class LabelQuestions {
                 .filter(piece -> piece.price() == null)
                 .map(piece -> piece.number().value())
                 .toList();
-        return without.isEmpty() ? List.of() : List.of(numbers(without) + ": " + w("printing.no-price"));
+        return without.isEmpty() ? List.of() : List.of(numbers(without) + ": " + w("print.no-price"));
     }
 
     /** Why no care symbol can be drawn for the first piece, row by row; empty where one can, or none is asked for. */
@@ -63,7 +63,7 @@ final class LabelQuestions {
         return numbers.size() <= MOST_NUMBERS
                 ? String.join(", ", numbers)
                 : w(
-                        "printing.and-more",
+                        "print.numbers-and-more",
                         "numbers",
                         String.join(", ", numbers.subList(0, MOST_NUMBERS)),
                         "count",

@@ -81,7 +81,7 @@ final class PrintParameters {
     /**
      * The one place where parameters become settings.
      *
-     * @throws IllegalArgumentException for a choice that cannot be, with a sentence for the person who made it
+     * @throws IllegalArgumentException for a choice that cannot be printed, with a sentence for the person who made it
      */
     PrintSettings request(Site site) {
         LabelKind kind = kind();
@@ -124,7 +124,7 @@ final class PrintParameters {
                 .ledger()
                 .find(Kinds.LABEL_SHEET, name)
                 .map(Saved::record)
-                .orElseThrow(() -> Refusal.of("printing.no-such-sheet", "name", name)));
+                .orElseThrow(() -> Refusal.of("print.no-such-sheet", "name", name)));
     }
 
     private boolean flag(String name) {
@@ -139,7 +139,7 @@ final class PrintParameters {
         String plain = text.replaceAll("\\s*mm$", "").replace(',', '.');
         boolean whole = name.equals("from") || name.equals("copies");
         if (!plain.matches(whole ? "\\d{1,5}" : "\\d{1,4}([.]\\d{1,3})?")) {
-            throw Refusal.of("printing.number-unreadable", "field", name, "found", text);
+            throw Refusal.of("print.number-unreadable", "field", name, "found", text);
         }
         return Double.parseDouble(plain);
     }

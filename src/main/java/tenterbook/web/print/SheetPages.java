@@ -19,12 +19,14 @@ import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.LabelSheetForm;
+import tenterbook.web.page.Address;
 import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
 
-/** Sheets and rolls of labels, kept by name with the printer's straying, and the page to measure it by. */
+/** Sheets and rolls of labels, kept by name with the printer's offset and scale, and the test page to measure these. */
 public final class SheetPages {
     private final Site site;
     private final LabelSheetForm forms = new LabelSheetForm();
@@ -53,14 +55,10 @@ public final class SheetPages {
                 : shown.map(saved -> forms.filled(saved.record()).put("version", saved.version()))
                         .orElseGet(forms::begun);
         Map<String, Object> values = new HashMap<>();
-        values.put("page", site.page(ctx, w("printing.sheets"), "print"));
+        values.put("page", site.page(ctx, w("print.sheets"), "print"));
         values.put("form", form);
         values.put("trouble", trouble);
-        values.put(
-                "sheets",
-                site.archive().ledger().all(Kinds.LABEL_SHEET).stream()
-                        .map(Saved::record)
-                        .toList());
+        values.put("sheets", site.records(Kinds.LABEL_SHEET));
         ctx.status(status);
         Html.show(ctx, "sheets", values);
     }
@@ -72,13 +70,13 @@ public final class SheetPages {
             show(ctx, 422, form, "");
             return;
         }
-        int version = form.value("version").matches("\\d{1,9}") ? Integer.parseInt(form.value("version")) : 0;
+        int version = form.version(0);
         try {
             site.archive().ledger().write(site.author(), act -> act.save(Kinds.LABEL_SHEET, sheet, version, ""));
             FlashMessage.andGo(
                     ctx,
-                    w("printing.sheet-kept", "name", sheet.name()),
-                    "/print/sheets?name=" + PrintPages.encode(sheet.name()));
+                    w("print.sheet-kept", "name", sheet.name()),
+                    "/print/sheets?name=" + Address.encoded(sheet.name()));
         } catch (Conflict e) {
             show(ctx, 409, form, Words.sentence(e));
         } catch (ArchiveProblem e) {
@@ -93,7 +91,7 @@ public final class SheetPages {
             act.withdraw(Kinds.LABEL_SHEET, sheet.record().name(), sheet.version(), "");
             return null;
         });
-        FlashMessage.andGo(ctx, w("printing.sheet-put-away", "name", name), "/print/sheets");
+        FlashMessage.andGo(ctx, w("print.sheet-put-away", "name", name), "/print/sheets");
     }
 
     private void test(Context ctx) throws IOException {
@@ -103,21 +101,13 @@ public final class SheetPages {
                 .record();
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         TestPage.print(sheet, pdf, site.clock());
-        ctx.contentType("application/pdf");
-        ctx.header("Cache-Control", "no-store");
-        ctx.header("Content-Disposition", "inline; filename=\"test-page.pdf\"");
-        ctx.result(pdf.toByteArray());
-    }
-
-    /** Where the cross of a sheet's test page should stand. */
-    public static double cross(LabelSheet sheet) {
-        return TestPage.crossMm(sheet);
+        Uncached.pdf(ctx, "test-page", pdf.toByteArray());
     }
 
     /** As in '3 × 7 labels of 63.5 × 38.1 mm'. */
-    public static String told(LabelSheet sheet) {
+    public static String size(LabelSheet sheet) {
         return w(
-                "printing.sheet-told",
+                "print.sheet-size",
                 "columns",
                 sheet.columns(),
                 "rows",

@@ -12,7 +12,7 @@ import tenterbook.web.Site;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.Words;
 
-/** Compares a certificate's code with this archive, and says what that shows and what not. */
+/** Compares a certificate's code with this archive, and states what that shows and what it does not. */
 public final class VerifyPages {
     private final Site site;
 

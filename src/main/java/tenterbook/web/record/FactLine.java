@@ -55,7 +55,10 @@ public record FactLine(String label, String text, String also) {
                 .ifPresent(text::add);
         QuantityWords.us(quantity).filter(us -> !plain(us).equals(entered)).ifPresent(text::add);
         String basis = quantity.basis() == Basis.UNKNOWN ? "" : w(quantity.basis());
-        return text.length() == 0 ? basis : basis.isEmpty() ? text.toString() : text + ", " + basis;
+        if (text.length() == 0) {
+            return basis;
+        }
+        return basis.isEmpty() ? text.toString() : text + ", " + basis;
     }
 
     private static String plain(String text) {

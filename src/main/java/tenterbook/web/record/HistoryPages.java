@@ -44,14 +44,14 @@ public final class HistoryPages {
 
     public void routes(RoutesConfig routes) {
         routes.get("/history/{kind}/{id}", this::show);
-        routes.post("/history/{kind}/{id}/bring-back", this::bringBack);
+        routes.post("/history/{kind}/{id}/bring-back", ctx -> bringBack(ctx, kind(ctx)));
     }
 
     /**
      * One version.
      *
      * @param changes from the last version before it that can be read; null where this one cannot be
-     * @param newest whether it is the record as it stands
+     * @param newest whether it is the current version
      */
     public record Version(
             int version,
@@ -105,7 +105,7 @@ public final class HistoryPages {
                         "versions", versions));
     }
 
-    /** Null where its text is no record, as of a damaged or foreign file. */
+    /** Null where its text is no record, for example in a damaged file. */
     private static @Nullable ObjectNode parsed(Revision revision) {
         try {
             return RecordCodec.parsed(revision.json());
@@ -126,10 +126,6 @@ public final class HistoryPages {
     private static <T> @Nullable T unreadable(Revision revision, RuntimeException e) {
         LOG.warn("Revision {} of {} cannot be read", revision.sequence(), revision.key(), e);
         return null;
-    }
-
-    private void bringBack(Context ctx) {
-        bringBack(ctx, kind(ctx));
     }
 
     private <T> void bringBack(Context ctx, Kind<T> kind) {

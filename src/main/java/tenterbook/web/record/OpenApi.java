@@ -13,8 +13,8 @@ import tenterbook.archive.field.Schemas;
 import tenterbook.archive.record.PhotoRecords;
 
 /**
- * The description of the API (OpenAPI 3.1). What is particular stands in {@code web/openapi.json}; the records of every kind, their
- * schemas and their routes follow from their descriptions.
+ * The description of the API (OpenAPI 3.1). The records of every kind, their schemas and their
+ * routes follow from the descriptions of the kinds; all else is in {@code web/openapi.json}.
  */
 public final class OpenApi {
     private static final ObjectMapper JSON = new ObjectMapper();

@@ -9,9 +9,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.net.URLEncoder;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,25 +16,19 @@ import java.util.Map;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.InputRefused;
 import tenterbook.archive.field.Part;
-import tenterbook.archive.field.Reading;
-import tenterbook.archive.field.TextCharacters;
 import tenterbook.ledger.LedgerTransaction;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.revision.RecordCodec;
 import tenterbook.ledger.revision.Revision;
 import tenterbook.web.Site;
-import tenterbook.web.form.FormEncoding;
+import tenterbook.web.page.Address;
 import tenterbook.web.page.NotFound;
-import tenterbook.web.page.Words;
-import tenterbook.words.Explained;
-import tenterbook.words.Message;
 import tenterbook.words.Refusal;
-import tenterbook.words.Written;
 
 /**
- * The records of one kind over HTTP, as their description says: create, read, list, change, withdraw, history. A change and a
- * withdrawal name the version they were made from in {@code If-Match} (RFC 9110), so that nobody's work is overwritten unseen.
+ * The records of one kind over HTTP: create, read, list, change, withdraw, history. A change and a
+ * withdrawal name the version they were made from in {@code If-Match} (RFC 9110), so that nobody's work is overwritten unnoticed.
  */
 public final class RecordApi<T> {
     private static final int MOST_LISTED = 500;
@@ -45,12 +36,14 @@ public final class RecordApi<T> {
     private final RecordPath<T> path;
     private final Kind<T> kind;
     private final Part<T> part;
+    private final RecordInput<T> input;
 
     public RecordApi(Site site, RecordPath<T> path) {
         this.site = site;
         this.path = path;
         this.kind = path.kind();
         this.part = path.part();
+        this.input = new RecordInput<>(site, kind, part);
     }
 
     public void routes(RoutesConfig routes) {
@@ -79,51 +72,6 @@ public final class RecordApi<T> {
         return ctx.pathParam(path.parameter());
     }
 
-    // ---- reading what is sent
-
-    public ObjectNode sent(Context ctx) {
-        try {
-            return RecordCodec.parsed(FormEncoding.utf8(ctx.bodyAsBytes()));
-        } catch (CharacterCodingException e) {
-            throw refused(w("api.not-utf8"));
-        } catch (IllegalArgumentException e) {
-            throw refused(w("api.object-expected", "field", part.fields().get(1).name(), "why", Words.sentence(e)));
-        }
-    }
-
-    /** Of the whole body. */
-    private InputRefused refused(String sentence) {
-        Faults faults = new Faults();
-        faults.add("", sentence);
-        return new InputRefused(kind.called(), faults);
-    }
-
-    /** @throws InputRefused with all that is wrong */
-    public T understood(ObjectNode sent) {
-        Faults faults = new Faults();
-        TextCharacters.check(sent, faults, "");
-        ObjectNode stored = part.understood(sent, new Reading(site.currency()), faults, "");
-        T record = faults.isEmpty() ? part.read(stored, faults, "") : null;
-        if (faults.isEmpty() && kind.id().apply(record).equals(RecordView.RESERVED)) {
-            faults.add(part.key(), w("api.reserved", "name", RecordView.RESERVED));
-        }
-        if (!faults.isEmpty()) {
-            throw new InputRefused(kind.called(), faults);
-        }
-        return record;
-    }
-
-    /** @throws MissingVersion where no version is named */
-    private int expected(Context ctx) {
-        String tag = String.valueOf(ctx.header("If-Match")).strip();
-        if (!tag.matches("\"?\\d{1,9}\"?")) {
-            throw new MissingVersion(kind.called().inEnglish());
-        }
-        return Integer.parseInt(tag.replace("\"", ""));
-    }
-
-    // ---- answering
-
     public ObjectNode answer(Saved<T> saved) {
         ObjectNode answer = JsonNodeFactory.instance.objectNode();
         if (!part.key().isEmpty()) {
@@ -135,17 +83,15 @@ public final class RecordApi<T> {
         return answer;
     }
 
-    private void tell(Context ctx, int status, Saved<T> saved) {
+    private void send(Context ctx, int status, Saved<T> saved) {
         ctx.status(status);
         ctx.header("ETag", "\"" + saved.version() + "\"");
         ctx.json(answer(saved));
     }
 
     private Saved<T> found(String id) {
-        return site.archive().ledger().find(kind, id).orElseThrow(() -> NotFound.of(kind, id));
+        return site.saved(kind, id);
     }
-
-    // ---- acts
 
     private void list(Context ctx) {
         int page = whole(ctx, "page", 1, 1, 1_000_000);
@@ -178,18 +124,18 @@ public final class RecordApi<T> {
     }
 
     private void create(Context ctx) {
-        ObjectNode sent = sent(ctx);
+        ObjectNode sent = input.sent(ctx);
         Saved<T> saved = site.archive().ledger().write(site.author(), act -> {
             if (!sent.hasNonNull(part.key())) {
                 number(sent, act);
             }
-            return act.create(kind, understood(sent));
+            return act.create(kind, input.record(sent));
         });
-        ctx.header("Location", path.base() + "/" + encoded(kind.id().apply(saved.record())));
-        tell(ctx, 201, saved);
+        ctx.header("Location", path.base() + "/" + Address.encoded(kind.id().apply(saved.record())));
+        send(ctx, 201, saved);
     }
 
-    /** The next free number in the same act, so that two programs never get the same one. */
+    /** The next free number, in the same transaction, so that two programs never get the same one. */
     private void number(ObjectNode sent, LedgerTransaction act) {
         String next = path.next(site, act.allIdsEverUsed(kind));
         if (!next.isEmpty()) {
@@ -197,18 +143,14 @@ public final class RecordApi<T> {
         }
     }
 
-    private static String encoded(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
-    }
-
     private void read(Context ctx, String id) {
-        tell(ctx, 200, found(id));
+        send(ctx, 200, found(id));
     }
 
     /** Replaces the record; fields that the program does not know stay as they are. */
     private void change(Context ctx, String id) {
-        ObjectNode sent = sent(ctx);
-        int expected = expected(ctx);
+        ObjectNode sent = input.sent(ctx);
+        int expected = input.version(ctx);
         Saved<T> before = found(id);
         if (!part.key().isEmpty()) {
             JsonNode named = sent.get(part.key());
@@ -221,27 +163,23 @@ public final class RecordApi<T> {
             }
             sent.put(part.key(), kind.id().apply(before.record()));
         }
-        T record = understood(sent);
-        tell(
+        T record = input.record(sent);
+        send(
                 ctx,
                 200,
-                site.archive().ledger().write(site.author(), act -> act.save(kind, record, expected, note(ctx))));
-    }
-
-    private static String note(Context ctx) {
-        String note = ctx.queryParam("note");
-        TextCharacters.fault(note == null ? "" : note).ifPresent(sentence -> {
-            throw new Refusal(sentence);
-        });
-        return note == null ? "" : note;
+                site.archive()
+                        .ledger()
+                        .write(
+                                site.author(),
+                                act -> act.save(kind, record, expected, RecordInput.note(ctx.queryParam("note")))));
     }
 
     private void withdraw(Context ctx) {
         String id = id(ctx);
-        int expected = expected(ctx);
+        int expected = input.version(ctx);
         Saved<T> before = found(id);
         site.archive().ledger().write(site.author(), act -> {
-            act.withdraw(kind, kind.id().apply(before.record()), expected, note(ctx));
+            act.withdraw(kind, kind.id().apply(before.record()), expected, RecordInput.note(ctx.queryParam("note")));
             return null;
         });
         Map<String, Object> answer = new LinkedHashMap<>();
@@ -271,25 +209,5 @@ public final class RecordApi<T> {
         Map<String, Object> answer = new LinkedHashMap<>();
         answer.put("versions", versions);
         ctx.json(answer);
-    }
-
-    /** No version was named to which a change belongs: 428 of RFC 6585. */
-    public static final class MissingVersion extends RuntimeException implements Explained {
-        private static final long serialVersionUID = 1L;
-        private final transient Written explanation;
-
-        MissingVersion(String called) {
-            this(Message.of("api.version-missing", "kind", called));
-        }
-
-        private MissingVersion(Written explanation) {
-            super(explanation.inEnglish());
-            this.explanation = explanation;
-        }
-
-        @Override
-        public Written explanation() {
-            return explanation;
-        }
     }
 }

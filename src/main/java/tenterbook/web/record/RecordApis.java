@@ -26,13 +26,13 @@ public final class RecordApis {
         }
     }
 
-    /** What was wrong with an input, all of it, and a change to which no version was named. */
+    /** Answers to an input with everything that is wrong in it, and to a change without a version. */
     public static void failures(RoutesConfig routes) {
         routes.exception(InputRefused.class, (e, ctx) -> refuse(ctx, 400, Words.sentence(e), e.problems()));
-        routes.exception(RecordApi.MissingVersion.class, (e, ctx) -> refuse(ctx, 428, Words.sentence(e), Map.of()));
+        routes.exception(RecordInput.MissingVersion.class, (e, ctx) -> refuse(ctx, 428, Words.sentence(e), Map.of()));
     }
 
-    /** Why a change was refused that was made from another version than the newest, with what a program does next. */
+    /** Why a change was refused that was not made from the newest version, and what a program does next. */
     public static String sentence(Conflict e, Context ctx) {
         if (e.expected() == 0 && ctx.method() == HandlerType.POST) {
             return Words.sentence(e);

@@ -2,8 +2,8 @@ package tenterbook.web.record;
 
 import static tenterbook.web.page.Words.w;
 
+import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.UploadedFile;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
@@ -17,7 +17,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import tenterbook.archive.field.TextCharacters;
 import tenterbook.archive.record.Difference;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Drafts;
@@ -32,15 +31,13 @@ import tenterbook.web.form.PeopleNamed;
 import tenterbook.web.form.RecordForm;
 import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
-import tenterbook.words.Refusal;
 
 /**
  * Shows and saves the form of one kind of record.
  *
- * <p>Whatever was typed comes back: with its problems beside the fields, with the other person's version beside it after a
- * conflict, and from the draft after a reload.
+ * <p>Nothing typed is lost: it is shown again with its problems beside the fields, after a conflict with the other person's
+ * version beside it, and after a reload from the draft.
  */
 public final class RecordEditor<T> {
     /**
@@ -55,48 +52,6 @@ public final class RecordEditor<T> {
         }
     }
 
-    /**
-     * What a form's template shows.
-     *
-     * @param id of the record; empty for a new one
-     * @param version the edit began from; 0 for a new one
-     * @param action where the form posts to
-     * @param draft name under which unsaved typing is kept
-     * @param draftFrom when the shown draft was kept, or null where none is shown
-     * @param theirs what someone else saved meanwhile; empty without a conflict
-     * @param trouble a sentence above the form, or empty
-     * @param withdrawn what can be done with the typing where the record was withdrawn meanwhile, else null
-     */
-    public record RecordFormView(
-            Form form,
-            String id,
-            int version,
-            String action,
-            String draft,
-            Instant draftFrom,
-            List<Difference> theirs,
-            String trouble,
-            Withdrawn withdrawn) {
-        /** Start of the names of the row that was just added; empty otherwise. */
-        public String added() {
-            return form.added();
-        }
-
-        RecordFormView with(Withdrawn then) {
-            return new RecordFormView(form, id, version, action, draft, draftFrom, theirs, trouble, then);
-        }
-    }
-
-    private static final String ASIDE = "aside";
-    /**
-     * The record was withdrawn while somebody was typing.
-     *
-     * @param history address of its history, from which it can be brought back
-     * @param asNew where the typing can be sent as a new record; empty where there is no such place
-     * @param key name of the field that names the new record
-     */
-    public record Withdrawn(String history, String asNew, String key) {}
-
     private static final Logger LOG = LoggerFactory.getLogger(RecordEditor.class);
 
     private final Site site;
@@ -104,6 +59,7 @@ public final class RecordEditor<T> {
     private final About about;
     private final Function<T, String> path;
     private final Supplier<Map<String, Object>> choices;
+    private final RecordDrafts drafts;
 
     public RecordEditor(
             Site site,
@@ -116,6 +72,17 @@ public final class RecordEditor<T> {
         this.about = about;
         this.path = path;
         this.choices = choices;
+        this.drafts =
+                new RecordDrafts(site.archive().ledger().drafts(), forms.kind().name(), about.fresh());
+    }
+
+    /** Routes to the form of a new record, which begins as {@code start} gives it, to that of an old one, and to withdrawing. */
+    public void routes(RoutesConfig routes, Function<Context, Form> start) {
+        routes.get(about.base() + "/new", ctx -> showNew(ctx, () -> start.apply(ctx)));
+        routes.post(about.base(), ctx -> save(ctx, ""));
+        routes.get(about.base() + "/{id}/edit", ctx -> showEdit(ctx, ctx.pathParam("id")));
+        routes.post(about.base() + "/{id}/edit", ctx -> save(ctx, ctx.pathParam("id")));
+        routes.post(about.base() + "/{id}/withdraw", ctx -> withdraw(ctx, ctx.pathParam("id")));
     }
 
     /** The empty form, or the draft of one; {@code start} gives what is offered beforehand. */
@@ -125,44 +92,25 @@ public final class RecordEditor<T> {
 
     /** @param then what the address adds, to an empty form as to a draft */
     public void showNew(Context ctx, Supplier<Form> start, Consumer<Form> then) {
-        Optional<Drafts.Draft> draft = draft(ctx, "");
+        Optional<Drafts.Draft> draft = drafts.find(ctx, "");
         Form form = draft.map(kept -> Form.decoded(kept.body())).orElseGet(start);
         then.accept(form);
-        markAside(ctx, form);
+        RecordDrafts.mark(ctx, form);
         show(ctx, 200, view(form, "", 0, draft.map(Drafts.Draft::savedAt).orElse(null), List.of(), ""));
     }
 
     public void showEdit(Context ctx, String id) {
-        Optional<Drafts.Draft> draft = draft(ctx, id);
+        Optional<Drafts.Draft> draft = drafts.find(ctx, id);
         if (draft.isPresent() && withdrawn(id)) {
             Form typed = Form.decoded(draft.get().body());
-            showWithdrawn(ctx, id, version(typed, 0), typed);
+            showWithdrawn(ctx, id, typed.version(0), typed);
             return;
         }
         Saved<T> saved = found(id);
         Form form = draft.map(kept -> Form.decoded(kept.body())).orElseGet(() -> forms.filled(saved.record()));
-        markAside(ctx, form);
-        int version = draft.isPresent() ? version(form, saved.version()) : saved.version();
+        RecordDrafts.mark(ctx, form);
+        int version = draft.isPresent() ? form.version(saved.version()) : saved.version();
         show(ctx, 200, view(form, id, version, draft.map(Drafts.Draft::savedAt).orElse(null), List.of(), ""));
-    }
-
-    /** What was typed and not saved, or what was put aside where the address asks for that. */
-    private Optional<Drafts.Draft> draft(Context ctx, String id) {
-        return site.archive().ledger().drafts().find((aside(ctx) ? DraftPlace.ASIDE : "") + draftName(id));
-    }
-
-    private static boolean aside(Context ctx) {
-        return ctx.queryParam(ASIDE) != null;
-    }
-
-    /** Saving what was put aside takes it out of what is kept. */
-    private static void markAside(Context ctx, Form form) {
-        form.put(ASIDE, aside(ctx) ? "1" : "");
-    }
-
-    private static int version(Form form, int otherwise) {
-        String typed = form.value("version");
-        return typed.matches("\\d{1,9}") ? Integer.parseInt(typed) : otherwise;
     }
 
     /** Saves a new record ({@code id} empty) or a changed one. */
@@ -174,14 +122,9 @@ public final class RecordEditor<T> {
         save(ctx, id, form, act -> {}, (act, record) -> {});
     }
 
-    /** @return whether it was saved; otherwise the form is shown again */
-    public boolean save(Context ctx, String id, Form form, Consumer<LedgerTransaction> first) {
-        return save(ctx, id, form, first, (act, record) -> {});
-    }
-
     /**
-     * @param first what is written in the same act, before the record; undone with it
-     * @param then what is written after it, likewise
+     * @param first written in the same transaction, before the record
+     * @param then written in the same transaction, after the record
      * @return whether it was saved; otherwise the form is shown again
      */
     public boolean save(
@@ -190,12 +133,9 @@ public final class RecordEditor<T> {
             Form form,
             Consumer<LedgerTransaction> first,
             BiConsumer<LedgerTransaction, T> then) {
-        String order = form.text("order");
-        form.put("order", "");
-        int version = version(form, 0);
-        if (!order.isEmpty()) {
-            form.rearrange(order);
-            show(ctx, 200, view(form, id, version, null, List.of(), kept(id, form)));
+        int version = form.version(0);
+        if (form.rearranged()) {
+            show(ctx, 200, view(form, id, version, null, List.of(), drafts.keep(id, form)));
             return false;
         }
         if (!id.isEmpty() && withdrawn(id)) {
@@ -221,10 +161,7 @@ public final class RecordEditor<T> {
                 then.accept(act, record);
                 return made;
             });
-            discardDraft(id);
-            if (form.has(ASIDE)) {
-                site.archive().ledger().drafts().discard(DraftPlace.ASIDE + draftName(id));
-            }
+            drafts.discard(id, form);
             FlashMessage.andGo(ctx, sentence(id, saved, version), path.apply(saved.record()));
             return true;
         } catch (Conflict e) {
@@ -239,12 +176,12 @@ public final class RecordEditor<T> {
     }
 
     /**
-     * Shows the form again and keeps the typing. The page's own script cannot be left to do it: sent within a second of the
-     * last key, it has kept nothing yet, and without scripts there is none.
+     * Shows the form again and keeps the typing. The page's script keeps it only a second after the last key, and not at all
+     * where scripts are off.
      */
     private void refuse(
             Context ctx, int status, String id, int version, Form form, List<Difference> theirs, String trouble) {
-        show(ctx, status, view(form, id, version, null, theirs, together(trouble, kept(id, form))));
+        show(ctx, status, view(form, id, version, null, theirs, together(trouble, drafts.keep(id, form))));
     }
 
     private static String together(String... sentences) {
@@ -252,25 +189,6 @@ public final class RecordEditor<T> {
                 .filter(sentence -> !sentence.isEmpty())
                 .distinct()
                 .collect(Collectors.joining(" "));
-    }
-
-    /** Keeps the typing; gives a sentence where the disk does not take it. */
-    private String kept(String id, Form form) {
-        try {
-            site.archive().ledger().drafts().keep(draftName(id), form.encoded());
-            return "";
-        } catch (ArchiveProblem e) {
-            return Words.sentence(e);
-        }
-    }
-
-    /** What is saved is saved: a draft that stays behind is offered again and harms nothing. */
-    private void discardDraft(String id) {
-        try {
-            site.archive().ledger().drafts().discard(draftName(id));
-        } catch (ArchiveProblem e) {
-            LOG.warn("The draft {} stays behind", draftName(id), e);
-        }
     }
 
     private String sentence(String id, Saved<T> saved, int version) {
@@ -303,29 +221,29 @@ public final class RecordEditor<T> {
         refuse(ctx, 409, id, theirs.version(), form, differences, why);
     }
 
-    /** Whether there was a record of this name that is out of use. */
+    /** Whether there is a record of this name and it is out of use. */
     private boolean withdrawn(String id) {
         return site.archive().ledger().find(forms.kind(), id).isEmpty()
                 && !site.archive().ledger().history(forms.kind().key(id)).isEmpty();
     }
 
-    /** The typing again, kept, with what can be done with it. */
+    /** Shows the typing again, keeps it, and offers what can be done with it. */
     private void showWithdrawn(Context ctx, String id, int version, Form form) {
         String history = "/history/" + forms.kind().name() + "/" + id;
-        // A form that has a name for its new one is made for a place; the typing cannot be sent there from here.
+        // With a name for its new record the form depends on where it is opened, so the typing cannot be sent there.
         String asNew = about.fresh().isEmpty() ? about.base() : "";
         String sentence = w("form.withdrawn-meanwhile", "kind", forms.kind().called(), "id", id);
-        RecordFormView view = view(form, id, version, null, List.of(), together(sentence, kept(id, form)));
-        show(ctx, 409, view.with(new Withdrawn(history, asNew, forms.part().key())));
+        RecordFormView view = view(form, id, version, null, List.of(), together(sentence, drafts.keep(id, form)));
+        show(
+                ctx,
+                409,
+                view.with(new RecordFormView.Withdrawn(
+                        history, asNew, forms.part().key())));
     }
 
-    /** Takes a record out of use. */
     public void withdraw(Context ctx, String id) {
         Saved<T> saved = found(id);
-        String why = ctx.formParam("why") == null ? "" : ctx.formParam("why");
-        TextCharacters.fault(why).ifPresent(sentence -> {
-            throw new Refusal(sentence);
-        });
+        String why = RecordInput.note(ctx.formParam("why"));
         try {
             site.archive().ledger().write(site.author(), act -> {
                 act.withdraw(forms.kind(), id, saved.version(), why);
@@ -341,17 +259,13 @@ public final class RecordEditor<T> {
     }
 
     private Saved<T> found(String id) {
-        return site.archive().ledger().find(forms.kind(), id).orElseThrow(() -> NotFound.of(forms.kind(), id));
-    }
-
-    private String draftName(String id) {
-        return forms.kind().name() + "/" + (id.isEmpty() ? about.fresh() : id);
+        return site.saved(forms.kind(), id);
     }
 
     private RecordFormView view(
             Form form, String id, int version, Instant draftFrom, List<Difference> theirs, String trouble) {
         String action = id.isEmpty() ? about.base() : about.base() + "/" + id + "/edit";
-        return new RecordFormView(form, id, version, action, draftName(id), draftFrom, theirs, trouble, null);
+        return new RecordFormView(form, id, version, action, drafts.name(id), draftFrom, theirs, trouble, null);
     }
 
     private void show(Context ctx, int status, RecordFormView view) {
@@ -363,14 +277,5 @@ public final class RecordEditor<T> {
         values.put("view", view);
         ctx.status(status);
         Html.show(ctx, about.template(), values);
-    }
-
-    /** Uploaded files of a form that was sent without scripts. */
-    public static List<UploadedFile> files(Context ctx, String field) {
-        return ctx.isMultipart()
-                ? ctx.uploadedFiles(field).stream()
-                        .filter(file -> file.size() > 0)
-                        .toList()
-                : List.of();
     }
 }

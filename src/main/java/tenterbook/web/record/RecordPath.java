@@ -11,15 +11,14 @@ import tenterbook.archive.record.PieceRecord;
 import tenterbook.archive.record.StudioRecords;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.NumberScheme;
-import tenterbook.piece.condition.Examination;
 import tenterbook.web.Site;
 
 /**
- * Where the records of a kind stand in the API.
+ * The routes to the records of a kind in the API.
  *
  * @param base path of the list, as in {@code /api/boards}
- * @param member name under which a record stands in an answer, as in {@code board}
- * @param special what of this kind has a route of its own elsewhere
+ * @param member name of the field of an answer that holds a record, as in {@code board}
+ * @param special which of its routes are made elsewhere
  */
 public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String member, Special special) {
     /** What differs from a plain kind. */
@@ -33,9 +32,6 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
         WITH_PIECE
     }
 
-    public static final RecordPath<Examination> EXAMINATIONS = new RecordPath<>(
-            Kinds.EXAMINATION, ExaminationRecord.EXAMINATION, "/api/examinations", "examination", Special.WITH_PIECE);
-
     static final List<RecordPath<?>> ALL = List.of(
             new RecordPath<>(Kinds.PIECE, PieceRecord.PIECE, "/api/pieces", "piece", Special.SEARCHED),
             new RecordPath<>(Kinds.CLAMPING, ClampingRecord.CLAMPING, "/api/clampings", "clamping", Special.NONE),
@@ -43,7 +39,12 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
             new RecordPath<>(Kinds.CLOTH, MaterialRecords.CLOTH, "/api/cloths", "cloth", Special.NONE),
             new RecordPath<>(Kinds.LOT, MaterialRecords.LOT, "/api/lots", "lot", Special.NONE),
             new RecordPath<>(Kinds.PARTY, StudioRecords.PARTY, "/api/people", "party", Special.NONE),
-            EXAMINATIONS,
+            new RecordPath<>(
+                    Kinds.EXAMINATION,
+                    ExaminationRecord.EXAMINATION,
+                    "/api/examinations",
+                    "examination",
+                    Special.WITH_PIECE),
             new RecordPath<>(Kinds.STUDIO, StudioRecords.STUDIO, "/api/studio", "studio", Special.SINGLE));
 
     boolean single() {
@@ -78,11 +79,14 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
 
     /** The next free number; empty where a name is chosen and not counted. */
     String next(Site site, List<String> allIdsEverUsed) {
-        NumberScheme scheme = kind.name().equals(Kinds.PIECE.name())
-                ? site.archive().studio().numbers()
-                : kind.name().equals(Kinds.CLAMPING.name()) ? new NumberScheme("C") : null;
-        return scheme == null
-                ? ""
-                : scheme.next(allIdsEverUsed.stream(), site.today().getYear()).value();
+        NumberScheme scheme;
+        if (kind.equals(Kinds.PIECE)) {
+            scheme = site.archive().studio().numbers();
+        } else if (kind.equals(Kinds.CLAMPING)) {
+            scheme = new NumberScheme("C");
+        } else {
+            return "";
+        }
+        return scheme.next(allIdsEverUsed.stream(), site.today().getYear()).value();
     }
 }

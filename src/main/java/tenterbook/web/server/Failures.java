@@ -32,7 +32,7 @@ import tenterbook.web.page.Words;
 import tenterbook.web.record.RecordApis;
 import tenterbook.words.Message;
 
-/** What goes wrong, each as one sentence with its status: a page for people, JSON for programs. */
+/** Answers to failures, each one sentence with its status: a page for people, JSON for programs. */
 final class Failures {
     private static final Logger LOG = LoggerFactory.getLogger(Failures.class);
 
@@ -68,49 +68,8 @@ final class Failures {
                 IllegalArgumentException.class,
                 (e, ctx) -> show(ctx, 400, w("failure.not-understood"), Words.sentence(e)));
         routes.exception(ArchiveProblem.class, (e, ctx) -> show(ctx, 500, w("failure.the-archive"), Words.sentence(e)));
-        routes.exception(HttpResponseException.class, (e, ctx) -> {
-            if (e.getStatus() == 404) {
-                noPage(ctx);
-                return;
-            }
-            String sentence = e.getStatus() == 413
-                    ? w(
-                            "failure.sent-too-large",
-                            "megabytes",
-                            Originals.LIMIT_BYTES >> 20,
-                            "typing",
-                            Server.MOST_TYPED >> 20)
-                    : e.getMessage();
-            show(ctx, e.getStatus(), w("failure.not-understood"), sentence);
-        });
-        routes.exception(Exception.class, (e, ctx) -> {
-            if (tooManyParts(e)) {
-                show(ctx, 413, w("failure.too-large"), Words.sentence(new TooManyFields()));
-                return;
-            }
-            if (tooLarge(e)) {
-                show(
-                        ctx,
-                        413,
-                        w("failure.too-large"),
-                        w("failure.photograph-too-large", "megabytes", Originals.LIMIT_BYTES >> 20));
-                return;
-            }
-            if (brokenOff(e)) {
-                show(ctx, 400, w("failure.not-understood"), w("failure.broke-off"));
-                return;
-            }
-            LOG.error("{} {} failed", ctx.method(), ctx.path(), e);
-            if (e instanceof FileSystemException || noRoom(e)) {
-                show(
-                        ctx,
-                        500,
-                        w("failure.the-disk"),
-                        w("failure.disk-not-written", "why", String.valueOf(e.getMessage())));
-                return;
-            }
-            show(ctx, 500, w("failure.something-went-wrong"), mistake(e, HandlerType.POST.equals(ctx.method())));
-        });
+        routes.exception(HttpResponseException.class, this::refusedByServer);
+        routes.exception(Exception.class, this::unexpected);
         routes.error(404, ctx -> {
             String answer = ctx.result();
             if (answer == null || answer.isBlank() || answer.startsWith("Endpoint") || answer.startsWith("Not Found")) {
@@ -119,17 +78,59 @@ final class Failures {
         });
     }
 
+    private void refusedByServer(HttpResponseException e, Context ctx) {
+        if (e.getStatus() == 404) {
+            noPage(ctx);
+            return;
+        }
+        String sentence = e.getStatus() == 413
+                ? w(
+                        "failure.sent-too-large",
+                        "megabytes",
+                        Originals.LIMIT_BYTES >> 20,
+                        "typing",
+                        Server.MOST_TYPED >> 20)
+                : e.getMessage();
+        show(ctx, e.getStatus(), w("failure.not-understood"), sentence);
+    }
+
+    /** Failures known only by their causes; any other is logged and shown as a mistake of the program. */
+    private void unexpected(Exception e, Context ctx) {
+        if (tooManyParts(e)) {
+            show(ctx, 413, w("failure.too-large"), Words.sentence(new TooManyFields()));
+            return;
+        }
+        if (tooLarge(e)) {
+            show(
+                    ctx,
+                    413,
+                    w("failure.too-large"),
+                    w("failure.photograph-too-large", "megabytes", Originals.LIMIT_BYTES >> 20));
+            return;
+        }
+        if (brokenOff(e)) {
+            show(ctx, 400, w("failure.not-understood"), w("failure.broke-off"));
+            return;
+        }
+        LOG.error("{} {} failed", ctx.method(), ctx.path(), e);
+        if (e instanceof FileSystemException || noRoom(e)) {
+            show(ctx, 500, w("failure.the-disk"), w("failure.disk-not-written", "why", String.valueOf(e.getMessage())));
+            return;
+        }
+        show(ctx, 500, w("failure.something-went-wrong"), mistake(e, HandlerType.POST.equals(ctx.method())));
+    }
+
     private void noPage(Context ctx) {
         NotFound none = new NotFound(Message.of("not-here.page", "path", ctx.path()));
         show(ctx, 404, w("failure.not-in-this-archive"), Words.sentence(none));
     }
 
-    /** @param sent whether something typed was sent, which a form to go back to has kept */
-    public static String mistake(Exception e, boolean sent) {
+    /** @param sent whether a form was sent, whose typing is kept */
+    static String mistake(Exception e, boolean sent) {
         return w("failure.mistake", "error", e.getClass().getSimpleName(), "sent", sent);
     }
 
-    /** What Java itself gives up on, such as a photograph too large for the memory there is. */
+    /** An error of Java itself, for example a photograph too large for the memory. */
     static void answer(HttpServletResponse answer, Error e) {
         LOG.error("A request failed", e);
         String what = e instanceof OutOfMemoryError
@@ -144,7 +145,7 @@ final class Failures {
         }
     }
 
-    /** As the server's library says it of a form with files. */
+    /** By the message of Jetty for a form with files. */
     private static boolean tooManyParts(Throwable e) {
         return Stream.iterate(e, Objects::nonNull, Throwable::getCause)
                 .anyMatch(cause -> String.valueOf(cause.getMessage()).contains("many keys"));
@@ -164,14 +165,14 @@ final class Failures {
         return e instanceof IOException && String.valueOf(e.getMessage()).contains("space");
     }
 
-    /** The form's own encoding is at fault, as when a connection breaks off in the middle of a file. */
+    /** The form is incomplete, for example where the connection breaks off in the middle of a file. */
     private static boolean brokenOff(Throwable e) {
         return Stream.iterate(e, Objects::nonNull, Throwable::getCause)
                 .anyMatch(cause ->
                         cause instanceof EOFException || cause instanceof HttpException http && http.getCode() == 400);
     }
 
-    /** One failure, one sentence: as JSON for programs and scripts, as a page for people. */
+    /** JSON for programs and scripts, a page for people. */
     private void show(Context ctx, int status, String title, String sentence) {
         ctx.status(status);
         boolean json = ctx.path().startsWith("/api/")

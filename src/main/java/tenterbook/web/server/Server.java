@@ -14,12 +14,12 @@ import tenterbook.web.Site;
 import tenterbook.web.form.FormEncoding;
 import tenterbook.web.page.Words;
 
-/** The server: on loopback alone, guarded, with its routes and its answers to what goes wrong. */
+/** The server: on loopback alone, guarded, with its routes and its answers to failures. */
 public final class Server implements AutoCloseable {
     /** The most one upload may hold: forty photographs of the largest size. */
     private static final long MOST_UPLOADED = 40 * Originals.LIMIT_BYTES;
 
-    /** Larger files are cut off while they arrive; one between the two limits is refused alone, and its neighbours kept. */
+    /** A larger file ends the request. One between this and the limit is refused alone, and the other files are kept. */
     private static final long MOST_ARRIVING = 4 * Originals.LIMIT_BYTES;
 
     /** The most a form without files may hold, in bytes. */

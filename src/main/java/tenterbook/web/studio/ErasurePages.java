@@ -85,7 +85,7 @@ public final class ErasurePages {
         Erased erased = site.archive()
                 .ledger()
                 .erase(site.author(), Kinds.PARTY, id, reason.isEmpty() ? w("erasure.usual-reason") : reason);
-        // From here on nothing is stopped: both are made anew without the person, now or at the next start.
+        // From here on nothing stops the work: both are rebuilt without the person, now or at the next start.
         site.tags().bringUp(Progress.UNWATCHED);
         boolean indexed = site.index().await(LONGEST_WAIT);
         ErasureReport report = ErasureReport.of(erased);

@@ -7,13 +7,11 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.Saved;
 import tenterbook.piece.Party;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.record.FactLine;
 import tenterbook.web.record.RecordEditor;
 import tenterbook.web.record.RecordView;
@@ -35,12 +33,8 @@ public final class PeoplePages {
 
     public void routes(RoutesConfig routes) {
         routes.get("/people", this::list);
-        routes.get("/people/new", ctx -> editor.showNew(ctx, Form::empty));
-        routes.post("/people", ctx -> editor.save(ctx, ""));
+        editor.routes(routes, ctx -> Form.empty());
         routes.get("/people/{id}", this::show);
-        routes.get("/people/{id}/edit", ctx -> editor.showEdit(ctx, ctx.pathParam("id")));
-        routes.post("/people/{id}/edit", ctx -> editor.save(ctx, ctx.pathParam("id")));
-        routes.post("/people/{id}/withdraw", ctx -> editor.withdraw(ctx, ctx.pathParam("id")));
     }
 
     private void list(Context ctx) {
@@ -49,23 +43,16 @@ public final class PeoplePages {
                 "people",
                 Map.of(
                         "page", site.page(ctx, w("people.title"), "people"),
-                        "parties",
-                                site.archive().ledger().all(Kinds.PARTY).stream()
-                                        .map(Saved::record)
-                                        .toList()));
+                        "parties", site.records(Kinds.PARTY)));
     }
 
     private void show(Context ctx) {
         String id = ctx.pathParam("id");
-        Party party = site.archive()
-                .ledger()
-                .find(Kinds.PARTY, id)
-                .orElseThrow(() -> NotFound.of(Kinds.PARTY, id))
-                .record();
+        Party party = site.saved(Kinds.PARTY, id).record();
         List<FactLine> facts = List.of(
-                new FactLine(w("party-form.what-they-are"), FactLine.or(party.kind())),
-                new FactLine(w("party-form.contact-private"), FactLine.or(party.contact())),
-                new FactLine(w("party-form.notes"), FactLine.or(party.notes())));
+                new FactLine(w("people.what-they-are"), FactLine.or(party.kind())),
+                new FactLine(w("people.contact-private"), FactLine.or(party.contact())),
+                new FactLine(w("people.notes"), FactLine.or(party.notes())));
         RecordView view = new RecordView(
                 "party",
                 party.title(),

@@ -35,11 +35,11 @@ import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.Words;
 import tenterbook.web.record.Choices;
-import tenterbook.web.record.RecordEditor;
+import tenterbook.web.record.RecordFormView;
 import tenterbook.words.Conventions;
 import tenterbook.words.Message;
 
-/** The studio's particulars, and the long work of keeping an archive: check, re-index, pack. */
+/** The studio's particulars, and long work on the archive: check, re-index, pack. */
 public final class StudioPages {
     private final Site site;
     private final RecordForm<Studio> forms;
@@ -108,12 +108,12 @@ public final class StudioPages {
         Saved<Studio> saved =
                 site.archive().ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElse(null);
         Form form = typed != null ? typed : forms.filled(saved == null ? Studio.UNNAMED : saved.record());
-        int version = typed != null ? version(typed) : saved == null ? 0 : saved.version();
+        int version = form.version(saved == null ? 0 : saved.version());
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, w("page.menu.studio"), "studio"));
         values.put(
                 "view",
-                new RecordEditor.RecordFormView(
+                new RecordFormView(
                         form, Kinds.THE_STUDIO, version, "/studio", "studio/studio", null, theirs, trouble, null));
         values.put(
                 "folder",
@@ -160,10 +160,7 @@ public final class StudioPages {
 
     private void save(Context ctx) {
         Form form = Form.of(ctx.formParamMap());
-        String order = form.text("order");
-        form.put("order", "");
-        if (!order.isEmpty()) {
-            form.rearrange(order);
+        if (form.rearranged()) {
             show(ctx, 200, form, List.of(), "");
             return;
         }
@@ -173,7 +170,7 @@ public final class StudioPages {
             return;
         }
         try {
-            int version = version(form);
+            int version = form.version(0);
             site.archive().ledger().write(site.author(), act -> act.save(Kinds.STUDIO, studio, version, ""));
             FlashMessage.andGo(ctx, w("studio.saved"), "/studio");
         } catch (Conflict e) {
@@ -184,9 +181,5 @@ public final class StudioPages {
         } catch (ArchiveProblem e) {
             show(ctx, 500, form, List.of(), Words.sentence(e));
         }
-    }
-
-    private static int version(Form form) {
-        return form.value("version").matches("\\d{1,9}") ? Integer.parseInt(form.value("version")) : 0;
     }
 }

@@ -1,6 +1,4 @@
-package tenterbook.web.clamping;
-
-import static tenterbook.web.page.Words.w;
+package tenterbook.facts;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import tenterbook.colour.compare.DepthOfShade;
 import tenterbook.colour.compare.ShadeReading;
 import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
 import tenterbook.colour.space.MeasurementResult;
-import tenterbook.facts.DipEvidence;
 import tenterbook.facts.DipEvidence.Dyed;
 import tenterbook.measure.NumberWords;
 import tenterbook.recipe.dip.DipFit;
@@ -24,12 +22,14 @@ import tenterbook.recipe.dip.FittedDips;
 import tenterbook.recipe.dip.Group;
 import tenterbook.recipe.dip.PooledCurves;
 import tenterbook.recipe.dip.VatColours;
+import tenterbook.words.Message;
 
 /**
  * How many dips gave this depth on this cloth, and how many a target needs.
  *
- * <p>A cloth and vat with four distinct dip counts or more speaks for itself; one with fewer borrows from the rest of the
- * studio, and the answer says how much. Without four distinct counts anywhere there is no answer.
+ * <p>A cloth and vat with pieces of at least {@value #ENOUGH} distinct dip counts has a curve of its own. One with fewer
+ * borrows from the studio's other groups, and {@code borrowed} states how much. Without {@value #ENOUGH} distinct counts
+ * anywhere there is no curve.
  *
  * @param group the cloth and vat asked about
  * @param dyed the pieces of that group
@@ -47,16 +47,16 @@ public record DipQuestion(
         DepthOfShade.Channel channel,
         MeasurementResult<FittedDips> curve,
         double borrowed,
-        MeasurementResult<ShadeReading> target,
-        DipsNeeded needed,
-        MeasurementResult<DipsNeeded> more,
-        Nearest nearest) {
+        @Nullable MeasurementResult<ShadeReading> target,
+        @Nullable DipsNeeded needed,
+        @Nullable MeasurementResult<DipsNeeded> more,
+        @Nullable Nearest nearest) {
     /** @param difference ΔE00 from the target */
     public record Nearest(Dyed dyed, double difference) {}
 
     private static final int ENOUGH = 4;
 
-    /** Cloths and vats that have at least one piece that speaks, the fullest first. */
+    /** Cloths and vats with at least one usable piece, those with most pieces first. */
     public static List<Group> groups(List<Dyed> all) {
         Map<Group, Long> counts =
                 all.stream().collect(Collectors.groupingBy(Dyed::group, LinkedHashMap::new, Collectors.counting()));
@@ -71,35 +71,17 @@ public record DipQuestion(
      * @param target colour to reach, or null
      * @param from a piece that is to be dipped further, or null
      */
-    public static DipQuestion ask(List<Dyed> all, Group group, Lab target, Dyed from) {
+    public static DipQuestion ask(List<Dyed> all, Group group, @Nullable Lab target, @Nullable Dyed from) {
         List<Dyed> own = all.stream().filter(each -> each.group().equals(group)).toList();
         DepthOfShade.Channel channel = all.isEmpty()
                 ? DepthOfShade.Channel.RED
                 : DepthOfShade.darkestChannel(all.stream().map(Dyed::ground).toList());
-        List<DipPoint> points = DipEvidence.points(own, channel);
-        MeasurementResult<FittedDips> curve;
-        double borrowed = 0;
-        if (distinct(points) >= ENOUGH) {
-            curve = DipFit.of(points);
-        } else {
-            Map<Group, List<DipPoint>> pool = new LinkedHashMap<>();
-            groups(all).forEach(each -> pool.put(each, new ArrayList<>()));
-            pool.putIfAbsent(group, new ArrayList<>());
-            DipEvidence.points(all, channel)
-                    .forEach(point -> pool.get(point.group()).add(point));
-            MeasurementResult<PooledCurves> pooled = PooledCurves.fit(pool);
-            curve = pooled.value().isPresent()
-                    ? pooled.map(curves -> curves.groups().get(group))
-                    : MeasurementResult.refused(
-                            w("dipping.too-few-counts", "counts", distinct(points), "why", pooled.refusal()));
-            borrowed =
-                    pooled.value().map(curves -> curves.borrowed().get(group)).orElse(0.0);
-        }
+        Curve curve = Curve.of(all, own, group, channel);
         List<Dyed> vat = all.stream()
                 .filter(each -> each.group().vat().equals(group.vat()))
                 .toList();
         MeasurementResult<ShadeReading> depth = target == null ? null : depth(target, vat, channel);
-        Optional<FittedDips> fitted = curve.value();
+        Optional<FittedDips> fitted = curve.fitted().value();
         Optional<ShadeReading> shade = depth == null ? Optional.empty() : depth.value();
         DipsNeeded needed = fitted.isPresent() && shade.isPresent()
                 ? fitted.get().dipsFor(shade.get().ks())
@@ -112,16 +94,43 @@ public record DipQuestion(
                     : MeasurementResult.refused(now.reason());
         }
         Nearest nearest = target == null ? null : nearest(target, own.isEmpty() ? vat : own);
-        return new DipQuestion(group, own, channel, curve, borrowed, depth, needed, more, nearest);
+        return new DipQuestion(group, own, channel, curve.fitted(), curve.borrowed(), depth, needed, more, nearest);
     }
 
-    /** Depth alone would name dips for a red as well; so a colour that the vat's pieces do not pass near has none. */
+    /** The curve of a group, its own or with what is borrowed. */
+    private record Curve(MeasurementResult<FittedDips> fitted, double borrowed) {
+        static Curve of(List<Dyed> all, List<Dyed> own, Group group, DepthOfShade.Channel channel) {
+            List<DipPoint> points = DipEvidence.points(own, channel);
+            long counts =
+                    points.stream().map(point -> point.dips().text()).distinct().count();
+            if (counts >= ENOUGH) {
+                return new Curve(DipFit.of(points), 0);
+            }
+            Map<Group, List<DipPoint>> pool = new LinkedHashMap<>();
+            groups(all).forEach(each -> pool.put(each, new ArrayList<>()));
+            pool.putIfAbsent(group, new ArrayList<>());
+            DipEvidence.points(all, channel)
+                    .forEach(point -> pool.get(point.group()).add(point));
+            MeasurementResult<PooledCurves> pooled = PooledCurves.fit(pool);
+            if (pooled.value().isEmpty()) {
+                return new Curve(
+                        MeasurementResult.refused(
+                                Message.of("dips.too-few-counts", "counts", counts, "why", pooled.reason())),
+                        0);
+            }
+            return new Curve(
+                    pooled.map(curves -> curves.groups().get(group)),
+                    pooled.value().get().borrowed().get(group));
+        }
+    }
+
+    /** Depth alone would give dips for a red, too; so a colour far from those of the vat's pieces has none. */
     private static MeasurementResult<ShadeReading> depth(Lab target, List<Dyed> vat, DepthOfShade.Channel channel) {
         if (!vat.isEmpty()) {
             VatColours way = new VatColours(vat.stream().map(Dyed::ground).toList());
             if (!way.passNear(target)) {
-                return MeasurementResult.refused(w(
-                        "dipping.another-colour",
+                return MeasurementResult.refused(Message.of(
+                        "dips.another-colour",
                         "distance",
                         NumberWords.decimals(way.beside(target), 0),
                         "most",
@@ -136,10 +145,6 @@ public record DipQuestion(
                 .map(each -> new Nearest(each, Ciede2000.difference(target, each.ground())))
                 .min(Comparator.comparingDouble(Nearest::difference))
                 .orElse(null);
-    }
-
-    private static long distinct(List<DipPoint> points) {
-        return points.stream().map(point -> point.dips().text()).distinct().count();
     }
 
     public int uncalibrated() {

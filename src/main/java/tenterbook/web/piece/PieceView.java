@@ -1,0 +1,146 @@
+package tenterbook.web.piece;
+
+import static tenterbook.web.page.Words.w;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tenterbook.archive.Papers;
+import tenterbook.facts.Cloths;
+import tenterbook.facts.Denial;
+import tenterbook.facts.PieceFacts;
+import tenterbook.facts.Whereabouts;
+import tenterbook.imaging.Photo;
+import tenterbook.ledger.Saved;
+import tenterbook.piece.MadeIn;
+import tenterbook.piece.Party;
+import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
+import tenterbook.piece.condition.Examination;
+import tenterbook.recipe.dip.DipTally;
+import tenterbook.web.Site;
+import tenterbook.web.clamping.ClampingView;
+import tenterbook.web.colour.ColourBand;
+import tenterbook.web.condition.LastExamined;
+import tenterbook.web.page.Words;
+import tenterbook.web.print.IssuedPaperView;
+import tenterbook.web.record.FactLine;
+import tenterbook.words.Joined;
+
+/**
+ * A piece as its page shows it.
+ *
+ * @param notDyed shown in place of the dyeings where there is none
+ * @param dyeings the clampings it went through, in order
+ * @param papers that were printed for it, newest first
+ * @param unreadable names of papers that are kept and cannot be read
+ * @param gps whether a photograph holds coordinates, which leave the archive only where the maker asks for it
+ */
+public record PieceView(
+        Piece piece,
+        int version,
+        ColourBand band,
+        List<ShownPhoto> photos,
+        List<Dyeing> dyeings,
+        List<FactLine> facts,
+        List<Examination> examined,
+        String notDyed,
+        boolean gps,
+        Saved<Piece> saved,
+        List<IssuedPaperView> papers,
+        List<String> unreadable) {
+    public Optional<ShownPhoto> first() {
+        return photos.stream().findFirst();
+    }
+
+    /** A photograph with what is known of its file. */
+    public record ShownPhoto(PiecePhoto of, Photo photo, ColourBand band) {
+        public String alt(String title) {
+            return of.caption().isEmpty() ? w("plates.alt", "photograph", of.shows(), "piece", title) : of.caption();
+        }
+    }
+
+    /** The clamping that brought the piece into a state. */
+    public record Dyeing(int state, String layers, String note, ClampingView clamping) {}
+
+    static PieceView of(Site site, Saved<Piece> saved, PieceFacts facts) {
+        Piece piece = facts.piece();
+        List<ShownPhoto> photos = photos(facts);
+        return new PieceView(
+                piece,
+                saved.version(),
+                ColourBand.of(facts.colours()),
+                photos,
+                dyeings(site, facts),
+                facts(facts, site.today()),
+                facts.condition().unnoted(piece),
+                Denial.NOT_TOLD_YET.unless(facts, () -> w("piece-form.no-record-of-clamping")),
+                photos.stream().anyMatch(shown -> shown.photo().gps()),
+                saved,
+                IssuedPaperView.of(site, piece),
+                Papers.of(site.archive().ledger(), piece.number().value()).unreadable());
+    }
+
+    private static List<ShownPhoto> photos(PieceFacts facts) {
+        List<ShownPhoto> photos = new ArrayList<>();
+        for (PiecePhoto photo : facts.piece().photos()) {
+            Photo file = facts.photos().get(photo.photo());
+            if (file != null) {
+                photos.add(new ShownPhoto(photo, file, ColourBand.of(file)));
+            }
+        }
+        return photos;
+    }
+
+    private static List<Dyeing> dyeings(Site site, PieceFacts facts) {
+        List<Dyeing> dyeings = new ArrayList<>();
+        for (int i = 0; i < facts.piece().made().size(); i++) {
+            MadeIn made = facts.piece().made().get(i);
+            int state = i + 1;
+            facts.clampings().stream()
+                    .filter(clamping -> clamping.id().equals(made.clamping()))
+                    .findFirst()
+                    .ifPresent(clamping -> dyeings.add(new Dyeing(
+                            state,
+                            made.layers().toString(),
+                            made.note(),
+                            ClampingView.of(site.archive(), clamping, 0))));
+        }
+        return dyeings;
+    }
+
+    private static List<FactLine> facts(PieceFacts of, LocalDate today) {
+        Piece piece = of.piece();
+        List<FactLine> facts = new ArrayList<>();
+        facts.add(new FactLine(w("piece-form.kind"), FactLine.or(piece.category())));
+        facts.add(FactLine.of(w("piece-form.length"), piece.length()));
+        facts.add(FactLine.of(w("piece-form.width"), piece.width()));
+        facts.add(FactLine.of(w("piece-form.weight"), piece.mass()));
+        facts.add(new FactLine(w("piece-form.finished"), w(piece.finished())));
+        facts.add(new FactLine(w("piece-form.edition"), FactLine.or(piece.edition())));
+        Whereabouts now = of.whereabouts();
+        facts.add(new FactLine(
+                w("piece-form.status"),
+                FactLine.or(now.statusInWords()),
+                now.disagreement().or(now::statusFrom).map(Words::w).orElse("")));
+        facts.add(new FactLine(
+                w("piece-form.held-by"),
+                FactLine.or(of.holder().map(Party::title).orElse("")),
+                now.holderDisagreement().map(Words::w).orElse("")));
+        facts.add(new FactLine(w("piece-form.place"), FactLine.or(piece.place())));
+        facts.add(
+                new FactLine(w("piece-form.price"), piece.price() == null ? FactLine.notRecorded() : w(piece.price())));
+        facts.add(new FactLine(w("piece-form.on-it-besides-cloth"), FactLine.or(piece.trims())));
+        Cloths cloth = of.cloth();
+        facts.add(new FactLine(
+                w("piece-form.cloth"),
+                FactLine.or(cloth.inWords()),
+                cloth.disagreement().map(Words::w).orElseGet(cloth::evidence)));
+        DipTally dips = of.dips();
+        facts.add(new FactLine(
+                w("piece-form.dips"), FactLine.or(dips.text()), Words.w(new Joined(" ", dips.disagreements()))));
+        facts.add(LastExamined.fact(of.condition(), today));
+        return facts;
+    }
+}
