@@ -97,6 +97,7 @@ public final class PieceFacets {
     private static Set<Lacking> lacking(PieceFacts facts) {
         Piece piece = facts.piece();
         Set<Lacking> lacks = EnumSet.noneOf(Lacking.class);
+        add(lacks, Lacking.TITLE, piece.title().isEmpty());
         add(lacks, Lacking.PHOTOGRAPH, piece.photos().isEmpty());
         add(lacks, Lacking.PRICE, piece.price() == null);
         add(lacks, Lacking.SIZE, !piece.length().known() && !piece.width().known());

@@ -5,6 +5,7 @@ import tenterbook.words.Worded;
 
 /** What a record can lack. */
 public enum Lacking implements Worded {
+    TITLE("title"),
     PHOTOGRAPH("photograph"),
     PRICE("price"),
     SIZE("size"),

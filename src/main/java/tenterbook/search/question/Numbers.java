@@ -25,8 +25,11 @@ final class Numbers implements Match.Matcher {
 
     @Override
     public Match at(List<Token> tokens, int from) {
-        boolean named = words.has("piece", tokens.get(from));
-        int first = named ? from + 1 : from;
+        int first = from;
+        while (first < tokens.size() && words.has("piece", tokens.get(first))) {
+            first++;
+        }
+        boolean named = first > from || listed(tokens, from);
         for (int end = Math.min(tokens.size(), first + LONGEST); end > first; end--) {
             String plain = plain(tokens.subList(first, end));
             if (plain.isEmpty()) {
@@ -40,6 +43,15 @@ final class Numbers implements Match.Matcher {
             }
         }
         return null;
+    }
+
+    /** Whether a number goes on a list of numbers, as in 'pieces 7, 8 and 12'. */
+    private boolean listed(List<Token> tokens, int from) {
+        int at = from - 1;
+        while (at >= 0 && (tokens.get(at).number() || tokens.get(at).is("and", "or", "e", "ou", "-"))) {
+            at--;
+        }
+        return at >= 0 && words.has("piece", tokens.get(at));
     }
 
     /** Written as the archive writes numbers, but no piece has it. */

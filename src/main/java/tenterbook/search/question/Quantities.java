@@ -144,6 +144,7 @@ final class Quantities implements Match.Matcher {
                 how = "least";
                 return;
             }
+            unitBefore();
             boolean range = tokens.get(at).is("-", "..", "to", "a", "ate", "or", "ou")
                     || how.equals("between") && tokens.get(at).is("and", "e");
             boolean across = tokens.get(at).is("x", "×", "by", "por");
@@ -158,6 +159,18 @@ final class Quantities implements Match.Matcher {
                 }
             }
             at = before;
+        }
+
+        /** Past the unit of the first number where a second follows, as in '120 cm x 60 cm'. */
+        private void unitBefore() {
+            int next = at + 1;
+            boolean more = next + 1 < tokens.size()
+                    && tokens.get(next).is("x", "×", "by", "por", "-", "to", "a", "or", "and", "e")
+                    && tokens.get(next + 1).number();
+            String text = tokens.get(at).text();
+            if (more && (Unit.written(text, Dimension.LENGTH).isPresent() || words.has("currency", tokens.get(at)))) {
+                at = next;
+            }
         }
 
         private void ish() {
@@ -216,10 +229,15 @@ final class Quantities implements Match.Matcher {
             } else if (sides) {
                 what = Measured.SIDE;
             } else if (how.equals("range") || how.equals("about")) {
-                what = small ? Measured.DIPS : null;
+                what = small ? Measured.DIPS : sized() ? Measured.PRICE : null;
             } else if (howTyped && !how.equals("between") && !small && !Times.year(low)) {
                 what = Measured.PRICE;
             }
+        }
+
+        /** Whether a range may be of prices and not of years. */
+        private boolean sized() {
+            return how.equals("range") && !Times.year(low) && !Times.year(high);
         }
 
         private Match match() {

@@ -144,12 +144,20 @@ public final class QuestionReader {
             if (match.weighs() && !not) {
                 weighing.add(own);
             }
-            facts.add(new Understood(
+            Understood fact = new Understood(
                     not ? match.constraint().negated() : match.constraint(),
                     not ? Message.of("question.not", "what", match.label()) : match.label(),
                     own,
                     (before + after).replaceAll("\\s+", " ").strip(),
-                    before + '"' + own.replace("\"", "") + '"' + after));
+                    before + '"' + own.replace("\"", "") + '"' + after);
+            Understood last = facts.isEmpty() ? null : facts.get(facts.size() - 1);
+            boolean or = from > 0 && tokens.get(from - 1).is("or", "ou");
+            Understood both = last == null ? null : last.or(fact, or);
+            if (both == null) {
+                facts.add(fact);
+            } else {
+                facts.set(facts.size() - 1, both);
+            }
         }
 
         private void word(int at) {
@@ -188,13 +196,12 @@ public final class QuestionReader {
 
         private boolean dropped(Token token) {
             boolean others = !facts.isEmpty() || order != null;
-            if (table.has("noun", token) && others) {
-                return true;
-            }
-            if (!table.has("idle", token) && !table.has("deny", token)) {
+            if (!table.has("noun", token) && !table.has("idle", token) && !table.has("deny", token)) {
                 return false;
             }
-            return others || tokens.stream().anyMatch(other -> other.word() && !table.has("idle", other));
+            return others
+                    || tokens.stream()
+                            .anyMatch(other -> other.word() && !table.has("idle", other) && !table.has("noun", other));
         }
     }
 }

@@ -140,6 +140,8 @@ class QuestionReaderTest {
                 .isEqualTo(Map.of(Measured.SIDE, new Span(200.01, null)));
         assertThat(((Constraint.OfNumber) only("116 x 98")).spans())
                 .isEqualTo(Map.of(Measured.LENGTH, new Span(115.5, 116.5), Measured.WIDTH, new Span(97.5, 98.5)));
+        assertThat(((Constraint.OfNumber) only("120 cm x 60 cm")).spans())
+                .containsOnlyKeys(Measured.LENGTH, Measured.WIDTH);
         assertThat(((Constraint.OfNumber) only("40 cm wide")).spans()).containsOnlyKeys(Measured.WIDTH);
         assertThat(((Constraint.OfNumber) only("under 30 g")).spans())
                 .isEqualTo(Map.of(Measured.MASS, new Span(null, 29.99)));
@@ -213,6 +215,16 @@ class QuestionReaderTest {
         assertThat(READER.read("silk -leak").constraints())
                 .containsExactly(facet(Facet.FIBRE, false, "silk"), facet(Facet.FAULT, true, "leak"));
         assertThat(READER.read("linen six dips").constraints()).hasSize(2);
+    }
+
+    @Test
+    void alternativesAreReadAsOneFact() {
+        assertThat(only("B01 or B02")).isEqualTo(facet(Facet.BOARD, false, "b01", "b02"));
+        assertThat(only("sold, given")).isEqualTo(facet(Facet.STATUS, false, "sold", "given"));
+        assertThat(only("silk or linen")).isEqualTo(facet(Facet.FIBRE, false, "silk", "linen"));
+        assertThat(READER.read("silk linen").constraints())
+                .as("both fibres in one cloth")
+                .hasSize(2);
     }
 
     @Test
