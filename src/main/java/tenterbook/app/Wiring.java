@@ -54,7 +54,7 @@ public final class Wiring implements AutoCloseable {
                     .schema()
                     .forEach(finding -> LoggerFactory.getLogger(Wiring.class).warn("{}", finding));
             tags = TagTable.open(archive);
-            index = PieceIndex.open(archive, new TagFacet(tags));
+            index = PieceIndex.open(archive, new TagFacet(tags), clock);
             Originals originals = new Originals(archive.folder().photos());
             Previews previews = new Previews(archive.folder().previews(), originals);
             Jobs jobs = new Jobs();

@@ -2,7 +2,9 @@ package tenterbook.search;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.Clock;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -45,11 +47,13 @@ public final class PieceIndex implements AutoCloseable {
 
     private final Archive archive;
     private final OutsideFacets outside;
+    private final Clock clock;
     private final IndexFollower follower;
 
-    private PieceIndex(Archive archive, OutsideFacets outside, Generation live) {
+    private PieceIndex(Archive archive, OutsideFacets outside, Clock clock, Generation live) {
         this.archive = archive;
         this.outside = outside;
+        this.clock = clock;
         this.follower = new IndexFollower(archive, outside, live);
     }
 
@@ -57,9 +61,10 @@ public final class PieceIndex implements AutoCloseable {
      * Opens the index of an archive, makes it where it is missing or unusable, and follows the ledger until {@link #close}.
      * Returns at once; what is still to be indexed is indexed while searches are answered.
      *
+     * @param clock for questions such as 'last year'
      * @throws ArchiveProblem if the index folder cannot be written
      */
-    public static PieceIndex open(Archive archive, OutsideFacets outside) {
+    public static PieceIndex open(Archive archive, OutsideFacets outside, Clock clock) {
         try {
             Generation live =
                     Generation.newest(archive.folder().index(), outside).orElse(null);
@@ -73,12 +78,17 @@ public final class PieceIndex implements AutoCloseable {
                 live = Generation.create(archive.folder().index(), outside);
                 live.commit();
             }
-            PieceIndex index = new PieceIndex(archive, outside, live);
+            PieceIndex index = new PieceIndex(archive, outside, clock, live);
             index.follower.start();
             return index;
         } catch (IOException e) {
             throw problem("search.trouble.opened", e);
         }
+    }
+
+    /** By the computer's clock. */
+    public static PieceIndex open(Archive archive, OutsideFacets outside) {
+        return open(archive, outside, Clock.systemUTC());
     }
 
     /** Without facets from outside. */
@@ -153,8 +163,12 @@ public final class PieceIndex implements AutoCloseable {
     /** Searches; never fails on what a person typed. */
     public SearchResult search(PieceQuery query) {
         long started = System.nanoTime();
-        return read((searcher, generation) ->
-                new PieceSearch(searcher, generation.columns()).run(query, started, follower.behind(generation)));
+        return read((searcher, generation) -> new PieceSearch(searcher, generation.columns())
+                .run(query, this::today, started, follower.behind(generation)));
+    }
+
+    private LocalDate today() {
+        return LocalDate.now(clock.withZone(archive.conventions().zone()));
     }
 
     /** Every piece made with a board pair, earliest first, undated last, then by number. */

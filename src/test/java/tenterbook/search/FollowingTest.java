@@ -131,7 +131,17 @@ class FollowingTest {
     private static List<SearchResult> answers(PieceIndex index) {
         return Stream.of("", "hornet", "leak", "beak", "silk", "2024", "kyokechi", "V24-001")
                 .map(words -> index.search(PieceQuery.EVERYTHING.withText(words)))
-                .map(r -> new SearchResult(r.total(), r.hits(), r.facets(), r.query(), 0, r.respelt(), r.behind(), ""))
+                .map(r -> new SearchResult(
+                        r.total(),
+                        r.hits(),
+                        r.facets(),
+                        r.query(),
+                        0,
+                        r.respelt(),
+                        r.behind(),
+                        "",
+                        List.of(),
+                        List.of()))
                 .toList();
     }
 

@@ -52,7 +52,7 @@ class WordSearchTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"V24-010", "v24-010", "v24 010", "010", "V24010", "v24 01"})
+    @ValueSource(strings = {"V24-010", "v24-010", "v24 010", "010", "V24010", "24-10", "v24 10"})
     void aNumberIsFoundHoweverItIsWritten(String typed) {
         assertThat(find(index, typed)).first().isEqualTo("V24-010");
     }
@@ -118,7 +118,7 @@ class WordSearchTest {
     @Test
     void theReasonShowsTheRecordsOwnWords() {
         SearchResult result = index.search(PieceQuery.EVERYTHING.withText("lesson beak seal"));
-        assertThat(result.total()).isZero();
+        assertThat(result.leftOut()).containsExactly("lesson");
         Hit hit = index.search(PieceQuery.EVERYTHING.withText("seal")).hits().get(0);
         assertThat(hit.why()).containsExactly("lesson: seal the beak before the vat");
     }

@@ -50,7 +50,7 @@ public final class FacetTally {
         Map<Facet, Map<String, Sum>> sums = new TreeMap<>();
         query.chosen().keySet().forEach(facet -> sums.put(facet, new HashMap<>()));
         for (int number = 0; number < counts.length; number++) {
-            if (counts[number] > 0) {
+            if (counts[number] > 0 && terms[number].facet().offered()) {
                 FacetTerms.Term term = terms[number];
                 Sum sum = sums.computeIfAbsent(term.facet(), of -> new HashMap<>())
                         .computeIfAbsent(term.value().value(), of -> new Sum(term));

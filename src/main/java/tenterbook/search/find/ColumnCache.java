@@ -9,11 +9,16 @@ import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.LeafReader;
 import tenterbook.search.facet.FacetTerms;
 import tenterbook.search.query.Facet;
+import tenterbook.search.question.Lexicon;
 
 /** The columns of every open segment, made once for each (a segment never changes) and dropped when it is closed. */
 public final class ColumnCache {
     private final Map<IndexReader.CacheKey, Columns> kept = new ConcurrentHashMap<>();
     private final FacetTerms terms;
+    private volatile Named lexicon;
+
+    /** A lexicon, and of which terms it was made. */
+    private record Named(FacetTerms.Term[] terms, Lexicon lexicon) {}
 
     public ColumnCache(List<Facet> facets) {
         this.terms = new FacetTerms(facets);
@@ -21,6 +26,17 @@ public final class ColumnCache {
 
     FacetTerms terms() {
         return terms;
+    }
+
+    /** The names that the archive uses, as of now. */
+    Lexicon lexicon() {
+        FacetTerms.Term[] now = terms.all();
+        Named known = lexicon;
+        if (known == null || known.terms() != now) {
+            known = new Named(now, new Lexicon(now));
+            lexicon = known;
+        }
+        return known.lexicon();
     }
 
     public Columns of(LeafReader reader) {

@@ -1,6 +1,5 @@
 package tenterbook.search.find;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -82,11 +81,7 @@ final class Filters {
         }
         double low = columns.ranges[2 * PieceNumbers.DAYS][doc];
         double high = columns.ranges[2 * PieceNumbers.DAYS + 1][doc];
-        LocalDate from = query.finished().from();
-        LocalDate to = query.finished().to();
-        return !Double.isNaN(low)
-                && (from == null || high >= from.toEpochDay())
-                && (to == null || low <= to.toEpochDay());
+        return !Double.isNaN(low) && ConstraintFilter.overlaps(query.finished(), low, high);
     }
 
     /** Takes away from {@code documents} what fails a facet, and counts what fails one only. */

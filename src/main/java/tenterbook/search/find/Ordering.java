@@ -2,6 +2,7 @@ package tenterbook.search.find;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -23,6 +24,7 @@ import org.apache.lucene.util.BytesRef;
 import org.apache.lucene.util.FixedBitSet;
 import tenterbook.search.colour.NearestDistances;
 import tenterbook.search.index.PieceDocument;
+import tenterbook.search.query.Constraint;
 import tenterbook.search.query.Order;
 
 /** The first of the pieces found, in the order asked for; only as much is scored or compared as that takes. */
@@ -99,6 +101,37 @@ final class Ordering {
         return IntStream.concat(Arrays.stream(top), Arrays.stream(rest)).toArray();
     }
 
+    /** Nearest to the numbers asked for first, then by number. */
+    int[] byNearness(Constraint.OfNumber asked) {
+        List<NearestDistances.Near> all = new ArrayList<>();
+        for (LeafReaderContext leaf : searcher.getIndexReader().leaves()) {
+            Columns columns = cache.of(leaf.reader());
+            FixedBitSet found = hits[leaf.ord];
+            for (int doc = 0; found != null && doc < found.length(); doc++) {
+                if (found.get(doc)) {
+                    all.add(new NearestDistances.Near(
+                            ConstraintFilter.distance(asked, columns, doc), leaf.docBase + doc));
+                }
+            }
+        }
+        return first(all);
+    }
+
+    private int[] first(List<NearestDistances.Near> near) {
+        double[] distances = near.stream()
+                .mapToDouble(NearestDistances.Near::distance)
+                .sorted()
+                .toArray();
+        double last = distances.length <= wanted ? Double.POSITIVE_INFINITY : distances[wanted - 1];
+        return near.stream()
+                .filter(each -> each.distance() <= last)
+                .sorted(Comparator.comparingDouble(NearestDistances.Near::distance)
+                        .thenComparing(each -> number(each.doc())))
+                .limit(wanted)
+                .mapToInt(NearestDistances.Near::doc)
+                .toArray();
+    }
+
     /** Nearest colours first. */
     int[] byColour(ColourSearch colours) throws IOException {
         NearestDistances nearest = new NearestDistances(wanted, colours.limit());
@@ -108,12 +141,7 @@ final class Ordering {
             }
             return leaf;
         });
-        return nearest.all().stream()
-                .sorted(Comparator.comparingDouble(NearestDistances.Near::distance)
-                        .thenComparing(near -> number(near.doc())))
-                .limit(wanted)
-                .mapToInt(NearestDistances.Near::doc)
-                .toArray();
+        return first(nearest.all());
     }
 
     private BytesRef number(int doc) {

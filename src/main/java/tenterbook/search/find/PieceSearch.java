@@ -1,23 +1,37 @@
 package tenterbook.search.find;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.index.StoredFields;
 import org.apache.lucene.index.Term;
+import org.apache.lucene.index.Terms;
+import org.apache.lucene.index.TermsEnum;
+import org.apache.lucene.search.BooleanClause.Occur;
+import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.MatchAllDocsQuery;
+import org.apache.lucene.search.Query;
 import org.apache.lucene.search.ScoreDoc;
 import org.apache.lucene.search.TermQuery;
+import org.apache.lucene.util.BytesRef;
+import org.apache.lucene.util.StringHelper;
 import tenterbook.search.facet.FacetGroup;
 import tenterbook.search.index.Cards;
 import tenterbook.search.index.PieceCard;
 import tenterbook.search.index.PieceDocument;
+import tenterbook.search.query.Constraint;
 import tenterbook.search.query.Order;
 import tenterbook.search.query.PieceQuery;
 import tenterbook.search.query.UserText;
+import tenterbook.search.question.QuestionReader;
+import tenterbook.search.question.Reading;
 import tenterbook.words.Message;
 
 /** One search over one unchanging view of the index. */
@@ -31,24 +45,148 @@ public final class PieceSearch {
         this.columns = columns;
     }
 
-    public SearchResult run(PieceQuery query, long startedNanos, long behind) throws IOException {
-        UserText text = UserText.read(query.text());
+    /** @param today the day from which 'last year' is counted; asked for only where words were typed */
+    public SearchResult run(PieceQuery query, Supplier<LocalDate> today, long startedNanos, long behind)
+            throws IOException {
+        Reading reading = reading(query.text(), today);
         ColourSearch colours = query.colours().any() ? ColourSearch.of(query.colours(), searcher, columns) : null;
-        TextQuery words = text.empty() ? null : new TextQuery(text, searcher, TextQuery.Spelling.AS_TYPED);
-        Scan.Found found = scan(query, words, colours);
-        boolean respelt = false;
-        if (found.total() == 0 && mayBeRespelt(text)) {
-            TextQuery near = new TextQuery(text, searcher, TextQuery.Spelling.SIMILAR);
-            Scan.Found other = scan(query, near, colours);
-            respelt = other.total() > 0;
-            found = respelt ? other : found;
-            words = respelt ? near : words;
-        }
-        int[] page = page(query, ordered(query, words, colours, found));
-        List<Hit> hits = hits(page, colours, text.empty() ? null : new Snippets(text, respelt));
-        List<FacetGroup> facets = found.tally().groups(query);
+        Answer answer = answer(query, reading, colours);
+        UserText text = answer.text();
+        int[] page = page(query, ordered(query, answer, colours));
+        List<Hit> hits = hits(page, colours, text.empty() ? null : new Snippets(text, answer.respelt()));
+        List<FacetGroup> facets = answer.found().tally().groups(query);
         long micros = (System.nanoTime() - startedNanos) / 1000;
-        return new SearchResult(found.total(), hits, facets, query, micros, respelt, behind, note(query, colours));
+        return new SearchResult(
+                answer.found().total(),
+                hits,
+                facets,
+                query,
+                micros,
+                answer.respelt(),
+                behind,
+                note(query, colours),
+                reading.facts(),
+                answer.leftOut());
+    }
+
+    private Reading reading(String typed, Supplier<LocalDate> today) {
+        if (typed.isEmpty()) {
+            return Reading.NOTHING;
+        }
+        return new QuestionReader(
+                        columns.lexicon(), plain -> holds(plain, false), plain -> holds(plain, true), today.get())
+                .read(typed);
+    }
+
+    /** Whether a piece has a number that may be shortened to this, or one that begins with it. */
+    private boolean holds(String plain, boolean beginning) {
+        try {
+            BytesRef wanted = new BytesRef(plain);
+            for (LeafReaderContext leaf : searcher.getIndexReader().leaves()) {
+                Terms terms = leaf.reader().terms(PieceDocument.PLAIN);
+                TermsEnum each = terms == null ? null : terms.iterator();
+                if (each == null) {
+                    continue;
+                }
+                TermsEnum.SeekStatus found = each.seekCeil(wanted);
+                if (found == TermsEnum.SeekStatus.FOUND
+                        || beginning
+                                && found == TermsEnum.SeekStatus.NOT_FOUND
+                                && StringHelper.startsWith(each.term(), wanted)) {
+                    return true;
+                }
+            }
+            return false;
+        } catch (IOException e) {
+            throw new UncheckedIOException("The search index cannot be read; rebuild it with ‘reindex’", e);
+        }
+    }
+
+    /**
+     * What was found, and by which words.
+     *
+     * @param words null where only facts were asked for
+     */
+    private record Answer(
+            Reading reading, Scan.Found found, UserText text, TextQuery words, boolean respelt, List<String> leftOut) {}
+
+    /**
+     * By all words as they are typed, else all words with other spellings, else as many words as some piece has together with the
+     * facts, in the order in which they are typed. Facts are never left out.
+     */
+    private Answer answer(PieceQuery query, Reading reading, ColourSearch colours) throws IOException {
+        UserText text = reading.words();
+        Answer exact = answer(query, reading, text, colours, false);
+        if (exact.found().total() > 0 || text.empty()) {
+            return exact;
+        }
+        if (mayBeRespelt(text)) {
+            Answer near = answer(query, reading, text, colours, true);
+            if (near.found().total() > 0) {
+                return near;
+            }
+        }
+        return some(query, reading, colours, exact);
+    }
+
+    private Answer some(PieceQuery query, Reading reading, ColourSearch colours, Answer none) throws IOException {
+        List<UserText.Term> kept = new ArrayList<>();
+        List<String> leftOut = new ArrayList<>();
+        Answer best = none;
+        for (UserText.Term part : reading.words().parts()) {
+            kept.add(part);
+            Answer tried = answer(query, reading, new UserText(List.copyOf(kept)), colours, false);
+            if (tried.found().total() == 0) {
+                kept.remove(kept.size() - 1);
+                leftOut.add(String.join(" ", part.words()));
+            } else {
+                best = tried;
+            }
+        }
+        if (kept.isEmpty() && !reading.facts().isEmpty()) {
+            best = answer(query, reading, UserText.NONE, colours, false);
+        }
+        return best.found().total() == 0
+                ? none
+                : new Answer(reading, best.found(), best.text(), best.words(), false, List.copyOf(leftOut));
+    }
+
+    private Answer answer(PieceQuery query, Reading reading, UserText text, ColourSearch colours, boolean respelt)
+            throws IOException {
+        TextQuery words = text.empty()
+                ? null
+                : new TextQuery(text, searcher, respelt ? TextQuery.Spelling.SIMILAR : TextQuery.Spelling.AS_TYPED);
+        Query matching = withNumbers(words == null ? null : words.matching(), reading);
+        Scan.Found found = Scan.of(query, reading.constraints(), matching, colours, searcher, columns);
+        return new Answer(reading, found, text, words, respelt, List.of());
+    }
+
+    /** Numbers of pieces are found as words are; several mean any of them. */
+    private static Query withNumbers(Query words, Reading reading) {
+        BooleanQuery.Builder numbers = new BooleanQuery.Builder();
+        BooleanQuery.Builder all = new BooleanQuery.Builder();
+        boolean asked = false;
+        boolean denied = false;
+        for (Constraint each : reading.constraints()) {
+            if (each instanceof Constraint.OfPieceNumber number) {
+                Query one = new TermQuery(new Term(PieceDocument.PLAIN, number.plain()));
+                if (number.not()) {
+                    all.add(one, Occur.MUST_NOT);
+                    denied = true;
+                } else {
+                    numbers.add(one, Occur.SHOULD);
+                    asked = true;
+                }
+            }
+        }
+        if (!asked && !denied) {
+            return words;
+        }
+        all.add(words == null ? new MatchAllDocsQuery() : words, Occur.MUST);
+        if (asked) {
+            all.add(numbers.build(), Occur.FILTER);
+        }
+        return all.build();
     }
 
     private static String note(PieceQuery query, ColourSearch colours) {
@@ -58,10 +196,6 @@ public final class PieceSearch {
                         .inEnglish();
     }
 
-    private Scan.Found scan(PieceQuery query, TextQuery words, ColourSearch colours) throws IOException {
-        return Scan.of(query, words == null ? null : words.matching(), colours, searcher, columns);
-    }
-
     private static boolean mayBeRespelt(UserText text) {
         return text.parts().stream()
                 .anyMatch(part -> !part.without()
@@ -69,8 +203,8 @@ public final class PieceSearch {
                         && part.words().stream().anyMatch(word -> TextQuery.edits(word) > 0));
     }
 
-    private int[] ordered(PieceQuery query, TextQuery words, ColourSearch colours, Scan.Found found)
-            throws IOException {
+    private int[] ordered(PieceQuery query, Answer answer, ColourSearch colours) throws IOException {
+        Scan.Found found = answer.found();
         int wanted = (int) Math.min(found.total(), (long) query.page() * query.size());
         if (wanted == 0 || (long) (query.page() - 1) * query.size() >= found.total()) {
             return new int[0];
@@ -78,9 +212,28 @@ public final class PieceSearch {
         Ordering ordering = new Ordering(searcher, columns, found.hits(), wanted);
         return switch (query.order()) {
             case COLOUR -> ordering.byColour(colours);
-            case RELEVANCE -> words == null ? ordering.by(Order.NUMBER) : ordering.byWords(words);
+            case RELEVANCE -> answered(ordering, answer);
             default -> ordering.by(query.order());
         };
+    }
+
+    /** By the words, else in the order that the question asks for, else nearest to its number first, else newest first. */
+    private int[] answered(Ordering ordering, Answer answer) throws IOException {
+        Reading reading = answer.reading();
+        if (reading.order() != null) {
+            return ordering.by(reading.order());
+        }
+        if (answer.words() != null) {
+            return ordering.byWords(answer.words());
+        }
+        for (Constraint each : reading.constraints()) {
+            if (each instanceof Constraint.OfNumber number && !number.not() && number.bounded()) {
+                return ordering.byNearness(number);
+            }
+        }
+        return reading.weighing().empty()
+                ? ordering.by(Order.NEWEST)
+                : ordering.byWords(new TextQuery(reading.weighing(), searcher, TextQuery.Spelling.AS_TYPED));
     }
 
     private static int[] page(PieceQuery query, int[] ordered) {

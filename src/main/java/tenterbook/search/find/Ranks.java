@@ -29,12 +29,15 @@ final class Ranks {
         made.put(Order.OLDEST, day, number);
         made.put(Order.NEWEST, reversed(day), number);
         made.put(Order.EXAMINED, numbers(reader, PieceDocument.SORT_EXAMINED, LongUnaryOperator.identity()), number);
-        made.put(Order.DIPS, numbers(reader, PieceDocument.SORT_DIPS, NumericUtils::sortableDoubleBits), number);
-        made.put(
-                Order.SIZE,
-                reversed(numbers(reader, PieceDocument.SORT_SIZE, NumericUtils::sortableDoubleBits)),
-                number);
-        made.put(Order.PRICE, numbers(reader, PieceDocument.SORT_PRICE, NumericUtils::sortableDoubleBits), number);
+        long[] dips = numbers(reader, PieceDocument.SORT_DIPS, NumericUtils::sortableDoubleBits);
+        made.put(Order.DIPS, dips, number);
+        made.put(Order.MOST_DIPS, reversed(dips), number);
+        long[] size = numbers(reader, PieceDocument.SORT_SIZE, NumericUtils::sortableDoubleBits);
+        made.put(Order.SMALLEST, size, number);
+        made.put(Order.SIZE, reversed(size), number);
+        long[] price = numbers(reader, PieceDocument.SORT_PRICE, NumericUtils::sortableDoubleBits);
+        made.put(Order.PRICE, price, number);
+        made.put(Order.DEAREST, reversed(price), number);
         return made;
     }
 

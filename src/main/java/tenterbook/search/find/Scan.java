@@ -15,6 +15,7 @@ import org.apache.lucene.util.Bits;
 import org.apache.lucene.util.FixedBitSet;
 import tenterbook.search.facet.FacetTally;
 import tenterbook.search.facet.FacetTerms;
+import tenterbook.search.query.Constraint;
 import tenterbook.search.query.PieceQuery;
 
 /**
@@ -26,6 +27,7 @@ final class Scan {
     private final ColumnCache cache;
     private final ColourSearch colours;
     private final Filters narrowing;
+    private final ConstraintFilter constraints;
     private final FacetTally tally;
 
     /**
@@ -35,24 +37,37 @@ final class Scan {
      */
     record Found(long total, FixedBitSet[] hits, FacetTally tally) {}
 
-    private Scan(PieceQuery query, ColourSearch colours, IndexSearcher searcher, ColumnCache cache) {
+    private Scan(
+            PieceQuery query,
+            List<Constraint> constraints,
+            ColourSearch colours,
+            IndexSearcher searcher,
+            ColumnCache cache) {
         this.searcher = searcher;
         this.cache = cache;
         this.colours = colours;
         FacetTerms.Term[] terms = cache.terms().all();
         this.narrowing = new Filters(query, terms);
+        this.constraints = new ConstraintFilter(constraints, terms);
         this.tally = new FacetTally(terms);
     }
 
     /**
+     * @param constraints what the question asks besides its words
      * @param words to be found; null for every piece
      * @param colours null where none are asked for
      */
-    static Found of(PieceQuery query, Query words, ColourSearch colours, IndexSearcher searcher, ColumnCache cache)
+    static Found of(
+            PieceQuery query,
+            List<Constraint> constraints,
+            Query words,
+            ColourSearch colours,
+            IndexSearcher searcher,
+            ColumnCache cache)
             throws IOException {
         // Every segment's columns first, so that every term of theirs has its number.
         searcher.getIndexReader().leaves().forEach(leaf -> cache.of(leaf.reader()));
-        return new Scan(query, colours, searcher, cache).run(words);
+        return new Scan(query, constraints, colours, searcher, cache).run(words);
     }
 
     private Found run(Query words) throws IOException {
@@ -82,6 +97,7 @@ final class Scan {
             return new SegmentResult(null, counts);
         }
         Columns columns = cache.of(leaf.reader());
+        constraints.apply(columns, found);
         narrowing.ranges(columns, found);
         if (colours != null) {
             colours.another().narrow(leaf, columns, found);

@@ -3,6 +3,7 @@ package tenterbook.search.find;
 import java.util.List;
 import tenterbook.search.facet.FacetGroup;
 import tenterbook.search.query.PieceQuery;
+import tenterbook.search.question.Understood;
 
 /**
  * What a search found.
@@ -14,6 +15,8 @@ import tenterbook.search.query.PieceQuery;
  * @param respelt whether nothing had the words as typed and similar spellings were taken
  * @param behind revisions the index had not yet seen; 0 unless it is catching up after being far behind
  * @param note a sentence for the person where the search could not be answered as asked; usually empty
+ * @param understood what of the question was read as facts, in order
+ * @param leftOut words of the question that no piece found has; empty unless nothing has all of them
  */
 public record SearchResult(
         long total,
@@ -23,9 +26,13 @@ public record SearchResult(
         long micros,
         boolean respelt,
         long behind,
-        String note) {
+        String note,
+        List<Understood> understood,
+        List<String> leftOut) {
     public SearchResult {
         hits = List.copyOf(hits);
         facets = List.copyOf(facets);
+        understood = List.copyOf(understood);
+        leftOut = List.copyOf(leftOut);
     }
 }

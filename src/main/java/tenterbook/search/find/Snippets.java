@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.lucene.search.spell.LevenshteinDistance;
 import tenterbook.search.index.PieceTexts;
+import tenterbook.search.query.Stems;
 import tenterbook.search.query.TextAnalysis;
 import tenterbook.search.query.TextAnalysis.Token;
 import tenterbook.search.query.UserText;
@@ -12,6 +13,9 @@ import tenterbook.search.query.UserText;
 final class Snippets {
     private static final int MOST = 2;
     private static final int AROUND = 60;
+    /** Forms of a word begin with the same letters; these many are looked for before a passage is taken apart. */
+    private static final int SHORTEST_STEM = 3;
+
     private final List<UserText.Term> parts;
     private final boolean respelt;
 
@@ -33,7 +37,7 @@ final class Snippets {
             if (!mayHold(passage.text())) {
                 continue;
             }
-            for (Token token : TextAnalysis.FOR_INDEX.tokens(passage.text())) {
+            for (Token token : TextAnalysis.FOR_QUERY.tokens(passage.text())) {
                 if (fits(token.word())) {
                     found.add(passage.label() + ": " + around(passage.text(), token));
                     break;
@@ -49,7 +53,9 @@ final class Snippets {
             return true;
         }
         String plain = text.toLowerCase(java.util.Locale.ROOT);
-        return parts.stream().flatMap(part -> part.words().stream()).anyMatch(plain::contains);
+        return parts.stream()
+                .flatMap(part -> part.words().stream())
+                .anyMatch(word -> plain.contains(word.substring(0, Math.min(word.length(), SHORTEST_STEM))));
     }
 
     private boolean fits(String word) {
@@ -57,6 +63,7 @@ final class Snippets {
             for (String wanted : part.words()) {
                 int edits = respelt ? TextQuery.edits(wanted) : 0;
                 if (word.equals(wanted)
+                        || !part.phrase() && Stems.alike(wanted, word)
                         || part.unfinished() && word.startsWith(wanted)
                         || edits > 0 && near(wanted, word, edits)) {
                     return true;

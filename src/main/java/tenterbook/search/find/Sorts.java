@@ -20,6 +20,9 @@ final class Sorts {
             case NUMBER -> new Sort(BY_NUMBER);
             case TITLE -> new Sort(title(), BY_NUMBER);
             case DIPS -> new Sort(number(PieceDocument.SORT_DIPS, false), BY_NUMBER);
+            case MOST_DIPS -> new Sort(number(PieceDocument.SORT_DIPS, true), BY_NUMBER);
+            case SMALLEST -> new Sort(number(PieceDocument.SORT_SIZE, false), BY_NUMBER);
+            case DEAREST -> new Sort(number(PieceDocument.SORT_PRICE, true), BY_NUMBER);
             case SIZE -> new Sort(number(PieceDocument.SORT_SIZE, true), BY_NUMBER);
             case PRICE -> new Sort(number(PieceDocument.SORT_PRICE, false), BY_NUMBER);
         };

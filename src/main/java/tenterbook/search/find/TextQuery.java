@@ -24,6 +24,7 @@ import org.apache.lucene.search.Query;
 import org.apache.lucene.search.TermQuery;
 import org.apache.lucene.util.BytesRef;
 import tenterbook.search.index.PieceDocument;
+import tenterbook.search.query.Stems;
 import tenterbook.search.query.UserText;
 
 /**
@@ -41,8 +42,14 @@ public final class TextQuery {
     private static final float NUMBER = 8;
     private static final float TITLE = 4;
     private static final float NAME = 2;
+    private static final float STEM = 0.4f;
     private static final float STARTS = 0.3f;
     private static final float RESPELT = 0.2f;
+    private static final float ROW = 8;
+    /** Words between those of a row, at most. */
+    private static final int NEAR = 1;
+
+    private static final int LONGEST_ROW = 6;
     private static final int MOST_ENDINGS = 512;
 
     private final UserText text;
@@ -88,12 +95,27 @@ public final class TextQuery {
                 any.add(part(part), Occur.SHOULD);
             }
         }
+        String[] row = row();
+        if (row.length > 1) {
+            any.add(new BoostQuery(new PhraseQuery(NEAR, PieceDocument.ALL, row), ROW), Occur.SHOULD);
+        }
         return any.build();
+    }
+
+    /** The words where they may stand as one phrase, as in 'flat drawer 1'; else none. */
+    private String[] row() {
+        List<UserText.Term> wanted =
+                text.parts().stream().filter(part -> !part.without()).toList();
+        return wanted.size() > LONGEST_ROW
+                        || wanted.stream().anyMatch(part -> part.words().size() > 1)
+                ? new String[0]
+                : wanted.stream().map(part -> part.words().get(0)).toArray(String[]::new);
     }
 
     /** Whether words must be compared place by place, which is worth doing only for what was found. */
     boolean comparesPlaces() {
-        return text.parts().stream().anyMatch(part -> part.words().size() > 1);
+        return row().length > 1
+                || text.parts().stream().anyMatch(part -> part.words().size() > 1);
     }
 
     private Query part(UserText.Term part) throws IOException {
@@ -106,6 +128,11 @@ public final class TextQuery {
         }
         BooleanQuery.Builder any = new BooleanQuery.Builder();
         any.add(term(PieceDocument.ALL, word), Occur.SHOULD);
+        if (!part.phrase()) {
+            for (String stem : Stems.of(word)) {
+                any.add(new BoostQuery(term(PieceDocument.ALL, stem), STEM), Occur.SHOULD);
+            }
+        }
         if (weighing) {
             any.add(new BoostQuery(term(PieceDocument.TITLE, word), TITLE), Occur.SHOULD);
             any.add(new BoostQuery(term(PieceDocument.NAMED, word), NAME), Occur.SHOULD);

@@ -30,14 +30,18 @@ import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.dip.DipTally;
 import tenterbook.search.query.Facet;
 import tenterbook.search.query.FacetValues;
+import tenterbook.search.query.PlainNumber;
 
 /** The index entry of one piece. */
 public final class PieceDocument {
     /** What the index holds and how; an index of another format is thrown away and rebuilt. */
-    public static final String FORMAT = "10";
+    public static final String FORMAT = "11";
 
     public static final String NUMBER = "number";
     public static final String SQUASHED = "number.squashed";
+    /** What the number may be shortened to; see {@link PlainNumber}. */
+    public static final String PLAIN = "number.plain";
+
     public static final String BOARD = "board";
     public static final String ALL = "all";
     public static final String TITLE = "title";
@@ -99,6 +103,7 @@ public final class PieceDocument {
         Piece piece = facts.piece();
         document.add(new StringField(NUMBER, number, Field.Store.YES));
         term(SQUASHED, FacetValues.squashed(number));
+        PlainNumber.shortened(number).forEach(each -> term(PLAIN, each));
         text(NUMBER_WORDS, number);
         text(ALL, number);
         for (String title : List.of(piece.title(), piece.otherTitle())) {

@@ -1,11 +1,13 @@
 package tenterbook.search.index;
 
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import tenterbook.colour.space.ColourWords;
 import tenterbook.facts.Condition;
 import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
@@ -13,12 +15,14 @@ import tenterbook.material.FibreShare;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
 import tenterbook.measure.PartialDate;
+import tenterbook.piece.Event;
 import tenterbook.piece.Fault;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Status;
 import tenterbook.recipe.BoardUse;
 import tenterbook.search.query.Facet;
 import tenterbook.search.query.FacetValues;
+import tenterbook.search.query.Lacking;
 import tenterbook.words.Message;
 
 /** The values of each facet that a piece has. */
@@ -72,10 +76,43 @@ public final class PieceFacets {
         }
         Condition condition = facts.condition();
         Fault.kinds(condition.faults()).forEach(kind -> name(values, Facet.FAULT, kind));
+        facts.colours().shown().forEach(colour -> {
+            name(values, Facet.COLOUR, ColourWords.of(colour.colour()));
+            name(values, Facet.COLOUR, colour.name());
+        });
+        for (Event event : piece.events()) {
+            String when = event.when().known()
+                    ? event.when().from() + "/" + event.when().to()
+                    : "/";
+            String value = FacetValues.word(event.kind()) + "/" + when.replace("null", "");
+            put(values, Facet.EVENT, value, value);
+        }
+        lacking(facts).forEach(lack -> put(values, Facet.LACKING, lack.code(), lack.inEnglish()));
         String examined = Denial.NEVER.unless(
                 condition, () -> condition.lastLooked().map(PieceFacets::year).orElseThrow());
         put(values, Facet.EXAMINED, examined.replace(' ', '-'), examined);
         return values;
+    }
+
+    private static Set<Lacking> lacking(PieceFacts facts) {
+        Piece piece = facts.piece();
+        Set<Lacking> lacks = EnumSet.noneOf(Lacking.class);
+        add(lacks, Lacking.TITLE, piece.title().isEmpty());
+        add(lacks, Lacking.PHOTOGRAPH, piece.photos().isEmpty());
+        add(lacks, Lacking.PRICE, piece.price() == null);
+        add(lacks, Lacking.SIZE, !piece.length().known() && !piece.width().known());
+        add(lacks, Lacking.MASS, !piece.mass().known());
+        add(lacks, Lacking.DATE, !piece.finished().known());
+        add(lacks, Lacking.DIPS, !facts.dips().known());
+        add(lacks, Lacking.CLOTH, facts.cloth().cloths().isEmpty());
+        add(lacks, Lacking.BOARD, facts.boardUses().isEmpty());
+        return lacks;
+    }
+
+    private static void add(Set<Lacking> lacks, Lacking lack, boolean lacking) {
+        if (lacking) {
+            lacks.add(lack);
+        }
     }
 
     private static String year(PartialDate when) {

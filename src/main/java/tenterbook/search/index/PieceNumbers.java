@@ -16,7 +16,7 @@ import tenterbook.recipe.dip.DipTally;
  * NaN for both where nothing is known, infinite where that end is open.
  *
  * @param ranges by {@link #DIPS}, {@link #LENGTH} (cm), {@link #WIDTH} (cm), {@link #PRICE} (amount), {@link #DAYS} (days
- *     since 1970-01-01): lower end at twice the index, upper end after it
+ *     since 1970-01-01), {@link #MASS} (g): lower end at twice the index, upper end after it
  * @param colours L, a, b, share and role of each colour; the share NaN where unknown, the role as the ordinal of {@link
  *     tenterbook.piece.ColourRole}, −1 for a colour of the palette
  */
@@ -26,15 +26,17 @@ public record PieceNumbers(double[] ranges, double[] colours) {
     public static final int WIDTH = 2;
     public static final int PRICE = 3;
     public static final int DAYS = 4;
-    public static final int RANGES = 5;
+    public static final int MASS = 5;
+    public static final int RANGES = 6;
     /** Numbers for each colour. */
     public static final int COLOUR = 5;
 
     static PieceNumbers of(Piece piece, DipTally dips, List<PieceColour> colours) {
         double[] ranges = new double[2 * RANGES];
         put(ranges, DIPS, dips.known() ? dips.low() : Double.NaN, dips.known() ? dips.high() : Double.NaN);
-        putLength(ranges, LENGTH, piece.length());
-        putLength(ranges, WIDTH, piece.width());
+        put(ranges, LENGTH, piece.length().in(Unit.CENTIMETRE));
+        put(ranges, WIDTH, piece.width().in(Unit.CENTIMETRE));
+        put(ranges, MASS, piece.mass().in(Unit.GRAM));
         double price =
                 piece.price() == null ? Double.NaN : piece.price().amount().doubleValue();
         put(ranges, PRICE, price, price);
@@ -61,13 +63,12 @@ public record PieceNumbers(double[] ranges, double[] colours) {
         ranges[2 * which + 1] = high;
     }
 
-    private static void putLength(double[] ranges, int which, Quantity quantity) {
-        Quantity cm = quantity.in(Unit.CENTIMETRE);
+    private static void put(double[] ranges, int which, Quantity quantity) {
         put(
                 ranges,
                 which,
-                cm.known() ? end(cm.low(), Double.NEGATIVE_INFINITY) : Double.NaN,
-                cm.known() ? end(cm.high(), Double.POSITIVE_INFINITY) : Double.NaN);
+                quantity.known() ? end(quantity.low(), Double.NEGATIVE_INFINITY) : Double.NaN,
+                quantity.known() ? end(quantity.high(), Double.POSITIVE_INFINITY) : Double.NaN);
     }
 
     private static double end(Double end, double open) {

@@ -73,7 +73,7 @@ public final class PieceTexts {
     /** What was seen; what is gone is marked so. */
     private static void examination(List<Passage> texts, Examination examination) {
         String label = label("examined", "when", examination.when().recorded() ? examination.when() : examination.id());
-        add(texts, label, examination.summary());
+        add(texts, label, examination.examiner(), examination.summary());
         for (Observation seen : examination.observations()) {
             add(
                     texts,

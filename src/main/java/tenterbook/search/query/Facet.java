@@ -26,12 +26,26 @@ public final class Facet implements Comparable<Facet> {
     public static final Facet HOLDER = new Facet("holder", Message.of("search.facet.holder"), 80, List.of());
     public static final Facet YEAR = new Facet("year", Message.of("search.facet.year"), 90, List.of());
     public static final Facet FAULT = new Facet("fault", Message.of("search.facet.fault"), 100, List.of());
+    /** The names of its colours, the program's and those that a person gave. */
+    public static final Facet COLOUR = new Facet("colours", Message.of("search.facet.colours"), 105, List.of());
+    /** What its record lacks, as in {@code price}. */
+    public static final Facet LACKING = new Facet(
+            "lacking",
+            Message.of("search.facet.lacking"),
+            115,
+            Stream.of(Lacking.values()).map(Lacking::code).toList());
     /** The year of the latest examination, as in {@code 2024}, or {@code never}. */
     public static final Facet EXAMINED = new Facet("examined", Message.of("search.facet.examined"), 110, List.of());
 
+    /**
+     * What happened to it and when, as in {@code sold/2024-10-11/2024-10-11}: kind, first and last possible day. For questions alone: nobody
+     * chooses among so many.
+     */
+    public static final Facet EVENT = new Facet("event", Message.of("search.facet.event"), 120, List.of());
+
     /** Those whose values the index finds by itself, in order. */
-    public static final List<Facet> OWN =
-            List.of(BOARD, CLOTH, FIBRE, DYE, MORDANT, STATUS, CATEGORY, HOLDER, YEAR, FAULT, EXAMINED);
+    public static final List<Facet> OWN = List.of(
+            BOARD, CLOTH, FIBRE, DYE, MORDANT, STATUS, CATEGORY, HOLDER, YEAR, FAULT, COLOUR, EXAMINED, LACKING, EVENT);
 
     private final String parameter;
     private final Written label;
@@ -69,6 +83,11 @@ public final class Facet implements Comparable<Facet> {
     /** For people, as in 'Kind of piece'. */
     public Written label() {
         return label;
+    }
+
+    /** Whether its values are offered to narrow a search by. */
+    public boolean offered() {
+        return !equals(EVENT);
     }
 
     /** Every value it can have; empty where that is open. */

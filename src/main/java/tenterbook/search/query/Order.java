@@ -12,10 +12,13 @@ public enum Order {
     TITLE,
     /** Fewest dips first, by the lower end of a range. */
     DIPS,
+    MOST_DIPS,
     /** Largest area first; only pieces with both sides known have one. */
     SIZE,
+    SMALLEST,
     /** Lowest amount first, currencies not converted. */
     PRICE,
+    DEAREST,
     /** Longest ago examined first; pieces never examined, as all that lack a value, last. */
     EXAMINED,
     /** Nearest colour first; only with a colour asked for. */
@@ -23,6 +26,6 @@ public enum Order {
 
     /** The value in the address, as in {@code newest}. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -24,15 +24,15 @@ import org.apache.lucene.analysis.tokenattributes.OffsetAttribute;
  * <p>Change anything here and {@code PieceDocument.FORMAT} must change too.
  */
 public final class TextAnalysis extends Analyzer {
-    /** For the index: single characters of a run too, so that one character finds it. */
+    /** For the index: single characters of a run too, so that one character finds it, and the stems of every word. */
     public static final TextAnalysis FOR_INDEX = new TextAnalysis(true);
     /** For what is typed: pairs, and a single character only where it stands alone. */
-    static final TextAnalysis FOR_QUERY = new TextAnalysis(false);
+    public static final TextAnalysis FOR_QUERY = new TextAnalysis(false);
 
-    private final boolean singles;
+    private final boolean indexing;
 
-    private TextAnalysis(boolean singles) {
-        this.singles = singles;
+    private TextAnalysis(boolean indexing) {
+        this.indexing = indexing;
     }
 
     @Override
@@ -40,7 +40,8 @@ public final class TextAnalysis extends Analyzer {
         Tokenizer words = new ICUTokenizer(new DefaultICUTokenizerConfig(false, true));
         TokenStream folded = new ICUFoldingFilter(words);
         int scripts = CJKBigramFilter.HAN | CJKBigramFilter.HIRAGANA | CJKBigramFilter.KATAKANA;
-        return new TokenStreamComponents(words, new CJKBigramFilter(folded, scripts, singles));
+        TokenStream pairs = new CJKBigramFilter(folded, scripts, indexing);
+        return new TokenStreamComponents(words, indexing ? new StemFilter(pairs) : pairs);
     }
 
     @Override

@@ -11,6 +11,8 @@ import java.util.List;
  * @param parts in order
  */
 public record UserText(List<Term> parts) {
+    public static final UserText NONE = new UserText(List.of());
+
     /** More than this many parts are no search but a text. */
     private static final int MOST_PARTS = 32;
 

@@ -70,6 +70,10 @@ public final class PieceApi {
                 result.query().size(),
                 result.micros(),
                 result.respelt(),
+                result.understood().stream()
+                        .map(each -> new Fact(each.typed(), w(each.label())))
+                        .toList(),
+                result.leftOut(),
                 result.note(),
                 result.hits().stream().map(PieceApi::hit).toList(),
                 result.facets()));
@@ -83,9 +87,14 @@ public final class PieceApi {
             int size,
             long micros,
             boolean respelt,
+            List<Fact> understood,
+            List<String> leftOut,
             String note,
             List<Map<String, Object>> pieces,
             List<FacetGroup> facets) {}
+
+    /** A part of the question that was read as a fact. */
+    record Fact(String typed, String meaning) {}
 
     private static Map<String, Object> hit(Hit hit) {
         Map<String, Object> answer = new LinkedHashMap<>();

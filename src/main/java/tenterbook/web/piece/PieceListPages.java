@@ -43,6 +43,7 @@ public final class PieceListPages {
      * @param typed the search as typed, by parameter, for the form
      * @param facets each value with the address that turns it on or off
      * @param colour the colour asked for, or null
+     * @param facts what of the words typed was read as facts
      * @param chosen what narrows the search, each with the address without it
      * @param drafts names of forms with unsaved typing
      */
@@ -53,6 +54,7 @@ public final class PieceListPages {
             List<SearchLinks.Group> facets,
             ColourBand.Swatch colour,
             List<SearchLinks.Link> chosen,
+            List<SearchLinks.Fact> facts,
             List<ListedPiece> listed,
             int page,
             int pages,
@@ -106,6 +108,7 @@ public final class PieceListPages {
                 new SearchLinks(site).groups(asked, result.facets()),
                 asked.colour() == null ? null : ColourBand.swatch(asked.colour(), "", 1, 0),
                 SearchLinks.chosen(asked),
+                SearchLinks.facts(asked, result.understood()),
                 listed(asked, result.hits()),
                 asked.page(),
                 pages,

@@ -17,6 +17,7 @@ import tenterbook.search.query.ColourChoice;
 import tenterbook.search.query.Facet;
 import tenterbook.search.query.Order;
 import tenterbook.search.query.PieceQuery;
+import tenterbook.search.question.Understood;
 import tenterbook.web.Site;
 import tenterbook.web.page.Address;
 
@@ -135,6 +136,24 @@ public final class SearchLinks {
         return links;
     }
 
+    /**
+     * A part of the question that was read as a fact.
+     *
+     * @param label as in 'Status: sold'
+     * @param without the address of the search without it
+     * @param asWords the address of the search with it as plain words
+     */
+    public record Fact(String label, String without, String asWords) {}
+
+    static List<Fact> facts(PieceQuery query, List<Understood> understood) {
+        return understood.stream()
+                .map(each -> new Fact(
+                        w(each.label()),
+                        address("/", query.withText(each.without())),
+                        address("/", query.withText(each.asWords()))))
+                .toList();
+    }
+
     private static void range(List<Link> links, String key, @Nullable Object range, PieceQuery without) {
         if (range != null) {
             links.add(Link.without(w(key, "range", range), without));
@@ -166,7 +185,11 @@ public final class SearchLinks {
                     || order == Order.RELEVANCE && query.text().isEmpty()) {
                 continue;
             }
-            links.add(new Link(order.word(), address("/", query.withSort(order)), "", query.order() == order));
+            links.add(new Link(
+                    w("pieces.order." + order.word()),
+                    address("/", query.withSort(order)),
+                    "",
+                    query.order() == order));
         }
         return links;
     }

@@ -1,0 +1,31 @@
+package tenterbook.search.question;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tenterbook.search.query.Constraint;
+import tenterbook.search.query.Order;
+import tenterbook.search.query.UserText;
+
+/**
+ * What a question was taken for.
+ *
+ * @param facts in the order in which they were typed
+ * @param words that are no facts, in order; looked for in everything that is written of a piece
+ * @param weighing words of facts: pieces that have them come first, others are found all the same
+ * @param order as in 'the largest'; null where none was asked for
+ */
+public record Reading(
+        List<Understood> facts,
+        UserText words,
+        UserText weighing,
+        @Nullable Order order) {
+    public static final Reading NOTHING = new Reading(List.of(), UserText.NONE, UserText.NONE, null);
+
+    public Reading {
+        facts = List.copyOf(facts);
+    }
+
+    public List<Constraint> constraints() {
+        return facts.stream().map(Understood::constraint).toList();
+    }
+}

@@ -1,0 +1,219 @@
+package tenterbook.search.question;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.YearMonth;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import tenterbook.measure.DateText;
+import tenterbook.measure.PartialDate;
+import tenterbook.search.query.Constraint;
+import tenterbook.search.query.Days;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+
+/** When a piece was finished: 'may 2024', '2024-09', 'spring 2024', 'before 2023', 'last year', 'dezembro de 2024'. */
+final class Times implements Match.Matcher {
+    private static final int LONGEST = 8;
+    private static final Pattern AGO =
+            Pattern.compile("(?:ha )?(\\d{1,3}) (years?|months?|anos?|mes(?:es)?)(?: ago| atras)?");
+    private static final Pattern TWO_MONTHS =
+            Pattern.compile("^([a-z]{3,9}) (?:to|and|or|a|e|-) ([a-z]{3,9}) (\\d{4})$");
+    private static final int FIRST_YEAR = 1900;
+    private static final int LAST_YEAR = 2099;
+
+    /** Portuguese words of dates, as {@link DateText} knows them. */
+    private static final Map<String, String> ENGLISH = Map.ofEntries(
+            Map.entry("janeiro", "january"),
+            Map.entry("fevereiro", "february"),
+            Map.entry("marco", "march"),
+            Map.entry("abril", "april"),
+            Map.entry("maio", "may"),
+            Map.entry("junho", "june"),
+            Map.entry("julho", "july"),
+            Map.entry("agosto", "august"),
+            Map.entry("setembro", "september"),
+            Map.entry("outubro", "october"),
+            Map.entry("novembro", "november"),
+            Map.entry("dezembro", "december"),
+            Map.entry("primavera", "spring"),
+            Map.entry("verao", "summer"),
+            Map.entry("outono", "autumn"),
+            Map.entry("inverno", "winter"),
+            Map.entry("fall", "autumn"),
+            Map.entry("antes", "before"),
+            Map.entry("depois", "after"),
+            Map.entry("apos", "after"),
+            Map.entry("desde", "since"),
+            Map.entry("ate", "to"),
+            Map.entry("entre", "between"),
+            Map.entry("until", "to"));
+
+    private static final Set<String> PASSED_OVER =
+            Set.of("of", "the", "de", "do", "da", "in", "em", "during", "from", "made", "finished");
+
+    /** Months by season of the northern half of the year, as {@link DateText} reads them. */
+    private static final Map<String, Set<Integer>> SEASONS = Map.of(
+            "spring",
+            Set.of(3, 4, 5),
+            "summer",
+            Set.of(6, 7, 8),
+            "autumn",
+            Set.of(9, 10, 11),
+            "winter",
+            Set.of(12, 1, 2));
+
+    /** These are times only after 'in'. */
+    private static final Set<String> OTHER_WORDS =
+            Set.of("may", "march", "mar", "jan", "dec", "spring", "fall", "autumn", "summer", "winter");
+
+    private final LocalDate today;
+
+    Times(LocalDate today) {
+        this.today = today;
+    }
+
+    /**
+     * A time found.
+     *
+     * @param days null for months of whatever year
+     * @param months 1 to 12; empty where there are days
+     */
+    record When(int end, Days days, Set<Integer> months) {}
+
+    @Override
+    public Match at(List<Token> tokens, int from) {
+        When when = when(tokens, from);
+        if (when == null) {
+            return null;
+        }
+        Constraint constraint = when.days() == null
+                ? new Constraint.OfMonth(when.months(), false)
+                : new Constraint.OfDays(when.days(), false);
+        return new Match(when.end(), constraint, Message.of("question.finished", "when", words(when)));
+    }
+
+    static String words(When when) {
+        return when.days() != null
+                ? when.days().toString()
+                : when.months().stream()
+                        .sorted()
+                        .map(month -> Month.of(month).getDisplayName(TextStyle.FULL, Locale.UK))
+                        .collect(Collectors.joining(", "));
+    }
+
+    When when(List<Token> tokens, int from) {
+        for (int end = Math.min(tokens.size(), from + LONGEST); end > from; end--) {
+            List<Token> some = tokens.subList(from, end);
+            Days days = relative(some);
+            if (days == null && some.stream().anyMatch(Times::year)) {
+                days = read(some);
+            }
+            if (days != null) {
+                return new When(end, days, Set.of());
+            }
+        }
+        return months(tokens, from);
+    }
+
+    /** A month or a season after 'in', or a month whose name is no other word. */
+    private static When months(List<Token> tokens, int from) {
+        int at = from;
+        boolean in = tokens.get(at).is("in", "em", "no", "na", "during", "every", "this");
+        at += in ? 1 : 0;
+        if (at >= tokens.size() || !tokens.get(at).word()) {
+            return null;
+        }
+        String word = ENGLISH.getOrDefault(tokens.get(at).text(), tokens.get(at).text());
+        if (!in && OTHER_WORDS.contains(word)) {
+            return null;
+        }
+        Set<Integer> months = SEASONS.containsKey(word)
+                ? SEASONS.get(word)
+                : IntStream.rangeClosed(1, 12)
+                        .filter(month -> named(month, word))
+                        .boxed()
+                        .collect(Collectors.toSet());
+        return months.isEmpty() ? null : new When(at + 1, null, months);
+    }
+
+    private static boolean named(int month, String word) {
+        String name = Month.of(month).getDisplayName(TextStyle.FULL, Locale.UK).toLowerCase(Locale.ROOT);
+        return word.equals(name) || word.equals(name.substring(0, 3)) && !name.equals("may");
+    }
+
+    private static boolean year(Token token) {
+        return token.number() && token.text().matches("\\d{4}") && year(Double.parseDouble(token.text()));
+    }
+
+    /** Whether a number may be a year of these times. */
+    static boolean year(double number) {
+        return number >= FIRST_YEAR && number <= LAST_YEAR;
+    }
+
+    private Days relative(List<Token> tokens) {
+        YearMonth month = YearMonth.from(today);
+        Matcher ago = AGO.matcher(WordTable.key(tokens));
+        if (ago.matches()) {
+            long count = Long.parseLong(ago.group(1));
+            return ago.group(2).startsWith("y") || ago.group(2).startsWith("a")
+                    ? year((int) (today.getYear() - count))
+                    : month(month.minusMonths(count));
+        }
+        return switch (String.valueOf(WordTable.SHIPPED.value("time", tokens))) {
+            case "this-year" -> year(today.getYear());
+            case "last-year" -> year(today.getYear() - 1);
+            case "year-before" -> year(today.getYear() - 2);
+            case "this-month" -> month(month);
+            case "last-month" -> month(month.minusMonths(1));
+            case "this-week" -> new Days(today.minusDays(today.getDayOfWeek().getValue() - 1L), today);
+            case "today" -> new Days(today, today);
+            case "yesterday" -> new Days(today.minusDays(1), today.minusDays(1));
+            default -> null;
+        };
+    }
+
+    private static Days year(int year) {
+        return new Days(LocalDate.of(year, 1, 1), LocalDate.of(year, 12, 31));
+    }
+
+    private static Days month(YearMonth month) {
+        return new Days(month.atDay(1), month.atEndOfMonth());
+    }
+
+    /** As {@link DateText} reads it; null where it is no date from end to end. */
+    private static Days read(List<Token> tokens) {
+        Token last = tokens.get(tokens.size() - 1);
+        if (!last.number() && !last.word() || last.word() && PASSED_OVER.contains(last.text())) {
+            return null;
+        }
+        List<String> words = new ArrayList<>();
+        for (Token token : tokens) {
+            String text = ENGLISH.getOrDefault(token.text(), token.text());
+            if (PASSED_OVER.contains(text)) {
+                continue;
+            }
+            if (token.glued() && !words.isEmpty()) {
+                words.set(words.size() - 1, words.get(words.size() - 1) + text);
+            } else {
+                words.add(text);
+            }
+        }
+        try {
+            String text = String.join(" ", words).replaceFirst("^between (.+) (?:and|e) ", "$1 to ");
+            text = TWO_MONTHS.matcher(text).replaceFirst("$1 $3 to $2 $3");
+            PartialDate date = DateText.read(text);
+            return date.known() && !date.about() ? new Days(date.from(), date.to()) : null;
+        } catch (Refusal e) {
+            return null;
+        }
+    }
+}

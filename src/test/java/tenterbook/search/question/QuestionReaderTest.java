@@ -1,0 +1,257 @@
+package tenterbook.search.question;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tenterbook.search.facet.FacetTerms;
+import tenterbook.search.index.PieceFacets;
+import tenterbook.search.query.Constraint;
+import tenterbook.search.query.Days;
+import tenterbook.search.query.Facet;
+import tenterbook.search.query.FacetValues;
+import tenterbook.search.query.Measured;
+import tenterbook.search.query.Order;
+import tenterbook.search.query.Span;
+
+/** What a question is read as, over the names of a small archive. The day is 28 November 2026. */
+class QuestionReaderTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 28);
+
+    private static final QuestionReader READER = new QuestionReader(
+            new Lexicon(terms(
+                    Map.entry(Facet.BOARD, "B01=Fig and wasp"),
+                    Map.entry(Facet.BOARD, "B02=Heron weir"),
+                    Map.entry(Facet.BOARD, "B02/I=Heron weir, state I"),
+                    Map.entry(Facet.BOARD, "B02/II=Heron weir, state II"),
+                    Map.entry(Facet.FIBRE, "silk=silk"),
+                    Map.entry(Facet.FIBRE, "linen=linen"),
+                    Map.entry(Facet.CLOTH, "lv=linen voile"),
+                    Map.entry(Facet.DYE, "woad=woad"),
+                    Map.entry(Facet.DYE, "walnut hull=walnut hull"),
+                    Map.entry(Facet.MORDANT, "aluminium acetate=aluminium acetate"),
+                    Map.entry(Facet.FAULT, "leak=leak"),
+                    Map.entry(Facet.FAULT, "pale inner layers=pale inner layers"),
+                    Map.entry(Facet.HOLDER, "sala-vermia=Sala Vermia"),
+                    Map.entry(Facet.COLOUR, "deep blue=deep blue"),
+                    Map.entry(Facet.COLOUR, "light blue=light blue"),
+                    Map.entry(Facet.COLOUR, "undyed linen=undyed linen"),
+                    Map.entry(Facet.EVENT, "sold/2024-10-11/2024-10-11=sold"),
+                    Map.entry(Facet.EVENT, "sold/2024-02-21/2024-02-21=sold"),
+                    Map.entry(Facet.EVENT, "washed/2025-01-01/2025-12-31=washed"))),
+            Set.of("v 24 7", "24 7", "7", "v 24 12")::contains,
+            "v 24 "::startsWith,
+            TODAY);
+
+    @SafeVarargs
+    private static FacetTerms.Term[] terms(Map.Entry<Facet, String>... values) {
+        List<FacetTerms.Term> terms = new ArrayList<>();
+        for (Map.Entry<Facet, String> each : values) {
+            String[] parts = each.getValue().split("=");
+            terms.add(new FacetTerms.Term(
+                    each.getKey(), new PieceFacets.Value(parts[0], parts[1]), FacetValues.folded(parts[0])));
+        }
+        return terms.toArray(new FacetTerms.Term[0]);
+    }
+
+    private static Constraint only(String typed) {
+        Reading reading = READER.read(typed);
+        assertThat(reading.words().parts()).as("words left of '%s'", typed).isEmpty();
+        assertThat(reading.constraints()).as("facts of '%s'", typed).hasSize(1);
+        return reading.constraints().get(0);
+    }
+
+    private static Constraint facet(Facet facet, boolean not, String... values) {
+        return new Constraint.OfFacet(facet, Set.of(values), not);
+    }
+
+    @Test
+    void statusIsReadInBothLanguages() {
+        assertThat(only("sold")).isEqualTo(facet(Facet.STATUS, false, "sold"));
+        assertThat(only("Vendidas")).isEqualTo(facet(Facet.STATUS, false, "sold"));
+        assertThat(only("not sold")).isEqualTo(facet(Facet.STATUS, true, "sold"));
+        assertThat(only("unsold")).isEqualTo(facet(Facet.STATUS, true, "sold"));
+        assertThat(only("em consignação")).isEqualTo(facet(Facet.STATUS, false, "consigned"));
+    }
+
+    @Test
+    void aHolderIsNamedWholeOrAfterAWordOfPlace() {
+        assertThat(only("at Sala Vermia")).isEqualTo(facet(Facet.HOLDER, false, "sala-vermia"));
+        assertThat(only("with vermia")).isEqualTo(facet(Facet.HOLDER, false, "sala-vermia"));
+        assertThat(READER.read("vermia").facts()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"V24-7,v 24 7", "v24-007,v 24 7", "24-007,24 7", "7,7", "piece 7,7", "v24 12,v 24 12", "V24-88,v 24 88"
+    })
+    void aNumberIsReadInAnyWriting(String typed, String plain) {
+        assertThat(only(typed)).isEqualTo(new Constraint.OfPieceNumber(plain, false));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "B02,b02",
+        "b2,b02",
+        "B02 state II,b02/ii",
+        "B02-II,b02/ii",
+        "b2 I,b02/i",
+        "board 2 second state,b02/ii",
+        "heron weir state 2,b02/ii",
+        "heron weir,b02",
+        "fig and wasp board,b01",
+        "board of herons,b02"
+    })
+    void aBoardAndItsStateAreReadInAnyWriting(String typed, String value) {
+        assertThat(only(typed)).isEqualTo(facet(Facet.BOARD, false, value));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "six dips,6,6",
+        "6 dips,6,6",
+        "dips 6,6,6",
+        "more than ten dips,11,",
+        "6-8,6,8",
+        "about 6,5,7",
+        "under 4 dips,,3",
+        "at least 4 dips,4,",
+        "four or more dips,4,",
+        "between 4 and 6 dips,4,6",
+        "doze banhos,12,12",
+        "9x dipped,9,9",
+        "3 dips or less,,3"
+    })
+    void dipsAreReadAsPeopleSayThem(String typed, Double from, Double to) {
+        assertThat(((Constraint.OfNumber) only(typed)).spans()).isEqualTo(Map.of(Measured.DIPS, new Span(from, to)));
+    }
+
+    /** One inch is 25.4 mm exactly (international yard and pound, 1959). */
+    @Test
+    void aSizeMeansAnySideToHalfOfItsLastDigit() {
+        assertThat(((Constraint.OfNumber) only("60 in")).spans())
+                .isEqualTo(Map.of(Measured.SIDE, new Span(59.5 * 25.4 / 10, 60.5 * 25.4 / 10)));
+        assertThat(((Constraint.OfNumber) only("over 2 m")).spans())
+                .isEqualTo(Map.of(Measured.SIDE, new Span(200.01, null)));
+        assertThat(((Constraint.OfNumber) only("116 x 98")).spans())
+                .isEqualTo(Map.of(Measured.LENGTH, new Span(115.5, 116.5), Measured.WIDTH, new Span(97.5, 98.5)));
+        assertThat(((Constraint.OfNumber) only("120 cm x 60 cm")).spans())
+                .containsOnlyKeys(Measured.LENGTH, Measured.WIDTH);
+        assertThat(((Constraint.OfNumber) only("40 cm wide")).spans()).containsOnlyKeys(Measured.WIDTH);
+        assertThat(((Constraint.OfNumber) only("under 30 g")).spans())
+                .isEqualTo(Map.of(Measured.MASS, new Span(null, 29.99)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "over 500 euro,500.01,", "under 100 €,,99.99", "€300+,300,", "150-200 eur,150,200",
+                "menos de 200 euros,,199.99",
+        "for 290,290,290", "max 300 eur,,300", "two hundred euros,200,200", "300 eur or less,,300", "300ish eur,270,330"
+    })
+    void aPriceIsRead(String typed, Double from, Double to) {
+        assertThat(((Constraint.OfNumber) only(typed)).spans()).isEqualTo(Map.of(Measured.PRICE, new Span(from, to)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "may 2024,2024-05-01,2024-05-31", "2024-09,2024-09-01,2024-09-30", "spring 2024,2024-03-01,2024-05-31",
+        "last year,2025-01-01,2025-12-31", "ano passado,2025-01-01,2025-12-31", "before 2023,,2022-12-31",
+        "since june 2024,2024-06-01,", "after 10 nov 2024,2024-11-11,", "dezembro de 2024,2024-12-01,2024-12-31",
+        "march to may 2024,2024-03-01,2024-05-31", "2 years ago,2024-01-01,2024-12-31", "2024,2024-01-01,2024-12-31"
+    })
+    void aTimeIsRead(String typed, LocalDate from, LocalDate to) {
+        assertThat(only(typed)).isEqualTo(new Constraint.OfDays(new Days(from, to), false));
+    }
+
+    @Test
+    void aMonthWithoutAYearIsThatMonthOfAnyYear() {
+        assertThat(only("october")).isEqualTo(new Constraint.OfMonth(Set.of(10), false));
+        assertThat(only("in may")).isEqualTo(new Constraint.OfMonth(Set.of(5), false));
+        assertThat(READER.read("may").facts()).as("it may be the verb").isEmpty();
+    }
+
+    @Test
+    void whatHappenedIsReadWithItsTime() {
+        assertThat(only("sold in october")).isEqualTo(facet(Facet.EVENT, false, "sold/2024-10-11/2024-10-11"));
+        assertThat(only("vendida em fevereiro de 2024"))
+                .isEqualTo(facet(Facet.EVENT, false, "sold/2024-02-21/2024-02-21"));
+        assertThat(only("washed last year")).isEqualTo(facet(Facet.EVENT, false, "washed/2025-01-01/2025-12-31"));
+        assertThat(only("never washed")).isEqualTo(facet(Facet.EVENT, true, "washed/2025-01-01/2025-12-31"));
+    }
+
+    @Test
+    void materialsFaultsAndColoursAreReadInOtherWordsToo() {
+        assertThat(only("linho")).isEqualTo(facet(Facet.FIBRE, false, "linen"));
+        assertThat(only("linen voile")).isEqualTo(facet(Facet.CLOTH, false, "lv"));
+        assertThat(only("isatis tinctoria")).isEqualTo(facet(Facet.DYE, false, "woad"));
+        assertThat(only("cochineal")).as("a dye that no piece has").isEqualTo(facet(Facet.DYE, false));
+        assertThat(only("acetato de alumínio")).isEqualTo(facet(Facet.MORDANT, false, "aluminium acetate"));
+        assertThat(only("leaked")).isEqualTo(facet(Facet.FAULT, false, "leak"));
+        assertThat(only("inner layers too pale")).isEqualTo(facet(Facet.FAULT, false, "pale inner layers"));
+        assertThat(only("deep blue")).isEqualTo(facet(Facet.COLOUR, false, "deep blue"));
+        assertThat(only("azul escuro")).isEqualTo(facet(Facet.COLOUR, false, "deep blue"));
+        assertThat(only("blue")).isEqualTo(facet(Facet.COLOUR, false, "deep blue", "light blue"));
+        assertThat(only("undyed linen")).isEqualTo(facet(Facet.COLOUR, false, "undyed linen"));
+    }
+
+    @Test
+    void whatIsMissingIsRead() {
+        assertThat(only("without a photograph")).isEqualTo(facet(Facet.LACKING, false, "photograph"));
+        assertThat(only("sem preço")).isEqualTo(facet(Facet.LACKING, false, "price"));
+        assertThat(only("missing photographs")).isEqualTo(facet(Facet.LACKING, false, "photograph"));
+        assertThat(only("missing")).as("no noun after it").isEqualTo(facet(Facet.STATUS, false, "lost"));
+        assertThat(only("never examined")).isEqualTo(facet(Facet.EXAMINED, false, "never"));
+    }
+
+    @Test
+    void severalFactsStandTogetherAndAMinusTurnsOneRound() {
+        assertThat(READER.read("woad not silk").constraints())
+                .containsExactly(facet(Facet.DYE, false, "woad"), facet(Facet.FIBRE, true, "silk"));
+        assertThat(READER.read("silk -leak").constraints())
+                .containsExactly(facet(Facet.FIBRE, false, "silk"), facet(Facet.FAULT, true, "leak"));
+        assertThat(READER.read("linen six dips").constraints()).hasSize(2);
+    }
+
+    @Test
+    void alternativesAreReadAsOneFact() {
+        assertThat(only("B01 or B02")).isEqualTo(facet(Facet.BOARD, false, "b01", "b02"));
+        assertThat(only("sold, given")).isEqualTo(facet(Facet.STATUS, false, "sold", "given"));
+        assertThat(only("silk or linen")).isEqualTo(facet(Facet.FIBRE, false, "silk", "linen"));
+        assertThat(READER.read("silk linen").constraints())
+                .as("both fibres in one cloth")
+                .hasSize(2);
+    }
+
+    @Test
+    void whatIsNoFactStaysAWordAndAFactInQuotesIsOne() {
+        Reading reading = READER.read("where is the sold heron from the rain");
+        assertThat(reading.constraints()).containsExactly(facet(Facet.STATUS, false, "sold"));
+        assertThat(reading.words().parts())
+                .extracting(part -> part.words().get(0))
+                .containsExactly("heron", "rain");
+        assertThat(READER.read("\"sold\"").facts()).isEmpty();
+        assertThat(READER.read("\"sold\"").words().parts()).hasSize(1);
+    }
+
+    @Test
+    void eachFactCanBeTakenOutOrTurnedBackIntoWords() {
+        Understood sold = READER.read("heron sold in the rain").facts().get(0);
+        assertThat(sold.label().inEnglish()).isEqualTo("Status: sold");
+        assertThat(sold.without()).isEqualTo("heron in the rain");
+        assertThat(sold.asWords()).isEqualTo("heron \"sold\" in the rain");
+        assertThat(READER.read(sold.asWords()).facts()).isEmpty();
+    }
+
+    @Test
+    void theLargestIsAnOrder() {
+        Reading reading = READER.read("largest silk piece");
+        assertThat(reading.order()).isEqualTo(Order.SIZE);
+        assertThat(reading.constraints()).containsExactly(facet(Facet.FIBRE, false, "silk"));
+        assertThat(reading.words().empty()).isTrue();
+    }
+}
