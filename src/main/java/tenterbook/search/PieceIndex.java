@@ -101,9 +101,10 @@ public final class PieceIndex implements AutoCloseable {
                 Message.of(key, "why", String.valueOf(e.getMessage())).inEnglish(), e);
     }
 
-    /** Every facet, in the order in which a page shows them. */
+    /** Every facet that is offered, in the order in which a page shows them. */
     public List<Facet> facets() {
         return Stream.concat(Facet.OWN.stream(), outside.facets().stream())
+                .filter(Facet::offered)
                 .sorted()
                 .toList();
     }
