@@ -8,15 +8,17 @@ import tenterbook.words.Message;
 import tenterbook.words.Worded;
 
 /**
- * What the program takes for the cloth in a photograph.
+ * Where the cloth is in a photograph: as a person drew it, or what the program takes for it.
  *
- * @param edge whether its edge was found
+ * @param edge who says so, or why there is no outline
  * @param corners of its outline, in parts of the width and height of the upright picture; none where the edge was not found
  * @param measured the figure that decided, for whoever wants to know; what it is depends on {@code edge}
  */
 public record ClothOutline(Edge edge, List<Corner> corners, double measured) {
     /** What came of looking for the edge, and the reason where it was not found. */
     public enum Edge implements Worded {
+        /** A person drew it; nothing is measured. */
+        DRAWN,
         /** The whole edge that is in the picture was found; measured is how steady it is, see {@link #UNSTEADY}. */
         FOUND,
         /** The picture shows nothing but cloth; measured is how alike its frame and its middle are, 0 to 1. */
@@ -36,8 +38,9 @@ public record ClothOutline(Edge edge, List<Corner> corners, double measured) {
         /** The photograph cannot be shown, or its file is gone. */
         NO_PICTURE;
 
+        /** Whether there is an outline. */
         public boolean found() {
-            return this == FOUND || this == FILLS_THE_PICTURE;
+            return this == DRAWN || this == FOUND || this == FILLS_THE_PICTURE;
         }
 
         @Override
@@ -54,5 +57,14 @@ public record ClothOutline(Edge edge, List<Corner> corners, double measured) {
             throw new IllegalStateException("An outline has corners where its edge was found, and only there; found: "
                     + corners.size() + " with " + edge);
         }
+    }
+
+    public static ClothOutline drawn(List<Corner> corners) {
+        return new ClothOutline(Edge.DRAWN, corners, 0);
+    }
+
+    /** Of a photograph that cannot be shown. */
+    public static ClothOutline unseen() {
+        return new ClothOutline(Edge.NO_PICTURE, List.of(), 0);
     }
 }

@@ -1,11 +1,17 @@
 package tenterbook.imaging.pixels;
 
+import tenterbook.colour.palette.Pixels;
+
 /**
  * Upright sRGB pixels, 0xAARRGGBB row by row.
  *
  * @param argb width × height values, not to be changed
  */
 public record RgbPicture(int[] argb, int width, int height) {
+    public Pixels pixels() {
+        return new Pixels(argb, width, height);
+    }
+
     /** This picture with its long edge reduced to {@code longEdge} pixels; itself if it is no longer than that. */
     RgbPicture within(int longEdge) {
         return Reduction.within(new ArgbRows(argb, width, height), longEdge).orElse(this);

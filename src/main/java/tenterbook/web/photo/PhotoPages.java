@@ -26,12 +26,13 @@ import tenterbook.imaging.Originals;
 import tenterbook.imaging.Photo;
 import tenterbook.imaging.PhotoCalibration;
 import tenterbook.imaging.PreviewSize;
+import tenterbook.imaging.SeenCloth;
+import tenterbook.imaging.cloth.ClothOutline;
 import tenterbook.imaging.file.PhotoRefused;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.ColourRole;
-import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.web.FlashMessage;
@@ -67,6 +68,7 @@ public final class PhotoPages {
                 ctx -> show(ctx, Form.empty().put("corners", corners(ctx))));
         routes.post("/pieces/{number}/photos/{digest}/colours", this::nameColour);
         routes.post("/pieces/{number}/photos/{digest}/colours/forget", this::forgetColour);
+        routes.post("/pieces/{number}/photos/{digest}/cloth", this::outlineCloth);
     }
 
     private static Digest digest(Context ctx) {
@@ -144,7 +146,7 @@ public final class PhotoPages {
     }
 
     /**
-     * A photograph of a piece with its palette and the colours named on it.
+     * A photograph of a piece with the outline of its cloth, its palette and the colours named on it.
      *
      * @param corners of a card to draw; empty where none are typed or they are no numbers
      * @param white that the values shown are told against
@@ -155,6 +157,8 @@ public final class PhotoPages {
             int version,
             PiecePhoto shot,
             Photo photo,
+            SeenCloth seen,
+            ColourBand clothBand,
             ColourBand palette,
             List<Named> named,
             PhotoCalibration calibration,
@@ -165,6 +169,18 @@ public final class PhotoPages {
             Form typed) {
         /** A colour area the picture suggests, with the part to measure it on as corners in percent. */
         public record Proposal(String role, ColourBand.Swatch swatch, double share, String outline, String drawn) {}
+
+        /** Corners as SVG reads them, in parts of the picture. */
+        static String points(List<Region.Corner> corners) {
+            return corners.stream()
+                    .map(corner -> String.format(Locale.ROOT, "%.4f,%.4f", corner.x(), corner.y()))
+                    .collect(java.util.stream.Collectors.joining(" "));
+        }
+
+        /** Of the outline of the cloth; empty without one. */
+        public String clothPoints() {
+            return points(seen.outline().corners());
+        }
 
         /** The region's place in the list, and how it looks. */
         public record Named(int index, ColourRegion region, ColourBand.Swatch swatch, String corners) {}
@@ -179,17 +195,16 @@ public final class PhotoPages {
         return Optional.ofNullable(ctx.queryParam("corners")).orElse("").replace('+', ' ');
     }
 
-    private List<PhotoView.Proposal> proposals(Digest digest, PiecePhoto shot) throws IOException {
-        boolean whole = shot.role() == PhotoRole.FRONT || shot.role() == PhotoRole.BACK;
-        return measuring.proposals(digest, whole).stream()
+    /** Of the cloth; where its edge is not known, of the whole picture, for a person to judge. */
+    private List<PhotoView.Proposal> proposals(Digest digest, ClothOutline cloth) throws IOException {
+        Region outline = cloth.edge().found() ? new Region(cloth.corners()) : Region.WHOLE;
+        return measuring.proposals(digest, outline).stream()
                 .map(area -> new PhotoView.Proposal(
                         area.part().toString(),
                         ColourBand.swatch(area.mean(), "", area.share(), 0),
                         area.share(),
                         CalibrationPages.text(area.sample().corners()).replace('+', ' '),
-                        area.sample().corners().stream()
-                                .map(corner -> String.format(Locale.ROOT, "%.4f,%.4f", corner.x(), corner.y()))
-                                .collect(java.util.stream.Collectors.joining(" "))))
+                        PhotoView.points(area.sample().corners())))
                 .toList();
     }
 
@@ -212,6 +227,7 @@ public final class PhotoPages {
             named.add(new PhotoView.Named(
                     i, region, ColourBand.swatch(region.colour(), region.name(), 1, 0), corners(region)));
         }
+        SeenCloth seen = site.archive().cloths().of(photo);
         boolean propose = ctx.queryParam("propose") != null && photo.viewable();
         Html.show(
                 ctx,
@@ -231,12 +247,14 @@ public final class PhotoPages {
                                         saved.version(),
                                         shot,
                                         photo,
-                                        ColourBand.of(photo),
+                                        seen,
+                                        ColourBand.of(photo, seen.palette()),
+                                        ColourBand.of(photo, photo.palette()),
                                         named,
                                         measuring.calibration(digest).orElse(null),
                                         typed.text("corners").matches("[-\\d., ]*") ? typed.text("corners") : "",
                                         propose,
-                                        propose ? proposals(digest, shot) : List.of(),
+                                        propose ? proposals(digest, seen.outline()) : List.of(),
                                         WhitePoint.parse(ctx.queryParam("illuminant")),
                                         typed),
                         "colourRoles", Choices.words(ColourRole.values())));
@@ -373,6 +391,40 @@ public final class PhotoPages {
 
     private static double bound(String percent) {
         return Math.min(1, Math.max(0, Double.parseDouble(percent) / 100));
+    }
+
+    /** Keeps the outline that a person drew, or takes it back; what the program found stands where there is none. */
+    private void outlineCloth(Context ctx) throws IOException {
+        Saved<Piece> saved = piece(ctx);
+        Digest digest = digest(ctx);
+        shot(saved.record(), digest);
+        Saved<Photo> photo = site.archive()
+                .ledger()
+                .find(Kinds.PHOTO, digest.hex())
+                .orElseThrow(() -> new NotFound(Message.of("not-here.photograph", "name", digest.brief())));
+        Form typed = Form.of(ctx.formParamMap());
+        Region outline = switch (typed.text("act")) {
+            case "whole" -> Region.WHOLE;
+            case "found" -> null;
+            default -> typed.read("cloth", null, PhotoPages::drawn);
+        };
+        if (outline == null && !typed.text("act").equals("found") && !typed.hasProblems()) {
+            typed.problem("cloth", w("measuring.no-outline"));
+        }
+        if (typed.hasProblems()) {
+            again(ctx, typed);
+            return;
+        }
+        Photo changed = photo.record().withCloth(outline == null ? List.of() : outline.corners());
+        site.archive()
+                .ledger()
+                .write(
+                        site.author(),
+                        act -> act.save(Kinds.PHOTO, changed, photo.version(), w("measuring.outlined-note")));
+        FlashMessage.andGo(
+                ctx,
+                w(outline == null ? "measuring.outline-taken-back" : "measuring.outlined"),
+                "/pieces/" + saved.record().number() + "/photos/" + digest + "#cloth");
     }
 
     private void forgetColour(Context ctx) {

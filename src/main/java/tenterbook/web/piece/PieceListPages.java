@@ -282,7 +282,7 @@ public final class PieceListPages {
         if (!colours.like().isEmpty()) {
             return w("pieces.chosen.like", "piece", colours.like());
         }
-        return Stream.concat(
+        String near = Stream.concat(
                         colours.anywhere().stream()
                                 .map(colour -> w("pieces.chosen.near", "colour", ColourWords.of(colour))),
                         colours.regions().entrySet().stream()
@@ -293,6 +293,7 @@ public final class PieceListPages {
                                         "colour",
                                         ColourWords.of(part.getValue()))))
                 .collect(Collectors.joining(", "));
+        return colours.picture() ? near + ", " + w("pieces.chosen.picture") : near;
     }
 
     private static List<Link> orders(PieceQuery query) {

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.Papers;
 import tenterbook.archive.arrival.PhotoRegistration;
@@ -20,6 +21,7 @@ import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
 import tenterbook.facts.Whereabouts;
 import tenterbook.imaging.Photo;
+import tenterbook.imaging.cloth.ClothOutline;
 import tenterbook.imaging.file.PhotoRefused;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
@@ -196,6 +198,7 @@ public final class PiecePages {
             Piece piece,
             int version,
             ColourBand band,
+            ClothOutline.@Nullable Edge clothDoubt,
             List<Shot> photos,
             List<Dyeing> dyeings,
             List<FactLine> facts,
@@ -211,7 +214,7 @@ public final class PiecePages {
     }
 
     /** A photograph with what is known of the file. */
-    public record Shot(PiecePhoto of, Photo photo, ColourBand band) {
+    public record Shot(PiecePhoto of, Photo photo) {
         public String alt(String title) {
             return of.caption().isEmpty() ? w("plates.alt", "photograph", of.shows(), "piece", title) : of.caption();
         }
@@ -230,7 +233,7 @@ public final class PiecePages {
         for (PiecePhoto photo : piece.photos()) {
             Photo found = facts.photos().get(photo.photo());
             if (found != null) {
-                photos.add(new Shot(photo, found, ColourBand.of(found)));
+                photos.add(new Shot(photo, found));
             }
         }
         List<Dyeing> dyeings = new ArrayList<>();
@@ -250,6 +253,7 @@ public final class PiecePages {
                 piece,
                 saved.version(),
                 ColourBand.of(facts.colours()),
+                facts.colours().doubt(),
                 photos,
                 dyeings,
                 facts(facts),

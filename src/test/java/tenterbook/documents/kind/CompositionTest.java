@@ -152,7 +152,8 @@ class CompositionTest {
                                 true,
                                 List.of(),
                                 List.of(),
-                                ""));
+                                "",
+                                List.of()));
             }
             return act.create(Kinds.PIECE, piece);
         });
