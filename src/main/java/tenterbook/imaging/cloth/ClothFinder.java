@@ -23,14 +23,19 @@ public final class ClothFinder {
     public static final int LONG_EDGE = 256;
 
     private static final double LEAST_SHARE = 0.03;
-    private static final double LEAST_OVERLAP = 0.98;
+    private static final double LEAST_OVERLAP = 0.96;
     private static final double LEAST_CLEAR = 0.97;
     private static final double MOST_RAGGED = 1.3;
     private static final double LEAST_FILLED = 0.72;
     private static final double MOST_OTHER = 0.04;
     private static final double SMOOTHER = 3;
+    /** From so much in common between frame and middle on, there is no backdrop; from the second on where no edge is found either. */
+    private static final double VERY_ALIKE = 0.75;
+
     private static final double ALIKE = 0.6;
+    /** Parts of the frame that surely show backdrop: at most so much where the cloth fills the picture, and too little to begin with. */
     private static final double FEW = 0.65;
+
     private static final double HARDLY_ANY = 0.12;
     /** How far from the edge to either side colours are compared, in cells. */
     private static final int RIM = 2;
@@ -58,12 +63,15 @@ public final class ClothFinder {
 
     private ClothOutline outline() {
         FrameColours frame = new FrameColours(raster);
-        boolean nothingElse = frame.alike() >= ALIKE && frame.backdropShare() <= FEW;
+        if (frame.alike() >= VERY_ALIKE) {
+            return whole(frame);
+        }
+        boolean alike = frame.alike() >= ALIKE && frame.backdropShare() <= FEW;
         if (frame.backdropShare() < HARDLY_ANY) {
-            return frame.alike() >= ALIKE ? whole(frame) : none(Edge.NOTHING_STANDS_OUT, frame.backdropShare());
+            return alike ? whole(frame) : none(Edge.NOTHING_STANDS_OUT, frame.backdropShare());
         }
         ClothOutline before = before(frame);
-        return before.edge() != Edge.FOUND && nothingElse ? whole(frame) : before;
+        return before.edge() != Edge.FOUND && alike ? whole(frame) : before;
     }
 
     private ClothOutline whole(FrameColours frame) {
