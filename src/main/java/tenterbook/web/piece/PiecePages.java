@@ -16,6 +16,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.archive.Papers;
 import tenterbook.archive.arrival.PhotoRegistration;
 import tenterbook.facts.Cloths;
+import tenterbook.facts.Colours;
 import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
@@ -188,6 +189,7 @@ public final class PiecePages {
     /**
      * A piece as its page shows it.
      *
+     * @param clothDoubt why its photograph gives no colours; null where it gives some or a person named them
      * @param notDyed what stands in place of the dyeings where there is none
      * @param dyeings the clampings it went through, in order
      * @param papers that were printed for it, newest first
@@ -253,7 +255,9 @@ public final class PiecePages {
                 piece,
                 saved.version(),
                 ColourBand.of(facts.colours()),
-                facts.colours().doubt(),
+                facts.colours().from() == Colours.From.NAMED
+                        ? null
+                        : facts.colours().doubt(),
                 photos,
                 dyeings,
                 facts(facts),
