@@ -43,6 +43,7 @@ import tenterbook.web.condition.ConditionPages;
 import tenterbook.web.condition.ConditionReportPages;
 import tenterbook.web.photo.ArrivalPages;
 import tenterbook.web.photo.CalibrationPages;
+import tenterbook.web.photo.ClothPages;
 import tenterbook.web.photo.FadingPages;
 import tenterbook.web.photo.LayerPages;
 import tenterbook.web.photo.PhotoColourApi;
@@ -168,6 +169,7 @@ public final class Server implements AutoCloseable {
         new ArrivalPages(site).routes(routes);
         new WaitingPages(site).routes(routes);
         new CalibrationPages(site, measuring, photoPages).routes(routes);
+        new ClothPages(site, photoPages).routes(routes);
         new FadingPages(site, measuring).routes(routes);
         new LayerPages(site, measuring).routes(routes);
         new ColourPages(site).routes(routes);

@@ -68,10 +68,9 @@ public final class PhotoPages {
                 ctx -> show(ctx, Form.empty().put("corners", corners(ctx))));
         routes.post("/pieces/{number}/photos/{digest}/colours", this::nameColour);
         routes.post("/pieces/{number}/photos/{digest}/colours/forget", this::forgetColour);
-        routes.post("/pieces/{number}/photos/{digest}/cloth", this::outlineCloth);
     }
 
-    private static Digest digest(Context ctx) {
+    static Digest digest(Context ctx) {
         try {
             return new Digest(ctx.pathParam("digest"));
         } catch (IllegalArgumentException e) {
@@ -186,7 +185,7 @@ public final class PhotoPages {
         public record Named(int index, ColourRegion region, ColourBand.Swatch swatch, String corners) {}
     }
 
-    private Saved<Piece> piece(Context ctx) {
+    Saved<Piece> piece(Context ctx) {
         String number = ctx.pathParam("number");
         return site.archive().ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
     }
@@ -268,7 +267,7 @@ public final class PhotoPages {
         return text.toString();
     }
 
-    private static PiecePhoto shot(Piece piece, Digest digest) {
+    static PiecePhoto shot(Piece piece, Digest digest) {
         return piece.photos().stream()
                 .filter(each -> each.photo().equals(digest))
                 .findFirst()
@@ -376,7 +375,7 @@ public final class PhotoPages {
     }
 
     /** A part drawn freely: at least three corners in percent, as in '10,10 40,12 30,50'. */
-    private static Region drawn(String text) {
+    static Region drawn(String text) {
         List<Region.Corner> corners = new ArrayList<>();
         for (String pair : text.split("[\\s;]+")) {
             String[] sides = pair.split(",");
@@ -391,40 +390,6 @@ public final class PhotoPages {
 
     private static double bound(String percent) {
         return Math.min(1, Math.max(0, Double.parseDouble(percent) / 100));
-    }
-
-    /** Keeps the outline that a person drew, or takes it back; what the program found stands where there is none. */
-    private void outlineCloth(Context ctx) throws IOException {
-        Saved<Piece> saved = piece(ctx);
-        Digest digest = digest(ctx);
-        shot(saved.record(), digest);
-        Saved<Photo> photo = site.archive()
-                .ledger()
-                .find(Kinds.PHOTO, digest.hex())
-                .orElseThrow(() -> new NotFound(Message.of("not-here.photograph", "name", digest.brief())));
-        Form typed = Form.of(ctx.formParamMap());
-        Region outline = switch (typed.text("act")) {
-            case "whole" -> Region.WHOLE;
-            case "found" -> null;
-            default -> typed.read("cloth", null, PhotoPages::drawn);
-        };
-        if (outline == null && !typed.text("act").equals("found") && !typed.hasProblems()) {
-            typed.problem("cloth", w("measuring.no-outline"));
-        }
-        if (typed.hasProblems()) {
-            again(ctx, typed);
-            return;
-        }
-        Photo changed = photo.record().withCloth(outline == null ? List.of() : outline.corners());
-        site.archive()
-                .ledger()
-                .write(
-                        site.author(),
-                        act -> act.save(Kinds.PHOTO, changed, photo.version(), w("measuring.outlined-note")));
-        FlashMessage.andGo(
-                ctx,
-                w(outline == null ? "measuring.outline-taken-back" : "measuring.outlined"),
-                "/pieces/" + saved.record().number() + "/photos/" + digest + "#cloth");
     }
 
     private void forgetColour(Context ctx) {
