@@ -306,18 +306,32 @@ function markParts(marker) {
   const drawing = marker.querySelector("[data-drawing]");
   const corners = document.getElementById("corners");
   const cornersDrawn = marker.querySelector("[data-corners]");
+  const cloth = document.getElementById("cloth-corners");
+  const clothDrawn = marker.querySelector("[data-cloth]");
+  const outlineCloth = (points) => {
+    if (!cloth) return;
+    cloth.value = points.map(word).join(" ");
+    clothDrawn?.setAttribute("points", cloth.value);
+  };
+  cloth?.addEventListener("input", () => clothDrawn?.setAttribute("points", cloth.value));
   const word = (point) => point.map((value) => value.toFixed(1)).join(",");
   const drawCorners = () => cornersDrawn?.setAttribute("points", corners.value);
   corners?.addEventListener("input", drawCorners);
   outline?.addEventListener("input", () => drawing?.setAttribute("points", outline.value));
   let from = null;
   let drawn = [];
+  const tapped = [];
   marker.addEventListener("pointerdown", (event) => {
     const at = place(event);
     if (way() === "corners") {
       const now = corners.value.trim() ? corners.value.trim().split(/\s+/) : [];
       corners.value = [...(now.length >= 4 ? [] : now), word(at)].join(" ");
       drawCorners();
+      return;
+    }
+    if (way() === "cloth") {
+      tapped.push(at);
+      outlineCloth(tapped);
       return;
     }
     from = at;
@@ -332,6 +346,7 @@ function markParts(marker) {
       if (Math.hypot(to[0] - last[0], to[1] - last[1]) > 1.2 && drawn.length < 200) drawn.push(to);
       outline.value = drawn.map(word).join(" ");
       drawing.setAttribute("points", outline.value);
+      outlineCloth(drawn);
       return;
     }
     outline.value = "";
@@ -339,6 +354,7 @@ function markParts(marker) {
     [Math.min(from[0], to[0]), Math.min(from[1], to[1]), Math.max(from[0], to[0]), Math.max(from[1], to[1])]
       .forEach((value, i) => { fields[i].value = value.toFixed(1); });
     draw();
+    outlineCloth([from, [to[0], from[1]], to, [from[0], to[1]]]);
   });
   marker.addEventListener("pointerup", () => { from = null; });
 }

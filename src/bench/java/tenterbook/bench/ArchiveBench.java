@@ -24,7 +24,7 @@ import tenterbook.search.query.Span;
 import tenterbook.web.piece.TagFacet;
 
 /**
- * Measures an archive of 100,000 pieces (or as many as the first argument, {@code -Dexec.args=5000}, says), kept in {@code target/bench-archive} so
+ * Measures an archive of 100,000 pieces (or as many as the first argument, {@code -Dexec.args=5000}, says), kept in {@code target/bench-archive-cloth-…} so
  * that only the first run writes it:
  *
  * <pre>MAVEN_OPTS=-Xmx1g mvn -q -Pbench compile exec:java</pre>
@@ -50,7 +50,7 @@ public final class ArchiveBench {
 
     public static void main(String[] args) throws Exception {
         int pieces = args.length > 0 ? Integer.parseInt(args[0]) : 100_000;
-        Path folder = Path.of("target", "bench-archive-" + pieces);
+        Path folder = Path.of("target", "bench-archive-cloth-" + pieces);
         System.out.printf(
                 "%,d pieces; %d processors, heap at most %,d MB, Java %s%n",
                 pieces,

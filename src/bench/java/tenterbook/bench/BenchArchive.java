@@ -13,8 +13,12 @@ import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
 import tenterbook.colour.palette.PaletteColour;
+import tenterbook.colour.palette.Region;
 import tenterbook.colour.space.Lab;
 import tenterbook.imaging.Photo;
+import tenterbook.imaging.SeenCloth;
+import tenterbook.imaging.cloth.ClothOutline;
+import tenterbook.imaging.cloth.ClothOutline.Edge;
 import tenterbook.ledger.LedgerTransaction;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
@@ -65,10 +69,14 @@ final class BenchArchive {
     private static final Category[] CATEGORIES = Category.values();
     private final Random random = new Random(24);
 
-    private BenchArchive() {}
+    private final Archive archive;
+
+    private BenchArchive(Archive archive) {
+        this.archive = archive;
+    }
 
     static void write(Archive archive, int pieces) {
-        BenchArchive writing = new BenchArchive();
+        BenchArchive writing = new BenchArchive(archive);
         archive.ledger().write("bench", writing::shared);
         for (int from = 0; from < pieces; from += ACT) {
             int first = from;
@@ -166,6 +174,12 @@ final class BenchArchive {
         }
         List<PaletteColour> palette = palette();
         Digest digest = Digest.of(("bench " + i).getBytes(StandardCharsets.UTF_8));
+        // There is no file to look for the cloth in, so the picture is said to be all cloth.
+        archive.cloths()
+                .keep(
+                        digest,
+                        List.of(),
+                        new SeenCloth(new ClothOutline(Edge.FILLS_THE_PICTURE, Region.WHOLE.corners(), 1), palette));
         act.create(
                 Kinds.PHOTO,
                 new Photo(
@@ -184,7 +198,8 @@ final class BenchArchive {
                         true,
                         List.of(),
                         palette,
-                        Photo.UNCALIBRATED));
+                        Photo.UNCALIBRATED,
+                        List.of()));
         int year = 1995 + i % 30;
         LocalDate day = LocalDate.of(year, 1, 1).plusDays(random.nextInt(360));
         ColourRegion ground =

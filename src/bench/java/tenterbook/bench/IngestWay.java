@@ -10,6 +10,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import tenterbook.imaging.ClothTable;
 import tenterbook.imaging.IntakePool;
 import tenterbook.imaging.Originals;
 import tenterbook.imaging.PhotoIntake;
@@ -74,7 +75,10 @@ enum IngestWay {
         // Left there until the end: a disk looks slowly for room where files have just been deleted.
         Path folder = Files.createTempDirectory(Files.createDirectories(TAKEN_IN), "in");
         Originals originals = new Originals(folder.resolve("photos"));
-        PhotoIntake intake = new PhotoIntake(originals, new Previews(folder.resolve("previews"), originals));
+        PhotoIntake intake = new PhotoIntake(
+                originals,
+                new Previews(folder.resolve("previews"), originals),
+                new ClothTable(folder.resolve("photos"), null));
         IntakePool pool = new IntakePool(intake);
         List<IntakePool.Incoming> incoming =
                 photos.stream().map(IntakePool.Incoming::file).toList();

@@ -42,7 +42,7 @@ final class PhotosCommand implements Callable<Integer> {
                     from.toAbsolutePath().toString(), within, archive.folder().root());
             Originals originals = new Originals(archive.folder().photos());
             PhotoIntake intake =
-                    new PhotoIntake(originals, new Previews(archive.folder().previews(), originals));
+                    new PhotoIntake(originals, new Previews(archive.folder().previews(), originals), archive.cloths());
             ArrivalReport report;
             try (Terminal terminal = new Terminal(out)) {
                 report = new Arrivals(archive, intake, archive.author())

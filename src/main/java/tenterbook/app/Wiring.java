@@ -59,7 +59,14 @@ public final class Wiring implements AutoCloseable {
             Previews previews = new Previews(archive.folder().previews(), originals);
             Jobs jobs = new Jobs();
             Site site = new Site(
-                    archive, index, tags, originals, new PhotoIntake(originals, previews), previews, jobs, clock);
+                    archive,
+                    index,
+                    tags,
+                    originals,
+                    new PhotoIntake(originals, previews, archive.cloths()),
+                    previews,
+                    jobs,
+                    clock);
             Wiring wiring = new Wiring(archive, index, tags, jobs, Server.start(site, port));
             storeOldPapers(site);
             return wiring;

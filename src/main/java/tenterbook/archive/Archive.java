@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import tenterbook.board.BoardPair;
+import tenterbook.imaging.ClothTable;
 import tenterbook.ledger.Ledger;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.Unreadable;
@@ -25,11 +26,13 @@ public final class Archive implements AutoCloseable {
     private final ArchiveFolder folder;
     private final Ledger ledger;
     private final PaperFiles papers;
+    private final ClothTable cloths;
 
     private Archive(ArchiveFolder folder, Ledger ledger) {
         this.folder = folder;
         this.ledger = ledger;
         this.papers = new PaperFiles(folder.papers());
+        this.cloths = new ClothTable(folder);
     }
 
     /**
@@ -71,6 +74,11 @@ public final class Archive implements AutoCloseable {
     /** The stored files of issued papers. */
     public PaperFiles papers() {
         return papers;
+    }
+
+    /** Where the cloth is on each photograph. */
+    public ClothTable cloths() {
+        return cloths;
     }
 
     public Studio studio() {
@@ -153,6 +161,7 @@ public final class Archive implements AutoCloseable {
 
     @Override
     public void close() {
+        cloths.close();
         ledger.close();
         folder.close();
     }

@@ -5,8 +5,11 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import tenterbook.colour.palette.PaletteColour;
 import tenterbook.imaging.Photo;
+import tenterbook.imaging.SeenCloth;
+import tenterbook.imaging.cloth.ClothOutline.Edge;
 import tenterbook.measure.Digest;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.PhotoRole;
@@ -15,96 +18,134 @@ import tenterbook.piece.PiecePhoto;
 
 /**
  * The colours of a piece and where they come from: those a person named on photographs of the newest state that has any
- * colour, else the palettes of that state's front photographs (of any of its photographs where no front one has a palette).
+ * colour, else those of the cloth on that state's front photographs (on any of its photographs where no front one can be shown).
+ * Only cloth counts: where its edge was not found, the photograph gives no colours.
  *
  * @param named each as it stands on its photograph
- * @param palette shares averaged where there are several photographs, so that they never add up to more than the piece; greatest
- *     share first within each photograph
+ * @param cloth main colours within the outlines of the cloth; shares averaged where there are several photographs, so that they
+ *     never add up to more than the piece; greatest share first within each photograph
+ * @param picture the same of the whole photographs, with all that lies around the cloth
+ * @param doubt why the edge of the cloth was not found on the first of these photographs on which it was not; null where it was
+ *     found on each
  * @param state which state of the piece they show, from 1
  * @param now whether that is the state the piece is in; if not, it was dyed again since and no photograph shows it
  * @param calibrated whether every one of {@link #shown} comes from a calibrated photograph; false where there is none
  */
-public record Colours(List<PieceColour> named, List<PieceColour> palette, int state, boolean now, boolean calibrated) {
-    /** Least share of a palette entry; smaller ones are dust, a seam or the table. */
+public record Colours(
+        List<PieceColour> named,
+        List<PieceColour> cloth,
+        List<PieceColour> picture,
+        @Nullable Edge doubt,
+        int state,
+        boolean now,
+        boolean calibrated) {
+    /** Least share of an entry that counts; smaller ones are dust or a seam. */
     static final double LEAST_SHARE = 0.02;
 
     /** The source of the colours. */
     public enum From {
         /** A person named them on a photograph. */
         NAMED,
-        /** The palette of a whole photograph, background and all. */
-        PALETTE,
+        /** The colours within the outline of the cloth on a photograph. */
+        CLOTH,
         NOTHING
     }
 
     public Colours {
         named = List.copyOf(named);
-        palette = List.copyOf(palette);
+        cloth = List.copyOf(cloth);
+        picture = List.copyOf(picture);
     }
 
-    static Colours of(Piece piece, Map<Digest, Photo> photos) {
-        List<PiecePhoto> coloured = piece.photos().stream()
-                .filter(photo ->
-                        !photo.regions().isEmpty() || !palette(photos, photo).isEmpty())
-                .toList();
-        int state = coloured.stream().mapToInt(PiecePhoto::state).max().orElse(piece.state());
-        List<PiecePhoto> newest =
-                coloured.stream().filter(photo -> photo.state() == state).toList();
-        List<PiecePhoto> pictured = newest.stream()
-                .filter(photo -> !palette(photos, photo).isEmpty())
-                .toList();
-        List<PiecePhoto> front = pictured.stream()
-                .filter(photo -> photo.role() == PhotoRole.FRONT)
-                .toList();
-        List<PiecePhoto> counted = front.isEmpty() ? pictured : front;
+    /** @param seen the cloth on each of {@link #counted} */
+    static Colours of(Piece piece, Map<Digest, Photo> photos, Map<Digest, SeenCloth> seen) {
+        List<PiecePhoto> newest = newest(piece, photos);
+        int state = newest.stream().mapToInt(PiecePhoto::state).max().orElse(piece.state());
         List<ColourRegion> regions =
                 newest.stream().flatMap(photo -> photo.regions().stream()).toList();
-        List<PieceColour> palette = new ArrayList<>();
-        for (PiecePhoto photo : counted) {
-            for (PaletteColour entry : palette(photos, photo)) {
-                if (entry.share() >= LEAST_SHARE) {
-                    palette.add(new PieceColour(entry.colour(), Math.min(1, entry.share()) / counted.size(), ""));
-                }
-            }
-        }
+        List<Photo> counted = counted(piece, photos);
+        List<Photo> told = counted.stream()
+                .filter(photo -> !seen(seen, photo).palette().isEmpty())
+                .toList();
+        List<PieceColour> cloth = new ArrayList<>();
+        told.forEach(photo -> add(cloth, seen(seen, photo).palette(), told.size()));
+        List<PieceColour> picture = new ArrayList<>();
+        counted.forEach(photo -> add(picture, photo.palette(), counted.size()));
         boolean calibrated = regions.isEmpty()
-                ? !counted.isEmpty()
-                        && counted.stream()
-                                .noneMatch(photo ->
-                                        photos.get(photo.photo()).calibration().equals(Photo.UNCALIBRATED))
+                ? !told.isEmpty()
+                        && told.stream().noneMatch(photo -> photo.calibration().equals(Photo.UNCALIBRATED))
                 : regions.stream().allMatch(ColourRegion::calibrated);
         return new Colours(
                 regions.stream()
                         .map(region -> new PieceColour(region.colour(), region.share(), region.name(), region.role()))
                         .toList(),
-                palette,
+                cloth,
+                picture,
+                counted.stream()
+                        .map(photo -> seen(seen, photo).outline().edge())
+                        .filter(edge -> !edge.found())
+                        .findFirst()
+                        .orElse(null),
                 state,
                 state == piece.state(),
                 calibrated);
     }
 
-    /** The palette of one photograph, without named colours. */
-    public static List<PieceColour> ofPalette(Photo photo) {
-        return photo.palette().stream()
-                .map(entry -> new PieceColour(entry.colour(), Math.min(1, entry.share()), ""))
-                .toList();
+    private static SeenCloth seen(Map<Digest, SeenCloth> seen, Photo photo) {
+        return seen.getOrDefault(photo.digest(), SeenCloth.NONE);
     }
 
-    private static List<PaletteColour> palette(Map<Digest, Photo> photos, PiecePhoto photo) {
+    private static void add(List<PieceColour> colours, List<PaletteColour> palette, int photos) {
+        for (PaletteColour entry : palette) {
+            if (entry.share() >= LEAST_SHARE) {
+                colours.add(new PieceColour(entry.colour(), Math.min(1, entry.share()) / photos, ""));
+            }
+        }
+    }
+
+    /** The photographs of the newest state of which any has a colour. */
+    private static List<PiecePhoto> newest(Piece piece, Map<Digest, Photo> photos) {
+        List<PiecePhoto> coloured = piece.photos().stream()
+                .filter(photo -> !photo.regions().isEmpty() || pictured(photos, photo))
+                .toList();
+        int state = coloured.stream().mapToInt(PiecePhoto::state).max().orElse(piece.state());
+        return coloured.stream().filter(photo -> photo.state() == state).toList();
+    }
+
+    /** The photographs whose colours count, each once. */
+    static List<Photo> counted(Piece piece, Map<Digest, Photo> photos) {
+        List<PiecePhoto> pictured = newest(piece, photos).stream()
+                .filter(photo -> pictured(photos, photo))
+                .toList();
+        List<PiecePhoto> front = pictured.stream()
+                .filter(photo -> photo.role() == PhotoRole.FRONT)
+                .toList();
+        return (front.isEmpty() ? pictured : front)
+                .stream().map(photo -> photos.get(photo.photo())).distinct().toList();
+    }
+
+    private static boolean pictured(Map<Digest, Photo> photos, PiecePhoto photo) {
         Photo found = photos.get(photo.photo());
-        return found == null ? List.of() : found.palette();
+        return found != null && !found.palette().isEmpty();
+    }
+
+    /** Of one photograph alone, by name of nobody. */
+    public static List<PieceColour> ofPalette(List<PaletteColour> palette) {
+        return palette.stream()
+                .map(entry -> new PieceColour(entry.colour(), Math.min(1, entry.share()), ""))
+                .toList();
     }
 
     public From from() {
         if (!named.isEmpty()) {
             return From.NAMED;
         }
-        return palette.isEmpty() ? From.NOTHING : From.PALETTE;
+        return cloth.isEmpty() ? From.NOTHING : From.CLOTH;
     }
 
-    /** The colours that a page shows: the named ones, else the palette. */
+    /** The colours that a page shows: the named ones, else those of the cloth. */
     public List<PieceColour> shown() {
-        return named.isEmpty() ? palette : named;
+        return named.isEmpty() ? cloth : named;
     }
 
     /** The named colours for paper, each role and name once, the greatest share first. None where they show an earlier state. */
@@ -119,10 +160,19 @@ public record Colours(List<PieceColour> named, List<PieceColour> palette, int st
     }
 
     /**
-     * Named colours and palette together, for finding pieces by colour. A named colour has a share only where there is no
-     * palette, which would count its area twice.
+     * Named colours and those of the cloth together, for finding pieces by colour. A named colour has a share only where nothing
+     * else has, since its area would be counted twice.
      */
     public List<PieceColour> all() {
+        return with(cloth);
+    }
+
+    /** The same with everything that is in the photographs, the cloth or not. */
+    public List<PieceColour> anything() {
+        return with(picture);
+    }
+
+    private List<PieceColour> with(List<PieceColour> palette) {
         List<PieceColour> all = new ArrayList<>();
         named.forEach(colour -> all.add(new PieceColour(
                 colour.colour(), palette.isEmpty() ? colour.share() : null, colour.name(), colour.role())));

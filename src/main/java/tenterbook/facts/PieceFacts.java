@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
 import tenterbook.imaging.Photo;
+import tenterbook.imaging.SeenCloth;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
@@ -36,6 +37,7 @@ import tenterbook.words.Message;
  *
  * @param studio null where its record cannot be read
  * @param clampings those it passed through, in order
+ * @param seen the cloth on the photographs whose colours count
  * @param examinations earliest first
  * @param recorded when its first revision was written; null where not read, because it has a date of its own
  */
@@ -48,6 +50,7 @@ public record PieceFacts(
         Map<LotId, Lot> lots,
         Map<PartyId, Party> parties,
         Map<Digest, Photo> photos,
+        Map<Digest, SeenCloth> seen,
         List<Examination> examinations,
         @Nullable Instant recorded) {
     /** Views of the piece itself, best first. */
@@ -62,7 +65,7 @@ public record PieceFacts(
     /** A piece without other records. */
     public static PieceFacts alone(Studio studio, Piece piece) {
         return new PieceFacts(
-                studio, piece, List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of(), null);
+                studio, piece, List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of(), null);
     }
 
     /** @throws ArchiveProblem where its record cannot be read */
@@ -98,7 +101,7 @@ public record PieceFacts(
     }
 
     public Colours colours() {
-        return Colours.of(piece, photos);
+        return Colours.of(piece, photos, seen);
     }
 
     /** Whether any of its clampings is known. */

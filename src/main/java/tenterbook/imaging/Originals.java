@@ -70,6 +70,11 @@ public final class Originals {
 
     /** Where an original lies; empty if it is not kept here. */
     public Optional<Path> find(Digest digest) {
+        return find(folder, digest);
+    }
+
+    /** The same in a folder that need not be there. */
+    static Optional<Path> find(Path folder, Digest digest) {
         return Stream.of(MediaType.values())
                 .map(type -> HashedFiles.path(folder, digest, type.extension()))
                 .filter(Files::isRegularFile)

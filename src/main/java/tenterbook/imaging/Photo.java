@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tenterbook.colour.palette.PaletteColour;
+import tenterbook.colour.palette.Region;
+import tenterbook.colour.palette.Region.Corner;
 import tenterbook.measure.Digest;
 
 /**
@@ -25,6 +27,7 @@ import tenterbook.measure.Digest;
  * @param notes what a person should know, each in a sentence
  * @param palette main colours of the whole picture, background included; empty if it cannot be shown
  * @param calibration how far its colours can be trusted; {@link #UNCALIBRATED} until a grey card says otherwise
+ * @param cloth outline of the cloth as a person drew it, on the upright picture; empty where nobody did
  */
 public record Photo(
         Digest digest,
@@ -42,7 +45,8 @@ public record Photo(
         boolean viewable,
         List<String> notes,
         List<PaletteColour> palette,
-        String calibration) {
+        String calibration,
+        List<Corner> cloth) {
     /** Colours as the camera gave them: light and white balance are not accounted for. */
     public static final String UNCALIBRATED = "uncalibrated";
 
@@ -57,5 +61,28 @@ public record Photo(
         calibration = calibration == null || calibration.isBlank() ? UNCALIBRATED : calibration;
         notes = notes == null ? List.of() : List.copyOf(notes);
         palette = palette == null ? List.of() : List.copyOf(palette);
+        cloth = cloth == null || cloth.isEmpty() ? List.of() : new Region(cloth).corners();
+    }
+
+    /** The same with another outline drawn; with the program's own where it is empty. */
+    public Photo withCloth(List<Corner> outline) {
+        return new Photo(
+                digest,
+                originalName,
+                bytes,
+                mediaType,
+                width,
+                height,
+                orientation,
+                taken,
+                camera,
+                lens,
+                iccProfile,
+                gps,
+                viewable,
+                notes,
+                palette,
+                calibration,
+                outline);
     }
 }

@@ -14,7 +14,8 @@ import tenterbook.imaging.pixels.PhotoReader;
 import tenterbook.imaging.pixels.RgbPicture;
 
 /**
- * Takes a photograph in: keeps the original, reads its metadata, and decodes it once for its previews and its palette.
+ * Takes a photograph in: keeps the original, reads its metadata, and decodes it once for its previews, its palette and
+ * where its cloth is.
  *
  * <p>Safe for use from many threads. A JPEG photograph in work takes its file's length and about 50 MB, others up to 150 MB;
  * as many are in work as fit into memory, and the others wait for their turn.
@@ -24,11 +25,14 @@ public final class PhotoIntake {
 
     private final Originals originals;
     private final Previews previews;
+    private final ClothTable cloths;
     private final PhotoReader reader = new PhotoReader();
 
-    public PhotoIntake(Originals originals, Previews previews) {
+    /** @param cloths keeps where the cloth is on each photograph */
+    public PhotoIntake(Originals originals, Previews previews, ClothTable cloths) {
         this.originals = originals;
         this.previews = previews;
+        this.cloths = cloths;
     }
 
     /** The same with the usual limit, {@link Originals#LIMIT_BYTES}. */
@@ -56,6 +60,9 @@ public final class PhotoIntake {
         if (!sizes.isEmpty() && !(stored.alreadyThere() && previews.complete(stored.digest()))) {
             previews.write(stored.digest(), sizes);
         }
+        if (!sizes.isEmpty()) {
+            cloths.look(stored.digest(), sizes.get(0).pixels());
+        }
         List<PaletteColour> palette = sizes.isEmpty() ? List.of() : palette(sizes.get(sizes.size() - 1));
         List<String> notes = new ArrayList<>(reading.notes());
         notes.addAll(facts.warnings());
@@ -75,7 +82,8 @@ public final class PhotoIntake {
                 !sizes.isEmpty(),
                 notes,
                 palette,
-                Photo.UNCALIBRATED);
+                Photo.UNCALIBRATED,
+                List.of());
     }
 
     /** Of the smallest size: its pixels are means over the cloth's threads, and few enough to be looked at quickly. */

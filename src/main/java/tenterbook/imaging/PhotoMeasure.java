@@ -21,7 +21,6 @@ public final class PhotoMeasure {
     static final int LONG_EDGE = 2048;
 
     private final Originals originals;
-    private final PhotoReader reader = new PhotoReader();
 
     public PhotoMeasure(Originals originals) {
         this.originals = originals;
@@ -48,18 +47,19 @@ public final class PhotoMeasure {
         if (original.isEmpty()) {
             return Optional.empty();
         }
-        Path path = original.get();
+        return opened(original.get());
+    }
+
+    /** Of a file that is an original. */
+    static Optional<Opened> opened(Path path) throws IOException {
         Optional<MediaType> type = typeOf(path);
         if (type.isEmpty()) {
             throw new IOException(
                     Message.of("photo.not-measured", "file", path.getFileName()).inEnglish());
         }
-        PhotoReader.Reading reading =
-                DecodePermits.take(() -> reader.read(path, type.get(), PhotoFactsReader.read(path), LONG_EDGE));
-        return reading.sizes().stream()
-                .findFirst()
-                .map(picture ->
-                        new Opened(new Pixels(picture.argb(), picture.width(), picture.height()), reading.notes()));
+        PhotoReader.Reading reading = DecodePermits.take(
+                () -> new PhotoReader().read(path, type.get(), PhotoFactsReader.read(path), LONG_EDGE));
+        return reading.sizes().stream().findFirst().map(picture -> new Opened(picture.pixels(), reading.notes()));
     }
 
     private static Optional<MediaType> typeOf(Path path) throws IOException {

@@ -4,22 +4,36 @@ import tenterbook.sample.SampleColour.Lab;
 
 /** What the cloth hangs before or lies on. */
 final class BackdropPaint {
+    private static final double[] CREAM = {1.9, 2.6, 3};
+    private static final double[][] CARPET_DYES = {{1, 0.5, 0.5}, {0.25, 0.4, 1.3}, {0.9, 1.2, 0.7}};
+
     private final Scene.Backdrop backdrop;
     private final Noise noise;
     private final Weave linen;
     private final double[] base;
 
     BackdropPaint(Scene.Backdrop backdrop, long seed, double pixelsPerMm) {
+        this(backdrop, usual(backdrop), seed, pixelsPerMm);
+    }
+
+    /** @param colour of the whole, instead of the usual one */
+    BackdropPaint(Scene.Backdrop backdrop, Lab colour, long seed, double pixelsPerMm) {
         this.backdrop = backdrop;
         this.noise = new Noise(seed + 900);
         this.linen = new Weave(ClothKind.HG, seed + 3, pixelsPerMm);
-        this.base = SampleColour.linear(
-                switch (backdrop) {
-                    case WALL -> new Lab(85, 0.8, 6);
-                    case LINEN -> new Lab(82, 1, 8.5);
-                    case PINE -> new Lab(71, 7, 21);
-                    case STONE -> new Lab(72, 0.6, 5);
-                });
+        this.base = SampleColour.linear(colour);
+    }
+
+    private static Lab usual(Scene.Backdrop backdrop) {
+        return switch (backdrop) {
+            case WALL -> new Lab(85, 0.8, 6);
+            case LINEN -> new Lab(82, 1, 8.5);
+            case PINE -> new Lab(71, 7, 21);
+            case STONE -> new Lab(72, 0.6, 5);
+            case GRASS -> new Lab(46, -22, 34);
+            case DARK_FLOOR -> new Lab(27, 6, 9);
+            case CARPET -> new Lab(55, 18, 22);
+        };
     }
 
     double[] base() {
@@ -31,13 +45,18 @@ final class BackdropPaint {
         double tone = switch (backdrop) {
             case WALL -> limewash(x, y);
             case LINEN -> 1 + 0.8 * (linen.relief(x, y) - 1) + 0.045 * noise.octaves(x / 260, y / 210, 3);
-            case PINE -> planks(x, y);
+            case PINE, DARK_FLOOR -> planks(x, y);
             case STONE -> flags(x, y);
+            case GRASS -> blades(x, y);
+            case CARPET -> 1 + 0.12 * noise.octaves(x / 3, y / 3, 2);
         };
         double warm = 0.02 * noise.octaves(x / 300 + 40, y / 300, 2);
         rgb[0] = base[0] * tone * (1 + warm);
         rgb[1] = base[1] * tone;
         rgb[2] = base[2] * tone * (1 - 1.4 * warm);
+        if (backdrop == Scene.Backdrop.CARPET) {
+            checks(x, y, rgb);
+        }
     }
 
     private double limewash(double x, double y) {
@@ -59,6 +78,25 @@ final class BackdropPaint {
         double tone = 0.97 + 0.05 * noise.at(k * 1.7, 0.5) + 0.055 * rings + 0.05 * fibre;
         double gap = Math.min(in, board - in);
         return tone * (1 - 0.72 * Math.exp(-gap * gap / 2.2) - 0.08 * Math.exp(-gap / 6));
+    }
+
+    /** Four colours, in squares with a lozenge in each. */
+    private static void checks(double x, double y, double[] rgb) {
+        int square = Math.floorMod((int) Math.floor(x / 90) + 2 * (int) Math.floor(y / 90), 3);
+        double u = Math.abs(Math.floorMod((int) x, 90) - 45);
+        double v = Math.abs(Math.floorMod((int) y, 90) - 45);
+        double[] dye = u + v < 30 ? CREAM : CARPET_DYES[square];
+        for (int k = 0; k < 3; k++) {
+            rgb[k] *= dye[k];
+        }
+    }
+
+    /** Light blades over dark gaps, in tufts. */
+    private double blades(double x, double y) {
+        double lean = 4 * noise.at(x / 40, y / 40);
+        double blade = noise.octaves((x + lean) / 3.1, y / 11, 3);
+        double tuft = noise.octaves(x / 75, y / 75, 3);
+        return Math.max(0.25, 1 + 0.55 * blade + 0.3 * tuft);
     }
 
     private double flags(double x, double y) {

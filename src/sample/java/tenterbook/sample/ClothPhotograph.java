@@ -9,6 +9,7 @@ final class ClothPhotograph {
     private static final double NOISE = 1.3;
 
     private final Scene scene;
+    private final Arrangement arrangement;
     private final DyedCloth cloth;
     private final Lay lay;
     private final Weave weave;
@@ -30,16 +31,19 @@ final class ClothPhotograph {
     final float[] clothY;
     private final Props props;
 
-    private ClothPhotograph(Scene scene) {
+    private ClothPhotograph(Scene scene, Arrangement arrangement) {
         this.scene = scene;
+        this.arrangement = arrangement;
         Motif motif = BoardFields.of(scene.boardState()).motif;
         double w = motif.widthMm() * scene.across() + 2 * DyedCloth.MARGIN_MM;
         double h = motif.heightMm() * scene.down() + 2 * DyedCloth.MARGIN_MM;
         DyedCloth rough = new DyedCloth(scene, 0);
-        this.lay = new Lay(scene, w, h, motif, rough);
+        this.lay = new Lay(scene, arrangement, w, h, motif, rough);
         this.cloth = new DyedCloth(scene, 0.55 / lay.pixelsPerMm);
         this.weave = new Weave(scene.cloth(), scene.clothSeed(), lay.pixelsPerMm);
-        this.backdrop = new BackdropPaint(scene.backdrop(), scene.photoSeed() / 4, lay.pixelsPerMm);
+        this.backdrop = arrangement.wall() == null
+                ? new BackdropPaint(scene.backdrop(), scene.photoSeed() / 4, lay.pixelsPerMm)
+                : new BackdropPaint(scene.backdrop(), arrangement.wall(), scene.photoSeed() / 4, lay.pixelsPerMm);
         this.edge = new Noise(scene.clothSeed() + 8);
         this.undyed = absorptions(scene.undyed());
         this.ground = absorptions(scene.ground());
@@ -57,7 +61,11 @@ final class ClothPhotograph {
     record Taken(BufferedImage image, SceneNotes notes, ClothPhotograph photograph) {}
 
     static Taken take(Scene scene) {
-        ClothPhotograph photograph = before(scene);
+        return take(scene, Arrangement.PLAIN);
+    }
+
+    static Taken take(Scene scene, Arrangement arrangement) {
+        ClothPhotograph photograph = before(scene, arrangement);
         BufferedImage image = photograph.picture.developed(scene.cast(), NOISE, scene.photoSeed());
         return new Taken(
                 image,
@@ -72,7 +80,11 @@ final class ClothPhotograph {
 
     /** Everything up to the cast and the sensor. */
     static ClothPhotograph before(Scene scene) {
-        ClothPhotograph p = new ClothPhotograph(scene);
+        return before(scene, Arrangement.PLAIN);
+    }
+
+    private static ClothPhotograph before(Scene scene, Arrangement arrangement) {
+        ClothPhotograph p = new ClothPhotograph(scene, arrangement);
         p.picture.rows(p::backdropRow);
         p.picture.rows(p::placeRow);
         p.shade(p.clothShadow(), p.lay.pixelsPerMm * (scene.hung() ? 22 : 5), scene.hung() ? 0.34 : 0.42, true);
@@ -89,6 +101,15 @@ final class ClothPhotograph {
     boolean hiddenOrHem(int i) {
         boolean hem = clothX[i] < 0 || clothY[i] < 0 || clothX[i] > cloth.widthMm || clothY[i] > cloth.heightMm;
         return hem || props.image.getRGB(i % picture.width, i / picture.width) >>> 24 > 0;
+    }
+
+    /** Where cloth is to be seen: half covered or more, and nothing before it. */
+    boolean[] seen() {
+        boolean[] seen = new boolean[cover.length];
+        for (int i = 0; i < seen.length; i++) {
+            seen[i] = cover[i] >= 0.5 && props.image.getRGB(i % picture.width, i / picture.width) >>> 24 < 128;
+        }
+        return seen;
     }
 
     private static double[] absorptions(SampleColour.Lab lab) {
@@ -120,9 +141,12 @@ final class ClothPhotograph {
         for (int x = 0; x < picture.width; x++) {
             int i = y * picture.width + x;
             lay.cloth(x, y, lay.slopeX(x, y), lay.slopeY(x, y), mm);
+            double inside = arrangement.shape() == Arrangement.Shape.WHOLE
+                    ? hemDistance(mm[0], mm[1])
+                    : arrangement.inside(mm, cloth.widthMm, cloth.heightMm);
             clothX[i] = (float) mm[0];
             clothY[i] = (float) mm[1];
-            cover[i] = (float) Math.max(0, Math.min(1, hemDistance(mm[0], mm[1]) * lay.pixelsPerMm + 0.5));
+            cover[i] = (float) Math.max(0, Math.min(1, inside * lay.pixelsPerMm + 0.5));
             channel[i] = Float.NaN;
         }
     }
@@ -239,7 +263,7 @@ final class ClothPhotograph {
         double s = lay.pixelsPerMm;
         double w = picture.width;
         double h = picture.height;
-        for (double at : lay.pegs) {
+        for (double at : arrangement.pegged() ? lay.pegs : new double[0]) {
             double[] p = lay.picture(
                     at * (cloth.widthMm + 2 * DyedCloth.MARGIN_MM) - DyedCloth.MARGIN_MM, -DyedCloth.MARGIN_MM);
             if (at == lay.pegs[0]) {
@@ -248,6 +272,10 @@ final class ClothPhotograph {
             props.peg(p[0], p[1] + 4 * s, s, random);
         }
         boolean whole = scene.view() == View.FRONT || scene.view() == View.BACK;
+        arrangement.people(props, lay, cloth.widthMm, cloth.heightMm);
+        if (!arrangement.card()) {
+            return;
+        }
         double card = whole ? Math.max(104, Math.min(150, 85 * s)) : 168;
         boolean left = random.nextInt(3) == 0;
         double cx = left ? card * 0.72 : w - card * 0.72;

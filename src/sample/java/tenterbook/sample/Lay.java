@@ -19,7 +19,7 @@ final class Lay {
     private final Field slopeX;
     private final Field slopeY;
 
-    Lay(Scene scene, double clothWidthMm, double clothHeightMm, Motif motif, DyedCloth cloth) {
+    Lay(Scene scene, Arrangement arrangement, double clothWidthMm, double clothHeightMm, Motif motif, DyedCloth cloth) {
         this.scene = scene;
         this.cloth = cloth;
         Random random = new Random(scene.photoSeed() * 7919 + 3);
@@ -32,11 +32,11 @@ final class Lay {
         int[] panel = scene.panelOf(Math.min(scene.layer(), scene.across() * scene.down()));
         switch (scene.view()) {
             case FRONT, BACK -> {
-                this.pixelsPerMm = Math.min(w * 0.86 / clothWidthMm, h * 0.84 / clothHeightMm);
+                this.pixelsPerMm = arrangement.zoom() * Math.min(w * 0.86 / clothWidthMm, h * 0.84 / clothHeightMm);
                 this.middleX = clothWidthMm / 2 - DyedCloth.MARGIN_MM;
                 this.middleY = clothHeightMm / 2 - DyedCloth.MARGIN_MM;
-                this.centreX = w * (0.5 + 0.008 * random.nextGaussian());
-                this.centreY = h * (scene.hung() ? 0.515 : 0.49);
+                this.centreX = w * (0.5 + arrangement.right() + 0.008 * random.nextGaussian());
+                this.centreY = h * (arrangement.down() + (scene.hung() ? 0.515 : 0.49));
             }
             case LAYER -> {
                 this.pixelsPerMm = Math.min(w * 0.94 / motif.widthMm(), h * 0.94 / motif.heightMm());

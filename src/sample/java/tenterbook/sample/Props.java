@@ -67,6 +67,30 @@ final class Props {
         greyCard = List.copyOf(corners);
     }
 
+    /** A hand or a head: an ellipse of one skin colour, its middle at (x, y). */
+    void skin(double x, double y, double width, double height, double degrees) {
+        AffineTransform t = AffineTransform.getTranslateInstance(x, y);
+        t.rotate(Math.toRadians(degrees));
+        g.setColor(new Color(196, 146, 116));
+        g.fill(t.createTransformedShape(new java.awt.geom.Ellipse2D.Double(-width / 2, -height / 2, width, height)));
+    }
+
+    /** A dark box with a pale lid, its middle at (x, y). */
+    void box(double x, double y, double width, double height) {
+        g.setColor(new Color(58, 44, 36));
+        g.fill(new Rectangle2D.Double(x - width / 2, y - height / 2, width, height));
+        g.setColor(new Color(206, 196, 172));
+        g.fill(new Rectangle2D.Double(x - width / 2, y - height / 2, width, height / 5));
+    }
+
+    /** A blue bowl with white slip in it, its middle at (x, y). */
+    void bowl(double x, double y, double size) {
+        g.setColor(new Color(40, 66, 120));
+        g.fill(new java.awt.geom.Ellipse2D.Double(x - size / 2, y - size / 2, size, size));
+        g.setColor(new Color(226, 224, 216));
+        g.fill(new java.awt.geom.Ellipse2D.Double(x - size * 0.38, y - size * 0.38, size * 0.76, size * 0.76));
+    }
+
     void cord(double y, double width, double sagPixels, double thick) {
         Path2D path = new Path2D.Double();
         path.moveTo(-20, y - sagPixels);

@@ -52,7 +52,7 @@ public final class SampleArchive {
         Previews previews = new Previews(archive.folder().previews(), originals);
         this.archive = archive;
         this.clock = clock;
-        this.darkroom = new Darkroom(new PhotoIntake(originals, previews), previews, progress);
+        this.darkroom = new Darkroom(new PhotoIntake(originals, previews, archive.cloths()), previews, progress);
         this.calibrations = new SampleCalibrations(archive, clock, originals);
         this.progress = progress;
     }

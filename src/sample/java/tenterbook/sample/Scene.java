@@ -47,7 +47,10 @@ record Scene(
         WALL,
         LINEN,
         PINE,
-        STONE
+        STONE,
+        GRASS,
+        DARK_FLOOR,
+        CARPET
     }
 
     enum Fault {

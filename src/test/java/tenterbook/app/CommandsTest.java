@@ -115,7 +115,8 @@ class CommandsTest {
                                 true,
                                 List.of(),
                                 List.of(),
-                                Photo.UNCALIBRATED));
+                                Photo.UNCALIBRATED,
+                                List.of()));
                 act.create(
                         Kinds.CLAMPING,
                         new Clamping(

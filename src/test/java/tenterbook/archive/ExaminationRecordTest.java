@@ -29,7 +29,23 @@ class ExaminationRecordTest {
 
     private static Photo photo(Digest digest) {
         return new Photo(
-                digest, "a.jpg", 1, "image/jpeg", 3, 2, 1, null, null, null, null, false, false, null, null, null);
+                digest,
+                "a.jpg",
+                1,
+                "image/jpeg",
+                3,
+                2,
+                1,
+                null,
+                null,
+                null,
+                null,
+                false,
+                false,
+                null,
+                null,
+                null,
+                null);
     }
 
     private static void whatItNames(Archive archive) {

@@ -137,7 +137,8 @@ final class Demo {
                 true,
                 List.of(),
                 List.of(),
-                "uncalibrated");
+                "uncalibrated",
+                List.of());
     }
 
     /** Puts bytes where an original lies. They need be no picture here: a bag keeps bytes. */

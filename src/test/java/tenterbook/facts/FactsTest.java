@@ -10,8 +10,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.palette.PaletteColour;
+import tenterbook.colour.palette.Region;
 import tenterbook.colour.space.Lab;
 import tenterbook.imaging.Photo;
+import tenterbook.imaging.SeenCloth;
+import tenterbook.imaging.cloth.ClothOutline;
+import tenterbook.imaging.cloth.ClothOutline.Edge;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.material.Cloth;
 import tenterbook.measure.Digest;
@@ -179,9 +183,18 @@ class FactsTest {
             true,
             List.of(),
             List.of(new PaletteColour(new Lab(90, 0, 5), 1)),
-            Photo.UNCALIBRATED);
+            Photo.UNCALIBRATED,
+            List.of());
+
+    private static final SeenCloth BLUE = new SeenCloth(
+            new ClothOutline(Edge.FOUND, Region.rectangle(0.1, 0.1, 0.9, 0.9).corners(), 1),
+            List.of(new PaletteColour(new Lab(40, -4, -23), 1)));
 
     private static Colours colours(String made, String regions) {
+        return colours(made, regions, BLUE);
+    }
+
+    private static Colours colours(String made, String regions, SeenCloth seen) {
         Piece piece = piece(", 'made': [%s], 'photos': [{'photo': '%s', 'role': 'front', 'state': 1, 'regions': [%s]}]"
                 .formatted(made, "a".repeat(64), regions));
         return new PieceFacts(
@@ -193,6 +206,7 @@ class FactsTest {
                         Map.of(),
                         Map.of(),
                         Map.of(PHOTO.digest(), PHOTO),
+                        Map.of(PHOTO.digest(), seen),
                         List.of(),
                         null)
                 .colours();
@@ -202,11 +216,33 @@ class FactsTest {
             "{'role': 'ground', 'name': 'heron blue', 'colour': {'lightness': 40, 'a': -4, 'b': -23}, 'share': 0.5}";
 
     @Test
-    void namedColoursGoBeforeThePaletteOfThePhotograph() {
+    void namedColoursGoBeforeThoseOfTheClothInThePhotograph() {
         assertThat(colours("", GROUND).shown()).extracting(PieceColour::name).containsExactly("heron blue");
         assertThat(colours("", GROUND).all()).extracting(PieceColour::share).containsExactly(null, 1.0);
-        assertThat(colours("", "").from()).isEqualTo(Colours.From.PALETTE);
+        assertThat(colours("", "").from()).isEqualTo(Colours.From.CLOTH);
         assertThat(colours("", "").shown()).extracting(PieceColour::name).containsExactly("");
+    }
+
+    @Test
+    void theWallIsNoColourOfThePieceButCanBeAskedFor() {
+        Lab wall = new Lab(90, 0, 5);
+
+        assertThat(colours("", "").all()).extracting(PieceColour::colour).doesNotContain(wall);
+        assertThat(colours("", "").anything()).extracting(PieceColour::colour).contains(wall);
+        assertThat(colours("", "").doubt()).isNull();
+    }
+
+    @Test
+    void aDoubtfulEdgeColoursNothing() {
+        SeenCloth ragged = new SeenCloth(new ClothOutline(Edge.RAGGED, List.of(), 1.6), List.of());
+        Colours colours = colours("", "", ragged);
+
+        assertThat(colours.from()).isEqualTo(Colours.From.NOTHING);
+        assertThat(colours.all()).isEmpty();
+        assertThat(colours.doubt()).isEqualTo(Edge.RAGGED);
+        assertThat(colours("", GROUND, ragged).shown())
+                .extracting(PieceColour::name)
+                .containsExactly("heron blue");
     }
 
     @Test

@@ -57,7 +57,8 @@ final class RandomRecords implements AutoCloseable {
                 true,
                 List.of(),
                 List.of(new PaletteColour(new Lab(40, -4, -23), 1)),
-                Photo.UNCALIBRATED);
+                Photo.UNCALIBRATED,
+                List.of());
     }
 
     private static <T> Saved<T> create(LedgerTransaction act, Kind<T> kind, String json) {

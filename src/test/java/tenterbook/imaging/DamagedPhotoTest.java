@@ -21,7 +21,10 @@ class DamagedPhotoTest {
     @ValueSource(strings = {"jpeg", "png", "tiff", "corners.heic", "corners.avif", "corners-lossy.webp"})
     void flippedBytesAreKeptOrRefusedInWords(String what) throws IOException {
         Originals originals = new Originals(folder.resolve("photos"));
-        PhotoIntake intake = new PhotoIntake(originals, new Previews(folder.resolve("previews"), originals));
+        PhotoIntake intake = new PhotoIntake(
+                originals,
+                new Previews(folder.resolve("previews"), originals),
+                new ClothTable(folder.resolve("photos"), null));
         byte[] whole = what.contains(".")
                 ? Corners.fixture(what)
                 : Corners.encoded(Corners.image(48, 32, BufferedImage.TYPE_INT_RGB), what);

@@ -31,7 +31,10 @@ class IntakePoolTest {
     @BeforeEach
     void open() throws IOException {
         originals = new Originals(folder.resolve("photos"));
-        intake = new PhotoIntake(originals, new Previews(folder.resolve("previews"), originals));
+        intake = new PhotoIntake(
+                originals,
+                new Previews(folder.resolve("previews"), originals),
+                new ClothTable(folder.resolve("photos"), null));
     }
 
     @Test

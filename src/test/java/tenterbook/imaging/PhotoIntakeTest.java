@@ -40,7 +40,7 @@ class PhotoIntakeTest {
     void open() throws IOException {
         originals = new Originals(folder.resolve("photos"));
         previews = new Previews(folder.resolve("previews"), originals);
-        intake = new PhotoIntake(originals, previews);
+        intake = new PhotoIntake(originals, previews, new ClothTable(folder.resolve("photos"), null));
     }
 
     @Test

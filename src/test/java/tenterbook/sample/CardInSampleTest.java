@@ -26,6 +26,7 @@ import tenterbook.colour.target.KnownCard;
 import tenterbook.colour.target.WhitePoint;
 import tenterbook.imaging.Originals;
 import tenterbook.imaging.PhotoMeasure;
+import tenterbook.imaging.cloth.ClothFinder;
 
 /** The card found, and the cast taken out, in photographs of the sample studio read back from their JPEG files. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -177,8 +178,8 @@ class CardInSampleTest {
                 .orElseThrow();
         List<ClothArea> areas = ClothAreaProposal.find(
                 whole.pixels,
-                List.of(whole.found.orElseThrow().outline().whole()),
-                ClothAreaProposal.Surround.BACKDROP);
+                new Region(ClothFinder.find(whole.pixels).corners()),
+                List.of(whole.found.orElseThrow().outline().whole()));
         SampleColour.Lab said = SampleScenes.cloths().get("V24-004").ground();
         Lab ground = new Lab(said.l(), said.a(), said.b());
         ClothArea found = areas.stream()

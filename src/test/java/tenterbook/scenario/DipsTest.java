@@ -124,7 +124,8 @@ class DipsTest extends Scenario {
                             true,
                             List.of(),
                             List.of(),
-                            Photo.UNCALIBRATED));
+                            Photo.UNCALIBRATED,
+                            List.of()));
             act.create(
                     Kinds.CLAMPING,
                     new Clamping(

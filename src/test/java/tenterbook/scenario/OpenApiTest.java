@@ -187,6 +187,7 @@ class OpenApiTest extends Scenario {
                                 "like",
                                 "within",
                                 "share",
+                                "in",
                                 "sort",
                                 "page",
                                 "size"))

@@ -35,6 +35,26 @@ final class Pictures {
         return bytes.toByteArray();
     }
 
+    /** A blue cloth in the middle half of a beige wall, 400 × 300 pixels. */
+    static byte[] hung(Color wall, Color cloth) throws IOException {
+        SplittableRandom random = new SplittableRandom(7);
+        BufferedImage image = new BufferedImage(400, 300, BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < 300; y++) {
+            for (int x = 0; x < 400; x++) {
+                Color colour = x >= 100 && x < 300 && y >= 75 && y < 225 ? cloth : wall;
+                int grain = random.nextInt(9) - 4;
+                image.setRGB(
+                        x,
+                        y,
+                        new Color(colour.getRed() + grain, colour.getGreen() + grain, colour.getBlue() + grain)
+                                .getRGB());
+            }
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ImageIO.write(image, "jpeg", bytes);
+        return bytes.toByteArray();
+    }
+
     /**
      * Cloth of 400 × 300 pixels with soft pale blots, always the same ones for one {@code seed}, on a ground; moved to the right
      * and down by so many pixels, as a camera that stood elsewhere sees it.

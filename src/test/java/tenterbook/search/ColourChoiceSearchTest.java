@@ -72,6 +72,7 @@ class ColourChoiceSearchTest {
                 Photo photo = Demo.photo("p" + i, palette);
                 String number = "V24-%04d".formatted(i);
                 PIECES_BY_NUMBER.put(number, new Known(palette, regions));
+                Demo.allCloth(archive, photo);
                 act.create(Kinds.PHOTO, photo);
                 act.create(
                         Kinds.PIECE,

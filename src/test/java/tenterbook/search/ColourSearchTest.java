@@ -17,12 +17,17 @@ import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.palette.PaletteColour;
+import tenterbook.colour.palette.Region;
 import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
 import tenterbook.imaging.Photo;
+import tenterbook.imaging.SeenCloth;
+import tenterbook.imaging.cloth.ClothOutline;
+import tenterbook.imaging.cloth.ClothOutline.Edge;
 import tenterbook.piece.Status;
 import tenterbook.search.find.Hit;
 import tenterbook.search.find.SearchResult;
+import tenterbook.search.query.ColourChoice;
 import tenterbook.search.query.Order;
 import tenterbook.search.query.PieceQuery;
 
@@ -51,6 +56,7 @@ class ColourSearchTest {
                 Photo photo = Demo.photo("p" + i, palette);
                 String number = "V24-%03d".formatted(i);
                 PALETTES.put(number, palette);
+                Demo.allCloth(archive, photo);
                 act.create(Kinds.PHOTO, photo);
                 act.create(
                         Kinds.PIECE,
@@ -128,11 +134,44 @@ class ColourSearchTest {
     }
 
     @Test
+    void whatLiesAroundTheClothIsFoundOnlyWhereAnythingInThePhotographIsAskedFor() {
+        Lab wall = new Lab(86, 1, 7);
+        Lab cloth = new Lab(21, 30, -60);
+        Photo photo = Demo.photo("hung", List.of(new PaletteColour(wall, 0.6), new PaletteColour(cloth, 0.4)));
+        archive.cloths()
+                .keep(
+                        photo.digest(),
+                        List.of(),
+                        new SeenCloth(
+                                new ClothOutline(
+                                        Edge.FOUND,
+                                        Region.rectangle(0.2, 0.2, 0.8, 0.8).corners(),
+                                        1),
+                                List.of(new PaletteColour(cloth, 1))));
+        Demo.save(archive, Kinds.PHOTO, photo);
+        Demo.save(
+                archive,
+                Kinds.PIECE,
+                Demo.piece("X24-002", "", null, Status.KEPT, "2024").withPhotos(List.of(Demo.front(photo, "", 1))));
+        PieceQuery hung = PieceQuery.EVERYTHING.withText("X24-002");
+
+        assertThat(index.search(hung.withColour(cloth, 1, 0.9)).total()).isEqualTo(1);
+        assertThat(index.search(hung.withColour(wall, 1, 0)).total()).isZero();
+        ColourChoice anywhere = new ColourChoice(List.of(wall), Map.of(), "", 1.0, 0.5, true);
+        assertThat(index.search(hung.withColours(anywhere)).total()).isEqualTo(1);
+        assertThat(index.search(hung.withColours(new ColourChoice(List.of(cloth), Map.of(), "", 1.0, 0.5, true)))
+                        .total())
+                .isZero();
+        Demo.withdraw(archive, Kinds.PIECE, "X24-002");
+    }
+
+    @Test
     void aNamedColourCountsWithItsShareOnlyWithoutAPaletteAndTheNewestStateSpeaks() {
         Lab was = new Lab(62, -7, -18);
         Lab now = new Lab(30, 40, 30);
         Photo before = Demo.photo("before", List.of(new PaletteColour(was, 0.9)));
         Photo after = Demo.photo("after", List.of());
+        Demo.allCloth(archive, before);
         Demo.save(archive, Kinds.PHOTO, before);
         Demo.save(archive, Kinds.PHOTO, after);
         Demo.save(

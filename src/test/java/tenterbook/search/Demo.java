@@ -14,8 +14,12 @@ import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
 import tenterbook.colour.palette.PaletteColour;
+import tenterbook.colour.palette.Region;
 import tenterbook.colour.space.Lab;
 import tenterbook.imaging.Photo;
+import tenterbook.imaging.SeenCloth;
+import tenterbook.imaging.cloth.ClothOutline;
+import tenterbook.imaging.cloth.ClothOutline.Edge;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.material.Cloth;
@@ -269,7 +273,18 @@ public final class Demo {
                 true,
                 List.of(),
                 palette,
-                Photo.UNCALIBRATED);
+                Photo.UNCALIBRATED,
+                List.of());
+    }
+
+    /** Keeps a photograph that shows nothing but cloth, of the colours of its palette. */
+    public static void allCloth(Archive archive, Photo photo) {
+        archive.cloths()
+                .keep(
+                        photo.digest(),
+                        List.of(),
+                        new SeenCloth(
+                                new ClothOutline(Edge.FILLS_THE_PICTURE, Region.WHOLE.corners(), 1), photo.palette()));
     }
 
     public static PiecePhoto front(Photo photo, String caption, int state, ColourRegion... regions) {

@@ -20,6 +20,13 @@ public final class PhotoRecords {
             .required()
             .built(v -> new PaletteColour(v.get("colour"), v.get("share", 0.0)));
 
+    private static final Part<Corner> CORNER = Part.<Corner>of("card-corner")
+            .field("x", Numeric.DECIMAL, Corner::x)
+            .required()
+            .field("y", Numeric.DECIMAL, Corner::y)
+            .required()
+            .built(v -> new Corner(v.get("x", 0.0), v.get("y", 0.0)));
+
     public static final Part<Photo> PHOTO = Part.<Photo>of("photo")
             .field("digest", Plain.DIGEST, Photo::digest)
             .required()
@@ -40,6 +47,7 @@ public final class PhotoRecords {
             .personal()
             .list("palette", PALETTE_COLOUR, Photo::palette)
             .text("calibration", Photo::calibration)
+            .list("cloth", CORNER, Photo::cloth)
             .built(v -> new Photo(
                     v.get("digest"),
                     v.get("originalName"),
@@ -56,14 +64,8 @@ public final class PhotoRecords {
                     v.get("viewable", false),
                     v.get("notes"),
                     v.get("palette"),
-                    v.get("calibration")));
-
-    private static final Part<Corner> CORNER = Part.<Corner>of("card-corner")
-            .field("x", Numeric.DECIMAL, Corner::x)
-            .required()
-            .field("y", Numeric.DECIMAL, Corner::y)
-            .required()
-            .built(v -> new Corner(v.get("x", 0.0), v.get("y", 0.0)));
+                    v.get("calibration"),
+                    v.get("cloth")));
 
     private static final Part<PhotoCalibration.MarkedCard> CARD = Part.<PhotoCalibration.MarkedCard>of("marked-card")
             .list("corners", CORNER, PhotoCalibration.MarkedCard::corners)

@@ -8,10 +8,8 @@ import tenterbook.colour.space.Lab;
 /**
  * Proposes the colour areas of a cloth in a picture: ground, resist and local colours.
  *
- * <p>Cells of the picture are grouped in CIELAB and cleaned of strays; the backdrop that reaches the picture's edge, what
- * lies apart from the cloth, and what is to be left out (the card) are not counted. Shares are of the cloth's visible
- * face, without its outermost rim. Where backdrop and cloth have one colour they cannot be told apart. Any proposal can
- * be replaced by a {@link Region} drawn by hand.
+ * <p>Cells inside the cloth's outline are grouped in CIELAB and cleaned of strays. Shares are of the cloth's visible face,
+ * without its outermost rim. Any proposal can be replaced by a {@link Region} drawn by hand.
  */
 public final class ClothAreaProposal {
     private static final int LONG_EDGE = 320;
@@ -20,22 +18,15 @@ public final class ClothAreaProposal {
 
     private ClothAreaProposal() {}
 
-    /** What lies around the cloth. */
-    public enum Surround {
-        /** The whole cloth is in the picture, on or before something else. */
-        BACKDROP,
-        /** The cloth fills the picture. */
-        NONE
-    }
-
     /**
-     * The areas, the largest first; empty if no cloth can be told from its backdrop.
+     * The areas, the largest first; empty where the outline encloses too little.
      *
-     * @param leaveOut the card and whatever else is no cloth
+     * @param outline of the cloth
+     * @param leaveOut the card and whatever else lies on the cloth
      */
-    public static List<ClothArea> find(Pixels picture, List<Region> leaveOut, Surround surround) {
+    public static List<ClothArea> find(Pixels picture, Region outline, List<Region> leaveOut) {
         LabRaster raster = LabRaster.of(picture, LONG_EDGE);
-        boolean[] cloth = ClothMask.of(raster, leaveOut, surround == Surround.BACKDROP);
+        boolean[] cloth = ClothCells.within(raster, outline, leaveOut);
         int cells = 0;
         for (boolean c : cloth) {
             cells += c ? 1 : 0;
@@ -99,7 +90,7 @@ public final class ClothAreaProposal {
     }
 
     private static boolean interior(LabRaster raster, int[] label, int cell) {
-        for (int next : ClothMask.beside(raster, cell)) {
+        for (int next : ClothCells.beside(raster, cell)) {
             if (next < 0 || label[next] != label[cell]) {
                 return false;
             }

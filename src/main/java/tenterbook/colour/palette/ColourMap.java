@@ -33,22 +33,7 @@ final class ColourMap {
     }
 
     private static List<double[]> colours(LabRaster raster, boolean[] cloth) {
-        int cells = 0;
-        for (boolean c : cloth) {
-            cells += c ? 1 : 0;
-        }
-        int step = 1 + cells / LabSample.MOST;
-        double[] values = new double[3 * (cells / step + 1)];
-        int filled = 0;
-        int passed = 0;
-        for (int cell = 0; cell < cloth.length; cell++) {
-            if (cloth[cell] && passed++ % step == 0) {
-                values[filled++] = raster.lightness(cell);
-                values[filled++] = raster.a(cell);
-                values[filled++] = raster.b(cell);
-            }
-        }
-        LabSample sample = LabSample.of(Arrays.copyOf(values, filled));
+        LabSample sample = LabSample.of(raster, cloth, LabSample.MOST);
         Clusters clusters = Clusters.of(sample, Math.min(GROUPS, sample.size));
         List<double[]> groups = new ArrayList<>();
         for (int g = 0; g < clusters.counts.length; g++) {

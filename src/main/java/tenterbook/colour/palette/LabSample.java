@@ -25,6 +25,26 @@ final class LabSample {
         return new LabSample(values);
     }
 
+    /** Cells of a raster, each so many-th of those that are wanted, so that there are at most {@code most}. */
+    static LabSample of(LabRaster raster, boolean[] wanted, int most) {
+        int cells = 0;
+        for (boolean each : wanted) {
+            cells += each ? 1 : 0;
+        }
+        int step = 1 + (cells - 1) / most;
+        double[] values = new double[3 * (cells / step + 1)];
+        int filled = 0;
+        int passed = 0;
+        for (int cell = 0; cell < wanted.length; cell++) {
+            if (wanted[cell] && passed++ % step == 0) {
+                values[filled++] = raster.lightness(cell);
+                values[filled++] = raster.a(cell);
+                values[filled++] = raster.b(cell);
+            }
+        }
+        return new LabSample(Arrays.copyOf(values, filled));
+    }
+
     static LabSample of(int[] argb, int width, int height, Region region) {
         return of(argb, width, height, region, SrgbToLab::convert);
     }

@@ -37,7 +37,18 @@ public final class Palette {
 
     /** The same for a part of the picture only; shares are parts of the region's area. */
     public static List<PaletteColour> of(int[] argb, int width, int height, Region region) {
-        LabSample sample = LabSample.of(argb, width, height, region);
+        return of(LabSample.of(argb, width, height, region));
+    }
+
+    /**
+     * The same for what an outline encloses on a raster, whose cells are means over the cloth's threads. Cells at the outline,
+     * which show what lies around it too, are left out.
+     */
+    public static List<PaletteColour> of(LabRaster raster, Region outline) {
+        return of(LabSample.of(raster, ClothCells.within(raster, outline, List.of()), LabSample.MOST));
+    }
+
+    private static List<PaletteColour> of(LabSample sample) {
         if (sample.size == 0) {
             return List.of();
         }

@@ -1,5 +1,7 @@
 package tenterbook.imaging.pixels;
 
+import tenterbook.colour.palette.Pixels;
+
 /**
  * Upright sRGB pixels, 0xAARRGGBB row by row.
  *
@@ -44,6 +46,10 @@ public record RgbPicture(int[] argb, int width, int height) implements PixelRows
                 out[at++] = (byte) (pixel >> 24);
             }
         }
+    }
+
+    public Pixels pixels() {
+        return new Pixels(argb, width, height);
     }
 
     /** This picture with its long edge reduced to {@code longEdge} pixels; itself if it is no longer than that. */

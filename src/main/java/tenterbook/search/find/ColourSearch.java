@@ -142,8 +142,11 @@ final class ColourSearch {
         }
     }
 
-    private static ColourTree tree(Columns columns, ColourChoice.Ask ask) {
-        return ask.role() == null ? columns.colours : columns.regions(ask.role());
+    private ColourTree tree(Columns columns, ColourChoice.Ask ask) {
+        if (ask.role() != null) {
+            return columns.regions(ask.role());
+        }
+        return choice.picture() ? columns.pictures : columns.colours;
     }
 
     /** Offers every document of a segment that may be among the nearest. */

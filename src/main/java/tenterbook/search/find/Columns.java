@@ -20,8 +20,10 @@ import tenterbook.search.index.PieceNumbers;
 public final class Columns {
     /** Ranges as in {@link PieceNumbers}, by document. */
     final double[][] ranges;
-    /** All colours. */
+    /** All colours of the cloth, named or not. */
     final ColourTree colours;
+    /** All colours named, and all of the whole photographs. */
+    final ColourTree pictures;
 
     final FacetColumn facets;
     final Ranks ranks;
@@ -34,6 +36,7 @@ public final class Columns {
             Arrays.fill(range, Double.NaN);
         }
         Packing whole = new Packing(documents);
+        Packing picture = new Packing(documents);
         Packing[] parts = new Packing[regions.length];
         for (int i = 0; i < parts.length; i++) {
             parts[i] = new Packing(documents);
@@ -47,19 +50,21 @@ public final class Columns {
                 }
                 double[] each = read.colours();
                 for (int i = 0; i < each.length; i += PieceNumbers.COLOUR) {
-                    whole.add(each, i);
                     int role = (int) each[i + 4];
+                    (role == PieceNumbers.PICTURE ? picture : whole).add(each, i);
                     if (role >= 0 && role < parts.length) {
                         parts[role].add(each, i);
                     }
                 }
             }
             whole.end(doc);
+            picture.end(doc);
             for (Packing part : parts) {
                 part.end(doc);
             }
         }
         colours = whole.tree();
+        pictures = picture.tree();
         for (int i = 0; i < parts.length; i++) {
             regions[i] = parts[i].tree();
         }

@@ -35,7 +35,7 @@ import tenterbook.search.query.PlainNumber;
 /** The index entry of one piece. */
 public final class PieceDocument {
     /** What the index holds and how; an index of another format is thrown away and rebuilt. */
-    public static final String FORMAT = "11";
+    public static final String FORMAT = "12";
 
     public static final String NUMBER = "number";
     public static final String SQUASHED = "number.squashed";
@@ -70,7 +70,10 @@ public final class PieceDocument {
         DipTally dips = facts.dips();
         words(facts, colours);
         facets(PieceFacets.of(facts, given));
-        numbers(facts.piece(), PieceNumbers.of(facts.piece(), dips, colours.all()), facts.recorded());
+        numbers(
+                facts.piece(),
+                PieceNumbers.of(facts.piece(), dips, colours.all(), colours.anything()),
+                facts.recorded());
         facts.condition().lastLooked().ifPresent(when -> sortDay(SORT_EXAMINED, when));
         byte[] card = CardBytes.written(Cards.of(facts, dips, colours));
         print.update(card);

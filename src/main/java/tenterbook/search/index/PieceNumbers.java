@@ -18,7 +18,7 @@ import tenterbook.recipe.dip.DipTally;
  * @param ranges by {@link #DIPS}, {@link #LENGTH} (cm), {@link #WIDTH} (cm), {@link #PRICE} (amount), {@link #DAYS} (days
  *     since 1970-01-01), {@link #MASS} (g): lower end at twice the index, upper end after it
  * @param colours L, a, b, share and role of each colour; the share NaN where unknown, the role as the ordinal of {@link
- *     tenterbook.piece.ColourRole}, −1 for a colour of the palette
+ *     tenterbook.piece.ColourRole}, {@link #CLOTH} and {@link #PICTURE} for what nobody named
  */
 public record PieceNumbers(double[] ranges, double[] colours) {
     public static final int DIPS = 0;
@@ -28,10 +28,15 @@ public record PieceNumbers(double[] ranges, double[] colours) {
     public static final int DAYS = 4;
     public static final int MASS = 5;
     public static final int RANGES = 6;
+    /** A colour of the cloth, and one of the whole photograph. */
+    public static final int CLOTH = -1;
+
+    public static final int PICTURE = -2;
     /** Numbers for each colour. */
     public static final int COLOUR = 5;
 
-    static PieceNumbers of(Piece piece, DipTally dips, List<PieceColour> colours) {
+    /** @param pictures colours of the whole photographs, that of the cloth among them */
+    static PieceNumbers of(Piece piece, DipTally dips, List<PieceColour> colours, List<PieceColour> pictures) {
         double[] ranges = new double[2 * RANGES];
         put(ranges, DIPS, dips.known() ? dips.low() : Double.NaN, dips.known() ? dips.high() : Double.NaN);
         put(ranges, LENGTH, piece.length().in(Unit.CENTIMETRE));
@@ -46,14 +51,17 @@ public record PieceNumbers(double[] ranges, double[] colours) {
                 DAYS,
                 !when.known() ? Double.NaN : day(when.from(), Double.NEGATIVE_INFINITY),
                 !when.known() ? Double.NaN : day(when.to(), Double.POSITIVE_INFINITY));
-        double[] packed = new double[COLOUR * colours.size()];
-        for (int i = 0; i < colours.size(); i++) {
-            PieceColour colour = colours.get(i);
+        double[] packed = new double[COLOUR * (colours.size() + pictures.size())];
+        for (int i = 0; i < packed.length / COLOUR; i++) {
+            boolean picture = i >= colours.size();
+            PieceColour colour = picture ? pictures.get(i - colours.size()) : colours.get(i);
             packed[COLOUR * i] = colour.colour().lightness();
             packed[COLOUR * i + 1] = colour.colour().a();
             packed[COLOUR * i + 2] = colour.colour().b();
             packed[COLOUR * i + 3] = colour.share() == null ? Double.NaN : colour.share();
-            packed[COLOUR * i + 4] = colour.role() == null ? -1 : colour.role().ordinal();
+            packed[COLOUR * i + 4] = picture
+                    ? PICTURE
+                    : colour.role() == null ? CLOTH : colour.role().ordinal();
         }
         return new PieceNumbers(ranges, packed);
     }

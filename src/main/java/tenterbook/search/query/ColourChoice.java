@@ -21,14 +21,21 @@ import tenterbook.piece.ColourRole;
  *     palette
  * @param share least share of the piece within that difference of each colour of {@code anywhere}, 0 to 1; pieces without
  *     measured shares match only 0
+ * @param picture whether a colour of {@code anywhere} may be that of anything in the photographs; else only the cloth counts
  */
-public record ColourChoice(List<Lab> anywhere, Map<ColourRole, Lab> regions, String like, Double within, double share) {
+public record ColourChoice(
+        List<Lab> anywhere, Map<ColourRole, Lab> regions, String like, Double within, double share, boolean picture) {
     public static final int MOST = 6;
     /** The roles that can be asked for, by the name of the parameter. */
     static final Map<String, ColourRole> ROLES =
             Map.of("ground", ColourRole.GROUND, "local", ColourRole.LOCAL, "resist", ColourRole.RESIST);
 
     public static final ColourChoice NONE = new ColourChoice(List.of(), Map.of(), "", null, 0);
+
+    /** Of the cloth alone. */
+    public ColourChoice(List<Lab> anywhere, Map<ColourRole, Lab> regions, String like, Double within, double share) {
+        this(anywhere, regions, like, within, share, false);
+    }
 
     /** @throws IllegalArgumentException naming the parameter, what was expected and what was found */
     public ColourChoice {
@@ -54,6 +61,7 @@ public record ColourChoice(List<Lab> anywhere, Map<ColourRole, Lab> regions, Str
                 ? null
                 : within;
         share = anywhere.isEmpty() ? 0 : share;
+        picture &= !anywhere.isEmpty();
     }
 
     private static Lab rounded(Lab colour) {

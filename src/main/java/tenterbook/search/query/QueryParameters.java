@@ -17,6 +17,10 @@ import tenterbook.words.Refusal;
 
 /** A query as the parameters of an address, and back. */
 public final class QueryParameters {
+    /** Where a colour may lie. */
+    private static final String PHOTOGRAPH = "photograph";
+
+    private static final String CLOTH = "cloth";
     private static final Message COLOUR = Message.of("search.expected.colour");
     private final Map<String, List<String>> parameters;
 
@@ -67,7 +71,15 @@ public final class QueryParameters {
                 regions,
                 one("like", text -> text, expected("piece"), ""),
                 one("within", QueryParameters::number, expected("within"), null),
-                one("share", QueryParameters::number, expected("share"), 0.0));
+                one("share", QueryParameters::number, expected("share"), 0.0),
+                one("in", QueryParameters::inPicture, expected("in"), false));
+    }
+
+    private static boolean inPicture(String text) {
+        if (!text.equals(PHOTOGRAPH) && !text.equals(CLOTH)) {
+            throw new IllegalArgumentException(text);
+        }
+        return text.equals(PHOTOGRAPH);
     }
 
     private Span range(String name) {
@@ -153,6 +165,7 @@ public final class QueryParameters {
         put(written, "like", colours.like().isEmpty() ? null : colours.like());
         put(written, "within", colours.within() == null ? null : Span.plain(colours.within()));
         put(written, "share", colours.share() == 0 ? null : Span.plain(colours.share()));
+        put(written, "in", colours.picture() ? PHOTOGRAPH : null);
         put(written, "sort", query.sort() == null ? null : query.sort().word());
         put(written, "page", query.page() == 1 ? null : query.page());
         put(written, "size", query.size() == PieceQuery.USUAL_SIZE ? null : query.size());

@@ -3,6 +3,7 @@ package tenterbook.web.colour;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import tenterbook.colour.palette.PaletteColour;
 import tenterbook.colour.space.ColourWords;
 import tenterbook.colour.space.Lab;
 import tenterbook.colour.target.MeasuredColour;
@@ -17,7 +18,7 @@ import tenterbook.web.page.Words;
  * The measured colours of a piece side by side, each as wide as its share.
  *
  * @param swatches widest first, at most eight
- * @param named whether a person named them; otherwise they are the palette of a whole photograph, background and all
+ * @param named whether a person named them; otherwise they are the main colours of the cloth in a photograph
  * @param calibrated whether every one comes from a calibrated photograph
  * @param ofState the earlier state of the piece that they show; 0 where they show it as it now is, or where that is not asked
  */
@@ -61,8 +62,9 @@ public record ColourBand(List<Swatch> swatches, boolean named, boolean calibrate
         return of(card.band(), card.band().stream().anyMatch(colour -> colour.role() != null), false, 0);
     }
 
-    public static ColourBand of(Photo photo) {
-        return of(Colours.ofPalette(photo), false, !photo.calibration().equals(Photo.UNCALIBRATED), 0);
+    /** @param palette of a photograph */
+    public static ColourBand of(Photo photo, List<PaletteColour> palette) {
+        return of(Colours.ofPalette(palette), false, !photo.calibration().equals(Photo.UNCALIBRATED), 0);
     }
 
     private static ColourBand of(List<PieceColour> colours, boolean named, boolean calibrated, int ofState) {

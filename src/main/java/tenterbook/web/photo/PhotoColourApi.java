@@ -6,15 +6,18 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import tenterbook.archive.Kinds;
+import tenterbook.colour.palette.PaletteColour;
 import tenterbook.colour.space.ColourWords;
 import tenterbook.colour.space.Lab;
 import tenterbook.colour.target.MeasuredColour;
 import tenterbook.colour.target.WhitePoint;
 import tenterbook.imaging.Photo;
 import tenterbook.imaging.PhotoCalibration;
+import tenterbook.imaging.SeenCloth;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.revision.RecordKey;
 import tenterbook.measure.Digest;
@@ -57,15 +60,8 @@ public final class PhotoColourApi {
                 calibration.isPresent(),
                 calibration.map(found -> calibration(found, white)).orElse(null),
                 regions(digest, white),
-                photo.palette().stream()
-                        .map(entry -> {
-                            Map<String, Object> each = new LinkedHashMap<>();
-                            each.put("colour", colour(entry.colour(), white));
-                            each.put("words", ColourWords.of(entry.colour()));
-                            each.put("share", entry.share());
-                            return each;
-                        })
-                        .toList()));
+                palette(photo.palette(), white),
+                cloth(site.archive().cloths().of(photo), white)));
     }
 
     /** Both lists are always there, the calibration only where there is one. */
@@ -74,7 +70,30 @@ public final class PhotoColourApi {
             @JsonInclude(JsonInclude.Include.ALWAYS) boolean calibrated,
             @JsonInclude(JsonInclude.Include.NON_NULL) Map<String, Object> calibration,
             @JsonInclude(JsonInclude.Include.ALWAYS) List<Map<String, Object>> regions,
-            @JsonInclude(JsonInclude.Include.ALWAYS) List<Map<String, Object>> palette) {}
+            @JsonInclude(JsonInclude.Include.ALWAYS) List<Map<String, Object>> palette,
+            @JsonInclude(JsonInclude.Include.ALWAYS) Map<String, Object> cloth) {}
+
+    /** Who says where the cloth is or why nobody does, its outline in parts of the picture, and its colours. */
+    private static Map<String, Object> cloth(SeenCloth seen, WhitePoint white) {
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("edge", seen.outline().edge().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        answer.put("measured", seen.outline().measured());
+        answer.put("outline", seen.outline().corners());
+        answer.put("palette", palette(seen.palette(), white));
+        return answer;
+    }
+
+    private static List<Map<String, Object>> palette(List<PaletteColour> colours, WhitePoint white) {
+        return colours.stream()
+                .map(entry -> {
+                    Map<String, Object> each = new LinkedHashMap<>();
+                    each.put("colour", colour(entry.colour(), white));
+                    each.put("words", ColourWords.of(entry.colour()));
+                    each.put("share", entry.share());
+                    return each;
+                })
+                .toList();
+    }
 
     private static Map<String, Object> colour(Lab colour, WhitePoint white) {
         Lab adapted = WhitePoint.D65.adapt(colour, white);

@@ -64,14 +64,13 @@ public final class PhotoMeasuring {
                 found.likelyError());
     }
 
-    /** Ground, resist and local colours as the picture suggests them; the card, where one is marked, is left out. */
-    List<ClothArea> proposals(Digest photo, boolean wholeCloth) throws IOException {
+    /** Ground, resist and local colours of what is outlined; the card, where one is marked, is left out. */
+    List<ClothArea> proposals(Digest photo, Region outline) throws IOException {
         List<Region> cards = calibration(photo)
                 .map(calibration -> calibration.cards().stream()
                         .map(card -> new Region(card.corners()))
                         .toList())
                 .orElse(List.of());
-        return ClothAreaProposal.find(
-                open(photo), cards, wholeCloth ? ClothAreaProposal.Surround.BACKDROP : ClothAreaProposal.Surround.NONE);
+        return ClothAreaProposal.find(open(photo), outline, cards);
     }
 }

@@ -26,12 +26,13 @@ import tenterbook.imaging.Originals;
 import tenterbook.imaging.Photo;
 import tenterbook.imaging.PhotoCalibration;
 import tenterbook.imaging.PreviewSize;
+import tenterbook.imaging.SeenCloth;
+import tenterbook.imaging.cloth.ClothOutline;
 import tenterbook.imaging.file.PhotoRefused;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.ColourRole;
-import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.web.Site;
@@ -69,7 +70,7 @@ public final class PhotoPages {
         routes.post("/pieces/{number}/photos/{digest}/colours/forget", this::forgetColour);
     }
 
-    private static Digest digest(Context ctx) {
+    static Digest digest(Context ctx) {
         try {
             return new Digest(ctx.pathParam("digest"));
         } catch (IllegalArgumentException e) {
@@ -144,7 +145,7 @@ public final class PhotoPages {
     }
 
     /**
-     * A photograph of a piece with its palette and the colours named on it.
+     * A photograph of a piece with the outline of its cloth, its palette and the colours named on it.
      *
      * @param corners of a card to draw; empty where none are typed or they are no numbers
      * @param white the white point of the values shown
@@ -155,6 +156,8 @@ public final class PhotoPages {
             int version,
             PiecePhoto shot,
             Photo photo,
+            SeenCloth seen,
+            ColourBand clothBand,
             ColourBand palette,
             List<Named> named,
             PhotoCalibration calibration,
@@ -166,11 +169,23 @@ public final class PhotoPages {
         /** A colour area the picture suggests, with the part to measure it on as corners in percent. */
         public record Proposal(String role, ColourBand.Swatch swatch, double share, String outline, String drawn) {}
 
+        /** Corners as SVG reads them, in parts of the picture. */
+        static String points(List<Region.Corner> corners) {
+            return corners.stream()
+                    .map(corner -> String.format(Locale.ROOT, "%.4f,%.4f", corner.x(), corner.y()))
+                    .collect(java.util.stream.Collectors.joining(" "));
+        }
+
+        /** Of the outline of the cloth; empty without one. */
+        public String clothPoints() {
+            return points(seen.outline().corners());
+        }
+
         /** The region's place in the list, and how it looks. */
         public record Named(int index, ColourRegion region, ColourBand.Swatch swatch, String corners) {}
     }
 
-    private Saved<Piece> piece(Context ctx) {
+    Saved<Piece> piece(Context ctx) {
         String number = ctx.pathParam("number");
         return site.saved(Kinds.PIECE, number);
     }
@@ -179,17 +194,16 @@ public final class PhotoPages {
         return Optional.ofNullable(ctx.queryParam("corners")).orElse("").replace('+', ' ');
     }
 
-    private List<PhotoView.Proposal> proposals(Digest digest, PiecePhoto shot) throws IOException {
-        boolean whole = shot.role() == PhotoRole.FRONT || shot.role() == PhotoRole.BACK;
-        return measuring.proposals(digest, whole).stream()
+    /** Of the cloth; where its edge is not known, of the whole picture, for a person to judge. */
+    private List<PhotoView.Proposal> proposals(Digest digest, ClothOutline cloth) throws IOException {
+        Region outline = cloth.edge().found() ? new Region(cloth.corners()) : Region.WHOLE;
+        return measuring.proposals(digest, outline).stream()
                 .map(area -> new PhotoView.Proposal(
                         area.part().toString(),
                         ColourBand.swatch(area.mean(), "", area.share(), 0),
                         area.share(),
                         CalibrationPages.text(area.sample().corners()).replace('+', ' '),
-                        area.sample().corners().stream()
-                                .map(corner -> String.format(Locale.ROOT, "%.4f,%.4f", corner.x(), corner.y()))
-                                .collect(java.util.stream.Collectors.joining(" "))))
+                        PhotoView.points(area.sample().corners())))
                 .toList();
     }
 
@@ -212,6 +226,7 @@ public final class PhotoPages {
             named.add(new PhotoView.Named(
                     i, region, ColourBand.swatch(region.colour(), region.name(), 1, 0), corners(region)));
         }
+        SeenCloth seen = site.archive().cloths().of(photo);
         boolean propose = ctx.queryParam("propose") != null && photo.viewable();
         Html.show(
                 ctx,
@@ -231,12 +246,14 @@ public final class PhotoPages {
                                         saved.version(),
                                         shot,
                                         photo,
-                                        ColourBand.of(photo),
+                                        seen,
+                                        ColourBand.of(photo, seen.palette()),
+                                        ColourBand.of(photo, photo.palette()),
                                         named,
                                         measuring.calibration(digest).orElse(null),
                                         typed.text("corners").matches("[-\\d., ]*") ? typed.text("corners") : "",
                                         propose,
-                                        propose ? proposals(digest, shot) : List.of(),
+                                        propose ? proposals(digest, seen.outline()) : List.of(),
                                         WhitePoint.parse(ctx.queryParam("illuminant")),
                                         typed),
                         "colourRoles", Choices.words(ColourRole.values())));
@@ -250,7 +267,7 @@ public final class PhotoPages {
         return text.toString();
     }
 
-    private static PiecePhoto shot(Piece piece, Digest digest) {
+    static PiecePhoto shot(Piece piece, Digest digest) {
         return piece.photos().stream()
                 .filter(each -> each.photo().equals(digest))
                 .findFirst()
@@ -358,7 +375,7 @@ public final class PhotoPages {
     }
 
     /** A part drawn freely: at least three corners in percent, as in '10,10 40,12 30,50'. */
-    private static Region drawn(String text) {
+    static Region drawn(String text) {
         List<Region.Corner> corners = new ArrayList<>();
         for (String pair : text.split("[\\s;]+")) {
             String[] sides = pair.split(",");

@@ -6,12 +6,15 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Papers;
 import tenterbook.facts.Cloths;
+import tenterbook.facts.Colours;
 import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.Whereabouts;
 import tenterbook.imaging.Photo;
+import tenterbook.imaging.cloth.ClothOutline;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.MadeIn;
 import tenterbook.piece.Party;
@@ -31,6 +34,7 @@ import tenterbook.words.Joined;
 /**
  * A piece as its page shows it.
  *
+ * @param clothDoubt why its photograph gives no colours; null where it gives some or a person named them
  * @param notDyed shown in place of the dyeings where there is none
  * @param dyeings the clampings it went through, in order
  * @param papers that were printed for it, newest first
@@ -41,6 +45,7 @@ public record PieceView(
         Piece piece,
         int version,
         ColourBand band,
+        ClothOutline.@Nullable Edge clothDoubt,
         List<ShownPhoto> photos,
         List<Dyeing> dyeings,
         List<FactLine> facts,
@@ -55,7 +60,7 @@ public record PieceView(
     }
 
     /** A photograph with what is known of its file. */
-    public record ShownPhoto(PiecePhoto of, Photo photo, ColourBand band) {
+    public record ShownPhoto(PiecePhoto of, Photo photo) {
         public String alt(String title) {
             return of.caption().isEmpty() ? w("plates.alt", "photograph", of.shows(), "piece", title) : of.caption();
         }
@@ -71,6 +76,9 @@ public record PieceView(
                 piece,
                 saved.version(),
                 ColourBand.of(facts.colours()),
+                facts.colours().from() == Colours.From.NAMED
+                        ? null
+                        : facts.colours().doubt(),
                 photos,
                 dyeings(site, facts),
                 facts(facts, site.today()),
@@ -87,7 +95,7 @@ public record PieceView(
         for (PiecePhoto photo : facts.piece().photos()) {
             Photo file = facts.photos().get(photo.photo());
             if (file != null) {
-                photos.add(new ShownPhoto(photo, file, ColourBand.of(file)));
+                photos.add(new ShownPhoto(photo, file));
             }
         }
         return photos;

@@ -165,7 +165,7 @@ public final class SearchLinks {
         if (!colours.like().isEmpty()) {
             return w("pieces.chosen.like", "piece", colours.like());
         }
-        return Stream.concat(
+        String near = Stream.concat(
                         colours.anywhere().stream()
                                 .map(colour -> w("pieces.chosen.near", "colour", ColourWords.of(colour))),
                         colours.regions().entrySet().stream()
@@ -176,6 +176,7 @@ public final class SearchLinks {
                                         "colour",
                                         ColourWords.of(part.getValue()))))
                 .collect(Collectors.joining(", "));
+        return colours.picture() ? near + ", " + w("pieces.chosen.picture") : near;
     }
 
     static List<Link> orders(PieceQuery query) {

@@ -15,6 +15,7 @@ import tenterbook.web.condition.ConditionReportPages;
 import tenterbook.web.condition.ExaminationPages;
 import tenterbook.web.photo.ArrivalPages;
 import tenterbook.web.photo.CalibrationPages;
+import tenterbook.web.photo.ClothPages;
 import tenterbook.web.photo.FadingPages;
 import tenterbook.web.photo.LayerPages;
 import tenterbook.web.photo.PhotoColourApi;
@@ -54,6 +55,7 @@ final class Pages {
         new ArrivalPages(site).routes(routes);
         new WaitingPages(site).routes(routes);
         new CalibrationPages(site, measuring, photoPages).routes(routes);
+        new ClothPages(site, photoPages).routes(routes);
         new FadingPages(site, measuring).routes(routes);
         new LayerPages(site, measuring).routes(routes);
         new ColourPages(site).routes(routes);

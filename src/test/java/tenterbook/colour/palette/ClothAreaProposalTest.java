@@ -20,12 +20,13 @@ class ClothAreaProposalTest {
     private static final Lab INDIGO = new Lab(40, -4, -24);
     private static final Lab UNDYED = new Lab(89, 0, 6);
     private static final Lab LAC = new Lab(42, 43, 5);
+    private static final Region CLOTH = Region.rectangle(0.1, 0.06, 0.8, 0.76);
     private static final Region CARD = Region.rectangle(0.82, 0.82, 0.97, 0.95);
 
     @Test
     void groundResistAndLocalColourComeBackWithTheirSharesAndColours() {
         Pixels picture = clothOnLinen();
-        List<ClothArea> areas = ClothAreaProposal.find(picture, List.of(CARD), ClothAreaProposal.Surround.BACKDROP);
+        List<ClothArea> areas = ClothAreaProposal.find(picture, CLOTH, List.of(CARD));
 
         assertThat(areas).extracting(ClothArea::part).containsExactly(Part.GROUND, Part.RESIST, Part.LOCAL);
         near(areas.get(0), INDIGO, 0.827);
@@ -44,7 +45,7 @@ class ClothAreaProposalTest {
     @Test
     void aClothThatFillsThePictureNeedsNoBackdrop() {
         Pixels picture = painted((x, y) -> (int) (x * 12) % 3 == 0 ? UNDYED : INDIGO);
-        List<ClothArea> areas = ClothAreaProposal.find(picture, List.of(), ClothAreaProposal.Surround.NONE);
+        List<ClothArea> areas = ClothAreaProposal.find(picture, Region.WHOLE, List.of());
         assertThat(areas).extracting(ClothArea::part).containsExactly(Part.GROUND, Part.RESIST);
         assertThat(areas.get(1).share()).isCloseTo(1 / 3.0, within(0.02));
     }
@@ -52,25 +53,23 @@ class ClothAreaProposalTest {
     @Test
     void aClothThatIsMostlyResistStillHasItsDyedPartForGround() {
         Pixels picture = painted((x, y) -> (int) (x * 12) % 4 == 0 ? INDIGO : UNDYED);
-        List<ClothArea> areas = ClothAreaProposal.find(picture, List.of(), ClothAreaProposal.Surround.NONE);
+        List<ClothArea> areas = ClothAreaProposal.find(picture, Region.WHOLE, List.of());
         assertThat(areas).extracting(ClothArea::part).containsExactly(Part.RESIST, Part.GROUND);
     }
 
     @Test
     void whatIsLeftOutIsNotCounted() {
         Pixels picture = painted((x, y) -> CARD.contains(x, y) ? new Lab(50, 0, 0) : INDIGO);
-        assertThat(ClothAreaProposal.find(picture, List.of(CARD), ClothAreaProposal.Surround.NONE))
-                .hasSize(1);
-        assertThat(ClothAreaProposal.find(picture, List.of(), ClothAreaProposal.Surround.NONE))
-                .hasSize(2);
+        assertThat(ClothAreaProposal.find(picture, Region.WHOLE, List.of(CARD))).hasSize(1);
+        assertThat(ClothAreaProposal.find(picture, Region.WHOLE, List.of())).hasSize(2);
     }
 
     @Test
-    void aPictureOfBackdropAloneHasNoCloth() {
-        assertThat(ClothAreaProposal.find(painted((x, y) -> LINEN), List.of(), ClothAreaProposal.Surround.BACKDROP))
+    void anOutlineTooSmallForAnyCellGivesNoArea() {
+        Region speck = Region.rectangle(0.1, 0.1, 0.1005, 0.1005);
+        assertThat(ClothAreaProposal.find(painted((x, y) -> LINEN), speck, List.of()))
                 .isEmpty();
-        assertThat(ClothAreaProposal.find(
-                        new Pixels(new int[] {0xff808080}, 1, 1), List.of(), ClothAreaProposal.Surround.BACKDROP))
+        assertThat(ClothAreaProposal.find(new Pixels(new int[] {0xff808080}, 1, 1), speck, List.of()))
                 .isEmpty();
     }
 

@@ -154,7 +154,8 @@ class CompositionTest {
                                 true,
                                 List.of(),
                                 List.of(),
-                                ""));
+                                "",
+                                List.of()));
             }
             return act.create(Kinds.PIECE, piece);
         });

@@ -87,7 +87,13 @@ class PieceQueryTest {
                                                 null,
                                                 0.3);
                                     default ->
-                                        new ColourChoice(List.of(colour), Map.of(), "", 0.5 + page % 39, page / 200.0);
+                                        new ColourChoice(
+                                                List.of(colour),
+                                                Map.of(),
+                                                "",
+                                                0.5 + page % 39,
+                                                page / 200.0,
+                                                page % 8 == 3);
                                 },
                         order,
                         page,

@@ -1,0 +1,144 @@
+package tenterbook.imaging.cloth;
+
+import java.util.Arrays;
+import tenterbook.colour.palette.ColourMixture;
+import tenterbook.colour.palette.LabRaster;
+
+/**
+ * Divides a picture into cloth and backdrop, beginning with cells that are surely backdrop: each side's colours are learnt from
+ * it, the cheapest division by these colours and by the steps of colour between neighbours is cut, and so again (Rother,
+ * Kolmogorov, Blake 2004, "GrabCut"). A shadow on the backdrop is backdrop.
+ */
+final class Cutting {
+    private static final int BACKDROP_COLOURS = 6;
+    private static final int CLOTH_COLOURS = 6;
+    private static final int ROUNDS = 4;
+    /** So much of the light falls on the backdrop in the shade of the cloth, in lightness; each deeper one is less likely. */
+    private static final double[] SHADE = {1, 0.95, 0.9, 0.84};
+
+    private static final double SHADED = 0.5;
+    /** Mahalanobis distance, squared, that one in a thousand of a group's own colours exceeds (χ², three degrees). */
+    static final double FOREIGN = 16;
+
+    /** No colour speaks more strongly for a side than this, as a logarithm of likelihood. */
+    private static final double MOST = 20;
+
+    /** Price of parting two cells of one colour, and of any two, on the same scale. */
+    private static final double PARTING = 8;
+
+    private static final double LEAST_PARTING = 0.5;
+    /** Prices are whole numbers. */
+    private static final double SCALE = 100;
+
+    private final LabRaster raster;
+    private final boolean[] surely;
+    /** By how much the parting of unlike neighbours becomes cheaper. */
+    private final double contrast;
+
+    /** @param surely cells of the backdrop, at least one */
+    Cutting(LabRaster raster, boolean[] surely) {
+        this.raster = raster;
+        this.surely = surely;
+        this.contrast = contrast(raster);
+    }
+
+    private static double contrast(LabRaster raster) {
+        double sum = 0;
+        int pairs = 0;
+        for (int cell = 1; cell < raster.size(); cell++) {
+            if (cell % raster.width() > 0) {
+                sum += step(raster, cell - 1, cell);
+                pairs++;
+            }
+        }
+        return sum == 0 ? 1 : pairs / (2 * sum);
+    }
+
+    private static double step(LabRaster raster, int cell, int other) {
+        return raster.squared(cell, raster.lightness(other), raster.a(other), raster.b(other));
+    }
+
+    /**
+     * The cloth; empty where nothing in the picture differs from its backdrop.
+     *
+     * @param smoothness 1 as usual; a higher one makes a longer edge dearer
+     */
+    CellShape cloth(double smoothness) {
+        ColourMixture backdrop = ColourMixture.of(raster, surely, BACKDROP_COLOURS);
+        boolean[] cloth = new boolean[raster.size()];
+        for (int cell = 0; cell < cloth.length; cell++) {
+            cloth[cell] = !surely[cell] && foreign(backdrop, cell) > FOREIGN;
+        }
+        for (int round = 0; round < ROUNDS && any(cloth); round++) {
+            boolean[] next = cut(outside(cloth), ColourMixture.of(raster, cloth, CLOTH_COLOURS), smoothness);
+            if (Arrays.equals(next, cloth)) {
+                break;
+            }
+            cloth = next;
+        }
+        return CellShape.largest(raster.width(), raster.height(), cloth);
+    }
+
+    private static boolean any(boolean[] cloth) {
+        for (boolean each : cloth) {
+            if (each) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The colours of what is not cloth. */
+    ColourMixture outside(boolean[] cloth) {
+        boolean[] outside = new boolean[cloth.length];
+        for (int cell = 0; cell < cloth.length; cell++) {
+            outside[cell] = !cloth[cell];
+        }
+        return ColourMixture.of(raster, outside, BACKDROP_COLOURS);
+    }
+
+    /** How far a cell is from any colour of the backdrop, in light or shade; see {@link ColourMixture#foreign}. */
+    double foreign(ColourMixture backdrop, int cell) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double shade : SHADE) {
+            least = Math.min(least, backdrop.foreign(lit(cell, shade), raster.a(cell) / shade, raster.b(cell) / shade));
+        }
+        return least;
+    }
+
+    /** In less light a colour keeps its hue, and its L* + 16, a* and b* shrink alike (CIELAB above L* 8). */
+    private double lit(int cell, double shade) {
+        return (raster.lightness(cell) + 16) / shade - 16;
+    }
+
+    private boolean[] cut(ColourMixture backdrop, ColourMixture cloth, double smoothness) {
+        GridCut grid = new GridCut(raster.width(), raster.height());
+        for (int cell = 0; cell < raster.size(); cell++) {
+            double asCloth = cloth.cost(raster.lightness(cell), raster.a(cell), raster.b(cell));
+            double asBackdrop = Double.POSITIVE_INFINITY;
+            for (int i = 0; i < SHADE.length; i++) {
+                double s = SHADE[i];
+                double cost = backdrop.cost(lit(cell, s), raster.a(cell) / s, raster.b(cell) / s);
+                asBackdrop = Math.min(asBackdrop, cost + (i == 0 ? 0 : SHADED * (i + 1)));
+            }
+            double less = Math.min(asCloth, asBackdrop);
+            grid.prices(
+                    cell,
+                    surely[cell] ? price(10 * MOST) : price(Math.min(MOST, asCloth - less)),
+                    surely[cell] ? 0 : price(Math.min(MOST, asBackdrop - less)));
+            for (int direction = 0; direction < GridCut.DIRECTIONS; direction += 2) {
+                int next = grid.beside(cell, direction);
+                if (next >= 0) {
+                    double alike = Math.exp(-contrast * step(raster, cell, next));
+                    double far = direction < 4 ? 1 : Math.sqrt(2);
+                    grid.parting(cell, direction, price(smoothness * (PARTING * alike + LEAST_PARTING) / far));
+                }
+            }
+        }
+        return grid.cut();
+    }
+
+    private static int price(double cost) {
+        return (int) (SCALE * cost);
+    }
+}
