@@ -22,7 +22,6 @@ import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
 import tenterbook.facts.Whereabouts;
 import tenterbook.imaging.Photo;
-import tenterbook.imaging.cloth.ClothOutline;
 import tenterbook.imaging.file.PhotoRefused;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.Digest;
@@ -200,7 +199,7 @@ public final class PiecePages {
             Piece piece,
             int version,
             ColourBand band,
-            ClothOutline.@Nullable Edge clothDoubt,
+            Colours.@Nullable Doubt clothDoubt,
             List<Shot> photos,
             List<Dyeing> dyeings,
             List<FactLine> facts,
