@@ -25,8 +25,7 @@ import tenterbook.piece.PiecePhoto;
  * @param cloth main colours within the outlines of the cloth; shares averaged where there are several photographs, so that they
  *     never add up to more than the piece; greatest share first within each photograph
  * @param picture the same of the whole photographs, with all that lies around the cloth
- * @param doubt why the edge of the cloth was not found on the first of these photographs on which it was not; null where it was
- *     found on each
+ * @param doubt the first of these photographs on which the edge of the cloth was not found; null where it was found on each
  * @param state which state of the piece they show, from 1
  * @param now whether that is the state the piece is in; if not, it was dyed again since and no photograph shows it
  * @param calibrated whether every one of {@link #shown} comes from a calibrated photograph; false where there is none
@@ -35,12 +34,15 @@ public record Colours(
         List<PieceColour> named,
         List<PieceColour> cloth,
         List<PieceColour> picture,
-        @Nullable Edge doubt,
+        @Nullable Doubt doubt,
         int state,
         boolean now,
         boolean calibrated) {
     /** Least share of an entry that counts; smaller ones are dust or a seam. */
     static final double LEAST_SHARE = 0.02;
+
+    /** A photograph that gives no colours, and why the edge of its cloth was not found. */
+    public record Doubt(Edge why, Digest photo) {}
 
     /** The source of the colours. */
     public enum From {
@@ -82,8 +84,8 @@ public record Colours(
                 cloth,
                 picture,
                 counted.stream()
-                        .map(photo -> seen(seen, photo).outline().edge())
-                        .filter(edge -> !edge.found())
+                        .map(photo -> new Doubt(seen(seen, photo).outline().edge(), photo.digest()))
+                        .filter(doubt -> !doubt.why().found())
                         .findFirst()
                         .orElse(null),
                 state,

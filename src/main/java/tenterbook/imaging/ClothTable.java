@@ -81,11 +81,6 @@ public final class ClothTable implements AutoCloseable {
         return of(List.of(photo)).get(photo.digest());
     }
 
-    /** What the program itself finds on a photograph, whatever a person drew. */
-    public SeenCloth found(Photo photo) {
-        return of(photo.withCloth(List.of()));
-    }
-
     /** Looks for the cloth on a picture that is at hand, as {@link PhotoMeasure} opens it, and keeps what is found. */
     void look(Digest photo, Pixels picture) {
         if (kept(photo, DRAWN_BY_NOBODY) == null) {

@@ -239,7 +239,7 @@ class FactsTest {
 
         assertThat(colours.from()).isEqualTo(Colours.From.NOTHING);
         assertThat(colours.all()).isEmpty();
-        assertThat(colours.doubt()).isEqualTo(Edge.RAGGED);
+        assertThat(colours.doubt()).isEqualTo(new Colours.Doubt(Edge.RAGGED, PHOTO.digest()));
         assertThat(colours("", GROUND, ragged).shown())
                 .extracting(PieceColour::name)
                 .containsExactly("heron blue");

@@ -40,12 +40,6 @@ final class CellShape {
         return filled(width, height, best);
     }
 
-    static CellShape all(int width, int height) {
-        boolean[] inside = new boolean[width * height];
-        Arrays.fill(inside, true);
-        return new CellShape(width, height, inside, inside.length);
-    }
-
     private static CellShape filled(int width, int height, boolean[] part) {
         boolean[] other = new boolean[part.length];
         for (int i = 0; i < part.length; i++) {

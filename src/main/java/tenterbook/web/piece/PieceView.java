@@ -14,7 +14,6 @@ import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.Whereabouts;
 import tenterbook.imaging.Photo;
-import tenterbook.imaging.cloth.ClothOutline;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.MadeIn;
 import tenterbook.piece.Party;
@@ -45,7 +44,7 @@ public record PieceView(
         Piece piece,
         int version,
         ColourBand band,
-        ClothOutline.@Nullable Edge clothDoubt,
+        Colours.@Nullable Doubt clothDoubt,
         List<ShownPhoto> photos,
         List<Dyeing> dyeings,
         List<FactLine> facts,
