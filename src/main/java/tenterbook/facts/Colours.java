@@ -85,7 +85,7 @@ public record Colours(
                 picture,
                 counted.stream()
                         .map(photo -> new Doubt(seen(seen, photo).outline().edge(), photo.digest()))
-                        .filter(doubt -> !doubt.why().found())
+                        .filter(doubt -> !doubt.why().found() && doubt.why() != Edge.NOT_YET)
                         .findFirst()
                         .orElse(null),
                 state,

@@ -6,9 +6,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.StringJoiner;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -36,6 +41,9 @@ import tenterbook.measure.Digest;
  * finds. A table that is missing, damaged or of another finder is made anew. Safe for many threads.
  */
 public final class ClothTable implements AutoCloseable {
+    /** So many outlines, at most, are found before whoever follows hears of them. */
+    private static final int TOGETHER = 8;
+
     private static final Logger LOG = LoggerFactory.getLogger(ClothTable.class);
     private static final String DRAWN_BY_NOBODY = "";
     private static final String CREATE = """
@@ -44,10 +52,21 @@ public final class ClothTable implements AutoCloseable {
                 outline TEXT NOT NULL, palette TEXT NOT NULL,
                 PRIMARY KEY (photo, drawn)) WITHOUT ROWID""";
 
+    /** Photographs that somebody was told nothing of yet. */
+    private static final String WAITING = "CREATE TABLE IF NOT EXISTS waiting (photo TEXT PRIMARY KEY) WITHOUT ROWID";
+
     private final Path photos;
     /** Null where nothing may be written: then it is kept in memory. */
     private final @Nullable Path file;
 
+    /** Photographs to be looked at behind, in order. */
+    private final Map<Digest, Photo> queue = new LinkedHashMap<>();
+
+    /** Hears which photographs were looked at; null where nobody does, and then nothing is looked for behind. */
+    private @Nullable Consumer<Set<Digest>> follower;
+
+    private @Nullable Thread looking;
+    private boolean busy;
     private @Nullable Handle open;
 
     public ClothTable(ArchiveFolder folder) {
@@ -75,6 +94,123 @@ public final class ClothTable implements AutoCloseable {
             }
         }
         return found;
+    }
+
+    /**
+     * The cloth on each of these photographs where it is known. The others are looked at behind, and whoever follows hears of them;
+     * where nobody does, they are looked at now.
+     */
+    public Map<Digest, SeenCloth> known(Collection<Photo> asked) {
+        Map<Digest, SeenCloth> found = new HashMap<>();
+        List<Photo> others = new ArrayList<>();
+        for (Photo photo : asked) {
+            SeenCloth kept = photo.viewable() ? kept(photo.digest(), text(photo.cloth())) : SeenCloth.NONE;
+            if (kept == null) {
+                others.add(photo);
+            } else {
+                found.put(photo.digest(), kept);
+            }
+        }
+        if (!others.isEmpty() && !queued(others)) {
+            found.putAll(of(others));
+        }
+        others.forEach(photo -> found.putIfAbsent(photo.digest(), SeenCloth.NOT_YET));
+        return found;
+    }
+
+    private synchronized boolean queued(List<Photo> photos) {
+        if (follower == null) {
+            return false;
+        }
+        for (Photo photo : photos) {
+            handle().execute(
+                            "INSERT OR IGNORE INTO waiting (photo) VALUES (?)",
+                            photo.digest().hex());
+            queue.put(photo.digest(), photo);
+        }
+        notifyAll();
+        return true;
+    }
+
+    /**
+     * From now on outlines are found behind. The follower is called on a thread of this table's, with photographs of which
+     * {@link #known} did not know the cloth and now does; also with those of before, of which it has not said {@link #taken}.
+     */
+    public synchronized void follow(Consumer<Set<Digest>> heard) {
+        follower = heard;
+        Set<Digest> before = handle().createQuery("SELECT photo FROM waiting")
+                .mapTo(String.class)
+                .map(Digest::new)
+                .collect(Collectors.toSet());
+        looking = new Thread(() -> lookBehind(heard, before), "cloth outlines");
+        looking.setDaemon(true);
+        looking.start();
+    }
+
+    /** Whoever follows has taken over what is known of these photographs. */
+    public synchronized void taken(Set<Digest> photos) {
+        for (Digest photo : photos) {
+            if (!queue.containsKey(photo)) {
+                handle().execute("DELETE FROM waiting WHERE photo = ?", photo.hex());
+            }
+        }
+    }
+
+    /** Whether photographs are still to be looked at behind. */
+    public synchronized boolean looking() {
+        return busy || !queue.isEmpty();
+    }
+
+    private void lookBehind(Consumer<Set<Digest>> heard, Set<Digest> before) {
+        Set<Digest> found = new HashSet<>(before);
+        try {
+            for (Photo next = next(found, heard); next != null; next = next(found, heard)) {
+                try {
+                    of(next);
+                } catch (RuntimeException | Error e) {
+                    LOG.warn(
+                            "The cloth on photograph {} cannot be looked for",
+                            next.digest().brief(),
+                            e);
+                }
+                found.add(next.digest());
+            }
+        } catch (RuntimeException e) {
+            LOG.error("No more outlines are looked for until the next start", e);
+        } finally {
+            synchronized (this) {
+                busy = false;
+                queue.clear();
+            }
+        }
+    }
+
+    /** Waits for a photograph; null when the table is closed. Tells the follower what was found before it waits. */
+    private @Nullable Photo next(Set<Digest> found, Consumer<Set<Digest>> heard) {
+        if (!found.isEmpty() && (found.size() >= TOGETHER || nothingQueued())) {
+            heard.accept(Set.copyOf(found));
+            found.clear();
+        }
+        synchronized (this) {
+            busy = false;
+            while (queue.isEmpty() && follower != null) {
+                try {
+                    wait();
+                } catch (InterruptedException e) {
+                    return null;
+                }
+            }
+            if (follower == null) {
+                return null;
+            }
+            Photo next = queue.remove(queue.keySet().iterator().next());
+            busy = true;
+            return next;
+        }
+    }
+
+    private synchronized boolean nothingQueued() {
+        return queue.isEmpty();
     }
 
     public SeenCloth of(Photo photo) {
@@ -175,6 +311,7 @@ public final class ClothTable implements AutoCloseable {
             handle.execute("DROP TABLE IF EXISTS seen");
         }
         handle.execute(CREATE);
+        handle.execute(WAITING);
         handle.execute("PRAGMA user_version = " + ClothFinder.VERSION);
         return handle;
     }
@@ -226,7 +363,25 @@ public final class ClothTable implements AutoCloseable {
     }
 
     @Override
-    public synchronized void close() {
+    public void close() {
+        Thread worker;
+        synchronized (this) {
+            worker = looking;
+            follower = null;
+            queue.clear();
+            notifyAll();
+        }
+        if (worker != null) {
+            try {
+                worker.join();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+        closeTable();
+    }
+
+    private synchronized void closeTable() {
         if (open != null) {
             open.close();
             open = null;

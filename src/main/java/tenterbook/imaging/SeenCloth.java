@@ -13,6 +13,10 @@ public record SeenCloth(ClothOutline outline, List<PaletteColour> palette) {
     /** Of a photograph that cannot be shown. */
     public static final SeenCloth NONE = new SeenCloth(ClothOutline.unseen(), List.of());
 
+    /** Of a photograph that is being looked at. */
+    public static final SeenCloth NOT_YET =
+            new SeenCloth(new ClothOutline(ClothOutline.Edge.NOT_YET, List.of(), 0), List.of());
+
     public SeenCloth {
         palette = List.copyOf(palette);
     }

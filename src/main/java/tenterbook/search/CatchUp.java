@@ -30,25 +30,39 @@ final class CatchUp {
             Set<String> numbers = Dependents.of(
                     archive.ledger(), batch.stream().map(Revision::key).toList());
             numbers.addAll(outside.changedAfter(generation.seen(), progress));
-            PieceFactsLoader loader = new PieceFactsLoader(archive, outside);
-            List<String> all = List.copyOf(numbers);
-            for (int at = 0; at < all.size(); at += TOGETHER) {
-                if (progress.cancelled()) {
-                    return;
-                }
-                List<String> some = all.subList(at, Math.min(all.size(), at + TOGETHER));
-                Map<String, PieceDocument> entries = loader.entries(some);
-                for (PieceDocument entry : entries.values()) {
-                    generation.replace(entry);
-                }
-                for (String number : some) {
-                    if (!entries.containsKey(number)) {
-                        generation.remove(number);
-                    }
-                }
+            if (!pieces(archive, outside, generation, numbers, progress)) {
+                return;
             }
             generation.refresh(batch.get(batch.size() - 1).sequence());
             batch = archive.ledger().after(generation.seen(), BATCH);
         }
+    }
+
+    /**
+     * Indexes these pieces as they are now.
+     *
+     * @return false if asked to stop
+     */
+    static boolean pieces(
+            Archive archive, OutsideFacets outside, Generation generation, Set<String> numbers, Progress progress)
+            throws IOException {
+        PieceFactsLoader loader = new PieceFactsLoader(archive, outside);
+        List<String> all = List.copyOf(numbers);
+        for (int at = 0; at < all.size(); at += TOGETHER) {
+            if (progress.cancelled()) {
+                return false;
+            }
+            List<String> some = all.subList(at, Math.min(all.size(), at + TOGETHER));
+            Map<String, PieceDocument> entries = loader.entries(some);
+            for (PieceDocument entry : entries.values()) {
+                generation.replace(entry);
+            }
+            for (String number : some) {
+                if (!entries.containsKey(number)) {
+                    generation.remove(number);
+                }
+            }
+        }
+        return true;
     }
 }

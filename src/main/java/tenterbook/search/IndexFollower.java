@@ -2,15 +2,19 @@ package tenterbook.search;
 
 import java.io.IOException;
 import java.time.Duration;
+import java.util.HashSet;
+import java.util.Set;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.BooleanSupplier;
 import org.apache.lucene.store.AlreadyClosedException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
+import tenterbook.archive.Dependents;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Progress;
+import tenterbook.measure.Digest;
 import tenterbook.search.index.OutsideFacets;
 import tenterbook.words.Message;
 
@@ -30,6 +34,7 @@ final class IndexFollower {
     private static final int MANY_PIECES = 2000;
 
     private static final long COMMIT_AFTER_IDLE_MILLIS = 2000;
+    private static final long LOOK_AGAIN_MILLIS = 50;
 
     private final Archive archive;
     private final OutsideFacets outside;
@@ -39,6 +44,12 @@ final class IndexFollower {
     private final ReentrantLock rebuilding = new ReentrantLock();
     /** Notified after each change of what follows. */
     private final Object changed = new Object();
+
+    /** Photographs whose cloth became known after their pieces were indexed; guarded by {@link #changed}. */
+    private final Set<Digest> outlined = new HashSet<>();
+
+    /** Whether such pieces are being indexed; guarded by {@link #changed}. */
+    private boolean outlining;
 
     private final Thread thread;
     private volatile Generation live;
@@ -72,7 +83,15 @@ final class IndexFollower {
     void start() {
         archive.ledger().follow(this::announce);
         announce(archive.ledger().lastSequence());
+        archive.cloths().follow(this::outlined);
         thread.start();
+    }
+
+    private void outlined(Set<Digest> photos) {
+        synchronized (changed) {
+            outlined.addAll(photos);
+            changed.notifyAll();
+        }
     }
 
     /** The generation that searches are to use now. */
@@ -100,6 +119,8 @@ final class IndexFollower {
                 if ((!begun || live.seen() < announced || !live.writable()) && gaveUpAt != announced) {
                     begun = true;
                     bringUp();
+                } else if (anyOutlined() && live.writable()) {
+                    indexOutlined();
                 } else if (!rest() && live.uncommitted() && live.writable()) {
                     commit();
                 }
@@ -137,6 +158,39 @@ final class IndexFollower {
         }
     }
 
+    private boolean anyOutlined() {
+        synchronized (changed) {
+            return !outlined.isEmpty();
+        }
+    }
+
+    /** Indexes the pieces of photographs whose cloth is known by now; committed at once, since no revision tells of them. */
+    private void indexOutlined() throws IOException {
+        Set<Digest> photos;
+        synchronized (changed) {
+            photos = Set.copyOf(outlined);
+            outlined.clear();
+            outlining = true;
+        }
+        Set<String> pieces = Dependents.of(
+                archive.ledger(),
+                photos.stream().map(photo -> Kinds.PHOTO.key(photo.hex())).toList());
+        indexing.lock();
+        try {
+            if (CatchUp.pieces(archive, outside, live, pieces, untilClosed)) {
+                live.refresh(live.seen());
+                live.commit();
+                archive.cloths().taken(photos);
+            }
+        } finally {
+            indexing.unlock();
+            synchronized (changed) {
+                outlining = false;
+                changed.notifyAll();
+            }
+        }
+    }
+
     private void setTakesLong(boolean now) {
         takesLong = now;
         if (now) {
@@ -171,7 +225,7 @@ final class IndexFollower {
     /** Waits for a write; false where none came within {@value #COMMIT_AFTER_IDLE_MILLIS} ms. */
     private boolean rest() {
         synchronized (changed) {
-            if (!closed && (live.seen() >= announced || gaveUpAt == announced)) {
+            if (!closed && outlined.isEmpty() && (live.seen() >= announced || gaveUpAt == announced)) {
                 try {
                     changed.wait(COMMIT_AFTER_IDLE_MILLIS);
                 } catch (InterruptedException e) {
@@ -179,7 +233,7 @@ final class IndexFollower {
                     closed = true;
                 }
             }
-            return closed || live.seen() < announced && gaveUpAt != announced;
+            return closed || !outlined.isEmpty() || live.seen() < announced && gaveUpAt != announced;
         }
     }
 
@@ -192,9 +246,26 @@ final class IndexFollower {
         }
     }
 
-    /** Waits until all is indexed that has been written; false where that takes longer. */
+    /** Waits until all is indexed that has been written, the colours of every cloth too; false where that takes longer. */
     boolean await(Duration longest) {
-        return await(longest, () -> false);
+        long end = System.nanoTime() + longest.toNanos();
+        if (!await(longest, () -> false)) {
+            return false;
+        }
+        synchronized (changed) {
+            while (!closed && (archive.cloths().looking() || !outlined.isEmpty() || outlining)) {
+                if (System.nanoTime() > end) {
+                    return false;
+                }
+                try {
+                    changed.wait(LOOK_AGAIN_MILLIS);
+                } catch (InterruptedException e) {
+                    Thread.currentThread().interrupt();
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     /** As {@link #await}, but does not wait for work that takes long. */

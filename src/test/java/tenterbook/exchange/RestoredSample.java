@@ -8,6 +8,9 @@ import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Clock;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.Saved;
 import tenterbook.ledger.file.Progress;
 
 /**
@@ -52,12 +55,23 @@ public final class RestoredSample {
                 Path archive = temporaryFolder().resolve("archive");
                 new Restore(Clock.systemUTC())
                         .restore(Path.of("sample-archive").toAbsolutePath(), archive, Progress.UNWATCHED);
+                outline(archive);
                 restored = archive;
             } catch (IOException e) {
                 throw new UncheckedIOException("restoring the sample archive", e);
             }
         }
         return restored;
+    }
+
+    /** Has the cloth on every photograph looked for, so that no copy has to. */
+    private static void outline(Path folder) {
+        try (Archive archive = Archive.open(folder, Clock.systemUTC())) {
+            archive.cloths()
+                    .of(archive.ledger().all(Kinds.PHOTO).stream()
+                            .map(Saved::record)
+                            .toList());
+        }
     }
 
     /** A folder that is deleted when the process ends, for what several test classes share. */

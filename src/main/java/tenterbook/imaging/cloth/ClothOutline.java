@@ -36,7 +36,9 @@ public record ClothOutline(Edge edge, List<Corner> corners, double measured) {
         /** Other things lie about it that are as unlike the backdrop; measured is their part of the picture. */
         OTHER_THINGS,
         /** The photograph cannot be shown, or its file is gone. */
-        NO_PICTURE;
+        NO_PICTURE,
+        /** The program has not looked yet. */
+        NOT_YET;
 
         /** Whether there is an outline. */
         public boolean found() {

@@ -13,7 +13,6 @@ import org.apache.lucene.search.TopFieldCollector;
 import org.apache.lucene.search.TopFieldCollectorManager;
 import org.apache.lucene.search.TopFieldDocs;
 import org.apache.lucene.util.FixedBitSet;
-import tenterbook.search.query.Order;
 
 /** Keeps the best of the documents found already and passes over all others. Lucene still skips what cannot be among the best. */
 final class OnlyHits implements CollectorManager<FilterCollector, TopFieldDocs> {
@@ -24,7 +23,7 @@ final class OnlyHits implements CollectorManager<FilterCollector, TopFieldDocs> 
     /** @param hits by number of the segment; null for none */
     OnlyHits(FixedBitSet[] hits, int wanted) {
         this.hits = hits;
-        this.manager = new TopFieldCollectorManager(Sorts.of(Order.RELEVANCE), wanted, null, wanted);
+        this.manager = new TopFieldCollectorManager(Sorts.byScore(), wanted, null, wanted);
     }
 
     @Override

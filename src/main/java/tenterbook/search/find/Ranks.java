@@ -3,6 +3,7 @@ package tenterbook.search.find;
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.function.LongUnaryOperator;
 import org.apache.lucene.index.DocValues;
@@ -22,23 +23,26 @@ final class Ranks {
 
     static Ranks of(LeafReader reader) throws IOException {
         Ranks made = new Ranks();
+        Map<String, long[]> read = new HashMap<>();
         long[] number = ords(reader, PieceDocument.SORT_NUMBER);
-        made.put(Order.NUMBER, number, number);
-        made.put(Order.TITLE, ords(reader, PieceDocument.SORT_TITLE), number);
-        long[] day = numbers(reader, PieceDocument.SORT_DAY, LongUnaryOperator.identity());
-        made.put(Order.OLDEST, day, number);
-        made.put(Order.NEWEST, reversed(day), number);
-        made.put(Order.EXAMINED, numbers(reader, PieceDocument.SORT_EXAMINED, LongUnaryOperator.identity()), number);
-        long[] dips = numbers(reader, PieceDocument.SORT_DIPS, NumericUtils::sortableDoubleBits);
-        made.put(Order.DIPS, dips, number);
-        made.put(Order.MOST_DIPS, reversed(dips), number);
-        long[] size = numbers(reader, PieceDocument.SORT_SIZE, NumericUtils::sortableDoubleBits);
-        made.put(Order.SMALLEST, size, number);
-        made.put(Order.SIZE, reversed(size), number);
-        long[] price = numbers(reader, PieceDocument.SORT_PRICE, NumericUtils::sortableDoubleBits);
-        made.put(Order.PRICE, price, number);
-        made.put(Order.DEAREST, reversed(price), number);
+        for (Map.Entry<Order, Sorts.Key> each : Sorts.keys().entrySet()) {
+            Sorts.Key key = each.getValue();
+            long[] keys = read.get(key.field());
+            if (keys == null) {
+                keys = keys(reader, key);
+                read.put(key.field(), keys);
+            }
+            made.put(each.getKey(), key.greatestFirst() ? reversed(keys) : keys, number);
+        }
         return made;
+    }
+
+    private static long[] keys(LeafReader reader, Sorts.Key key) throws IOException {
+        return switch (key.type()) {
+            case STRING -> ords(reader, key.field());
+            case LONG -> numbers(reader, key.field(), LongUnaryOperator.identity());
+            default -> numbers(reader, key.field(), NumericUtils::sortableDoubleBits);
+        };
     }
 
     private static long[] ords(LeafReader reader, String field) throws IOException {

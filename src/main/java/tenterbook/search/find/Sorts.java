@@ -1,48 +1,56 @@
 package tenterbook.search.find;
 
+import java.util.EnumMap;
+import java.util.Map;
 import org.apache.lucene.search.Sort;
 import org.apache.lucene.search.SortField;
+import org.apache.lucene.search.SortField.Type;
 import tenterbook.search.index.PieceDocument;
 import tenterbook.search.query.Order;
 
-/** The orders of results, as Lucene sorts. */
+/** By which field each order goes; pieces that lack it come last in either direction, ties go by number. */
 final class Sorts {
-    private static final SortField BY_NUMBER = new SortField(PieceDocument.SORT_NUMBER, SortField.Type.STRING);
+    private static final Map<Order, Key> KEYS = new EnumMap<>(Map.ofEntries(
+            Map.entry(Order.NEWEST, new Key(PieceDocument.SORT_DAY, Type.LONG, true)),
+            Map.entry(Order.OLDEST, new Key(PieceDocument.SORT_DAY, Type.LONG, false)),
+            Map.entry(Order.EXAMINED, new Key(PieceDocument.SORT_EXAMINED, Type.LONG, false)),
+            Map.entry(Order.NUMBER, new Key(PieceDocument.SORT_NUMBER, Type.STRING, false)),
+            Map.entry(Order.TITLE, new Key(PieceDocument.SORT_TITLE, Type.STRING, false)),
+            Map.entry(Order.DIPS, new Key(PieceDocument.SORT_DIPS, Type.DOUBLE, false)),
+            Map.entry(Order.MOST_DIPS, new Key(PieceDocument.SORT_DIPS, Type.DOUBLE, true)),
+            Map.entry(Order.SIZE, new Key(PieceDocument.SORT_SIZE, Type.DOUBLE, true)),
+            Map.entry(Order.SMALLEST, new Key(PieceDocument.SORT_SIZE, Type.DOUBLE, false)),
+            Map.entry(Order.PRICE, new Key(PieceDocument.SORT_PRICE, Type.DOUBLE, false)),
+            Map.entry(Order.DEAREST, new Key(PieceDocument.SORT_PRICE, Type.DOUBLE, true))));
 
     private Sorts() {}
 
+    /** A field of the index, how its values compare, and whether the greatest comes first. */
+    record Key(String field, Type type, boolean greatestFirst) {
+        private SortField sortField() {
+            SortField sort = new SortField(field, type, greatestFirst);
+            if (type == Type.STRING) {
+                sort.setMissingValue(SortField.STRING_LAST);
+            } else if (type == Type.LONG) {
+                sort.setMissingValue(greatestFirst ? Long.MIN_VALUE : Long.MAX_VALUE);
+            } else {
+                sort.setMissingValue(greatestFirst ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY);
+            }
+            return sort;
+        }
+    }
+
+    /** Every order that a piece has of itself, which are all but those by words and by colour. */
+    static Map<Order, Key> keys() {
+        return KEYS;
+    }
+
+    /** @throws NullPointerException for an order that depends on the search */
     static Sort of(Order order) {
-        return switch (order) {
-            case RELEVANCE, COLOUR -> new Sort(SortField.FIELD_SCORE, BY_NUMBER);
-            case NEWEST -> new Sort(day(PieceDocument.SORT_DAY, true), BY_NUMBER);
-            case OLDEST -> new Sort(day(PieceDocument.SORT_DAY, false), BY_NUMBER);
-            case EXAMINED -> new Sort(day(PieceDocument.SORT_EXAMINED, false), BY_NUMBER);
-            case NUMBER -> new Sort(BY_NUMBER);
-            case TITLE -> new Sort(title(), BY_NUMBER);
-            case DIPS -> new Sort(number(PieceDocument.SORT_DIPS, false), BY_NUMBER);
-            case MOST_DIPS -> new Sort(number(PieceDocument.SORT_DIPS, true), BY_NUMBER);
-            case SMALLEST -> new Sort(number(PieceDocument.SORT_SIZE, false), BY_NUMBER);
-            case DEAREST -> new Sort(number(PieceDocument.SORT_PRICE, true), BY_NUMBER);
-            case SIZE -> new Sort(number(PieceDocument.SORT_SIZE, true), BY_NUMBER);
-            case PRICE -> new Sort(number(PieceDocument.SORT_PRICE, false), BY_NUMBER);
-        };
+        return new Sort(KEYS.get(order).sortField(), KEYS.get(Order.NUMBER).sortField());
     }
 
-    private static SortField day(String name, boolean newest) {
-        SortField field = new SortField(name, SortField.Type.LONG, newest);
-        field.setMissingValue(newest ? Long.MIN_VALUE : Long.MAX_VALUE);
-        return field;
-    }
-
-    private static SortField title() {
-        SortField field = new SortField(PieceDocument.SORT_TITLE, SortField.Type.STRING);
-        field.setMissingValue(SortField.STRING_LAST);
-        return field;
-    }
-
-    private static SortField number(String name, boolean greatest) {
-        SortField field = new SortField(name, SortField.Type.DOUBLE, greatest);
-        field.setMissingValue(greatest ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY);
-        return field;
+    static Sort byScore() {
+        return new Sort(SortField.FIELD_SCORE, KEYS.get(Order.NUMBER).sortField());
     }
 }

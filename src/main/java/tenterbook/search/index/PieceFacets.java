@@ -15,6 +15,7 @@ import tenterbook.material.FibreShare;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
 import tenterbook.measure.PartialDate;
+import tenterbook.piece.ColourRole;
 import tenterbook.piece.Event;
 import tenterbook.piece.Fault;
 import tenterbook.piece.Piece;
@@ -77,7 +78,11 @@ public final class PieceFacets {
         Condition condition = facts.condition();
         Fault.kinds(condition.faults()).forEach(kind -> name(values, Facet.FAULT, kind));
         facts.colours().shown().forEach(colour -> {
-            name(values, Facet.COLOUR, ColourWords.of(colour.colour()));
+            // What the boards kept is undyed, or the colour of the bath before: a name that a person gave it says
+            // which.
+            if (colour.role() != ColourRole.RESIST) {
+                name(values, Facet.COLOUR, ColourWords.of(colour.colour()));
+            }
             name(values, Facet.COLOUR, colour.name());
         });
         for (Event event : piece.events()) {

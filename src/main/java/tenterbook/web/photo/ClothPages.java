@@ -54,6 +54,8 @@ public final class ClothPages {
             return;
         }
         Photo changed = photo.record().withCloth(outline == null ? List.of() : outline.corners());
+        // Its colours are known before the index asks for them.
+        site.archive().cloths().of(changed);
         site.write(act -> act.save(Kinds.PHOTO, changed, photo.version(), w("measuring.outlined-note")));
         FlashMessage.andGo(
                 ctx,
