@@ -13,7 +13,7 @@ import tenterbook.search.index.PieceDocument;
 import tenterbook.search.index.PieceNumbers;
 
 /**
- * The numbers, colours, facet values and orders of one segment's pieces, laid out in memory when the segment is opened, so that a
+ * The numbers, colours, and facet values of one segment's pieces, laid out in memory when the segment is opened, so that a
  * search of a hundred thousand pieces counts and compares without touching the index's files. About 500 bytes for each piece with
  * six colours.
  */
@@ -26,7 +26,6 @@ public final class Columns {
     final ColourTree pictures;
 
     final FacetColumn facets;
-    final Ranks ranks;
     private final ColourTree[] regions = new ColourTree[ColourRole.values().length];
 
     Columns(LeafReader reader, FacetTerms terms) throws IOException {
@@ -69,7 +68,6 @@ public final class Columns {
             regions[i] = parts[i].tree();
         }
         facets = FacetColumn.of(reader, terms);
-        ranks = Ranks.of(reader);
     }
 
     /** Only the colours named as one part of the dyeing. */

@@ -14,11 +14,8 @@ import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.IndexSearcher;
-import org.apache.lucene.search.LeafCollector;
 import org.apache.lucene.search.Query;
-import org.apache.lucene.search.Scorable;
 import org.apache.lucene.search.ScoreDoc;
-import org.apache.lucene.search.TopFieldCollector;
 import org.apache.lucene.search.TopFieldCollectorManager;
 import org.apache.lucene.util.BytesRef;
 import org.apache.lucene.util.FixedBitSet;
@@ -44,31 +41,9 @@ final class Ordering {
 
     /** By an order that does not depend on the search. Documents of the whole index. */
     int[] by(Order order) throws IOException {
-        TopFieldCollector top =
-                new TopFieldCollectorManager(Sorts.of(order), wanted, null, Integer.MAX_VALUE).newCollector();
-        for (LeafReaderContext leaf : searcher.getIndexReader().leaves()) {
-            if (hits[leaf.ord] != null) {
-                LeafCollector collector = top.getLeafCollector(leaf);
-                collector.setScorer(NO_SCORE);
-                for (int doc : cache.of(leaf.reader()).ranks.first(order, hits[leaf.ord], wanted)) {
-                    collector.collect(doc);
-                }
-            }
-        }
-        return documents(top.topDocs().scoreDocs);
+        var top = new TopFieldCollectorManager(Sorts.of(order), wanted, null, Integer.MAX_VALUE);
+        return documents(searcher.search(new BitsQuery(hits), top).scoreDocs);
     }
-
-    private static final Scorable NO_SCORE = new Scorable() {
-        @Override
-        public float score() {
-            return 0;
-        }
-
-        @Override
-        public int docID() {
-            return -1;
-        }
-    };
 
     private static int[] documents(ScoreDoc[] top) {
         return Arrays.stream(top).mapToInt(each -> each.doc).toArray();

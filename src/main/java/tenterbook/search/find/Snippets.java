@@ -37,9 +37,10 @@ final class Snippets {
             if (!mayHold(passage.text())) {
                 continue;
             }
-            for (Token token : TextAnalysis.FOR_QUERY.tokens(passage.text())) {
-                if (fits(token.word())) {
-                    found.add(passage.label() + ": " + around(passage.text(), token));
+            List<Token> tokens = TextAnalysis.FOR_QUERY.tokens(passage.text());
+            for (int at = 0; at < tokens.size(); at++) {
+                if (fits(tokens, at)) {
+                    found.add(passage.label() + ": " + around(passage.text(), tokens.get(at)));
                     break;
                 }
             }
@@ -58,16 +59,41 @@ final class Snippets {
                 .anyMatch(word -> plain.contains(word.substring(0, Math.min(word.length(), SHORTEST_STEM))));
     }
 
-    private boolean fits(String word) {
+    /** Whether a part of what was typed begins at a token: the words of a phrase or of a number one after another. */
+    private boolean fits(List<Token> tokens, int at) {
         for (UserText.Term part : parts) {
-            for (String wanted : part.words()) {
-                int edits = respelt ? TextQuery.edits(wanted) : 0;
-                if (word.equals(wanted)
-                        || !part.phrase() && Stems.alike(wanted, word)
-                        || part.unfinished() && word.startsWith(wanted)
-                        || edits > 0 && near(wanted, word, edits)) {
-                    return true;
-                }
+            boolean row = part.words().size() > 1 && (!respelt || part.phrase());
+            if (row ? inRow(part, tokens, at) : anyOf(part, tokens.get(at).word())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean inRow(UserText.Term part, List<Token> tokens, int at) {
+        int words = part.words().size();
+        if (at + words > tokens.size()) {
+            return false;
+        }
+        for (int i = 0; i < words; i++) {
+            String word = tokens.get(at + i).word();
+            String wanted = part.words().get(i);
+            boolean open = part.unfinished() && i == words - 1;
+            if (!(open ? word.startsWith(wanted) : word.equals(wanted))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean anyOf(UserText.Term part, String word) {
+        for (String wanted : part.words()) {
+            int edits = respelt ? TextQuery.edits(wanted) : 0;
+            if (word.equals(wanted)
+                    || !part.phrase() && Stems.alike(wanted, word)
+                    || part.unfinished() && word.startsWith(wanted)
+                    || edits > 0 && near(wanted, word, edits)) {
+                return true;
             }
         }
         return false;

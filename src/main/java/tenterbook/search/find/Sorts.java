@@ -26,7 +26,7 @@ final class Sorts {
     private Sorts() {}
 
     /** A field of the index, how its values compare, and whether the greatest comes first. */
-    record Key(String field, Type type, boolean greatestFirst) {
+    private record Key(String field, Type type, boolean greatestFirst) {
         private SortField sortField() {
             SortField sort = new SortField(field, type, greatestFirst);
             if (type == Type.STRING) {
@@ -38,11 +38,6 @@ final class Sorts {
             }
             return sort;
         }
-    }
-
-    /** Every order that a piece has of itself, which are all but those by words and by colour. */
-    static Map<Order, Key> keys() {
-        return KEYS;
     }
 
     /** @throws NullPointerException for an order that depends on the search */
