@@ -62,7 +62,7 @@ public final class Denial<T> {
     public static final Denial<Cloth> NO_EVIDENCE_OF_FIBRES = new Denial<>(Cloth.class, "denial.evidence")
             .but("evidence", cloth -> !cloth.contentEvidence().isEmpty());
     public static final Denial<PieceFacts> NO_COLOURS = new Denial<>(PieceFacts.class, "denial.colours")
-            .but("a named colour", facts -> !facts.colours().named().isEmpty());
+            .but("a named colour", facts -> !facts.namedColours().named().isEmpty());
     public static final Denial<PieceFacts> NO_PHOTOGRAPH = new Denial<>(PieceFacts.class, "denial.photograph")
             .but("a photograph", facts -> !facts.piece().photos().isEmpty());
     public static final Denial<PieceFacts> NO_PHOTOGRAPH_OF_TODAY = new Denial<>(

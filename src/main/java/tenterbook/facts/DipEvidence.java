@@ -72,7 +72,7 @@ public final class DipEvidence {
             if (made.size() == piece.made().size()) {
                 // Photographs and examinations have no dips, so they are not read.
                 of(new PieceFacts(
-                                studio, piece, made, Map.of(), cloths, lots, Map.of(), Map.of(), Map.of(), List.of(),
+                                studio, piece, made, Map.of(), cloths, lots, Map.of(), Map.of(), Map::of, List.of(),
                                 null))
                         .ifPresent(dyed::add);
             }

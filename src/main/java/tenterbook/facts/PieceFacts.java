@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.board.BoardId;
@@ -37,7 +38,7 @@ import tenterbook.words.Message;
  *
  * @param studio null where its record cannot be read
  * @param clampings those it passed through, in order
- * @param seen the cloth on the photographs whose colours count
+ * @param seen the cloth on the photographs whose colours count; looked for when it is asked for
  * @param examinations earliest first
  * @param recorded when its first revision was written; null where not read, because it has a date of its own
  */
@@ -50,7 +51,7 @@ public record PieceFacts(
         Map<LotId, Lot> lots,
         Map<PartyId, Party> parties,
         Map<Digest, Photo> photos,
-        Map<Digest, SeenCloth> seen,
+        Supplier<Map<Digest, SeenCloth>> seen,
         List<Examination> examinations,
         @Nullable Instant recorded) {
     /** Views of the piece itself, best first. */
@@ -65,7 +66,7 @@ public record PieceFacts(
     /** A piece without other records. */
     public static PieceFacts alone(Studio studio, Piece piece) {
         return new PieceFacts(
-                studio, piece, List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of(), null);
+                studio, piece, List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map::of, List.of(), null);
     }
 
     /** @throws ArchiveProblem where its record cannot be read */
@@ -101,7 +102,12 @@ public record PieceFacts(
     }
 
     public Colours colours() {
-        return Colours.of(piece, photos, seen);
+        return Colours.of(piece, photos, seen.get());
+    }
+
+    /** The same as far as a person named them; nobody looks for the cloth on a photograph. */
+    public Colours namedColours() {
+        return Colours.of(piece, photos, Map.of());
     }
 
     /** Whether any of its clampings is known. */

@@ -12,7 +12,7 @@ public final class TagColours {
 
     /** Greatest share first; none where no photograph shows the piece in its present state. */
     public static List<PieceColour> of(PieceFacts facts) {
-        return facts.colours().ofToday().stream()
+        return facts.namedColours().ofToday().stream()
                 .map(colour -> new PieceColour(colour.colour(), colour.share(), shortName(colour), colour.role()))
                 .toList();
     }

@@ -9,7 +9,6 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -17,8 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import tenterbook.exchange.Restore;
-import tenterbook.ledger.file.Progress;
+import tenterbook.exchange.RestoredSample;
 
 /** However the sample archive is damaged, {@code check} prints everything it finds, each fault once, and ends with 1. */
 class CheckEverythingTest {
@@ -30,7 +28,7 @@ class CheckEverythingTest {
     @BeforeEach
     void restore() {
         studio = around.resolve("studio");
-        new Restore(Clock.systemUTC()).restore(SampleBag.find().orElseThrow(), studio, Progress.UNWATCHED);
+        RestoredSample.copyTo(studio);
     }
 
     private void sql(String... statements) throws SQLException {

@@ -206,7 +206,7 @@ class FactsTest {
                         Map.of(),
                         Map.of(),
                         Map.of(PHOTO.digest(), PHOTO),
-                        Map.of(PHOTO.digest(), seen),
+                        () -> Map.of(PHOTO.digest(), seen),
                         List.of(),
                         null)
                 .colours();

@@ -292,7 +292,7 @@ public final class Samples {
                 lots.stream().collect(Collectors.toMap(Lot::id, Function.identity())),
                 Map.of(),
                 Map.of(),
-                Map.of(),
+                Map::of,
                 List.of(),
                 null);
     }

@@ -144,7 +144,7 @@ final class ObjectIdSheet {
                 ? DocumentWords.english("document.object.piece")
                 : piece.category().toString();
         PieceFacts facts = subject.facts();
-        String colours = facts.colours().named().stream()
+        String colours = facts.namedColours().named().stream()
                 .map(PieceColour::called)
                 .distinct()
                 .collect(Collectors.joining(", "));
@@ -160,7 +160,7 @@ final class ObjectIdSheet {
                         Denial.NO_COLOURS.unless(
                                 facts,
                                 () -> Message.of(
-                                                facts.colours().now()
+                                                facts.namedColours().now()
                                                         ? "document.object.colours"
                                                         : "document.object.colours-before",
                                                 "colours",
