@@ -45,7 +45,7 @@ public final class PieceSearch {
         this.columns = columns;
     }
 
-    /** @param today the day from which 'last year' is counted; asked for only where words were typed */
+    /** @param today the day from which 'last year' is counted; asked for only by such words */
     public SearchResult run(PieceQuery query, Supplier<LocalDate> today, long startedNanos, long behind)
             throws IOException {
         Reading reading = reading(query.text(), today);
@@ -73,8 +73,7 @@ public final class PieceSearch {
         if (typed.isEmpty()) {
             return Reading.NOTHING;
         }
-        return new QuestionReader(
-                        columns.lexicon(), plain -> holds(plain, false), plain -> holds(plain, true), today.get())
+        return new QuestionReader(columns.lexicon(), plain -> holds(plain, false), plain -> holds(plain, true), today)
                 .read(typed);
     }
 

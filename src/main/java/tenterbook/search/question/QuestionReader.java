@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import tenterbook.search.query.Order;
 import tenterbook.search.query.UserText;
 import tenterbook.words.Message;
@@ -20,8 +21,10 @@ public final class QuestionReader {
      * @param lexicon the names that the archive uses
      * @param known whether a piece has a number that may be shortened to this one
      * @param begins whether a piece has a number that begins so
+     * @param today the day from which 'last year' is counted; asked for only by such words
      */
-    public QuestionReader(Lexicon lexicon, Predicate<String> known, Predicate<String> begins, LocalDate today) {
+    public QuestionReader(
+            Lexicon lexicon, Predicate<String> known, Predicate<String> begins, Supplier<LocalDate> today) {
         Boards boards = new Boards(lexicon);
         Times times = new Times(today);
         this.matchers = List.of(

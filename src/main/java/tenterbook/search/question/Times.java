@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -75,10 +76,11 @@ final class Times implements Match.Matcher {
     private static final Set<String> OTHER_WORDS =
             Set.of("may", "march", "mar", "jan", "dec", "spring", "fall", "autumn", "summer", "winter");
 
-    private final LocalDate today;
+    private final Supplier<LocalDate> day;
 
-    Times(LocalDate today) {
-        this.today = today;
+    /** @param day from which 'last year' is counted; asked for only by such words */
+    Times(Supplier<LocalDate> day) {
+        this.day = day;
     }
 
     /**
@@ -160,15 +162,20 @@ final class Times implements Match.Matcher {
     }
 
     private Days relative(List<Token> tokens) {
-        YearMonth month = YearMonth.from(today);
         Matcher ago = AGO.matcher(WordTable.key(tokens));
-        if (ago.matches()) {
+        String word = WordTable.SHIPPED.value("time", tokens);
+        if (!ago.matches() && word == null) {
+            return null;
+        }
+        LocalDate today = day.get();
+        YearMonth month = YearMonth.from(today);
+        if (word == null) {
             long count = Long.parseLong(ago.group(1));
             return ago.group(2).startsWith("y") || ago.group(2).startsWith("a")
                     ? year((int) (today.getYear() - count))
                     : month(month.minusMonths(count));
         }
-        return switch (String.valueOf(WordTable.SHIPPED.value("time", tokens))) {
+        return switch (word) {
             case "this-year" -> year(today.getYear());
             case "last-year" -> year(today.getYear() - 1);
             case "year-before" -> year(today.getYear() - 2);

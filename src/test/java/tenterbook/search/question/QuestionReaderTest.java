@@ -47,7 +47,7 @@ class QuestionReaderTest {
                     Map.entry(Facet.EVENT, "washed/2025-01-01/2025-12-31=washed"))),
             Set.of("v 24 7", "24 7", "7", "v 24 12")::contains,
             "v 24 "::startsWith,
-            TODAY);
+            () -> TODAY);
 
     @SafeVarargs
     private static FacetTerms.Term[] terms(Map.Entry<Facet, String>... values) {
