@@ -130,7 +130,8 @@ final class Quantities implements Match.Matcher {
             digits = digits.matches("\\d{1,3}(,\\d{3})+") ? digits.replace(",", "") : digits.replace(',', '.');
             int point = digits.indexOf('.');
             half = 0.5 * Math.pow(10, point < 0 ? 0 : point + 1 - digits.length());
-            return digits.matches("\\d+(\\.\\d+)?") ? Double.valueOf(digits) : null;
+            // More digits than any amount has are no number, so that no search is refused for them.
+            return digits.matches("\\d{1,9}(\\.\\d+)?") ? Double.valueOf(digits) : null;
         }
 
         /** The other end of a range, or the other side of a cloth. */

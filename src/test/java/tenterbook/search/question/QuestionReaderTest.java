@@ -248,6 +248,12 @@ class QuestionReaderTest {
     }
 
     @Test
+    void aNumberOfTooManyDigitsIsAWordAndNoReasonToRefuse() {
+        assertThat(READER.read("99999999999999999999 dips").facts()).isEmpty();
+        assertThat(READER.read("over 99999999999999999999 km").facts()).isEmpty();
+    }
+
+    @Test
     void theLargestIsAnOrder() {
         Reading reading = READER.read("largest silk piece");
         assertThat(reading.order()).isEqualTo(Order.SIZE);
