@@ -234,7 +234,7 @@ final class BenchArchive {
     }
 
     private static Quantity length(double cm) {
-        return Quantity.of(cm, Unit.CENTIMETRE, Basis.MEASURED);
+        return Quantity.between(cm, cm, Unit.CENTIMETRE, Basis.MEASURED);
     }
 
     private Clamping clamping(ClampingId id) {

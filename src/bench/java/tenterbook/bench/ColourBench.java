@@ -184,7 +184,9 @@ final class ColourBench {
                         new ColourChoice(List.of(colour(), colour()), Map.of(), "", 10.0, 0)));
         time(
                 "colour within 10 in a text search",
-                () -> PieceQuery.EVERYTHING.withText("heron").withColour(colour(), 10, 0));
+                () -> PieceQuery.EVERYTHING
+                        .withText("heron")
+                        .withColours(new ColourChoice(List.of(colour()), Map.of(), "", 10.0, 0)));
     }
 
     /** Pieces like one, in turn with a scan that compares every pair of colours of every two palettes by the plain formula. */

@@ -3,8 +3,7 @@
  * main colours of a picture and the areas of a cloth in it. {@code tenterbook.colour.target} measures colours in photographs;
  * {@code tenterbook.colour.compare} compares two pictures.
  *
- * <p>Pure functions on values; no I/O and no state. The same input always gives the same answer. A colour is never changed
- * silently: {@code Lab.inSrgb} tells whether it lies in sRGB.
+ * <p>Pure functions on values; no I/O and no state. The same input always gives the same answer.
  *
  * <p>Start with {@link tenterbook.colour.space.Lab}, then {@link tenterbook.colour.space.Ciede2000} and {@link
  * tenterbook.colour.palette.Palette}.

@@ -156,11 +156,6 @@ public sealed interface Block {
             return side == null ? Message.of("measure.not-recorded") : NumberWords.plain(side);
         }
 
-        /** A point. */
-        public Mark(int number, double across, double down, String words) {
-            this(number, across, down, words, null, null);
-        }
-
         public boolean area() {
             return right != null;
         }

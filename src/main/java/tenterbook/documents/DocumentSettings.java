@@ -95,18 +95,6 @@ public record DocumentSettings(
         return new DocumentSettings(kind, other, agreement, disclosure, text);
     }
 
-    public DocumentSettings agreed(Agreement other) {
-        return new DocumentSettings(kind, page, other, disclosure, text);
-    }
-
-    public DocumentSettings disclosing(Disclosure other) {
-        return new DocumentSettings(kind, page, agreement, other, text);
-    }
-
-    public DocumentSettings saying(String words) {
-        return new DocumentSettings(kind, page, agreement, disclosure, words);
-    }
-
     private static String stripped(String text) {
         return text == null ? "" : text.strip();
     }

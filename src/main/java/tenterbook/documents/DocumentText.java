@@ -4,7 +4,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Stream;
 import tenterbook.piece.PieceNumber;
 import tenterbook.words.Refusal;
 
@@ -45,10 +44,6 @@ public record DocumentText(
                 throw Refusal.of("document.refused.two-parts", "piece", part.piece);
             }
         }
-    }
-
-    public Stream<Block> blocks() {
-        return parts.stream().flatMap(part -> part.blocks.stream());
     }
 
     /** Every text that is printed, in order, for reading on a page. */

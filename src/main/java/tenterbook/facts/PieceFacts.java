@@ -63,12 +63,6 @@ public record PieceFacts(
         examinations = examinations.stream().sorted(Examination.IN_TIME).toList();
     }
 
-    /** A piece without other records. */
-    public static PieceFacts alone(Studio studio, Piece piece) {
-        return new PieceFacts(
-                studio, piece, List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map::of, List.of(), null);
-    }
-
     /** @throws ArchiveProblem where its record cannot be read */
     @Override
     public Studio studio() {

@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
-import tenterbook.material.Lot;
 import tenterbook.material.Role;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
@@ -40,17 +39,6 @@ public final class HowMade {
             sentences.add(made.sentence(facts.clampings().get(i), i > 0));
         }
         return String.join(" ", sentences);
-    }
-
-    /** Names of the dyes used, in order, each once; a vat without a recorded dye counts by its name. */
-    static List<String> dyes(PieceFacts facts) {
-        return facts.clampings().stream()
-                .flatMap(Clamping::lots)
-                .flatMap(id -> facts.lot(id).stream())
-                .filter(lot -> lot.role() == Role.DYE && !lot.name().isEmpty())
-                .map(Lot::name)
-                .distinct()
-                .toList();
     }
 
     private String sentence(Clamping clamping, boolean again) {

@@ -2,7 +2,6 @@ package tenterbook.labelling;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import tenterbook.facts.PieceColour;
 import tenterbook.facts.PieceFacts;
 import tenterbook.labelling.rule.CodedChoice;
@@ -111,9 +110,5 @@ public record LabelText(
     /** The texts of one part, in order. */
     public List<String> of(Part part) {
         return lines.stream().filter(l -> l.part == part).map(Line::text).toList();
-    }
-
-    public Optional<String> first(Part part) {
-        return of(part).stream().findFirst();
     }
 }

@@ -172,17 +172,6 @@ public record PrintSettings(
                         finish.bleedMm()));
     }
 
-    /** On a stored sheet, with labels of its size. */
-    public PrintSettings on(LabelSheet own) {
-        return sized(own.labelWidthMm(), own.labelHeightMm())
-                .placed(new Placement(SheetSize.OWN, own, placement.rollMm(), placement.from(), placement.copies()));
-    }
-
-    public PrintSettings onRollOf(double widthMm) {
-        return placed(new Placement(SheetSize.SINGLE, null, widthMm, placement.from(), placement.copies()))
-                .on(SheetSize.ROLL);
-    }
-
     public PrintSettings startingAt(int place) {
         return placed(new Placement(placement.sheet(), placement.own(), placement.rollMm(), place, placement.copies()));
     }
@@ -203,24 +192,12 @@ public record PrintSettings(
         return saying(new Content(true, content.fullContent(), content.careSymbols()));
     }
 
-    public PrintSettings withoutContent() {
-        return saying(new Content(content.priceShown(), false, content.careSymbols()));
-    }
-
     public PrintSettings withCareSymbols() {
         return saying(new Content(content.priceShown(), content.fullContent(), true));
     }
 
     public PrintSettings inBlack() {
         return finished(new Finish(true, finish.cutMarks(), finish.holeMark(), finish.bleedMm()));
-    }
-
-    public PrintSettings withoutCutMarks() {
-        return finished(new Finish(finish.blackOnly(), false, finish.holeMark(), finish.bleedMm()));
-    }
-
-    public PrintSettings bleeding(double mm) {
-        return finished(new Finish(finish.blackOnly(), finish.cutMarks(), finish.holeMark(), mm));
     }
 
     private PrintSettings formatted(Format other) {

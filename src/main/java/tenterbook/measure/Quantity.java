@@ -43,10 +43,6 @@ public record Quantity(
         }
     }
 
-    public static Quantity of(double value, Unit unit, Basis basis) {
-        return between(value, value, unit, basis);
-    }
-
     public static Quantity between(double low, double high, Unit unit, Basis basis) {
         var quantity = new Quantity("", low, high, unit, basis, false);
         return new Quantity(QuantityWords.value(quantity), low, high, unit, basis, false);
@@ -81,15 +77,6 @@ public record Quantity(
             return new Quantity(entered, null, null, null, Basis.UNKNOWN, about);
         }
         return new Quantity(entered, newLow, newHigh, other, basis, about);
-    }
-
-    public Quantity withBasis(Basis other) {
-        return new Quantity(entered, low, high, unit, other, about);
-    }
-
-    /** The mean of both ends, for sorting and drawing only, never for printing. NaN where an end is missing. */
-    public double middle() {
-        return bounded() ? (low + high) / 2 : Double.NaN;
     }
 
     /** As entered; 'not recorded' where nothing was. */

@@ -12,60 +12,57 @@ import tenterbook.words.Refusal;
  * Handbook 44, appendix C. One momme is 4.340 g/m² (common practice).
  */
 public enum Unit {
-    COUNT(Dimension.COUNT, "", 1, false, "x", "times", "dips", "dip", "layers", "layer", "pieces", "piece", "pcs"),
-    PERCENT(Dimension.PERCENT, "%", 1, false, "percent", "pct", "% wof", "wof"),
-    RATIO(Dimension.RATIO, ": 1", 1, false, ":1", "to 1"),
-    PH(Dimension.ACIDITY, "pH", 1, false, "ph"),
+    COUNT(Dimension.COUNT, "", 1, "x", "times", "dips", "dip", "layers", "layer", "pieces", "piece", "pcs"),
+    PERCENT(Dimension.PERCENT, "%", 1, "percent", "pct", "% wof", "wof"),
+    RATIO(Dimension.RATIO, ": 1", 1, ":1", "to 1"),
+    PH(Dimension.ACIDITY, "pH", 1, "ph"),
 
-    MILLIMETRE(Dimension.LENGTH, "mm", 1, false, "millimetre", "millimetres", "millimeter", "millimeters"),
-    CENTIMETRE(Dimension.LENGTH, "cm", 10, false, "centimetre", "centimetres", "centimeter", "centimeters"),
-    METRE(Dimension.LENGTH, "m", 1000, false, "metre", "metres", "meter", "meters"),
-    INCH(Dimension.LENGTH, "in", 25.4, true, "inch", "inches", "\"", "″", "”"),
-    FOOT(Dimension.LENGTH, "ft", 304.8, true, "foot", "feet", "'", "′", "’"),
-    YARD(Dimension.LENGTH, "yd", 914.4, true, "yds", "yard", "yards"),
+    MILLIMETRE(Dimension.LENGTH, "mm", 1, "millimetre", "millimetres", "millimeter", "millimeters"),
+    CENTIMETRE(Dimension.LENGTH, "cm", 10, "centimetre", "centimetres", "centimeter", "centimeters"),
+    METRE(Dimension.LENGTH, "m", 1000, "metre", "metres", "meter", "meters"),
+    INCH(Dimension.LENGTH, "in", 25.4, "inch", "inches", "\"", "″", "”"),
+    FOOT(Dimension.LENGTH, "ft", 304.8, "foot", "feet", "'", "′", "’"),
+    YARD(Dimension.LENGTH, "yd", 914.4, "yds", "yard", "yards"),
 
-    SQUARE_METRE(Dimension.AREA, "m²", 1, false, "m2", "sqm", "sq m"),
-    SQUARE_YARD(Dimension.AREA, "yd²", 0.83612736, true, "yd2", "sq yd"),
+    SQUARE_METRE(Dimension.AREA, "m²", 1, "m2", "sqm", "sq m"),
+    SQUARE_YARD(Dimension.AREA, "yd²", 0.83612736, "yd2", "sq yd"),
 
-    MILLIGRAM(Dimension.MASS, "mg", 0.001, false, "milligram", "milligrams"),
-    GRAM(Dimension.MASS, "g", 1, false, "gr", "gram", "grams", "gramme", "grammes"),
-    KILOGRAM(Dimension.MASS, "kg", 1000, false, "kilo", "kilos", "kilogram", "kilograms"),
-    OUNCE(Dimension.MASS, "oz", 28.349523125, true, "ounce", "ounces"),
-    POUND(Dimension.MASS, "lb", 453.59237, true, "lbs", "pound", "pounds"),
+    MILLIGRAM(Dimension.MASS, "mg", 0.001, "milligram", "milligrams"),
+    GRAM(Dimension.MASS, "g", 1, "gr", "gram", "grams", "gramme", "grammes"),
+    KILOGRAM(Dimension.MASS, "kg", 1000, "kilo", "kilos", "kilogram", "kilograms"),
+    OUNCE(Dimension.MASS, "oz", 28.349523125, "ounce", "ounces"),
+    POUND(Dimension.MASS, "lb", 453.59237, "lbs", "pound", "pounds"),
 
-    GRAM_PER_SQUARE_METRE(Dimension.AREAL_WEIGHT, "g/m²", 1, false, "g/m2", "gsm"),
-    MOMME(Dimension.AREAL_WEIGHT, "momme", 4.340, false, "mm (momme)", "mm", "m/m", "mommes", "匁"),
-    OUNCE_PER_SQUARE_YARD(
-            Dimension.AREAL_WEIGHT, "oz/yd²", 28.349523125 / 0.83612736, true, "oz/yd2", "oz/sq yd", "osy"),
+    GRAM_PER_SQUARE_METRE(Dimension.AREAL_WEIGHT, "g/m²", 1, "g/m2", "gsm"),
+    MOMME(Dimension.AREAL_WEIGHT, "momme", 4.340, "mm (momme)", "mm", "m/m", "mommes", "匁"),
+    OUNCE_PER_SQUARE_YARD(Dimension.AREAL_WEIGHT, "oz/yd²", 28.349523125 / 0.83612736, "oz/yd2", "oz/sq yd", "osy"),
 
-    MILLILITRE(Dimension.VOLUME, "ml", 0.001, false, "millilitre", "millilitres", "milliliter", "milliliters"),
-    LITRE(Dimension.VOLUME, "L", 1, false, "l", "ltr", "litre", "litres", "liter", "liters"),
-    FLUID_OUNCE(Dimension.VOLUME, "fl oz", 0.0295735295625, true, "floz", "fluid ounce", "fluid ounces"),
-    US_GALLON(Dimension.VOLUME, "gal", 3.785411784, true, "gallon", "gallons", "us gal"),
+    MILLILITRE(Dimension.VOLUME, "ml", 0.001, "millilitre", "millilitres", "milliliter", "milliliters"),
+    LITRE(Dimension.VOLUME, "L", 1, "l", "ltr", "litre", "litres", "liter", "liters"),
+    FLUID_OUNCE(Dimension.VOLUME, "fl oz", 0.0295735295625, "floz", "fluid ounce", "fluid ounces"),
+    US_GALLON(Dimension.VOLUME, "gal", 3.785411784, "gallon", "gallons", "us gal"),
 
-    GRAM_PER_LITRE(Dimension.CONCENTRATION, "g/L", 1, false, "g/l"),
-    OUNCE_PER_GALLON(Dimension.CONCENTRATION, "oz/gal", 28.349523125 / 3.785411784, true),
+    GRAM_PER_LITRE(Dimension.CONCENTRATION, "g/L", 1, "g/l"),
+    OUNCE_PER_GALLON(Dimension.CONCENTRATION, "oz/gal", 28.349523125 / 3.785411784),
 
-    SECOND(Dimension.DURATION, "s", 1 / 60.0, false, "sec", "secs", "second", "seconds"),
-    MINUTE(Dimension.DURATION, "min", 1, false, "mins", "minute", "minutes", "'"),
-    HOUR(Dimension.DURATION, "h", 60, false, "hr", "hrs", "hour", "hours"),
-    DAY(Dimension.DURATION, "d", 1440, false, "day", "days"),
-    NIGHT(Dimension.DURATION, "night", Double.NaN, false, "overnight", "nights"),
+    SECOND(Dimension.DURATION, "s", 1 / 60.0, "sec", "secs", "second", "seconds"),
+    MINUTE(Dimension.DURATION, "min", 1, "mins", "minute", "minutes", "'"),
+    HOUR(Dimension.DURATION, "h", 60, "hr", "hrs", "hour", "hours"),
+    DAY(Dimension.DURATION, "d", 1440, "day", "days"),
+    NIGHT(Dimension.DURATION, "night", Double.NaN, "overnight", "nights"),
 
-    CELSIUS(Dimension.TEMPERATURE, "°C", 1, false, "c", "°c", "celsius", "degrees c", "deg c", "º c", "ºc"),
-    FAHRENHEIT(Dimension.TEMPERATURE, "°F", 5 / 9.0, true, "f", "°f", "fahrenheit", "degrees f", "deg f", "ºf");
+    CELSIUS(Dimension.TEMPERATURE, "°C", 1, "c", "°c", "celsius", "degrees c", "deg c", "º c", "ºc"),
+    FAHRENHEIT(Dimension.TEMPERATURE, "°F", 5 / 9.0, "f", "°f", "fahrenheit", "degrees f", "deg f", "ºf");
 
     private final Dimension dimension;
     private final String symbol;
     private final double toBase;
-    private final boolean customary;
     private final List<String> alsoWritten;
 
-    Unit(Dimension dimension, String symbol, double toBase, boolean customary, String... alsoWritten) {
+    Unit(Dimension dimension, String symbol, double toBase, String... alsoWritten) {
         this.dimension = dimension;
         this.symbol = symbol;
         this.toBase = toBase;
-        this.customary = customary;
         this.alsoWritten = List.of(alsoWritten);
     }
 
@@ -75,11 +72,6 @@ public enum Unit {
 
     public String symbol() {
         return symbol;
-    }
-
-    /** Whether this is a unit of US customary measure. */
-    public boolean customary() {
-        return customary;
     }
 
     /**

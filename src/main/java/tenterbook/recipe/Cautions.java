@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
-import org.jspecify.annotations.Nullable;
 import tenterbook.material.Lot;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.Unit;
@@ -54,16 +53,6 @@ public final class Cautions {
         public String in(Conventions conventions) {
             return text;
         }
-    }
-
-    /**
-     * Cautions for one step and one of its lots.
-     *
-     * @param lot null for a step without charges
-     * @return empty where there is nothing to say; otherwise ending with {@link #DEFERS}
-     */
-    public static List<Written> of(Step step, @Nullable Lot lot) {
-        return of(step, lot == null ? List.of() : List.of(lot));
     }
 
     /** Cautions for one step and all of its lots, without repetition. */

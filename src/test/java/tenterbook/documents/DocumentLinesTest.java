@@ -61,7 +61,7 @@ class DocumentLinesTest {
                 new IssuedPaper.Line("photograph", "", "ab".repeat(32) + " whole"),
                 new IssuedPaper.Line("mark", "a stain", "1 0.38 0.42"));
         Block.Photograph photo = (Block.Photograph) BlockLines.read(old).get(0);
-        assertThat(photo.marks()).containsExactly(new Block.Mark(1, 0.38, 0.42, "a stain"));
+        assertThat(photo.marks()).containsExactly(new Block.Mark(1, 0.38, 0.42, "a stain", null, null));
         assertThat(BlockLines.of(photo)).contains(old.get(1));
     }
 
@@ -140,7 +140,7 @@ class DocumentLinesTest {
                                         a,
                                         b,
                                         List.of(
-                                                new Block.Mark(3, d, d, a),
+                                                new Block.Mark(3, d, d, a, null, null),
                                                 new Block.Mark(4, d / 2, d / 3, b, d, (1 + d) / 2)))),
                         text.map(t -> new Block.Code(t, t, t)),
                         text.list().ofMaxSize(3).map(Block.Signatures::new))

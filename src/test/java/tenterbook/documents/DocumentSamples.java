@@ -67,8 +67,10 @@ public final class DocumentSamples {
                                                 "The front of the scarf",
                                                 "Front, with a grey card",
                                                 List.of(
-                                                        new Block.Mark(1, 0.2, 0.25, "a small leak at the beak"),
-                                                        new Block.Mark(2, 0.7, 0.8, "hem slightly frayed"))),
+                                                        new Block.Mark(
+                                                                1, 0.2, 0.25, "a small leak at the beak", null, null),
+                                                        new Block.Mark(
+                                                                2, 0.7, 0.8, "hem slightly frayed", null, null))),
                                         new Block.Photograph(ACROSS, Block.Extent.HALF, "Back", "Back", List.of()),
                                         new Block.Photograph(UPRIGHT, Block.Extent.HALF, "Detail", "", List.of()),
                                         new Block.Palette(List.of(

@@ -30,6 +30,7 @@ import tenterbook.labelling.LabelBlocked;
 import tenterbook.labelling.LabelKind;
 import tenterbook.labelling.LabelText;
 import tenterbook.labelling.PrintSettings;
+import tenterbook.labelling.Samples;
 import tenterbook.labelling.rule.Market;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
@@ -117,7 +118,7 @@ class DenialTest {
     void aReadingThatLooksAtOneRecordAloneIsFound() {
         Set<Trait> traits = Set.of(Trait.SEEN, Trait.REPORT, Trait.EARLIER_REPORT);
         Saved<Piece> piece = records.piece(traits);
-        PieceFacts half = PieceFacts.alone(records.archive.studio(), piece.record());
+        PieceFacts half = Samples.alone(records.archive.studio(), piece.record());
 
         assertThat(contradictions(facts(half), traits))
                 .anyMatch(text -> text.contains("no examination is recorded") && text.contains("REPORT"));
@@ -179,7 +180,7 @@ class DenialTest {
         List<String> texts = new ArrayList<>(facts(facts));
         for (DocumentKind kind : DocumentKind.OF_PIECES) {
             DocumentSettings request =
-                    DocumentSettings.of(kind).disclosing(new DocumentSettings.Disclosure(true, true, false));
+                    new DocumentSettings(kind, null, null, new DocumentSettings.Disclosure(true, true, false), "");
             Composition.of(records.archive, List.of(piece), request, TODAY)
                     .forEach(draft -> texts.addAll(draft.text().words()));
         }

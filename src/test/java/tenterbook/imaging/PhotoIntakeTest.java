@@ -9,7 +9,6 @@ import com.drew.metadata.exif.ExifDirectoryBase;
 import com.drew.metadata.exif.GpsDirectory;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -120,18 +119,12 @@ class PhotoIntakeTest {
     }
 
     @Test
-    void noPreviewAndNoSharedCopyCarriesMetadata() throws Exception {
+    void noPreviewCarriesMetadata() throws Exception {
         Photo photo = take(phonePhoto(2600, 1300), "a.jpg");
         List<byte[]> copies = new ArrayList<>();
         for (PreviewSize size : PreviewSize.values()) {
             copies.add(Files.readAllBytes(previews.get(photo.digest(), size).orElseThrow()));
         }
-        // Even if something wrote coordinates into the preview since, the shared copy leaves them out.
-        Path large = previews.get(photo.digest(), PreviewSize.LARGE).orElseThrow();
-        Files.write(large, new ExifBytes().coordinates(38, 9).in(Files.readAllBytes(large)));
-        ByteArrayOutputStream shared = new ByteArrayOutputStream();
-        assertThat(new SharedCopy(previews).write(photo.digest(), shared)).isTrue();
-        copies.add(shared.toByteArray());
 
         for (byte[] copy : copies) {
             var metadata = ImageMetadataReader.readMetadata(new ByteArrayInputStream(copy));
@@ -141,8 +134,6 @@ class PhotoIntakeTest {
             assertThat(new String(copy, java.nio.charset.StandardCharsets.ISO_8859_1))
                     .doesNotContain("Exif");
         }
-        assertThat(ImageIO.read(new ByteArrayInputStream(shared.toByteArray())).getHeight())
-                .isEqualTo(2048);
     }
 
     @Test
@@ -180,8 +171,6 @@ class PhotoIntakeTest {
         assertThat(photo.palette()).isEmpty();
         assertThat(photo.notes()).singleElement().asString().contains("HEIC pictures are kept");
         assertThat(previews.get(photo.digest(), PreviewSize.SMALL)).isEmpty();
-        assertThat(new SharedCopy(previews).write(photo.digest(), new ByteArrayOutputStream()))
-                .isFalse();
         assertThat(originals.find(photo.digest()).orElseThrow()).hasBinaryContent(heic);
     }
 

@@ -124,9 +124,21 @@ class PrintSettingsTest {
         PrintSettings tag = PrintSettings.of(LabelKind.HANG_TAG, Market.CA);
         for (PrintSettings settings : List.of(
                 tag,
-                tag.on(SHEET).startingAt(4).times(7).withPrice().inBlack(),
-                tag.onRollOf(100.5).withoutContent().withoutCutMarks(),
-                tag.sized(60.25, 100).arranged(Arrangement.SELVEDGE).bleeding(1.5),
+                Samples.on(tag, SHEET).startingAt(4).times(7).withPrice().inBlack(),
+                new PrintSettings(
+                        LabelKind.HANG_TAG,
+                        Market.CA,
+                        null,
+                        new PrintSettings.Content(false, false, true),
+                        new PrintSettings.Placement(SheetSize.ROLL, null, 100.5, 1, 1),
+                        new PrintSettings.Finish(true, false, true, 0)),
+                new PrintSettings(
+                        LabelKind.HANG_TAG,
+                        Market.CA,
+                        new PrintSettings.Format(60.25, 100, Arrangement.SELVEDGE),
+                        null,
+                        null,
+                        new PrintSettings.Finish(false, true, true, 1.5)),
                 PrintSettings.of(LabelKind.CARE_LABEL, Market.NI).withCareSymbols())) {
             assertThat(PrintSettings.of(kept(settings))).contains(settings);
         }
@@ -145,8 +157,7 @@ class PrintSettingsTest {
                          "placement": {"sheet": "single", "rollMm": 62.0, "from": 1, "copies": 1},
                          "finish": {"blackOnly": false, "cutMarks": true, "holeMark": true, "bleedMm": 0.0}}}
                         """));
-        assertThat(PrintSettings.of(LabelKind.HANG_TAG, Market.EU)
-                        .on(SHEET)
+        assertThat(Samples.on(PrintSettings.of(LabelKind.HANG_TAG, Market.EU), SHEET)
                         .stored()
                         .at("/label/placement/own"))
                 .isEqualTo(JSON.readTree("""
@@ -155,11 +166,12 @@ class PrintSettingsTest {
                          "rowGapMm": 2.0, "shiftRightMm": -1.5, "shiftDownMm": 0.25, "acrossPerMille": 5.0,
                          "downPerMille": 0.0}
                         """));
-        assertThat(StoredSettings.json(DocumentSettings.of(DocumentKind.LOAN_SCHEDULE)
-                        .on(PageSize.LETTER)
-                        .agreed(new DocumentSettings.Agreement("Museu do Sarelho", true, "May", "June", "both", "kept"))
-                        .disclosing(new DocumentSettings.Disclosure(true, true, false))
-                        .saying("words")))
+        assertThat(StoredSettings.json(new DocumentSettings(
+                        DocumentKind.LOAN_SCHEDULE,
+                        PageSize.LETTER,
+                        new DocumentSettings.Agreement("Museu do Sarelho", true, "May", "June", "both", "kept"),
+                        new DocumentSettings.Disclosure(true, true, false),
+                        "words")))
                 .isEqualTo(JSON.readTree("""
                         {"kind": "loan-schedule", "page": "letter", "text": "words",
                          "agreement": {"party": "Museu do Sarelho", "contact": true, "from": "May", "until": "June",
@@ -206,9 +218,12 @@ class PrintSettingsTest {
                         "code",
                         "9f2c 41ab 77e0 13d5")));
         assertThat(DocumentSettings.of(certificate))
-                .isEqualTo(DocumentSettings.of(DocumentKind.PROVENANCE_CERTIFICATE)
-                        .on(PageSize.LETTER)
-                        .disclosing(new DocumentSettings.Disclosure(false, true, true)));
+                .isEqualTo(new DocumentSettings(
+                        DocumentKind.PROVENANCE_CERTIFICATE,
+                        PageSize.LETTER,
+                        null,
+                        new DocumentSettings.Disclosure(false, true, true),
+                        ""));
         assertThat(DocumentOrigin.of(certificate)).isEqualTo(new DocumentOrigin("9f2c 41ab 77e0 13d5", null, null));
         assertThat(PrintSettings.of(certificate)).isEmpty();
         IssuedPaper report = old(Map.of(

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import tenterbook.archive.record.LabelSheet;
 import tenterbook.board.BoardId;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
@@ -117,12 +118,39 @@ public final class Samples {
         return new FibreShare(fibre, percent, "");
     }
 
+    /** A piece without other records. */
+    public static PieceFacts alone(Studio studio, Piece piece) {
+        return new PieceFacts(
+                studio, piece, List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of(), null);
+    }
+
+    /** On a stored sheet, with labels of its size. */
+    public static PrintSettings on(PrintSettings settings, LabelSheet own) {
+        return placed(
+                settings.sized(own.labelWidthMm(), own.labelHeightMm()),
+                new PrintSettings.Placement(SheetSize.OWN, own, PrintSettings.Placement.USUAL_ROLL_MM, 1, 1));
+    }
+
+    public static PrintSettings onRoll(PrintSettings settings, double widthMm) {
+        return placed(settings, new PrintSettings.Placement(SheetSize.SINGLE, null, widthMm, 1, 1))
+                .on(SheetSize.ROLL);
+    }
+
+    private static PrintSettings placed(PrintSettings s, PrintSettings.Placement placement) {
+        return new PrintSettings(s.kind(), s.market(), s.format(), s.content(), placement, s.finish());
+    }
+
+    public static PrintSettings finished(PrintSettings s, boolean cutMarks, double bleedMm) {
+        var finish = new PrintSettings.Finish(s.finish().blackOnly(), cutMarks, true, bleedMm);
+        return new PrintSettings(s.kind(), s.market(), s.format(), s.content(), s.placement(), finish);
+    }
+
     public static Quantity cm(double value) {
-        return Quantity.of(value, Unit.CENTIMETRE, Basis.MEASURED);
+        return Quantity.between(value, value, Unit.CENTIMETRE, Basis.MEASURED);
     }
 
     public static Quantity count(double value) {
-        return Quantity.of(value, Unit.COUNT, Basis.MEASURED);
+        return Quantity.between(value, value, Unit.COUNT, Basis.MEASURED);
     }
 
     public static CareTest test(CareTest.Kind kind, Double celsius, Boolean passed) {
@@ -130,7 +158,7 @@ public final class Samples {
                 kind,
                 PartialDate.of(LocalDate.of(2024, 4, 2)),
                 "strip, neutral soap",
-                celsius == null ? null : Quantity.of(celsius, Unit.CELSIUS, Basis.MEASURED),
+                celsius == null ? null : Quantity.between(celsius, celsius, Unit.CELSIUS, Basis.MEASURED),
                 "",
                 passed);
     }

@@ -69,7 +69,7 @@ class QuantityWordsTest {
 
     @Test
     void aQuantityIsFiniteAndRunsForwards() {
-        assertThatThrownBy(() -> Quantity.of(Double.NaN, Unit.GRAM, Basis.COMPUTED))
+        assertThatThrownBy(() -> Quantity.between(Double.NaN, Double.NaN, Unit.GRAM, Basis.COMPUTED))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Quantity.between(2, 1, Unit.GRAM, Basis.COMPUTED))
                 .isInstanceOf(IllegalArgumentException.class)

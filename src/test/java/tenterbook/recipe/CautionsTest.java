@@ -30,7 +30,7 @@ class CautionsTest {
         "aluminum acetate, Aluminium acetate:"
     })
     void aSubstanceIsKnownByItsUsualNames(String name, String caution) {
-        List<Written> said = Cautions.of(COOL, lot("x", name));
+        List<Written> said = Cautions.of(COOL, List.of(lot("x", name)));
 
         assertThat(said).anyMatch(line -> line.inEnglish().contains(caution));
         assertThat(said).last().isEqualTo(Cautions.DEFERS);
@@ -39,18 +39,18 @@ class CautionsTest {
     @ParameterizedTest
     @ValueSource(strings = {"weld", "tinted quercitron", "environmental rinse", "sublime", "fructose", "madder"})
     void aWordInsideAnotherIsNotASubstance(String name) {
-        assertThat(Cautions.of(COOL, lot("x", name))).isEmpty();
+        assertThat(Cautions.of(COOL, List.of(lot("x", name)))).isEmpty();
     }
 
     @Test
     void copperasIsNotTakenForCopper() {
-        assertThat(Cautions.of(COOL, lot("x", "copperas")))
+        assertThat(Cautions.of(COOL, List.of(lot("x", "copperas"))))
                 .noneMatch(line -> line.inEnglish().startsWith("Copper sulphate"));
     }
 
     @Test
     void theWorkItselfHasItsCautions() {
-        assertThat(Cautions.of(dips("3", "", ""), (tenterbook.material.Lot) null))
+        assertThat(Cautions.of(dips("3", "", ""), List.of()))
                 .anyMatch(line -> line.inEnglish().contains("alkaline")
                         && line.inEnglish().contains("goggles and gloves"));
         assertThat(Cautions.of(bath(StepKind.BATH, "", "", "80 °C", ""), List.of()))
@@ -68,7 +68,7 @@ class CautionsTest {
     @Test
     void everyHazardCodeOfTheTableIsPutIntoWords() {
         Table.rows("chemical-safety.csv")
-                .forEach(row -> assertThat(Cautions.of(COOL, lot("x", row.get("chemical"))))
+                .forEach(row -> assertThat(Cautions.of(COOL, List.of(lot("x", row.get("chemical")))))
                         .as(row.get("chemical"))
                         .hasSizeGreaterThan(1)
                         .noneMatch(line -> line.inEnglish().contains("null")));

@@ -339,7 +339,7 @@ class RecipeFiguresTest {
         Cut cut = new Cut(
                 new ClothId("SH"),
                 Quantity.between(length, length + more, Unit.CENTIMETRE, Basis.ESTIMATED),
-                Quantity.of(100, Unit.CENTIMETRE, Basis.MEASURED),
+                Quantity.between(100, 100, Unit.CENTIMETRE, Basis.MEASURED),
                 null,
                 null);
         Cloth cloth = cloth("SH", "silk", "%.4f".formatted(weight));

@@ -101,8 +101,9 @@ class ColourSearchTest {
             Lab wanted = new Lab(random.nextDouble() * 100, random.nextGaussian() * 30, random.nextGaussian() * 30);
             double within = 0.5 + random.nextDouble() * 39;
             double share = i % 3 == 0 ? random.nextDouble() * 0.5 : 0;
-            PieceQuery query =
-                    PieceQuery.EVERYTHING.withColour(wanted, within, share).withSize(200);
+            PieceQuery query = PieceQuery.EVERYTHING
+                    .withColours(near(wanted, within, share))
+                    .withSize(200);
             Map<String, Double> expected = scanned(query.colour(), query.within(), query.share());
             Map<String, Double> got = new HashMap<>();
             long pages = 1 + (expected.size() / 200);
@@ -120,7 +121,7 @@ class ColourSearchTest {
 
     @Test
     void resultsComeNearestFirstWithShareAndColour() {
-        PieceQuery query = PieceQuery.EVERYTHING.withColour(new Lab(40, -4, -22), 12, 0);
+        PieceQuery query = PieceQuery.EVERYTHING.withColours(near(new Lab(40, -4, -22), 12, 0));
         List<Hit> hits = index.search(query).hits();
         assertThat(hits).isSortedAccordingTo(Comparator.comparing(Hit::distance));
         for (Hit hit : hits) {
@@ -180,17 +181,21 @@ class ColourSearchTest {
                 Demo.piece("X24-001", "", null, Status.KEPT, "2024")
                         .withPhotos(
                                 List.of(Demo.front(before, "", 1), Demo.front(after, "", 2, Demo.ground(now, 0.7)))));
-        PieceQuery red = PieceQuery.EVERYTHING.withText("X24-001").withColour(now, 1, 0.6);
+        PieceQuery red = PieceQuery.EVERYTHING.withText("X24-001").withColours(near(now, 1, 0.6));
         assertThat(index.search(red).hits().get(0).share()).isEqualTo(0.7);
-        assertThat(index.search(red.withColour(was, 1, 0)).total()).isZero();
-        assertThat(index.search(red.withColour(now, 1, 0.8)).total()).isZero();
+        assertThat(index.search(red.withColours(near(was, 1, 0))).total()).isZero();
+        assertThat(index.search(red.withColours(near(now, 1, 0.8))).total()).isZero();
         Demo.change(
                 archive,
                 "X24-001",
                 piece -> piece.withPhotos(List.of(Demo.front(after, "", 2, Demo.ground(now, null)))));
-        assertThat(index.search(red.withColour(now, 1, 0)).hits().get(0).share())
+        assertThat(index.search(red.withColours(near(now, 1, 0))).hits().get(0).share())
                 .isNull();
-        assertThat(index.search(red.withColour(now, 1, 0.01)).total()).isZero();
+        assertThat(index.search(red.withColours(near(now, 1, 0.01))).total()).isZero();
         Demo.withdraw(archive, Kinds.PIECE, "X24-001");
+    }
+
+    private static ColourChoice near(Lab colour, double within, double share) {
+        return new ColourChoice(List.of(colour), Map.of(), "", within, share);
     }
 }

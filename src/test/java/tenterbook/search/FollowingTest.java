@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.facts.PieceFacts;
+import tenterbook.labelling.Samples;
 import tenterbook.ledger.file.Progress;
 import tenterbook.material.Role;
 import tenterbook.measure.Basis;
@@ -94,7 +94,7 @@ class FollowingTest {
                 PieceIndex index = PieceIndex.open(archive)) {
             Demo.fill(archive);
             Piece sound = Demo.piece("V24-090", "By the gram", null, Status.KEPT, "2024");
-            Demo.save(archive, Kinds.PIECE, Demo.measured(sound, Quantity.of(3, Unit.GRAM, Basis.UNKNOWN)));
+            Demo.save(archive, Kinds.PIECE, Demo.measured(sound, Quantity.between(3, 3, Unit.GRAM, Basis.UNKNOWN)));
             Demo.save(archive, Kinds.PIECE, Demo.piece("V24-091", "Afterwards", null, Status.KEPT, "2024"));
             assertThat(find(index, "afterwards")).containsExactly("V24-091");
             assertThat(index.check(Progress.UNWATCHED))
@@ -247,10 +247,10 @@ class FollowingTest {
                 assertThat(find(index, "heron")).hasSize(2);
             }
             PieceDocument other = PieceDocument.of(
-                    PieceFacts.alone(archive.studio(), Demo.piece("V24-003", "Forged", null, Status.LOST, "2024")),
+                    Samples.alone(archive.studio(), Demo.piece("V24-003", "Forged", null, Status.LOST, "2024")),
                     List.of());
             PieceDocument extra = PieceDocument.of(
-                    PieceFacts.alone(archive.studio(), Demo.piece("Z99-001", "Never was", null, Status.LOST, "2024")),
+                    Samples.alone(archive.studio(), Demo.piece("Z99-001", "Never was", null, Status.LOST, "2024")),
                     List.of());
             try (Generation generation = Generation.newest(archive.folder().index(), OutsideFacets.NONE)
                     .orElseThrow()) {

@@ -9,7 +9,6 @@ package tenterbook.colour.compare;
  * @param dx pixels of the later picture, to the right
  * @param dy pixels of the later picture, down
  * @param correlation of lightness after alignment, 0 to 1
- * @param overlap share of the earlier picture that the later one shows, 0 to 1
  * @param middle1X middle of the earlier picture, pixels
  * @param middle1Y the same, down
  * @param middle2X middle of the later picture, pixels
@@ -21,19 +20,11 @@ public record Alignment(
         double dx,
         double dy,
         double correlation,
-        double overlap,
         double middle1X,
         double middle1Y,
         double middle2X,
         double middle2Y)
         implements Likeness.Place {
-
-    /** The identity, for pictures that are known to be aligned. */
-    public static Alignment asTheyLie(int width, int height) {
-        double x = (width - 1) / 2.0;
-        double y = (height - 1) / 2.0;
-        return new Alignment(1, 0, 0, 0, 1, 1, x, y, x, y);
-    }
 
     /** The position in the later picture of a pixel of the earlier one. */
     @Override

@@ -10,24 +10,23 @@ import tenterbook.colour.space.Lab;
  * @param a Δa*, positive where redder
  * @param b Δb*, positive where yellower
  * @param chroma ΔC*, positive where stronger, negative where duller
- * @param hue ΔH*, the remainder besides lightness and chroma; positive where the hue angle grew; 0 for greys
  * @param cie1976 ΔE*ab, 0 or more, in which grey scales are defined
  * @param ciede2000 ΔE00, 0 or more, which agrees better with the eye
- * @see "CIE 15 and ISO/CIE 11664-4: ΔE*ab² = ΔL*² + Δa*² + Δb*² = ΔL*² + ΔC*² + ΔH*²"
+ * @see "CIE 15 and ISO/CIE 11664-4: ΔE*ab² = ΔL*² + Δa*² + Δb*²"
  */
-public record ColourChange(
-        double lightness, double a, double b, double chroma, double hue, double cie1976, double ciede2000) {
+public record ColourChange(double lightness, double a, double b, double chroma, double cie1976, double ciede2000) {
 
     /** Both colours: CIELAB of one illuminant and observer, measured in the same way. */
     public static ColourChange between(Lab before, Lab after) {
         double dL = after.lightness() - before.lightness();
         double da = after.a() - before.a();
         double db = after.b() - before.b();
-        double dC = after.chroma() - before.chroma();
-        // Zero also for opposite hues, which are half a turn apart.
-        double turn = before.a() * after.b() < after.a() * before.b() ? -1 : 1;
-        double dH = turn * Math.sqrt(Math.max(0, da * da + db * db - dC * dC));
         return new ColourChange(
-                dL, da, db, dC, dH, Math.sqrt(dL * dL + da * da + db * db), Ciede2000.difference(before, after));
+                dL,
+                da,
+                db,
+                after.chroma() - before.chroma(),
+                Math.sqrt(dL * dL + da * da + db * db),
+                Ciede2000.difference(before, after));
     }
 }

@@ -17,8 +17,8 @@ import tenterbook.words.Worded;
  * <p>A photograph has no wavelengths. As a proxy, one linear sRGB channel is taken as reflectance: the <em>darkest</em> of the
  * three, since K/S is commonly read where the dye absorbs most (the red channel for blue cloth, the blue one for yellow).
  * Luminance was not chosen: it weighs green most, and a blue dye hardly darkens it. The channel is wide, so the proxy is not
- * proportional to dye, and deep shades level off early; the picture's white must be that of a grey card. Such a reading is a
- * {@link ShadeReading.Kind#PHOTO_PROXY} and is compared with its own kind only.
+ * proportional to dye, and deep shades level off early; the picture's white must be that of a grey card. Such a reading is
+ * compared with its own channel only.
  *
  * @see "Kubelka and Munk 1931, Ein Beitrag zur Optik der Farbanstriche, Z. tech. Phys. 12, 593-601"
  */
@@ -93,8 +93,7 @@ public final class DepthOfShade {
             return MeasurementResult.refused(
                     Message.of("colour.depth-above-white", "colour", colour.text(), "channel", channel));
         }
-        return MeasurementResult.found(
-                new ShadeReading(ks(Math.min(1, linear)), ShadeReading.Kind.PHOTO_PROXY, channel.band()));
+        return MeasurementResult.found(new ShadeReading(ks(Math.min(1, linear)), channel.band()));
     }
 
     /**

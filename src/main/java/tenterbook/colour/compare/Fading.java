@@ -18,7 +18,7 @@ import tenterbook.words.Message;
  * Whether a piece has faded between two photographs, region by region.
  *
  * <p>A region is cut into up to 36 tiles; the change is that of the mean over the tiles, and the scatter of the tiles gives the
- * intervals: Student's t for ΔL* and ΔC*, a bootstrap over tiles (fixed seed) for the differences. Neighbouring tiles are
+ * intervals: Student's t for ΔL*, Δa* and Δb*, a bootstrap over tiles (fixed seed) for the differences. Neighbouring tiles are
  * assumed independent, so intervals are too short where dye or light is uneven on a large scale.
  */
 public final class Fading {
@@ -30,27 +30,13 @@ public final class Fading {
     private Fading() {}
 
     /**
-     * Registers the pictures and compares every region.
-     *
-     * @param regions parts of the earlier picture
-     * @param allowance ΔE between two pictures of an unchanged cloth in this studio, 0 or more: widens every difference's
-     *     interval on both sides. 0 is right only for one camera, one light and no grey-card correction
-     * @return refused where the pictures cannot be aligned; then no region was measured
-     * @throws IllegalStateException if the allowance is negative, NaN or infinite
-     */
-    public static MeasurementResult<List<MeasurementResult<RegionChange>>> compare(
-            ComparedPicture before, ComparedPicture after, List<Region> regions, double allowance) {
-        checked(allowance);
-        return Registration.align(before, after)
-                .map(alignment -> regions.stream()
-                        .map(region -> compare(before, after, alignment, region, allowance))
-                        .toList());
-    }
-
-    /**
      * One region of aligned pictures.
      *
+     * @param region part of the earlier picture
+     * @param allowance ΔE between two pictures of an unchanged cloth in this studio, 0 or more: widens every difference's
+     *     interval on both sides. 0 is right only for one camera, one light and no grey-card correction
      * @return refused where the later picture shows less than nine tenths of the region, or the region is too small
+     * @throws IllegalStateException if the allowance is negative, NaN or infinite
      */
     public static MeasurementResult<RegionChange> compare(
             ComparedPicture before, ComparedPicture after, Alignment alignment, Region region, double allowance) {
@@ -67,7 +53,6 @@ public final class Fading {
         Tile mean = mean(tiles);
         ColourChange change = ColourChange.between(mean.before(), mean.after());
         Interval lightness = interval(tiles, ColourChange::lightness);
-        Interval chroma = interval(tiles, ColourChange::chroma);
         Interval a = interval(tiles, ColourChange::a);
         Interval b = interval(tiles, ColourChange::b);
         boolean still = lightness.holds(0) && a.holds(0) && b.holds(0);
@@ -78,11 +63,7 @@ public final class Fading {
                 mean.after(),
                 change,
                 lightness,
-                chroma,
-                cie1976,
                 around(change.ciede2000(), drawn[1], still, allowance),
-                spread(tiles, change),
-                tiles.size(),
                 GreyScale.estimate(change.cie1976(), cie1976),
                 a,
                 b));
@@ -100,17 +81,6 @@ public final class Fading {
                 * figures.getStandardDeviation()
                 / Math.sqrt(n);
         return new Interval(figures.getMean() - half, figures.getMean() + half);
-    }
-
-    private static double spread(List<Tile> tiles, ColourChange mean) {
-        double squares = 0;
-        for (Tile tile : tiles) {
-            ColourChange own = change(tile);
-            squares += Math.pow(own.lightness() - mean.lightness(), 2)
-                    + Math.pow(own.a() - mean.a(), 2)
-                    + Math.pow(own.b() - mean.b(), 2);
-        }
-        return Math.sqrt(squares / (tiles.size() - 1));
     }
 
     /** ΔE*ab and ΔE00 of the mean over tiles drawn with replacement, each sorted. */

@@ -22,7 +22,7 @@ import tenterbook.words.Message;
  * @see "ISO 105-A02:1993, clause 2.4, for the chips; their numbers and the uncertainty of these stand in grey-scale.csv"
  */
 public final class GreyScale {
-    private static final List<Chip> CHIPS = chips("grey-scale.csv");
+    static final List<Chip> CHIPS = chips("grey-scale.csv");
 
     /**
      * One pair of chips.
@@ -59,11 +59,6 @@ public final class GreyScale {
     }
 
     private GreyScale() {}
-
-    /** The nine chips, grade 5 first. */
-    public static List<Chip> chips() {
-        return CHIPS;
-    }
 
     /**
      * The estimate for a measured change.

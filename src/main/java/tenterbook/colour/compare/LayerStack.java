@@ -127,18 +127,15 @@ public final class LayerStack {
         }
         Plane small1 = one.stretched(SIDE, SIDE);
         Plane small2 = other.stretched(SIDE, SIDE);
-        LayerSymmetry best = null;
+        double best = -1;
         for (int down = -MOST_SHIFT; down <= MOST_SHIFT; down++) {
             for (int across = -MOST_SHIFT; across <= MOST_SHIFT; across++) {
-                double correlation =
-                        Likeness.of(small1, small2, new Moved(across, down)).correlation();
-                if (best == null || correlation > best.correlation()) {
-                    best = new LayerSymmetry(
-                            layer.number(), next.number(), correlation, (double) -down / SIDE, (double) -across / SIDE);
-                }
+                best = Math.max(
+                        best,
+                        Likeness.of(small1, small2, new Moved(across, down)).correlation());
             }
         }
-        return MeasurementResult.found(best);
+        return MeasurementResult.found(new LayerSymmetry(layer.number(), next.number(), best));
     }
 
     private record Moved(int across, int down) implements Likeness.Place {

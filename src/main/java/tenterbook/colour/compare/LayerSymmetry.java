@@ -5,11 +5,9 @@ package tenterbook.colour.compare;
  *
  * @param layer the first, by number
  * @param next the second
- * @param correlation of lightness, -1 to 1: 1 the same image, whatever its brightness and contrast
- * @param shiftLength shift of the second along the length that fits best, in parts of its length, within ±0.06
- * @param shiftWidth the same across the width
+ * @param correlation of lightness, -1 to 1, at the shift that fits best: 1 the same image, whatever its brightness and contrast
  */
-public record LayerSymmetry(int layer, int next, double correlation, double shiftLength, double shiftWidth) {
+public record LayerSymmetry(int layer, int next, double correlation) {
     /** Our own limit: a weaker correlation leaves more than nine tenths of the variance unexplained. */
     private static final double LEAST_LIKENESS = 0.3;
 

@@ -37,7 +37,6 @@ record Placing(double dx, double dy, double turn, double logScale, double correl
                 dx * long2,
                 dy * long2,
                 correlation,
-                0,
                 (width1 - 1) / 2.0,
                 (height1 - 1) / 2.0,
                 (width2 - 1) / 2.0,

@@ -11,11 +11,7 @@ import tenterbook.colour.space.Lab;
  * @param after mean of the later one, over the same cloth
  * @param change of the means, after minus before
  * @param lightness interval of ΔL*; above 0 where paler
- * @param chroma interval of ΔC*; below 0 where duller
- * @param cie1976 interval of ΔE*ab; from 0 where no component exceeds its scatter
- * @param ciede2000 interval of ΔE00, likewise
- * @param spread standard deviation of ΔE*ab of the tiles about the mean change: 0 for a uniform change
- * @param tiles how many tiles were compared
+ * @param ciede2000 interval of ΔE00; from 0 where no component exceeds its scatter
  * @param grade the grey-scale estimate from ΔE*ab
  * @param a interval of Δa*; above 0 where redder
  * @param b interval of Δb*; above 0 where yellower
@@ -25,17 +21,7 @@ public record RegionChange(
         Lab after,
         ColourChange change,
         Interval lightness,
-        Interval chroma,
-        Interval cie1976,
         Interval ciede2000,
-        double spread,
-        int tiles,
         GreyScale.Estimate grade,
         Interval a,
-        Interval b) {
-
-    /** Whether the change exceeds its scatter and the allowance. */
-    public boolean changed() {
-        return cie1976.low() > 0;
-    }
-}
+        Interval b) {}

@@ -90,7 +90,6 @@ public final class Registration {
                 bare.dx(),
                 bare.dy(),
                 likeness.correlation(),
-                likeness.overlap(),
                 bare.middle1X(),
                 bare.middle1Y(),
                 bare.middle2X(),

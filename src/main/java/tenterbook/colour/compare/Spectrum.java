@@ -72,7 +72,7 @@ final class Spectrum {
     }
 
     /** A point at x, y of this plane is at x + dx, y + dy of the other. */
-    record Shift(double dx, double dy, double strength) {}
+    record Shift(double dx, double dy) {}
 
     /**
      * The strongest shifts by phase correlation (Kuglin and Hines 1975), strongest first, no two within
@@ -107,9 +107,7 @@ final class Spectrum {
                 }
             }
             found.add(new Shift(
-                    bestX <= width / 2 ? bestX : bestX - width,
-                    bestY <= height / 2 ? bestY : bestY - height,
-                    cross.rows[bestY][bestX]));
+                    bestX <= width / 2 ? bestX : bestX - width, bestY <= height / 2 ? bestY : bestY - height));
             for (int dy = -apart; dy <= apart; dy++) {
                 for (int dx = -apart; dx <= apart; dx++) {
                     cross.rows[Math.floorMod(bestY + dy, height)][Math.floorMod(bestX + dx, width)] =

@@ -15,11 +15,6 @@ public record Interval(double low, double high) {
         }
     }
 
-    /** An interval of zero width. */
-    public static Interval exactly(double value) {
-        return new Interval(value, value);
-    }
-
     public boolean holds(double value) {
         return low <= value && value <= high;
     }

@@ -71,20 +71,10 @@ public record Lab(double lightness, double a, double b) {
         return degrees >= 360 ? 0 : degrees + 0.0;
     }
 
-    /** The screen colour, each component clamped; {@link #inSrgb()} tells whether that was needed. */
+    /** The screen colour, each component clamped. */
     public Srgb srgb() {
         double[] linear = SrgbToLab.linearOf(lightness, a, b);
         return new Srgb(SrgbCurve.encoded(linear[0]), SrgbCurve.encoded(linear[1]), SrgbCurve.encoded(linear[2]));
-    }
-
-    /** Whether an sRGB screen can show this colour. */
-    public boolean inSrgb() {
-        for (double component : SrgbToLab.linearOf(lightness, a, b)) {
-            if (component < -GAMUT_SLACK || component > 1 + GAMUT_SLACK) {
-                return false;
-            }
-        }
-        return true;
     }
 
     /** For reading, one decimal: {@code 34.0, -2.0, -25.0}; {@link #parse} takes it back. */

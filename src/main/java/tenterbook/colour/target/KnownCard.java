@@ -38,9 +38,4 @@ public record KnownCard(String name, Lab lab) {
         double[] white = WhitePoint.D65.xyz();
         return new KnownCard(name, WhitePoint.D65.lab(new double[] {y * white[0], y, y * white[2]}));
     }
-
-    /** A card as its data sheet or an instrument gives it, under either white. */
-    public static KnownCard measured(String name, Lab lab, WhitePoint white) {
-        return new KnownCard(name, white.adapt(lab, WhitePoint.D65));
-    }
 }

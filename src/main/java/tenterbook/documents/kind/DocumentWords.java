@@ -82,10 +82,6 @@ final class DocumentWords {
         return new Block.Note(Block.Manner.NOTE, text);
     }
 
-    static String number(double value) {
-        return QuantityWords.number(value);
-    }
-
     static String joined(String between, String... texts) {
         return Stream.of(texts).filter(text -> text != null && !text.isBlank()).collect(Collectors.joining(between));
     }

@@ -28,10 +28,6 @@ record UnbreakableBlock(
         return new UnbreakableBlock(height, before, false, false, null, words, drawing);
     }
 
-    static UnbreakableBlock space(double height) {
-        return of(height, 0, "", (ink, y) -> {});
-    }
-
     UnbreakableBlock tied() {
         return tied(true);
     }
@@ -42,10 +38,6 @@ record UnbreakableBlock(
 
     UnbreakableBlock under(UnbreakableBlock head) {
         return new UnbreakableBlock(height, before, withNext, newPage, head, words, drawing);
-    }
-
-    UnbreakableBlock after(double space) {
-        return new UnbreakableBlock(height, space, withNext, newPage, again, words, drawing);
     }
 
     UnbreakableBlock onNewPage() {

@@ -17,9 +17,6 @@ import tenterbook.ledger.file.Finding;
  */
 public record Checked(
         List<Finding> findings, NavigableMap<String, Path> payload, Map<String, List<String>> info, long bytes) {
-    public boolean valid() {
-        return findings.isEmpty();
-    }
 
     /** The first value under a label, in whatever case. */
     public Optional<String> info(String label) {

@@ -13,11 +13,7 @@ import java.util.List;
  * @param takenOffset offset of that clock from UTC, {@code +01:00}
  * @param camera maker and model
  * @param lens lens model
- * @param exposure exposure time as the camera wrote it, {@code 1/60 sec}
- * @param iso sensitivity
- * @param whiteBalance white balance mode in words
  * @param iccProfile name of the embedded colour profile
- * @param colourSpaceTag what EXIF says of the colour space
  * @param hasGps whether coordinates are in the file
  * @param warnings damaged or odd metadata, each in a sentence
  */
@@ -29,11 +25,7 @@ public record PhotoFacts(
         String takenOffset,
         String camera,
         String lens,
-        String exposure,
-        String iso,
-        String whiteBalance,
         String iccProfile,
-        String colourSpaceTag,
         boolean hasGps,
         List<String> warnings) {
     public PhotoFacts {

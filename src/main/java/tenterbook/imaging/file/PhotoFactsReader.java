@@ -61,7 +61,6 @@ public final class PhotoFactsReader {
         }
         String[] taken = taken();
         String iccProfile = described(IccDirectory.class, IccDirectory.TAG_TAG_desc);
-        String space = described(ExifSubIFDDirectory.class, ExifDirectoryBase.TAG_COLOR_SPACE);
         Integer spaceCode = number(ExifSubIFDDirectory.class, ExifDirectoryBase.TAG_COLOR_SPACE);
         if (spaceCode != null && spaceCode != 1 && iccProfile == null) {
             warn(Message.of("photo.profile-missing"));
@@ -84,11 +83,7 @@ public final class PhotoFactsReader {
                 taken[1],
                 camera(),
                 described(ExifSubIFDDirectory.class, ExifDirectoryBase.TAG_LENS_MODEL),
-                described(ExifSubIFDDirectory.class, ExifDirectoryBase.TAG_EXPOSURE_TIME),
-                described(ExifSubIFDDirectory.class, ExifDirectoryBase.TAG_ISO_EQUIVALENT),
-                described(ExifSubIFDDirectory.class, ExifDirectoryBase.TAG_WHITE_BALANCE_MODE),
                 iccProfile,
-                space,
                 hasGps(),
                 warnings);
     }

@@ -5,7 +5,6 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.labelling.rule.LabelRefusal;
 import tenterbook.labelling.rule.Market;
 import tenterbook.labelling.rule.Question;
-import tenterbook.piece.CareTest;
 import tenterbook.words.Message;
 
 /**
@@ -27,11 +26,6 @@ public record CareWords(
     public CareWords {
         lines = List.copyOf(lines);
         questions = List.copyOf(questions);
-    }
-
-    /** As {@link #of(CareCase, Market)}, of tests alone. */
-    public static CareWords of(List<CareTest> tests, Market market) {
-        return of(CareCase.of(tests), market);
     }
 
     public static CareWords of(CareCase about, Market market) {

@@ -186,15 +186,6 @@ public final class LabelPaper {
         return title.inEnglish();
     }
 
-    /**
-     * A picture of the whole first page, PNG.
-     *
-     * @param dpi dots per inch, 36 to 1200
-     */
-    public static byte[] png(PieceFacts facts, PrintSettings request, double dpi) throws IOException {
-        return picture(facts, request, dpi, false);
-    }
-
     /** A picture of the label alone, cut as it will be, PNG. */
     public static byte[] face(PieceFacts facts, PrintSettings request, double dpi) throws IOException {
         return picture(facts, request.on(SheetSize.SINGLE).times(1), dpi, true);

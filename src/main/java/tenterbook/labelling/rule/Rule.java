@@ -7,9 +7,4 @@ package tenterbook.labelling.rule;
  * @param citation its source
  * @param status {@code read} where the source was read, {@code from memory: verify} otherwise
  */
-public record Rule(String says, String citation, String status) {
-    /** Whether the source was read; a rule from memory is shown as such. */
-    public boolean read() {
-        return "read".equals(status);
-    }
-}
+public record Rule(String says, String citation, String status) {}

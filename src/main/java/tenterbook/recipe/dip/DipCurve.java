@@ -37,11 +37,6 @@ public record DipCurve(double base, double rise, double rate) {
         return base + rise;
     }
 
-    /** How much the next small part of a dip adds, K/S per dip. */
-    public double slope(double dips) {
-        return rise * rate * Math.exp(-rate * dips);
-    }
-
     /** The dips that give this K/S: 0 at or below {@code base}, infinite at or above {@link #limit()}. */
     public double dipsFor(double ks) {
         if (ks <= base) {

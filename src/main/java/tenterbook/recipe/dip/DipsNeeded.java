@@ -10,14 +10,12 @@ import tenterbook.words.Written;
  * How many dips, or how many more, give a depth, with the pieces that support the estimate.
  *
  * @param verdict kind of answer; decides whether the number is usable
- * @param target K/S asked for
  * @param more whether the dips come on top of those the piece has had
  * @param best dips, a fraction; 0 where the depth is there already, infinite where none suffice
  * @param plausible 95 % interval for one further piece; the high end is infinite where unbounded
  * @param evidence the measured pieces nearest to the answer, nearest first; at most six
  */
-public record DipsNeeded(
-        Verdict verdict, double target, boolean more, double best, Interval plausible, List<DipPoint> evidence) {
+public record DipsNeeded(Verdict verdict, boolean more, double best, Interval plausible, List<DipPoint> evidence) {
     public enum Verdict {
         /** Within the range of dips seen. */
         WITHIN,

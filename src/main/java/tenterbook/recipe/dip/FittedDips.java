@@ -152,21 +152,7 @@ public final class FittedDips {
         checked("recipe.curve.depth", targetKs);
         double best = curve.dipsFor(targetKs);
         Verdict verdict = targetKs <= curve.base() ? Verdict.ALREADY_DEEPER : verdict(targetKs);
-        return new DipsNeeded(verdict, targetKs, false, best, dipsAround(targetKs), evidence(targetKs));
-    }
-
-    /**
-     * The further dips for a piece whose dips so far are known, and whose depth is not.
-     *
-     * @param targetKs as in {@link #dipsFor}
-     */
-    public DipsNeeded moreDips(DipCount now, double targetKs) {
-        checked("recipe.curve.depth", targetKs);
-        double best = Math.max(0, curve.dipsFor(targetKs) - now.middle());
-        Interval all = dipsAround(targetKs);
-        Interval further = new Interval(Math.max(0, all.low() - now.high()), Math.max(0, all.high() - now.low()));
-        Verdict verdict = best == 0 ? Verdict.ALREADY_DEEPER : verdict(targetKs);
-        return new DipsNeeded(verdict, targetKs, true, best, further, evidence(targetKs));
+        return new DipsNeeded(verdict, false, best, dipsAround(targetKs), evidence(targetKs));
     }
 
     /**
@@ -185,7 +171,7 @@ public final class FittedDips {
         double best = curve.dipsBetween(now.ks(), targetKs);
         Interval further = plausible.range(c -> c.dipsBetween(now.ks(), targetKs));
         Verdict verdict = best == 0 ? Verdict.ALREADY_DEEPER : verdict(targetKs);
-        return MeasurementResult.found(new DipsNeeded(verdict, targetKs, true, best, further, evidence(targetKs)));
+        return MeasurementResult.found(new DipsNeeded(verdict, true, best, further, evidence(targetKs)));
     }
 
     private Verdict verdict(double targetKs) {

@@ -148,19 +148,6 @@ public record PieceQuery(
         return new PieceQuery(text, chosen, dips, lengthCm, widthCm, price, other, colours, sort, 1, size);
     }
 
-    /**
-     * With one colour anywhere in the piece and no other wish for colours, or none where null, from the first page.
-     *
-     * @param distance greatest ΔE00
-     * @param leastShare of the piece within it, 0 to 1
-     */
-    public PieceQuery withColour(Lab other, double distance, double leastShare) {
-        return withColours(
-                other == null
-                        ? ColourChoice.NONE
-                        : new ColourChoice(List.of(other), Map.of(), "", distance, leastShare));
-    }
-
     /** With other wishes for colours, from the first page. */
     public PieceQuery withColours(ColourChoice other) {
         return new PieceQuery(text, chosen, dips, lengthCm, widthCm, price, finished, other, sort, 1, size);

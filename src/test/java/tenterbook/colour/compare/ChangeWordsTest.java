@@ -12,19 +12,7 @@ import tenterbook.colour.space.Lab;
 class ChangeWordsTest {
     private static RegionChange change(Interval lightness, Interval a, Interval b, Interval ciede2000) {
         Lab before = new Lab(40, 0, -20);
-        return new RegionChange(
-                before,
-                before,
-                ColourChange.between(before, before),
-                lightness,
-                new Interval(-1, 1),
-                ciede2000,
-                ciede2000,
-                0,
-                9,
-                null,
-                a,
-                b);
+        return new RegionChange(before, before, ColourChange.between(before, before), lightness, ciede2000, null, a, b);
     }
 
     @ParameterizedTest
@@ -38,7 +26,7 @@ class ChangeWordsTest {
     })
     void aChangeWhoseLowEndAnEyeDoesNotSeeIsNotCalledOne(double low, double high, String words) {
         assertThat(ChangeWords.size(new Interval(low, high))).hasToString(words);
-        Interval none = Interval.exactly(0);
+        Interval none = new Interval(0, 0);
         assertThat(ChangeWords.visible(change(none, none, none, new Interval(low, high))))
                 .isEqualTo(low >= 1);
     }

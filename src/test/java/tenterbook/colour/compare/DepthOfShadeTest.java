@@ -50,8 +50,7 @@ class DepthOfShadeTest {
         assertThatThrownBy(() -> DepthOfShade.reflectance(-1)).hasMessageContaining("-1");
         assertThatThrownBy(() -> DepthOfShade.reflectance(Double.POSITIVE_INFINITY))
                 .hasMessageContaining("Infinity");
-        assertThatThrownBy(() -> new ShadeReading(1, ShadeReading.Kind.INSTRUMENT, " "))
-                .hasMessageContaining("band");
+        assertThatThrownBy(() -> new ShadeReading(1, " ")).hasMessageContaining("band");
     }
 
     @Test
@@ -61,7 +60,6 @@ class DepthOfShadeTest {
             ShadeReading reading =
                     DepthOfShade.byPhoto(new Lab(50, 0, 0), channel).value().orElseThrow();
             assertThat(reading.ks()).isCloseTo(DepthOfShade.ks(0.184187), within(1e-4));
-            assertThat(reading.kind()).isEqualTo(ShadeReading.Kind.PHOTO_PROXY);
         }
         assertThat(DepthOfShade.byPhoto(new Lab(100, 0, 0), Channel.RED)
                         .value()
@@ -88,13 +86,9 @@ class DepthOfShadeTest {
     }
 
     @Test
-    void readingsOfTwoKindsOrBandsShareNoScale() {
-        ShadeReading instrument = new ShadeReading(1.6, ShadeReading.Kind.INSTRUMENT, "660 nm");
-        ShadeReading photo = new ShadeReading(1.6, ShadeReading.Kind.PHOTO_PROXY, Channel.RED.band());
-        assertThat(instrument.sameScale(photo)).isFalse();
-        assertThat(instrument.sameScale(new ShadeReading(1.6, ShadeReading.Kind.INSTRUMENT, "640 nm")))
-                .isFalse();
-        assertThat(instrument.sameScale(new ShadeReading(0.1, ShadeReading.Kind.INSTRUMENT, "660 nm")))
-                .isTrue();
+    void readingsInTwoBandsShareNoScale() {
+        ShadeReading red = new ShadeReading(1.6, Channel.RED.band());
+        assertThat(red.sameScale(new ShadeReading(1.6, Channel.GREEN.band()))).isFalse();
+        assertThat(red.sameScale(new ShadeReading(0.1, Channel.RED.band()))).isTrue();
     }
 }

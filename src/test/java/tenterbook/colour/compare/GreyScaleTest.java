@@ -11,7 +11,7 @@ import tenterbook.colour.space.Interval;
 class GreyScaleTest {
     @Test
     void everyChipHasItsOwnGrade() {
-        List<GreyScale.Chip> chips = GreyScale.chips();
+        List<GreyScale.Chip> chips = GreyScale.CHIPS;
         assertThat(chips)
                 .extracting(GreyScale.Chip::grade)
                 .containsExactly("5", "4-5", "4", "3-4", "3", "2-3", "2", "1-2", "1");
@@ -26,7 +26,7 @@ class GreyScaleTest {
 
     @Test
     void gradesChangeHalfWayBetweenChips() {
-        List<GreyScale.Chip> chips = GreyScale.chips();
+        List<GreyScale.Chip> chips = GreyScale.CHIPS;
         for (int i = 0; i + 1 < chips.size(); i++) {
             double middle = (chips.get(i).difference() + chips.get(i + 1).difference()) / 2;
             assertThat(GreyScale.nearest(middle - 1e-9)).isEqualTo(chips.get(i).grade());
@@ -44,7 +44,7 @@ class GreyScaleTest {
         assertThat(estimate.sentence().inEnglish())
                 .contains("an estimate, not an ISO grade")
                 .contains("from 2-3 to 4");
-        assertThat(GreyScale.estimate(3.4, Interval.exactly(3.4)).sentence().inEnglish())
+        assertThat(GreyScale.estimate(3.4, new Interval(3.4, 3.4)).sentence().inEnglish())
                 .doesNotContain("anywhere");
     }
 

@@ -19,7 +19,7 @@ class RegistrationTest {
     private static Alignment warp(double scale, double degrees, double dx, double dy) {
         double x = (W - 1) / 2.0;
         double y = (H - 1) / 2.0;
-        return new Alignment(scale, degrees, dx, dy, 1, 1, x, y, x, y);
+        return new Alignment(scale, degrees, dx, dy, 1, x, y, x, y);
     }
 
     @ParameterizedTest

@@ -46,7 +46,7 @@ class CorrectionTest {
             @ForAll @DoubleRange(min = 0.5, max = 1.6) double r,
             @ForAll @DoubleRange(min = 0.5, max = 1.6) double g,
             @ForAll @DoubleRange(min = 0.5, max = 1.6) double b) {
-        KnownCard sheet = KnownCard.measured("own card", new Lab(58, -1.2, 2.1), WhitePoint.D50);
+        KnownCard sheet = new KnownCard("own card", WhitePoint.D50.adapt(new Lab(58, -1.2, 2.1), WhitePoint.D65));
         Pixels picture = new CardScene(80, 60, new Lab(80, 0, 0))
                 .paint(CARD, sheet.lab())
                 .seen(CardScene.gains(r, g, b), 1);

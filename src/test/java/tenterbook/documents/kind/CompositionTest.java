@@ -73,8 +73,13 @@ class CompositionTest {
         archive.close();
     }
 
+    private static UnaryOperator<DocumentSettings> disclosing(boolean values, boolean names, boolean buyers) {
+        return r ->
+                new DocumentSettings(r.kind(), null, null, new DocumentSettings.Disclosure(values, names, buyers), "");
+    }
+
     private static Quantity cm(double value) {
-        return Quantity.of(value, Unit.CENTIMETRE, Basis.MEASURED);
+        return Quantity.between(value, value, Unit.CENTIMETRE, Basis.MEASURED);
     }
 
     /** A piece with everything an Object ID sheet asks for. */
@@ -178,10 +183,8 @@ class CompositionTest {
     }
 
     private List<String> missing(Piece piece) {
-        return drafts(DocumentKind.OBJECT_ID, request -> request, saved(piece))
-                .get(0)
-                .text()
-                .blocks()
+        return drafts(DocumentKind.OBJECT_ID, request -> request, saved(piece)).get(0).text().parts().stream()
+                .flatMap(part -> part.blocks().stream())
                 .filter(block -> block instanceof Block.Note note && note.manner() == Block.Manner.MISSING)
                 .map(block -> ((Block.Note) block).text())
                 .toList();
@@ -292,17 +295,11 @@ class CompositionTest {
                     .doesNotContain(
                             "Brites", "flat drawer", "behind the weir", "two parts", "borrowed money", "300 EUR");
         }
-        String named = words(
-                DocumentKind.INSURANCE_LIST,
-                request -> request.disclosing(new DocumentSettings.Disclosure(false, true, false)),
-                piece);
+        String named = words(DocumentKind.INSURANCE_LIST, disclosing(false, true, false), piece);
         assertThat(named).contains("flat drawer 1", "a private owner").doesNotContain("Brites");
-        String certificate = words(
-                DocumentKind.PROVENANCE_CERTIFICATE,
-                request -> request.disclosing(new DocumentSettings.Disclosure(false, true, false)),
-                piece);
+        String certificate = words(DocumentKind.PROVENANCE_CERTIFICATE, disclosing(false, true, false), piece);
         assertThat(certificate).contains("Sold, a private owner").doesNotContain("Brites", "€");
-        UnaryOperator<DocumentSettings> buyers = r -> r.disclosing(new DocumentSettings.Disclosure(false, true, true));
+        UnaryOperator<DocumentSettings> buyers = disclosing(false, true, true);
         assertThat(words(DocumentKind.PROVENANCE_CERTIFICATE, buyers, piece)).contains("Sold, Brites Almorena");
     }
 
@@ -311,15 +308,24 @@ class CompositionTest {
         Saved<Piece> piece = saved(whole("V24-001"));
         String bare = words(
                 DocumentKind.LOAN_SCHEDULE,
-                r -> r.agreed(new DocumentSettings.Agreement("sala", false, "May", "", "", "One line.\n\nAnother.")),
+                r -> new DocumentSettings(
+                        r.kind(),
+                        null,
+                        new DocumentSettings.Agreement("sala", false, "May", "", "", "One line.\n\nAnother."),
+                        null,
+                        ""),
                 piece);
         assertThat(bare)
                 .contains("Borrower\nSala Vermia", "From\nMay", "Until\nnot recorded", "One line.\nAnother.")
                 .doesNotContain("behind the weir", "€");
         String full = words(
                 DocumentKind.LOAN_SCHEDULE,
-                r -> r.agreed(new DocumentSettings.Agreement("Sala Vermia", true, "", "", "", ""))
-                        .disclosing(new DocumentSettings.Disclosure(true, false, false)),
+                r -> new DocumentSettings(
+                        r.kind(),
+                        null,
+                        new DocumentSettings.Agreement("Sala Vermia", true, "", "", "", ""),
+                        new DocumentSettings.Disclosure(true, false, false),
+                        ""),
                 piece);
         assertThat(full)
                 .contains("Contact\nbehind the weir")
@@ -352,8 +358,7 @@ class CompositionTest {
                 null,
                 null));
         for (DocumentKind kind : DocumentKind.OF_PIECES) {
-            String words = words(
-                    kind, request -> request.disclosing(new DocumentSettings.Disclosure(true, true, false)), bare);
+            String words = words(kind, disclosing(true, true, false), bare);
             assertThat(words).as(kind.toString()).contains("ot recorded").doesNotContain("null", " 0 ", "€");
         }
     }

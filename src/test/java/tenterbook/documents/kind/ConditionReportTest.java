@@ -147,9 +147,8 @@ class ConditionReportTest {
                 .contains("conservator");
         // The thread that the second examination does not speak of is not checked, and stands in no row of what was
         // seen.
-        List<Block.Table> tables = draft("E24-082")
-                .text()
-                .blocks()
+        List<Block.Table> tables = draft("E24-082").text().parts().stream()
+                .flatMap(part -> part.blocks().stream())
                 .filter(Block.Table.class::isInstance)
                 .map(Block.Table.class::cast)
                 .toList();

@@ -66,32 +66,29 @@ final class SampleStudioDocuments implements AutoCloseable {
     }
 
     static DocumentSettings request(DocumentKind kind) {
-        DocumentSettings request =
-                DocumentSettings.of(kind).disclosing(new DocumentSettings.Disclosure(true, true, false));
-        return switch (kind) {
+        DocumentSettings.Agreement agreed = switch (kind) {
             case LOAN_SCHEDULE ->
-                request.agreed(
-                        new DocumentSettings.Agreement(
-                                "Museu do Sarelho",
-                                false,
-                                "12 January 2026",
-                                "30 April 2026",
-                                "the borrower, from wall to wall",
-                                "The pieces hang together in the north room.\nNo photograph is published without asking.\n\nThe borrower returns them in the rolls they came in."));
+                new DocumentSettings.Agreement(
+                        "Museu do Sarelho",
+                        false,
+                        "12 January 2026",
+                        "30 April 2026",
+                        "the borrower, from wall to wall",
+                        "The pieces hang together in the north room.\nNo photograph is published without asking.\n\nThe borrower returns them in the rolls they came in.");
             case CONSIGNMENT_SCHEDULE ->
-                request.agreed(
-                        new DocumentSettings.Agreement(
-                                "sala-vermia",
-                                true,
-                                "1 February 2026",
-                                "three months",
-                                "",
-                                "Sixty parts of the price are the maker’s and forty the gallery’s, paid within thirty days of a sale."));
-            case EXHIBITION_TEXT ->
-                request.saying(
-                        "Nine swifts are cut into two cherry boards, once and once again in mirror image. Where the boards meet, the silk is pressed so tightly that no dye can enter; where they are hollow the vat flows through. What hangs here is the shadow of a piece of wood.");
-            default -> request;
+                new DocumentSettings.Agreement(
+                        "sala-vermia",
+                        true,
+                        "1 February 2026",
+                        "three months",
+                        "",
+                        "Sixty parts of the price are the maker’s and forty the gallery’s, paid within thirty days of a sale.");
+            default -> null;
         };
+        String text = kind == DocumentKind.EXHIBITION_TEXT
+                ? "Nine swifts are cut into two cherry boards, once and once again in mirror image. Where the boards meet, the silk is pressed so tightly that no dye can enter; where they are hollow the vat flows through. What hangs here is the shadow of a piece of wood."
+                : "";
+        return new DocumentSettings(kind, null, agreed, new DocumentSettings.Disclosure(true, true, false), text);
     }
 
     byte[] pdf(DocumentKind kind) throws IOException {

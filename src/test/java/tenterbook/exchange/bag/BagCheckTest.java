@@ -213,7 +213,6 @@ class BagCheckTest {
 
         String all = String.join(
                 "\n", checked.findings().stream().map(Object::toString).toList());
-        assertThat(checked.valid()).isFalse();
         assertThat(all).contains(told);
     }
 

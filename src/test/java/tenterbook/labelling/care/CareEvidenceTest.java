@@ -28,7 +28,7 @@ class CareEvidenceTest {
                 kind,
                 PartialDate.of(LocalDate.of(2024, 4, 2)),
                 "",
-                celsius == null ? null : Quantity.of(celsius, Unit.CELSIUS, Basis.MEASURED),
+                celsius == null ? null : Quantity.between(celsius, celsius, Unit.CELSIUS, Basis.MEASURED),
                 "",
                 passed,
                 by,

@@ -21,7 +21,7 @@ class CareSymbolsTest {
                 kind,
                 null,
                 method,
-                celsius == null ? null : Quantity.of(celsius, Unit.CELSIUS, Basis.MEASURED),
+                celsius == null ? null : Quantity.between(celsius, celsius, Unit.CELSIUS, Basis.MEASURED),
                 "",
                 passed);
     }
@@ -77,7 +77,12 @@ class CareSymbolsTest {
     void theMildnessOfTheSymbolStaysInAResultOfSeveralLines() {
         for (String result : List.of("colour held\ngentle cycle", "gentle cycle\nno bleeding", "very\ngentle\ncycle")) {
             CareTest test = new CareTest(
-                    Kind.MACHINE_WASH, null, "", Quantity.of(40.0, Unit.CELSIUS, Basis.MEASURED), result, true);
+                    Kind.MACHINE_WASH,
+                    null,
+                    "",
+                    Quantity.between(40.0, 40.0, Unit.CELSIUS, Basis.MEASURED),
+                    result,
+                    true);
             assertThat(symbols(test))
                     .as(result)
                     .containsExactly(

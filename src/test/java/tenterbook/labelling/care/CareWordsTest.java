@@ -34,7 +34,7 @@ class CareWordsTest {
     @Test
     void withoutAJudgedTestNoTreatmentIsOffered() {
         assertThat(words(List.of(), Market.EU)).containsExactly(CareWords.NO_TEST);
-        CareWords unjudged = CareWords.of(List.of(test(Kind.HAND_WASH, 30.0, null)), Market.US);
+        CareWords unjudged = CareWords.of(CareCase.of(List.of(test(Kind.HAND_WASH, 30.0, null))), Market.US);
         assertThat(unjudged.lines()).extracting(CareLine::text).containsExactly(CareWords.NO_TEST);
         assertThat(unjudged.questions().toString()).contains("not judged");
         assertThat(words(List.of(test(Kind.LIGHT, null, true)), Market.EU)).containsExactly(CareWords.NO_TEST);
@@ -53,8 +53,8 @@ class CareWordsTest {
     void onlyATemperatureBelowEveryFailureIsPrinted() {
         assertThat(words(List.of(test(Kind.HAND_WASH, 30.0, true), test(Kind.HAND_WASH, 40.0, false)), Market.EU))
                 .containsExactly("Hand wash cold, at most 30 °C (86 °F).");
-        CareWords both =
-                CareWords.of(List.of(test(Kind.HAND_WASH, 30.0, true), test(Kind.HAND_WASH, 30.0, false)), Market.EU);
+        CareWords both = CareWords.of(
+                CareCase.of(List.of(test(Kind.HAND_WASH, 30.0, true), test(Kind.HAND_WASH, 30.0, false))), Market.EU);
         assertThat(both.lines()).extracting(CareLine::text).containsExactly("Do not wash.");
         assertThat(both.questions().toString()).contains("which one holds?");
     }
@@ -76,22 +76,22 @@ class CareWordsTest {
 
     @Test
     void aTestInFahrenheitIsUnderstood() {
-        CareTest american =
-                new CareTest(Kind.MACHINE_WASH, null, "", Quantity.of(86, Unit.FAHRENHEIT, Basis.MEASURED), "", true);
+        CareTest american = new CareTest(
+                Kind.MACHINE_WASH, null, "", Quantity.between(86, 86, Unit.FAHRENHEIT, Basis.MEASURED), "", true);
         assertThat(words(List.of(american), Market.US)).containsExactly("Machine wash cold, at most 86 °F (30 °C).");
     }
 
     @Test
     void everyWordCarriesItsEvidence() {
-        CareWords care =
-                CareWords.of(List.of(test(Kind.HAND_WASH, 30.0, true), test(Kind.RUB, null, false)), Market.EU);
+        CareWords care = CareWords.of(
+                CareCase.of(List.of(test(Kind.HAND_WASH, 30.0, true), test(Kind.RUB, null, false))), Market.EU);
         assertThat(care.lines()).extracting(CareLine::text).contains("Colour may rub off.");
         assertThat(care.lines())
                 .allSatisfy(line -> assertThat(line.evidence()).contains("2024-04-02", "strip, neutral soap"));
     }
 
     private static List<String> words(List<CareTest> tests, Market market) {
-        return CareWords.of(tests, market).lines().stream()
+        return CareWords.of(CareCase.of(tests), market).lines().stream()
                 .map(line -> line.text().replace('\u00a0', ' '))
                 .toList();
     }

@@ -53,9 +53,9 @@ class EveryLabelTest {
         return everyFace()
                 .flatMap(request -> Stream.of(
                         request,
-                        request.on(SheetSize.A4).bleeding(2),
-                        request.onRollOf(110),
-                        request.on(own(request))));
+                        Samples.finished(request.on(SheetSize.A4), true, 2),
+                        Samples.onRoll(request, 110),
+                        Samples.on(request, own(request))));
     }
 
     private static LabelSheet own(PrintSettings request) {
@@ -117,8 +117,8 @@ class EveryLabelTest {
     void inBlackNothingButBlackIsPrinted(PrintSettings request) throws Exception {
         Set<Float> greys = new TreeSet<>();
         Set<String> others = new TreeSet<>();
-        try (PDDocument document = Loader.loadPDF(
-                Printed.of(request.withoutCutMarks(), Samples.kasuri()).bytes())) {
+        try (PDDocument document = Loader.loadPDF(Printed.of(Samples.finished(request, false, 0), Samples.kasuri())
+                .bytes())) {
             Object before = null;
             for (Object token : new PDFStreamParser(document.getPage(0)).parse()) {
                 if (token instanceof Operator operator) {

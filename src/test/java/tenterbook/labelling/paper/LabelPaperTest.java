@@ -209,7 +209,7 @@ class LabelPaperTest {
 
     @Test
     void blockedPiecesAreAllNamedAndTheExhibitionLabelNeedsNoFibres() throws Exception {
-        PieceFacts bare = PieceFacts.alone(Samples.STUDIO, Samples.piece("V24-030", "", "", Category.SCARF, List.of()));
+        PieceFacts bare = Samples.alone(Samples.STUDIO, Samples.piece("V24-030", "", "", Category.SCARF, List.of()));
         PieceFacts other = Samples.with(bare, Samples.piece("V24-031", "", "", Category.SCARF, List.of()), List.of());
         assertThatThrownBy(() -> Printed.of(TAG, bare, Samples.heron(), other))
                 .isInstanceOfSatisfying(
@@ -294,7 +294,8 @@ class LabelPaperTest {
                 Samples.heron().piece(),
                 List.of(Samples.cloth(
                         "silk organza", "India", Samples.share("silk", 80.0), Samples.share("cotton", 20.0))));
-        PrintSettings request = PrintSettings.of(LabelKind.HANG_TAG, Market.US).withoutContent();
+        PrintSettings request = new PrintSettings(
+                LabelKind.HANG_TAG, Market.US, null, new PrintSettings.Content(false, false, false), null, null);
         assertThat(Printed.of(request, blend).text())
                 .contains("Silk organza", "See label for the product's full fiber content.")
                 .doesNotContain("80%");

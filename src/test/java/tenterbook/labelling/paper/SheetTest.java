@@ -39,8 +39,8 @@ class SheetTest {
     @ParameterizedTest
     @CsvSource({"1, 0, 0", "2, 1, 0", "3, 2, 0", "4, 0, 1", "9, 2, 2"})
     void aHalfUsedSheetGoesOnFromAnyPlace(int place, int column, int row) throws Exception {
-        Printed.Letter at = first(TAG.on(STRAIGHT).startingAt(place), 1, Samples.heron());
-        Printed.Letter first = first(TAG.on(STRAIGHT), 1, Samples.heron());
+        Printed.Letter at = first(Samples.on(TAG, STRAIGHT).startingAt(place), 1, Samples.heron());
+        Printed.Letter first = first(Samples.on(TAG, STRAIGHT), 1, Samples.heron());
         assertThat(first.left()).isBetween(10 + 5.0, 10 + 6.5);
         assertThat(first.baseline()).isBetween(8 + 12.0, 8 + 16.0);
         assertThat(at.left() - first.left()).isCloseTo(column * 60, within(0.01));
@@ -49,7 +49,7 @@ class SheetTest {
 
     @Test
     void aSheetBegunInTheMiddleGoesOnOnTheNextAtItsFirstPlace() throws Exception {
-        PrintSettings request = TAG.on(STRAIGHT).startingAt(8).times(3);
+        PrintSettings request = Samples.on(TAG, STRAIGHT).startingAt(8).times(3);
         Printed printed = Printed.of(request, Samples.heron());
         try (PDDocument document = Loader.loadPDF(printed.bytes())) {
             assertThat(document.getNumberOfPages()).isEqualTo(2);
@@ -66,9 +66,9 @@ class SheetTest {
 
     @Test
     void theCorrectionMovesAndStretchesAllOfThePage() throws Exception {
-        Printed.Letter plain = first(TAG.on(STRAIGHT).startingAt(9), 1, Samples.heron());
+        Printed.Letter plain = first(Samples.on(TAG, STRAIGHT).startingAt(9), 1, Samples.heron());
         LabelSheet strays = sheet(-1.5, 0.75, 4, -2);
-        Printed.Letter set = first(TAG.on(strays).startingAt(9), 1, Samples.heron());
+        Printed.Letter set = first(Samples.on(TAG, strays).startingAt(9), 1, Samples.heron());
         assertThat(set.left()).isCloseTo(plain.left() * 1.004 - 1.5, within(0.01));
         assertThat(set.baseline()).isCloseTo(plain.baseline() * 0.998 + 0.75, within(0.01));
     }
@@ -99,7 +99,7 @@ class SheetTest {
                 PrintSettings.of(LabelKind.EXHIBITION_LABEL, Market.EU).on(SheetSize.ROLL);
         assertThatThrownBy(() -> Printed.of(wide, Samples.heron()))
                 .hasMessageContainingAll("150 by 100 mm", "roll 62 mm wide");
-        assertThat(LabelPaper.places(wide.onRollOf(110))).isEqualTo(1);
+        assertThat(LabelPaper.places(Samples.onRoll(wide, 110))).isEqualTo(1);
     }
 
     @Test
@@ -134,12 +134,12 @@ class SheetTest {
     void colourThatTouchesTheEdgeRunsOverItOnlyWhereBleedIsAsked() throws Exception {
         PrintSettings selvedge = TAG.arranged(tenterbook.labelling.Arrangement.SELVEDGE);
         for (double bleed : new double[] {0, 3}) {
-            PrintSettings request = selvedge.bleeding(bleed);
+            PrintSettings request = Samples.finished(selvedge, true, bleed);
             var box = Sheet.of(request).boxes().get(0);
             var image = Printed.of(request, Samples.heron()).image(1, 200);
             int rgb = image.getRGB((int) ((box.x() - 1) * 200 / 25.4), (int) ((box.y() + 30) * 200 / 25.4)) & 0xffffff;
             assertThat(rgb != 0xffffff).isEqualTo(bleed > 0);
         }
-        assertThatThrownBy(() -> TAG.bleeding(9)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Samples.finished(TAG, true, 9)).isInstanceOf(IllegalArgumentException.class);
     }
 }

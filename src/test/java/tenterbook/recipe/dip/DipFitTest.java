@@ -49,15 +49,11 @@ class DipFitTest {
     }
 
     @Test
-    void readingsOfTwoKindsAreNeverMixed() {
+    void readingsInTwoBandsAreNeverMixed() {
         List<DipPoint> points = new ArrayList<>(Vats.points(Vats.REFERENCE, Vats.DIPS, 0, new SplittableRandom(1)));
-        points.add(new DipPoint(
-                DipCount.exactly(5),
-                new ShadeReading(12.3, ShadeReading.Kind.PHOTO_PROXY, "red channel"),
-                "V24-009",
-                Vats.SILK));
+        points.add(new DipPoint(DipCount.exactly(5), new ShadeReading(12.3, "red channel"), "V24-009", Vats.SILK));
         assertThat(DipFit.of(points).refusal())
-                .contains("an instrument, 660 nm and a photograph, red channel")
+                .contains("a photograph, blue channel and a photograph, red channel")
                 .contains("never mixed");
     }
 

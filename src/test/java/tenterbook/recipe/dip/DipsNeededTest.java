@@ -46,26 +46,15 @@ class DipsNeededTest {
     }
 
     @Test
-    void moreDipsAreCountedFromThoseAPieceHasHad() {
-        DipsNeeded more = FIT.moreDips(DipCount.exactly(3), 12);
-        assertThat(more.best()).isCloseTo(FIT.dipsFor(12).best() - 3, within(1e-9));
-        DipsNeeded vague = FIT.moreDips(new DipCount(2, 4), 12);
-        assertThat(vague.best()).isEqualTo(more.best());
-        assertThat(vague.plausible().high()).isCloseTo(more.plausible().high() + 1, within(1e-9));
-        assertThat(FIT.moreDips(DipCount.exactly(8), 12).verdict()).isEqualTo(Verdict.ALREADY_DEEPER);
-        assertThat(FIT.moreDips(DipCount.exactly(8), 12).sentence().inEnglish()).contains("deep already");
-    }
-
-    @Test
     void moreDipsFromADepthFollowTheCurveFromThere() {
         // From 9.047 (three dips) to 12 (4.736 dips) on the true curve.
-        ShadeReading now = new ShadeReading(9.047, ShadeReading.Kind.INSTRUMENT, "660 nm");
+        ShadeReading now = new ShadeReading(9.047, "blue channel");
         DipsNeeded more = FIT.moreDips(now, 12).value().orElseThrow();
         assertThat(more.best()).isCloseTo(1.736, within(0.1));
         assertThat(more.plausible().holds(1.736)).isTrue();
         assertThat(FIT.moreDips(now, 8).value().orElseThrow().verdict()).isEqualTo(Verdict.ALREADY_DEEPER);
         assertThat(FIT.moreDips(now, 25).value().orElseThrow().verdict()).isEqualTo(Verdict.NOT_REACHABLE);
-        ShadeReading photo = new ShadeReading(9, ShadeReading.Kind.PHOTO_PROXY, "red channel");
+        ShadeReading photo = new ShadeReading(9, "red channel");
         assertThat(FIT.moreDips(photo, 12).refusal()).contains("a photograph, red channel");
     }
 
@@ -90,7 +79,7 @@ class DipsNeededTest {
     @Test
     void aTargetThatIsNoDepthIsRefused() {
         assertThatThrownBy(() -> FIT.dipsFor(-1)).hasMessageContaining("-1");
-        assertThatThrownBy(() -> FIT.moreDips(DipCount.exactly(1), Double.NaN)).hasMessageContaining("NaN");
+        assertThatThrownBy(() -> FIT.dipsFor(Double.NaN)).hasMessageContaining("NaN");
         assertThatThrownBy(() -> FIT.curveAt(-2)).hasMessageContaining("-2");
     }
 }

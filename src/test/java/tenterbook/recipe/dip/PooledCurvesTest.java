@@ -112,11 +112,8 @@ class PooledCurvesTest {
         Group photo = new Group("wool", "woad");
         groups.put(
                 photo,
-                new ArrayList<>(List.of(new DipPoint(
-                        DipCount.exactly(3),
-                        new ShadeReading(4, ShadeReading.Kind.PHOTO_PROXY, "red channel"),
-                        "V24-010",
-                        photo))));
+                new ArrayList<>(List.of(
+                        new DipPoint(DipCount.exactly(3), new ShadeReading(4, "red channel"), "V24-010", photo))));
         assertThat(PooledCurves.fit(groups).refusal()).contains("never mixed");
         assertThat(PooledCurves.fit(Map.of()).refusal()).contains("here are 0");
     }

@@ -14,8 +14,7 @@ final class Vats {
     private Vats() {}
 
     static DipPoint point(DipCount dips, double ks) {
-        return new DipPoint(
-                dips, new ShadeReading(ks, ShadeReading.Kind.INSTRUMENT, "660 nm"), "piece " + dips.text(), SILK);
+        return new DipPoint(dips, new ShadeReading(ks, "blue channel"), "piece " + dips.text(), SILK);
     }
 
     static DipPoint point(int dips, double ks) {

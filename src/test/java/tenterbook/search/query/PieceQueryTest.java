@@ -113,7 +113,9 @@ class PieceQueryTest {
     void anEmptyColourTakesItsOrderWithIt() {
         PieceQuery query = PieceQuery.of(Map.of("sort", List.of("colour")));
         assertThat(query.order()).isEqualTo(Order.NEWEST);
-        assertThat(PieceQuery.EVERYTHING.withColour(new Lab(34, -2, -25), 10, 0).order())
+        assertThat(PieceQuery.EVERYTHING
+                        .withColours(new ColourChoice(List.of(new Lab(34, -2, -25)), Map.of(), "", 10.0, 0))
+                        .order())
                 .isEqualTo(Order.COLOUR);
         assertThat(PieceQuery.EVERYTHING.withText("x").order()).isEqualTo(Order.RELEVANCE);
     }
