@@ -67,7 +67,6 @@ public final class BoardPages {
                 Map.of(
                         "page", site.page(ctx, saved.record().title(), "boards"),
                         "board", saved.record(),
-                        "version", saved.version(),
                         "pieces", site.index().byBoard(id, 0, SHOWN),
                         "total", site.index().countByBoard(id)));
     }
