@@ -156,8 +156,8 @@ class ColourSearchTest {
                 Demo.piece("X24-002", "", null, Status.KEPT, "2024").withPhotos(List.of(Demo.front(photo, "", 1))));
         PieceQuery hung = PieceQuery.EVERYTHING.withText("X24-002");
 
-        assertThat(index.search(hung.withColour(cloth, 1, 0.9)).total()).isEqualTo(1);
-        assertThat(index.search(hung.withColour(wall, 1, 0)).total()).isZero();
+        assertThat(index.search(hung.withColours(near(cloth, 1, 0.9))).total()).isEqualTo(1);
+        assertThat(index.search(hung.withColours(near(wall, 1, 0))).total()).isZero();
         ColourChoice anywhere = new ColourChoice(List.of(wall), Map.of(), "", 1.0, 0.5, true);
         assertThat(index.search(hung.withColours(anywhere)).total()).isEqualTo(1);
         assertThat(index.search(hung.withColours(new ColourChoice(List.of(cloth), Map.of(), "", 1.0, 0.5, true)))
