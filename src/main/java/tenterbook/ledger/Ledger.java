@@ -175,6 +175,11 @@ public final class Ledger implements AutoCloseable {
         return database.read(handle -> LedgerSql.identifiers(handle, kind.name()));
     }
 
+    /** Every identifier of a kind ever used that begins with {@code start}, whatever the case of its letters; perhaps some more. */
+    public List<String> idsEverUsed(Kind<?> kind, String start) {
+        return database.read(handle -> LedgerSql.identifiers(handle, kind.name(), start));
+    }
+
     /** Whether a person was erased after {@code sequence}. What was derived before may have the name and must be rebuilt. */
     public boolean erasedAfter(long sequence) {
         return database.read(handle -> LedgerSql.anyAfter(handle, Erasure.KIND.name(), sequence));

@@ -133,16 +133,28 @@ final class LedgerSql {
 
     static int count(Handle handle, String kind) {
         return handle.createQuery("""
-                        SELECT count(*)
-                        FROM current AS c
-                        JOIN revisions AS r ON r.sequence = c.sequence
-                        WHERE c.kind = :kind AND r.act = 'save'
+                        SELECT (SELECT count(*) FROM current WHERE kind = :kind)
+                             - (SELECT count(*)
+                                FROM revisions AS r
+                                JOIN current AS c ON c.sequence = r.sequence
+                                WHERE r.kind = :kind AND r.act = 'withdraw')
                         """).bind("kind", kind).mapTo(Integer.class).one();
     }
 
     static List<String> identifiers(Handle handle, String kind) {
         return handle.createQuery("SELECT id FROM current WHERE kind = :kind ORDER BY id")
                 .bind("kind", kind)
+                .mapTo(String.class)
+                .list();
+    }
+
+    /** Those that begin with {@code start}, whatever the case of its letters, and perhaps some more. */
+    static List<String> identifiers(Handle handle, String kind, String start) {
+        // LIKE knows the two cases of a to z only, so any other letter stands for every one.
+        String like = start.replaceAll("[^\\p{ASCII}]|[%_]", "_") + "%";
+        return handle.createQuery("SELECT id FROM current WHERE kind = :kind AND id LIKE :like")
+                .bind("kind", kind)
+                .bind("like", like)
                 .mapTo(String.class)
                 .list();
     }

@@ -137,9 +137,9 @@ public final class LedgerTransaction {
                 });
     }
 
-    /** Every identifier of a kind ever used, read inside this act, so that the next number is certainly free. */
-    public List<String> allIdsEverUsed(Kind<?> kind) {
-        return LedgerSql.identifiers(handle, kind.name());
+    /** As {@link Ledger#idsEverUsed}, read inside this act, so that the next number is certainly free. */
+    public List<String> idsEverUsed(Kind<?> kind, String start) {
+        return LedgerSql.identifiers(handle, kind.name(), start);
     }
 
     /** The record's canonical text, with the unknown fields of {@code origin}. */

@@ -1,9 +1,10 @@
 package tenterbook.piece;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import tenterbook.words.Refusal;
 
 /**
@@ -22,13 +23,14 @@ public record NumberScheme(String prefix) {
     /**
      * The number after the greatest one of that year ever given.
      *
-     * @param allIdsEverUsed all numbers ever given, also to withdrawn pieces
+     * @param used all numbers ever given, also to withdrawn pieces, that begin with a text, whatever the case of its letters;
+     *     others do no harm
      */
-    public PieceNumber next(Stream<String> allIdsEverUsed, int year) {
+    public PieceNumber next(Function<String, List<String>> used, int year) {
         String start = String.format(Locale.ROOT, "%s%02d-", prefix, Math.floorMod(year, 100));
         Pattern form =
                 Pattern.compile(Pattern.quote(start) + "(\\d{1,18})", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-        long greatest = allIdsEverUsed
+        long greatest = used.apply(start).stream()
                 .map(form::matcher)
                 .filter(Matcher::matches)
                 .mapToLong(found -> Long.parseLong(found.group(1)))

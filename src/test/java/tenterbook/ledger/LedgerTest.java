@@ -196,6 +196,21 @@ class LedgerTest {
     }
 
     @Test
+    void identifiersAreFoundByTheirBeginningWhateverItsCase() {
+        ledger.write("test", act -> {
+            for (String id : List.of("v24-012", "V24-013", "V25-001", "\u00dc24-1", "\u00fc24-2", "VX24%1", "VX24a1")) {
+                act.create(BOARD, new Board(id, "Fig"));
+            }
+            return null;
+        });
+
+        assertThat(ledger.idsEverUsed(BOARD, "V24-")).containsExactlyInAnyOrder("v24-012", "V24-013");
+        assertThat(ledger.idsEverUsed(BOARD, "\u00dc24-")).contains("\u00dc24-1", "\u00fc24-2");
+        assertThat(ledger.idsEverUsed(BOARD, "vx24%")).contains("VX24%1");
+        assertThat(ledger.idsEverUsed(BOARD, "")).hasSize(7);
+    }
+
+    @Test
     void anActThatFailsInTheMiddleIsUndoneAndTheChainGoesOn() {
         assertThatThrownBy(() -> ledger.write("test", act -> {
                     act.create(BOARD, new Board("B01", "Fig"));
@@ -215,7 +230,7 @@ class LedgerTest {
             act.create(PRINT, new Print("P1", List.of("B01")));
             assertThat(act.find(PRINT, "P1")).isPresent();
             act.create(BOARD, new Board("B01", "Fig"));
-            assertThat(act.allIdsEverUsed(BOARD)).containsExactly("B01");
+            assertThat(act.idsEverUsed(BOARD, "")).containsExactly("B01");
             return null;
         });
 

@@ -69,7 +69,7 @@ class LedgerThreadsTest {
                         opened.ledger.write("test", act -> {
                             // The next free number is looked up inside the act, so no two writers find the same one.
                             String id = "B%03d"
-                                    .formatted(act.allIdsEverUsed(Things.BOARD).size() + 1);
+                                    .formatted(act.idsEverUsed(Things.BOARD, "").size() + 1);
                             return act.create(Things.BOARD, new Board(id, "Fig"));
                         });
                     }

@@ -67,7 +67,7 @@ public final class ClampingPages {
     /** The next free name for a clamping of this year. */
     public static ClampingId next(Site site) {
         return new ClampingId(NUMBERS.next(
-                        site.ledger().allIdsEverUsed(Kinds.CLAMPING).stream(),
+                        start -> site.ledger().idsEverUsed(Kinds.CLAMPING, start),
                         site.today().getYear())
                 .value());
     }

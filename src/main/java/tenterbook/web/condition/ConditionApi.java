@@ -99,7 +99,7 @@ public final class ConditionApi {
         Saved<Examination> saved = site.write(act -> {
             object.put(
                     "id",
-                    ExaminationPages.next(act.allIdsEverUsed(Kinds.EXAMINATION), site.today())
+                    ExaminationPages.next(start -> act.idsEverUsed(Kinds.EXAMINATION, start), site.today())
                             .value());
             return act.create(Kinds.EXAMINATION, input.record(object));
         });

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.arrival.PhotoRegistration;
 import tenterbook.ledger.revision.Revision;
@@ -52,11 +53,10 @@ public final class ExaminationPages {
     /**
      * The next free name for an examination of this year.
      *
-     * @param allIdsEverUsed all names ever given
+     * @param used as for {@link NumberScheme#next}
      */
-    public static ExaminationId next(List<String> allIdsEverUsed, LocalDate today) {
-        return new ExaminationId(
-                NUMBERS.next(allIdsEverUsed.stream(), today.getYear()).value());
+    public static ExaminationId next(Function<String, List<String>> used, LocalDate today) {
+        return new ExaminationId(NUMBERS.next(used, today.getYear()).value());
     }
 
     private Piece piece(String number) {
@@ -117,7 +117,7 @@ public final class ExaminationPages {
         Piece piece = piece(ctx.pathParam("number"));
         Form form = typed(ctx, piece);
         form.put("piece", piece.number())
-                .put("id", next(site.ledger().allIdsEverUsed(Kinds.EXAMINATION), site.today()));
+                .put("id", next(start -> site.ledger().idsEverUsed(Kinds.EXAMINATION, start), site.today()));
         newEditor(piece).save(ctx, "", form);
     }
 

@@ -94,7 +94,7 @@ public final class PiecePages {
                 .studio()
                 .numbers()
                 .next(
-                        site.ledger().allIdsEverUsed(Kinds.PIECE).stream(),
+                        start -> site.ledger().idsEverUsed(Kinds.PIECE, start),
                         site.today().getYear());
     }
 

@@ -137,7 +137,7 @@ public final class RecordApi<T> {
 
     /** The next free number, in the same transaction, so that two programs never get the same one. */
     private void number(ObjectNode sent, LedgerTransaction act) {
-        String next = path.next(site, act.allIdsEverUsed(kind));
+        String next = path.next(site, start -> act.idsEverUsed(kind, start));
         if (!next.isEmpty()) {
             sent.set(part.key(), TextNode.valueOf(next));
         }

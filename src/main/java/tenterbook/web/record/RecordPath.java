@@ -1,6 +1,7 @@
 package tenterbook.web.record;
 
 import java.util.List;
+import java.util.function.Function;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.record.BoardPairRecord;
@@ -78,7 +79,7 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
     }
 
     /** The next free number; empty where a name is chosen and not counted. */
-    String next(Site site, List<String> allIdsEverUsed) {
+    String next(Site site, Function<String, List<String>> used) {
         NumberScheme scheme;
         if (kind.equals(Kinds.PIECE)) {
             scheme = site.archive().studio().numbers();
@@ -87,6 +88,6 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
         } else {
             return "";
         }
-        return scheme.next(allIdsEverUsed.stream(), site.today().getYear()).value();
+        return scheme.next(used, site.today().getYear()).value();
     }
 }
