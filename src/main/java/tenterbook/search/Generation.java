@@ -56,7 +56,7 @@ final class Generation implements AutoCloseable {
             IndexWriterConfig config = new IndexWriterConfig(TextAnalysis.FOR_INDEX)
                     .setRAMBufferSizeMB(128)
                     .setCommitOnClose(false)
-                    .setMergedSegmentWarmer(columns::of);
+                    .setMergedSegmentWarmer(columns::warm);
             opened = new IndexWriter(directory, config);
             this.writer = opened;
             this.searchers = new SearcherManager(writer, new Warming());
@@ -171,6 +171,16 @@ final class Generation implements AutoCloseable {
 
     void release(IndexSearcher searcher) throws IOException {
         searchers.release(searcher);
+    }
+
+    /** Puts the colours of all segments in order, which otherwise the first search by colour does. */
+    void orderColours() throws IOException {
+        IndexSearcher searcher = acquire();
+        try {
+            searcher.getIndexReader().leaves().forEach(leaf -> columns.warm(leaf.reader()));
+        } finally {
+            release(searcher);
+        }
     }
 
     void add(PieceDocument piece) throws IOException {

@@ -119,6 +119,7 @@ final class IndexFollower {
                 if ((!begun || live.seen() < announced || !live.writable()) && gaveUpAt != announced) {
                     begun = true;
                     bringUp();
+                    live.orderColours();
                 } else if (anyOutlined() && live.writable()) {
                     indexOutlined();
                 } else if (!rest() && live.uncommitted() && live.writable()) {

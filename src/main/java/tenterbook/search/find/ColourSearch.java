@@ -50,7 +50,7 @@ final class ColourSearch {
         for (LeafReaderContext leaf : searcher.getIndexReader().leaves()) {
             int doc = document(leaf, choice.like());
             if (doc >= 0) {
-                double[] colours = PaletteDistance.of(cache.of(leaf.reader()).colours, doc);
+                double[] colours = PaletteDistance.of(cache.of(leaf.reader()).colours(), doc);
                 return new ColourSearch(choice, colours.length == 0 ? null : new PaletteDistance(colours));
             }
         }
@@ -120,7 +120,7 @@ final class ColourSearch {
         }
         int itself = document(leaf, likeNumber);
         for (int doc = NearestPalettes.next(documents, 0); doc >= 0; doc = NearestPalettes.next(documents, doc + 1)) {
-            boolean colourless = columns.colours.start[doc] == columns.colours.start[doc + 1];
+            boolean colourless = columns.colours().start[doc] == columns.colours().start[doc + 1];
             if (doc == itself || colourless) {
                 documents.clear(doc);
             }
@@ -130,13 +130,13 @@ final class ColourSearch {
         }
         if (documents.cardinality() > FEW) {
             NearestDistances near = new NearestDistances(Integer.MAX_VALUE, choice.limit());
-            new NearestPalettes(columns.colours, palette).nearest(documents, 0, near);
+            new NearestPalettes(columns.colours(), palette).nearest(documents, 0, near);
             documents.clear(0, documents.length());
             near.all().forEach(each -> documents.set(each.doc()));
             return;
         }
         for (int doc = NearestPalettes.next(documents, 0); doc >= 0; doc = NearestPalettes.next(documents, doc + 1)) {
-            if (palette.to(columns.colours, doc, choice.limit()) > choice.limit()) {
+            if (palette.to(columns.colours(), doc, choice.limit()) > choice.limit()) {
                 documents.clear(doc);
             }
         }
@@ -146,14 +146,14 @@ final class ColourSearch {
         if (ask.role() != null) {
             return columns.regions(ask.role());
         }
-        return choice.picture() ? columns.pictures : columns.colours;
+        return choice.picture() ? columns.pictures() : columns.colours();
     }
 
     /** Offers every document of a segment that may be among the nearest. */
     void nearest(Columns columns, FixedBitSet documents, int docBase, NearestDistances nearest) {
         boolean many = documents.cardinality() > FEW;
         if (many && palette != null) {
-            new NearestPalettes(columns.colours, palette).nearest(documents, docBase, nearest);
+            new NearestPalettes(columns.colours(), palette).nearest(documents, docBase, nearest);
         } else if (many && asks.size() == 1) {
             new ColourRangeSearch(tree(columns, asks.get(0)), asks.get(0).colour())
                     .nearest(documents, docBase, nearest);
@@ -176,7 +176,7 @@ final class ColourSearch {
     /** The distance of the palette, or the greatest of those of the colours asked for; infinite where surely above the limit. */
     double distance(Columns columns, int doc, double limit) {
         if (!likeNumber.isEmpty()) {
-            return palette.to(columns.colours, doc, limit);
+            return palette.to(columns.colours(), doc, limit);
         }
         worst = -1;
         for (int i = 0; i < matches.length; i++) {

@@ -20,13 +20,11 @@ import tenterbook.search.index.PieceNumbers;
 public final class Columns {
     /** Ranges as in {@link PieceNumbers}, by document. */
     final double[][] ranges;
-    /** All colours of the cloth, named or not. */
-    final ColourTree colours;
-    /** All colours named, and all of the whole photographs. */
-    final ColourTree pictures;
 
     final FacetColumn facets;
-    private final ColourTree[] regions = new ColourTree[ColourRole.values().length];
+    private final Packing colours;
+    private final Packing pictures;
+    private final Packing[] regions = new Packing[ColourRole.values().length];
 
     Columns(LeafReader reader, FacetTerms terms) throws IOException {
         int documents = reader.maxDoc();
@@ -34,12 +32,9 @@ public final class Columns {
         for (double[] range : ranges) {
             Arrays.fill(range, Double.NaN);
         }
-        Packing whole = new Packing(documents);
-        Packing picture = new Packing(documents);
-        Packing[] parts = new Packing[regions.length];
-        for (int i = 0; i < parts.length; i++) {
-            parts[i] = new Packing(documents);
-        }
+        colours = new Packing(documents);
+        pictures = new Packing(documents);
+        Arrays.setAll(regions, role -> new Packing(documents));
         BinaryDocValues numbers = DocValues.getBinary(reader, PieceDocument.NUMBERS);
         for (int doc = 0; doc < documents; doc++) {
             if (numbers.advanceExact(doc)) {
@@ -50,35 +45,50 @@ public final class Columns {
                 double[] each = read.colours();
                 for (int i = 0; i < each.length; i += PieceNumbers.COLOUR) {
                     int role = (int) each[i + 4];
-                    (role == PieceNumbers.PICTURE ? picture : whole).add(each, i);
-                    if (role >= 0 && role < parts.length) {
-                        parts[role].add(each, i);
+                    (role == PieceNumbers.PICTURE ? pictures : colours).add(each, i);
+                    if (role >= 0 && role < regions.length) {
+                        regions[role].add(each, i);
                     }
                 }
             }
-            whole.end(doc);
-            picture.end(doc);
-            for (Packing part : parts) {
-                part.end(doc);
+            colours.end(doc);
+            pictures.end(doc);
+            for (Packing region : regions) {
+                region.end(doc);
             }
-        }
-        colours = whole.tree();
-        pictures = picture.tree();
-        for (int i = 0; i < parts.length; i++) {
-            regions[i] = parts[i].tree();
         }
         facets = FacetColumn.of(reader, terms);
     }
 
-    /** Only the colours named as one part of the dyeing. */
-    ColourTree regions(ColourRole role) {
-        return regions[role.ordinal()];
+    /** All colours of the cloth, named or not. */
+    ColourTree colours() {
+        return colours.tree();
     }
 
-    /** Colours as they are read, document after document. */
+    /** All colours named, and all of the whole photographs. */
+    ColourTree pictures() {
+        return pictures.tree();
+    }
+
+    /** Only the colours named as one part of the dyeing. */
+    ColourTree regions(ColourRole role) {
+        return regions[role.ordinal()].tree();
+    }
+
+    /** Orders all colours for searching, so that the first search by colour need not. */
+    void orderColours() {
+        colours();
+        pictures();
+        for (ColourRole role : ColourRole.values()) {
+            regions(role);
+        }
+    }
+
+    /** Colours as they are read, document after document; ordered as a tree when they are first asked for. */
     private static final class Packing {
         private final int[] start;
         private double[] packed = new double[64];
+        private ColourTree tree;
         private int used;
 
         Packing(int documents) {
@@ -97,8 +107,12 @@ public final class Columns {
             start[doc + 1] = used / 4;
         }
 
-        ColourTree tree() {
-            return new ColourTree(packed, start);
+        synchronized ColourTree tree() {
+            if (tree == null) {
+                tree = new ColourTree(packed, start);
+                packed = null;
+            }
+            return tree;
         }
     }
 }
