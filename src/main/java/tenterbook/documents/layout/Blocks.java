@@ -16,6 +16,7 @@ final class Blocks {
     private final FactBlocks facts;
     private final TableBlocks tables;
     private final PictureBlocks pictures;
+    private final PaletteBlocks palettes;
     private final SignatureBlocks hand;
 
     Blocks(LayoutContext desk) {
@@ -25,6 +26,7 @@ final class Blocks {
         this.facts = new FactBlocks(desk);
         this.tables = new TableBlocks(desk);
         this.pictures = new PictureBlocks(desk);
+        this.palettes = new PaletteBlocks(desk);
         this.hand = new SignatureBlocks(desk);
     }
 
@@ -179,7 +181,7 @@ final class Blocks {
         } else if (block instanceof Block.Table table) {
             return tables.table(table);
         } else if (block instanceof Block.Palette palette) {
-            return pictures.palette(palette);
+            return palettes.palette(palette);
         } else if (block instanceof Block.Code code) {
             return pictures.code(code);
         } else if (block instanceof Block.Signatures signatures) {

@@ -182,9 +182,10 @@ public final class DocumentPaper {
     }
 
     private static String name(DocumentText text) {
-        return text.running().isEmpty() || text.running().contains(text.title())
-                ? text.running().isEmpty() ? text.title() : text.running()
-                : text.title() + ", " + text.running();
+        if (text.running().isEmpty()) {
+            return text.title();
+        }
+        return text.running().contains(text.title()) ? text.running() : text.title() + ", " + text.running();
     }
 
     /**

@@ -79,11 +79,14 @@ final class PageBreaker {
         double height = 0;
         boolean first = here().isEmpty();
         for (UnbreakableBlock slab : group) {
-            height += first ? slab.again() == null ? 0 : slab.again().height() : slab.before();
-            height += slab.height();
+            height += (first ? heightAgain(slab) : slab.before()) + slab.height();
             first = false;
         }
         return y + height <= type.floor() + SLACK;
+    }
+
+    private static double heightAgain(UnbreakableBlock slab) {
+        return slab.again() == null ? 0 : slab.again().height();
     }
 
     private void put(UnbreakableBlock slab) {

@@ -105,7 +105,12 @@ public final class PhotoFactsReader {
     private int orientation() {
         if (metadata.containsDirectoryOfType(HeifDirectory.class)) {
             Integer turn = number(HeifDirectory.class, HeifDirectory.TAG_IMAGE_ROTATION);
-            return turn == null ? 1 : turn == 90 ? 8 : turn == 180 ? 3 : turn == 270 ? 6 : 1;
+            return switch (turn == null ? 0 : turn) {
+                case 90 -> 8;
+                case 180 -> 3;
+                case 270 -> 6;
+                default -> 1;
+            };
         }
         Integer found = number(ExifIFD0Directory.class, ExifDirectoryBase.TAG_ORIENTATION);
         if (found != null && (found < 1 || found > 8)) {
@@ -132,8 +137,11 @@ public final class PhotoFactsReader {
 
     private String offset() {
         String found = text(ExifSubIFDDirectory.class, ExifDirectoryBase.TAG_TIME_ZONE_ORIGINAL);
+        if (found == null) {
+            return null;
+        }
         try {
-            return found == null ? null : ZoneOffset.of(found).getTotalSeconds() == 0 ? "+00:00" : found;
+            return ZoneOffset.of(found).getTotalSeconds() == 0 ? "+00:00" : found;
         } catch (DateTimeException e) {
             warn(Message.of("photo.offset-unread", "found", found));
             return null;

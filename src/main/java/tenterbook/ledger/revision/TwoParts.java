@@ -86,10 +86,12 @@ public record TwoParts(String shown, String fields) {
     }
 
     public static Optional<JsonNode> child(JsonNode node, String token) {
-        return Optional.ofNullable(
-                node instanceof ArrayNode list
-                        ? token.matches("0|[1-9][0-9]{0,8}") ? list.get(Integer.parseInt(token)) : null
-                        : node.get(token));
+        if (node instanceof ArrayNode list) {
+            return token.matches("0|[1-9][0-9]{0,8}")
+                    ? Optional.ofNullable(list.get(Integer.parseInt(token)))
+                    : Optional.empty();
+        }
+        return Optional.ofNullable(node.get(token));
     }
 
     /**
