@@ -321,8 +321,19 @@ function markParts(marker) {
   let from = null;
   let drawn = [];
   const tapped = [];
+  const search = document.querySelector("[data-place-form]");
+  const ring = marker.querySelector("[data-place]");
   marker.addEventListener("pointerdown", (event) => {
     const at = place(event);
+    if (way() === "place") {
+      const tall = marker.clientHeight / marker.clientWidth;
+      Object.entries({ cx: at[0], cy: at[1], rx: 1.5 * Math.min(1, tall), ry: 1.5 * Math.min(1, tall) / tall })
+        .forEach(([name, value]) => ring?.setAttribute(name, value));
+      search.elements.across.value = at[0].toFixed(1);
+      search.elements.down.value = at[1].toFixed(1);
+      search.requestSubmit();
+      return;
+    }
     if (way() === "corners") {
       const now = corners.value.trim() ? corners.value.trim().split(/\s+/) : [];
       corners.value = [...(now.length >= 4 ? [] : now), word(at)].join(" ");

@@ -21,6 +21,7 @@ import tenterbook.web.photo.LayerPages;
 import tenterbook.web.photo.PhotoColourApi;
 import tenterbook.web.photo.PhotoMeasuring;
 import tenterbook.web.photo.PhotoPages;
+import tenterbook.web.photo.PlacePages;
 import tenterbook.web.photo.WaitingPages;
 import tenterbook.web.piece.PieceApi;
 import tenterbook.web.piece.PieceListPages;
@@ -57,6 +58,7 @@ final class Pages {
         new CalibrationPages(site, measuring, photoPages).routes(routes);
         new ClothPages(site, photoPages).routes(routes);
         new FadingPages(site, measuring).routes(routes);
+        new PlacePages(site, measuring).routes(routes);
         new LayerPages(site, measuring).routes(routes);
         new ColourPages(site).routes(routes);
         new DipPages(site).routes(routes);
