@@ -370,6 +370,29 @@ function markParts(marker) {
   marker.addEventListener("pointerup", () => { from = null; });
 }
 
+/** A photograph to search by: dropped on its form, or anywhere on a page that has no other use for one. */
+function searchByPicture(form) {
+  const input = form.querySelector("input[type=file]");
+  const send = (event) => {
+    const files = event.dataTransfer?.files;
+    form.classList.remove("over");
+    if (!files?.length) return;
+    event.preventDefault();
+    input.files = files;
+    form.requestSubmit();
+  };
+  document.addEventListener("dragover", (event) => {
+    if (event.dataTransfer?.types.includes("Files")) {
+      event.preventDefault();
+      form.closest("details")?.setAttribute("open", "");
+      form.classList.add("over");
+    }
+  });
+  document.addEventListener("dragleave", (event) => { if (!event.relatedTarget) form.classList.remove("over"); });
+  document.addEventListener("drop", send);
+  input.addEventListener("change", () => { if (input.files.length) form.requestSubmit(); });
+}
+
 /** Two states of a cloth under one slider. */
 function slide(figure) {
   const range = figure.querySelector("input[type=range]");
@@ -387,6 +410,7 @@ function begin() {
   document.querySelectorAll("form[data-photos]").forEach(takePhotographs);
   document.querySelectorAll("input[data-suggest]").forEach(suggest);
   document.querySelectorAll("[data-marker]").forEach(markParts);
+  document.querySelectorAll("[data-picture-drop]").forEach(searchByPicture);
   document.querySelectorAll("[data-slider]").forEach(slide);
   document.querySelector(".trouble[tabindex]")?.focus();
   // A row that was just added is where typing goes on.

@@ -39,7 +39,7 @@ public record Colours(
         boolean now,
         boolean calibrated) {
     /** Least share of an entry that counts; smaller ones are dust or a seam. */
-    static final double LEAST_SHARE = 0.02;
+    public static final double LEAST_SHARE = 0.02;
 
     /** A photograph that gives no colours, and why the edge of its cloth was not found. */
     public record Doubt(Edge why, Digest photo) {}

@@ -23,6 +23,7 @@ import tenterbook.web.photo.PhotoMeasuring;
 import tenterbook.web.photo.PhotoPages;
 import tenterbook.web.photo.PlacePages;
 import tenterbook.web.photo.WaitingPages;
+import tenterbook.web.piece.PictureSearchPages;
 import tenterbook.web.piece.PieceApi;
 import tenterbook.web.piece.PieceListPages;
 import tenterbook.web.piece.PiecePages;
@@ -48,7 +49,9 @@ final class Pages {
 
     static void routes(RoutesConfig routes, Site site) {
         PhotoRegistration photos = new PhotoRegistration(site.archive(), site.intake());
-        new PieceListPages(site).routes(routes);
+        PieceListPages list = new PieceListPages(site);
+        list.routes(routes);
+        new PictureSearchPages(site, list).routes(routes);
         new PiecePages(site, photos).routes(routes);
         PhotoMeasuring measuring = new PhotoMeasuring(site);
         PhotoPages photoPages = new PhotoPages(site, photos, measuring);
