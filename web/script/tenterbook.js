@@ -321,8 +321,19 @@ function markParts(marker) {
   let from = null;
   let drawn = [];
   const tapped = [];
+  const search = document.querySelector("[data-place-form]");
+  const ring = marker.querySelector("[data-place]");
   marker.addEventListener("pointerdown", (event) => {
     const at = place(event);
+    if (way() === "place") {
+      const tall = marker.clientHeight / marker.clientWidth;
+      Object.entries({ cx: at[0], cy: at[1], rx: 1.5 * Math.min(1, tall), ry: 1.5 * Math.min(1, tall) / tall })
+        .forEach(([name, value]) => ring?.setAttribute(name, value));
+      search.elements.across.value = at[0].toFixed(1);
+      search.elements.down.value = at[1].toFixed(1);
+      search.requestSubmit();
+      return;
+    }
     if (way() === "corners") {
       const now = corners.value.trim() ? corners.value.trim().split(/\s+/) : [];
       corners.value = [...(now.length >= 4 ? [] : now), word(at)].join(" ");
@@ -359,6 +370,29 @@ function markParts(marker) {
   marker.addEventListener("pointerup", () => { from = null; });
 }
 
+/** A photograph to search by: dropped on its form, or anywhere on a page that has no other use for one. */
+function searchByPicture(form) {
+  const input = form.querySelector("input[type=file]");
+  const send = (event) => {
+    const files = event.dataTransfer?.files;
+    form.classList.remove("over");
+    if (!files?.length) return;
+    event.preventDefault();
+    input.files = files;
+    form.requestSubmit();
+  };
+  document.addEventListener("dragover", (event) => {
+    if (event.dataTransfer?.types.includes("Files")) {
+      event.preventDefault();
+      form.closest("details")?.setAttribute("open", "");
+      form.classList.add("over");
+    }
+  });
+  document.addEventListener("dragleave", (event) => { if (!event.relatedTarget) form.classList.remove("over"); });
+  document.addEventListener("drop", send);
+  input.addEventListener("change", () => { if (input.files.length) form.requestSubmit(); });
+}
+
 /** Two states of a cloth under one slider. */
 function slide(figure) {
   const range = figure.querySelector("input[type=range]");
@@ -376,6 +410,7 @@ function begin() {
   document.querySelectorAll("form[data-photos]").forEach(takePhotographs);
   document.querySelectorAll("input[data-suggest]").forEach(suggest);
   document.querySelectorAll("[data-marker]").forEach(markParts);
+  document.querySelectorAll("[data-picture-drop]").forEach(searchByPicture);
   document.querySelectorAll("[data-slider]").forEach(slide);
   document.querySelector(".trouble[tabindex]")?.focus();
   // A row that was just added is where typing goes on.

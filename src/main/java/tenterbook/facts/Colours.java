@@ -39,7 +39,7 @@ public record Colours(
         boolean now,
         boolean calibrated) {
     /** Least share of an entry that counts; smaller ones are dust or a seam. */
-    static final double LEAST_SHARE = 0.02;
+    public static final double LEAST_SHARE = 0.02;
 
     /** A photograph that gives no colours, and why the edge of its cloth was not found. */
     public record Doubt(Edge why, Digest photo) {}
@@ -148,6 +148,39 @@ public record Colours(
     /** The colours that a page shows: the named ones, else those of the cloth. */
     public List<PieceColour> shown() {
         return named.isEmpty() ? cloth : named;
+    }
+
+    /**
+     * Mean L* of {@link #shown}, by share; where any of them has none, each counts alike. Null where no colour is known.
+     */
+    public @Nullable Double lightness() {
+        boolean measured = shown().stream().allMatch(colour -> colour.share() != null && colour.share() > 0);
+        double sum = 0;
+        double weights = 0;
+        for (PieceColour colour : shown()) {
+            double weight = measured ? colour.share() : 1;
+            sum += weight * colour.colour().lightness();
+            weights += weight;
+        }
+        return weights == 0 ? null : sum / weights;
+    }
+
+    /**
+     * Greatest difference of L* between two of its colours: of the named ones, or of those of the cloth where fewer than two are
+     * named. 0 for a cloth of one colour; null where only one colour was named and the cloth is not known, or nothing is.
+     */
+    public @Nullable Double contrast() {
+        List<PieceColour> counted = named.size() > 1 ? named : cloth;
+        return counted.isEmpty()
+                ? null
+                : counted.stream()
+                                .mapToDouble(each -> each.colour().lightness())
+                                .max()
+                                .orElseThrow()
+                        - counted.stream()
+                                .mapToDouble(each -> each.colour().lightness())
+                                .min()
+                                .orElseThrow();
     }
 
     /** The named colours for paper, each role and name once, the greatest share first. None where they show an earlier state. */

@@ -101,6 +101,16 @@ public final class Originals {
         return path.isEmpty() ? HashedFiles.Check.MISSING : HashedFiles.check(path.get(), digest);
     }
 
+    /**
+     * Takes the bytes of a photograph that is not kept.
+     *
+     * @param file where they are put; the caller deletes it
+     * @throws PhotoRefused if it is empty, too large, broken off or no picture
+     */
+    static MediaType received(InputStream bytes, Path file, long limitBytes) throws IOException {
+        return kindOf(file, receive(bytes, file, limitBytes));
+    }
+
     private record Arrived(Digest digest, long size, byte[] head) {}
 
     private static Arrived receive(InputStream bytes, Path part, long limitBytes) throws IOException {

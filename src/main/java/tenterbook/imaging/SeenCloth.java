@@ -1,7 +1,13 @@
 package tenterbook.imaging;
 
 import java.util.List;
+import tenterbook.colour.palette.LabRaster;
+import tenterbook.colour.palette.Palette;
 import tenterbook.colour.palette.PaletteColour;
+import tenterbook.colour.palette.Pixels;
+import tenterbook.colour.palette.Region;
+import tenterbook.colour.palette.Region.Corner;
+import tenterbook.imaging.cloth.ClothFinder;
 import tenterbook.imaging.cloth.ClothOutline;
 
 /**
@@ -19,5 +25,18 @@ public record SeenCloth(ClothOutline outline, List<PaletteColour> palette) {
 
     public SeenCloth {
         palette = List.copyOf(palette);
+    }
+
+    /**
+     * Looks for the cloth on a picture.
+     *
+     * @param drawn the outline that a person drew; empty where nobody did
+     * @param cards where cards are known to lie: what they cover is not cloth
+     */
+    static SeenCloth look(Pixels picture, List<Corner> drawn, List<Region> cards) {
+        LabRaster raster = LabRaster.of(picture, ClothFinder.LONG_EDGE);
+        ClothOutline outline = drawn.isEmpty() ? ClothFinder.find(raster) : ClothOutline.drawn(drawn);
+        return new SeenCloth(
+                outline, outline.edge().found() ? Palette.of(raster, new Region(outline.corners()), cards) : List.of());
     }
 }

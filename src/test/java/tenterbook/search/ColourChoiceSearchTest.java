@@ -128,7 +128,10 @@ class ColourChoiceSearchTest {
             }
             for (Map.Entry<ColourRole, Lab> asked : choice.regions().entrySet()) {
                 Lab there = known.regions().get(asked.getKey());
-                worst = Math.max(worst, nearest(asked.getValue(), there == null ? List.of() : List.of(there)));
+                boolean beside = asked.getKey() != ColourRole.LOCAL
+                        && choice.regions().keySet().containsAll(List.of(ColourRole.GROUND, ColourRole.RESIST));
+                List<Lab> others = beside ? known.all() : List.of();
+                worst = Math.max(worst, nearest(asked.getValue(), there == null ? others : List.of(there)));
             }
             if (worst <= within && enough) {
                 found.put(number, worst);
@@ -201,6 +204,24 @@ class ColourChoiceSearchTest {
             }
         }
         assertThat(found).isGreaterThan(1000);
+    }
+
+    /** By role where a person named that part, else anywhere on the cloth. */
+    @Test
+    void aGroundBesideAResistIsFoundWithoutLossForEveryTolerance() {
+        Random random = new Random(4);
+        int found = 0;
+        for (int within = 1; within <= 20; within++) {
+            for (int i = 0; i < 3; i++) {
+                Map<ColourRole, Lab> pair =
+                        new HashMap<>(Map.of(ColourRole.GROUND, colour(random), ColourRole.RESIST, colour(random)));
+                if (i == 2) {
+                    pair.put(ColourRole.LOCAL, colour(random));
+                }
+                found += check(new ColourChoice(List.of(), pair, "", (double) within, 0));
+            }
+        }
+        assertThat(found).isGreaterThan(300);
     }
 
     /** The measure of {@link PaletteDistance}, written down once more from its description. */

@@ -45,7 +45,12 @@ public final class Palette {
      * which show what lies around it too, are left out.
      */
     public static List<PaletteColour> of(LabRaster raster, Region outline) {
-        return of(LabSample.of(raster, ClothCells.within(raster, outline, List.of()), LabSample.MOST));
+        return of(raster, outline, List.of());
+    }
+
+    /** @param cards what lies on the cloth and does not count */
+    public static List<PaletteColour> of(LabRaster raster, Region outline, List<Region> cards) {
+        return of(LabSample.of(raster, ClothCells.within(raster, outline, cards), LabSample.MOST));
     }
 
     private static List<PaletteColour> of(LabSample sample) {

@@ -1,5 +1,6 @@
 package tenterbook.colour.palette;
 
+import java.util.ArrayList;
 import java.util.List;
 import tenterbook.measure.NumberWords;
 import tenterbook.words.Refusal;
@@ -39,6 +40,27 @@ public record Region(List<Corner> corners) {
     public static Region rectangle(double left, double top, double right, double bottom) {
         return new Region(List.of(
                 new Corner(left, top), new Corner(right, top), new Corner(right, bottom), new Corner(left, bottom)));
+    }
+
+    /**
+     * What a finger means by a place: a disc of 3 % of the picture's shorter side across, at least twelve pixels, as far as it
+     * lies in the picture. Some threads wide on a photograph of a whole cloth, and well within a carved motif.
+     */
+    public static Region disc(double across, double down, int width, int height) {
+        new Corner(across, down);
+        double radius = Math.max(6, 0.015 * Math.min(width, height));
+        List<Corner> corners = new ArrayList<>();
+        for (int i = 0; i < 24; i++) {
+            double angle = 2 * Math.PI * i / 24;
+            corners.add(new Corner(
+                    within(across + radius / width * Math.cos(angle)),
+                    within(down + radius / height * Math.sin(angle))));
+        }
+        return new Region(corners);
+    }
+
+    private static double within(double part) {
+        return Math.max(0, Math.min(1, part));
     }
 
     /** Whether a point lies inside, by the even-odd rule; x and y in parts of width and height. */

@@ -78,6 +78,25 @@ public final class ColourTree {
         }
     }
 
+    /** The colours that each document has in {@code one}; those of {@code other} where it has none there. Same documents in both. */
+    public static ColourTree firstOf(ColourTree one, ColourTree other) {
+        int[] start = new int[one.start.length];
+        double[] packed = new double[4 * (one.size() + other.size())];
+        for (int d = 0; d + 1 < start.length; d++) {
+            ColourTree from = one.start[d] < one.start[d + 1] ? one : other;
+            start[d + 1] = start[d];
+            for (int k = from.start[d]; k < from.start[d + 1]; k++) {
+                int i = from.at[k];
+                int to = 4 * start[d + 1]++;
+                packed[to] = from.lightness[i];
+                packed[to + 1] = from.a[i];
+                packed[to + 2] = from.b[i];
+                packed[to + 3] = from.share[i];
+            }
+        }
+        return new ColourTree(packed, start);
+    }
+
     public int size() {
         return doc.length;
     }

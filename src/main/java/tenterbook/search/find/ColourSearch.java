@@ -144,7 +144,7 @@ final class ColourSearch {
 
     private ColourTree tree(Columns columns, ColourChoice.Ask ask) {
         if (ask.role() != null) {
-            return columns.regions(ask.role());
+            return ask.orCloth() ? columns.regionsOrCloth(ask.role()) : columns.regions(ask.role());
         }
         return choice.picture() ? columns.pictures() : columns.colours();
     }

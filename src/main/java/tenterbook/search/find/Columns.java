@@ -25,6 +25,8 @@ public final class Columns {
     private final Packing colours;
     private final Packing pictures;
     private final Packing[] regions = new Packing[ColourRole.values().length];
+    /** For each role the colours named so or, of pieces that have none, those of the cloth; made when first asked for. */
+    private final ColourTree[] regionsOrCloth = new ColourTree[regions.length];
 
     Columns(LeafReader reader, FacetTerms terms) throws IOException {
         int documents = reader.maxDoc();
@@ -73,6 +75,16 @@ public final class Columns {
     /** Only the colours named as one part of the dyeing. */
     ColourTree regions(ColourRole role) {
         return regions[role.ordinal()].tree();
+    }
+
+    /** The colours named as one part of the dyeing; of pieces where nobody named that part, all colours of the cloth. */
+    synchronized ColourTree regionsOrCloth(ColourRole role) {
+        ColourTree made = regionsOrCloth[role.ordinal()];
+        if (made == null) {
+            made = ColourTree.firstOf(regions(role), colours());
+            regionsOrCloth[role.ordinal()] = made;
+        }
+        return made;
     }
 
     /** Orders all colours for searching, so that the first search by colour need not. */

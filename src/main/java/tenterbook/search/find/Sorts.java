@@ -21,7 +21,10 @@ final class Sorts {
             Map.entry(Order.SIZE, new Key(PieceDocument.SORT_SIZE, Type.DOUBLE, true)),
             Map.entry(Order.SMALLEST, new Key(PieceDocument.SORT_SIZE, Type.DOUBLE, false)),
             Map.entry(Order.PRICE, new Key(PieceDocument.SORT_PRICE, Type.DOUBLE, false)),
-            Map.entry(Order.DEAREST, new Key(PieceDocument.SORT_PRICE, Type.DOUBLE, true))));
+            Map.entry(Order.DEAREST, new Key(PieceDocument.SORT_PRICE, Type.DOUBLE, true)),
+            Map.entry(Order.DARKEST, new Key(PieceDocument.SORT_LIGHTNESS, Type.DOUBLE, false)),
+            Map.entry(Order.LIGHTEST, new Key(PieceDocument.SORT_LIGHTNESS, Type.DOUBLE, true)),
+            Map.entry(Order.CONTRAST, new Key(PieceDocument.SORT_CONTRAST, Type.DOUBLE, true))));
 
     private Sorts() {}
 

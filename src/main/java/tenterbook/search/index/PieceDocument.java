@@ -21,6 +21,7 @@ import org.apache.lucene.document.StringField;
 import org.apache.lucene.document.TextField;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.util.BytesRef;
+import org.jspecify.annotations.Nullable;
 import tenterbook.facts.Colours;
 import tenterbook.facts.PieceFacts;
 import tenterbook.measure.Digest;
@@ -35,7 +36,7 @@ import tenterbook.search.query.PlainNumber;
 /** The index entry of one piece. */
 public final class PieceDocument {
     /** What the index holds and how; an index of another format is thrown away and rebuilt. */
-    public static final String FORMAT = "12";
+    public static final String FORMAT = "13";
 
     public static final String NUMBER = "number";
     public static final String SQUASHED = "number.squashed";
@@ -59,6 +60,8 @@ public final class PieceDocument {
     public static final String SORT_DIPS = "sort.dips";
     public static final String SORT_SIZE = "sort.size";
     public static final String SORT_PRICE = "sort.price";
+    public static final String SORT_LIGHTNESS = "sort.lightness";
+    public static final String SORT_CONTRAST = "sort.contrast";
 
     private final Document document = new Document();
     private final MessageDigest print = Digest.sha256();
@@ -74,6 +77,8 @@ public final class PieceDocument {
                 facts.piece(),
                 PieceNumbers.of(facts.piece(), dips, colours.all(), colours.anything()),
                 facts.recorded());
+        sortNumber(SORT_LIGHTNESS, colours.lightness());
+        sortNumber(SORT_CONTRAST, colours.contrast());
         facts.condition().lastLooked().ifPresent(when -> sortDay(SORT_EXAMINED, when));
         byte[] card = CardBytes.written(Cards.of(facts, dips, colours));
         print.update(card);
@@ -176,6 +181,14 @@ public final class PieceDocument {
 
     private void sortNumber(String field, double value) {
         if (!Double.isNaN(value)) {
+            document.add(new DoubleDocValuesField(field, value));
+        }
+    }
+
+    /** @param value null for none */
+    private void sortNumber(String field, @Nullable Double value) {
+        if (value != null) {
+            seen(field, Double.toString(value));
             document.add(new DoubleDocValuesField(field, value));
         }
     }

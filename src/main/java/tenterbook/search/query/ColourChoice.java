@@ -15,7 +15,7 @@ import tenterbook.piece.ColourRole;
  * piece's. Colours are CIELAB, D65, 2°, rounded to two decimals.
  *
  * @param anywhere colours a piece must all have, each once, in order; at most {@value #MOST}
- * @param regions colour that a named region of that role must have; {@code OTHER} cannot be asked for
+ * @param regions colour that a named region of that role must have, see also {@link #pair}; {@code OTHER} cannot be asked for
  * @param like number of the piece whose palette the others are compared with; empty for none
  * @param within greatest ΔE00 of each colour, or of the palette; null for the usual, which is 10 for colours and no limit for a
  *     palette
@@ -90,16 +90,25 @@ public record ColourChoice(
     }
 
     /**
+     * Whether it asks for a ground beside a resist. Pieces of which nobody named that part then have to show the colour anywhere on
+     * their cloth; a ground or a resist alone cannot be told from the rest of the cloth, so those must be named.
+     */
+    public boolean pair() {
+        return regions.containsKey(ColourRole.GROUND) && regions.containsKey(ColourRole.RESIST);
+    }
+
+    /**
      * One colour that must be there.
      *
      * @param role of the region it must be in; null for anywhere
+     * @param orCloth whether it may be anywhere on the cloth of a piece that has no named region of that role
      */
-    public record Ask(Lab colour, ColourRole role) {}
+    public record Ask(Lab colour, ColourRole role, boolean orCloth) {}
 
     public List<Ask> asks() {
         List<Ask> asks = new ArrayList<>();
-        anywhere.forEach(colour -> asks.add(new Ask(colour, null)));
-        regions.forEach((role, colour) -> asks.add(new Ask(colour, role)));
+        anywhere.forEach(colour -> asks.add(new Ask(colour, null, false)));
+        regions.forEach((role, colour) -> asks.add(new Ask(colour, role, pair() && role != ColourRole.LOCAL)));
         return asks;
     }
 }

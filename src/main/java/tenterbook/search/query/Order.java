@@ -21,6 +21,11 @@ public enum Order {
     DEAREST,
     /** Longest ago examined first; pieces never examined, as all that lack a value, last. */
     EXAMINED,
+    /** Lowest L* first, by the mean of its colours (named, else of the cloth). */
+    DARKEST,
+    LIGHTEST,
+    /** Greatest difference of L* between its colours first. */
+    CONTRAST,
     /** Nearest colour first; only with a colour asked for. */
     COLOUR;
 

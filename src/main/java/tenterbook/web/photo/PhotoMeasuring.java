@@ -64,6 +64,18 @@ public final class PhotoMeasuring {
                 found.likelyError());
     }
 
+    /**
+     * The colour of a small disc about a place, {@link Region#disc}.
+     *
+     * @param across part of the picture's width, 0 to 1
+     * @param down part of its height
+     */
+    MeasuredColour place(Digest photo, double across, double down) throws IOException {
+        Pixels picture = open(photo);
+        return correction(photo)
+                .measure(picture, Region.disc(across, down, picture.width(), picture.height()), WhitePoint.D65);
+    }
+
     /** Ground, resist and local colours of what is outlined; the card, where one is marked, is left out. */
     List<ClothArea> proposals(Digest photo, Region outline) throws IOException {
         List<Region> cards = calibration(photo)

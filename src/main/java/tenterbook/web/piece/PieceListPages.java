@@ -95,7 +95,7 @@ public final class PieceListPages {
         }
     }
 
-    private PieceListView view(PieceQuery query, String problem, Map<String, List<String>> parameters) {
+    PieceListView view(PieceQuery query, String problem, Map<String, List<String>> parameters) {
         SearchResult result = site.index().search(query);
         PieceQuery asked = result.query();
         int pages = (int) Math.max(1, (result.total() + asked.size() - 1) / asked.size());

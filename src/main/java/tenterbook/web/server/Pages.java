@@ -21,7 +21,9 @@ import tenterbook.web.photo.LayerPages;
 import tenterbook.web.photo.PhotoColourApi;
 import tenterbook.web.photo.PhotoMeasuring;
 import tenterbook.web.photo.PhotoPages;
+import tenterbook.web.photo.PlacePages;
 import tenterbook.web.photo.WaitingPages;
+import tenterbook.web.piece.PictureSearchPages;
 import tenterbook.web.piece.PieceApi;
 import tenterbook.web.piece.PieceListPages;
 import tenterbook.web.piece.PiecePages;
@@ -47,7 +49,9 @@ final class Pages {
 
     static void routes(RoutesConfig routes, Site site) {
         PhotoRegistration photos = new PhotoRegistration(site.archive(), site.intake());
-        new PieceListPages(site).routes(routes);
+        PieceListPages list = new PieceListPages(site);
+        list.routes(routes);
+        new PictureSearchPages(site, list).routes(routes);
         new PiecePages(site, photos).routes(routes);
         PhotoMeasuring measuring = new PhotoMeasuring(site);
         PhotoPages photoPages = new PhotoPages(site, photos, measuring);
@@ -57,6 +61,7 @@ final class Pages {
         new CalibrationPages(site, measuring, photoPages).routes(routes);
         new ClothPages(site, photoPages).routes(routes);
         new FadingPages(site, measuring).routes(routes);
+        new PlacePages(site, measuring).routes(routes);
         new LayerPages(site, measuring).routes(routes);
         new ColourPages(site).routes(routes);
         new DipPages(site).routes(routes);
