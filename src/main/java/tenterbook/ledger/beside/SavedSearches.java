@@ -162,7 +162,7 @@ public final class SavedSearches {
     }
 
     private static String tidy(String name) {
-        String tidy = name.strip().replaceAll("\\s+", " ");
+        String tidy = name.replaceAll("[\\s\\p{Z}\\p{Cntrl}]+", " ").strip();
         if (tidy.isEmpty()) {
             throw Refusal.of("searches.no-name");
         }

@@ -13,6 +13,8 @@ import tenterbook.web.condition.ConditionApi;
 import tenterbook.web.condition.ConditionPages;
 import tenterbook.web.condition.ConditionReportPages;
 import tenterbook.web.condition.ExaminationPages;
+import tenterbook.web.found.ComparePages;
+import tenterbook.web.found.FoundFile;
 import tenterbook.web.photo.ArrivalPages;
 import tenterbook.web.photo.CalibrationPages;
 import tenterbook.web.photo.ClothPages;
@@ -25,6 +27,8 @@ import tenterbook.web.photo.WaitingPages;
 import tenterbook.web.piece.PieceApi;
 import tenterbook.web.piece.PieceListPages;
 import tenterbook.web.piece.PiecePages;
+import tenterbook.web.piece.SavedSearchApi;
+import tenterbook.web.piece.SavedSearchPages;
 import tenterbook.web.print.DocumentPages;
 import tenterbook.web.print.IssuedDocumentPages;
 import tenterbook.web.print.IssuedPages;
@@ -48,6 +52,9 @@ final class Pages {
     static void routes(RoutesConfig routes, Site site) {
         PhotoRegistration photos = new PhotoRegistration(site.archive(), site.intake());
         new PieceListPages(site).routes(routes);
+        new SavedSearchPages(site).routes(routes);
+        new ComparePages(site).routes(routes);
+        new FoundFile(site).routes(routes);
         new PiecePages(site, photos).routes(routes);
         PhotoMeasuring measuring = new PhotoMeasuring(site);
         PhotoPages photoPages = new PhotoPages(site, photos, measuring);
@@ -80,6 +87,7 @@ final class Pages {
         new WorkPages(site).routes(routes);
         new DraftPages(site).routes(routes);
         new PieceApi(site, photos).routes(routes);
+        new SavedSearchApi(site).routes(routes);
         RecordApis.routes(routes, site);
         new LabelApi(site).routes(routes);
         new ConditionApi(site).routes(routes);
