@@ -7,7 +7,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.DifferenceWords;
@@ -51,9 +50,31 @@ public record ComparedPieces(
     /** @param swatches one for each piece, null where it has none */
     public record ColourRow(String label, List<ColourBand.@Nullable Swatch> swatches, String verdict) {}
 
-    private static final List<Column> COMPARED = Stream.of(Column.values())
-            .filter(column -> column != Column.NUMBER && column != Column.TITLE && column != Column.COLOURS)
-            .toList();
+    /** How they were made first. Sizes are compared side by side, not as one text. */
+    private static final List<Column> COMPARED = List.of(
+            Column.BOARD,
+            Column.CLOTH,
+            Column.FIBRE,
+            Column.FOLD,
+            Column.LAYERS,
+            Column.DYES,
+            Column.MORDANTS,
+            Column.VATS,
+            Column.DIPS,
+            Column.LENGTH,
+            Column.WIDTH,
+            Column.MASS,
+            Column.CATEGORY,
+            Column.EDITION,
+            Column.FINISHED,
+            Column.FAULTS,
+            Column.EXAMINED,
+            Column.OVERALL,
+            Column.STATUS,
+            Column.HOLDER,
+            Column.PLACE,
+            Column.PRICE,
+            Column.TAG);
 
     static List<Column> columns() {
         return COMPARED;

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -154,6 +155,7 @@ public final class FoundFile {
     private static void row(JsonGenerator json, List<Column> columns, Subject subject) throws IOException {
         json.writeStartObject();
         json.writeStringField(Column.NUMBER.word(), subject.number());
+        json.writeObjectFieldStart("values");
         for (Column column : columns) {
             Cell cell = column.of(subject);
             if (column == Column.NUMBER || !cell.recorded()) {
@@ -161,18 +163,24 @@ public final class FoundFile {
             }
             json.writeObjectFieldStart(column.word());
             json.writeStringField("text", cell.text());
-            if (!cell.from().isEmpty()) {
-                json.writeStringField("from", cell.from());
-            }
-            if (!cell.to().isEmpty()) {
-                json.writeStringField("to", cell.to());
-            }
+            end(json, "from", cell.from());
+            end(json, "to", cell.to());
             if (!cell.several().isEmpty()) {
                 words(json, "several", cell.several());
             }
             json.writeEndObject();
         }
         json.writeEndObject();
+        json.writeEndObject();
+    }
+
+    /** A number, or a day as a text; nothing for an open end. */
+    private static void end(JsonGenerator json, String name, String end) throws IOException {
+        if (end.indexOf('-') > 0) {
+            json.writeStringField(name, end);
+        } else if (!end.isEmpty()) {
+            json.writeNumberField(name, new BigDecimal(end));
+        }
     }
 
     private static void words(JsonGenerator json, String name, List<String> words) throws IOException {

@@ -13,6 +13,7 @@ import tenterbook.ledger.beside.SavedSearches.SavedSearch;
 import tenterbook.web.Site;
 import tenterbook.web.form.FormEncoding;
 import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Words;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
@@ -72,13 +73,18 @@ public final class SavedSearchApi {
         }
         String question = SavedList.question(
                 SavedList.read(site, FormEncoding.decoded(given.get("question").textValue())));
-        SavedSearch saved = searches()
-                .save(
-                        given.get("name").textValue(),
-                        question,
-                        given.path("replace").asBoolean(false));
-        ctx.status(201);
-        ctx.json(answer(saved));
+        try {
+            SavedSearch saved = searches()
+                    .save(
+                            given.get("name").textValue(),
+                            question,
+                            given.path("replace").asBoolean(false));
+            ctx.status(201);
+            ctx.json(answer(saved));
+        } catch (SavedSearches.NameTaken e) {
+            ctx.status(409);
+            ctx.json(Map.of("error", Words.sentence(e)));
+        }
     }
 
     private void remove(Context ctx) {
