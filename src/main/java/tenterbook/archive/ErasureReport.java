@@ -27,6 +27,7 @@ public record ErasureReport(List<Message> done, List<Message> left) {
                                         .map(Object::toString)
                                         .collect(java.util.stream.Collectors.joining(", "))));
         done.add(Message.of("erasure.files", "files", erased.files()));
+        done.add(Message.of("erasure.searches", "searches", erased.searches()));
         done.add(Message.of("erasure.drafts", "drafts", erased.drafts()));
         return new ErasureReport(
                 done,

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tenterbook.colour.palette.PaletteColour;
 import tenterbook.imaging.Photo;
@@ -12,6 +13,7 @@ import tenterbook.imaging.SeenCloth;
 import tenterbook.imaging.cloth.ClothOutline.Edge;
 import tenterbook.measure.Digest;
 import tenterbook.piece.ColourRegion;
+import tenterbook.piece.ColourRole;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
@@ -181,6 +183,16 @@ public record Colours(
                                 .mapToDouble(each -> each.colour().lightness())
                                 .min()
                                 .orElseThrow();
+    }
+
+    /** The one that stands for the piece where only one can: the named ground, else the greatest share; empty where none is known. */
+    public Optional<PieceColour> main() {
+        return named.stream()
+                .filter(colour -> colour.role() == ColourRole.GROUND)
+                .findFirst()
+                .or(() -> shown().stream()
+                        .filter(colour -> colour.role() != ColourRole.RESIST)
+                        .max(Comparator.comparingDouble(colour -> colour.share() == null ? 0 : colour.share())));
     }
 
     /** The named colours for paper, each role and name once, the greatest share first. None where they show an earlier state. */

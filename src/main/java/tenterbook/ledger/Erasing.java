@@ -120,7 +120,14 @@ final class Erasing {
         rows.forget(person, stand);
         int drafts = rows.dropDrafts(traces);
         return new Erased(
-                erasure.sequence(), history.size(), List.copyOf(changed), redactions.size(), drafts, left.places(), 0);
+                erasure.sequence(),
+                history.size(),
+                List.copyOf(changed),
+                redactions.size(),
+                drafts,
+                rows.dropSavedSearches(traces),
+                left.places(),
+                0);
     }
 
     private static Map<Long, Digest> digests(Map<Long, PrivatePart> remains) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import tenterbook.ledger.Erasing.Redaction;
+import tenterbook.ledger.beside.SavedSearches;
 import tenterbook.ledger.revision.PrivatePart;
 import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.revision.Revision;
@@ -153,5 +154,10 @@ final class ErasingRows {
             }
         }
         return dropped;
+    }
+
+    /** @return how many were deleted */
+    int dropSavedSearches(PersonalTraces traces) {
+        return SavedSearches.forget(handle, traces::inDraft);
     }
 }

@@ -14,6 +14,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
+import tenterbook.ledger.beside.SavedSearches;
 import tenterbook.ledger.file.ArchivalCopy;
 import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.ledger.file.ArchiveProblem;
@@ -263,6 +264,11 @@ public final class Ledger implements AutoCloseable {
         return new Drafts(database, clock);
     }
 
+    /** Searches kept under a name; not part of the chain. */
+    public SavedSearches savedSearches() {
+        return new SavedSearches(database, clock);
+    }
+
     /** Looks for damage; see {@link LedgerCheck}. */
     public LedgerCheck check() {
         return new LedgerCheck(database);
@@ -274,7 +280,7 @@ public final class Ledger implements AutoCloseable {
     }
 
     /**
-     * Copies the ledger into a new file for long keeping: without drafts and readable from a read-only disc.
+     * Copies the ledger into a new file for long keeping: without drafts and removed searches, and readable from a read-only disc.
      *
      * @return the newest sequence in the copy, 0 for an empty ledger
      * @throws ArchiveProblem if the copy cannot be prepared

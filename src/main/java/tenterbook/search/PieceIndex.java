@@ -16,6 +16,7 @@ import tenterbook.archive.Archive;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
+import tenterbook.search.find.FoundNumbers;
 import tenterbook.search.find.PieceSearch;
 import tenterbook.search.find.SearchResult;
 import tenterbook.search.index.OutsideFacets;
@@ -166,6 +167,22 @@ public final class PieceIndex implements AutoCloseable {
         long started = System.nanoTime();
         return read((searcher, generation) -> new PieceSearch(searcher, generation.columns())
                 .run(query, this::today, started, follower.behind(generation)));
+    }
+
+    /** How many pieces a search finds now; cheaper than searching. */
+    public long count(PieceQuery query) {
+        return read(
+                (searcher, generation) -> new PieceSearch(searcher, generation.columns()).count(query, this::today));
+    }
+
+    /**
+     * The pieces that a search finds, by number, in its order and at one moment, whatever its page.
+     *
+     * @param most at most so many
+     */
+    public FoundNumbers numbers(PieceQuery query, int most) {
+        return read((searcher, generation) -> new PieceSearch(searcher, generation.columns())
+                .numbers(query, this::today, most, follower.behind(generation)));
     }
 
     private LocalDate today() {

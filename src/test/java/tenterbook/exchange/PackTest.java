@@ -208,6 +208,23 @@ class PackTest {
     }
 
     @Test
+    void savedSearchesComeBackFromTheBagButNotOneThatWasRemoved() throws IOException {
+        try (Archive archive = Demo.open(around.resolve("studio"))) {
+            var searches = archive.ledger().savedSearches();
+            searches.save("woad on linen", "q=woad+linen&view=table", false);
+            searches.remove(searches.save("never mind", "q=x", false).id());
+            Bag bag = new Pack(Demo.CLOCK).pack(archive, target(), Progress.UNWATCHED);
+            new Restore(Demo.CLOCK).restore(bag.folder(), around.resolve("again"), Progress.UNWATCHED);
+        }
+        try (Archive again = Archive.open(around.resolve("again"), Demo.CLOCK)) {
+            assertThat(again.ledger().savedSearches().all())
+                    .extracting(each -> each.name() + ": " + each.question())
+                    .containsExactly("woad on linen: q=woad+linen&view=table");
+            assertThat(again.ledger().savedSearches().removed()).isEmpty();
+        }
+    }
+
+    @Test
     void theArchiveKeepsItsDraftsAndGoesOnWhileABagIsMade() throws IOException {
         try (Archive archive = Demo.open(around.resolve("studio"))) {
             Progress busy = new Progress() {

@@ -56,6 +56,8 @@ class AccessibilityTest {
                 + "{\"number\": 1, \"what\": \"stain\", \"standing\": \"still there\", \"extent\": \"12 mm\", \"marks\": [{\"photo\": \"%1$s\", \"left\": 0.4, \"top\": 0.3, \"right\": 0.5, \"bottom\": 0.4}]},"
                 + "{\"number\": 2, \"what\": \"dust\", \"standing\": \"gone\"}, {\"what\": \"snag\"}]}");
         printed();
+        studio.wiring().archive().ledger().savedSearches().save("linen", "fibre=linen&view=table", false);
+        studio.wiring().archive().ledger().savedSearches().save("not to be read", "dips=many", false);
     }
 
     private static String photo() {
@@ -141,6 +143,13 @@ class AccessibilityTest {
                 "/",
                 "/?colour=48,-5,-24&within=12",
                 "/?q=nothingoftheword",
+                "/?view=list",
+                "/?view=table&column=title&column=dips&column=holder&column=tag&column=overall&sort=dips",
+                "/?view=plot",
+                "/?view=plot&x=finished&y=price",
+                "/searches",
+                "/compare/pieces?pieces=V24-001,V24-002,V24-003",
+                "/compare/pieces",
                 "/pieces/new",
                 "/pieces/V24-004",
                 "/pieces/V24-002",

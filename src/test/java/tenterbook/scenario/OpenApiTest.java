@@ -146,6 +146,9 @@ class OpenApiTest extends Scenario {
         if (operation.method().equals("GET")) {
             return client.get(query.isEmpty() ? path : path + "?" + String.join("&", query));
         }
+        if (operation.method().equals("DELETE")) {
+            return client.send("DELETE", path, new byte[0]);
+        }
         if (body.has("multipart/form-data")) {
             return client.postFiles(
                     path, List.of(new Client.Part("files", "fig.jpg", Pictures.jpeg(7))), "role", "front");

@@ -8,12 +8,12 @@ import java.sql.Statement;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
 
-/** Prepares a copied ledger for long keeping: one file, no write-ahead log, no drafts. */
+/** Prepares a copied ledger for long keeping: one file, no write-ahead log, no drafts, no removed searches. */
 public final class ArchivalCopy {
     private ArchivalCopy() {}
 
     /**
-     * Deletes the drafts, rewrites the file so that no trace of them stays in it, and leaves it in a mode that opens from a
+     * Deletes the drafts and the search that was removed last, rewrites the file so that no trace of them stays in it, and leaves it in a mode that opens from a
      * read-only disc.
      *
      * @return the newest sequence in the copy, 0 for an empty ledger
@@ -24,6 +24,7 @@ public final class ArchivalCopy {
                 Statement statement = connection.createStatement()) {
             statement.execute("PRAGMA journal_mode = DELETE");
             statement.execute("DELETE FROM drafts");
+            statement.execute("DELETE FROM saved_searches WHERE removed_at IS NOT NULL");
             statement.execute("VACUUM");
             try (var row = statement.executeQuery("SELECT coalesce(max(sequence), 0) FROM revisions")) {
                 row.next();

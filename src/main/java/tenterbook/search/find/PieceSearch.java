@@ -52,7 +52,10 @@ public final class PieceSearch {
         ColourSearch colours = query.colours().any() ? ColourSearch.of(query.colours(), searcher, columns) : null;
         Answer answer = answer(query, reading, colours);
         UserText text = answer.text();
-        int[] page = page(query, ordered(query, answer, colours));
+        int wanted = (int) Math.min(answer.found().total(), (long) query.page() * query.size());
+        boolean beyond =
+                (long) (query.page() - 1) * query.size() >= answer.found().total();
+        int[] page = page(query, beyond ? new int[0] : ordered(query, answer, colours, wanted));
         List<Hit> hits = hits(page, colours, text.empty() ? null : new Snippets(text, answer.respelt()));
         List<FacetGroup> facets = answer.found().tally().groups(query);
         long micros = (System.nanoTime() - startedNanos) / 1000;
@@ -67,6 +70,24 @@ public final class PieceSearch {
                 note(query, colours),
                 reading.facts(),
                 answer.leftOut());
+    }
+
+    /** How many pieces a search finds. */
+    public long count(PieceQuery query, Supplier<LocalDate> today) throws IOException {
+        ColourSearch colours = query.colours().any() ? ColourSearch.of(query.colours(), searcher, columns) : null;
+        return answer(query, reading(query.text(), today), colours).found().total();
+    }
+
+    /** The numbers of the pieces that a search finds, in its order, whatever its page. */
+    public FoundNumbers numbers(PieceQuery query, Supplier<LocalDate> today, int most, long behind) throws IOException {
+        ColourSearch colours = query.colours().any() ? ColourSearch.of(query.colours(), searcher, columns) : null;
+        Answer answer = answer(query, reading(query.text(), today), colours);
+        long total = answer.found().total();
+        List<String> numbers = new ArrayList<>();
+        for (int doc : ordered(query, answer, colours, (int) Math.min(total, most))) {
+            numbers.add(Cards.read(searcher.getIndexReader(), doc).number());
+        }
+        return new FoundNumbers(numbers, total, behind);
     }
 
     private Reading reading(String typed, Supplier<LocalDate> today) {
@@ -202,13 +223,11 @@ public final class PieceSearch {
                         && part.words().stream().anyMatch(word -> TextQuery.edits(word) > 0));
     }
 
-    private int[] ordered(PieceQuery query, Answer answer, ColourSearch colours) throws IOException {
-        Scan.Found found = answer.found();
-        int wanted = (int) Math.min(found.total(), (long) query.page() * query.size());
-        if (wanted == 0 || (long) (query.page() - 1) * query.size() >= found.total()) {
+    private int[] ordered(PieceQuery query, Answer answer, ColourSearch colours, int wanted) throws IOException {
+        if (wanted == 0) {
             return new int[0];
         }
-        Ordering ordering = new Ordering(searcher, columns, found.hits(), wanted);
+        Ordering ordering = new Ordering(searcher, columns, answer.found().hits(), wanted);
         return switch (query.order()) {
             case COLOUR -> ordering.byColour(colours);
             case RELEVANCE -> answered(ordering, answer);

@@ -84,7 +84,7 @@ public final class FormEncoding {
     }
 
     /** The fields of an HTML form post, in order. */
-    static Map<String, List<String>> decoded(String body) {
+    public static Map<String, List<String>> decoded(String body) {
         Map<String, List<String>> fields = new LinkedHashMap<>();
         for (String pair : body.split("&")) {
             if (!pair.isEmpty()) {

@@ -31,6 +31,7 @@ import tenterbook.web.Site;
 import tenterbook.web.colour.ColourBand;
 import tenterbook.web.colour.SearchTolerance;
 import tenterbook.web.form.FormEncoding;
+import tenterbook.web.found.ViewChoice;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.Words;
 import tenterbook.words.Refusal;
@@ -136,7 +137,7 @@ public final class PictureSearchPages {
         values.put("view", null);
         if (picture != null && picture.ofCloth() && !picture.colours().isEmpty()) {
             PieceQuery query = query(picture.colours().get(0).swatch().colour(), picture.within(), false);
-            values.put("view", list.view(query, "", query.toParameters()));
+            values.put("view", list.view(query, ViewChoice.USUAL, "", query.toParameters()));
         }
         Html.show(ctx, "by-picture", values);
     }

@@ -18,6 +18,8 @@ import tenterbook.search.index.PieceCard;
 import tenterbook.search.query.PieceQuery;
 import tenterbook.web.Site;
 import tenterbook.web.colour.ColourBand;
+import tenterbook.web.found.FoundViews;
+import tenterbook.web.found.ViewChoice;
 import tenterbook.web.page.Address;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.Words;
@@ -46,6 +48,7 @@ public final class PieceListPages {
      * @param facts what of the words typed was read as facts
      * @param chosen what narrows the search, each with the address without it
      * @param drafts names of forms with unsaved typing
+     * @param found how they are shown
      */
     public record PieceListView(
             SearchResult result,
@@ -64,7 +67,8 @@ public final class PieceListPages {
             String documentsAll,
             int inArchive,
             List<SearchLinks.Link> orders,
-            List<Draft> drafts) {}
+            List<Draft> drafts,
+            FoundViews found) {}
 
     /** A form with unsaved typing. */
     public record Draft(String label, String address) {}
@@ -79,46 +83,64 @@ public final class PieceListPages {
     private void list(Context ctx) {
         Map<String, List<String>> parameters = ctx.queryParamMap();
         PieceQuery query;
+        ViewChoice choice = ViewChoice.USUAL;
         String problem = "";
         try {
             query = site.index().query(parameters);
+            choice = ViewChoice.read(parameters);
         } catch (IllegalArgumentException e) {
             query = PieceQuery.EVERYTHING;
             problem = Words.sentence(e);
             ctx.status(400);
         }
-        PieceListView view = view(query, problem, parameters);
+        PieceListView view = view(query, choice, problem, parameters);
         if ("results".equals(ctx.header("HX-Target"))) {
             Html.show(ctx, "part/results", Map.of("view", view));
         } else {
-            Html.show(ctx, "pieces", Map.of("page", site.page(ctx, w("pieces.title"), "pieces"), "view", view));
+            Html.show(
+                    ctx,
+                    "pieces",
+                    Map.of(
+                            "page",
+                            site.page(ctx, w("pieces.title"), "pieces"),
+                            "view",
+                            view,
+                            "saved",
+                            SavedList.of(site, SavedList.SHOWN)));
         }
     }
 
-    PieceListView view(PieceQuery query, String problem, Map<String, List<String>> parameters) {
+    PieceListView view(
+            PieceQuery query, ViewChoice choice, String problem, Map<String, List<String>> parameters) {
         SearchResult result = site.index().search(query);
         PieceQuery asked = result.query();
         int pages = (int) Math.max(1, (result.total() + asked.size() - 1) / asked.size());
         Map<String, String> typed = parameters.entrySet().stream()
                 .collect(Collectors.toMap(Map.Entry::getKey, entry -> String.join(" ", entry.getValue())));
+        KeptView kept = new KeptView(choice);
         return new PieceListView(
                 result,
                 problem,
                 typed,
-                new SearchLinks(site).groups(asked, result.facets()),
+                kept.groups(new SearchLinks(site).groups(asked, result.facets())),
                 asked.colour() == null ? null : ColourBand.swatch(asked.colour(), "", 1, 0),
-                SearchLinks.chosen(asked),
-                SearchLinks.facts(asked, result.understood()),
+                kept.links(SearchLinks.chosen(asked)),
+                kept.facts(SearchLinks.facts(asked, result.understood())),
                 listed(asked, result.hits()),
                 asked.page(),
                 pages,
-                asked.page() > 1 ? SearchLinks.address("/", asked.withPage(asked.page() - 1)) : "",
-                asked.page() < pages ? SearchLinks.address("/", asked.withPage(asked.page() + 1)) : "",
+                asked.page() > 1 ? choice.onto(SearchLinks.address("/", asked.withPage(asked.page() - 1))) : "",
+                asked.page() < pages ? choice.onto(SearchLinks.address("/", asked.withPage(asked.page() + 1))) : "",
                 SearchLinks.address("/print", asked.withPage(1)),
                 SearchLinks.address("/documents", asked.withPage(1)),
                 site.ledger().count(Kinds.PIECE),
-                SearchLinks.orders(asked),
-                drafts());
+                kept.links(SearchLinks.orders(asked)),
+                drafts(),
+                FoundViews.of(
+                        site,
+                        asked,
+                        choice,
+                        result.hits().stream().map(hit -> hit.card().number()).toList()));
     }
 
     private List<ListedPiece> listed(PieceQuery query, List<Hit> hits) {
