@@ -19,6 +19,7 @@ import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Database;
 import tenterbook.ledger.file.LedgerFile;
+import tenterbook.ledger.plain.OwnWords;
 import tenterbook.ledger.revision.EarlierPart;
 import tenterbook.ledger.revision.Erasure;
 import tenterbook.ledger.revision.Kind;
@@ -256,6 +257,11 @@ public final class Ledger implements AutoCloseable {
     /** Forms typed and not saved; not part of the chain. */
     public Drafts drafts() {
         return new Drafts(database, clock);
+    }
+
+    /** The maker's own words for what is recorded; not part of the chain. */
+    public OwnWords ownWords() {
+        return new OwnWords(database);
     }
 
     /** Looks for damage; see {@link LedgerCheck}. */

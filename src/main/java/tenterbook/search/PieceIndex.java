@@ -23,6 +23,7 @@ import tenterbook.search.index.PieceCard;
 import tenterbook.search.query.Facet;
 import tenterbook.search.query.PieceQuery;
 import tenterbook.search.query.QueryParameters;
+import tenterbook.search.question.QuestionReader;
 import tenterbook.search.suggest.Suggester;
 import tenterbook.search.suggest.Suggestion;
 import tenterbook.words.Message;
@@ -164,8 +165,11 @@ public final class PieceIndex implements AutoCloseable {
     /** Searches; never fails on what a person typed. */
     public SearchResult search(PieceQuery query) {
         long started = System.nanoTime();
+        QuestionReader.Background background = new QuestionReader.Background(
+                this::today,
+                query.text().isEmpty() ? Map.of() : archive.ledger().ownWords().means());
         return read((searcher, generation) -> new PieceSearch(searcher, generation.columns())
-                .run(query, this::today, started, follower.behind(generation)));
+                .run(query, background, started, follower.behind(generation)));
     }
 
     private LocalDate today() {

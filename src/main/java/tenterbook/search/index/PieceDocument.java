@@ -35,7 +35,7 @@ import tenterbook.search.query.PlainNumber;
 /** The index entry of one piece. */
 public final class PieceDocument {
     /** What the index holds and how; an index of another format is thrown away and rebuilt. */
-    public static final String FORMAT = "12";
+    public static final String FORMAT = "13";
 
     public static final String NUMBER = "number";
     public static final String SQUASHED = "number.squashed";
@@ -114,7 +114,7 @@ public final class PieceDocument {
             text(ALL, title);
         }
         Stream.of(
-                        facts.boards().values().stream().map(board -> board.title()),
+                        facts.boards().values().stream().flatMap(board -> Stream.of(board.title(), board.wood())),
                         facts.cloth().cloths().stream().map(cloth -> cloth.title()),
                         facts.lotsUsed().map(PieceFacets::nameOf))
                 .flatMap(names -> names)
@@ -122,6 +122,7 @@ public final class PieceDocument {
                 .forEach(name -> text(NAMED, name));
         List<PieceTexts.Passage> passages = PieceTexts.of(facts, colours.all());
         passages.forEach(passage -> text(ALL, passage.text()));
+        StatusWords.of(facts.whereabouts().status()).forEach(word -> text(ALL, word));
         sameBytes(PASSAGES, Cards.written(passages));
         facts.boardUses().stream().map(BoardUse::board).distinct().forEach(board -> term(BOARD, board.value()));
         SuggestTerms.of(facts).forEach(term -> term(SUGGEST, term));

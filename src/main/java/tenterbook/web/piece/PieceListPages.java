@@ -44,6 +44,7 @@ public final class PieceListPages {
      * @param facets each value with the address that turns it on or off
      * @param colour the colour asked for, or null
      * @param facts what of the words typed was read as facts
+     * @param offers other ways in which they may have been meant
      * @param chosen what narrows the search, each with the address without it
      * @param drafts names of forms with unsaved typing
      */
@@ -55,6 +56,7 @@ public final class PieceListPages {
             ColourBand.Swatch colour,
             List<SearchLinks.Link> chosen,
             List<SearchLinks.Fact> facts,
+            List<SearchLinks.Link> offers,
             List<ListedPiece> listed,
             int page,
             int pages,
@@ -109,6 +111,7 @@ public final class PieceListPages {
                 asked.colour() == null ? null : ColourBand.swatch(asked.colour(), "", 1, 0),
                 SearchLinks.chosen(asked),
                 SearchLinks.facts(asked, result.understood()),
+                SearchLinks.offers(asked, result.offers()),
                 listed(asked, result.hits()),
                 asked.page(),
                 pages,
