@@ -18,6 +18,7 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.condition.ConditionWords;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.Observation;
+import tenterbook.piece.condition.Overall;
 
 /**
  * The condition of a piece: its faults, the last examination and its observations, and events since then that may have changed
@@ -134,6 +135,11 @@ public record Condition(List<Fault> faults, List<Examination> examinations, List
         return examinations.stream()
                 .filter(each -> Examination.IN_TIME.compare(each, examination) < 0)
                 .toList();
+    }
+
+    /** The state of the whole in the last report; empty where it is not judged. */
+    public Optional<Overall> overall() {
+        return last().map(Examination::overall);
     }
 
     /** Events of kind ‘other’ since then whose note mentions damage. */

@@ -20,6 +20,7 @@ import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Database;
 import tenterbook.ledger.file.LedgerFile;
+import tenterbook.ledger.plain.OwnWords;
 import tenterbook.ledger.revision.EarlierPart;
 import tenterbook.ledger.revision.Erasure;
 import tenterbook.ledger.revision.Kind;
@@ -267,6 +268,11 @@ public final class Ledger implements AutoCloseable {
     /** Searches kept under a name; not part of the chain. */
     public SavedSearches savedSearches() {
         return new SavedSearches(database, clock);
+    }
+
+    /** The maker's own words for what is recorded; not part of the chain. */
+    public OwnWords ownWords() {
+        return new OwnWords(database);
     }
 
     /** Looks for damage; see {@link LedgerCheck}. */

@@ -24,6 +24,7 @@ import tenterbook.search.index.PieceCard;
 import tenterbook.search.query.Facet;
 import tenterbook.search.query.PieceQuery;
 import tenterbook.search.query.QueryParameters;
+import tenterbook.search.question.QuestionReader;
 import tenterbook.search.suggest.Suggester;
 import tenterbook.search.suggest.Suggestion;
 import tenterbook.words.Message;
@@ -165,14 +166,21 @@ public final class PieceIndex implements AutoCloseable {
     /** Searches; never fails on what a person typed. */
     public SearchResult search(PieceQuery query) {
         long started = System.nanoTime();
+        QuestionReader.Background background = background(query);
         return read((searcher, generation) -> new PieceSearch(searcher, generation.columns())
-                .run(query, this::today, started, follower.behind(generation)));
+                .run(query, background, started, follower.behind(generation)));
+    }
+
+    private QuestionReader.Background background(PieceQuery query) {
+        return new QuestionReader.Background(
+                this::today,
+                query.text().isEmpty() ? Map.of() : archive.ledger().ownWords().means());
     }
 
     /** How many pieces a search finds now; cheaper than searching. */
     public long count(PieceQuery query) {
-        return read(
-                (searcher, generation) -> new PieceSearch(searcher, generation.columns()).count(query, this::today));
+        return read((searcher, generation) ->
+                new PieceSearch(searcher, generation.columns()).count(query, background(query)));
     }
 
     /**
@@ -182,7 +190,7 @@ public final class PieceIndex implements AutoCloseable {
      */
     public FoundNumbers numbers(PieceQuery query, int most) {
         return read((searcher, generation) -> new PieceSearch(searcher, generation.columns())
-                .numbers(query, this::today, most, follower.behind(generation)));
+                .numbers(query, background(query), most, follower.behind(generation)));
     }
 
     private LocalDate today() {

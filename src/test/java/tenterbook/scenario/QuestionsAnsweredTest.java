@@ -49,13 +49,13 @@ class QuestionsAnsweredTest {
             worst(seen);
             print("judged-questions-unseen.tsv", unseen);
             Figures known = Figures.of(seen);
-            assertThat(known.rightFirst()).as("right first").isGreaterThanOrEqualTo(0.9);
-            assertThat(known.rightSet()).as("right set").isGreaterThanOrEqualTo(0.85);
-            assertThat(known.ndcg()).as("nDCG at 10").isGreaterThanOrEqualTo(0.95);
+            assertThat(known.rightFirst()).as("right first").isGreaterThanOrEqualTo(0.93);
+            assertThat(known.rightSet()).as("right set").isGreaterThanOrEqualTo(0.9);
+            assertThat(known.ndcg()).as("nDCG at 10").isGreaterThanOrEqualTo(0.97);
             Figures held = Figures.of(unseen);
-            assertThat(held.rightFirst()).as("right first of those held back").isGreaterThanOrEqualTo(0.8);
-            assertThat(held.rightSet()).as("right set of those held back").isGreaterThanOrEqualTo(0.7);
-            assertThat(held.ndcg()).as("nDCG at 10 of those held back").isGreaterThanOrEqualTo(0.8);
+            assertThat(held.rightFirst()).as("right first of those held back").isGreaterThanOrEqualTo(0.88);
+            assertThat(held.rightSet()).as("right set of those held back").isGreaterThanOrEqualTo(0.75);
+            assertThat(held.ndcg()).as("nDCG at 10 of those held back").isGreaterThanOrEqualTo(0.86);
         }
     }
 

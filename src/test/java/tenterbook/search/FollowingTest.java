@@ -141,6 +141,8 @@ class FollowingTest {
                         r.behind(),
                         "",
                         List.of(),
+                        List.of(),
+                        List.of(),
                         List.of()))
                 .toList();
     }

@@ -2,14 +2,18 @@ package tenterbook.search.find;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.apache.lucene.util.FixedBitSet;
 import tenterbook.search.facet.FacetColumn;
 import tenterbook.search.facet.FacetTerms;
 import tenterbook.search.index.PieceNumbers;
 import tenterbook.search.query.Constraint;
 import tenterbook.search.query.Days;
+import tenterbook.search.query.Facet;
+import tenterbook.search.query.FacetValues;
 import tenterbook.search.query.Measured;
 import tenterbook.search.query.Span;
 
@@ -28,7 +32,7 @@ final class ConstraintFilter {
             if (each instanceof Constraint.OfFacet facet) {
                 tests.add(facet(facet, terms));
             } else if (each instanceof Constraint.OfNumber number) {
-                tests.add(number(number));
+                tests.add(number(number, terms));
             } else if (each instanceof Constraint.OfDays days) {
                 tests.add(days(days));
             } else if (each instanceof Constraint.OfMonth month) {
@@ -79,8 +83,14 @@ final class ConstraintFilter {
         return false;
     }
 
-    private static Test number(Constraint.OfNumber asked) {
+    private static Test number(Constraint.OfNumber asked, FacetTerms.Term[] terms) {
+        Set<String> codes = new HashSet<>();
+        asked.currencies().forEach(code -> codes.add(FacetValues.folded(code)));
+        Test currency = facet(new Constraint.OfFacet(Facet.CURRENCY, codes, false), terms);
         return (columns, doc) -> {
+            if (!codes.isEmpty() && !currency.meets(columns, doc)) {
+                return false;
+            }
             boolean all = true;
             for (Map.Entry<Measured, Span> each : asked.spans().entrySet()) {
                 if (!known(columns, each.getKey(), doc)) {
@@ -93,36 +103,70 @@ final class ConstraintFilter {
     }
 
     private static boolean known(Columns columns, Measured what, int doc) {
-        return what == Measured.SIDE
-                ? known(columns, Measured.LENGTH, doc) || known(columns, Measured.WIDTH, doc)
-                : !Double.isNaN(columns.ranges[2 * column(what)][doc]);
+        return switch (what) {
+            case RATIO -> !Double.isNaN(shorter(columns, 0, doc));
+            case SIDE, LENGTH -> !Double.isNaN(longer(columns, 0, doc));
+            default -> !Double.isNaN(columns.ranges[2 * column(what)][doc]);
+        };
     }
 
     private static boolean lies(Columns columns, Measured what, Span span, int doc) {
-        if (what == Measured.SIDE) {
+        double[][] ranges = columns.ranges;
+        return switch (what) {
+            case LENGTH -> longer(span, columns, doc);
+            case WIDTH ->
+                shorter(span, columns, doc)
+                        || span.overlaps(ranges[2 * PieceNumbers.WIDTH][doc], ranges[2 * PieceNumbers.WIDTH + 1][doc]);
             // 'Under' a length means the longer side too.
-            return span.from() == null
-                    ? lies(columns, Measured.LENGTH, span, doc)
-                    : lies(columns, Measured.LENGTH, span, doc) || lies(columns, Measured.WIDTH, span, doc);
-        }
-        return span.overlaps(columns.ranges[2 * column(what)][doc], columns.ranges[2 * column(what) + 1][doc]);
+            case SIDE -> longer(span, columns, doc) || span.from() != null && shorter(span, columns, doc);
+            case RATIO ->
+                span.overlaps(
+                        longer(columns, 0, doc) / shorter(columns, 1, doc),
+                        longer(columns, 1, doc) / shorter(columns, 0, doc));
+            default -> span.overlaps(ranges[2 * column(what)][doc], ranges[2 * column(what) + 1][doc]);
+        };
+    }
+
+    private static boolean longer(Span span, Columns columns, int doc) {
+        return span.overlaps(longer(columns, 0, doc), longer(columns, 1, doc));
+    }
+
+    private static boolean shorter(Span span, Columns columns, int doc) {
+        return span.overlaps(shorter(columns, 0, doc), shorter(columns, 1, doc));
+    }
+
+    /** @param end 0 for the lower, 1 for the upper; NaN where no side is known */
+    private static double longer(Columns columns, int end, int doc) {
+        double length = columns.ranges[2 * PieceNumbers.LENGTH + end][doc];
+        double width = columns.ranges[2 * PieceNumbers.WIDTH + end][doc];
+        return Double.isNaN(length) ? width : Double.isNaN(width) ? length : Math.max(length, width);
+    }
+
+    /** NaN where one side is not known. */
+    private static double shorter(Columns columns, int end, int doc) {
+        return Math.min(
+                columns.ranges[2 * PieceNumbers.LENGTH + end][doc], columns.ranges[2 * PieceNumbers.WIDTH + end][doc]);
     }
 
     /** How far a piece's numbers are from the ranges asked for, at both ends together. */
     static double distance(Constraint.OfNumber asked, Columns columns, int doc) {
         double sum = 0;
         for (Map.Entry<Measured, Span> each : asked.spans().entrySet()) {
-            double one = distance(each.getKey(), each.getValue(), columns, doc);
-            sum += each.getKey() != Measured.SIDE
-                    ? one
-                    : Math.min(one, distance(Measured.WIDTH, each.getValue(), columns, doc));
+            sum += switch (each.getKey()) {
+                case RATIO -> 0;
+                case SIDE, LENGTH, WIDTH ->
+                    Math.min(
+                            distance(PieceNumbers.LENGTH, each.getValue(), columns, doc),
+                            distance(PieceNumbers.WIDTH, each.getValue(), columns, doc));
+                default -> distance(column(each.getKey()), each.getValue(), columns, doc);
+            };
         }
         return sum;
     }
 
-    private static double distance(Measured what, Span span, Columns columns, int doc) {
-        double low = columns.ranges[2 * column(what)][doc];
-        double high = columns.ranges[2 * column(what) + 1][doc];
+    private static double distance(int column, Span span, Columns columns, int doc) {
+        double low = columns.ranges[2 * column][doc];
+        double high = columns.ranges[2 * column + 1][doc];
         double off = Math.abs(low - span.from()) + Math.abs(high - span.to());
         return Double.isNaN(off) ? Double.POSITIVE_INFINITY : off;
     }
@@ -130,10 +174,11 @@ final class ConstraintFilter {
     private static int column(Measured what) {
         return switch (what) {
             case DIPS -> PieceNumbers.DIPS;
-            case LENGTH, SIDE -> PieceNumbers.LENGTH;
             case WIDTH -> PieceNumbers.WIDTH;
             case PRICE -> PieceNumbers.PRICE;
             case MASS -> PieceNumbers.MASS;
+            // What else there is has no column of its own.
+            default -> PieceNumbers.LENGTH;
         };
     }
 

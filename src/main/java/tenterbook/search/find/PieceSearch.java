@@ -1,27 +1,16 @@
 package tenterbook.search.find;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Supplier;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.index.StoredFields;
 import org.apache.lucene.index.Term;
-import org.apache.lucene.index.Terms;
-import org.apache.lucene.index.TermsEnum;
-import org.apache.lucene.search.BooleanClause.Occur;
-import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.IndexSearcher;
-import org.apache.lucene.search.MatchAllDocsQuery;
-import org.apache.lucene.search.Query;
 import org.apache.lucene.search.ScoreDoc;
 import org.apache.lucene.search.TermQuery;
-import org.apache.lucene.util.BytesRef;
-import org.apache.lucene.util.StringHelper;
 import tenterbook.search.facet.FacetGroup;
 import tenterbook.search.index.Cards;
 import tenterbook.search.index.PieceCard;
@@ -45,12 +34,11 @@ public final class PieceSearch {
         this.columns = columns;
     }
 
-    /** @param today the day from which 'last year' is counted; asked for only by such words */
-    public SearchResult run(PieceQuery query, Supplier<LocalDate> today, long startedNanos, long behind)
+    /** @param background what questions are read with besides the archive's names */
+    public SearchResult run(PieceQuery query, QuestionReader.Background background, long startedNanos, long behind)
             throws IOException {
-        Reading reading = reading(query.text(), today);
-        ColourSearch colours = query.colours().any() ? ColourSearch.of(query.colours(), searcher, columns) : null;
-        Answer answer = answer(query, reading, colours);
+        ColourSearch colours = colours(query);
+        Answering.Answer answer = answering(query, background, colours).answer();
         UserText text = answer.text();
         int wanted = (int) Math.min(answer.found().total(), (long) query.page() * query.size());
         boolean beyond =
@@ -68,20 +56,22 @@ public final class PieceSearch {
                 answer.respelt(),
                 behind,
                 note(query, colours),
-                reading.facts(),
-                answer.leftOut());
+                answer.reading().facts(),
+                answer.leftOut(),
+                answer.reading().offers(),
+                answer.remarks());
     }
 
     /** How many pieces a search finds. */
-    public long count(PieceQuery query, Supplier<LocalDate> today) throws IOException {
-        ColourSearch colours = query.colours().any() ? ColourSearch.of(query.colours(), searcher, columns) : null;
-        return answer(query, reading(query.text(), today), colours).found().total();
+    public long count(PieceQuery query, QuestionReader.Background background) throws IOException {
+        return answering(query, background, colours(query)).answer().found().total();
     }
 
     /** The numbers of the pieces that a search finds, in its order, whatever its page. */
-    public FoundNumbers numbers(PieceQuery query, Supplier<LocalDate> today, int most, long behind) throws IOException {
-        ColourSearch colours = query.colours().any() ? ColourSearch.of(query.colours(), searcher, columns) : null;
-        Answer answer = answer(query, reading(query.text(), today), colours);
+    public FoundNumbers numbers(PieceQuery query, QuestionReader.Background background, int most, long behind)
+            throws IOException {
+        ColourSearch colours = colours(query);
+        Answering.Answer answer = answering(query, background, colours).answer();
         long total = answer.found().total();
         List<String> numbers = new ArrayList<>();
         for (int doc : ordered(query, answer, colours, (int) Math.min(total, most))) {
@@ -90,123 +80,14 @@ public final class PieceSearch {
         return new FoundNumbers(numbers, total, behind);
     }
 
-    private Reading reading(String typed, Supplier<LocalDate> today) {
-        if (typed.isEmpty()) {
-            return Reading.NOTHING;
-        }
-        return new QuestionReader(columns.lexicon(), plain -> holds(plain, false), plain -> holds(plain, true), today)
-                .read(typed);
+    private Answering answering(PieceQuery query, QuestionReader.Background background, ColourSearch colours) {
+        QuestionReader reader = new QuestionReader(columns.lexicon(), new IndexedNumbers(searcher), background);
+        return new Answering(query, reader, colours, searcher, columns);
     }
 
-    /** Whether a piece has a number that may be shortened to this, or one that begins with it. */
-    private boolean holds(String plain, boolean beginning) {
-        try {
-            BytesRef wanted = new BytesRef(plain);
-            for (LeafReaderContext leaf : searcher.getIndexReader().leaves()) {
-                Terms terms = leaf.reader().terms(PieceDocument.PLAIN);
-                TermsEnum each = terms == null ? null : terms.iterator();
-                if (each == null) {
-                    continue;
-                }
-                TermsEnum.SeekStatus found = each.seekCeil(wanted);
-                if (found == TermsEnum.SeekStatus.FOUND
-                        || beginning
-                                && found == TermsEnum.SeekStatus.NOT_FOUND
-                                && StringHelper.startsWith(each.term(), wanted)) {
-                    return true;
-                }
-            }
-            return false;
-        } catch (IOException e) {
-            throw new UncheckedIOException("The search index cannot be read; rebuild it with ‘reindex’", e);
-        }
-    }
-
-    /**
-     * What was found, and by which words.
-     *
-     * @param words null where only facts were asked for
-     */
-    private record Answer(
-            Reading reading, Scan.Found found, UserText text, TextQuery words, boolean respelt, List<String> leftOut) {}
-
-    /**
-     * By all words as they are typed, else all words with other spellings, else as many words as some piece has together with the
-     * facts, in the order in which they are typed. Facts are never left out.
-     */
-    private Answer answer(PieceQuery query, Reading reading, ColourSearch colours) throws IOException {
-        UserText text = reading.words();
-        Answer exact = answer(query, reading, text, colours, false);
-        if (exact.found().total() > 0 || text.empty()) {
-            return exact;
-        }
-        if (mayBeRespelt(text)) {
-            Answer near = answer(query, reading, text, colours, true);
-            if (near.found().total() > 0) {
-                return near;
-            }
-        }
-        return some(query, reading, colours, exact);
-    }
-
-    private Answer some(PieceQuery query, Reading reading, ColourSearch colours, Answer none) throws IOException {
-        List<UserText.Term> kept = new ArrayList<>();
-        List<String> leftOut = new ArrayList<>();
-        Answer best = none;
-        for (UserText.Term part : reading.words().parts()) {
-            kept.add(part);
-            Answer tried = answer(query, reading, new UserText(List.copyOf(kept)), colours, false);
-            if (tried.found().total() == 0) {
-                kept.remove(kept.size() - 1);
-                leftOut.add(String.join(" ", part.words()));
-            } else {
-                best = tried;
-            }
-        }
-        if (kept.isEmpty() && !reading.facts().isEmpty()) {
-            best = answer(query, reading, UserText.NONE, colours, false);
-        }
-        return best.found().total() == 0
-                ? none
-                : new Answer(reading, best.found(), best.text(), best.words(), false, List.copyOf(leftOut));
-    }
-
-    private Answer answer(PieceQuery query, Reading reading, UserText text, ColourSearch colours, boolean respelt)
-            throws IOException {
-        TextQuery words = text.empty()
-                ? null
-                : new TextQuery(text, searcher, respelt ? TextQuery.Spelling.SIMILAR : TextQuery.Spelling.AS_TYPED);
-        Query matching = withNumbers(words == null ? null : words.matching(), reading);
-        Scan.Found found = Scan.of(query, reading.constraints(), matching, colours, searcher, columns);
-        return new Answer(reading, found, text, words, respelt, List.of());
-    }
-
-    /** Numbers of pieces are found as words are; several mean any of them. */
-    private static Query withNumbers(Query words, Reading reading) {
-        BooleanQuery.Builder numbers = new BooleanQuery.Builder();
-        BooleanQuery.Builder all = new BooleanQuery.Builder();
-        boolean asked = false;
-        boolean denied = false;
-        for (Constraint each : reading.constraints()) {
-            if (each instanceof Constraint.OfPieceNumber number) {
-                Query one = new TermQuery(new Term(PieceDocument.PLAIN, number.plain()));
-                if (number.not()) {
-                    all.add(one, Occur.MUST_NOT);
-                    denied = true;
-                } else {
-                    numbers.add(one, Occur.SHOULD);
-                    asked = true;
-                }
-            }
-        }
-        if (!asked && !denied) {
-            return words;
-        }
-        all.add(words == null ? new MatchAllDocsQuery() : words, Occur.MUST);
-        if (asked) {
-            all.add(numbers.build(), Occur.FILTER);
-        }
-        return all.build();
+    /** Null where no colours are asked for. */
+    private ColourSearch colours(PieceQuery query) throws IOException {
+        return query.colours().any() ? ColourSearch.of(query.colours(), searcher, columns) : null;
     }
 
     private static String note(PieceQuery query, ColourSearch colours) {
@@ -216,14 +97,9 @@ public final class PieceSearch {
                         .inEnglish();
     }
 
-    private static boolean mayBeRespelt(UserText text) {
-        return text.parts().stream()
-                .anyMatch(part -> !part.without()
-                        && !part.phrase()
-                        && part.words().stream().anyMatch(word -> TextQuery.edits(word) > 0));
-    }
-
-    private int[] ordered(PieceQuery query, Answer answer, ColourSearch colours, int wanted) throws IOException {
+    /** @param wanted at most so many, 0 for none */
+    private int[] ordered(PieceQuery query, Answering.Answer answer, ColourSearch colours, int wanted)
+            throws IOException {
         if (wanted == 0) {
             return new int[0];
         }
@@ -236,7 +112,7 @@ public final class PieceSearch {
     }
 
     /** By the words, else in the order that the question asks for, else nearest to its number first, else newest first. */
-    private int[] answered(Ordering ordering, Answer answer) throws IOException {
+    private int[] answered(Ordering ordering, Answering.Answer answer) throws IOException {
         Reading reading = answer.reading();
         if (reading.order() != null) {
             return ordering.by(reading.order());

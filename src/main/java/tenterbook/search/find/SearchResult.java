@@ -3,7 +3,9 @@ package tenterbook.search.find;
 import java.util.List;
 import tenterbook.search.facet.FacetGroup;
 import tenterbook.search.query.PieceQuery;
+import tenterbook.search.question.Offer;
 import tenterbook.search.question.Understood;
+import tenterbook.words.Message;
 
 /**
  * What a search found.
@@ -17,6 +19,8 @@ import tenterbook.search.question.Understood;
  * @param note a sentence for the person where the search could not be answered as asked; usually empty
  * @param understood what of the question was read as facts, in order
  * @param leftOut words of the question that no piece found has; empty unless nothing has all of them
+ * @param offers other ways in which the question may have been meant
+ * @param remarks sentences on what of the question could not be looked for, or was read otherwise than typed
  */
 public record SearchResult(
         long total,
@@ -28,11 +32,15 @@ public record SearchResult(
         long behind,
         String note,
         List<Understood> understood,
-        List<String> leftOut) {
+        List<String> leftOut,
+        List<Offer> offers,
+        List<Message> remarks) {
     public SearchResult {
         hits = List.copyOf(hits);
         facets = List.copyOf(facets);
         understood = List.copyOf(understood);
         leftOut = List.copyOf(leftOut);
+        offers = List.copyOf(offers);
+        remarks = List.copyOf(remarks);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.lucene.search.spell.LevenshteinDistance;
 import tenterbook.search.index.PieceTexts;
+import tenterbook.search.query.Letters;
 import tenterbook.search.query.Stems;
 import tenterbook.search.query.TextAnalysis;
 import tenterbook.search.query.TextAnalysis.Token;
@@ -88,7 +89,7 @@ final class Snippets {
 
     private boolean anyOf(UserText.Term part, String word) {
         for (String wanted : part.words()) {
-            int edits = respelt ? TextQuery.edits(wanted) : 0;
+            int edits = respelt ? Letters.edits(wanted) : 0;
             if (word.equals(wanted)
                     || !part.phrase() && Stems.alike(wanted, word)
                     || part.unfinished() && word.startsWith(wanted)

@@ -24,6 +24,7 @@ import org.apache.lucene.search.Query;
 import org.apache.lucene.search.TermQuery;
 import org.apache.lucene.util.BytesRef;
 import tenterbook.search.index.PieceDocument;
+import tenterbook.search.query.Letters;
 import tenterbook.search.query.Stems;
 import tenterbook.search.query.UserText;
 
@@ -148,7 +149,7 @@ public final class TextQuery {
                 any.add(starting(PieceDocument.TITLE, word, STARTS * TITLE), Occur.SHOULD);
             }
         }
-        int edits = similar && !part.phrase() ? edits(word) : 0;
+        int edits = similar && !part.phrase() ? Letters.edits(word) : 0;
         if (edits > 0) {
             any.add(near(PieceDocument.ALL, word, edits, RESPELT), Occur.SHOULD);
             any.add(near(PieceDocument.TITLE, word, edits, RESPELT * TITLE), Occur.SHOULD);
@@ -173,9 +174,9 @@ public final class TextQuery {
             BooleanQuery.Builder each = new BooleanQuery.Builder();
             for (String word : words) {
                 each.add(
-                        edits(word) == 0
+                        Letters.edits(word) == 0
                                 ? term(PieceDocument.ALL, word)
-                                : near(PieceDocument.ALL, word, edits(word), RESPELT),
+                                : near(PieceDocument.ALL, word, Letters.edits(word), RESPELT),
                         Occur.MUST);
             }
             any.add(each.build(), Occur.SHOULD);
@@ -214,15 +215,6 @@ public final class TextQuery {
             seek = each.next() == null ? TermsEnum.SeekStatus.END : TermsEnum.SeekStatus.FOUND;
         }
         return endings;
-    }
-
-    /** Letters that may be wrong in a word of this length. */
-    public static int edits(String word) {
-        int letters = word.codePointCount(0, word.length());
-        if (letters < 4 || word.chars().allMatch(Character::isDigit)) {
-            return 0;
-        }
-        return letters < 7 ? 1 : 2;
     }
 
     private Query near(String field, String word, int edits, float boost) throws IOException {

@@ -119,7 +119,7 @@ public final class PieceDocument {
             text(ALL, title);
         }
         Stream.of(
-                        facts.boards().values().stream().map(board -> board.title()),
+                        facts.boards().values().stream().flatMap(board -> Stream.of(board.title(), board.wood())),
                         facts.cloth().cloths().stream().map(cloth -> cloth.title()),
                         facts.lotsUsed().map(PieceFacets::nameOf))
                 .flatMap(names -> names)
@@ -127,6 +127,7 @@ public final class PieceDocument {
                 .forEach(name -> text(NAMED, name));
         List<PieceTexts.Passage> passages = PieceTexts.of(facts, colours.all());
         passages.forEach(passage -> text(ALL, passage.text()));
+        StatusWords.of(facts.whereabouts().status()).forEach(word -> text(ALL, word));
         sameBytes(PASSAGES, Cards.written(passages));
         facts.boardUses().stream().map(BoardUse::board).distinct().forEach(board -> term(BOARD, board.value()));
         SuggestTerms.of(facts).forEach(term -> term(SUGGEST, term));

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import tenterbook.colour.space.ColourWords;
 import tenterbook.facts.Condition;
 import tenterbook.facts.Denial;
@@ -14,16 +15,24 @@ import tenterbook.facts.PieceFacts;
 import tenterbook.material.FibreShare;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
+import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
+import tenterbook.measure.Quantity;
+import tenterbook.measure.Unit;
 import tenterbook.piece.ColourRole;
 import tenterbook.piece.Event;
+import tenterbook.piece.EventKind;
 import tenterbook.piece.Fault;
+import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Status;
 import tenterbook.recipe.BoardUse;
+import tenterbook.recipe.Clamping;
+import tenterbook.recipe.Step;
 import tenterbook.search.query.Facet;
 import tenterbook.search.query.FacetValues;
 import tenterbook.search.query.Lacking;
+import tenterbook.search.query.Measured;
 import tenterbook.words.Message;
 
 /** The values of each facet that a piece has. */
@@ -90,13 +99,68 @@ public final class PieceFacets {
                     ? event.when().from() + "/" + event.when().to()
                     : "/";
             String value = FacetValues.word(event.kind()) + "/" + when.replace("null", "");
-            put(values, Facet.EVENT, value, value);
+            put(
+                    values,
+                    Facet.EVENT,
+                    value,
+                    facts.party(event.party())
+                            .filter(party -> named(event))
+                            .map(PieceFacets::party)
+                            .orElse(value));
         }
+        forQuestions(facts, values);
         lacking(facts).forEach(lack -> put(values, Facet.LACKING, lack.code(), lack.inEnglish()));
         String examined = Denial.NEVER.unless(
                 condition, () -> condition.lastLooked().map(PieceFacets::year).orElseThrow());
         put(values, Facet.EXAMINED, examined.replace(' ', '-'), examined);
         return values;
+    }
+
+    /** What nobody chooses by, but asks for. */
+    private static void forQuestions(PieceFacts facts, Map<Facet, Set<Value>> values) {
+        Money price = facts.piece().price();
+        if (price != null) {
+            put(
+                    values,
+                    Facet.CURRENCY,
+                    price.currency().getCurrencyCode(),
+                    price.currency().getCurrencyCode());
+        }
+        facts.boardUses().stream()
+                .flatMap(use -> facts.board(use.board()).stream())
+                .forEach(board -> name(values, Facet.WOOD, board.wood()));
+        for (Clamping clamping : facts.clampings()) {
+            for (Step step : clamping.steps()) {
+                step(values, Measured.TEMPERATURE, step.temperature().in(Unit.CELSIUS));
+                step(values, Measured.PH, step.ph());
+                step(values, Measured.DURATION, step.duration().in(Unit.MINUTE));
+            }
+        }
+    }
+
+    private static void step(Map<Facet, Set<Value>> values, Measured what, Quantity quantity) {
+        if (quantity.known() && !Double.isNaN(end(quantity.low())) && !Double.isNaN(end(quantity.high()))) {
+            String value =
+                    what.name().toLowerCase(Locale.ROOT) + "/" + text(quantity.low()) + "/" + text(quantity.high());
+            put(values, Facet.STEP, value, value);
+        }
+    }
+
+    private static double end(@Nullable Double end) {
+        return end == null ? 0 : end;
+    }
+
+    private static String text(@Nullable Double end) {
+        return end == null ? "" : Double.toString(end);
+    }
+
+    /** Whether people date other work by it, naming who was concerned; sales are too many. */
+    private static boolean named(Event event) {
+        return event.kind() == EventKind.LENT || event.kind() == EventKind.SHOWN || event.kind() == EventKind.CONSIGNED;
+    }
+
+    private static String party(Party party) {
+        return party.kind().isEmpty() ? party.title() : party.title() + " (" + party.kind() + ")";
     }
 
     private static Set<Lacking> lacking(PieceFacts facts) {

@@ -64,6 +64,9 @@ public final class PieceTexts {
                 .distinct()
                 .collect(Collectors.joining(", "));
         add(texts, label("colours"), names);
+        if (facts.whereabouts().status() != null) {
+            add(texts, label("status"), facts.whereabouts().status().toString());
+        }
         if (piece.category() != null) {
             add(texts, label("kind-of-piece"), piece.category().toString());
         }

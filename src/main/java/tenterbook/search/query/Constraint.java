@@ -29,10 +29,18 @@ public sealed interface Constraint {
 
     /**
      * Has numbers that can lie in these ranges, all of them; where one is not recorded, neither this nor its contrary holds.
+     *
+     * @param currencies of a price, as three letters; one in another currency meets neither this nor its contrary; empty for any
      */
-    record OfNumber(Map<Measured, Span> spans, boolean not) implements Constraint {
+    record OfNumber(Map<Measured, Span> spans, Set<String> currencies, boolean not) implements Constraint {
         public OfNumber {
             spans = Map.copyOf(spans);
+            currencies = Set.copyOf(currencies);
+        }
+
+        /** In whatever currency. */
+        public OfNumber(Map<Measured, Span> spans, boolean not) {
+            this(spans, Set.of(), not);
         }
 
         /** Whether every range has two ends, so that some numbers are nearer to its middle than others. */
@@ -42,7 +50,7 @@ public sealed interface Constraint {
 
         @Override
         public OfNumber negated() {
-            return new OfNumber(spans, !not);
+            return new OfNumber(spans, currencies, !not);
         }
     }
 

@@ -1,6 +1,7 @@
 package tenterbook.search.query;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import tenterbook.piece.Category;
 import tenterbook.piece.Status;
@@ -43,9 +44,22 @@ public final class Facet implements Comparable<Facet> {
      */
     public static final Facet EVENT = new Facet("event", Message.of("search.facet.event"), 120, List.of());
 
+    /**
+     * What its steps measured, as in {@code temperature/38/42}: what, lower and upper end in °C, minutes or pH, each empty where that is
+     * open. For questions alone, as the next two.
+     */
+    public static final Facet STEP = new Facet("step", Message.of("search.facet.step"), 130, List.of());
+    /** Of its price, as in {@code EUR}. */
+    public static final Facet CURRENCY = new Facet("currency", Message.of("search.facet.currency"), 140, List.of());
+    /** Of its boards. */
+    public static final Facet WOOD = new Facet("wood", Message.of("search.facet.wood"), 150, List.of());
+
+    private static final Set<Facet> FOR_QUESTIONS = Set.of(EVENT, STEP, CURRENCY, WOOD);
+
     /** Those whose values the index finds by itself, in order. */
     public static final List<Facet> OWN = List.of(
-            BOARD, CLOTH, FIBRE, DYE, MORDANT, STATUS, CATEGORY, HOLDER, YEAR, FAULT, COLOUR, EXAMINED, LACKING, EVENT);
+            BOARD, CLOTH, FIBRE, DYE, MORDANT, STATUS, CATEGORY, HOLDER, YEAR, FAULT, COLOUR, EXAMINED, LACKING, EVENT,
+            STEP, CURRENCY, WOOD);
 
     private final String parameter;
     private final Written label;
@@ -87,7 +101,7 @@ public final class Facet implements Comparable<Facet> {
 
     /** Whether its values are offered to narrow a search by. */
     public boolean offered() {
-        return !equals(EVENT);
+        return !FOR_QUESTIONS.contains(this);
     }
 
     /** Every value it can have; empty where that is open. */

@@ -38,7 +38,7 @@ public record PieceQuery(
     public static final double MOST_WITHIN = 40;
     public static final int USUAL_SIZE = 24;
     public static final int MOST_SIZE = 200;
-    static final int LONGEST_TEXT = 400;
+    public static final int LONGEST_TEXT = 400;
 
     /** Every piece, newest first. */
     public static final PieceQuery EVERYTHING =

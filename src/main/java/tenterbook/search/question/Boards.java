@@ -50,19 +50,30 @@ final class Boards implements Match.Matcher {
 
     @Override
     public Match at(List<Token> tokens, int from) {
-        Token first = tokens.get(from);
-        boolean noun = words.has("board", first);
-        int number = from + 1;
-        if (number >= tokens.size()
-                || !tokens.get(number).number()
-                || !noun && !(first.word() && tokens.get(number).glued())) {
-            return noun ? called(tokens, from) : null;
+        boolean noun = words.has("board", tokens.get(from));
+        int at = noun ? from + 1 : from;
+        Match identified = identified(tokens, at);
+        if (identified != null || !noun || at >= tokens.size()) {
+            return identified;
         }
-        String digits = tokens.get(number).text();
-        String board = noun
-                ? lexicon.boardNumbered(PlainNumber.of(digits))
-                : lexicon.board(PlainNumber.of(first.text() + digits));
-        return board == null ? null : match(tokens, number + 1, board, board);
+        if (!tokens.get(at).number()) {
+            return called(tokens, from);
+        }
+        String board = lexicon.boardNumbered(PlainNumber.of(tokens.get(at).text()));
+        return board == null ? null : match(tokens, at + 1, board, board);
+    }
+
+    /** Letters and digits in one word. */
+    private Match identified(List<Token> tokens, int at) {
+        if (at + 1 >= tokens.size()
+                || !tokens.get(at).word()
+                || !tokens.get(at + 1).number()
+                || !tokens.get(at + 1).glued()) {
+            return null;
+        }
+        String board = lexicon.board(
+                PlainNumber.of(tokens.get(at).text() + tokens.get(at + 1).text()));
+        return board == null ? null : match(tokens, at + 2, board, board);
     }
 
     /** 'board' before words of one board's name. */

@@ -27,11 +27,12 @@ final class Events implements Match.Matcher {
             return null;
         }
         int at = event.end();
-        if (at < tokens.size() && tokens.get(at).is("on", "again")) {
+        if (at < tokens.size() && tokens.get(at).is("on", "again", "out")) {
             at++;
         }
         Times.When when = at < tokens.size() ? times.when(tokens, at) : null;
-        if (when == null && words.value("status", tokens.subList(from, event.end())) != null) {
+        List<Token> typed = tokens.subList(from, event.end());
+        if (when == null && (words.value("status", typed) != null || words.value("has", typed) != null)) {
             return null;
         }
         Set<String> values = new LinkedHashSet<>();
@@ -45,16 +46,22 @@ final class Events implements Match.Matcher {
             return null;
         }
         return new Match(
-                when == null ? event.end() : when.end(),
-                new Constraint.OfFacet(Facet.EVENT, values, false),
-                Message.of(
-                        "question.event",
-                        "event",
-                        Message.of("piece.event." + event.value()),
-                        "dated",
-                        when != null,
-                        "when",
-                        when == null ? "" : Times.words(when)));
+                        when == null ? event.end() : when.end(),
+                        new Constraint.OfFacet(Facet.EVENT, values, false),
+                        Message.of(
+                                "question.event",
+                                "event",
+                                Message.of("piece.event." + event.value()),
+                                "dated",
+                                when != null,
+                                "when",
+                                when == null ? "" : Times.words(when)))
+                .offering(
+                        when == null
+                                ? List.of()
+                                : when.others().stream()
+                                        .map(other -> event.value().replace('-', ' ') + " " + other)
+                                        .toList());
     }
 
     /** @param parts kind, first and last possible day, each empty where it is not known */

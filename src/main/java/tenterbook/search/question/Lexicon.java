@@ -151,6 +151,13 @@ public final class Lexicon {
         return found;
     }
 
+    /** The words of the names that are looked for by name. */
+    Set<String> words() {
+        Set<String> words = new TreeSet<>();
+        BY_NAME.forEach(facet -> all(facet).forEach(name -> words.addAll(name.words())));
+        return words;
+    }
+
     List<Name> all(Facet facet) {
         return names.getOrDefault(facet, List.of());
     }

@@ -1,5 +1,6 @@
 package tenterbook.search.question;
 
+import java.util.List;
 import tenterbook.search.query.Constraint;
 import tenterbook.words.Message;
 
@@ -8,18 +9,27 @@ import tenterbook.words.Message;
  *
  * @param end the first token after them
  * @param label without whether it must not be so
- * @param deniedOnly whether it is one only after 'without' and the like, as 'price' is in 'without price'; the constraint is then
- *     what it asks with that word before it
+ * @param deniedOnly whether it is one only after 'without', 'with' and the like, as 'price' is in 'without price'; the constraint is
+ *     then what it asks with 'without' before it
  * @param weighs whether a piece that has the very words comes before others that meet the constraint
+ * @param others what may have been meant instead, each as it would be typed in their place
  */
-record Match(int end, Constraint constraint, Message label, boolean deniedOnly, boolean weighs) {
+record Match(int end, Constraint constraint, Message label, boolean deniedOnly, boolean weighs, List<String> others) {
     Match(int end, Constraint constraint, Message label) {
-        this(end, constraint, label, false, false);
+        this(end, constraint, label, false, false, List.of());
+    }
+
+    Match offering(List<String> instead) {
+        return new Match(end, constraint, label, deniedOnly, weighs, List.copyOf(instead));
+    }
+
+    Match weighing() {
+        return new Match(end, constraint, label, deniedOnly, true, others);
     }
 
     /** Something that reads facts from tokens. */
     interface Matcher {
         /** The fact that begins at a token; null where none does. */
-        Match at(java.util.List<Token> tokens, int from);
+        Match at(List<Token> tokens, int from);
     }
 }

@@ -48,6 +48,10 @@ final class Names implements Match.Matcher {
                 return match;
             }
         }
+        Match wood = wood(tokens, from);
+        if (wood != null) {
+            return wood;
+        }
         Match holder = holder(tokens, from);
         return holder != null ? holder : part(tokens.get(from), from + 1);
     }
@@ -83,11 +87,10 @@ final class Names implements Match.Matcher {
         }
         if (words.value("made", some) != null) {
             return new Match(
-                    end,
-                    new Constraint.OfFacet(Facet.LACKING, Set.of(Lacking.BOARD.code()), true),
-                    Message.of("question.board-clamped"),
-                    false,
-                    true);
+                            end,
+                            new Constraint.OfFacet(Facet.LACKING, Set.of(Lacking.BOARD.code()), true),
+                            Message.of("question.board-clamped"))
+                    .weighing();
         }
         String tag = words.value("tag", some);
         if (tag != null && lexicon.tag() != null) {
@@ -114,6 +117,11 @@ final class Names implements Match.Matcher {
             return new Match(
                     end, new Constraint.OfFacet(Facet.STATUS, values, true), Message.of("question.not", "what", label));
         }
+        String has = words.value("has", some);
+        if (has != null) {
+            Constraint.OfFacet recorded = new Constraint.OfFacet(Facet.LACKING, Set.of(has), true);
+            return new Match(end, recorded, having(recorded));
+        }
         String lacks = words.value("lacks", some);
         String lacking = lacks == null ? words.value("lacking", some) : lacks;
         if (lacking == null) {
@@ -124,7 +132,16 @@ final class Names implements Match.Matcher {
                 new Constraint.OfFacet(Facet.LACKING, Set.of(lacking), false),
                 Message.of("question.lacks", "what", Message.of("question.lacking." + lacking)),
                 lacks == null,
-                false);
+                false,
+                List.of());
+    }
+
+    /** @param lacking one thing that a piece can lack */
+    static Message having(Constraint.OfFacet lacking) {
+        return Message.of(
+                "question.has",
+                "what",
+                Message.of("question.lacking." + lacking.values().iterator().next()));
     }
 
     private Match ofTable(String kind, List<Token> some, int end) {
@@ -181,7 +198,24 @@ final class Names implements Match.Matcher {
             return null;
         }
         Match match = match(Facet.COLOUR, names, end);
-        return new Match(end, match.constraint(), match.label(), false, true);
+        return match.weighing();
+    }
+
+    /** 'lime wood' and 'wood: lime': what the boards are of. */
+    private Match wood(List<Token> tokens, int from) {
+        for (int noun = from; noun <= from + 1 && noun < tokens.size(); noun++) {
+            int name = noun == from ? from + 1 : from;
+            if (words.has("wood", tokens.get(noun))
+                    && name < tokens.size()
+                    && tokens.get(name).word()) {
+                Set<Lexicon.Name> found =
+                        lexicon.having(Facet.WOOD, List.of(tokens.get(name).text()));
+                if (!found.isEmpty()) {
+                    return match(Facet.WOOD, found, from + 2);
+                }
+            }
+        }
+        return null;
     }
 
     /** Words of a board's name before 'board'. */

@@ -1,7 +1,8 @@
 package tenterbook.search.question;
 
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Locale;
+import java.util.stream.Collectors;
 import tenterbook.search.query.Constraint;
 import tenterbook.search.query.PlainNumber;
 import tenterbook.words.Message;
@@ -11,16 +12,10 @@ final class Numbers implements Match.Matcher {
     private static final int LONGEST = 6;
 
     private final WordTable words = WordTable.SHIPPED;
-    private final Predicate<String> known;
-    private final Predicate<String> begins;
+    private final QuestionReader.Pieces pieces;
 
-    /**
-     * @param known whether a piece has a number that may be shortened to this one
-     * @param begins whether a piece has a number that begins so
-     */
-    Numbers(Predicate<String> known, Predicate<String> begins) {
-        this.known = known;
-        this.begins = begins;
+    Numbers(QuestionReader.Pieces pieces) {
+        this.pieces = pieces;
     }
 
     @Override
@@ -37,9 +32,17 @@ final class Numbers implements Match.Matcher {
             }
             boolean alone = end - first == 1;
             boolean asked = alone ? named || tokens.size() == 1 : true;
-            if (asked && known.test(plain) || !alone && missing(plain)) {
+            List<String> known = asked ? pieces.numbered(plain) : List.of();
+            if (!known.isEmpty() || !alone && missing(plain)) {
                 return new Match(
-                        end, new Constraint.OfPieceNumber(plain, false), Message.of("question.piece", "number", plain));
+                        end,
+                        new Constraint.OfPieceNumber(plain, false),
+                        Message.of(
+                                "question.piece",
+                                "count",
+                                known.size(),
+                                "number",
+                                known.isEmpty() ? typed(tokens.subList(first, end)) : known.get(0)));
             }
         }
         return null;
@@ -59,7 +62,12 @@ final class Numbers implements Match.Matcher {
         int last = plain.lastIndexOf(' ');
         return Character.isLetter(plain.charAt(0))
                 && plain.indexOf(' ') < last
-                && begins.test(plain.substring(0, last + 1));
+                && pieces.beginning(plain.substring(0, last + 1));
+    }
+
+    /** A number that no piece has, with the capitals that numbers have. */
+    private static String typed(List<Token> tokens) {
+        return tokens.stream().map(Token::text).collect(Collectors.joining()).toUpperCase(Locale.ROOT);
     }
 
     /** Letters at most in front, then digits; empty for anything else. */

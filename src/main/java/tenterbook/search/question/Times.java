@@ -1,19 +1,16 @@
 package tenterbook.search.question;
 
 import java.time.LocalDate;
-import java.time.Month;
 import java.time.YearMonth;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.DateText;
 import tenterbook.measure.PartialDate;
 import tenterbook.search.query.Constraint;
@@ -61,26 +58,18 @@ final class Times implements Match.Matcher {
     private static final Set<String> PASSED_OVER =
             Set.of("of", "the", "de", "do", "da", "in", "em", "during", "from", "made", "finished");
 
-    /** Months by season of the northern half of the year, as {@link DateText} reads them. */
-    private static final Map<String, Set<Integer>> SEASONS = Map.of(
-            "spring",
-            Set.of(3, 4, 5),
-            "summer",
-            Set.of(6, 7, 8),
-            "autumn",
-            Set.of(9, 10, 11),
-            "winter",
-            Set.of(12, 1, 2));
-
-    /** These are times only after 'in'. */
-    private static final Set<String> OTHER_WORDS =
-            Set.of("may", "march", "mar", "jan", "dec", "spring", "fall", "autumn", "summer", "winter");
-
     private final Supplier<LocalDate> day;
+    private final Months open;
 
     /** @param day from which 'last year' is counted; asked for only by such words */
     Times(Supplier<LocalDate> day) {
         this.day = day;
+        this.open = new Months(day);
+    }
+
+    /** An English word of dates for a Portuguese one; other words as they are. */
+    static String english(String word) {
+        return ENGLISH.getOrDefault(word, word);
     }
 
     /**
@@ -88,8 +77,19 @@ final class Times implements Match.Matcher {
      *
      * @param days null for months of whatever year
      * @param months 1 to 12; empty where there are days
+     * @param words for people; null where days or months say enough
+     * @param others what may have been meant instead, as it would be typed
      */
-    record When(int end, Days days, Set<Integer> months) {}
+    record When(
+            int end,
+            @Nullable Days days,
+            Set<Integer> months,
+            @Nullable Message words,
+            List<String> others) {
+        When(int end, @Nullable Days days, Set<Integer> months) {
+            this(end, days, months, null, List.of());
+        }
+    }
 
     @Override
     public Match at(List<Token> tokens, int from) {
@@ -100,19 +100,46 @@ final class Times implements Match.Matcher {
         Constraint constraint = when.days() == null
                 ? new Constraint.OfMonth(when.months(), false)
                 : new Constraint.OfDays(when.days(), false);
-        return new Match(when.end(), constraint, Message.of("question.finished", "when", words(when)));
+        return new Match(when.end(), constraint, Message.of("question.finished", "when", words(when)))
+                .offering(when.others());
     }
 
-    static String words(When when) {
-        return when.days() != null
+    /** @param bound 'before', 'after', 'since' or 'until' */
+    static Days bounded(String bound, Days days) {
+        return switch (bound) {
+            case "before" -> new Days(null, days.from().minusDays(1));
+            case "after" -> new Days(days.to().plusDays(1), null);
+            case "since" -> new Days(days.from(), null);
+            default -> new Days(null, days.to());
+        };
+    }
+
+    /** Whether a token is a year of these times. */
+    static boolean isYear(List<Token> tokens, int at) {
+        return at < tokens.size() && year(tokens.get(at));
+    }
+
+    static Message words(When when) {
+        if (when.words() != null) {
+            return when.words();
+        }
+        String plain = when.days() != null
                 ? when.days().toString()
-                : when.months().stream()
-                        .sorted()
-                        .map(month -> Month.of(month).getDisplayName(TextStyle.FULL, Locale.UK))
-                        .collect(Collectors.joining(", "));
+                : when.months().stream().sorted().map(Months::month).collect(Collectors.joining(", "));
+        return Message.of("question.time", "when", plain);
     }
 
     When when(List<Token> tokens, int from) {
+        WordTable.Found bound = WordTable.SHIPPED.longest("bound", tokens, from);
+        if (bound != null && !bound.value().equals("between")) {
+            for (int end = Math.min(tokens.size(), bound.end() + LONGEST); end > bound.end(); end--) {
+                List<Token> some = tokens.subList(bound.end(), end);
+                Days days = some.stream().anyMatch(Times::year) ? read(some) : null;
+                if (days != null && days.from() != null && days.to() != null) {
+                    return new When(end, bounded(bound.value(), days), Set.of());
+                }
+            }
+        }
         for (int end = Math.min(tokens.size(), from + LONGEST); end > from; end--) {
             List<Token> some = tokens.subList(from, end);
             Days days = relative(some);
@@ -123,33 +150,7 @@ final class Times implements Match.Matcher {
                 return new When(end, days, Set.of());
             }
         }
-        return months(tokens, from);
-    }
-
-    /** A month or a season after 'in', or a month whose name is no other word. */
-    private static When months(List<Token> tokens, int from) {
-        int at = from;
-        boolean in = tokens.get(at).is("in", "em", "no", "na", "during", "every", "this");
-        at += in ? 1 : 0;
-        if (at >= tokens.size() || !tokens.get(at).word()) {
-            return null;
-        }
-        String word = ENGLISH.getOrDefault(tokens.get(at).text(), tokens.get(at).text());
-        if (!in && OTHER_WORDS.contains(word)) {
-            return null;
-        }
-        Set<Integer> months = SEASONS.containsKey(word)
-                ? SEASONS.get(word)
-                : IntStream.rangeClosed(1, 12)
-                        .filter(month -> named(month, word))
-                        .boxed()
-                        .collect(Collectors.toSet());
-        return months.isEmpty() ? null : new When(at + 1, null, months);
-    }
-
-    private static boolean named(int month, String word) {
-        String name = Month.of(month).getDisplayName(TextStyle.FULL, Locale.UK).toLowerCase(Locale.ROOT);
-        return word.equals(name) || word.equals(name.substring(0, 3)) && !name.equals("may");
+        return open.at(tokens, from);
     }
 
     private static boolean year(Token token) {

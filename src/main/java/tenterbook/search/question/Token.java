@@ -25,7 +25,7 @@ record Token(Kind kind, String text, int start, int end, boolean glued) {
     private static final Pattern TOKEN = Pattern.compile("(?<quoted>[\"“”„«»][^\"“”„«»]*[\"“”„«»]?)"
             + "|(?<number>\\d+(?:[.,]\\d+)*[½¼¾]?)"
             + "|(?<word>[\\p{L}\\p{M}]+(?:['’][\\p{L}\\p{M}]+)*)"
-            + "|(?<sign>\\.\\.|[€$£¥%+<>≤≥~/×′″–—−-])");
+            + "|(?<sign>\\.\\.|[€$£¥%+<>≤≥~/×′″°º–—−-])");
 
     static List<Token> of(String typed) {
         List<Token> tokens = new ArrayList<>();
@@ -37,11 +37,19 @@ record Token(Kind kind, String text, int start, int end, boolean glued) {
                     : next.group("number") != null ? Kind.NUMBER : next.group("word") != null ? Kind.WORD : Kind.SIGN;
             String text = kind == Kind.QUOTED
                     ? next.group().replaceAll("[\"“”„«»]", "")
-                    : FacetValues.folded(next.group().replaceAll("[–—−]", "-"));
+                    : folded(next.group().replaceAll("[–—−]", "-"));
             tokens.add(new Token(kind, text, next.start(), next.end(), next.start() == end));
             end = next.end();
         }
         return tokens;
+    }
+
+    /** A fraction behind a number stays one sign: folded, '2½' would read as 21 halves. */
+    private static String folded(String text) {
+        char last = text.charAt(text.length() - 1);
+        return text.length() > 1 && "½¼¾".indexOf(last) >= 0
+                ? FacetValues.folded(text.substring(0, text.length() - 1)) + last
+                : FacetValues.folded(text);
     }
 
     boolean is(String... words) {

@@ -1,10 +1,12 @@
 package tenterbook.search.question;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVRecord;
 import tenterbook.measure.OwnTable;
 import tenterbook.search.query.Stems;
@@ -17,9 +19,32 @@ final class WordTable {
     /** Kinds whose words are found in other forms too, as 'leaks' beside 'leak'. */
     private static final Set<String> INFLECTED = Set.of("category", "fibre", "dye", "mordant", "fault");
 
+    private static final Pattern WITHOUT_BLANKS = Pattern.compile("[\\p{IsHan}\\p{IsHiragana}\\p{IsKatakana}]");
+
+    /** Kinds whose words are taken for a misspelt one. */
+    private static final List<String> CORRECTED = List.of(
+            "status",
+            "unstatus",
+            "category",
+            "fibre",
+            "dye",
+            "mordant",
+            "fault",
+            "any",
+            "made",
+            "tag",
+            "event",
+            "hue",
+            "measure",
+            "order",
+            "number",
+            "examined",
+            "square");
+
     static final WordTable SHIPPED = new WordTable();
 
     private final Map<String, Map<String, String>> values = new HashMap<>();
+    private final Set<String> phrasesWithoutBlanks = new HashSet<>();
 
     /**
      * A phrase found.
@@ -32,11 +57,62 @@ final class WordTable {
         for (CSVRecord row : OwnTable.rows("/search/question-words.csv")) {
             Map<String, String> kind = values.computeIfAbsent(row.get("kind"), of -> new HashMap<>());
             for (String phrase : row.get("phrases").split("\\|")) {
-                kind.putIfAbsent(key(Token.of(phrase)), row.get("value"));
+                String key = key(Token.of(phrase));
+                kind.putIfAbsent(key, row.get("value"));
+                if (WITHOUT_BLANKS.matcher(key).find()) {
+                    phrasesWithoutBlanks.add(key);
+                }
                 if (INFLECTED.contains(row.get("kind"))) {
                     Stems.of(phrase).forEach(stem -> kind.putIfAbsent(stem, row.get("value")));
                 }
             }
+        }
+    }
+
+    /** What was typed as tokens; Japanese and Chinese, which no blanks divide, by the longest words of the table. */
+    List<Token> tokens(String typed) {
+        List<Token> tokens = new ArrayList<>();
+        for (Token token : Token.of(typed)) {
+            if (token.word() && WITHOUT_BLANKS.matcher(token.text()).find()) {
+                cut(token, tokens);
+            } else {
+                tokens.add(token);
+            }
+        }
+        return tokens;
+    }
+
+    private void cut(Token token, List<Token> into) {
+        String text = token.text();
+        int begun = 0;
+        int at = 0;
+        while (at < text.length()) {
+            int end = text.length();
+            while (end > at && !phrasesWithoutBlanks.contains(text.substring(at, end))) {
+                end--;
+            }
+            if (end == at) {
+                at++;
+                continue;
+            }
+            add(token, begun, at, into);
+            add(token, at, end, into);
+            begun = end;
+            at = end;
+        }
+        add(token, begun, text.length(), into);
+    }
+
+    private static void add(Token token, int from, int to, List<Token> into) {
+        // Folding may change how long a text is; then its ends are those of the whole.
+        boolean same = token.text().length() == token.end() - token.start();
+        if (to > from) {
+            into.add(new Token(
+                    token.kind(),
+                    token.text().substring(from, to),
+                    same ? token.start() + from : token.start(),
+                    same ? token.start() + to : token.end(),
+                    from > 0 || token.glued()));
         }
     }
 
@@ -84,6 +160,17 @@ final class WordTable {
 
     boolean has(String kind, Token token) {
         return values.getOrDefault(kind, Map.of()).containsKey(key(List.of(token)));
+    }
+
+    /** Words that by themselves mean a fact or belong to a quantity. */
+    Set<String> singleWords() {
+        Set<String> single = new HashSet<>();
+        for (String kind : CORRECTED) {
+            values.getOrDefault(kind, Map.of()).keySet().stream()
+                    .filter(phrase -> phrase.chars().allMatch(sign -> sign >= 'a' && sign <= 'z'))
+                    .forEach(single::add);
+        }
+        return single;
     }
 
     /** Words of a value, as in 'deep dark'. */

@@ -22,10 +22,10 @@ import org.apache.lucene.util.automaton.Automaton;
 import org.apache.lucene.util.automaton.CompiledAutomaton;
 import org.apache.lucene.util.automaton.LevenshteinAutomata;
 import org.apache.lucene.util.automaton.Operations;
-import tenterbook.search.find.TextQuery;
 import tenterbook.search.index.PieceDocument;
 import tenterbook.search.index.SuggestTerms;
 import tenterbook.search.query.FacetValues;
+import tenterbook.search.query.Letters;
 
 /** Reads suggestions from the terms that {@link SuggestTerms} wrote: as typed first, then one letter off. */
 public final class Suggester {
@@ -52,7 +52,7 @@ public final class Suggester {
             suggester.starting(kind + (kind == 'a' ? suggester.squashed : suggester.typed), exact);
         }
         List<Suggestion> found = suggester.ranked(exact);
-        if (found.size() < limit && TextQuery.edits(suggester.typed) > 0) {
+        if (found.size() < limit && Letters.edits(suggester.typed) > 0) {
             Map<String, Integer> near = new HashMap<>();
             suggester.near(near);
             Set<Suggestion> known = new HashSet<>(found);

@@ -74,6 +74,10 @@ public final class PieceApi {
                         .map(each -> new Fact(each.typed(), w(each.label())))
                         .toList(),
                 result.leftOut(),
+                result.remarks().stream().map(Words::w).toList(),
+                result.offers().stream()
+                        .map(each -> new Other(w(each.label()), each.question()))
+                        .toList(),
                 result.note(),
                 result.hits().stream().map(PieceApi::hit).toList(),
                 result.facets()));
@@ -89,9 +93,14 @@ public final class PieceApi {
             boolean respelt,
             List<Fact> understood,
             List<String> leftOut,
+            List<String> remarks,
+            List<Other> offers,
             String note,
             List<Map<String, Object>> pieces,
             List<FacetGroup> facets) {}
+
+    /** Another way in which the question may have been meant, with the question that is read so. */
+    record Other(String meaning, String question) {}
 
     /** A part of the question that was read as a fact. */
     record Fact(String typed, String meaning) {}

@@ -46,6 +46,7 @@ public final class PieceListPages {
      * @param facets each value with the address that turns it on or off
      * @param colour the colour asked for, or null
      * @param facts what of the words typed was read as facts
+     * @param offers other ways in which they may have been meant
      * @param chosen what narrows the search, each with the address without it
      * @param drafts names of forms with unsaved typing
      * @param found how they are shown
@@ -58,6 +59,7 @@ public final class PieceListPages {
             ColourBand.Swatch colour,
             List<SearchLinks.Link> chosen,
             List<SearchLinks.Fact> facts,
+            List<SearchLinks.Link> offers,
             List<ListedPiece> listed,
             int page,
             int pages,
@@ -110,8 +112,7 @@ public final class PieceListPages {
         }
     }
 
-    PieceListView view(
-            PieceQuery query, ViewChoice choice, String problem, Map<String, List<String>> parameters) {
+    PieceListView view(PieceQuery query, ViewChoice choice, String problem, Map<String, List<String>> parameters) {
         SearchResult result = site.index().search(query);
         PieceQuery asked = result.query();
         int pages = (int) Math.max(1, (result.total() + asked.size() - 1) / asked.size());
@@ -126,6 +127,7 @@ public final class PieceListPages {
                 asked.colour() == null ? null : ColourBand.swatch(asked.colour(), "", 1, 0),
                 kept.links(SearchLinks.chosen(asked)),
                 kept.facts(SearchLinks.facts(asked, result.understood())),
+                kept.links(SearchLinks.offers(asked, result.offers())),
                 listed(asked, result.hits()),
                 asked.page(),
                 pages,

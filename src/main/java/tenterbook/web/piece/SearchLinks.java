@@ -17,6 +17,7 @@ import tenterbook.search.query.ColourChoice;
 import tenterbook.search.query.Facet;
 import tenterbook.search.query.Order;
 import tenterbook.search.query.PieceQuery;
+import tenterbook.search.question.Offer;
 import tenterbook.search.question.Understood;
 import tenterbook.web.Site;
 import tenterbook.web.page.Address;
@@ -141,7 +142,7 @@ public final class SearchLinks {
      *
      * @param label as in 'Status: sold'
      * @param without the address of the search without it
-     * @param asWords the address of the search with it as plain words
+     * @param asWords the address of the search with it as plain words; empty where it is words already
      */
     public record Fact(String label, String without, String asWords) {}
 
@@ -150,7 +151,15 @@ public final class SearchLinks {
                 .map(each -> new Fact(
                         w(each.label()),
                         address("/", query.withText(each.without())),
-                        address("/", query.withText(each.asWords()))))
+                        each.asWords().isEmpty() ? "" : address("/", query.withText(each.asWords()))))
+                .toList();
+    }
+
+    /** Other ways in which the question may have been meant. */
+    static List<Link> offers(PieceQuery query, List<Offer> offers) {
+        return offers.stream()
+                .filter(each -> each.question().length() <= PieceQuery.LONGEST_TEXT)
+                .map(each -> new Link(w(each.label()), address("/", query.withText(each.question())), "", false))
                 .toList();
     }
 

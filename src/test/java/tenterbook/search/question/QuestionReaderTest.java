@@ -45,9 +45,20 @@ class QuestionReaderTest {
                     Map.entry(Facet.EVENT, "sold/2024-10-11/2024-10-11=sold"),
                     Map.entry(Facet.EVENT, "sold/2024-02-21/2024-02-21=sold"),
                     Map.entry(Facet.EVENT, "washed/2025-01-01/2025-12-31=washed"))),
-            Set.of("v 24 7", "24 7", "7", "v 24 12")::contains,
-            "v 24 "::startsWith,
-            () -> TODAY);
+            new QuestionReader.Pieces() {
+                @Override
+                public List<String> numbered(String plain) {
+                    return plain.endsWith("24 12")
+                            ? List.of("V24-012")
+                            : plain.endsWith("7") ? List.of("V24-007") : List.of();
+                }
+
+                @Override
+                public boolean beginning(String plain) {
+                    return "v 24 ".startsWith(plain);
+                }
+            },
+            new QuestionReader.Background(() -> TODAY, Map.of("moongate", "B02 state II", "first blush", "madder")));
 
     @SafeVarargs
     private static FacetTerms.Term[] terms(Map.Entry<Facet, String>... values) {

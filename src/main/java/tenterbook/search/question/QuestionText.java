@@ -1,0 +1,335 @@
+package tenterbook.search.question;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import tenterbook.search.query.Constraint;
+import tenterbook.search.query.Order;
+import tenterbook.search.query.UserText;
+import tenterbook.words.Message;
+
+/** One question, read from left to right. */
+final class QuestionText {
+    private final WordTable table = WordTable.SHIPPED;
+    private final List<Match.Matcher> matchers;
+    private final OwnWords own;
+    private final String typed;
+    private final List<Token> tokens;
+    private final Parts parts;
+    private final Offers offers;
+    private final List<String> words = new ArrayList<>();
+    private final List<String> weighing = new ArrayList<>();
+    /** Places of tokens that are words to look for, or none at all. */
+    private final List<Integer> plain = new ArrayList<>();
+
+    private int lastWord = -1;
+    private @Nullable Order order;
+
+    QuestionText(String typed, List<Match.Matcher> matchers, OwnWords own) {
+        this.typed = typed;
+        this.own = own;
+        this.matchers = matchers;
+        this.tokens = table.tokens(typed);
+        this.parts = new Parts(typed);
+        this.offers = new Offers(typed, tokens, other -> new QuestionText(other, matchers, own));
+    }
+
+    Reading read() {
+        parts();
+        plain.forEach(this::word);
+        boolean atEnd = lastWord == tokens.size() - 1;
+        List<Understood> facts = parts.understood();
+        return new Reading(
+                facts,
+                UserText.read(String.join(" ", words) + (atEnd ? "" : " ")),
+                UserText.read(String.join(" ", weighing) + " "),
+                order,
+                offers.all(parts, plain),
+                remarks(facts));
+    }
+
+    private void parts() {
+        for (int at = 0; at < tokens.size(); ) {
+            int next = ordered(at);
+            next = next == at ? fact(at) : next;
+            next = next == at ? ownWord(at) : next;
+            next = next == at ? deniedWord(at) : next;
+            if (next == at) {
+                plain.add(at++);
+            } else {
+                at = next;
+            }
+        }
+    }
+
+    /** What the question asks, without what else it may ask: labels of its facts, else its words. */
+    List<Message> labels() {
+        parts();
+        List<Message> labels = new ArrayList<>();
+        parts.understood().forEach(each -> labels.add(each.label()));
+        plain.forEach(this::word);
+        if (!words.isEmpty()) {
+            labels.add(Message.of(
+                    "question.words", "words", String.join(" ", words).replace("\"", "")));
+        }
+        return labels;
+    }
+
+    /** Whether all of it is facts. */
+    boolean facts() {
+        parts();
+        return !parts.none() && plain.stream().map(tokens::get).allMatch(this::dropped);
+    }
+
+    /** Words that are no facts. */
+    List<Token> wordsLeft() {
+        parts();
+        return plain.stream()
+                .map(tokens::get)
+                .filter(token -> token.word() && !dropped(token))
+                .toList();
+    }
+
+    private List<Message> remarks(List<Understood> facts) {
+        String signs = typed.codePoints()
+                .filter(sign -> Character.getType(sign) == Character.OTHER_SYMBOL && sign != '°')
+                .distinct()
+                .mapToObj(Character::toString)
+                .collect(Collectors.joining(" "));
+        if (facts.isEmpty() && words.isEmpty() && !typed.isBlank()) {
+            return List.of(Message.of("question.nothing-to-look-for", "typed", typed.strip()));
+        }
+        return signs.isEmpty() ? List.of() : List.of(Message.of("question.passed-over", "signs", signs));
+    }
+
+    /** Reads 'largest', 'cheapest' and the like; the first token after it, or where it was where there is none. */
+    private int ordered(int at) {
+        WordTable.Found found = order != null ? null : table.longest("order", tokens, at);
+        Match fact = found == null ? null : match(at);
+        if (found == null || fact != null && fact.end() > found.end()) {
+            return at;
+        }
+        order = Order.valueOf(found.value());
+        parts.order(
+                Message.of("question.order", "order", Message.of("pieces.order." + order.word())),
+                start(at),
+                end(found.end()));
+        return found.end();
+    }
+
+    private int start(int token) {
+        return tokens.get(token).start();
+    }
+
+    private int end(int afterToken) {
+        return tokens.get(afterToken - 1).end();
+    }
+
+    /** Reads a fact; the first token after it, or where it was where there is none. */
+    private int fact(int at) {
+        Match whole = match(at);
+        WordTable.Found deny = table.longest("deny", tokens, at);
+        boolean dash = minus(at);
+        if (whole != null && !whole.deniedOnly() && !dash && (deny == null || whole.end() > deny.end())) {
+            return added(whole, at);
+        }
+        if (deny == null && !dash) {
+            return had(at);
+        }
+        int from = dash ? at + 1 : fillers(deny.end());
+        Match denied = from < tokens.size() ? match(from) : null;
+        boolean lack = deny != null && deny.value().equals("lack");
+        if (denied == null || lack && !denied.deniedOnly()) {
+            return whole == null || whole.deniedOnly() || dash ? at : added(whole, at);
+        }
+        add(denied, at, !denied.deniedOnly());
+        return denied.end();
+    }
+
+    /** Past words that mean nothing and begin no fact, as 'dyed with' in 'not dyed with woad'. */
+    private int fillers(int from) {
+        int at = from;
+        while (at < tokens.size() - 1
+                && tokens.get(at).word()
+                && (table.has("idle", tokens.get(at)) || table.has("noun", tokens.get(at)))
+                && match(at) == null) {
+            at++;
+        }
+        return at;
+    }
+
+    /** Reads 'with a price' and the like: what is recorded, as opposed to what is lacking. */
+    private int had(int at) {
+        WordTable.Found have = table.longest("have", tokens, at);
+        if (have == null) {
+            return at;
+        }
+        int from = have.end();
+        while (from < tokens.size() && table.has("article", tokens.get(from))) {
+            from++;
+        }
+        Match noun = from < tokens.size() ? match(from) : null;
+        if (noun == null || !noun.deniedOnly() || !(noun.constraint() instanceof Constraint.OfFacet lacking)) {
+            return at;
+        }
+        parts.fact(lacking.negated(), Names.having(lacking), start(at), end(noun.end()));
+        return noun.end();
+    }
+
+    /** Reads a word that must not be found, as in 'never rinsed': it is among what was understood, so that nobody overlooks it. */
+    private int deniedWord(int at) {
+        WordTable.Found deny = table.longest("deny", tokens, at);
+        boolean dash = minus(at);
+        if (!dash && (deny == null || tokens.get(at).is("need", "needs") || portugueseIn(at))) {
+            return at;
+        }
+        int from = dash ? at + 1 : fillers(deny.end());
+        if (from >= tokens.size() || tokens.get(from).kind() == Token.Kind.SIGN) {
+            return at;
+        }
+        int to = from + 1;
+        while (to < tokens.size() && tokens.get(to).glued()) {
+            to++;
+        }
+        String word = typed.substring(start(from), end(to)).replaceAll("[\"“”„«»]", "");
+        words.add("-" + (to == from + 1 && tokens.get(from).word() ? word : '"' + word + '"'));
+        parts.withoutWord(word, start(at), end(to));
+        if (tokens.get(at).is("no")) {
+            // It may have been Portuguese for 'in the'.
+            offers.add(start(at), end(to), '"' + word + '"');
+        }
+        return to;
+    }
+
+    /** Reads the maker's own word for something that is more than one fact, or words. */
+    private int ownWord(int at) {
+        WordTable.Found found = own.longest(tokens, at);
+        if (found == null) {
+            return at;
+        }
+        String word = typed.substring(start(at), end(found.end()));
+        QuestionText meaning = new QuestionText(found.value(), matchers, OwnWords.NONE);
+        meaning.parts();
+        List<Understood> facts = meaning.parts.understood();
+        meaning.plain.forEach(meaning::word);
+        if (!meaning.words.isEmpty()) {
+            Message label = Message.of(
+                    "question.words", "words", String.join(" ", meaning.words).replace("\"", ""));
+            parts.words(ownLabel(label, word), start(at), end(found.end()));
+            words.addAll(meaning.words);
+        }
+        for (Understood fact : facts) {
+            if (fact.constraint() != null) {
+                parts.fact(fact.constraint(), ownLabel(fact.label(), word), start(at), end(found.end()));
+            }
+        }
+        return found.end();
+    }
+
+    private static Message ownLabel(Message label, String word) {
+        return Message.of("question.own", "what", label, "word", word);
+    }
+
+    /** The maker's own word for one fact. */
+    private @Nullable Match ownFact(int at) {
+        WordTable.Found found = own.longest(tokens, at);
+        if (found == null) {
+            return null;
+        }
+        QuestionText meaning = new QuestionText(found.value(), matchers, OwnWords.NONE);
+        boolean facts = meaning.facts();
+        List<Understood> all = meaning.parts.understood();
+        return !facts || all.size() != 1 || all.get(0).constraint() == null
+                ? null
+                : new Match(
+                        found.end(),
+                        all.get(0).constraint(),
+                        ownLabel(all.get(0).label(), typed.substring(start(at), end(found.end()))));
+    }
+
+    /** Whether 'no' is Portuguese and means 'in the': another word of that language stands in the question. */
+    private boolean portugueseIn(int at) {
+        return tokens.get(at).is("no") && tokens.stream().anyMatch(token -> table.has("portuguese", token));
+    }
+
+    private int added(Match whole, int at) {
+        add(whole, at, false);
+        return whole.end();
+    }
+
+    private boolean minus(int at) {
+        Token token = tokens.get(at);
+        return token.is("-")
+                && !token.glued()
+                && at + 1 < tokens.size()
+                && tokens.get(at + 1).glued();
+    }
+
+    private @Nullable Match match(int at) {
+        if (tokens.get(at).kind() == Token.Kind.QUOTED) {
+            return null;
+        }
+        for (Match.Matcher matcher : matchers) {
+            Match match = matcher.at(tokens, at);
+            if (match != null) {
+                return match;
+            }
+        }
+        return ownFact(at);
+    }
+
+    private void add(Match match, int from, boolean not) {
+        int start = start(from);
+        int end = end(match.end());
+        if (match.weighs() && !not) {
+            weighing.add(typed.substring(start, end));
+        }
+        parts.fact(
+                not ? match.constraint().negated() : match.constraint(),
+                not ? Parts.not(match.label()) : match.label(),
+                start,
+                end);
+        match.others().forEach(other -> offers.add(start, end, other));
+    }
+
+    private void word(int at) {
+        Token token = tokens.get(at);
+        if (token.kind() == Token.Kind.SIGN || token.kind() != Token.Kind.QUOTED && dropped(token)) {
+            return;
+        }
+        String text = typed.substring(token.start(), token.end());
+        if (token.glued() && lastWord >= 0 && at - lastWord <= 2 && joined(at)) {
+            words.set(words.size() - 1, words.get(words.size() - 1) + between(at) + text);
+        } else {
+            words.add(text);
+        }
+        lastWord = at;
+    }
+
+    /** Whether a token continues the word before it, as in 'M12-3'. */
+    private boolean joined(int at) {
+        for (int i = lastWord + 1; i <= at; i++) {
+            if (!tokens.get(i).glued() || tokens.get(i).kind() == Token.Kind.QUOTED) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private String between(int at) {
+        return typed.substring(tokens.get(lastWord).end(), tokens.get(at).start());
+    }
+
+    /** Whether a word says nothing beside the others. */
+    private boolean dropped(Token token) {
+        if (!table.has("noun", token) && !table.has("idle", token) && !table.has("deny", token)
+                || token.is("need", "needs")) {
+            return false;
+        }
+        return !parts.none()
+                || tokens.stream()
+                        .anyMatch(other -> other.word() && !table.has("idle", other) && !table.has("noun", other))
+                || tokens.stream().allMatch(other -> table.has("idle", other) || table.has("piece", other));
+    }
+}
