@@ -15,6 +15,7 @@ import tenterbook.imaging.Previews;
 import tenterbook.labelling.issue.TagTable;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.search.PieceIndex;
+import tenterbook.search.recognition.Recogniser;
 import tenterbook.web.Site;
 import tenterbook.web.job.Job;
 import tenterbook.web.job.Jobs;
@@ -26,13 +27,15 @@ import tenterbook.words.Message;
 public final class Wiring implements AutoCloseable {
     private final Archive archive;
     private final PieceIndex index;
+    private final Recogniser recogniser;
     private final TagTable tags;
     private final Jobs jobs;
     private final Server server;
 
-    private Wiring(Archive archive, PieceIndex index, TagTable tags, Jobs jobs, Server server) {
+    private Wiring(Archive archive, PieceIndex index, Recogniser recogniser, TagTable tags, Jobs jobs, Server server) {
         this.archive = archive;
         this.index = index;
+        this.recogniser = recogniser;
         this.tags = tags;
         this.jobs = jobs;
         this.server = server;
@@ -47,6 +50,7 @@ public final class Wiring implements AutoCloseable {
         Archive archive = Archive.open(folder, clock);
         TagTable tags = null;
         PieceIndex index = null;
+        Recogniser recogniser = null;
         try {
             // Only a warning: the records are intact, and the maker must have access to them.
             archive.ledger()
@@ -55,23 +59,25 @@ public final class Wiring implements AutoCloseable {
                     .forEach(finding -> LoggerFactory.getLogger(Wiring.class).warn("{}", finding));
             tags = TagTable.open(archive);
             index = PieceIndex.open(archive, new TagFacet(tags), clock);
+            recogniser = Recogniser.open(archive);
             Originals originals = new Originals(archive.folder().photos());
             Previews previews = new Previews(archive.folder().previews(), originals);
             Jobs jobs = new Jobs();
             Site site = new Site(
                     archive,
                     index,
+                    recogniser,
                     tags,
                     originals,
                     new PhotoIntake(originals, previews, archive.cloths()),
                     previews,
                     jobs,
                     clock);
-            Wiring wiring = new Wiring(archive, index, tags, jobs, Server.start(site, port));
+            Wiring wiring = new Wiring(archive, index, recogniser, tags, jobs, Server.start(site, port));
             storeOldPapers(site);
             return wiring;
         } catch (IOException e) {
-            closeQuietly(index, tags, archive);
+            closeQuietly(recogniser, index, tags, archive);
             throw new ArchiveProblem(
                     Message.of(
                             "command.archive-not-written",
@@ -81,7 +87,7 @@ public final class Wiring implements AutoCloseable {
                             String.valueOf(e.getMessage())),
                     e);
         } catch (RuntimeException e) {
-            closeQuietly(index, tags, archive);
+            closeQuietly(recogniser, index, tags, archive);
             throw e;
         }
     }
@@ -99,7 +105,10 @@ public final class Wiring implements AutoCloseable {
         }
     }
 
-    private static void closeQuietly(PieceIndex index, TagTable tags, Archive archive) {
+    private static void closeQuietly(Recogniser recogniser, PieceIndex index, TagTable tags, Archive archive) {
+        if (recogniser != null) {
+            recogniser.close();
+        }
         if (index != null) {
             index.close();
         }
@@ -130,6 +139,7 @@ public final class Wiring implements AutoCloseable {
     public void close() {
         server.close();
         jobs.close();
+        recogniser.close();
         index.close();
         tags.close();
         archive.close();

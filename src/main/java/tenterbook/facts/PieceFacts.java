@@ -113,7 +113,13 @@ public record PieceFacts(
 
     /** Board states used, each once, in order. */
     public List<BoardUse> boardUses() {
+        return boardUses(clampings.size());
+    }
+
+    /** Those used until it was in this state, from 1. */
+    public List<BoardUse> boardUses(int state) {
         return clampings.stream()
+                .limit(state)
                 .flatMap(clamping -> clamping.boards().stream())
                 .distinct()
                 .toList();
@@ -182,6 +188,11 @@ public record PieceFacts(
         }
         first.addAll(others);
         return first;
+    }
+
+    /** Whether it shows the piece itself; one without a role does. */
+    public static boolean ofThePiece(PiecePhoto photo) {
+        return OF_THE_PIECE.contains(rank(photo));
     }
 
     /** A photograph without a role ranks with the last. */

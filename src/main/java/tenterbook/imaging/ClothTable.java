@@ -1,13 +1,10 @@
 package tenterbook.imaging;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,13 +12,9 @@ import java.util.StringJoiner;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteDataSource;
 import tenterbook.colour.palette.LabRaster;
 import tenterbook.colour.palette.Palette;
 import tenterbook.colour.palette.PaletteColour;
@@ -41,9 +34,6 @@ import tenterbook.measure.Digest;
  * finds. A table that is missing, damaged or of another finder is made anew. Safe for many threads.
  */
 public final class ClothTable implements AutoCloseable {
-    /** So many outlines, at most, are found before whoever follows hears of them. */
-    private static final int TOGETHER = 8;
-
     private static final Logger LOG = LoggerFactory.getLogger(ClothTable.class);
     private static final String DRAWN_BY_NOBODY = "";
     private static final String CREATE = """
@@ -56,18 +46,8 @@ public final class ClothTable implements AutoCloseable {
     private static final String WAITING = "CREATE TABLE IF NOT EXISTS waiting (photo TEXT PRIMARY KEY) WITHOUT ROWID";
 
     private final Path photos;
-    /** Null where nothing may be written: then it is kept in memory. */
-    private final @Nullable Path file;
-
-    /** Photographs to be looked at behind, in order. */
-    private final Map<Digest, Photo> queue = new LinkedHashMap<>();
-
-    /** Hears which photographs were looked at; null where nobody does, and then nothing is looked for behind. */
-    private @Nullable Consumer<Set<Digest>> follower;
-
-    private @Nullable Thread looking;
-    private boolean busy;
-    private @Nullable Handle open;
+    private final DerivedTable table;
+    private final LookingBehind behind = new LookingBehind("cloth outlines", this::of);
 
     public ClothTable(ArchiveFolder folder) {
         this(folder.photos(), folder.readOnly() ? null : folder.derived().resolve("cloth.db"));
@@ -79,7 +59,7 @@ public final class ClothTable implements AutoCloseable {
      */
     public ClothTable(Path photos, @Nullable Path file) {
         this.photos = photos;
-        this.file = file;
+        this.table = new DerivedTable(file, ClothFinder.VERSION, "seen", List.of(CREATE, WAITING));
     }
 
     /** The cloth on each of these photographs; looked for now where it is not known. */
@@ -118,17 +98,18 @@ public final class ClothTable implements AutoCloseable {
         return found;
     }
 
-    private synchronized boolean queued(List<Photo> photos) {
-        if (follower == null) {
+    private boolean queued(List<Photo> photos) {
+        if (!behind.started()) {
             return false;
         }
-        for (Photo photo : photos) {
-            handle().execute(
-                            "INSERT OR IGNORE INTO waiting (photo) VALUES (?)",
-                            photo.digest().hex());
-            queue.put(photo.digest(), photo);
+        synchronized (this) {
+            for (Photo photo : photos) {
+                handle().execute(
+                                "INSERT OR IGNORE INTO waiting (photo) VALUES (?)",
+                                photo.digest().hex());
+            }
+            behind.add(photos);
         }
-        notifyAll();
         return true;
     }
 
@@ -137,80 +118,26 @@ public final class ClothTable implements AutoCloseable {
      * {@link #known} did not know the cloth and now does; also with those of before, of which it has not said {@link #taken}.
      */
     public synchronized void follow(Consumer<Set<Digest>> heard) {
-        follower = heard;
-        Set<Digest> before = handle().createQuery("SELECT photo FROM waiting")
-                .mapTo(String.class)
-                .map(Digest::new)
-                .collect(Collectors.toSet());
-        looking = new Thread(() -> lookBehind(heard, before), "cloth outlines");
-        looking.setDaemon(true);
-        looking.start();
+        behind.start(
+                heard,
+                handle().createQuery("SELECT photo FROM waiting")
+                        .mapTo(String.class)
+                        .map(Digest::new)
+                        .collect(Collectors.toSet()));
     }
 
     /** Whoever follows has taken over what is known of these photographs. */
     public synchronized void taken(Set<Digest> photos) {
         for (Digest photo : photos) {
-            if (!queue.containsKey(photo)) {
+            if (!behind.waits(photo)) {
                 handle().execute("DELETE FROM waiting WHERE photo = ?", photo.hex());
             }
         }
     }
 
     /** Whether photographs are still to be looked at behind. */
-    public synchronized boolean looking() {
-        return busy || !queue.isEmpty();
-    }
-
-    private void lookBehind(Consumer<Set<Digest>> heard, Set<Digest> before) {
-        Set<Digest> found = new HashSet<>(before);
-        try {
-            for (Photo next = next(found, heard); next != null; next = next(found, heard)) {
-                try {
-                    of(next);
-                } catch (RuntimeException | Error e) {
-                    LOG.warn(
-                            "The cloth on photograph {} cannot be looked for",
-                            next.digest().brief(),
-                            e);
-                }
-                found.add(next.digest());
-            }
-        } catch (RuntimeException e) {
-            LOG.error("No more outlines are looked for until the next start", e);
-        } finally {
-            synchronized (this) {
-                busy = false;
-                queue.clear();
-            }
-        }
-    }
-
-    /** Waits for a photograph; null when the table is closed. Tells the follower what was found before it waits. */
-    private @Nullable Photo next(Set<Digest> found, Consumer<Set<Digest>> heard) {
-        if (!found.isEmpty() && (found.size() >= TOGETHER || nothingQueued())) {
-            heard.accept(Set.copyOf(found));
-            found.clear();
-        }
-        synchronized (this) {
-            busy = false;
-            while (queue.isEmpty() && follower != null) {
-                try {
-                    wait();
-                } catch (InterruptedException e) {
-                    return null;
-                }
-            }
-            if (follower == null) {
-                return null;
-            }
-            Photo next = queue.remove(queue.keySet().iterator().next());
-            busy = true;
-            return next;
-        }
-    }
-
-    private synchronized boolean nothingQueued() {
-        return queue.isEmpty();
+    public boolean looking() {
+        return behind.looking();
     }
 
     public SeenCloth of(Photo photo) {
@@ -278,52 +205,7 @@ public final class ClothTable implements AutoCloseable {
     }
 
     private Handle handle() {
-        if (open == null) {
-            try {
-                open = opened();
-            } catch (JdbiException e) {
-                LOG.warn("The table of cloth outlines cannot be read and is made anew", e);
-                delete();
-                open = opened();
-            }
-        }
-        return open;
-    }
-
-    private Handle opened() {
-        SQLiteConfig config = new SQLiteConfig();
-        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
-        config.setSynchronous(SQLiteConfig.SynchronousMode.NORMAL);
-        config.setBusyTimeout(10_000);
-        SQLiteDataSource source = new SQLiteDataSource(config);
-        source.setUrl("jdbc:sqlite:" + (file == null ? ":memory:" : file.toAbsolutePath()));
-        if (file != null) {
-            try {
-                Files.createDirectories(file.getParent());
-            } catch (IOException e) {
-                LOG.warn("The folder {} cannot be made", file.getParent(), e);
-            }
-        }
-        Handle handle = Jdbi.open(source);
-        int version =
-                handle.createQuery("PRAGMA user_version").mapTo(Integer.class).one();
-        if (version != ClothFinder.VERSION) {
-            handle.execute("DROP TABLE IF EXISTS seen");
-        }
-        handle.execute(CREATE);
-        handle.execute(WAITING);
-        handle.execute("PRAGMA user_version = " + ClothFinder.VERSION);
-        return handle;
-    }
-
-    private void delete() {
-        try {
-            for (String end : List.of("", "-wal", "-shm")) {
-                Files.deleteIfExists(file.resolveSibling(file.getFileName() + end));
-            }
-        } catch (IOException e) {
-            LOG.warn("The table {} cannot be deleted", file, e);
-        }
+        return table.handle();
     }
 
     private static String text(List<Corner> corners) {
@@ -364,27 +246,9 @@ public final class ClothTable implements AutoCloseable {
 
     @Override
     public void close() {
-        Thread worker;
+        behind.close();
         synchronized (this) {
-            worker = looking;
-            follower = null;
-            queue.clear();
-            notifyAll();
-        }
-        if (worker != null) {
-            try {
-                worker.join();
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
-        }
-        closeTable();
-    }
-
-    private synchronized void closeTable() {
-        if (open != null) {
-            open.close();
-            open = null;
+            table.close();
         }
     }
 }

@@ -74,7 +74,7 @@ public final class Originals {
     }
 
     /** The same in a folder that need not be there. */
-    static Optional<Path> find(Path folder, Digest digest) {
+    public static Optional<Path> find(Path folder, Digest digest) {
         return Stream.of(MediaType.values())
                 .map(type -> HashedFiles.path(folder, digest, type.extension()))
                 .filter(Files::isRegularFile)

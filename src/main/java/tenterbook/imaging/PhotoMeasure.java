@@ -50,8 +50,13 @@ public final class PhotoMeasure {
         return opened(original.get());
     }
 
-    /** Of a file that is an original. */
-    static Optional<Opened> opened(Path path) throws IOException {
+    /**
+     * Of a file that is an original, or is to be one.
+     *
+     * @return empty if it cannot be decoded
+     * @throws IOException if it cannot be read or is no picture
+     */
+    public static Optional<Opened> opened(Path path) throws IOException {
         Optional<MediaType> type = typeOf(path);
         if (type.isEmpty()) {
             throw new IOException(

@@ -20,6 +20,7 @@ import tenterbook.ledger.Saved;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.Studio;
 import tenterbook.search.PieceIndex;
+import tenterbook.search.recognition.Recogniser;
 import tenterbook.web.job.Jobs;
 import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.NotFound;
@@ -29,6 +30,7 @@ import tenterbook.web.page.Page;
 public record Site(
         Archive archive,
         PieceIndex index,
+        Recogniser recogniser,
         TagTable tags,
         Originals originals,
         PhotoIntake intake,

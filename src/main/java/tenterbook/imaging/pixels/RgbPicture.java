@@ -53,7 +53,7 @@ public record RgbPicture(int[] argb, int width, int height) implements PixelRows
     }
 
     /** This picture with its long edge reduced to {@code longEdge} pixels; itself if it is no longer than that. */
-    RgbPicture within(int longEdge) {
+    public RgbPicture within(int longEdge) {
         return Reduction.within(this, longEdge).orElse(this);
     }
 
