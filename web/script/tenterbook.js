@@ -412,6 +412,7 @@ function begin() {
   document.querySelectorAll("[data-marker]").forEach(markParts);
   document.querySelectorAll("[data-picture-drop]").forEach(searchByPicture);
   document.querySelectorAll("[data-slider]").forEach(slide);
+  document.body.addEventListener("htmx:load", (event) => event.detail.elt.querySelectorAll("[data-slider]").forEach(slide));
   document.querySelector(".trouble[tabindex]")?.focus();
   // A row that was just added is where typing goes on.
   const start = document.querySelector("form[data-added]")?.dataset.added;

@@ -32,6 +32,7 @@ import tenterbook.imaging.pixels.RgbPicture;
  * @param picture main colours of the whole picture, corrected the same way
  * @param card the grey card on it by which its colours are corrected; null where there is none
  * @param correction {@link Correction#NONE} without a card
+ * @param pixels of it, upright, long edge at most 2,048 pixels
  * @param preview a JPEG of it, upright, without metadata
  */
 public record UnkeptPicture(
@@ -39,6 +40,7 @@ public record UnkeptPicture(
         List<PaletteColour> picture,
         @Nullable CardOutline card,
         Correction correction,
+        Pixels pixels,
         byte[] preview,
         int width,
         int height) {
@@ -82,6 +84,7 @@ public record UnkeptPicture(
                 corrected(Palette.of(small.argb(), small.width(), small.height()), correction),
                 correction.likelyError() == null ? null : card.orElseThrow(),
                 correction,
+                pixels,
                 Jpeg.encode(small, Previews.QUALITY),
                 small.width(),
                 small.height());

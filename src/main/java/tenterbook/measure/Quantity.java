@@ -79,6 +79,11 @@ public record Quantity(
         return new Quantity(entered, newLow, newHigh, other, basis, about);
     }
 
+    /** The mean of both ends, for sorting, drawing and scale only, never for printing. NaN where an end is missing. */
+    public double middle() {
+        return bounded() ? (low + high) / 2 : Double.NaN;
+    }
+
     /** As entered; 'not recorded' where nothing was. */
     @Override
     public String in(Conventions conventions) {

@@ -74,7 +74,8 @@ public record Homography(double... h) {
         return h;
     }
 
-    Homography inverse() {
+    /** From places of the other picture back to those of this one. */
+    public Homography inverse() {
         double[] i = {
             h[4] * h[8] - h[5] * h[7], h[2] * h[7] - h[1] * h[8], h[1] * h[5] - h[2] * h[4],
             h[5] * h[6] - h[3] * h[8], h[0] * h[8] - h[2] * h[6], h[2] * h[3] - h[0] * h[5],

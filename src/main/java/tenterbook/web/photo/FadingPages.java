@@ -4,8 +4,6 @@ import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -13,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import javax.imageio.ImageIO;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.compare.Alignment;
 import tenterbook.colour.compare.ChangeWords;
@@ -29,6 +26,7 @@ import tenterbook.colour.space.LinearRgb;
 import tenterbook.colour.space.MeasurementResult;
 import tenterbook.colour.space.Srgb;
 import tenterbook.colour.target.Correction;
+import tenterbook.imaging.OverlaidPicture;
 import tenterbook.imaging.PhotoCalibration;
 import tenterbook.measure.Digest;
 import tenterbook.measure.NumberWords;
@@ -309,17 +307,14 @@ public final class FadingPages {
         ComparedPicture two = picture(after.photo());
         Alignment alignment =
                 Registration.align(one, two).value().orElseThrow(() -> new NotFound(Message.of("not-here.alignment")));
-        BufferedImage picture = new BufferedImage(one.width(), one.height(), BufferedImage.TYPE_INT_RGB);
-        for (int y = 0; y < one.height(); y++) {
-            for (int x = 0; x < one.width(); x++) {
-                int across = (int) Math.round(alignment.x(x, y));
-                int down = (int) Math.round(alignment.y(x, y));
-                boolean inside = across >= 0 && down >= 0 && across < two.width() && down < two.height();
-                picture.setRGB(x, y, inside ? two.argb()[down * two.width() + across] : 0xffd9cfbd);
-            }
-        }
-        ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
-        ImageIO.write(picture, "jpg", jpeg);
-        Uncached.send(ctx, "image/jpeg", jpeg.toByteArray());
+        Uncached.send(
+                ctx,
+                "image/jpeg",
+                OverlaidPicture.jpeg(
+                        one.width(),
+                        one.height(),
+                        new Pixels(two.argb(), two.width(), two.height()),
+                        alignment::x,
+                        alignment::y));
     }
 }

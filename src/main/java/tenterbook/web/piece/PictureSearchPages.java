@@ -4,11 +4,8 @@ import static tenterbook.web.page.Words.w;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.javalin.config.RoutesConfig;
-import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
-import io.javalin.http.UploadedFile;
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.Base64;
 import java.util.HashMap;
 import java.util.List;
@@ -22,7 +19,6 @@ import tenterbook.colour.space.Lab;
 import tenterbook.colour.target.MeasuredColour;
 import tenterbook.colour.target.WhitePoint;
 import tenterbook.facts.Colours;
-import tenterbook.imaging.Originals;
 import tenterbook.imaging.UnkeptPicture;
 import tenterbook.imaging.file.PhotoRefused;
 import tenterbook.search.query.ColourChoice;
@@ -30,20 +26,23 @@ import tenterbook.search.query.PieceQuery;
 import tenterbook.web.Site;
 import tenterbook.web.colour.ColourBand;
 import tenterbook.web.colour.SearchTolerance;
-import tenterbook.web.form.FormEncoding;
 import tenterbook.web.found.ViewChoice;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.Words;
+import tenterbook.web.recognition.RunningRecognitions;
+import tenterbook.web.recognition.SentPicture;
 import tenterbook.words.Refusal;
 
 /** Searching by the colours of a picture that is sent for that alone; it is not kept. */
 public final class PictureSearchPages {
     private final Site site;
     private final PieceListPages list;
+    private final RunningRecognitions running;
 
-    public PictureSearchPages(Site site, PieceListPages list) {
+    public PictureSearchPages(Site site, PieceListPages list, RunningRecognitions running) {
         this.site = site;
         this.list = list;
+        this.running = running;
     }
 
     public void routes(RoutesConfig routes) {
@@ -86,7 +85,7 @@ public final class PictureSearchPages {
     private void search(Context ctx) throws IOException {
         UnkeptPicture seen;
         try {
-            seen = seen(ctx);
+            seen = SentPicture.of(ctx);
         } catch (PhotoRefused | Refusal e) {
             ctx.status(422);
             show(ctx, null, Words.sentence(e));
@@ -103,19 +102,6 @@ public final class PictureSearchPages {
                         cloth && each.equals(colours.get(0))))
                 .toList();
         show(ctx, new PictureView(seen, within, found), "");
-    }
-
-    /** The one picture that was sent. */
-    private static UnkeptPicture seen(Context ctx) throws IOException {
-        UploadedFile file = FormEncoding.files(ctx, "files").stream()
-                .findFirst()
-                .orElseThrow(() -> Refusal.of("measuring.no-photograph-arrived"));
-        if (file.size() > Originals.LIMIT_BYTES) {
-            throw new ContentTooLargeResponse();
-        }
-        try (InputStream bytes = file.content()) {
-            return UnkeptPicture.look(bytes, Originals.LIMIT_BYTES);
-        }
     }
 
     /** Its colours without dust and seams, as with pieces. */
@@ -135,6 +121,7 @@ public final class PictureSearchPages {
         values.put("picture", picture);
         values.put("problem", problem);
         values.put("view", null);
+        values.put("run", picture == null ? null : running.start(picture.seen().pixels(), null));
         if (picture != null && picture.ofCloth() && !picture.colours().isEmpty()) {
             PieceQuery query = query(picture.colours().get(0).swatch().colour(), picture.within(), false);
             values.put("view", list.view(query, ViewChoice.USUAL, "", query.toParameters()));
@@ -159,7 +146,7 @@ public final class PictureSearchPages {
     record ToldLab(double lightness, double a, double b, String illuminant, String observer) {}
 
     private void answer(Context ctx) throws IOException {
-        UnkeptPicture seen = seen(ctx);
+        UnkeptPicture seen = SentPicture.of(ctx);
         Double error = seen.correction().likelyError();
         double within = SearchTolerance.of(error);
         boolean cloth = seen.outline().edge().found();

@@ -1,0 +1,104 @@
+package tenterbook.web.recognition;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import tenterbook.archive.Kinds;
+import tenterbook.ledger.file.Progress;
+import tenterbook.measure.Digest;
+import tenterbook.recipe.BoardUse;
+import tenterbook.search.recognition.Recognition;
+import tenterbook.search.recognition.Recognition.Candidate;
+import tenterbook.web.Site;
+import tenterbook.web.page.NotFound;
+import tenterbook.words.Message;
+
+/** Which piece a photograph shows, over HTTP; see {@code web/openapi.json}. */
+public final class RecognitionApi {
+    private final Site site;
+
+    public RecognitionApi(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.post("/api/recognition", this::ofPicture);
+        routes.get("/api/recognition/photos/{digest}", this::ofPhotograph);
+    }
+
+    /** An answer. */
+    public record Answer(
+            String level,
+            String sentence,
+            List<AnsweredPiece> pieces,
+            List<AnsweredBoard> boards,
+            int compared,
+            int waiting) {}
+
+    /** A piece that it may be. */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record AnsweredPiece(
+            String number,
+            String photo,
+            List<AnsweredBoard> boards,
+            boolean mirrored,
+            int matches,
+            double share,
+            double timesStrangers,
+            double residualPixels,
+            @Nullable Double residualMm,
+            double[] homography) {}
+
+    /** A board pair that it may be made with. */
+    public record AnsweredBoard(String board, String state) {}
+
+    private void ofPicture(Context ctx) throws IOException {
+        Recognition answer = site.recogniser().recognise(SentPicture.of(ctx).pixels(), Set.of(), Progress.UNWATCHED);
+        ctx.json(answer(answer));
+    }
+
+    private void ofPhotograph(Context ctx) {
+        String hex = ctx.pathParam("digest");
+        if (!hex.matches("[0-9a-f]{64}") || site.ledger().find(Kinds.PHOTO, hex).isEmpty()) {
+            throw new NotFound(Message.of("not-here.photograph-picture"));
+        }
+        Recognition answer = site.recogniser()
+                .recognise(new Digest(hex), Progress.UNWATCHED)
+                .orElseThrow(() -> new NotFound(Message.of("not-here.photograph-picture")));
+        ctx.json(answer(answer));
+    }
+
+    private Answer answer(Recognition answer) {
+        return new Answer(
+                answer.level().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                RecognitionView.sentence(site, answer),
+                answer.pieces().stream().map(RecognitionApi::piece).toList(),
+                answer.boards().stream().map(each -> board(each.board())).toList(),
+                answer.compared(),
+                answer.waiting());
+    }
+
+    private static AnsweredPiece piece(Candidate candidate) {
+        Recognition.Evidence evidence = candidate.evidence();
+        return new AnsweredPiece(
+                candidate.piece().value(),
+                candidate.photo().hex(),
+                candidate.boards().stream().map(RecognitionApi::board).toList(),
+                evidence.mirrored(),
+                evidence.matches(),
+                evidence.share(),
+                evidence.timesStrangers(),
+                evidence.residualPixels(),
+                evidence.residualMm(),
+                evidence.onPhotograph().h());
+    }
+
+    private static AnsweredBoard board(BoardUse use) {
+        return new AnsweredBoard(use.board().value(), use.state());
+    }
+}
