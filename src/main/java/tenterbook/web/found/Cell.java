@@ -73,6 +73,11 @@ public record Cell(String text, String from, String to, List<String> several) {
         return !from.isEmpty() || !to.isEmpty();
     }
 
+    /** Whether there is something to compare: where amounts are, 'forgot' says nothing. */
+    boolean says(boolean amounts) {
+        return recorded() && (!amounts || amount() || !several.isEmpty());
+    }
+
     /** Whether both ends are known and the same. */
     boolean exact() {
         return !from.isEmpty() && from.equals(to);

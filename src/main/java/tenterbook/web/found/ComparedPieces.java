@@ -112,10 +112,11 @@ public record ComparedPieces(
                 .map(column::of)
                 .map(cell -> column == Column.PRICE ? Cell.of(cell.text()) : cell)
                 .toList();
-        Verdict verdict = verdict(cells);
+        boolean amounts = column.amount() && column != Column.PRICE;
+        Verdict verdict = verdict(cells, amounts);
         List<String> lacking = new ArrayList<>();
         for (int i = 0; i < cells.size(); i++) {
-            if (!cells.get(i).recorded()) {
+            if (!cells.get(i).says(amounts)) {
                 lacking.add(subjects.get(i).number());
             }
         }
@@ -128,9 +129,13 @@ public record ComparedPieces(
         return new Row(column.label(), cells, verdict, words);
     }
 
-    /** Two values that are recorded and cannot be the same decide; a value that is not recorded is equal to none. */
-    static Verdict verdict(List<Cell> cells) {
-        List<Cell> known = cells.stream().filter(Cell::recorded).toList();
+    /**
+     * Two values that are recorded and cannot be the same decide; a value that is not known is equal to none.
+     *
+     * @param amounts whether they have ends, so that one without, as 'forgot', is not known
+     */
+    static Verdict verdict(List<Cell> cells, boolean amounts) {
+        List<Cell> known = cells.stream().filter(cell -> cell.says(amounts)).toList();
         boolean overlap = false;
         for (Cell one : known) {
             for (Cell other : known) {

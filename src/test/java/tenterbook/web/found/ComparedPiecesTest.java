@@ -24,7 +24,7 @@ class ComparedPiecesTest {
     }
 
     private static ComparedPieces.Verdict verdict(Cell... cells) {
-        return ComparedPieces.verdict(List.of(cells));
+        return ComparedPieces.verdict(List.of(cells), true);
     }
 
     @Test
@@ -47,7 +47,8 @@ class ComparedPiecesTest {
         assertThat(verdict(length("6"), Cell.NOT_RECORDED)).isEqualTo(NOT_RECORDED);
         assertThat(verdict(length("6"), length("6"), Cell.NOT_RECORDED)).isEqualTo(NOT_RECORDED);
         assertThat(verdict(length("6"), length("7"), Cell.NOT_RECORDED)).isEqualTo(DIFFERS);
-        assertThat(verdict(length("forgot"), length("7"))).isNotEqualTo(SAME);
+        assertThat(verdict(length("forgot"), length("7"))).isEqualTo(NOT_RECORDED);
+        assertThat(verdict(length("forgot"), length("forgot"))).isEqualTo(NOT_RECORDED);
     }
 
     @Test
