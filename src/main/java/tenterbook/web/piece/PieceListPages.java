@@ -64,6 +64,7 @@ public final class PieceListPages {
             String documentsAll,
             int inArchive,
             List<SearchLinks.Link> orders,
+            ColourResults byColour,
             List<Draft> drafts) {}
 
     /** A form with unsaved typing. */
@@ -118,6 +119,7 @@ public final class PieceListPages {
                 SearchLinks.address("/documents", asked.withPage(1)),
                 site.ledger().count(Kinds.PIECE),
                 SearchLinks.orders(asked),
+                ColourResults.of(site, asked),
                 drafts());
     }
 
