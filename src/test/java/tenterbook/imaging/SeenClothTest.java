@@ -105,7 +105,10 @@ class SeenClothTest {
         MatchingPart none = MatchingPart.of(
                 raster, Region.WHOLE, seen.palette(), Correction.NONE, List.of(new Lab(50, 60, 40)), 10);
         assertThat(none.share()).isZero();
-        assertThat(none.svg()).contains("d=\"\"");
-        assertThat(part.svg()).startsWith("<svg").contains("M").doesNotContain("NaN");
+        assertThat(MatchingPart.svg(List.of(none))).contains("d=\"\"");
+        assertThat(MatchingPart.svg(List.of(part)))
+                .startsWith("<svg")
+                .contains("M")
+                .doesNotContain("NaN");
     }
 }

@@ -19,6 +19,9 @@ public final class MatchingPart {
     /** Cells along the longer side, up to twice as many. */
     public static final int LONG_EDGE = 160;
 
+    /** Parts and holes of less than so much of the picture are left out, since at the size of a result they would be specks. */
+    private static final double SPECK = 0.003;
+
     /** A cell counts with so many of the nine about it, itself among them: single threads draw no outline. */
     private static final int MOST_OF_NINE = 5;
 
@@ -67,6 +70,8 @@ public final class MatchingPart {
         }
         part.smooth(counts);
         part.smooth(counts);
+        part.turnSpecks(true, counts);
+        part.turnSpecks(false, counts);
         return part;
     }
 
@@ -101,6 +106,37 @@ public final class MatchingPart {
             }
         }
         inside = smoother;
+    }
+
+    /** Turns connected groups of too few cells that are inside, or that are not, into the other. Only cells that count change. */
+    private void turnSpecks(boolean which, boolean[] counts) {
+        boolean[] seen = new boolean[inside.length];
+        int[] group = new int[inside.length];
+        int width = raster.width();
+        for (int start = 0; start < inside.length; start++) {
+            if (seen[start] || inside[start] != which) {
+                continue;
+            }
+            int size = 1;
+            group[0] = start;
+            seen[start] = true;
+            for (int done = 0; done < size; done++) {
+                int cell = group[done];
+                int x = cell % width;
+                int[] beside = {
+                    x > 0 ? cell - 1 : -1, x < width - 1 ? cell + 1 : -1, cell - width, cell + width,
+                };
+                for (int next : beside) {
+                    if (next >= 0 && next < inside.length && !seen[next] && inside[next] == which) {
+                        seen[next] = true;
+                        group[size++] = next;
+                    }
+                }
+            }
+            for (int i = 0; i < size && size < SPECK * inside.length; i++) {
+                inside[group[i]] = !which && counts[group[i]];
+            }
+        }
     }
 
     private boolean at(int x, int y) {
@@ -161,16 +197,27 @@ public final class MatchingPart {
         return path.toString();
     }
 
-    /** Its edge alone, as an SVG picture of the same proportions as the picture. */
-    public String svg() {
-        String path = path();
-        return String.format(
+    /**
+     * Edges alone, as an SVG picture of the same proportions as the picture: of the first part with a full line, of the others with
+     * broken ones.
+     *
+     * @param parts one or more, of the same picture
+     */
+    public static String svg(List<MatchingPart> parts) {
+        LabRaster raster = parts.get(0).raster;
+        StringBuilder svg = new StringBuilder(String.format(
                 Locale.ROOT,
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%1$.0f\" height=\"%2$.0f\" viewBox=\"0 0 %1$.3f %2$.3f\""
-                        + " fill=\"none\" stroke-linecap=\"square\"><path stroke=\"#221d17\" stroke-width=\"2.6\" d=\"%3$s\"/>"
-                        + "<path stroke=\"#fff\" stroke-width=\"1.1\" d=\"%3$s\"/></svg>",
+                        + " fill=\"none\" stroke-linecap=\"square\">",
                 1 / raster.across(1),
-                1 / raster.down(1),
-                path);
+                1 / raster.down(1)));
+        for (int i = 0; i < parts.size(); i++) {
+            String path = parts.get(i).path();
+            svg.append("<path stroke=\"#221d17\" stroke-width=\"2.6\" d=\"").append(path);
+            svg.append("\"/><path stroke=\"#fff\" stroke-width=\"1.1\"");
+            svg.append(i == 0 ? "" : " stroke-linecap=\"butt\" stroke-dasharray=\"2 2\"");
+            svg.append(" d=\"").append(path).append("\"/>");
+        }
+        return svg.append("</svg>").toString();
     }
 }

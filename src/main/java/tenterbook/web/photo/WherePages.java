@@ -80,20 +80,24 @@ public final class WherePages {
         Path preview = site.previews()
                 .get(digest, PreviewSize.SMALL)
                 .orElseThrow(() -> new NotFound(Message.of("not-here.picture", "name", digest.brief())));
-        List<Lab> colours = asked.asks().stream().map(ColourChoice.Ask::colour).toList();
         boolean cloth = seen.outline().edge().found();
+        LabRaster raster = LabRaster.of(pixels(preview), MatchingPart.LONG_EDGE);
         // A photograph without a cloth shows none of its colours, unless anything in it was asked for.
-        boolean nothing = colours.isEmpty() || !cloth && !asked.picture();
-        return MatchingPart.of(
-                        LabRaster.of(pixels(preview), MatchingPart.LONG_EDGE),
+        boolean nothing = asked.asks().isEmpty() || !cloth && !asked.picture();
+        List<List<Lab>> colours = nothing
+                ? List.of(List.of())
+                : asked.asks().stream().map(ask -> List.of(ask.colour())).toList();
+        return MatchingPart.svg(colours.stream()
+                .map(each -> MatchingPart.of(
+                        raster,
                         asked.picture() || !cloth
                                 ? null
                                 : new Region(seen.outline().corners()),
                         asked.picture() ? List.of() : seen.palette(),
                         measuring.correction(digest),
-                        nothing ? List.of() : colours,
-                        asked.limit())
-                .svg();
+                        each,
+                        asked.limit()))
+                .toList());
     }
 
     private static Pixels pixels(Path preview) throws IOException {

@@ -14,10 +14,11 @@ import tenterbook.web.page.Address;
  * What a page of results has where colours are asked for.
  *
  * @param asked parameters of the colours asked for; empty where none are, or a whole palette
+ * @param several whether more than one colour is asked for
  * @param looking how far the program has come with looking for the cloth on photographs, while such a search is incomplete; empty
  *     otherwise
  */
-public record ColourResults(String asked, String looking) {
+public record ColourResults(String asked, boolean several, String looking) {
     private static final Set<Order> BY_COLOUR = Set.of(Order.DARKEST, Order.LIGHTEST, Order.CONTRAST, Order.COLOUR);
 
     static ColourResults of(Site site, PieceQuery query) {
@@ -30,6 +31,7 @@ public record ColourResults(String asked, String looking) {
                         ? ""
                         : Address.query(
                                 PieceQuery.EVERYTHING.withColours(colours).toParameters()),
+                colours.asks().size() > 1,
                 concerned ? LookingForCloth.sentence(site.archive().cloths()) : "");
     }
 
