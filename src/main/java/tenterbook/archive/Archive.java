@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import tenterbook.board.BoardPair;
+import tenterbook.colour.palette.Region;
 import tenterbook.imaging.ClothTable;
 import tenterbook.ledger.Ledger;
 import tenterbook.ledger.Saved;
@@ -13,6 +14,7 @@ import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.ledger.revision.RecordKey;
 import tenterbook.material.Cloth;
 import tenterbook.material.Lot;
+import tenterbook.measure.Digest;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
@@ -32,7 +34,7 @@ public final class Archive implements AutoCloseable {
         this.folder = folder;
         this.ledger = ledger;
         this.papers = new PaperFiles(folder.papers());
-        this.cloths = new ClothTable(folder);
+        this.cloths = new ClothTable(folder, this::cards);
     }
 
     /**
@@ -79,6 +81,14 @@ public final class Archive implements AutoCloseable {
     /** Where the cloth is on each photograph. */
     public ClothTable cloths() {
         return cloths;
+    }
+
+    /** Where a person marked cards on a photograph. */
+    private List<Region> cards(Digest photo) {
+        return ledger.find(Kinds.CALIBRATION, photo.hex()).stream()
+                .flatMap(saved -> saved.record().cards().stream())
+                .map(card -> new Region(card.corners()))
+                .toList();
     }
 
     public Studio studio() {

@@ -31,6 +31,10 @@ public final class Dependents {
                 // Also of a withdrawn examination, which has no references any more.
                 pieces.addAll(examined(ledger, key));
             }
+            if (is(key, Kinds.CALIBRATION) && seen.add(Kinds.PHOTO.key(key.id()))) {
+                // What its cards cover is no cloth, so the colours of the photograph's pieces depend on it.
+                open.add(Kinds.PHOTO.key(key.id()));
+            }
             for (RecordKey user : ledger.referencedBy(key)) {
                 // A clamping that was copied from another does not depend on it afterwards.
                 boolean copy = is(key, Kinds.CLAMPING) && is(user, Kinds.CLAMPING);

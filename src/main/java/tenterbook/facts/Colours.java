@@ -1,11 +1,14 @@
 package tenterbook.facts;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tenterbook.colour.palette.PaletteColour;
 import tenterbook.imaging.Photo;
@@ -28,6 +31,7 @@ import tenterbook.piece.PiecePhoto;
  *     never add up to more than the piece; greatest share first within each photograph
  * @param picture the same of the whole photographs, with all that lies around the cloth
  * @param doubt the first of these photographs on which the edge of the cloth was not found; null where it was found on each
+ * @param closeView whether {@link #cloth} is that of close views, since no photograph of the whole piece shows its cloth's edge
  * @param state which state of the piece they show, from 1
  * @param now whether that is the state the piece is in; if not, it was dyed again since and no photograph shows it
  * @param calibrated whether every one of {@link #shown} comes from a calibrated photograph; false where there is none
@@ -37,6 +41,7 @@ public record Colours(
         List<PieceColour> cloth,
         List<PieceColour> picture,
         @Nullable Doubt doubt,
+        boolean closeView,
         int state,
         boolean now,
         boolean calibrated) {
@@ -61,16 +66,15 @@ public record Colours(
         picture = List.copyOf(picture);
     }
 
-    /** @param seen the cloth on each of {@link #counted} */
+    /** @param seen the cloth on each photograph that {@link #look} looks at */
     static Colours of(Piece piece, Map<Digest, Photo> photos, Map<Digest, SeenCloth> seen) {
         List<PiecePhoto> newest = newest(piece, photos);
         int state = newest.stream().mapToInt(PiecePhoto::state).max().orElse(piece.state());
         List<ColourRegion> regions =
                 newest.stream().flatMap(photo -> photo.regions().stream()).toList();
         List<Photo> counted = counted(piece, photos);
-        List<Photo> told = counted.stream()
-                .filter(photo -> !seen(seen, photo).palette().isEmpty())
-                .toList();
+        List<Photo> whole = told(counted, seen);
+        List<Photo> told = whole.isEmpty() ? told(closeViews(piece, photos), seen) : whole;
         List<PieceColour> cloth = new ArrayList<>();
         told.forEach(photo -> add(cloth, seen(seen, photo).palette(), told.size()));
         List<PieceColour> picture = new ArrayList<>();
@@ -90,9 +94,43 @@ public record Colours(
                         .filter(doubt -> !doubt.why().found() && doubt.why() != Edge.NOT_YET)
                         .findFirst()
                         .orElse(null),
+                whole.isEmpty() && !told.isEmpty(),
                 state,
                 state == piece.state(),
                 calibrated);
+    }
+
+    private static List<Photo> told(List<Photo> photos, Map<Digest, SeenCloth> seen) {
+        return photos.stream()
+                .filter(photo -> !seen(seen, photo).palette().isEmpty())
+                .toList();
+    }
+
+    /**
+     * The cloth on the photographs whose colours count; on close views only where the others are known to give none.
+     *
+     * @param known as {@link tenterbook.imaging.ClothTable#known}
+     */
+    static Map<Digest, SeenCloth> look(
+            Piece piece, Map<Digest, Photo> photos, Function<Collection<Photo>, Map<Digest, SeenCloth>> known) {
+        List<Photo> counted = counted(piece, photos);
+        Map<Digest, SeenCloth> seen = new HashMap<>(known.apply(counted));
+        boolean none = counted.stream()
+                .map(photo -> seen(seen, photo))
+                .allMatch(each -> each.palette().isEmpty() && each.outline().edge() != Edge.NOT_YET);
+        if (none) {
+            seen.putAll(known.apply(closeViews(piece, photos)));
+        }
+        return seen;
+    }
+
+    /** Details of the state whose colours count. */
+    private static List<Photo> closeViews(Piece piece, Map<Digest, Photo> photos) {
+        return newest(piece, photos).stream()
+                .filter(photo -> photo.role() == PhotoRole.DETAIL && pictured(photos, photo))
+                .map(photo -> photos.get(photo.photo()))
+                .distinct()
+                .toList();
     }
 
     private static SeenCloth seen(Map<Digest, SeenCloth> seen, Photo photo) {
@@ -117,7 +155,7 @@ public record Colours(
     }
 
     /** The photographs whose colours count, each once. */
-    static List<Photo> counted(Piece piece, Map<Digest, Photo> photos) {
+    private static List<Photo> counted(Piece piece, Map<Digest, Photo> photos) {
         List<PiecePhoto> pictured = newest(piece, photos).stream()
                 .filter(photo -> pictured(photos, photo))
                 .toList();

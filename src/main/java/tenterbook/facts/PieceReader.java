@@ -155,7 +155,7 @@ public final class PieceReader {
                                 Stream.ofNullable(piece.holder()),
                                 piece.events().stream().map(Event::party))),
                 photos,
-                () -> archive.cloths().known(Colours.counted(piece, photos)),
+                () -> Colours.look(piece, photos, archive.cloths()::known),
                 examinations,
                 recorded);
     }

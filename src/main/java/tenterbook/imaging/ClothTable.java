@@ -8,23 +8,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.StringJoiner;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
-import org.jdbi.v3.core.Handle;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import tenterbook.colour.palette.LabRaster;
-import tenterbook.colour.palette.Palette;
-import tenterbook.colour.palette.PaletteColour;
 import tenterbook.colour.palette.Pixels;
 import tenterbook.colour.palette.Region;
 import tenterbook.colour.palette.Region.Corner;
-import tenterbook.colour.space.Lab;
-import tenterbook.imaging.cloth.ClothFinder;
-import tenterbook.imaging.cloth.ClothOutline;
-import tenterbook.imaging.cloth.ClothOutline.Edge;
 import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.measure.Digest;
 
@@ -35,31 +26,30 @@ import tenterbook.measure.Digest;
  */
 public final class ClothTable implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(ClothTable.class);
-    private static final String DRAWN_BY_NOBODY = "";
-    private static final String CREATE = """
-            CREATE TABLE IF NOT EXISTS seen (
-                photo TEXT NOT NULL, drawn TEXT NOT NULL, edge TEXT NOT NULL, measured REAL NOT NULL,
-                outline TEXT NOT NULL, palette TEXT NOT NULL,
-                PRIMARY KEY (photo, drawn)) WITHOUT ROWID""";
-
-    /** Photographs that somebody was told nothing of yet. */
-    private static final String WAITING = "CREATE TABLE IF NOT EXISTS waiting (photo TEXT PRIMARY KEY) WITHOUT ROWID";
-
     private final Path photos;
-    private final DerivedTable table;
+    private final ClothRows rows;
+    /** Where a person marked cards on a photograph; they are no cloth. */
+    private final Function<Digest, List<Region>> marked;
+
     private final LookingBehind behind = new LookingBehind("cloth outlines", this::of);
 
-    public ClothTable(ArchiveFolder folder) {
-        this(folder.photos(), folder.readOnly() ? null : folder.derived().resolve("cloth.db"));
+    /** @param marked where a person marked cards on a photograph; empty where nobody did */
+    public ClothTable(ArchiveFolder folder, Function<Digest, List<Region>> marked) {
+        this(folder.photos(), folder.readOnly() ? null : folder.derived().resolve("cloth.db"), marked);
     }
 
     /**
      * @param photos where the originals lie
-     * @param file the table; null for one in memory
+     * @param file the table; null for one in memory, where nothing may be written
      */
     public ClothTable(Path photos, @Nullable Path file) {
+        this(photos, file, photo -> List.of());
+    }
+
+    private ClothTable(Path photos, @Nullable Path file, Function<Digest, List<Region>> marked) {
         this.photos = photos;
-        this.table = new DerivedTable(file, ClothFinder.VERSION, "seen", List.of(CREATE, WAITING));
+        this.rows = new ClothRows(file);
+        this.marked = marked;
     }
 
     /** The cloth on each of these photographs; looked for now where it is not known. */
@@ -67,7 +57,7 @@ public final class ClothTable implements AutoCloseable {
         Map<Digest, SeenCloth> found = new HashMap<>();
         for (Photo photo : asked) {
             if (photo.viewable()) {
-                SeenCloth kept = kept(photo.digest(), text(photo.cloth()));
+                SeenCloth kept = kept(photo);
                 found.put(photo.digest(), kept == null ? lookedFor(photo) : kept);
             } else {
                 found.put(photo.digest(), SeenCloth.NONE);
@@ -84,7 +74,7 @@ public final class ClothTable implements AutoCloseable {
         Map<Digest, SeenCloth> found = new HashMap<>();
         List<Photo> others = new ArrayList<>();
         for (Photo photo : asked) {
-            SeenCloth kept = photo.viewable() ? kept(photo.digest(), text(photo.cloth())) : SeenCloth.NONE;
+            SeenCloth kept = photo.viewable() ? kept(photo) : SeenCloth.NONE;
             if (kept == null) {
                 others.add(photo);
             } else {
@@ -103,11 +93,7 @@ public final class ClothTable implements AutoCloseable {
             return false;
         }
         synchronized (this) {
-            for (Photo photo : photos) {
-                handle().execute(
-                                "INSERT OR IGNORE INTO waiting (photo) VALUES (?)",
-                                photo.digest().hex());
-            }
+            photos.forEach(photo -> rows.await(photo.digest()));
             behind.add(photos);
         }
         return true;
@@ -118,21 +104,12 @@ public final class ClothTable implements AutoCloseable {
      * {@link #known} did not know the cloth and now does; also with those of before, of which it has not said {@link #taken}.
      */
     public synchronized void follow(Consumer<Set<Digest>> heard) {
-        behind.start(
-                heard,
-                handle().createQuery("SELECT photo FROM waiting")
-                        .mapTo(String.class)
-                        .map(Digest::new)
-                        .collect(Collectors.toSet()));
+        behind.start(heard, rows.waiting());
     }
 
     /** Whoever follows has taken over what is known of these photographs. */
     public synchronized void taken(Set<Digest> photos) {
-        for (Digest photo : photos) {
-            if (!behind.waits(photo)) {
-                handle().execute("DELETE FROM waiting WHERE photo = ?", photo.hex());
-            }
-        }
+        rows.taken(photos.stream().filter(photo -> !behind.waits(photo)).toList());
     }
 
     /** Whether photographs are still to be looked at behind. */
@@ -140,15 +117,24 @@ public final class ClothTable implements AutoCloseable {
         return behind.looking();
     }
 
+    /** How far it has come with looking behind. */
+    public LookingBehind.Looking progress() {
+        return behind.progress();
+    }
+
     public SeenCloth of(Photo photo) {
         return of(List.of(photo)).get(photo.digest());
     }
 
+    private @Nullable SeenCloth kept(Photo photo) {
+        return rows.kept(photo.digest(), ClothRows.key(photo.cloth(), marked.apply(photo.digest())));
+    }
+
     /** Looks for the cloth on a picture that is at hand, as {@link PhotoMeasure} opens it, and keeps what is found. */
     void look(Digest photo, Pixels picture) {
-        if (kept(photo, DRAWN_BY_NOBODY) == null) {
-            LabRaster raster = LabRaster.of(picture, ClothFinder.LONG_EDGE);
-            keep(photo, List.of(), seen(raster, ClothFinder.find(raster)));
+        String key = ClothRows.key(List.of(), List.of());
+        if (rows.kept(photo, key) == null) {
+            rows.keep(photo, key, SeenCloth.look(picture, List.of(), List.of()));
         }
     }
 
@@ -160,10 +146,9 @@ public final class ClothTable implements AutoCloseable {
             if (opened == null) {
                 return SeenCloth.NONE;
             }
-            LabRaster raster = LabRaster.of(opened.pixels(), ClothFinder.LONG_EDGE);
-            SeenCloth seen = seen(
-                    raster, photo.cloth().isEmpty() ? ClothFinder.find(raster) : ClothOutline.drawn(photo.cloth()));
-            keep(photo.digest(), photo.cloth(), seen);
+            List<Region> cards = marked.apply(photo.digest());
+            SeenCloth seen = SeenCloth.look(opened.pixels(), photo.cloth(), cards);
+            rows.keep(photo.digest(), ClothRows.key(photo.cloth(), cards), seen);
             return seen;
         } catch (IOException e) {
             LOG.warn(
@@ -174,81 +159,14 @@ public final class ClothTable implements AutoCloseable {
         }
     }
 
-    private static SeenCloth seen(LabRaster raster, ClothOutline outline) {
-        return new SeenCloth(
-                outline, outline.edge().found() ? Palette.of(raster, new Region(outline.corners())) : List.of());
-    }
-
-    private synchronized @Nullable SeenCloth kept(Digest photo, String drawn) {
-        return handle().select(
-                        "SELECT edge, measured, outline, palette FROM seen WHERE photo = ? AND drawn = ?",
-                        photo.hex(),
-                        drawn)
-                .map((row, context) -> new SeenCloth(
-                        new ClothOutline(Edge.valueOf(row.getString(1)), corners(row.getString(3)), row.getDouble(2)),
-                        colours(row.getString(4))))
-                .findOne()
-                .orElse(null);
-    }
-
     /** @param drawn the outline in the photograph's record; empty for what the program found */
-    public synchronized void keep(Digest photo, List<Corner> drawn, SeenCloth seen) {
-        handle().execute(
-                        "INSERT OR REPLACE INTO seen (photo, drawn, edge, measured, outline, palette)"
-                                + " VALUES (?, ?, ?, ?, ?, ?)",
-                        photo.hex(),
-                        text(drawn),
-                        seen.outline().edge().name(),
-                        seen.outline().measured(),
-                        text(seen.outline().corners()),
-                        palette(seen.palette()));
-    }
-
-    private Handle handle() {
-        return table.handle();
-    }
-
-    private static String text(List<Corner> corners) {
-        StringJoiner text = new StringJoiner(" ");
-        corners.forEach(corner -> text.add(corner.x() + "," + corner.y()));
-        return text.toString();
-    }
-
-    private static List<Corner> corners(String text) {
-        return numbers(text).stream().map(n -> new Corner(n[0], n[1])).toList();
-    }
-
-    private static String palette(List<PaletteColour> palette) {
-        StringJoiner text = new StringJoiner(" ");
-        palette.forEach(each -> text.add(each.colour().lightness() + ","
-                + each.colour().a() + "," + each.colour().b() + "," + each.share()));
-        return text.toString();
-    }
-
-    private static List<PaletteColour> colours(String text) {
-        return numbers(text).stream()
-                .map(n -> new PaletteColour(new Lab(n[0], n[1], n[2]), n[3]))
-                .toList();
-    }
-
-    private static List<double[]> numbers(String text) {
-        List<double[]> numbers = new ArrayList<>();
-        for (String group : text.isEmpty() ? new String[0] : text.split(" ")) {
-            String[] each = group.split(",");
-            double[] read = new double[each.length];
-            for (int i = 0; i < read.length; i++) {
-                read[i] = Double.parseDouble(each[i]);
-            }
-            numbers.add(read);
-        }
-        return numbers;
+    public void keep(Digest photo, List<Corner> drawn, SeenCloth seen) {
+        rows.keep(photo, ClothRows.key(drawn, List.of()), seen);
     }
 
     @Override
     public void close() {
         behind.close();
-        synchronized (this) {
-            table.close();
-        }
+        rows.close();
     }
 }

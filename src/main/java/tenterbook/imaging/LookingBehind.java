@@ -27,6 +27,16 @@ public final class LookingBehind implements AutoCloseable {
     private @Nullable Thread thread;
     private boolean open;
     private boolean busy;
+    /** Photographs taken since none was left. */
+    private int asked;
+
+    /**
+     * How far it has come.
+     *
+     * @param done photographs looked at
+     * @param all those and the ones still to be looked at; 0 where none are
+     */
+    public record Looking(int done, int all) {}
 
     /**
      * @param what is looked for, for the log
@@ -58,7 +68,10 @@ public final class LookingBehind implements AutoCloseable {
     /** One that is in the queue already keeps its place. */
     public synchronized void add(Collection<Photo> photos) {
         if (open) {
-            photos.forEach(photo -> queue.put(photo.digest(), photo));
+            asked = left() == 0 ? 0 : asked;
+            for (Photo photo : photos) {
+                asked += queue.put(photo.digest(), photo) == null ? 1 : 0;
+            }
             notifyAll();
         }
     }
@@ -75,6 +88,11 @@ public final class LookingBehind implements AutoCloseable {
     /** How many are still to be looked at. */
     public synchronized int left() {
         return queue.size() + (busy ? 1 : 0);
+    }
+
+    public synchronized Looking progress() {
+        int left = left();
+        return left == 0 ? new Looking(0, 0) : new Looking(Math.max(0, asked - left), Math.max(asked, left));
     }
 
     private void run(Consumer<Set<Digest>> heard, Set<Digest> found) {

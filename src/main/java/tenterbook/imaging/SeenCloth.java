@@ -7,6 +7,8 @@ import tenterbook.colour.palette.PaletteColour;
 import tenterbook.colour.palette.Pixels;
 import tenterbook.colour.palette.Region;
 import tenterbook.colour.palette.Region.Corner;
+import tenterbook.colour.target.CardFinder;
+import tenterbook.colour.target.CardOutline;
 import tenterbook.imaging.cloth.ClothFinder;
 import tenterbook.imaging.cloth.ClothOutline;
 
@@ -31,12 +33,18 @@ public record SeenCloth(ClothOutline outline, List<PaletteColour> palette) {
      * Looks for the cloth on a picture.
      *
      * @param drawn the outline that a person drew; empty where nobody did
-     * @param cards where cards are known to lie: what they cover is not cloth
+     * @param cards where a person marked cards: what they cover is not cloth. Where nobody marked one, what surely is a grey card
+     *     does not count either
      */
     static SeenCloth look(Pixels picture, List<Corner> drawn, List<Region> cards) {
         LabRaster raster = LabRaster.of(picture, ClothFinder.LONG_EDGE);
         ClothOutline outline = drawn.isEmpty() ? ClothFinder.find(raster) : ClothOutline.drawn(drawn);
-        return new SeenCloth(
-                outline, outline.edge().found() ? Palette.of(raster, new Region(outline.corners()), cards) : List.of());
+        if (!outline.edge().found()) {
+            return new SeenCloth(outline, List.of());
+        }
+        List<Region> apart = cards.isEmpty()
+                ? CardFinder.sure(picture).map(CardOutline::whole).stream().toList()
+                : cards;
+        return new SeenCloth(outline, Palette.of(raster, new Region(outline.corners()), apart));
     }
 }

@@ -142,6 +142,9 @@ class AccessibilityTest {
         return List.of(
                 "/",
                 "/?colour=48,-5,-24&within=12",
+                "/?ground=48,-5,-24&resist=85,-2,4",
+                "/by-picture",
+                "/pieces/V24-004/photos/" + photo + "/place?across=50&down=50",
                 "/?q=nothingoftheword",
                 "/?view=list",
                 "/?view=table&column=title&column=dips&column=holder&column=tag&column=overall&sort=dips",

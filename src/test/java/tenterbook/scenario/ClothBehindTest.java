@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.RestoredSample;
+import tenterbook.imaging.LookingBehind;
 import tenterbook.imaging.Photo;
 import tenterbook.imaging.SeenCloth;
 import tenterbook.ledger.Saved;
@@ -47,9 +48,13 @@ class ClothBehindTest {
             assertThat(archive.cloths().looking())
                     .as("whether the search waited")
                     .isTrue();
+            LookingBehind.Looking far = archive.cloths().progress();
+            assertThat(far.all()).isBetween(1, 69);
+            assertThat(far.done()).isLessThan(far.all());
 
             assertThat(index.await(Duration.ofMinutes(2))).isTrue();
             assertThat(archive.cloths().looking()).isFalse();
+            assertThat(archive.cloths().progress()).isEqualTo(new LookingBehind.Looking(0, 0));
             assertThat(index.check(Progress.UNWATCHED)).isEmpty();
         }
     }

@@ -1,5 +1,6 @@
 package tenterbook.colour.palette;
 
+import tenterbook.colour.space.Lab;
 import tenterbook.colour.space.SrgbCurve;
 import tenterbook.colour.space.SrgbToLab;
 
@@ -86,6 +87,10 @@ public final class LabRaster {
 
     public double b(int cell) {
         return lab[3 * cell + 2];
+    }
+
+    public Lab lab(int cell) {
+        return new Lab(lightness(cell), a(cell), b(cell));
     }
 
     /** Squared Euclidean distance in CIELAB between a cell and three numbers. */

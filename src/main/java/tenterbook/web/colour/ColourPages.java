@@ -18,7 +18,6 @@ import tenterbook.colour.space.Lab;
 import tenterbook.facts.PieceColour;
 import tenterbook.measure.NumberWords;
 import tenterbook.piece.ColourRegion;
-import tenterbook.piece.ColourRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.search.find.Hit;
@@ -42,6 +41,11 @@ public final class ColourPages {
     /** The drawn part of the a*b* plane, in CIELAB units either way from grey; what lies outside is drawn at its edge. */
     private static final double REACH = 60;
 
+    /** Least share of a colour of the cloth that is drawn, and how many of one piece at most. */
+    private static final double MAIN = 0.05;
+
+    private static final int MOST_OF_CLOTH = 3;
+
     /** From one written name to the next above it, in hundredths of the drawn plane. */
     private static final double LINE = 4.6;
 
@@ -59,6 +63,7 @@ public final class ColourPages {
     /**
      * One colour of a piece on the plane.
      *
+     * @param ofCloth whether it is one of the cloth's that nobody named
      * @param x across, 0 to 100: a* from {@code -REACH} to {@code REACH}
      * @param y down, 0 to 100: b* from {@code REACH} to {@code -REACH}
      * @param along L*, 0 to 100
@@ -69,6 +74,7 @@ public final class ColourPages {
             String title,
             ColourBand.Swatch swatch,
             String part,
+            boolean ofCloth,
             double x,
             double y,
             double along,
@@ -95,7 +101,10 @@ public final class ColourPages {
     /**
      * @param total pieces found
      * @param shown pieces drawn
-     * @param role which part of the dyeing is drawn; empty for every named colour
+     * @param role which part of the dyeing is drawn; empty for every colour: those named, else those of the cloth
+     * @param ofCloth of how many of the pieces shown the colours of the cloth are drawn, since nobody named any
+     * @param without how many of the pieces shown have no such colour
+     * @param looking how far the program has come with looking for the cloth; empty where it is not looking
      */
     public record ColourView(
             long total,
@@ -108,11 +117,14 @@ public final class ColourPages {
             String role,
             List<Choices.Choice> boards,
             List<Choices.Choice> cloths,
-            List<Choices.Choice> dyes) {}
+            List<Choices.Choice> dyes,
+            int ofCloth,
+            int without,
+            String looking) {}
 
     private void plane(Context ctx) {
         Map<String, List<String>> asked = new HashMap<>(ctx.queryParamMap());
-        String role = Optional.ofNullable(ctx.queryParam("role")).orElse(ColourRole.GROUND.toString());
+        String role = Optional.ofNullable(ctx.queryParam("role")).orElse("");
         asked.keySet().removeAll(List.of("role", "page", "size"));
         PieceQuery query = site.index().query(asked).withSize(PieceQuery.MOST_SIZE);
         List<PieceCard> cards = new ArrayList<>();
@@ -128,15 +140,17 @@ public final class ColourPages {
         }
         List<Point> points = new ArrayList<>();
         Map<String, List<Lab>> named = new TreeMap<>();
+        int ofCloth = 0;
+        int without = 0;
         for (PieceCard card : cards) {
-            for (PieceColour band : card.band()) {
-                if (band.role() != null
-                        && (role.isEmpty() || band.role().toString().equals(role))) {
-                    points.add(point(card, band));
-                    if (!band.name().isEmpty()) {
-                        named.computeIfAbsent(band.name(), name -> new ArrayList<>())
-                                .add(band.colour());
-                    }
+            List<PieceColour> drawn = drawn(card, role);
+            ofCloth += !drawn.isEmpty() && drawn.get(0).role() == null ? 1 : 0;
+            without += drawn.isEmpty() ? 1 : 0;
+            for (PieceColour band : drawn) {
+                points.add(point(card, band));
+                if (!band.name().isEmpty()) {
+                    named.computeIfAbsent(band.name(), name -> new ArrayList<>())
+                            .add(band.colour());
                 }
             }
         }
@@ -151,8 +165,25 @@ public final class ColourPages {
                 role,
                 choices(result, Facet.BOARD),
                 choices(result, Facet.CLOTH),
-                choices(result, Facet.DYE));
+                choices(result, Facet.DYE),
+                ofCloth,
+                without,
+                LookingForCloth.sentence(site.archive().cloths()));
         Html.show(ctx, "colours", Map.of("page", site.page(ctx, w("page.menu.colours"), "colours"), "view", view));
+    }
+
+    /** Those named, by role; where nobody named any and every role is wanted, the main ones of the cloth. */
+    private static List<PieceColour> drawn(PieceCard card, String role) {
+        List<PieceColour> named = card.band().stream()
+                .filter(band -> band.role() != null
+                        && (role.isEmpty() || band.role().toString().equals(role)))
+                .toList();
+        return !named.isEmpty() || !role.isEmpty()
+                ? named
+                : card.band().stream()
+                        .filter(band -> band.share() == null || band.share() >= MAIN)
+                        .limit(MOST_OF_CLOTH)
+                        .toList();
     }
 
     private static String one(PieceQuery query, Facet facet) {
@@ -174,7 +205,8 @@ public final class ColourPages {
                 card.number(),
                 card.title(),
                 ColourBand.swatch(lab, band.called(), 1, 0),
-                band.role().toString(),
+                band.role() == null ? w("colour.of-the-cloth") : band.role().toString(),
+                band.role() == null,
                 across(lab.a()),
                 100 - across(lab.b()),
                 lab.lightness(),

@@ -69,6 +69,7 @@ public final class PieceListPages {
             String documentsAll,
             int inArchive,
             List<SearchLinks.Link> orders,
+            ColourResults byColour,
             List<Draft> drafts,
             FoundViews found) {}
 
@@ -137,6 +138,7 @@ public final class PieceListPages {
                 SearchLinks.address("/documents", asked.withPage(1)),
                 site.ledger().count(Kinds.PIECE),
                 kept.links(SearchLinks.orders(asked)),
+                ColourResults.of(site, asked),
                 drafts(),
                 FoundViews.of(
                         site,

@@ -34,6 +34,7 @@ import tenterbook.words.Joined;
  * A piece as its page shows it.
  *
  * @param clothDoubt why its photograph gives no colours; null where it gives some or a person named them
+ * @param closeView whether its colours are those of a close view instead
  * @param notDyed shown in place of the dyeings where there is none
  * @param dyeings the clampings it went through, in order
  * @param papers that were printed for it, newest first
@@ -45,6 +46,7 @@ public record PieceView(
         int version,
         ColourBand band,
         Colours.@Nullable Doubt clothDoubt,
+        boolean closeView,
         List<ShownPhoto> photos,
         List<Dyeing> dyeings,
         List<FactLine> facts,
@@ -78,6 +80,7 @@ public record PieceView(
                 facts.colours().from() == Colours.From.NAMED
                         ? null
                         : facts.colours().doubt(),
+                facts.colours().from() == Colours.From.CLOTH && facts.colours().closeView(),
                 photos,
                 dyeings(site, facts),
                 facts(facts, site.today()),

@@ -25,6 +25,7 @@ import tenterbook.web.photo.PhotoMeasuring;
 import tenterbook.web.photo.PhotoPages;
 import tenterbook.web.photo.PlacePages;
 import tenterbook.web.photo.WaitingPages;
+import tenterbook.web.photo.WherePages;
 import tenterbook.web.piece.PictureSearchPages;
 import tenterbook.web.piece.PieceApi;
 import tenterbook.web.piece.PieceListPages;
@@ -67,6 +68,8 @@ final class Pages {
         new FoundFile(site).routes(routes);
         new PiecePages(site, photos).routes(routes);
         PhotoMeasuring measuring = new PhotoMeasuring(site);
+        // Before the previews, whose size may be any word.
+        new WherePages(site, measuring).routes(routes);
         PhotoPages photoPages = new PhotoPages(site, photos, measuring);
         photoPages.routes(routes);
         new ArrivalPages(site).routes(routes);
