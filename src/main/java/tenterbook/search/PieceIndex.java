@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.store.AlreadyClosedException;
@@ -170,6 +171,12 @@ public final class PieceIndex implements AutoCloseable {
                 query.text().isEmpty() ? Map.of() : archive.ledger().ownWords().means());
         return read((searcher, generation) -> new PieceSearch(searcher, generation.columns())
                 .run(query, background, started, follower.behind(generation)));
+    }
+
+    /** What a text would be read as in a question, by the trade's words and the archive's names alone. */
+    public <R> R reading(Function<QuestionReader, R> work) {
+        return read((searcher, generation) -> work.apply(new PieceSearch(searcher, generation.columns())
+                .reader(new QuestionReader.Background(this::today, Map.of()))));
     }
 
     private LocalDate today() {

@@ -37,7 +37,7 @@ public final class PieceSearch {
     /** @param background what questions are read with besides the archive's names */
     public SearchResult run(PieceQuery query, QuestionReader.Background background, long startedNanos, long behind)
             throws IOException {
-        QuestionReader reader = new QuestionReader(columns.lexicon(), new IndexedNumbers(searcher), background);
+        QuestionReader reader = reader(background);
         ColourSearch colours = query.colours().any() ? ColourSearch.of(query.colours(), searcher, columns) : null;
         Answering.Answer answer = new Answering(query, reader, colours, searcher, columns).answer();
         UserText text = answer.text();
@@ -58,6 +58,10 @@ public final class PieceSearch {
                 answer.leftOut(),
                 answer.reading().offers(),
                 answer.remarks());
+    }
+
+    public QuestionReader reader(QuestionReader.Background background) {
+        return new QuestionReader(columns.lexicon(), new IndexedNumbers(searcher), background);
     }
 
     private static String note(PieceQuery query, ColourSearch colours) {

@@ -51,9 +51,8 @@ final class QuestionText {
 
     private void parts() {
         for (int at = 0; at < tokens.size(); ) {
-            int next = ordered(at);
+            int next = ownFirst(at) ? ownWord(at) : ordered(at);
             next = next == at ? fact(at) : next;
-            next = next == at ? ownWord(at) : next;
             next = next == at ? deniedWord(at) : next;
             if (next == at) {
                 plain.add(at++);
@@ -267,6 +266,18 @@ final class QuestionText {
     }
 
     private @Nullable Match match(int at) {
+        Match mine = ownFirst(at) ? ownFact(at) : null;
+        return mine != null ? mine : ofTrade(at);
+    }
+
+    /** Whether a word of the maker's own begins here, and no longer one of the trade. */
+    private boolean ownFirst(int at) {
+        WordTable.Found mine = own.longest(tokens, at);
+        Match trade = mine == null ? null : ofTrade(at);
+        return mine != null && (trade == null || trade.end() < mine.end());
+    }
+
+    private @Nullable Match ofTrade(int at) {
         if (tokens.get(at).kind() == Token.Kind.QUOTED) {
             return null;
         }
@@ -276,7 +287,7 @@ final class QuestionText {
                 return match;
             }
         }
-        return ownFact(at);
+        return null;
     }
 
     private void add(Match match, int from, boolean not) {

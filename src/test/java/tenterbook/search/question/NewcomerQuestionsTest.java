@@ -55,7 +55,17 @@ class NewcomerQuestionsTest {
             },
             new QuestionReader.Background(
                     () -> LocalDate.of(2026, 11, 28),
-                    Map.of("moongate", "B06 state II", "first blush", "madder linen", "old chest", "flat drawer")));
+                    Map.of(
+                            "moongate",
+                            "B06 state II",
+                            "first blush",
+                            "madder linen",
+                            "old chest",
+                            "flat drawer",
+                            "silk road",
+                            "madder",
+                            "weld",
+                            "woad")));
 
     private static FacetTerms.Term term(Facet facet, String value, String label) {
         return new FacetTerms.Term(facet, new PieceFacets.Value(value, label), FacetValues.folded(value));
@@ -322,5 +332,11 @@ class NewcomerQuestionsTest {
                 .extracting(part -> part.words().get(0))
                 .containsExactly("flat", "drawer");
         assertThat(labels("old chest")).containsExactly("the words ‘flat drawer’ (your word ‘old chest’)");
+        assertThat(read("silk road").constraints())
+                .as("longer than the word of the trade")
+                .containsExactly(facet(Facet.DYE, false, "madder"));
+        assertThat(read("weld").constraints())
+                .as("a word of the trade keeps its meaning")
+                .containsExactly(facet(Facet.DYE, false, "weld"));
     }
 }
