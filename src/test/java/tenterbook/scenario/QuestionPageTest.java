@@ -127,6 +127,9 @@ class QuestionPageTest {
         assertThat(numbers(asked("over 500 €"))).contains("V24-013");
         assertThat(numbers(asked("3 hours"))).containsExactlyInAnyOrder("V24-004", "V24-005");
         assertThat(numbers(asked("pH 10.7"))).isNotEmpty();
+        assertThat(numbers(asked("wool or lime wood or under 3 dips")))
+                .contains("V24-010", "V24-012", "V24-001")
+                .doesNotContain("V24-008");
         assertThat(numbers(asked("lime wood"))).containsExactlyInAnyOrder("V24-010", "V24-011", "V24-012");
     }
 }

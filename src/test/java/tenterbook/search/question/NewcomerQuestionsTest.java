@@ -188,6 +188,15 @@ class NewcomerQuestionsTest {
     }
 
     @Test
+    void factsOfDifferentKindsAreAlternativesWithOr() {
+        assertThat(read("woad or silk").constraints())
+                .containsExactly(new Constraint.AnyOf(
+                        List.of(facet(Facet.DYE, false, "woad"), facet(Facet.FIBRE, false, "silk")), false));
+        assertThat(labels("woad or silk")).containsExactly("Dye: woad or Fibre: silk");
+        assertThat(read("woad silk").constraints()).hasSize(2);
+    }
+
+    @Test
     void whatHasNoWordsIsSaid() {
         assertThat(remarks("?")).containsExactly("No word was found in ‘?’ to look for, so nothing is narrowed by it.");
         assertThat(remarks("🧵")).hasSize(1);
