@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.store.AlreadyClosedException;
@@ -191,6 +192,12 @@ public final class PieceIndex implements AutoCloseable {
     public FoundNumbers numbers(PieceQuery query, int most) {
         return read((searcher, generation) -> new PieceSearch(searcher, generation.columns())
                 .numbers(query, background(query), most, follower.behind(generation)));
+    }
+
+    /** What a text would be read as in a question, by the trade's words and the archive's names alone. */
+    public <R> R reading(Function<QuestionReader, R> work) {
+        return read((searcher, generation) -> work.apply(new PieceSearch(searcher, generation.columns())
+                .reader(new QuestionReader.Background(this::today, Map.of()))));
     }
 
     private LocalDate today() {

@@ -206,6 +206,8 @@ class AccessibilityTest {
                 "/pieces/V24-003",
                 "/?tag=eu:lacking",
                 "/studio",
+                "/words",
+                "/?q=lime%20sem%20nada%20hanging",
                 "/not-a-page");
     }
 

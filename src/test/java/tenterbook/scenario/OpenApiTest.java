@@ -153,7 +153,12 @@ class OpenApiTest extends Scenario {
             return client.postFiles(
                     path, List.of(new Client.Part("files", "fig.jpg", Pictures.jpeg(7))), "role", "front");
         }
-        return client.postJson(path, body.get("application/json").get("example").toString());
+        return client.send(
+                operation.method(),
+                path,
+                body.get("application/json").get("example").toString().getBytes(StandardCharsets.UTF_8),
+                "Content-Type",
+                "application/json");
     }
 
     @Test

@@ -58,6 +58,10 @@ final class Answering {
             boolean respelt,
             List<String> leftOut,
             List<Message> remarks) {
+        Answer corrected(Message remark) {
+            return new Answer(reading, found, text, words, true, leftOut, remarks).with(List.of(remark));
+        }
+
         Answer with(List<Message> more) {
             List<Message> all = new ArrayList<>(remarks);
             all.addAll(more);
@@ -86,7 +90,7 @@ final class Answering {
             Answer near =
                     by(corrected.get().reading(), corrected.get().reading().words(), false);
             if (near.found().total() > 0) {
-                return near.with(List.of(corrected.get().remark()));
+                return near.corrected(corrected.get().remark());
             }
         }
         if (mayBeRespelt(text)) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.apache.lucene.util.FixedBitSet;
+import org.jspecify.annotations.Nullable;
 import tenterbook.search.facet.FacetColumn;
 import tenterbook.search.facet.FacetTerms;
 import tenterbook.search.index.PieceNumbers;
@@ -29,16 +30,33 @@ final class ConstraintFilter {
 
     ConstraintFilter(List<Constraint> constraints, FacetTerms.Term[] terms) {
         for (Constraint each : constraints) {
-            if (each instanceof Constraint.OfFacet facet) {
-                tests.add(facet(facet, terms));
-            } else if (each instanceof Constraint.OfNumber number) {
-                tests.add(number(number, terms));
-            } else if (each instanceof Constraint.OfDays days) {
-                tests.add(days(days));
-            } else if (each instanceof Constraint.OfMonth month) {
-                tests.add(month(month));
+            Test test = test(each, terms);
+            if (test != null) {
+                tests.add(test);
             }
         }
+    }
+
+    /** Null for a number of a piece. */
+    private static @Nullable Test test(Constraint asked, FacetTerms.Term[] terms) {
+        if (asked instanceof Constraint.OfFacet facet) {
+            return facet(facet, terms);
+        }
+        if (asked instanceof Constraint.OfNumber number) {
+            return number(number, terms);
+        }
+        if (asked instanceof Constraint.OfDays days) {
+            return days(days);
+        }
+        if (asked instanceof Constraint.OfMonth month) {
+            return month(month);
+        }
+        if (asked instanceof Constraint.AnyOf several) {
+            List<Test> any =
+                    several.any().stream().map(each -> test(each, terms)).toList();
+            return (columns, doc) -> any.stream().anyMatch(each -> each.meets(columns, doc)) != several.not();
+        }
+        return null;
     }
 
     /** Takes away from {@code documents} what does not meet every constraint. */

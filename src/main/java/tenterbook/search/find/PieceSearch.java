@@ -81,13 +81,16 @@ public final class PieceSearch {
     }
 
     private Answering answering(PieceQuery query, QuestionReader.Background background, ColourSearch colours) {
-        QuestionReader reader = new QuestionReader(columns.lexicon(), new IndexedNumbers(searcher), background);
-        return new Answering(query, reader, colours, searcher, columns);
+        return new Answering(query, reader(background), colours, searcher, columns);
     }
 
     /** Null where no colours are asked for. */
     private ColourSearch colours(PieceQuery query) throws IOException {
         return query.colours().any() ? ColourSearch.of(query.colours(), searcher, columns) : null;
+    }
+
+    public QuestionReader reader(QuestionReader.Background background) {
+        return new QuestionReader(columns.lexicon(), new IndexedNumbers(searcher), background);
     }
 
     private static String note(PieceQuery query, ColourSearch colours) {

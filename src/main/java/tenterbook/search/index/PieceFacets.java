@@ -131,23 +131,24 @@ public final class PieceFacets {
                 .forEach(board -> name(values, Facet.WOOD, board.wood()));
         for (Clamping clamping : facts.clampings()) {
             for (Step step : clamping.steps()) {
-                step(values, Measured.TEMPERATURE, step.temperature().in(Unit.CELSIUS));
-                step(values, Measured.PH, step.ph());
-                step(values, Measured.DURATION, step.duration().in(Unit.MINUTE));
+                step(values, Measured.TEMPERATURE, step.temperature(), Unit.CELSIUS);
+                step(values, Measured.PH, step.ph(), Unit.PH);
+                step(values, Measured.DURATION, step.duration(), Unit.MINUTE);
             }
         }
     }
 
-    private static void step(Map<Facet, Set<Value>> values, Measured what, Quantity quantity) {
-        if (quantity.known() && !Double.isNaN(end(quantity.low())) && !Double.isNaN(end(quantity.high()))) {
+    /** A quantity of another kind, which an older record may hold, is passed over, so that the piece is found by all else. */
+    private static void step(Map<Facet, Set<Value>> values, Measured what, Quantity recorded, Unit unit) {
+        if (!recorded.known() || recorded.unit() == null || recorded.unit().dimension() != unit.dimension()) {
+            return;
+        }
+        Quantity quantity = recorded.in(unit);
+        if (quantity.known()) {
             String value =
                     what.name().toLowerCase(Locale.ROOT) + "/" + text(quantity.low()) + "/" + text(quantity.high());
             put(values, Facet.STEP, value, value);
         }
-    }
-
-    private static double end(@Nullable Double end) {
-        return end == null ? 0 : end;
     }
 
     private static String text(@Nullable Double end) {

@@ -1,5 +1,6 @@
 package tenterbook.search.query;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
@@ -79,6 +80,18 @@ public sealed interface Constraint {
         @Override
         public OfPieceNumber negated() {
             return new OfPieceNumber(plain, !not);
+        }
+    }
+
+    /** Meets one of these, none of which is a number of a piece; at least two. */
+    record AnyOf(List<Constraint> any, boolean not) implements Constraint {
+        public AnyOf {
+            any = List.copyOf(any);
+        }
+
+        @Override
+        public AnyOf negated() {
+            return new AnyOf(any, !not);
         }
     }
 }

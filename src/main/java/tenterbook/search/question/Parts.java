@@ -54,7 +54,7 @@ final class Parts {
                 && follows(last, part)
                 && last.facet().not()
                 && !part.facet().not()
-                && OR.matcher(between(last, part)).matches()) {
+                && or(last, part)) {
             part = new Part(constraint.negated(), not(label), start, end, true);
         }
         parts.add(part);
@@ -89,16 +89,41 @@ final class Parts {
 
     List<Understood> understood() {
         parts.sort(Comparator.comparingInt(Part::start));
-        List<Understood> all = new ArrayList<>();
+        List<Part> all = new ArrayList<>();
         for (int from = 0; from < parts.size(); ) {
             int to = from + 1;
             while (to < parts.size() && follows(parts.get(to - 1), parts.get(to))) {
                 to++;
             }
-            all.addAll(list(parts.subList(from, to)));
+            list(parts.subList(from, to)).forEach(part -> add(part, all));
             from = to;
         }
-        return all;
+        return all.stream().map(this::one).toList();
+    }
+
+    /** With 'or' before it, a fact of another kind is an alternative to the one before. */
+    private void add(Part part, List<Part> all) {
+        Part last = all.isEmpty() ? null : all.get(all.size() - 1);
+        if (last == null || !alternative(last) || !alternative(part) || !or(last, part)) {
+            all.add(part);
+            return;
+        }
+        List<Constraint> any = new ArrayList<>(
+                last.constraint() instanceof Constraint.AnyOf more ? more.any() : List.of(last.constraint()));
+        any.add(part.constraint());
+        Message label = Message.of("question.or", "one", last.label(), "other", part.label());
+        all.set(all.size() - 1, new Part(new Constraint.AnyOf(any, false), label, last.start(), part.end(), true));
+    }
+
+    private static boolean alternative(Part part) {
+        return part.constraint() != null
+                && !part.constraint().not()
+                && !(part.constraint() instanceof Constraint.OfPieceNumber);
+    }
+
+    private boolean or(Part one, Part other) {
+        String between = between(one, other);
+        return BETWEEN.matcher(between).matches() && OR.matcher(between).matches();
     }
 
     /** Whether a part goes on a list that the one before it begins. */
@@ -113,7 +138,7 @@ final class Parts {
         return typed.substring(one.end(), Math.max(one.end(), other.start()));
     }
 
-    private List<Understood> list(List<Part> list) {
+    private List<Part> list(List<Part> list) {
         List<String> between = new ArrayList<>();
         for (int i = 1; i < list.size(); i++) {
             between.add(between(list.get(i - 1), list.get(i)));
@@ -123,17 +148,17 @@ final class Parts {
         boolean denied = list.stream()
                 .anyMatch(part -> part.facet() != null && part.facet().not());
         if (list.size() == 1 || denied) {
-            return list.stream().map(this::one).toList();
+            return list;
         }
         Facet facet = list.get(0).facet().facet();
         if (or || ONE_OF.contains(facet) || facet.equals(Facet.BOARD) && !and) {
-            return List.of(one(any(list)));
+            return List.of(any(list));
         }
-        List<Understood> all = new ArrayList<>();
+        List<Part> all = new ArrayList<>();
         for (Part part : list) {
             boolean joined =
                     !all.isEmpty() && (and || !between.get(all.size() - 1).isBlank());
-            all.add(one(
+            all.add(
                     joined
                             ? new Part(
                                     part.constraint(),
@@ -141,7 +166,7 @@ final class Parts {
                                     part.start(),
                                     part.end(),
                                     true)
-                            : part));
+                            : part);
         }
         if (and) {
             offers.add(new Offer(any(list).label(), withOr(list)));

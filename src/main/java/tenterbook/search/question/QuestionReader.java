@@ -66,6 +66,16 @@ public final class QuestionReader {
         return new QuestionText(typed, matchers, own).read();
     }
 
+    /** What a text is read as: labels of its facts, then its words. */
+    public List<Message> meaning(String typed) {
+        return new QuestionText(typed, matchers, own).labels();
+    }
+
+    /** Whether all of a text is facts. */
+    public boolean isFact(String typed) {
+        return new QuestionText(typed, matchers, own).facts();
+    }
+
     /**
      * The question with words that no piece has, and that are no facts, read as the nearest words for facts.
      *

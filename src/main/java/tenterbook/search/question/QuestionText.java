@@ -18,12 +18,11 @@ final class QuestionText {
     private final List<Token> tokens;
     private final Parts parts;
     private final Offers offers;
-    private final List<String> words = new ArrayList<>();
+    private final WordsLeft words;
     private final List<String> weighing = new ArrayList<>();
     /** Places of tokens that are words to look for, or none at all. */
     private final List<Integer> plain = new ArrayList<>();
 
-    private int lastWord = -1;
     private @Nullable Order order;
 
     QuestionText(String typed, List<Match.Matcher> matchers, OwnWords own) {
@@ -32,17 +31,17 @@ final class QuestionText {
         this.matchers = matchers;
         this.tokens = table.tokens(typed);
         this.parts = new Parts(typed);
+        this.words = new WordsLeft(typed, tokens, () -> !parts.none());
         this.offers = new Offers(typed, tokens, other -> new QuestionText(other, matchers, own));
     }
 
     Reading read() {
         parts();
-        plain.forEach(this::word);
-        boolean atEnd = lastWord == tokens.size() - 1;
+        plain.forEach(words::add);
         List<Understood> facts = parts.understood();
         return new Reading(
                 facts,
-                UserText.read(String.join(" ", words) + (atEnd ? "" : " ")),
+                words.text(),
                 UserText.read(String.join(" ", weighing) + " "),
                 order,
                 offers.all(parts, plain),
@@ -51,9 +50,8 @@ final class QuestionText {
 
     private void parts() {
         for (int at = 0; at < tokens.size(); ) {
-            int next = ordered(at);
+            int next = ownFirst(at) ? ownWord(at) : ordered(at);
             next = next == at ? fact(at) : next;
-            next = next == at ? ownWord(at) : next;
             next = next == at ? deniedWord(at) : next;
             if (next == at) {
                 plain.add(at++);
@@ -68,10 +66,9 @@ final class QuestionText {
         parts();
         List<Message> labels = new ArrayList<>();
         parts.understood().forEach(each -> labels.add(each.label()));
-        plain.forEach(this::word);
-        if (!words.isEmpty()) {
-            labels.add(Message.of(
-                    "question.words", "words", String.join(" ", words).replace("\"", "")));
+        plain.forEach(words::add);
+        if (!words.none()) {
+            labels.add(Message.of("question.words", "words", words.plain()));
         }
         return labels;
     }
@@ -79,7 +76,7 @@ final class QuestionText {
     /** Whether all of it is facts. */
     boolean facts() {
         parts();
-        return !parts.none() && plain.stream().map(tokens::get).allMatch(this::dropped);
+        return !parts.none() && plain.stream().map(tokens::get).allMatch(words::dropped);
     }
 
     /** Words that are no facts. */
@@ -87,7 +84,7 @@ final class QuestionText {
         parts();
         return plain.stream()
                 .map(tokens::get)
-                .filter(token -> token.word() && !dropped(token))
+                .filter(token -> token.word() && !words.dropped(token))
                 .toList();
     }
 
@@ -97,7 +94,7 @@ final class QuestionText {
                 .distinct()
                 .mapToObj(Character::toString)
                 .collect(Collectors.joining(" "));
-        if (facts.isEmpty() && words.isEmpty() && !typed.isBlank()) {
+        if (facts.isEmpty() && words.none() && !typed.isBlank()) {
             return List.of(Message.of("question.nothing-to-look-for", "typed", typed.strip()));
         }
         return signs.isEmpty() ? List.of() : List.of(Message.of("question.passed-over", "signs", signs));
@@ -193,7 +190,7 @@ final class QuestionText {
             to++;
         }
         String word = typed.substring(start(from), end(to)).replaceAll("[\"“”„«»]", "");
-        words.add("-" + (to == from + 1 && tokens.get(from).word() ? word : '"' + word + '"'));
+        words.deny(word, to == from + 1 && tokens.get(from).word());
         parts.withoutWord(word, start(at), end(to));
         if (tokens.get(at).is("no")) {
             // It may have been Portuguese for 'in the'.
@@ -212,10 +209,9 @@ final class QuestionText {
         QuestionText meaning = new QuestionText(found.value(), matchers, OwnWords.NONE);
         meaning.parts();
         List<Understood> facts = meaning.parts.understood();
-        meaning.plain.forEach(meaning::word);
-        if (!meaning.words.isEmpty()) {
-            Message label = Message.of(
-                    "question.words", "words", String.join(" ", meaning.words).replace("\"", ""));
+        meaning.plain.forEach(meaning.words::add);
+        if (!meaning.words.none()) {
+            Message label = Message.of("question.words", "words", meaning.words.plain());
             parts.words(ownLabel(label, word), start(at), end(found.end()));
             words.addAll(meaning.words);
         }
@@ -267,6 +263,18 @@ final class QuestionText {
     }
 
     private @Nullable Match match(int at) {
+        Match mine = ownFirst(at) ? ownFact(at) : null;
+        return mine != null ? mine : ofTrade(at);
+    }
+
+    /** Whether a word of the maker's own begins here, and no longer one of the trade. */
+    private boolean ownFirst(int at) {
+        WordTable.Found mine = own.longest(tokens, at);
+        Match trade = mine == null ? null : ofTrade(at);
+        return mine != null && (trade == null || trade.end() < mine.end());
+    }
+
+    private @Nullable Match ofTrade(int at) {
         if (tokens.get(at).kind() == Token.Kind.QUOTED) {
             return null;
         }
@@ -276,7 +284,7 @@ final class QuestionText {
                 return match;
             }
         }
-        return ownFact(at);
+        return null;
     }
 
     private void add(Match match, int from, boolean not) {
@@ -291,45 +299,5 @@ final class QuestionText {
                 start,
                 end);
         match.others().forEach(other -> offers.add(start, end, other));
-    }
-
-    private void word(int at) {
-        Token token = tokens.get(at);
-        if (token.kind() == Token.Kind.SIGN || token.kind() != Token.Kind.QUOTED && dropped(token)) {
-            return;
-        }
-        String text = typed.substring(token.start(), token.end());
-        if (token.glued() && lastWord >= 0 && at - lastWord <= 2 && joined(at)) {
-            words.set(words.size() - 1, words.get(words.size() - 1) + between(at) + text);
-        } else {
-            words.add(text);
-        }
-        lastWord = at;
-    }
-
-    /** Whether a token continues the word before it, as in 'M12-3'. */
-    private boolean joined(int at) {
-        for (int i = lastWord + 1; i <= at; i++) {
-            if (!tokens.get(i).glued() || tokens.get(i).kind() == Token.Kind.QUOTED) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private String between(int at) {
-        return typed.substring(tokens.get(lastWord).end(), tokens.get(at).start());
-    }
-
-    /** Whether a word says nothing beside the others. */
-    private boolean dropped(Token token) {
-        if (!table.has("noun", token) && !table.has("idle", token) && !table.has("deny", token)
-                || token.is("need", "needs")) {
-            return false;
-        }
-        return !parts.none()
-                || tokens.stream()
-                        .anyMatch(other -> other.word() && !table.has("idle", other) && !table.has("noun", other))
-                || tokens.stream().allMatch(other -> table.has("idle", other) || table.has("piece", other));
     }
 }

@@ -47,6 +47,7 @@ import tenterbook.web.record.DraftPages;
 import tenterbook.web.record.HistoryPages;
 import tenterbook.web.record.RecordApis;
 import tenterbook.web.studio.ErasurePages;
+import tenterbook.web.studio.OwnWordsPages;
 import tenterbook.web.studio.PeoplePages;
 import tenterbook.web.studio.StudioPages;
 import tenterbook.web.studio.WorkPages;
@@ -97,6 +98,7 @@ final class Pages {
         new IssuedPages(site).routes(routes);
         new SheetPages(site).routes(routes);
         new StudioPages(site).routes(routes);
+        new OwnWordsPages(site).routes(routes);
         new HistoryPages(site).routes(routes);
         new WorkPages(site).routes(routes);
         new DraftPages(site).routes(routes);

@@ -55,7 +55,17 @@ class NewcomerQuestionsTest {
             },
             new QuestionReader.Background(
                     () -> LocalDate.of(2026, 11, 28),
-                    Map.of("moongate", "B06 state II", "first blush", "madder linen", "old chest", "flat drawer")));
+                    Map.of(
+                            "moongate",
+                            "B06 state II",
+                            "first blush",
+                            "madder linen",
+                            "old chest",
+                            "flat drawer",
+                            "silk road",
+                            "madder",
+                            "weld",
+                            "woad")));
 
     private static FacetTerms.Term term(Facet facet, String value, String label) {
         return new FacetTerms.Term(facet, new PieceFacets.Value(value, label), FacetValues.folded(value));
@@ -175,6 +185,15 @@ class NewcomerQuestionsTest {
         assertThat(read("woad, weld or madder").constraints())
                 .containsExactly(facet(Facet.DYE, false, "woad", "weld", "madder"));
         assertThat(read("woad, weld or madder silk").facts().get(0).without()).isEqualTo("silk");
+    }
+
+    @Test
+    void factsOfDifferentKindsAreAlternativesWithOr() {
+        assertThat(read("woad or silk").constraints())
+                .containsExactly(new Constraint.AnyOf(
+                        List.of(facet(Facet.DYE, false, "woad"), facet(Facet.FIBRE, false, "silk")), false));
+        assertThat(labels("woad or silk")).containsExactly("Dye: woad or Fibre: silk");
+        assertThat(read("woad silk").constraints()).hasSize(2);
     }
 
     @Test
@@ -322,5 +341,11 @@ class NewcomerQuestionsTest {
                 .extracting(part -> part.words().get(0))
                 .containsExactly("flat", "drawer");
         assertThat(labels("old chest")).containsExactly("the words ‘flat drawer’ (your word ‘old chest’)");
+        assertThat(read("silk road").constraints())
+                .as("longer than the word of the trade")
+                .containsExactly(facet(Facet.DYE, false, "madder"));
+        assertThat(read("weld").constraints())
+                .as("a word of the trade keeps its meaning")
+                .containsExactly(facet(Facet.DYE, false, "weld"));
     }
 }

@@ -1,0 +1,84 @@
+package tenterbook.search.question;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import tenterbook.search.query.UserText;
+
+/** The words of a question that are no facts, as they are looked for. */
+final class WordsLeft {
+    private final WordTable table = WordTable.SHIPPED;
+    private final String typed;
+    private final List<Token> tokens;
+    private final BooleanSupplier facts;
+    private final List<String> words = new ArrayList<>();
+    private int last = -1;
+
+    /** @param facts whether the question has facts besides */
+    WordsLeft(String typed, List<Token> tokens, BooleanSupplier facts) {
+        this.typed = typed;
+        this.tokens = tokens;
+        this.facts = facts;
+    }
+
+    boolean none() {
+        return words.isEmpty();
+    }
+
+    /** As in the question, without quotes. */
+    String plain() {
+        return String.join(" ", words).replace("\"", "");
+    }
+
+    /** The last word may go on where it ends the question. */
+    UserText text() {
+        return UserText.read(String.join(" ", words) + (last == tokens.size() - 1 ? "" : " "));
+    }
+
+    /** @param plain whether it is one word */
+    void deny(String word, boolean plain) {
+        words.add("-" + (plain ? word : '"' + word + '"'));
+    }
+
+    void addAll(WordsLeft others) {
+        words.addAll(others.words);
+    }
+
+    /** Takes a token, unless it says nothing beside the others. */
+    void add(int at) {
+        Token token = tokens.get(at);
+        if (token.kind() == Token.Kind.SIGN || token.kind() != Token.Kind.QUOTED && dropped(token)) {
+            return;
+        }
+        String text = typed.substring(token.start(), token.end());
+        if (token.glued() && last >= 0 && at - last <= 2 && joined(at)) {
+            String between = typed.substring(tokens.get(last).end(), token.start());
+            words.set(words.size() - 1, words.get(words.size() - 1) + between + text);
+        } else {
+            words.add(text);
+        }
+        last = at;
+    }
+
+    /** Whether a token continues the word before it, as in 'M12-3'. */
+    private boolean joined(int at) {
+        for (int i = last + 1; i <= at; i++) {
+            if (!tokens.get(i).glued() || tokens.get(i).kind() == Token.Kind.QUOTED) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether a word says nothing beside the others. */
+    boolean dropped(Token token) {
+        if (!table.has("noun", token) && !table.has("idle", token) && !table.has("deny", token)
+                || token.is("need", "needs")) {
+            return false;
+        }
+        return facts.getAsBoolean()
+                || tokens.stream()
+                        .anyMatch(other -> other.word() && !table.has("idle", other) && !table.has("noun", other))
+                || tokens.stream().allMatch(other -> table.has("idle", other) || table.has("piece", other));
+    }
+}
