@@ -1,4 +1,4 @@
-package tenterbook.ledger.plain;
+package tenterbook.ledger.beside;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
