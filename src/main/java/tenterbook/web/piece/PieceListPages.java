@@ -109,7 +109,7 @@ public final class PieceListPages {
                             "view",
                             view,
                             "saved",
-                            SavedList.of(site, SavedList.SHOWN)));
+                            SavedList.some(site)));
         }
     }
 

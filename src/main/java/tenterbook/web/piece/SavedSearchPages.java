@@ -99,7 +99,7 @@ public final class SavedSearchPages {
         ctx.status(status);
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, w("searches.title"), "pieces"));
-        values.put("saved", SavedList.of(site, SavedSearches.MOST));
+        values.put("saved", SavedList.all(site));
         values.put("typed", typed);
         Html.show(ctx, "searches", values);
     }
