@@ -104,7 +104,7 @@ public final class ClothTable implements AutoCloseable {
         }
         synchronized (this) {
             for (Photo photo : photos) {
-                handle().execute(
+                table.handle().execute(
                                 "INSERT OR IGNORE INTO waiting (photo) VALUES (?)",
                                 photo.digest().hex());
             }
@@ -120,7 +120,7 @@ public final class ClothTable implements AutoCloseable {
     public synchronized void follow(Consumer<Set<Digest>> heard) {
         behind.start(
                 heard,
-                handle().createQuery("SELECT photo FROM waiting")
+                table.handle().createQuery("SELECT photo FROM waiting")
                         .mapTo(String.class)
                         .map(Digest::new)
                         .collect(Collectors.toSet()));
@@ -130,7 +130,7 @@ public final class ClothTable implements AutoCloseable {
     public synchronized void taken(Set<Digest> photos) {
         for (Digest photo : photos) {
             if (!behind.waits(photo)) {
-                handle().execute("DELETE FROM waiting WHERE photo = ?", photo.hex());
+                table.handle().execute("DELETE FROM waiting WHERE photo = ?", photo.hex());
             }
         }
     }
@@ -180,7 +180,7 @@ public final class ClothTable implements AutoCloseable {
     }
 
     private synchronized @Nullable SeenCloth kept(Digest photo, String drawn) {
-        return handle().select(
+        return table.handle().select(
                         "SELECT edge, measured, outline, palette FROM seen WHERE photo = ? AND drawn = ?",
                         photo.hex(),
                         drawn)
@@ -193,7 +193,7 @@ public final class ClothTable implements AutoCloseable {
 
     /** @param drawn the outline in the photograph's record; empty for what the program found */
     public synchronized void keep(Digest photo, List<Corner> drawn, SeenCloth seen) {
-        handle().execute(
+        table.handle().execute(
                         "INSERT OR REPLACE INTO seen (photo, drawn, edge, measured, outline, palette)"
                                 + " VALUES (?, ?, ?, ?, ?, ?)",
                         photo.hex(),
@@ -202,10 +202,6 @@ public final class ClothTable implements AutoCloseable {
                         seen.outline().measured(),
                         text(seen.outline().corners()),
                         palette(seen.palette()));
-    }
-
-    private Handle handle() {
-        return table.handle();
     }
 
     private static String text(List<Corner> corners) {

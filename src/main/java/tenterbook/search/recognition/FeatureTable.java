@@ -2,14 +2,19 @@ package tenterbook.search.recognition;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import org.jdbi.v3.core.JdbiException;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
@@ -31,6 +36,10 @@ import tenterbook.measure.Digest;
 final class FeatureTable implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(FeatureTable.class);
     private static final int BATCH = 1000;
+
+    /** What was not looked at before waits so long after the start, or until somebody asks: a start is busy enough. */
+    private static final int SECONDS_AFTER_START = 20;
+
     private static final String CREATE = """
             CREATE TABLE IF NOT EXISTS features (
                 photo TEXT PRIMARY KEY, places BLOB NOT NULL, codes BLOB NOT NULL) WITHOUT ROWID""";
@@ -40,6 +49,7 @@ final class FeatureTable implements AutoCloseable {
     private final DerivedTable table;
     private final LookingBehind behind = new LookingBehind("features of photographs", this::look);
     private final Preselection preselection = new Preselection();
+    private final List<Photo> backlog = new ArrayList<>();
     private long seen;
 
     /** Opens the table and follows the archive until {@link #close}. */
@@ -49,10 +59,11 @@ final class FeatureTable implements AutoCloseable {
         FeatureTable table = new FeatureTable(archive, file);
         table.start();
         archive.ledger().follow(sequence -> table.catchUp());
+        CompletableFuture.delayedExecutor(SECONDS_AFTER_START, TimeUnit.SECONDS).execute(table::hurry);
         return table;
     }
 
-    private FeatureTable(Archive archive, @org.jspecify.annotations.Nullable Path file) {
+    private FeatureTable(Archive archive, @Nullable Path file) {
         this.archive = archive;
         this.photos = archive.folder().photos();
         this.table = new DerivedTable(file, FeatureFinder.VERSION, "features", List.of(CREATE));
@@ -70,7 +81,7 @@ final class FeatureTable implements AutoCloseable {
 
     private void begin() {
         seen = archive.ledger().lastSequence();
-        Map<Digest, Photo> all = new HashMap<>();
+        Map<Digest, Photo> all = new LinkedHashMap<>();
         archive.ledger().all(Kinds.PHOTO).stream().map(Saved::record).forEach(photo -> all.put(photo.digest(), photo));
         Set<Digest> kept = new HashSet<>();
         Set<Digest> gone = new HashSet<>();
@@ -83,9 +94,15 @@ final class FeatureTable implements AutoCloseable {
                 });
         gone.forEach(this::forget);
         behind.start(done -> {}, Set.of());
-        behind.add(all.values().stream()
+        all.values().stream()
                 .filter(photo -> photo.viewable() && !kept.contains(photo.digest()))
-                .toList());
+                .forEach(backlog::add);
+    }
+
+    /** Somebody wants to know: what was not looked at before is looked at from now on. */
+    synchronized void hurry() {
+        behind.add(backlog);
+        backlog.clear();
     }
 
     /** Queues photographs recorded since, and forgets those that are no more. */
@@ -127,7 +144,7 @@ final class FeatureTable implements AutoCloseable {
     }
 
     private synchronized void keep(Digest photo, PhotoFeatures features) {
-        long[] codes = Codes.of(features, Codes.MOST);
+        long[] codes = Codes.kept(features);
         table.handle()
                 .execute(
                         "INSERT OR REPLACE INTO features (photo, places, codes) VALUES (?, ?, ?)",
@@ -155,8 +172,8 @@ final class FeatureTable implements AutoCloseable {
     }
 
     /** How many photographs are still to be looked at. */
-    int left() {
-        return behind.left();
+    synchronized int left() {
+        return backlog.size() + behind.left();
     }
 
     @Override

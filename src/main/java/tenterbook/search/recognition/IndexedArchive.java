@@ -32,6 +32,7 @@ final class IndexedArchive implements Indexed {
 
     @Override
     public Preselection preselection() {
+        table.hurry();
         return table.preselection();
     }
 
@@ -63,7 +64,7 @@ final class IndexedArchive implements Indexed {
                                     facts.piece().number(),
                                     photo.state(),
                                     facts.boardUses(photo.state()),
-                                    longerSideMm(facts, photo)));
+                                    () -> longerSideMm(facts, photo)));
                 }
             }
         }

@@ -1,6 +1,7 @@
 package tenterbook.search.recognition;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tenterbook.piece.PieceNumber;
 import tenterbook.recipe.BoardUse;
@@ -15,4 +16,4 @@ record Shown(
         PieceNumber piece,
         int state,
         List<BoardUse> boards,
-        @Nullable Double longerSideMm) {}
+        Supplier<@Nullable Double> longerSideMm) {}
