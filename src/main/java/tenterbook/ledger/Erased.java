@@ -11,7 +11,7 @@ import tenterbook.ledger.revision.RecordKey;
  * @param changed other records in use that named the person and now have a new revision without the name
  * @param redacted older revisions of other records out of which something was taken
  * @param drafts how many drafts that named the person were deleted
- * @param searches how many saved searches that named the person were deleted
+ * @param searches how many saved searches and own words that named the person were deleted
  * @param left places where a name still stands, because they are in a public part
  * @param files how many stored files were deleted: those made from records that named the person, and those that no record
  *     names

@@ -125,7 +125,7 @@ final class Erasing {
                 List.copyOf(changed),
                 redactions.size(),
                 drafts,
-                rows.dropSavedSearches(traces),
+                rows.dropSearchesAndWords(traces),
                 left.places(),
                 0);
     }

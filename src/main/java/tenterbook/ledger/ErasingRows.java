@@ -5,6 +5,7 @@ import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import tenterbook.ledger.Erasing.Redaction;
+import tenterbook.ledger.beside.OwnWords;
 import tenterbook.ledger.beside.SavedSearches;
 import tenterbook.ledger.revision.PrivatePart;
 import tenterbook.ledger.revision.RecordKey;
@@ -157,7 +158,7 @@ final class ErasingRows {
     }
 
     /** @return how many were deleted */
-    int dropSavedSearches(PersonalTraces traces) {
-        return SavedSearches.forget(handle, traces::inDraft);
+    int dropSearchesAndWords(PersonalTraces traces) {
+        return SavedSearches.forget(handle, traces::inDraft) + OwnWords.forget(handle, traces::inDraft);
     }
 }

@@ -23,6 +23,34 @@ public record RecognitionScene(String piece, String board, boolean close, String
         return ClothPhotograph.take(scene, lay).image();
     }
 
+    /** The same taken with fewer pixels, which is faster. */
+    public RecognitionScene small() {
+        Scene less = new Scene(
+                scene.boardState(),
+                scene.across(),
+                scene.down(),
+                scene.cloth(),
+                scene.ground(),
+                scene.undyed(),
+                scene.local(),
+                scene.faults(),
+                scene.clothSeed(),
+                scene.view(),
+                scene.layer(),
+                scene.backdrop(),
+                scene.cast(),
+                scene.width() / 2,
+                scene.height() / 2,
+                scene.ticket(),
+                scene.photoSeed());
+        return new RecognitionScene(piece, board, close, "small-" + file, less, lay);
+    }
+
+    /** Another photograph of one of the sample's cloths. */
+    public static RecognitionScene other(String cloth, boolean close, long seed) {
+        return of(SampleScenes.cloths().get(cloth), 0, close ? View.DETAIL : View.FRONT, seed);
+    }
+
     /** Each photograph of a cloth in the sample archive, as it stands there. */
     public static List<RecognitionScene> archived() {
         var cloths = SampleScenes.cloths();
@@ -54,10 +82,10 @@ public record RecognitionScene(String piece, String board, boolean close, String
     }
 
     /** A photograph of each of so many twins of a cloth. */
-    public static List<RecognitionScene> twins(String cloth, int count, View view, long seed) {
+    public static List<RecognitionScene> twins(String cloth, int count, boolean close, long seed) {
         List<RecognitionScene> scenes = new ArrayList<>();
         for (int twin = 1; twin <= count; twin++) {
-            scenes.add(of(SampleScenes.cloths().get(cloth), twin, view, seed));
+            scenes.add(of(SampleScenes.cloths().get(cloth), twin, close ? View.DETAIL : View.FRONT, seed));
         }
         return scenes;
     }
@@ -104,6 +132,11 @@ public record RecognitionScene(String piece, String board, boolean close, String
                 false,
                 null);
         return new RecognitionScene(
-                piece(cloth) + (twin == 0 ? "" : "~" + twin), cloth.boardState(), view != View.FRONT, file, scene, lay);
+                piece(cloth) + (twin == 0 ? "" : "-twin-" + twin),
+                cloth.boardState(),
+                view != View.FRONT,
+                file,
+                scene,
+                lay);
     }
 }

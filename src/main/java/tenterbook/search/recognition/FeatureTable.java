@@ -5,11 +5,15 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import org.jdbi.v3.core.JdbiException;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
@@ -31,6 +35,10 @@ import tenterbook.measure.Digest;
 final class FeatureTable implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(FeatureTable.class);
     private static final int BATCH = 1000;
+
+    /** Nothing is read or looked at until so long after the start, or until somebody asks: a start is busy enough. */
+    private static final int SECONDS_AFTER_START = 60;
+
     private static final String CREATE = """
             CREATE TABLE IF NOT EXISTS features (
                 photo TEXT PRIMARY KEY, places BLOB NOT NULL, codes BLOB NOT NULL) WITHOUT ROWID""";
@@ -38,8 +46,13 @@ final class FeatureTable implements AutoCloseable {
     private final Archive archive;
     private final Path photos;
     private final DerivedTable table;
-    private final LookingBehind behind = new LookingBehind("features of photographs", this::look);
+    private final LookingBehind behind = new LookingBehind("photograph features", this::look);
     private final Preselection preselection = new Preselection();
+    private final CompletableFuture<Void> wanted = new CompletableFuture<>();
+    private final CompletableFuture<Void> begun;
+    /** Whether the table was read, so that later revisions are followed. */
+    private volatile boolean loaded;
+
     private long seen;
 
     /** Opens the table and follows the archive until {@link #close}. */
@@ -47,15 +60,16 @@ final class FeatureTable implements AutoCloseable {
         Path file =
                 archive.folder().readOnly() ? null : archive.folder().derived().resolve("features.db");
         FeatureTable table = new FeatureTable(archive, file);
-        table.start();
-        archive.ledger().follow(sequence -> table.catchUp());
+        archive.ledger().follow(sequence -> table.follow());
         return table;
     }
 
-    private FeatureTable(Archive archive, @org.jspecify.annotations.Nullable Path file) {
+    private FeatureTable(Archive archive, @Nullable Path file) {
         this.archive = archive;
         this.photos = archive.folder().photos();
         this.table = new DerivedTable(file, FeatureFinder.VERSION, "features", List.of(CREATE));
+        this.begun = wanted.completeOnTimeout(null, SECONDS_AFTER_START, TimeUnit.SECONDS)
+                .thenRunAsync(this::start);
     }
 
     private synchronized void start() {
@@ -66,11 +80,14 @@ final class FeatureTable implements AutoCloseable {
             table.startAnew();
             begin();
         }
+        loaded = true;
+        // What was written while the table was read.
+        catchUp();
     }
 
     private void begin() {
         seen = archive.ledger().lastSequence();
-        Map<Digest, Photo> all = new HashMap<>();
+        Map<Digest, Photo> all = new LinkedHashMap<>();
         archive.ledger().all(Kinds.PHOTO).stream().map(Saved::record).forEach(photo -> all.put(photo.digest(), photo));
         Set<Digest> kept = new HashSet<>();
         Set<Digest> gone = new HashSet<>();
@@ -86,6 +103,18 @@ final class FeatureTable implements AutoCloseable {
         behind.add(all.values().stream()
                 .filter(photo -> photo.viewable() && !kept.contains(photo.digest()))
                 .toList());
+    }
+
+    /** Somebody wants to know: the table is read now, and what was not looked at before is looked at from now on. */
+    private void begun() {
+        wanted.complete(null);
+        begun.join();
+    }
+
+    private void follow() {
+        if (loaded) {
+            catchUp();
+        }
     }
 
     /** Queues photographs recorded since, and forgets those that are no more. */
@@ -127,7 +156,7 @@ final class FeatureTable implements AutoCloseable {
     }
 
     private synchronized void keep(Digest photo, PhotoFeatures features) {
-        long[] codes = Codes.of(features, Codes.MOST);
+        long[] codes = Codes.kept(features);
         table.handle()
                 .execute(
                         "INSERT OR REPLACE INTO features (photo, places, codes) VALUES (?, ?, ?)",
@@ -138,29 +167,43 @@ final class FeatureTable implements AutoCloseable {
     }
 
     Preselection preselection() {
+        begun();
         return preselection;
     }
 
     /** What is kept of these photographs; those not looked at yet are left out. */
-    synchronized Map<Digest, PhotoFeatures> of(Collection<Digest> asked) {
+    Map<Digest, PhotoFeatures> of(Collection<Digest> asked) {
+        begun();
+        synchronized (this) {
+            return kept(asked);
+        }
+    }
+
+    private Map<Digest, PhotoFeatures> kept(Collection<Digest> asked) {
         Map<Digest, PhotoFeatures> found = new HashMap<>();
         for (Digest photo : asked) {
-            table.handle()
-                    .select("SELECT places FROM features WHERE photo = ?", photo.hex())
-                    .map((row, context) -> PhotoFeatures.of(row.getBytes(1)))
-                    .findOne()
-                    .ifPresent(features -> found.put(photo, features));
+            try {
+                table.handle()
+                        .select("SELECT places FROM features WHERE photo = ?", photo.hex())
+                        .map((row, context) -> PhotoFeatures.of(row.getBytes(1)))
+                        .findOne()
+                        .ifPresent(features -> found.put(photo, features));
+            } catch (IllegalArgumentException e) {
+                LOG.warn("The features of photograph {} cannot be read", photo.brief(), e);
+            }
         }
         return found;
     }
 
     /** How many photographs are still to be looked at. */
-    int left() {
+    synchronized int left() {
         return behind.left();
     }
 
     @Override
     public void close() {
+        wanted.cancel(false);
+        begun.exceptionally(notBegun -> null).join();
         behind.close();
         synchronized (this) {
             table.close();

@@ -13,7 +13,7 @@ public record Homography(double... h) {
     public Homography {
         h = h.clone();
         if (h.length != 9) {
-            throw new IllegalArgumentException("A homography has nine numbers; found " + h.length);
+            throw new IllegalStateException("A homography has nine numbers; found " + h.length);
         }
     }
 

@@ -63,7 +63,7 @@ final class IndexedArchive implements Indexed {
                                     facts.piece().number(),
                                     photo.state(),
                                     facts.boardUses(photo.state()),
-                                    longerSideMm(facts, photo)));
+                                    () -> longerSideMm(facts, photo)));
                 }
             }
         }

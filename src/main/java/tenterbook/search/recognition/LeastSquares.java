@@ -1,5 +1,6 @@
 package tenterbook.search.recognition;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /** The projection that carries places of one picture to places of another with the least squared error. */
@@ -18,7 +19,7 @@ final class LeastSquares {
         for (int i = 0; i < count; i++) {
             for (int side = 0; side < 2; side++) {
                 double target = side == 0 ? toX[i] : toY[i];
-                java.util.Arrays.fill(row, 0);
+                Arrays.fill(row, 0);
                 row[3 * side] = x[i];
                 row[3 * side + 1] = y[i];
                 row[3 * side + 2] = 1;

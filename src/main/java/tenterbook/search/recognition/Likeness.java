@@ -45,6 +45,11 @@ final class Likeness {
         return placement == null ? null : new Likeness(query, photo, matches, mirrored, placement);
     }
 
+    /** The one with the larger share; this one where both are equal. */
+    Likeness better(Likeness other) {
+        return other.share > share ? other : this;
+    }
+
     int count() {
         return placement.inliers.length;
     }

@@ -5,17 +5,17 @@ package tenterbook.search.recognition;
  * (rendered pictures); what it reports is of others.
  */
 final class Limits {
-    /** So many places found in both are the most that pictures of other boards reached. */
-    static final int STRANGERS_REACH = 9;
+    /** With so many places found in both no picture of the tuning set lay on a photograph of other boards. */
+    static final int STRANGERS_REACH = 5;
 
     /** Fewest places for a board pair. */
-    static final int BOARD_MATCHES = 14;
+    static final int BOARD_MATCHES = 8;
 
     /** Smallest share for a board pair. */
-    static final double BOARD_SHARE = 0.02;
+    static final double BOARD_SHARE = 0.01;
 
     /** Fewest places for a piece. */
-    static final int PIECE_MATCHES = 40;
+    static final int PIECE_MATCHES = 25;
 
     /** Smallest share for a piece. */
     static final double PIECE_SHARE = 0.16;

@@ -111,8 +111,7 @@ final class PhotoFeatures {
         ByteBuffer in = ByteBuffer.wrap(bytes);
         int rows = bytes.length < HEAD ? -1 : in.getInt();
         if (rows < 0 || rows > MOST || bytes.length != HEAD + ROW * rows) {
-            throw new IllegalArgumentException(
-                    "Expected features of a photograph; found " + bytes.length + " bytes for " + rows + " places");
+            throw new IllegalArgumentException("bytes: " + bytes.length + ", places: " + rows);
         }
         PhotoFeatures read = new PhotoFeatures(rows, in.getFloat(), in.getFloat());
         for (int i = 0; i < rows; i++) {

@@ -1,5 +1,8 @@
 package tenterbook.search.recognition;
 
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
 /**
  * How the cloth of one picture lies in another, from places that look alike. Every match gives a turn, a size and a shift by
  * itself; the one that most others agree with is refined by least squares, first to a parallel projection, then to a perspective
@@ -72,7 +75,7 @@ final class Placement {
     }
 
     /** Null where no placement has {@link #FEWEST} matches, or none that a flat cloth could have. */
-    static @org.jspecify.annotations.Nullable Placement of(PhotoFeatures query, PhotoFeatures photo, Matches matches) {
+    static @Nullable Placement of(PhotoFeatures query, PhotoFeatures photo, Matches matches) {
         Pairs pairs = new Pairs(query, photo, matches);
         int best = -1;
         int most = FEWEST - 1;
@@ -105,10 +108,10 @@ final class Placement {
                 found[count++] = i;
             }
         }
-        return java.util.Arrays.copyOf(found, count);
+        return Arrays.copyOf(found, count);
     }
 
-    private static @org.jspecify.annotations.Nullable Placement refined(Pairs pairs, int[] start) {
+    private static @Nullable Placement refined(Pairs pairs, int[] start) {
         int[] inliers = start;
         Homography fitted = null;
         for (double near : new double[] {LOOSE, LOOSE, TIGHT, TIGHT, TIGHT}) {
@@ -157,7 +160,7 @@ final class Placement {
                 found[count++] = i;
             }
         }
-        return java.util.Arrays.copyOf(found, count);
+        return Arrays.copyOf(found, count);
     }
 
     /** Neither turned over nor drawn out more than a camera held by a person would. */

@@ -20,7 +20,7 @@ final class Preselection {
     private static final int VOTERS = 256;
 
     /** So many bits of 63 may differ. */
-    private static final int NEAR = 16;
+    private static final int NEAR = 12;
 
     private final Map<Digest, Kept> photos = new TreeMap<>(Comparator.comparing(Digest::hex));
 
@@ -60,8 +60,8 @@ final class Preselection {
         List<Kept> kept =
                 all().stream().filter(each -> !without.contains(each.photo)).toList();
         Map<Boolean, long[]> sides = new HashMap<>();
-        sides.put(false, Codes.of(picture, VOTERS));
-        sides.put(true, Codes.of(picture.mirrored(), VOTERS));
+        sides.put(false, Codes.ofLargest(picture, VOTERS));
+        sides.put(true, Codes.ofLargest(picture.mirrored(), VOTERS));
         List<Chosen> chosen = new ArrayList<>();
         sides.forEach((mirrored, codes) -> {
             double[] votes = votes(codes, kept, progress);

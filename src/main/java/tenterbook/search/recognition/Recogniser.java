@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
+import tenterbook.board.BoardId;
 import tenterbook.colour.palette.Pixels;
 import tenterbook.imaging.PhotoMeasure;
 import tenterbook.ledger.file.Progress;
@@ -23,8 +24,13 @@ import tenterbook.search.recognition.Preselection.Chosen;
  * mirrored, turned, and of a part of the cloth. The same picture and archive give the same answer. Thread-safe.
  */
 public final class Recogniser implements AutoCloseable {
-    /** So many photographs are laid under the picture at most. */
-    private static final int TRIED = 40;
+    /** So many photographs, or their mirror images, are laid under the picture at first. */
+    static final int TRIED = 40;
+
+    /** When a board pair is found, so many more of it at most, of so many that were voted for. */
+    private static final int MORE = 80;
+
+    private static final int VOTED = 600;
 
     private final Indexed indexed;
     private final AutoCloseable table;
@@ -76,13 +82,27 @@ public final class Recogniser implements AutoCloseable {
     }
 
     Recognition recognise(PhotoFeatures picture, Set<Digest> without, Progress progress) {
-        List<Chosen> chosen = indexed.preselection().of(picture, TRIED, without, progress);
+        List<Chosen> voted = indexed.preselection().of(picture, VOTED, without, progress);
         Map<Digest, List<Shown>> shown =
-                indexed.shown(chosen.stream().map(Chosen::photo).distinct().toList());
-        Map<Digest, Likeness> alike = alike(
-                picture,
-                chosen.stream().filter(each -> shown.containsKey(each.photo())).toList(),
-                progress);
+                indexed.shown(voted.stream().map(Chosen::photo).distinct().toList());
+        List<Chosen> chosen =
+                voted.stream().filter(each -> shown.containsKey(each.photo())).toList();
+        List<Chosen> first = chosen.subList(0, Math.min(TRIED, chosen.size()));
+        Map<Digest, Likeness> alike = alike(picture, first, progress);
+        Recognition answer = Verdict.of(alike, shown, indexed.waiting());
+        if (answer.boards().isEmpty()) {
+            return answer;
+        }
+        // Its pieces are all much alike, so the votes cannot tell them apart.
+        BoardId pair = answer.boards().get(0).board().board();
+        List<Chosen> more = chosen.stream()
+                .skip(first.size())
+                .filter(each -> shown.get(each.photo()).stream()
+                        .flatMap(of -> of.boards().stream())
+                        .anyMatch(board -> board.board().equals(pair)))
+                .limit(MORE)
+                .toList();
+        alike(picture, more, progress).forEach((photo, likeness) -> alike.merge(photo, likeness, Likeness::better));
         return Verdict.of(alike, shown, indexed.waiting());
     }
 
@@ -107,7 +127,7 @@ public final class Recogniser implements AutoCloseable {
                 .toList();
         for (Found each : found) {
             if (each.likeness != null) {
-                best.merge(each.photo, each.likeness, (a, b) -> b.share > a.share ? b : a);
+                best.merge(each.photo, each.likeness, Likeness::better);
             }
         }
         return best;

@@ -73,7 +73,7 @@ public record Recognition(Level level, List<Candidate> pieces, List<BoardCandida
             return places.size();
         }
 
-        /** How often as many places as of known strangers; 1 is what they reach at most. */
+        /** How many times as many places as known strangers stay below. */
         public double timesStrangers() {
             return (double) matches() / Limits.STRANGERS_REACH;
         }

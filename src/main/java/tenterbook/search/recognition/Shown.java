@@ -1,6 +1,7 @@
 package tenterbook.search.recognition;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tenterbook.piece.PieceNumber;
 import tenterbook.recipe.BoardUse;
@@ -11,8 +12,4 @@ import tenterbook.recipe.BoardUse;
  * @param boards used up to the state shown
  * @param longerSideMm how much cloth lies along the photograph's longer side; null where that is not known
  */
-record Shown(
-        PieceNumber piece,
-        int state,
-        List<BoardUse> boards,
-        @Nullable Double longerSideMm) {}
+record Shown(PieceNumber piece, int state, List<BoardUse> boards, Supplier<@Nullable Double> longerSideMm) {}

@@ -32,6 +32,7 @@ public final class RecognitionApi {
     }
 
     /** An answer. */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
     public record Answer(
             String level,
             String sentence,
