@@ -32,12 +32,12 @@ final class IndexedArchive implements Indexed {
 
     @Override
     public Preselection preselection() {
-        table.hurry();
         return table.preselection();
     }
 
     @Override
     public Map<Digest, PhotoFeatures> features(Collection<Digest> photos) {
+        table.hurry();
         return table.of(photos);
     }
 
