@@ -106,7 +106,7 @@ final class FeatureTable implements AutoCloseable {
     }
 
     /** Somebody wants to know: the table is read now, and what was not looked at before is looked at from now on. */
-    private void begun() {
+    void hurry() {
         wanted.complete(null);
         begun.join();
     }
@@ -167,13 +167,13 @@ final class FeatureTable implements AutoCloseable {
     }
 
     Preselection preselection() {
-        begun();
+        hurry();
         return preselection;
     }
 
     /** What is kept of these photographs; those not looked at yet are left out. */
     Map<Digest, PhotoFeatures> of(Collection<Digest> asked) {
-        begun();
+        hurry();
         synchronized (this) {
             return kept(asked);
         }
@@ -196,7 +196,8 @@ final class FeatureTable implements AutoCloseable {
     }
 
     /** How many photographs are still to be looked at. */
-    synchronized int left() {
+    int left() {
+        hurry();
         return behind.left();
     }
 

@@ -37,6 +37,7 @@ final class IndexedArchive implements Indexed {
 
     @Override
     public Map<Digest, PhotoFeatures> features(Collection<Digest> photos) {
+        table.hurry();
         return table.of(photos);
     }
 

@@ -15,13 +15,19 @@ final class Limits {
     static final double BOARD_SHARE = 0.01;
 
     /** Fewest places for a piece. */
-    static final int PIECE_MATCHES = 25;
+    static final int PIECE_MATCHES = 16;
 
-    /** Smallest share for a piece. */
-    static final double PIECE_SHARE = 0.16;
+    /** Lowest score for a piece: without the right one in the archive, no twin of the tuning set came above 0.068. */
+    static final double PIECE_SCORE = 0.072;
 
-    /** So much larger than that of any other piece its share must be. */
-    static final double PIECE_BEFORE_NEXT = 1.3;
+    /** So much higher than that of any other piece its score must then be. */
+    static final double PIECE_BEFORE_NEXT = 1.1;
+
+    /** Lowest score where another piece was compared and stays clearly behind. */
+    static final double CLEAR_SCORE = 0.05;
+
+    /** How clearly. */
+    static final double CLEARLY_BEFORE_NEXT = 1.5;
 
     private Limits() {}
 }

@@ -26,6 +26,7 @@ final class Placement {
     private static final double MOST_SHEAR = 2;
     private static final int FEWEST_FOR_PERSPECTIVE = 16;
     static final int FEWEST = 5;
+    private static final int NEIGHBOURS = 6;
 
     final Homography homography;
     /** Which of the matches agree. */
@@ -33,7 +34,10 @@ final class Placement {
     /** Root mean square distance, in parts of the photograph's longer side. */
     final double residual;
 
-    private Placement(Homography homography, int[] inliers, double residual) {
+    private final Pairs pairs;
+
+    private Placement(Pairs pairs, Homography homography, int[] inliers, double residual) {
+        this.pairs = pairs;
         this.homography = homography;
         this.inliers = inliers;
         this.residual = residual;
@@ -89,6 +93,60 @@ final class Placement {
         return best < 0 ? null : refined(pairs, agreeing(pairs, best));
     }
 
+    /**
+     * How far each place is off beside the mean of its nearest neighbours, root mean square, in parts of the photograph's longer
+     * side: a cloth that hangs in folds is off, but evenly.
+     */
+    double unevenness() {
+        int count = inliers.length;
+        double[] right = new double[count];
+        double[] down = new double[count];
+        for (int i = 0; i < count; i++) {
+            int match = inliers[i];
+            right[i] = homography.x(pairs.x(match), pairs.y(match)) - pairs.toX(match);
+            down[i] = homography.y(pairs.x(match), pairs.y(match)) - pairs.toY(match);
+        }
+        double sum = 0;
+        for (int i = 0; i < count; i++) {
+            double meanRight = 0;
+            double meanDown = 0;
+            int[] near = neighbours(i);
+            for (int other : near) {
+                meanRight += right[other] / near.length;
+                meanDown += down[other] / near.length;
+            }
+            sum += Math.pow(right[i] - meanRight, 2) + Math.pow(down[i] - meanDown, 2);
+        }
+        return Math.sqrt(sum / count);
+    }
+
+    private int[] neighbours(int inlier) {
+        int[] nearest = new int[Math.min(NEIGHBOURS, inliers.length - 1)];
+        double[] apart = new double[nearest.length];
+        Arrays.fill(apart, Double.MAX_VALUE);
+        for (int other = 0; other < inliers.length; other++) {
+            if (other == inlier) {
+                continue;
+            }
+            double distance = Math.hypot(
+                    pairs.toX(inliers[other]) - pairs.toX(inliers[inlier]),
+                    pairs.toY(inliers[other]) - pairs.toY(inliers[inlier]));
+            int at = nearest.length;
+            while (at > 0 && distance < apart[at - 1]) {
+                at--;
+                if (at + 1 < nearest.length) {
+                    apart[at + 1] = apart[at];
+                    nearest[at + 1] = nearest[at];
+                }
+            }
+            if (at < nearest.length) {
+                apart[at] = distance;
+                nearest[at] = other;
+            }
+        }
+        return nearest;
+    }
+
     private static int[] agreeing(Pairs pairs, int match) {
         double grown = pairs.grown(match);
         double turned = pairs.turned(match);
@@ -134,7 +192,7 @@ final class Placement {
         for (int match : inliers) {
             sum += Math.pow(pairs.off(fitted, match), 2);
         }
-        return inliers.length < FEWEST ? null : new Placement(fitted, inliers, Math.sqrt(sum / inliers.length));
+        return inliers.length < FEWEST ? null : new Placement(pairs, fitted, inliers, Math.sqrt(sum / inliers.length));
     }
 
     private static double[] index(int[] matches, Pairs pairs, int what) {

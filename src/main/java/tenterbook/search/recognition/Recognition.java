@@ -54,6 +54,7 @@ public record Recognition(Level level, List<Candidate> pieces, List<BoardCandida
      * @param places found in both
      * @param visible so many distinctive places of the part that both show could have been found at most
      * @param share of those, found in both; counted so that few places weigh less
+     * @param score the share, less where the places lie off or are uneven; candidates stand in its order
      * @param residualPixels root mean square distance of the places from where they should lie, on a photograph of 1,024 pixels
      * @param residualMm the same in millimetres of cloth; null where the scale of the photograph is not known
      */
@@ -63,6 +64,7 @@ public record Recognition(Level level, List<Candidate> pieces, List<BoardCandida
             List<Place> places,
             int visible,
             double share,
+            double score,
             double residualPixels,
             @Nullable Double residualMm) {
         public Evidence {

@@ -34,7 +34,7 @@ final class Verdict {
                 shown.get(photo).forEach(each -> ranked.add(new Ranked(photo, each, likeness)));
             }
         });
-        ranked.sort(Comparator.comparingDouble((Ranked each) -> -each.likeness.share)
+        ranked.sort(Comparator.comparingDouble((Ranked each) -> -each.likeness.score)
                 .thenComparing(each -> each.photo.hex()));
         Map<PieceNumber, Ranked> pieces = new LinkedHashMap<>();
         Map<BoardUse, Ranked> boards = new LinkedHashMap<>();
@@ -58,8 +58,11 @@ final class Verdict {
             return Level.UNKNOWN;
         }
         Likeness first = pieces.get(0).likeness;
-        boolean before = pieces.size() == 1 || first.share >= Limits.PIECE_BEFORE_NEXT * pieces.get(1).likeness.share;
-        if (before && first.count() >= Limits.PIECE_MATCHES && first.share >= Limits.PIECE_SHARE) {
+        double next = pieces.size() == 1 ? 0 : pieces.get(1).likeness.score;
+        boolean high = first.score >= Limits.PIECE_SCORE && first.score >= Limits.PIECE_BEFORE_NEXT * next;
+        boolean clear =
+                next > 0 && first.score >= Limits.CLEAR_SCORE && first.score >= Limits.CLEARLY_BEFORE_NEXT * next;
+        if (first.count() >= Limits.PIECE_MATCHES && (high || clear)) {
             return Level.THIS_PIECE;
         }
         return noBoard ? Level.UNKNOWN : Level.THIS_BOARD_PAIR;

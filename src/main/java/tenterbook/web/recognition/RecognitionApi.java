@@ -9,6 +9,8 @@ import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Kinds;
+import tenterbook.colour.palette.Pixels;
+import tenterbook.imaging.PhotoMeasure;
 import tenterbook.ledger.file.Progress;
 import tenterbook.measure.Digest;
 import tenterbook.recipe.BoardUse;
@@ -21,9 +23,11 @@ import tenterbook.words.Message;
 /** Which piece a photograph shows, over HTTP; see {@code web/openapi.json}. */
 public final class RecognitionApi {
     private final Site site;
+    private final PhotoMeasure photos;
 
     public RecognitionApi(Site site) {
         this.site = site;
+        this.photos = new PhotoMeasure(site.originals());
     }
 
     public void routes(RoutesConfig routes) {
@@ -63,15 +67,16 @@ public final class RecognitionApi {
         ctx.json(answer(answer));
     }
 
-    private void ofPhotograph(Context ctx) {
+    private void ofPhotograph(Context ctx) throws IOException {
         String hex = ctx.pathParam("digest");
         if (!hex.matches("[0-9a-f]{64}") || site.ledger().find(Kinds.PHOTO, hex).isEmpty()) {
             throw new NotFound(Message.of("not-here.photograph-picture"));
         }
-        Recognition answer = site.recogniser()
-                .recognise(new Digest(hex), Progress.UNWATCHED)
-                .orElseThrow(() -> new NotFound(Message.of("not-here.photograph-picture")));
-        ctx.json(answer(answer));
+        Digest photo = new Digest(hex);
+        Pixels picture = photos.open(photo)
+                .orElseThrow(() -> new NotFound(Message.of("not-here.photograph-picture")))
+                .pixels();
+        ctx.json(answer(site.recogniser().recognise(picture, Set.of(photo), Progress.UNWATCHED)));
     }
 
     private Answer answer(Recognition answer) {

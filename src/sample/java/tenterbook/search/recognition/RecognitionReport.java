@@ -204,9 +204,10 @@ public final class RecognitionReport {
             boolean board = candidate.boards().contains(RenderedSet.board(scene));
             line.append(String.format(
                     Locale.ROOT,
-                    " | %s %s %.3f n%d of %d r%.2f",
+                    " | %s %s %.4f %.3f n%d of %d r%.2f",
                     candidate.piece().value(),
                     candidate.piece().value().equals(scene.piece()) ? "PIECE" : board ? "pair" : "-",
+                    candidate.evidence().score(),
                     candidate.evidence().share(),
                     candidate.evidence().matches(),
                     candidate.evidence().visible(),

@@ -113,13 +113,16 @@ final class RenderedSet implements Indexed {
 
     /** Left and right exchanged, and turned by the angle (degrees) before a grey ground. */
     static BufferedImage mirroredAndTurned(BufferedImage image, double degrees) {
-        int side = (int) Math.ceil(Math.hypot(image.getWidth(), image.getHeight()));
-        BufferedImage turned = new BufferedImage(side, side, BufferedImage.TYPE_INT_RGB);
+        double cos = Math.abs(Math.cos(Math.toRadians(degrees)));
+        double sin = Math.abs(Math.sin(Math.toRadians(degrees)));
+        int width = (int) Math.round(image.getWidth() * cos + image.getHeight() * sin);
+        int height = (int) Math.round(image.getWidth() * sin + image.getHeight() * cos);
+        BufferedImage turned = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = turned.createGraphics();
         g.setColor(java.awt.Color.LIGHT_GRAY);
-        g.fillRect(0, 0, side, side);
+        g.fillRect(0, 0, width, height);
         g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
-        g.translate(side / 2.0, side / 2.0);
+        g.translate(width / 2.0, height / 2.0);
         g.rotate(Math.toRadians(degrees));
         g.scale(-1, 1);
         g.drawImage(image, -image.getWidth() / 2, -image.getHeight() / 2, null);

@@ -42,7 +42,7 @@ class RecogniserTest {
     }
 
     private static PhotoFeatures turned(RecognitionScene scene) throws IOException {
-        return FeatureFinder.of(RenderedSet.pixels(RenderedSet.mirroredAndTurned(archive.picture(scene), 37)));
+        return FeatureFinder.of(RenderedSet.pixels(RenderedSet.mirroredAndTurned(archive.picture(scene), 90)));
     }
 
     @Test
