@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.StringJoiner;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -104,7 +103,8 @@ public final class ClothTable implements AutoCloseable {
         }
         synchronized (this) {
             for (Photo photo : photos) {
-                table.handle().execute(
+                table.handle()
+                        .execute(
                                 "INSERT OR IGNORE INTO waiting (photo) VALUES (?)",
                                 photo.digest().hex());
             }
@@ -120,7 +120,8 @@ public final class ClothTable implements AutoCloseable {
     public synchronized void follow(Consumer<Set<Digest>> heard) {
         behind.start(
                 heard,
-                table.handle().createQuery("SELECT photo FROM waiting")
+                table.handle()
+                        .createQuery("SELECT photo FROM waiting")
                         .mapTo(String.class)
                         .map(Digest::new)
                         .collect(Collectors.toSet()));
@@ -180,7 +181,8 @@ public final class ClothTable implements AutoCloseable {
     }
 
     private synchronized @Nullable SeenCloth kept(Digest photo, String drawn) {
-        return table.handle().select(
+        return table.handle()
+                .select(
                         "SELECT edge, measured, outline, palette FROM seen WHERE photo = ? AND drawn = ?",
                         photo.hex(),
                         drawn)
@@ -193,7 +195,8 @@ public final class ClothTable implements AutoCloseable {
 
     /** @param drawn the outline in the photograph's record; empty for what the program found */
     public synchronized void keep(Digest photo, List<Corner> drawn, SeenCloth seen) {
-        table.handle().execute(
+        table.handle()
+                .execute(
                         "INSERT OR REPLACE INTO seen (photo, drawn, edge, measured, outline, palette)"
                                 + " VALUES (?, ?, ?, ?, ?, ?)",
                         photo.hex(),

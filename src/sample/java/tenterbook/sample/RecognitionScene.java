@@ -132,6 +132,11 @@ public record RecognitionScene(String piece, String board, boolean close, String
                 false,
                 null);
         return new RecognitionScene(
-                piece(cloth) + (twin == 0 ? "" : "-twin-" + twin), cloth.boardState(), view != View.FRONT, file, scene, lay);
+                piece(cloth) + (twin == 0 ? "" : "-twin-" + twin),
+                cloth.boardState(),
+                view != View.FRONT,
+                file,
+                scene,
+                lay);
     }
 }

@@ -12,8 +12,4 @@ import tenterbook.recipe.BoardUse;
  * @param boards used up to the state shown
  * @param longerSideMm how much cloth lies along the photograph's longer side; null where that is not known
  */
-record Shown(
-        PieceNumber piece,
-        int state,
-        List<BoardUse> boards,
-        Supplier<@Nullable Double> longerSideMm) {}
+record Shown(PieceNumber piece, int state, List<BoardUse> boards, Supplier<@Nullable Double> longerSideMm) {}

@@ -17,7 +17,11 @@ final class Verdict {
     private record Ranked(Digest photo, Shown shown, Likeness likeness) {
         Candidate candidate() {
             return new Candidate(
-                    photo, shown.piece(), shown.state(), shown.boards(), likeness.evidence(shown.longerSideMm().get()));
+                    photo,
+                    shown.piece(),
+                    shown.state(),
+                    shown.boards(),
+                    likeness.evidence(shown.longerSideMm().get()));
         }
     }
 

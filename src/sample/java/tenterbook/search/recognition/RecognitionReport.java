@@ -52,7 +52,8 @@ public final class RecognitionReport {
 
     private void run() throws IOException {
         long seed = tuning ? 1 : 2;
-        System.out.printf("rendered photographs, set '%s'; shares of the pictures asked%n", tuning ? "tuning" : "reporting");
+        System.out.printf(
+                "rendered photographs, set '%s'; shares of the pictures asked%n", tuning ? "tuning" : "reporting");
         System.out.printf(
                 "%-40s %5s %6s %6s %6s %7s %8s %6s%n",
                 "pictures", "asked", "piece", "pair", "this", "wrongly", "unknown", "chosen");
@@ -186,10 +187,8 @@ public final class RecognitionReport {
         boolean piece = !answer.pieces().isEmpty()
                 && answer.pieces().get(0).piece().value().equals(scene.piece());
         tally.piece += piece ? 1 : 0;
-        tally.pair += !answer.boards().isEmpty()
-                        && answer.boards().get(0).board().equals(RenderedSet.board(scene))
-                ? 1
-                : 0;
+        tally.pair +=
+                !answer.boards().isEmpty() && answer.boards().get(0).board().equals(RenderedSet.board(scene)) ? 1 : 0;
         if (answer.level() == Level.THIS_PIECE) {
             tally.right += piece ? 1 : 0;
             tally.wrong += piece ? 0 : 1;
@@ -200,7 +199,8 @@ public final class RecognitionReport {
 
     private static void print(RecognitionScene scene, Recognition answer) {
         StringBuilder line = new StringBuilder(scene.file()).append(' ').append(answer.level());
-        for (Candidate candidate : answer.pieces().subList(0, Math.min(3, answer.pieces().size()))) {
+        for (Candidate candidate :
+                answer.pieces().subList(0, Math.min(3, answer.pieces().size()))) {
             boolean board = candidate.boards().contains(RenderedSet.board(scene));
             line.append(String.format(
                     Locale.ROOT,

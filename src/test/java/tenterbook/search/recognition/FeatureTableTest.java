@@ -44,8 +44,7 @@ class FeatureTableTest {
         Originals originals = new Originals(archive.folder().photos());
         photos = new PhotoRegistration(
                 archive,
-                new PhotoIntake(
-                        originals, new Previews(archive.folder().previews(), originals), archive.cloths()));
+                new PhotoIntake(originals, new Previews(archive.folder().previews(), originals), archive.cloths()));
         recogniser = Recogniser.open(archive);
         ofPiece = taken(1);
         Demo.save(archive, Kinds.BOARD_PAIR, Demo.board("B03", "Nine swifts", "wild cherry", "I"));
@@ -105,7 +104,9 @@ class FeatureTableTest {
 
         recogniser.close();
         recogniser = Recogniser.open(archive);
-        assertThat(recogniser.waiting()).as("what is kept is not looked at again").isZero();
+        assertThat(recogniser.waiting())
+                .as("what is kept is not looked at again")
+                .isZero();
         assertThat(askedWhenAllWereLookedAt()).isEqualTo(answer);
     }
 

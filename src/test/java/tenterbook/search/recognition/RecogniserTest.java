@@ -55,10 +55,11 @@ class RecogniserTest {
         assertThat(first.boards()).containsExactly(NINE_SWIFTS);
         assertThat(first.evidence().mirrored()).isTrue();
         assertThat(first.evidence().timesStrangers()).isGreaterThan(1);
-        assertThat(first.evidence().places()).hasSizeGreaterThan(40).allSatisfy(place -> assertThat(off(
-                        first.evidence().onPhotograph(), place))
-                .as("parts of the photograph from where it should lie")
-                .isLessThan(0.02));
+        assertThat(first.evidence().places())
+                .hasSizeGreaterThan(40)
+                .allSatisfy(place -> assertThat(off(first.evidence().onPhotograph(), place))
+                        .as("parts of the photograph from where it should lie")
+                        .isLessThan(0.02));
     }
 
     private static double off(Homography onPhotograph, Place place) {
@@ -113,8 +114,7 @@ class RecogniserTest {
                 return true;
             }
         };
-        assertThatThrownBy(() -> new Recogniser(archive, () -> {})
-                        .recognise(archive.features(kept), Set.of(), stopped))
+        assertThatThrownBy(() -> new Recogniser(archive, () -> {}).recognise(archive.features(kept), Set.of(), stopped))
                 .isInstanceOf(Progress.Cancelled.class);
     }
 
