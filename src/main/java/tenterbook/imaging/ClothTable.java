@@ -102,12 +102,9 @@ public final class ClothTable implements AutoCloseable {
             return false;
         }
         synchronized (this) {
-            for (Photo photo : photos) {
-                table.handle()
-                        .execute(
-                                "INSERT OR IGNORE INTO waiting (photo) VALUES (?)",
-                                photo.digest().hex());
-            }
+            String insert = "INSERT OR IGNORE INTO waiting (photo) VALUES (?)";
+            photos.forEach(
+                    photo -> table.handle().execute(insert, photo.digest().hex()));
             behind.add(photos);
         }
         return true;
