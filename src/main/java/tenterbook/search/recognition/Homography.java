@@ -8,8 +8,6 @@ import java.util.Arrays;
  * @param h nine numbers row by row, the last of them 1
  */
 public record Homography(double... h) {
-    static final Homography SAME = new Homography(1, 0, 0, 0, 1, 0, 0, 0, 1);
-
     public Homography {
         h = h.clone();
         if (h.length != 9) {
@@ -20,13 +18,6 @@ public record Homography(double... h) {
     @Override
     public double[] h() {
         return h.clone();
-    }
-
-    /** A turn by the angle (radians), a scale and a shift. */
-    static Homography similarity(double scale, double angle, double right, double down) {
-        double c = scale * Math.cos(angle);
-        double s = scale * Math.sin(angle);
-        return new Homography(c, -s, right, s, c, down, 0, 0, 1);
     }
 
     private double w(double x, double y) {

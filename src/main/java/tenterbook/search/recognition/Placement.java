@@ -128,9 +128,9 @@ final class Placement {
             if (other == inlier) {
                 continue;
             }
-            double distance = Math.hypot(
-                    pairs.toX(inliers[other]) - pairs.toX(inliers[inlier]),
-                    pairs.toY(inliers[other]) - pairs.toY(inliers[inlier]));
+            double across = pairs.toX(inliers[other]) - pairs.toX(inliers[inlier]);
+            double along = pairs.toY(inliers[other]) - pairs.toY(inliers[inlier]);
+            double distance = across * across + along * along;
             int at = nearest.length;
             while (at > 0 && distance < apart[at - 1]) {
                 at--;
@@ -153,16 +153,18 @@ final class Placement {
         if (Math.abs(grown) > FARTHEST) {
             return new int[0];
         }
-        Homography turn = Homography.similarity(Math.exp(grown), turned, 0, 0);
-        double right = pairs.toX(match) - turn.x(pairs.x(match), pairs.y(match));
-        double down = pairs.toY(match) - turn.y(pairs.x(match), pairs.y(match));
-        Homography placed = Homography.similarity(Math.exp(grown), turned, right, down);
+        double cos = Math.exp(grown) * Math.cos(turned);
+        double sin = Math.exp(grown) * Math.sin(turned);
+        double right = pairs.toX(match) - cos * pairs.x(match) + sin * pairs.y(match);
+        double down = pairs.toY(match) - sin * pairs.x(match) - cos * pairs.y(match);
         int[] found = new int[pairs.matches.count];
         int count = 0;
         for (int i = 0; i < found.length; i++) {
-            if (Math.abs(pairs.grown(i) - grown) < SIZE
-                    && Math.abs(Pairs.within(pairs.turned(i) - turned)) < TURN
-                    && pairs.off(placed, i) < 2 * LOOSE) {
+            double offX = cos * pairs.x(i) - sin * pairs.y(i) + right - pairs.toX(i);
+            double offY = sin * pairs.x(i) + cos * pairs.y(i) + down - pairs.toY(i);
+            if (offX * offX + offY * offY < 4 * LOOSE * LOOSE
+                    && Math.abs(pairs.grown(i) - grown) < SIZE
+                    && Math.abs(Pairs.within(pairs.turned(i) - turned)) < TURN) {
                 found[count++] = i;
             }
         }
