@@ -173,7 +173,7 @@ class StoryTest {
         assertThat(page.locator(".gallery img")).hasCount(1);
 
         // A colour picked from the photograph finds it again, and says how near in words and number.
-        page.locator(".gallery figure.first a").click();
+        page.locator(".gallery figure.first > a").click();
         Locator brown = page.locator(".cloth-colours li").first();
         brown.getByRole(AriaRole.LINK).click();
         assertThat(page.locator(".cloth").first()).containsText(number);
@@ -303,7 +303,7 @@ class StoryTest {
     @Test
     void aPartOfAPhotographIsMarkedByDraggingAndBecomesANamedColour() {
         go("/pieces/V24-007");
-        page.locator(".gallery figure a").last().click();
+        page.locator(".gallery figure > a").last().click();
         Locator marker = page.locator(".marker");
         marker.scrollIntoViewIfNeeded();
         var box = marker.boundingBox();
