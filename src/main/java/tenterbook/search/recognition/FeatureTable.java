@@ -37,7 +37,7 @@ final class FeatureTable implements AutoCloseable {
     private static final int BATCH = 1000;
 
     /** Nothing is read or looked at until so long after the start, or until somebody asks: a start is busy enough. */
-    private static final int SECONDS_AFTER_START = 60;
+    private static final int SECONDS_AFTER_START = 120;
 
     private static final String CREATE = """
             CREATE TABLE IF NOT EXISTS features (

@@ -1,6 +1,8 @@
 package tenterbook.web.recognition;
 
+import java.time.Duration;
 import java.util.Set;
+import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.Nullable;
 import tenterbook.colour.palette.Pixels;
 import tenterbook.ledger.file.Progress;
@@ -18,6 +20,11 @@ public final class RunningRecognition implements Progress {
         STOPPED,
         FAILED
     }
+
+    /** So long it waits for photographs that were not looked at yet; what is left then is said beside the answer. */
+    private static final Duration LONGEST_WAIT = Duration.ofMinutes(1);
+
+    private static final Duration POLL = Duration.ofMillis(200);
 
     private final String token;
     private final Pixels picture;
@@ -41,6 +48,7 @@ public final class RunningRecognition implements Progress {
 
     void run(Recogniser recogniser, Pixels whole) {
         try {
+            awaitFeatures(recogniser);
             orStop();
             answer = recogniser.recognise(whole, photo == null ? Set.of() : Set.of(photo), this);
             state = State.DONE;
@@ -51,6 +59,19 @@ public final class RunningRecognition implements Progress {
             why = String.valueOf(Explained.of(e));
             state = State.FAILED;
         }
+    }
+
+    /** Soon after a start photographs are still to be looked at, without which the right piece may not be found. */
+    private void awaitFeatures(Recogniser recogniser) {
+        int all = recogniser.waiting();
+        long until = System.nanoTime() + LONGEST_WAIT.toNanos();
+        for (int left = all; left > 0 && System.nanoTime() < until; left = recogniser.waiting()) {
+            orStop();
+            at(Math.max(0, all - left), all, "");
+            LockSupport.parkNanos(POLL.toNanos());
+        }
+        done = 0;
+        total = 0;
     }
 
     @Override
