@@ -73,15 +73,16 @@ public record Colours(
         List<ColourRegion> regions =
                 newest.stream().flatMap(photo -> photo.regions().stream()).toList();
         List<Photo> counted = counted(piece, photos);
-        List<Photo> whole = told(counted, seen);
-        List<Photo> told = whole.isEmpty() ? told(closeViews(piece, photos), seen) : whole;
+        List<Photo> whole = coloured(counted, seen);
+        List<Photo> coloured = whole.isEmpty() ? coloured(closeViews(piece, photos), seen) : whole;
         List<PieceColour> cloth = new ArrayList<>();
-        told.forEach(photo -> add(cloth, seen(seen, photo).palette(), told.size()));
+        coloured.forEach(photo -> add(cloth, seen(seen, photo).palette(), coloured.size()));
         List<PieceColour> picture = new ArrayList<>();
         counted.forEach(photo -> add(picture, photo.palette(), counted.size()));
         boolean calibrated = regions.isEmpty()
-                ? !told.isEmpty()
-                        && told.stream().noneMatch(photo -> photo.calibration().equals(Photo.UNCALIBRATED))
+                ? !coloured.isEmpty()
+                        && coloured.stream()
+                                .noneMatch(photo -> photo.calibration().equals(Photo.UNCALIBRATED))
                 : regions.stream().allMatch(ColourRegion::calibrated);
         return new Colours(
                 regions.stream()
@@ -94,13 +95,13 @@ public record Colours(
                         .filter(doubt -> !doubt.why().found() && doubt.why() != Edge.NOT_YET)
                         .findFirst()
                         .orElse(null),
-                whole.isEmpty() && !told.isEmpty(),
+                whole.isEmpty() && !coloured.isEmpty(),
                 state,
                 state == piece.state(),
                 calibrated);
     }
 
-    private static List<Photo> told(List<Photo> photos, Map<Digest, SeenCloth> seen) {
+    private static List<Photo> coloured(List<Photo> photos, Map<Digest, SeenCloth> seen) {
         return photos.stream()
                 .filter(photo -> !seen(seen, photo).palette().isEmpty())
                 .toList();

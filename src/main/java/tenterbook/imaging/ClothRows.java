@@ -29,7 +29,7 @@ final class ClothRows implements AutoCloseable {
                 outline TEXT NOT NULL, palette TEXT NOT NULL,
                 PRIMARY KEY (photo, drawn)) WITHOUT ROWID""";
 
-    /** Photographs that somebody was told nothing of yet. */
+    /** Photographs whose cloth nobody has taken over yet. */
     private static final String WAITING = "CREATE TABLE IF NOT EXISTS waiting (photo TEXT PRIMARY KEY) WITHOUT ROWID";
 
     private final DerivedTable table;
@@ -51,7 +51,7 @@ final class ClothRows implements AutoCloseable {
         return key.toString();
     }
 
-    /** Photographs that somebody was told nothing of yet. */
+    /** Photographs whose cloth nobody has taken over yet. */
     synchronized Set<Digest> waiting() {
         return handle().createQuery("SELECT photo FROM waiting")
                 .mapTo(String.class)

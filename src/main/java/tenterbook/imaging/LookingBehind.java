@@ -50,8 +50,8 @@ public final class LookingBehind implements AutoCloseable {
     /**
      * Begins.
      *
-     * @param heard is told on the same thread which photographs were looked at
-     * @param before photographs of which it is told also
+     * @param heard gets on the same thread the photographs that were looked at
+     * @param before photographs that it gets also
      */
     public synchronized void start(Consumer<Set<Digest>> heard, Set<Digest> before) {
         open = true;

@@ -1,6 +1,7 @@
 package tenterbook.imaging;
 
 import java.util.List;
+import java.util.function.Supplier;
 import tenterbook.colour.palette.LabRaster;
 import tenterbook.colour.palette.Palette;
 import tenterbook.colour.palette.PaletteColour;
@@ -37,14 +38,21 @@ public record SeenCloth(ClothOutline outline, List<PaletteColour> palette) {
      *     does not count either
      */
     static SeenCloth look(Pixels picture, List<Corner> drawn, List<Region> cards) {
+        return look(
+                picture,
+                drawn,
+                () -> cards.isEmpty()
+                        ? CardFinder.sure(picture).map(CardOutline::whole).stream()
+                                .toList()
+                        : cards);
+    }
+
+    /** @param apart what is not cloth though it lies in the outline; asked for only where there is one */
+    static SeenCloth look(Pixels picture, List<Corner> drawn, Supplier<List<Region>> apart) {
         LabRaster raster = LabRaster.of(picture, ClothFinder.LONG_EDGE);
         ClothOutline outline = drawn.isEmpty() ? ClothFinder.find(raster) : ClothOutline.drawn(drawn);
-        if (!outline.edge().found()) {
-            return new SeenCloth(outline, List.of());
-        }
-        List<Region> apart = cards.isEmpty()
-                ? CardFinder.sure(picture).map(CardOutline::whole).stream().toList()
-                : cards;
-        return new SeenCloth(outline, Palette.of(raster, new Region(outline.corners()), apart));
+        return new SeenCloth(
+                outline,
+                outline.edge().found() ? Palette.of(raster, new Region(outline.corners()), apart.get()) : List.of());
     }
 }

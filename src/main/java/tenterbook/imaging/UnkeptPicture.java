@@ -78,7 +78,7 @@ public record UnkeptPicture(
         Optional<CardOutline> card = CardFinder.sure(pixels);
         Correction correction = card.map(outline -> correction(pixels, outline)).orElse(Correction.NONE);
         SeenCloth seen = SeenCloth.look(
-                pixels, List.of(), card.map(CardOutline::whole).stream().toList());
+                pixels, List.of(), () -> card.map(CardOutline::whole).stream().toList());
         return new UnkeptPicture(
                 new SeenCloth(seen.outline(), corrected(seen.palette(), correction)),
                 corrected(Palette.of(small.argb(), small.width(), small.height()), correction),

@@ -15,6 +15,7 @@ import tenterbook.colour.palette.LabRaster;
 import tenterbook.colour.palette.Pixels;
 import tenterbook.colour.palette.Region;
 import tenterbook.colour.space.Lab;
+import tenterbook.colour.target.Correction;
 import tenterbook.imaging.Photo;
 import tenterbook.imaging.PreviewSize;
 import tenterbook.imaging.SeenCloth;
@@ -87,6 +88,7 @@ public final class WherePages {
         List<List<Lab>> colours = nothing
                 ? List.of(List.of())
                 : asked.asks().stream().map(ask -> List.of(ask.colour())).toList();
+        Correction correction = measuring.correction(digest);
         return MatchingPart.svg(colours.stream()
                 .map(each -> MatchingPart.of(
                         raster,
@@ -94,7 +96,7 @@ public final class WherePages {
                                 ? null
                                 : new Region(seen.outline().corners()),
                         asked.picture() ? List.of() : seen.palette(),
-                        measuring.correction(digest),
+                        correction,
                         each,
                         asked.limit()))
                 .toList());

@@ -139,11 +139,11 @@ public final class PictureSearchPages {
             @Nullable Double likelyError,
             double within,
             String of,
-            List<Told> colours) {}
+            List<ColourAnswer> colours) {}
 
-    record Told(ToldLab colour, String words, double share, String search) {}
+    record ColourAnswer(LabAnswer colour, String words, double share, String search) {}
 
-    record ToldLab(double lightness, double a, double b, String illuminant, String observer) {}
+    record LabAnswer(double lightness, double a, double b, String illuminant, String observer) {}
 
     private void answer(Context ctx) throws IOException {
         UnkeptPicture seen = SentPicture.of(ctx);
@@ -159,16 +159,16 @@ public final class PictureSearchPages {
                 within,
                 cloth ? "cloth" : "photograph",
                 counted(seen).stream()
-                        .map(each -> new Told(
-                                told(each.colour()),
+                        .map(each -> new ColourAnswer(
+                                lab(each.colour()),
                                 ColourWords.of(each.colour()),
                                 each.share(),
                                 SearchLinks.address("/api/pieces", query(each.colour(), within, !cloth))))
                         .toList()));
     }
 
-    private static ToldLab told(Lab colour) {
-        return new ToldLab(
+    private static LabAnswer lab(Lab colour) {
+        return new LabAnswer(
                 colour.lightness(), colour.a(), colour.b(), WhitePoint.D65.name(), MeasuredColour.TWO_DEGREES);
     }
 }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import tenterbook.archive.Kinds;
 import tenterbook.colour.palette.Pixels;
 import tenterbook.imaging.PhotoMeasure;
 import tenterbook.ledger.file.Progress;
@@ -68,11 +67,7 @@ public final class RecognitionApi {
     }
 
     private void ofPhotograph(Context ctx) throws IOException {
-        String hex = ctx.pathParam("digest");
-        if (!hex.matches("[0-9a-f]{64}") || site.ledger().find(Kinds.PHOTO, hex).isEmpty()) {
-            throw new NotFound(Message.of("not-here.photograph-picture"));
-        }
-        Digest photo = new Digest(hex);
+        Digest photo = RecognitionPages.digest(site, ctx);
         Pixels picture = photos.open(photo)
                 .orElseThrow(() -> new NotFound(Message.of("not-here.photograph-picture")))
                 .pixels();

@@ -67,14 +67,14 @@ public final class RecognitionPages {
 
     /** A photograph of the archive: compared with all others. */
     private void ofPhotograph(Context ctx) throws IOException {
-        Digest photo = digest(ctx);
+        Digest photo = digest(site, ctx);
         PhotoMeasure.Opened opened =
                 photos.open(photo).orElseThrow(() -> new NotFound(Message.of("not-here.photograph-picture")));
         RunningRecognition started = running.start(opened.pixels(), photo);
         ctx.redirect("/recognition/" + started.token(), HttpStatus.SEE_OTHER);
     }
 
-    private Digest digest(Context ctx) {
+    static Digest digest(Site site, Context ctx) {
         String hex = ctx.pathParam("digest");
         if (!hex.matches("[0-9a-f]{64}") || site.ledger().find(Kinds.PHOTO, hex).isEmpty()) {
             throw new NotFound(Message.of("not-here.photograph-picture"));
@@ -133,7 +133,7 @@ public final class RecognitionPages {
 
     /** For one photograph in a list: the piece that it seems to show, where that can be said and is not known yet. */
     private void likelyPiece(Context ctx) {
-        Digest photo = digest(ctx);
+        Digest photo = digest(site, ctx);
         Recognition answer =
                 site.recogniser().recognise(photo, Progress.UNWATCHED).orElse(null);
         boolean said = answer != null && answer.level() == Level.THIS_PIECE;

@@ -56,11 +56,10 @@ import tenterbook.web.studio.WorkPages;
 final class Pages {
     private Pages() {}
 
-    static void routes(RoutesConfig routes, Site site) {
+    static void routes(RoutesConfig routes, Site site, RunningRecognitions recognitions) {
         PhotoRegistration photos = new PhotoRegistration(site.archive(), site.intake());
         PieceListPages list = new PieceListPages(site);
         list.routes(routes);
-        RunningRecognitions recognitions = new RunningRecognitions(site.recogniser());
         new PictureSearchPages(site, list, recognitions).routes(routes);
         new RecognitionPages(site, recognitions).routes(routes);
         new RecognitionApi(site).routes(routes);

@@ -13,6 +13,7 @@ import tenterbook.imaging.Originals;
 import tenterbook.web.Site;
 import tenterbook.web.form.FormEncoding;
 import tenterbook.web.page.Words;
+import tenterbook.web.recognition.RunningRecognitions;
 
 /** The server: on loopback alone, guarded, with its routes and its answers to failures. */
 public final class Server implements AutoCloseable {
@@ -98,7 +99,9 @@ public final class Server implements AutoCloseable {
                 FormEncoding.check(ctx);
             }
         });
-        Pages.routes(routes, site);
+        RunningRecognitions recognitions = new RunningRecognitions(site.recogniser());
+        config.events.serverStopping(recognitions::close);
+        Pages.routes(routes, site, recognitions);
         new Failures(site).routes(routes);
     }
 
