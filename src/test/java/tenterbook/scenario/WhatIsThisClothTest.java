@@ -114,6 +114,10 @@ class WhatIsThisClothTest {
 
     @Test
     void aPictureOfNothingInTheArchiveIsUnknown() throws Exception {
+        JsonNode first = sent("/api/recognition", Pictures.largePng(400, 300)).json();
+        assertThat(first.get("sentence").textValue())
+                .as("what was not looked at is not denied")
+                .startsWith(first.get("waiting").intValue() == 0 ? "Unknown: no photograph in" : "Unknown so far");
         JsonNode answer = answered(Pictures.largePng(400, 300));
         assertThat(answer.get("level").textValue()).isEqualTo("unknown");
         assertThat(answer.get("pieces")).isEmpty();

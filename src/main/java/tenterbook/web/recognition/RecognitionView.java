@@ -68,7 +68,7 @@ public record RecognitionView(
                         board(answer.boards().get(0).board()),
                         "count",
                         answer.pieces().size());
-            case UNKNOWN -> w("recognition.unknown");
+            case UNKNOWN -> w("recognition.unknown", "waiting", answer.waiting());
         };
     }
 
