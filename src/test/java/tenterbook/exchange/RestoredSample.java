@@ -1,20 +1,34 @@
 package tenterbook.exchange;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Clock;
+import java.time.Duration;
+import java.util.List;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.imaging.Photo;
+import tenterbook.labelling.issue.TagTable;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.file.Progress;
+import tenterbook.search.PieceIndex;
+import tenterbook.search.recognition.Recogniser;
+import tenterbook.web.piece.TagFacet;
 
 /**
- * The sample archive, restored from its bag once in each process and copied for every test that wants it. Originals are
+ * The sample archive, restored from its bag once in each build and copied for every test that wants it. Originals are
  * never changed by the program, so a copy shares them by hard links: a test must not write into one.
  */
 public final class RestoredSample {
@@ -52,11 +66,10 @@ public final class RestoredSample {
     private static synchronized Path restored() {
         if (restored == null) {
             try {
-                Path archive = temporaryFolder().resolve("archive");
-                new Restore(Clock.systemUTC())
-                        .restore(Path.of("sample-archive").toAbsolutePath(), archive, Progress.UNWATCHED);
-                outline(archive);
-                restored = archive;
+                String ofBuild = System.getProperty("restored.sample", "");
+                restored = ofBuild.isEmpty()
+                        ? restore(temporaryFolder().resolve("archive"))
+                        : restoredOnce(Path.of(ofBuild).toAbsolutePath());
             } catch (IOException e) {
                 throw new UncheckedIOException("restoring the sample archive", e);
             }
@@ -64,14 +77,46 @@ public final class RestoredSample {
         return restored;
     }
 
-    /** Has the cloth on every photograph looked for, so that no copy has to. */
-    private static void outline(Path folder) {
-        try (Archive archive = Archive.open(folder, Clock.systemUTC())) {
-            archive.cloths()
-                    .of(archive.ledger().all(Kinds.PHOTO).stream()
-                            .map(Saved::record)
-                            .toList());
+    /** By the first process of a build that wants it; the others wait. Those of earlier builds are deleted. */
+    private static Path restoredOnce(Path folder) throws IOException {
+        Files.createDirectories(folder.getParent());
+        Path lock = folder.resolveSibling("restored-sample.lock");
+        try (FileChannel channel = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+                FileLock held = channel.lock()) {
+            assert held.isValid();
+            if (!Files.exists(folder)) {
+                try (DirectoryStream<Path> earlier =
+                        Files.newDirectoryStream(folder.getParent(), "restored-sample-*")) {
+                    earlier.forEach(RestoredSample::delete);
+                }
+                Path making = folder.resolveSibling(folder.getFileName() + ".making");
+                Files.move(restore(making), folder, StandardCopyOption.ATOMIC_MOVE);
+            }
         }
+        return folder;
+    }
+
+    /** With all that is derived from it, so that no copy has to make it. */
+    private static Path restore(Path folder) throws IOException {
+        new Restore(Clock.systemUTC()).restore(Path.of("sample-archive").toAbsolutePath(), folder, Progress.UNWATCHED);
+        try (Archive archive = Archive.open(folder, Clock.systemUTC());
+                TagTable tags = TagTable.open(archive);
+                PieceIndex index = PieceIndex.open(archive, new TagFacet(tags));
+                Recogniser recogniser = Recogniser.open(archive)) {
+            List<Photo> photos = archive.ledger().all(Kinds.PHOTO).stream()
+                    .map(Saved::record)
+                    .toList();
+            archive.cloths().of(photos);
+            tags.bringUp(Progress.UNWATCHED);
+            assertThat(index.await(Duration.ofMinutes(2))).isTrue();
+            recogniser.recognise(photos.get(0).digest(), Progress.UNWATCHED);
+            for (int i = 0; i < 1200 && recogniser.waiting() > 0; i++) {
+                Thread.sleep(100);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        return folder;
     }
 
     /** A folder that is deleted when the process ends, for what several test classes share. */
