@@ -19,6 +19,7 @@ import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.Studio;
+import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
 import tenterbook.words.Conventions;
@@ -157,6 +158,17 @@ public final class Archive implements AutoCloseable {
                 .toList();
         return ledger.records(Kinds.EXAMINATION, ids).values().stream()
                 .sorted(Examination.IN_TIME)
+                .toList();
+    }
+
+    /** The loans and consignments of a piece, earliest first. */
+    public List<Agreement> agreementsOf(PieceNumber piece) {
+        List<String> ids = ledger.referencedBy(Kinds.PIECE.key(piece.value())).stream()
+                .filter(key -> key.kind().equals(Kinds.AGREEMENT.name()))
+                .map(RecordKey::id)
+                .toList();
+        return ledger.records(Kinds.AGREEMENT, ids).values().stream()
+                .sorted(Agreement.IN_TIME)
                 .toList();
     }
 

@@ -38,7 +38,7 @@ public final class Dependents {
             for (RecordKey user : ledger.referencedBy(key)) {
                 // A clamping that was copied from another does not depend on it afterwards.
                 boolean copy = is(key, Kinds.CLAMPING) && is(user, Kinds.CLAMPING);
-                if (!copy && !is(user, Kinds.ISSUED_PAPER) && seen.add(user)) {
+                if (!copy && !is(user, Kinds.AGREEMENT) && !is(user, Kinds.ISSUED_PAPER) && seen.add(user)) {
                     open.add(user);
                 }
             }

@@ -3,6 +3,7 @@ package tenterbook.archive;
 import java.util.List;
 import java.util.Map;
 import tenterbook.archive.field.Part;
+import tenterbook.archive.record.AgreementRecord;
 import tenterbook.archive.record.ExaminationRecord;
 import tenterbook.archive.record.IssuedPaperRecord;
 import tenterbook.archive.record.MaterialRecords;
@@ -42,6 +43,13 @@ final class KindPrivacy {
                     "party", List.of("examiner"),
                     "handedOver.party", List.of("handedOver"),
                     "received.party", List.of("received")));
+
+    /** The purpose and the terms of an agreement name who it is with. */
+    static final Privacy AGREEMENT = new Privacy(
+            false,
+            AgreementRecord.AGREEMENT.personal(),
+            List.of(),
+            Map.of("party", List.of("purpose", "insurer", "creditLine", "terms", "notes")));
 
     /**
      * The words of a schedule name the borrower, those of a tag may have the price. The party of a schedule may also be a typed

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tenterbook.archive.record.AgreementRecord;
 import tenterbook.archive.record.BoardPairRecord;
 import tenterbook.archive.record.ClampingRecord;
 import tenterbook.archive.record.ExaminationRecord;
@@ -26,6 +27,7 @@ import tenterbook.material.Lot;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Studio;
+import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.Clamping;
 import tenterbook.words.Message;
@@ -125,6 +127,14 @@ public final class Kinds {
                     Kinds::namedByExamination)
             .withPrivacy(KindPrivacy.EXAMINATION);
 
+    public static final Kind<Agreement> AGREEMENT = new Kind<>(
+                    "agreement",
+                    Message.of("kind.agreement"),
+                    AgreementRecord.AGREEMENT,
+                    agreement -> agreement.id().value(),
+                    Kinds::namedByAgreement)
+            .withPrivacy(KindPrivacy.AGREEMENT);
+
     public static final List<Kind<?>> ALL = List.of(
             STUDIO,
             BOARD_PAIR,
@@ -135,6 +145,7 @@ public final class Kinds {
             CLAMPING,
             PIECE,
             EXAMINATION,
+            AGREEMENT,
             ISSUED_PAPER,
             CALIBRATION,
             LABEL_SHEET);
@@ -196,6 +207,15 @@ public final class Kinds {
                 .flatMap(keys -> keys)
                 .distinct()
                 .collect(Collectors.toList());
+    }
+
+    private static List<RecordKey> namedByAgreement(Agreement agreement) {
+        return Stream.concat(
+                        agreement.pieces().stream()
+                                .map(each -> PIECE.key(each.piece().value())),
+                        Stream.ofNullable(agreement.party()).map(party -> PARTY.key(party.value())))
+                .distinct()
+                .toList();
     }
 
     private static List<RecordKey> namedByPaper(IssuedPaper paper) {

@@ -1,5 +1,6 @@
 package tenterbook.documents;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Objects;
 import tenterbook.archive.record.IssuedPaper;
@@ -33,6 +34,7 @@ public record DocumentSettings(
      * @param until when it ends, as typed
      * @param insurer who insures, as typed
      * @param terms as typed; an empty line parts paragraphs
+     * @param id the agreement of the archive that fills what is not typed; empty where none is chosen
      */
     public record Agreement(
             @JsonProperty("party") String party,
@@ -40,8 +42,11 @@ public record DocumentSettings(
             @JsonProperty("from") String from,
             @JsonProperty("until") String until,
             @JsonProperty("insurer") String insurer,
-            @JsonProperty("terms") String terms) {
-        public static final Agreement NONE = new Agreement("", false, "", "", "", "");
+            @JsonProperty("terms") String terms,
+
+            @JsonProperty("id") @JsonInclude(JsonInclude.Include.NON_EMPTY)
+            String id) {
+        public static final Agreement NONE = new Agreement("", false, "", "", "", "", "");
 
         public Agreement {
             party = stripped(party);
@@ -49,6 +54,7 @@ public record DocumentSettings(
             until = stripped(until);
             insurer = stripped(insurer);
             terms = stripped(terms);
+            id = stripped(id);
         }
     }
 

@@ -89,12 +89,14 @@ public final class Denial<T> {
                     "something that an examination saw",
                     condition -> !condition.present().isEmpty())
             .but("damage", condition -> !condition.damage().isEmpty());
-    public static final Denial<Condition> NO_DISTINGUISHING_FEATURE = new Denial<>(
-                    Condition.class, "denial.distinguishing-feature")
-            .but("a fault", condition -> !condition.faults().isEmpty())
+    public static final Denial<PieceFacts> NO_DISTINGUISHING_FEATURE = new Denial<>(
+                    PieceFacts.class, "denial.distinguishing-feature")
             .but(
-                    "something that an examination saw",
-                    condition -> !condition.present().isEmpty());
+                    "a distinguishing feature, a fault or something that an examination saw",
+                    facts -> !facts.features().isEmpty())
+            .but(
+                    "an inscription or mark",
+                    facts -> !facts.piece().particulars().inscriptions().isEmpty());
     public static final Denial<Condition> NEVER_EXAMINED = new Denial<>(Condition.class, "denial.never-examined")
             .but("a report of an examination", condition -> condition.last().isPresent())
             .but(

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.board.BoardId;
@@ -83,12 +84,24 @@ public record PieceFacts(
         return Condition.of(piece, examinations);
     }
 
+    /** Distinguishing features: those recorded, its faults, and what the last report saw; empty where there are none. */
+    public String features() {
+        return Stream.of(piece.particulars().features(), condition().features())
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining("; "));
+    }
+
     public Whereabouts whereabouts() {
         return Whereabouts.of(piece);
     }
 
     public Origin origin() {
-        return Origin.of(studio());
+        return Origin.of(studio(), piece, clampings);
+    }
+
+    /** The same; empty where the studio's record cannot be read. */
+    public Optional<Origin> readableOrigin() {
+        return studio == null ? Optional.empty() : Optional.of(origin());
     }
 
     public Cloths cloth() {

@@ -23,6 +23,7 @@ import tenterbook.recipe.ClampingId;
  * @param place where it is kept or hangs
  * @param price asked, or null
  * @param trims parts other than cloth, as in 'horn toggle'
+ * @param particulars what papers state beside that
  */
 public record Piece(
         PieceNumber number,
@@ -44,7 +45,8 @@ public record Piece(
         List<Fault> faults,
         List<CareTest> tests,
         List<Event> events,
-        String notes) {
+        String notes,
+        Particulars particulars) {
     public Piece {
         title = title == null ? "" : title.strip();
         otherTitle = otherTitle == null ? "" : otherTitle.strip();
@@ -61,6 +63,53 @@ public record Piece(
         tests = tests == null ? List.of() : List.copyOf(tests);
         events = events == null ? List.of() : List.copyOf(events);
         notes = notes == null ? "" : notes.strip();
+        particulars = particulars == null ? Particulars.NONE : particulars;
+    }
+
+    /** A piece without further particulars. */
+    public Piece(
+            PieceNumber number,
+            String title,
+            String otherTitle,
+            @Nullable Category category,
+            Quantity length,
+            Quantity width,
+            Quantity mass,
+            PartialDate finished,
+            String edition,
+            List<MadeIn> made,
+            @Nullable Status status,
+            @Nullable PartyId holder,
+            String place,
+            @Nullable Money price,
+            String trims,
+            List<PiecePhoto> photos,
+            List<Fault> faults,
+            List<CareTest> tests,
+            List<Event> events,
+            String notes) {
+        this(
+                number,
+                title,
+                otherTitle,
+                category,
+                length,
+                width,
+                mass,
+                finished,
+                edition,
+                made,
+                status,
+                holder,
+                place,
+                price,
+                trims,
+                photos,
+                faults,
+                tests,
+                events,
+                notes,
+                Particulars.NONE);
     }
 
     /** The state of the piece: 1, plus one for each time it was dyed again. */
@@ -92,7 +141,8 @@ public record Piece(
                 faults,
                 tests,
                 events,
-                notes);
+                notes,
+                particulars);
     }
 
     public Piece withPhotos(List<PiecePhoto> others) {
@@ -116,6 +166,7 @@ public record Piece(
                 faults,
                 tests,
                 events,
-                notes);
+                notes,
+                particulars);
     }
 }

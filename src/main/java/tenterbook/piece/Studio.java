@@ -1,9 +1,14 @@
 package tenterbook.piece;
 
+import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import tenterbook.measure.PartialDate;
 import tenterbook.words.Conventions;
 import tenterbook.words.Conventions.DateOrder;
 import tenterbook.words.Refusal;
@@ -29,6 +34,7 @@ import tenterbook.words.Refusal;
  * @param dateOrder in which dates are written on pages and documents; null for the usual one
  * @param timeZone in which instants are shown, wherever the archive is opened; null for that of the computer
  * @param names words that labels need in other languages, as entered
+ * @param earlier particulars of former times, in any order; the present ones hold after the last of them
  */
 public record Studio(
         String name,
@@ -48,7 +54,8 @@ public record Studio(
         String responsible,
         @Nullable DateOrder dateOrder,
         @Nullable ZoneId timeZone,
-        List<LocalName> names) {
+        List<LocalName> names,
+        List<EarlierStudio> earlier) {
     public static final Studio UNNAMED =
             new Studio("", "", "", "", "", "", new NumberScheme(""), Currency.getInstance("EUR"), "");
 
@@ -69,6 +76,7 @@ public record Studio(
         caNumber = caNumber(caNumber);
         responsible = responsible == null ? "" : responsible.strip();
         names = names == null ? List.of() : List.copyOf(names);
+        earlier = earlier == null ? List.of() : List.copyOf(earlier);
     }
 
     /** A studio without particulars for labels. */
@@ -84,7 +92,74 @@ public record Studio(
             String notice) {
         this(
                 name, maker, place, dyedIn, contact, careLine, numbers, currency, notice, "", "", "", "", "", "", null,
-                null, List.of());
+                null, List.of(), List.of());
+    }
+
+    /**
+     * The particulars that held on a day. Where the day is not known well enough to tell, each one that may have differed is
+     * empty.
+     */
+    public EarlierStudio on(PartialDate day) {
+        List<EarlierStudio> eras = new ArrayList<>(earlier);
+        eras.sort(Comparator.comparing(era -> firstDay(era.until(), LocalDate.MIN)));
+        eras.add(until(PartialDate.UNRECORDED));
+        List<EarlierStudio> possible = new ArrayList<>();
+        LocalDate begun = LocalDate.MIN;
+        for (EarlierStudio era : eras) {
+            LocalDate ended = firstDay(era.until(), LocalDate.MAX);
+            boolean startedBefore = day.from() == null || day.from().isBefore(ended);
+            boolean endedAfter = day.to() == null || !day.to().isBefore(begun);
+            if (startedBefore && endedAfter) {
+                possible.add(era);
+            }
+            begun = era.until().known() ? ended : begun;
+        }
+        return new EarlierStudio(
+                PartialDate.UNRECORDED,
+                agreed(possible, EarlierStudio::name),
+                agreed(possible, EarlierStudio::maker),
+                agreed(possible, EarlierStudio::place),
+                agreed(possible, EarlierStudio::dyedIn));
+    }
+
+    /** What of this studio may differ with time. */
+    public EarlierStudio until(PartialDate day) {
+        return new EarlierStudio(day, name, maker, place, dyedIn);
+    }
+
+    /** The same with one more record of former particulars. */
+    public Studio after(EarlierStudio former) {
+        List<EarlierStudio> more = new ArrayList<>(earlier);
+        more.add(former);
+        return new Studio(
+                name,
+                maker,
+                place,
+                dyedIn,
+                contact,
+                careLine,
+                numbers,
+                currency,
+                notice,
+                postalAddress,
+                online,
+                phone,
+                rn,
+                caNumber,
+                responsible,
+                dateOrder,
+                timeZone,
+                names,
+                more);
+    }
+
+    private static LocalDate firstDay(PartialDate date, LocalDate otherwise) {
+        return date.from() != null ? date.from() : date.to() != null ? date.to() : otherwise;
+    }
+
+    private static String agreed(List<EarlierStudio> eras, Function<EarlierStudio, String> particular) {
+        List<String> values = eras.stream().map(particular).distinct().toList();
+        return values.size() == 1 ? values.get(0) : "";
     }
 
     /** How numbers, dates and instants are written for this studio. */

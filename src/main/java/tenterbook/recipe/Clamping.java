@@ -22,6 +22,7 @@ import tenterbook.words.Message;
  * @param water the water used, as in 'rain, 28 ppm'
  * @param lesson what to do otherwise next time
  * @param copiedFrom the clamping this one was started from, or null
+ * @param where where and by whom it was made
  */
 public record Clamping(
         ClampingId id,
@@ -36,7 +37,8 @@ public record Clamping(
         String water,
         String lesson,
         String notes,
-        @Nullable ClampingId copiedFrom) {
+        @Nullable ClampingId copiedFrom,
+        WhereDyed where) {
     public Clamping {
         title = title == null ? "" : title.strip();
         when = when == null ? PartialDate.UNRECORDED : when;
@@ -49,6 +51,39 @@ public record Clamping(
         water = water == null ? "" : water.strip();
         lesson = lesson == null ? "" : lesson.strip();
         notes = notes == null ? "" : notes.strip();
+        where = where == null ? WhereDyed.UNRECORDED : where;
+    }
+
+    /** One whose place and dyer are not recorded. */
+    public Clamping(
+            ClampingId id,
+            String title,
+            PartialDate when,
+            List<BoardUse> boards,
+            FoldScheme fold,
+            List<Cut> cuts,
+            List<Step> steps,
+            Quantity clamped,
+            String pressure,
+            String water,
+            String lesson,
+            String notes,
+            @Nullable ClampingId copiedFrom) {
+        this(
+                id,
+                title,
+                when,
+                boards,
+                fold,
+                cuts,
+                steps,
+                clamped,
+                pressure,
+                water,
+                lesson,
+                notes,
+                copiedFrom,
+                WhereDyed.UNRECORDED);
     }
 
     /** The lots of all baths, in order, without repetition. */

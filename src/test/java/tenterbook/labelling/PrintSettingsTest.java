@@ -169,7 +169,7 @@ class PrintSettingsTest {
         assertThat(StoredSettings.json(new DocumentSettings(
                         DocumentKind.LOAN_SCHEDULE,
                         PageSize.LETTER,
-                        new DocumentSettings.Agreement("Museu do Sarelho", true, "May", "June", "both", "kept"),
+                        new DocumentSettings.Agreement("Museu do Sarelho", true, "May", "June", "both", "kept", ""),
                         new DocumentSettings.Disclosure(true, true, false),
                         "words")))
                 .isEqualTo(JSON.readTree("""

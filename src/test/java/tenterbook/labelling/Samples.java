@@ -88,7 +88,8 @@ public final class Samples {
                     name("silk", "fr-CA", "soie"),
                     name("Elastane", "fr-CA", "élasthanne"),
                     name("silk", "ja", "絹"),
-                    name("cotton", "ja", "綿")));
+                    name("cotton", "ja", "綿")),
+            List.of());
 
     private Samples() {}
 

@@ -29,6 +29,7 @@ import tenterbook.recipe.DipSeries;
 import tenterbook.recipe.Fold;
 import tenterbook.recipe.FoldScheme;
 import tenterbook.recipe.Step;
+import tenterbook.recipe.WhereDyed;
 
 /** A clamping: boards, folds, cuts of cloth and steps. */
 public final class ClampingRecord {
@@ -130,6 +131,9 @@ public final class ClampingRecord {
             .text("lesson", Clamping::lesson)
             .text("notes", Clamping::notes)
             .field("copiedFrom", Plain.identifier(ClampingId::new), Clamping::copiedFrom)
+            .text("dyer", clamping -> clamping.where().dyer())
+            .text("place", clamping -> clamping.where().place())
+            .text("country", clamping -> clamping.where().country())
             .built(v -> new Clamping(
                     v.get("id"),
                     v.get("title"),
@@ -143,7 +147,8 @@ public final class ClampingRecord {
                     v.get("water"),
                     v.get("lesson"),
                     v.get("notes"),
-                    v.get("copiedFrom")));
+                    v.get("copiedFrom"),
+                    new WhereDyed(v.get("dyer"), v.get("place"), v.get("country"))));
 
     private ClampingRecord() {}
 }

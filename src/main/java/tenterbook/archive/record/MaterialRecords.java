@@ -24,7 +24,10 @@ public final class MaterialRecords {
             .field("percent", Numeric.PERCENT, FibreShare::percent)
             .blamed()
             .text("purpose", FibreShare::purpose)
-            .built(v -> new FibreShare(v.get("fibre"), v.get("percent"), v.get("purpose")));
+            .choice("evidence", StoredCodes.EVIDENCE, FibreShare::evidence)
+            .field("measured", Numeric.PERCENT, FibreShare::measured)
+            .built(v -> new FibreShare(
+                    v.get("fibre"), v.get("percent"), v.get("purpose"), v.get("evidence"), v.get("measured")));
 
     public static final Part<Cloth> CLOTH = Part.<Cloth>of("cloth")
             .field("id", Plain.identifier(ClothId::new), Cloth::id)

@@ -20,6 +20,7 @@ import tenterbook.piece.ColourRegion;
 import tenterbook.piece.Event;
 import tenterbook.piece.Fault;
 import tenterbook.piece.MadeIn;
+import tenterbook.piece.Particulars;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
@@ -164,6 +165,17 @@ public final class PieceRecord {
             .list("events", EVENT, Piece::events)
             .text("notes", Piece::notes)
             .personal()
+            .text("maker", piece -> piece.particulars().maker())
+            .text("helpers", piece -> piece.particulars().helpers())
+            .personal()
+            .text("inscriptions", piece -> piece.particulars().inscriptions())
+            .text("features", piece -> piece.particulars().features())
+            .text("creditLine", piece -> piece.particulars().creditLine())
+            .text("imageRights", piece -> piece.particulars().imageRights())
+            .text("hanging", piece -> piece.particulars().hanging())
+            .text("packing", piece -> piece.particulars().packing())
+            .text("treatments", piece -> piece.particulars().treatments())
+            .text("residues", piece -> piece.particulars().residues())
             .built(v -> new Piece(
                     v.get("number"),
                     v.get("title"),
@@ -184,7 +196,18 @@ public final class PieceRecord {
                     v.get("faults"),
                     v.get("tests"),
                     v.get("events"),
-                    v.get("notes")));
+                    v.get("notes"),
+                    new Particulars(
+                            v.get("maker"),
+                            v.get("helpers"),
+                            v.get("inscriptions"),
+                            v.get("features"),
+                            v.get("creditLine"),
+                            v.get("imageRights"),
+                            v.get("hanging"),
+                            v.get("packing"),
+                            v.get("treatments"),
+                            v.get("residues"))));
 
     private PieceRecord() {}
 

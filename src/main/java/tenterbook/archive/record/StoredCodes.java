@@ -2,6 +2,7 @@ package tenterbook.archive.record;
 
 import tenterbook.archive.field.Codes;
 import tenterbook.colour.target.Calibration;
+import tenterbook.material.Evidence;
 import tenterbook.material.Role;
 import tenterbook.material.Source;
 import tenterbook.measure.Basis;
@@ -14,6 +15,7 @@ import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Specimen;
 import tenterbook.piece.Status;
 import tenterbook.piece.TestStandard;
+import tenterbook.piece.agreement.AgreementKind;
 import tenterbook.recipe.Fold;
 import tenterbook.recipe.StepKind;
 import tenterbook.words.Conventions.DateOrder;
@@ -63,6 +65,19 @@ public final class StoredCodes {
             .code(Basis.COMPUTED, "computed")
             .neverStored(Basis.UNKNOWN)
             .unrecorded("unknown")
+            .complete();
+
+    public static final Codes<AgreementKind> AGREEMENT_KIND = Codes.of("agreement-kind", AgreementKind.class)
+            .code(AgreementKind.LOAN, "loan")
+            .code(AgreementKind.CONSIGNMENT, "consignment")
+            .complete();
+
+    public static final Codes<Evidence> EVIDENCE = Codes.of("evidence", Evidence.class)
+            .code(Evidence.SUPPLIER, "supplier")
+            .code(Evidence.INVOICE, "invoice")
+            .code(Evidence.LABORATORY, "laboratory")
+            .code(Evidence.BURN_TEST, "burn-test")
+            .code(Evidence.OWN_GUESS, "own-guess")
             .complete();
 
     public static final Codes<Role> ROLE = Codes.of("role", Role.class)

@@ -3,6 +3,7 @@ package tenterbook.archive.record;
 import tenterbook.archive.field.Numeric;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Plain;
+import tenterbook.piece.EarlierStudio;
 import tenterbook.piece.LocalName;
 import tenterbook.piece.NumberScheme;
 import tenterbook.piece.Party;
@@ -22,6 +23,17 @@ public final class StudioRecords {
             .text("enteredBy", LocalName::enteredBy)
             .required()
             .built(v -> new LocalName(v.get("term"), v.get("language"), v.get("name"), v.get("enteredBy")));
+
+    private static final Part<EarlierStudio> EARLIER = Part.<EarlierStudio>of("earlier-studio")
+            .field("until", Measures.DATE, EarlierStudio::until)
+            .required()
+            .blamed()
+            .text("name", EarlierStudio::name)
+            .text("maker", EarlierStudio::maker)
+            .text("place", EarlierStudio::place)
+            .text("dyedIn", EarlierStudio::dyedIn)
+            .built(v ->
+                    new EarlierStudio(v.get("until"), v.get("name"), v.get("maker"), v.get("place"), v.get("dyedIn")));
 
     public static final Part<Studio> STUDIO = Part.<Studio>of("studio")
             .text("name", Studio::name)
@@ -48,6 +60,7 @@ public final class StudioRecords {
             .choice("dateOrder", StoredCodes.DATE_ORDER, Studio::dateOrder)
             .field("timeZone", Plain.TIME_ZONE, Studio::timeZone)
             .list("names", LOCAL_NAME, Studio::names)
+            .list("earlier", EARLIER, Studio::earlier)
             .built(v -> new Studio(
                     v.get("name"),
                     v.get("maker"),
@@ -66,7 +79,8 @@ public final class StudioRecords {
                     v.get("responsible"),
                     v.get("dateOrder"),
                     v.get("timeZone"),
-                    v.get("names")));
+                    v.get("names"),
+                    v.get("earlier")));
 
     public static final Part<Party> PARTY = Part.<Party>of("party")
             .field("id", Plain.identifier(PartyId::new), Party::id)

@@ -24,6 +24,9 @@ import tenterbook.documents.PhotoSource;
 import tenterbook.documents.layout.DocumentPaper;
 import tenterbook.labelling.StoredSettings;
 import tenterbook.ledger.LedgerTransaction;
+import tenterbook.words.Joined;
+import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /**
  * Issues documents: lays them out, stores their PDF, and then stores their exact words in the ledger with the name of the file.
@@ -39,6 +42,7 @@ public final class DocumentIssuer {
      * {@code out}.
      *
      * @param replaces the paper that they replace; empty for none
+     * @throws IllegalArgumentException where a draft lacks what must be known; nothing is kept
      * @throws tenterbook.typeset.DoesNotFit where words have no room; nothing is kept
      * @throws tenterbook.typeset.UnsupportedCharacter where a character cannot be set; nothing is kept
      */
@@ -51,6 +55,13 @@ public final class DocumentIssuer {
             Clock clock,
             String author)
             throws IOException {
+        List<Written> lacking = drafts.stream()
+                .flatMap(draft -> draft.lacking().stream())
+                .distinct()
+                .toList();
+        if (!lacking.isEmpty()) {
+            throw Refusal.of("document.refused.lacking", "lacking", new Joined(" ", lacking));
+        }
         Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
         String stamp = "paper-" + STAMP.format(at);
         // Printed from the stored lines, so that words and file cannot differ.

@@ -56,6 +56,15 @@ final class Certificate {
                 List.of(new DocumentText.DocumentSection(subject.number(), blocks)));
     }
 
+    /** A certificate of a piece without making, picture and size would certify nothing. */
+    static List<Written> lacking(DocumentFacts subject) {
+        boolean known = subject.facts().dyed()
+                || !subject.piece().photos().isEmpty()
+                || subject.piece().length().known()
+                || subject.piece().width().known();
+        return known ? List.of() : List.of(Message.of("document.certificate.lacks", "piece", subject.number()));
+    }
+
     private static List<Block.Fact> facts(DocumentFacts subject, Piece piece) {
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(DocumentWords.fact("document.fact.maker", subject.maker()));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tenterbook.archive.Archive;
 import tenterbook.documents.DocumentDraft;
+import tenterbook.documents.DocumentKind;
 import tenterbook.documents.DocumentOrigin;
 import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.DocumentText;
@@ -13,6 +14,7 @@ import tenterbook.ledger.Saved;
 import tenterbook.measure.DateWords;
 import tenterbook.piece.Piece;
 import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /** Composes documents from an archive: one for all pieces, or one for each, as their kind asks. */
 public final class Composition {
@@ -31,8 +33,7 @@ public final class Composition {
         List<DocumentFacts> subject =
                 pieces.stream().map(piece -> DocumentFacts.of(archive, piece)).toList();
         if (!request.kind().each()) {
-            return List.of(
-                    new DocumentDraft(all(archive, subject, request, date), pieces, request, DocumentOrigin.NONE));
+            return List.of(all(archive, subject, pieces, request, date));
         }
         List<DocumentDraft> composed = new ArrayList<>();
         for (DocumentFacts each : subject) {
@@ -48,17 +49,32 @@ public final class Composition {
                 case EXHIBITION_TEXT -> ExhibitionText.of(each, request);
                 default -> throw new IllegalStateException("No words for " + request.kind());
             };
-            composed.add(new DocumentDraft(text, List.of(each.saved()), request, origin));
+            List<Written> lacking =
+                    request.kind() == DocumentKind.PROVENANCE_CERTIFICATE ? Certificate.lacking(each) : List.of();
+            composed.add(new DocumentDraft(text, List.of(each.saved()), request, origin, lacking));
         }
         return composed;
     }
 
-    private static DocumentText all(
-            Archive archive, List<DocumentFacts> subject, DocumentSettings request, String today) {
+    private static DocumentDraft all(
+            Archive archive,
+            List<DocumentFacts> subject,
+            List<Saved<Piece>> pieces,
+            DocumentSettings request,
+            String today) {
         return switch (request.kind()) {
-            case LOAN_SCHEDULE, CONSIGNMENT_SCHEDULE ->
-                Schedule.of(subject, Parties.of(archive, request), request, today);
-            case INSURANCE_LIST -> InsuranceList.of(subject, request, today);
+            case LOAN_SCHEDULE, CONSIGNMENT_SCHEDULE -> {
+                AgreedTerms agreed = AgreedTerms.of(archive, subject, request);
+                yield new DocumentDraft(
+                        Schedule.of(subject, agreed, request, today),
+                        pieces,
+                        request,
+                        DocumentOrigin.NONE,
+                        agreed.lacking(subject, request));
+            }
+            case INSURANCE_LIST ->
+                new DocumentDraft(
+                        InsuranceList.of(subject, request, today), pieces, request, DocumentOrigin.NONE, List.of());
             default -> throw new IllegalStateException("No words for " + request.kind());
         };
     }

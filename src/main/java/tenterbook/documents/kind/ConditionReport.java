@@ -117,7 +117,9 @@ public final class ConditionReport {
                 DocumentWords.fact("document.fact.cloth", subject.cloths()),
                 DocumentWords.fact("document.fact.size-on-record", DocumentWords.size(piece)),
                 DocumentWords.fact("document.fact.size-at-examination", sizeThen()),
-                DocumentWords.fact("document.fact.inscriptions-trims", piece.trims()));
+                DocumentWords.fact(
+                        "document.fact.inscriptions-trims",
+                        DocumentWords.joined("; ", piece.particulars().inscriptions(), piece.trims())));
     }
 
     private String sizeThen() {

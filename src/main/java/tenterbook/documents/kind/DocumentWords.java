@@ -9,13 +9,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.documents.Block;
-import tenterbook.facts.Denial;
-import tenterbook.facts.PieceFacts;
-import tenterbook.measure.Money;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
-import tenterbook.piece.Event;
-import tenterbook.piece.EventKind;
 import tenterbook.piece.Piece;
 import tenterbook.words.Message;
 
@@ -128,31 +123,5 @@ final class DocumentWords {
 
     static String stop(String text) {
         return text.isEmpty() || text.matches("(?s).*[.!?…]$") ? text : text + ".";
-    }
-
-    /** What was agreed last for an event of this kind; else the asking price, marked as such; or 'not recorded'. */
-    static String agreed(PieceFacts facts, EventKind kind) {
-        Optional<Money> agreed = price(facts.piece(), kind);
-        if (agreed.isPresent()) {
-            return agreed.get().toString();
-        }
-        Money asked = facts.piece().price();
-        return asked == null
-                ? NOT_RECORDED
-                : Message.of(
-                                "document.asked",
-                                "price",
-                                asked,
-                                "denial",
-                                Denial.NOTHING_AGREED.unless(facts, () -> english("document.agreed-otherwise")))
-                        .inEnglish();
-    }
-
-    /** What was agreed last for an event of this kind. */
-    static Optional<Money> price(Piece piece, EventKind kind) {
-        return piece.events().stream()
-                .filter(event -> event.kind() == kind && event.price() != null)
-                .map(Event::price)
-                .reduce((first, second) -> second);
     }
 }

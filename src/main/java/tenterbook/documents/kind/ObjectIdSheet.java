@@ -84,7 +84,7 @@ final class ObjectIdSheet {
                             piece.length().known() ? "width" : piece.width().known() ? "length" : "both")
                     .inEnglish());
         }
-        Denial.NO_DISTINGUISHING_FEATURE.of(subject.facts().condition()).ifPresent(lacking::add);
+        Denial.NO_DISTINGUISHING_FEATURE.of(subject.facts()).ifPresent(lacking::add);
         return lacking;
     }
 
@@ -114,7 +114,7 @@ final class ObjectIdSheet {
         facts.add(DocumentWords.fact("document.fact.inscriptions-and-markings", inscriptions()));
         facts.add(DocumentWords.fact(
                 "document.fact.distinguishing-features",
-                Written.capital(subject.facts().condition().features())));
+                Written.capital(subject.facts().features())));
         facts.add(DocumentWords.fact(
                 "document.fact.title", DocumentWords.joined(" / ", piece.title(), piece.otherTitle())));
         facts.add(DocumentWords.fact(
@@ -129,8 +129,13 @@ final class ObjectIdSheet {
         return facts;
     }
 
-    /** The archive has no field for them; a photograph of the label is named where there is one. */
+    /** As recorded, and a photograph of the label where there is one. */
     private String inscriptions() {
+        String recorded = piece.particulars().inscriptions();
+        return DocumentWords.joined(" ", DocumentWords.stop(recorded), photographed());
+    }
+
+    private String photographed() {
         return piece.photos().stream()
                 .filter(photo ->
                         photo.role() == PhotoRole.PAPER && !photo.caption().isEmpty())

@@ -12,8 +12,8 @@ import tenterbook.documents.DocumentKind;
 import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.DocumentText;
 import tenterbook.facts.Condition;
+import tenterbook.facts.Denial;
 import tenterbook.measure.Money;
-import tenterbook.piece.EventKind;
 import tenterbook.piece.Piece;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
@@ -21,27 +21,27 @@ import tenterbook.words.Written;
 /** A loan or consignment schedule: pieces, parties, period, condition and terms. Terms are the maker's own words. */
 final class Schedule {
     private final List<DocumentFacts> subject;
-    private final Parties parties;
+    private final AgreedTerms agreed;
     private final DocumentSettings request;
     private final String today;
     private final boolean loan;
 
-    private Schedule(List<DocumentFacts> subject, Parties parties, DocumentSettings request, String today) {
+    private Schedule(List<DocumentFacts> subject, AgreedTerms agreed, DocumentSettings request, String today) {
         this.subject = subject;
-        this.parties = parties;
+        this.agreed = agreed;
         this.request = request;
         this.today = today;
         this.loan = request.kind() == DocumentKind.LOAN_SCHEDULE;
     }
 
-    static DocumentText of(List<DocumentFacts> subject, Parties parties, DocumentSettings request, String today) {
-        Schedule schedule = new Schedule(subject, parties, request, today);
+    static DocumentText of(List<DocumentFacts> subject, AgreedTerms agreed, DocumentSettings request, String today) {
+        Schedule schedule = new Schedule(subject, agreed, request, today);
         String running = DocumentWords.joined(
                 "  ·  ",
                 subject.size() == 1
                         ? subject.get(0).number().value()
                         : Message.of("document.pieces", "count", subject.size()).inEnglish(),
-                parties.name().length() <= 40 ? parties.name() : "");
+                agreed.name().length() <= 40 ? agreed.name() : "");
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
@@ -69,7 +69,7 @@ final class Schedule {
         blocks.add(DocumentWords.note(
                 LightAdvice.sources(subject.stream().map(DocumentFacts::facts).toList())));
         blocks.add(DocumentWords.heading(2, "document.heading.terms"));
-        List<Block> terms = DocumentWords.paragraphs(request.agreement().terms());
+        List<Block> terms = DocumentWords.paragraphs(agreed.terms());
         blocks.addAll(
                 terms.isEmpty()
                         ? List.of(new Block.Paragraph(DocumentWords.english("document.schedule.no-terms")))
@@ -92,14 +92,16 @@ final class Schedule {
         facts.add(DocumentWords.fact(
                 loan ? "document.fact.lender" : "document.fact.maker",
                 subject.get(0).maker()));
-        facts.add(DocumentWords.fact(loan ? "document.fact.borrower" : "document.fact.gallery", parties.name()));
+        facts.add(DocumentWords.fact(loan ? "document.fact.borrower" : "document.fact.gallery", agreed.name()));
         if (request.agreement().contact()) {
-            facts.add(DocumentWords.fact("document.fact.contact", parties.contact()));
+            facts.add(DocumentWords.fact("document.fact.contact", agreed.contact()));
         }
-        facts.add(DocumentWords.fact("document.fact.from", request.agreement().from()));
-        facts.add(DocumentWords.fact("document.fact.until", request.agreement().until()));
-        facts.add(DocumentWords.fact(
-                "document.fact.insured-by", request.agreement().insurer()));
+        facts.add(DocumentWords.fact("document.fact.from", agreed.from()));
+        facts.add(DocumentWords.fact("document.fact.until", agreed.until()));
+        facts.add(DocumentWords.fact("document.fact.insured-by", agreed.insurer()));
+        if (!agreed.creditLine().isEmpty()) {
+            facts.add(DocumentWords.fact("document.fact.credit-line", agreed.creditLine()));
+        }
         facts.add(DocumentWords.fact("document.fact.date-of-this-schedule", today));
         return facts;
     }
@@ -109,17 +111,29 @@ final class Schedule {
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(DocumentWords.fact("document.fact.size", Written.capital(DocumentWords.size(piece))));
         facts.add(DocumentWords.fact("document.fact.materials", Written.capital(each.cloths())));
+        recorded(facts, "document.fact.their-number", agreed.theirNumber(each));
         facts.add(DocumentWords.fact(
                 "document.fact.condition-as-recorded",
                 Written.capital(condition(each.facts().condition()))));
         if (request.disclosure().values()) {
             facts.add(DocumentWords.fact(
-                    loan ? "document.fact.agreed-value" : "document.fact.agreed-price",
-                    DocumentWords.agreed(each.facts(), kind())));
+                    loan ? "document.fact.agreed-value" : "document.fact.agreed-price", agreed(each)));
         }
         facts.add(DocumentWords.fact("document.fact.light", LightAdvice.caution(each.facts())));
+        recorded(facts, "document.fact.hanging", piece.particulars().hanging());
+        recorded(facts, "document.fact.packing", piece.particulars().packing());
+        recorded(facts, "document.fact.treatments", piece.particulars().treatments());
+        recorded(facts, "document.fact.residues", piece.particulars().residues());
+        recorded(facts, "document.fact.credit-line", piece.particulars().creditLine());
+        recorded(facts, "document.fact.image-rights", piece.particulars().imageRights());
         String heading = each.number() + "  " + each.title();
         return new Block.Entry(each.photo().orElse(null), each.seen(), heading, facts);
+    }
+
+    private static void recorded(List<Block.Fact> facts, String label, String text) {
+        if (!text.isEmpty()) {
+            facts.add(DocumentWords.fact(label, text));
+        }
     }
 
     private static String condition(Condition condition) {
@@ -129,8 +143,21 @@ final class Schedule {
                 : condition.inWords();
     }
 
-    private EventKind kind() {
-        return loan ? EventKind.LENT : EventKind.CONSIGNED;
+    /** What is agreed with this party; else the asking price, marked as such. */
+    private String agreed(DocumentFacts each) {
+        Optional<Money> value = agreed.value(each);
+        Money asked = each.piece().price();
+        if (value.isPresent() || asked == null) {
+            return value.map(Money::toString).orElse(DocumentWords.NOT_RECORDED);
+        }
+        return Message.of(
+                        "document.asked",
+                        "price",
+                        asked,
+                        "denial",
+                        Denial.NOTHING_AGREED.unless(
+                                each.facts(), () -> DocumentWords.english("document.agreed-otherwise")))
+                .inEnglish();
     }
 
     /** Sums of what is recorded as agreed, by currency. A piece without a value is mentioned and is in no sum. */
@@ -138,12 +165,11 @@ final class Schedule {
         Map<String, BigDecimal> sums = new TreeMap<>();
         int unknown = 0;
         for (DocumentFacts each : subject) {
-            Optional<Money> agreed = DocumentWords.price(each.piece(), kind());
-            if (agreed.isEmpty()) {
+            Optional<Money> value = agreed.value(each);
+            if (value.isEmpty()) {
                 unknown++;
             } else {
-                sums.merge(
-                        agreed.get().currency().getCurrencyCode(), agreed.get().amount(), BigDecimal::add);
+                sums.merge(value.get().currency().getCurrencyCode(), value.get().amount(), BigDecimal::add);
             }
         }
         List<Block.Fact> facts = new ArrayList<>();

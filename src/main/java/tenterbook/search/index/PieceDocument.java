@@ -36,7 +36,7 @@ import tenterbook.search.query.PlainNumber;
 /** The index entry of one piece. */
 public final class PieceDocument {
     /** What the index holds and how; an index of another format is thrown away and rebuilt. */
-    public static final String FORMAT = "13";
+    public static final String FORMAT = "14";
 
     public static final String NUMBER = "number";
     public static final String SQUASHED = "number.squashed";

@@ -15,6 +15,7 @@ import tenterbook.material.Lot;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.Event;
 import tenterbook.piece.Fault;
+import tenterbook.piece.Particulars;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.condition.Examination;
@@ -38,6 +39,12 @@ public final class PieceTexts {
         add(texts, label("kept-at"), piece.place());
         add(texts, label("trims"), piece.trims());
         add(texts, label("edition"), piece.edition());
+        Particulars more = piece.particulars();
+        add(texts, label("maker"), more.maker(), more.helpers());
+        add(texts, label("marks"), more.inscriptions(), more.features());
+        add(texts, label("rights"), more.creditLine(), more.imageRights());
+        add(texts, label("handling"), more.hanging(), more.packing());
+        add(texts, label("treatments"), more.treatments(), more.residues());
         facts.holder().ifPresent(holder -> add(texts, label("holder"), holder.title()));
         for (Fault fault : piece.faults()) {
             add(texts, label("fault"), fault.kind(), fault.where(), fault.note());
@@ -94,6 +101,12 @@ public final class PieceTexts {
         add(texts, label("clamping-notes"), clamping.notes());
         add(texts, label("fold"), clamping.fold().note());
         add(texts, label("water"), clamping.water());
+        add(
+                texts,
+                label("dyed-at"),
+                clamping.where().dyer(),
+                clamping.where().place(),
+                clamping.where().country());
         add(texts, label("pressure"), clamping.pressure());
         for (Step step : clamping.steps()) {
             add(texts, label("vat"), step.vat());

@@ -12,6 +12,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.NumberScheme;
 import tenterbook.piece.Piece;
+import tenterbook.piece.Studio;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
 import tenterbook.recipe.Fold;
@@ -106,7 +107,8 @@ public final class ClampingPages {
                 other.water(),
                 "",
                 "",
-                other.id());
+                other.id(),
+                null);
     }
 
     private Form start(Context ctx) {
@@ -114,10 +116,16 @@ public final class ClampingPages {
         ClampingId id = next(site);
         String piece = Optional.ofNullable(ctx.queryParam("for")).orElse("");
         if (from == null) {
-            return Form.empty().put("id", id).put("forPiece", piece);
+            return here(Form.empty().put("id", id).put("forPiece", piece));
         }
         Clamping other = site.saved(Kinds.CLAMPING, from).record();
-        return forms.filled(copy(other, id)).put("forPiece", piece);
+        return here(forms.filled(copy(other, id)).put("forPiece", piece));
+    }
+
+    /** Made where the studio is today, unless that is changed. */
+    private Form here(Form form) {
+        Studio studio = site.archive().studio();
+        return form.put("dyer", studio.maker()).put("place", studio.place()).put("country", studio.dyedIn());
     }
 
     /** Saves a new clamping and, where it is entered for a piece, adds it to that piece in the same transaction. */

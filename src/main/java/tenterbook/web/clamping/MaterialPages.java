@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import tenterbook.archive.Kinds;
 import tenterbook.material.Cloth;
+import tenterbook.material.Evidence;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
 import tenterbook.material.Source;
@@ -36,7 +37,7 @@ public final class MaterialPages {
                 new Forms(site::currency).cloths(),
                 new RecordEditor.About("cloth-form", "materials", "/cloths"),
                 cloth -> "/cloths/" + cloth.id(),
-                Map::of);
+                () -> Map.of("evidence", Choices.words(Evidence.values())));
         this.lots = new RecordEditor<>(
                 site,
                 new Forms(site::currency).lots(),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.record.AgreementRecord;
 import tenterbook.archive.record.BoardPairRecord;
 import tenterbook.archive.record.MaterialRecords;
 import tenterbook.archive.record.StudioRecords;
@@ -15,6 +16,7 @@ import tenterbook.material.Lot;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Studio;
+import tenterbook.piece.agreement.Agreement;
 
 /** The form of every kind of record that people fill in. */
 public final class Forms {
@@ -32,6 +34,7 @@ public final class Forms {
                 lots(),
                 people(),
                 examinations(),
+                agreements(),
                 studio(),
                 new LabelSheetForm());
     }
@@ -68,6 +71,10 @@ public final class Forms {
 
     public RecordForm<Studio> studio() {
         return new RecordForm<>(Kinds.STUDIO, StudioRecords.STUDIO, Set.of(), currency);
+    }
+
+    public RecordForm<Agreement> agreements() {
+        return new RecordForm<>(Kinds.AGREEMENT, AgreementRecord.AGREEMENT, Set.of(), currency);
     }
 
     public ClampingForm clampings() {

@@ -19,6 +19,8 @@ public final class PeopleNamed {
         if (kind.equals(Kinds.PIECE)) {
             put(archive, form, "holder");
             form.rows("events").forEach(event -> put(archive, event, "party"));
+        } else if (kind.equals(Kinds.AGREEMENT)) {
+            put(archive, form, "party");
         } else if (kind.equals(Kinds.EXAMINATION)) {
             put(archive, form, "party");
             put(archive, form.inside("handedOver"), "party");

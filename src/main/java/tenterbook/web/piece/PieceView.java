@@ -16,6 +16,7 @@ import tenterbook.facts.Whereabouts;
 import tenterbook.imaging.Photo;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.MadeIn;
+import tenterbook.piece.Particulars;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
@@ -151,6 +152,27 @@ public record PieceView(
         facts.add(new FactLine(
                 w("piece-form.dips"), FactLine.or(dips.text()), Words.w(new Joined(" ", dips.disagreements()))));
         facts.add(LastExamined.fact(of.condition(), today));
+        if (of.readableOrigin().isPresent()) {
+            facts.add(new FactLine(
+                    w("piece-form.made-by"),
+                    FactLine.or(of.readableOrigin().get().inFull())));
+        }
+        Particulars more = piece.particulars();
+        recorded(facts, "piece-form.helpers", more.helpers());
+        recorded(facts, "piece-form.inscriptions", more.inscriptions());
+        recorded(facts, "piece-form.features", more.features());
+        recorded(facts, "piece-form.credit-line", more.creditLine());
+        recorded(facts, "piece-form.image-rights", more.imageRights());
+        recorded(facts, "piece-form.hanging", more.hanging());
+        recorded(facts, "piece-form.packing", more.packing());
+        recorded(facts, "piece-form.treatments", more.treatments());
+        recorded(facts, "piece-form.residues", more.residues());
         return facts;
+    }
+
+    private static void recorded(List<FactLine> facts, String label, String text) {
+        if (!text.isEmpty()) {
+            facts.add(new FactLine(w(label), text));
+        }
     }
 }

@@ -23,12 +23,15 @@ import tenterbook.documents.layout.DocumentPaper;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
+import tenterbook.piece.agreement.Agreement;
+import tenterbook.piece.agreement.AgreementKind;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.page.Address;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
+import tenterbook.web.record.Choices;
 import tenterbook.words.Refusal;
 
 /** Documents: choosing, a preview of the first page and the words, and the PDF. */
@@ -58,10 +61,12 @@ public final class DocumentPages {
      *
      * @param form what was chosen and typed
      * @param problem why no document can be made; empty where it can
+     * @param lacking what must be known before it may be issued
      * @param words of the first document, in order
      * @param papers how many documents there will be
      * @param preview address of the picture of the first page; empty where there is none
      * @param parties names to choose from
+     * @param agreements loans or consignments to choose from
      * @param issued documents issued before for these pieces, newest first
      * @param typedNumbers for the field again, unknown numbers included
      */
@@ -72,10 +77,12 @@ public final class DocumentPages {
             String numbers,
             int pieces,
             String problem,
+            List<String> lacking,
             List<String> words,
             int papers,
             String preview,
             List<String> parties,
+            List<Choices.Choice> agreements,
             List<IssuedPaper> issued,
             String typedNumbers) {
         /** Whether an unknown number was typed; nothing is issued until that is corrected. */
@@ -120,10 +127,16 @@ public final class DocumentPages {
                 numbers,
                 pieces.size(),
                 problem,
+                drafts.stream()
+                        .flatMap(draft -> draft.lacking().stream())
+                        .map(Words::w)
+                        .distinct()
+                        .toList(),
                 drafts.isEmpty() ? List.of() : drafts.get(0).text().words(),
                 drafts.size(),
                 drafts.isEmpty() || !possible ? "" : preview(parameters, pieces),
                 parties(),
+                agreements(settings.kind()),
                 before(pieces),
                 looked.unknown().isEmpty() ? numbers : looked.typed());
         Html.show(ctx, "documents", Map.of("page", site.page(ctx, w("paper.documents"), "print"), "view", view));
@@ -155,6 +168,16 @@ public final class DocumentPages {
                 .map(Saved::record)
                 .map(Party::title)
                 .sorted()
+                .toList();
+    }
+
+    private List<Choices.Choice> agreements(DocumentKind kind) {
+        AgreementKind wanted = kind == DocumentKind.LOAN_SCHEDULE ? AgreementKind.LOAN : AgreementKind.CONSIGNMENT;
+        return site.ledger().all(Kinds.AGREEMENT).stream()
+                .map(Saved::record)
+                .filter(each -> each.kind() == wanted)
+                .sorted(Agreement.IN_TIME.reversed())
+                .map(each -> new Choices.Choice(each.id().value(), each.title()))
                 .toList();
     }
 

@@ -15,8 +15,20 @@ import tenterbook.web.page.Address;
 /** The settings of a document as the parameters of its page. All other parameters belong to a search for pieces. */
 public final class DocumentParameters {
     static final Set<String> NAMES = Set.of(
-            "kind", "sheet", "party", "contact", "from", "until", "insurer", "terms", "text", "valued", "named",
-            "buyers", "chosen");
+            "kind",
+            "sheet",
+            "party",
+            "contact",
+            "from",
+            "until",
+            "insurer",
+            "terms",
+            "text",
+            "valued",
+            "named",
+            "buyers",
+            "chosen",
+            "agreement");
 
     private final Map<String, List<String>> parameters;
 
@@ -37,7 +49,14 @@ public final class DocumentParameters {
                 CodedChoice.find(PageSize.values(), one("sheet"))
                         .filter(kind.pages()::contains)
                         .orElse(null),
-                new Agreement(one("party"), given("contact"), one("from"), one("until"), one("insurer"), one("terms")),
+                new Agreement(
+                        one("party"),
+                        given("contact"),
+                        one("from"),
+                        one("until"),
+                        one("insurer"),
+                        one("terms"),
+                        one("agreement")),
                 new Disclosure(given("valued"), given("named"), given("buyers")),
                 one("text"));
     }

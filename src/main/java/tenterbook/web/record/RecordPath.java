@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.field.Part;
+import tenterbook.archive.record.AgreementRecord;
 import tenterbook.archive.record.BoardPairRecord;
 import tenterbook.archive.record.ClampingRecord;
 import tenterbook.archive.record.ExaminationRecord;
@@ -40,6 +41,7 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
             new RecordPath<>(Kinds.CLOTH, MaterialRecords.CLOTH, "/api/cloths", "cloth", Special.NONE),
             new RecordPath<>(Kinds.LOT, MaterialRecords.LOT, "/api/lots", "lot", Special.NONE),
             new RecordPath<>(Kinds.PARTY, StudioRecords.PARTY, "/api/people", "party", Special.NONE),
+            new RecordPath<>(Kinds.AGREEMENT, AgreementRecord.AGREEMENT, "/api/agreements", "agreement", Special.NONE),
             new RecordPath<>(
                     Kinds.EXAMINATION,
                     ExaminationRecord.EXAMINATION,
@@ -85,6 +87,8 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
             scheme = site.archive().studio().numbers();
         } else if (kind.equals(Kinds.CLAMPING)) {
             scheme = new NumberScheme("C");
+        } else if (kind.equals(Kinds.AGREEMENT)) {
+            scheme = new NumberScheme("A");
         } else {
             return "";
         }

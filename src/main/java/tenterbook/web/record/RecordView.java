@@ -50,6 +50,7 @@ public record RecordView(
             case "party" -> "/people/" + key.id();
             case "clamping" -> "/clampings/" + key.id();
             case "piece" -> "/pieces/" + key.id();
+            case "agreement" -> "/agreements/" + key.id();
             case "examination" -> "/examinations/" + key.id();
             case "studio" -> "/studio";
             default -> "/history/" + key.kind() + "/" + key.id();

@@ -46,6 +46,7 @@ import tenterbook.web.recognition.RunningRecognitions;
 import tenterbook.web.record.DraftPages;
 import tenterbook.web.record.HistoryPages;
 import tenterbook.web.record.RecordApis;
+import tenterbook.web.studio.AgreementPages;
 import tenterbook.web.studio.ErasurePages;
 import tenterbook.web.studio.OwnWordsPages;
 import tenterbook.web.studio.PeoplePages;
@@ -85,6 +86,7 @@ final class Pages {
         new ClampingPages(site).routes(routes);
         new MaterialPages(site).routes(routes);
         new PeoplePages(site).routes(routes);
+        new AgreementPages(site).routes(routes);
         new ErasurePages(site).routes(routes);
         new ConditionPages(site, photos).routes(routes);
         new ExaminationPages(site, photos).routes(routes);

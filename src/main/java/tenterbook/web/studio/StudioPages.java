@@ -12,6 +12,9 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.record.Difference;
 import tenterbook.archive.record.StoredCodes;
@@ -24,7 +27,10 @@ import tenterbook.ledger.Saved;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
+import tenterbook.measure.DateText;
 import tenterbook.measure.DateWords;
+import tenterbook.measure.PartialDate;
+import tenterbook.piece.EarlierStudio;
 import tenterbook.piece.Studio;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
@@ -156,13 +162,49 @@ public final class StudioPages {
                 .toList();
     }
 
+    /**
+     * With the former particulars kept, where they changed.
+     *
+     * @return null where it is not known since when; the form then asks
+     */
+    private @Nullable Studio dated(Form form, Studio typed) {
+        Studio old = site.ledger()
+                .find(Kinds.STUDIO, Kinds.THE_STUDIO)
+                .map(Saved::record)
+                .orElse(Studio.UNNAMED);
+        if (form.checked("correction") || !changed(old, typed) || site.ledger().count(Kinds.PIECE) == 0) {
+            return typed;
+        }
+        form.put("asked", "1");
+        PartialDate since = form.read("since", PartialDate.UNRECORDED, DateText::read);
+        if (form.hasProblems()) {
+            return null;
+        }
+        if (!since.known()) {
+            form.problem("since", w(since.recorded() ? "studio.since-not-known" : "studio.since-missing"));
+            return null;
+        }
+        return typed.after(old.until(since));
+    }
+
+    /** Whether particulars that were recorded are others now. */
+    private static boolean changed(Studio old, Studio typed) {
+        EarlierStudio before = old.until(PartialDate.UNRECORDED);
+        EarlierStudio now = typed.until(PartialDate.UNRECORDED);
+        return Stream.<Function<EarlierStudio, String>>of(
+                        EarlierStudio::name, EarlierStudio::maker, EarlierStudio::place, EarlierStudio::dyedIn)
+                .anyMatch(each ->
+                        !each.apply(before).isEmpty() && !each.apply(before).equals(each.apply(now)));
+    }
+
     private void save(Context ctx) {
         Form form = Form.of(ctx.formParamMap());
         if (form.rearranged()) {
             show(ctx, 200, form, List.of(), "");
             return;
         }
-        Studio studio = forms.read(form, null);
+        Studio read = forms.read(form, null);
+        Studio studio = read == null ? null : dated(form, read);
         if (studio == null) {
             show(ctx, 422, form, List.of(), "");
             return;

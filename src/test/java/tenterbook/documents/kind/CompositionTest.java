@@ -311,7 +311,7 @@ class CompositionTest {
                 r -> new DocumentSettings(
                         r.kind(),
                         null,
-                        new DocumentSettings.Agreement("sala", false, "May", "", "", "One line.\n\nAnother."),
+                        new DocumentSettings.Agreement("sala", false, "May", "", "", "One line.\n\nAnother.", ""),
                         null,
                         ""),
                 piece);
@@ -323,7 +323,7 @@ class CompositionTest {
                 r -> new DocumentSettings(
                         r.kind(),
                         null,
-                        new DocumentSettings.Agreement("Sala Vermia", true, "", "", "", ""),
+                        new DocumentSettings.Agreement("Sala Vermia", true, "", "", "", "", ""),
                         new DocumentSettings.Disclosure(true, false, false),
                         ""),
                 piece);

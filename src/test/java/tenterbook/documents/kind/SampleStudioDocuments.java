@@ -74,7 +74,8 @@ final class SampleStudioDocuments implements AutoCloseable {
                         "12 January 2026",
                         "30 April 2026",
                         "the borrower, from wall to wall",
-                        "The pieces hang together in the north room.\nNo photograph is published without asking.\n\nThe borrower returns them in the rolls they came in.");
+                        "The pieces hang together in the north room.\nNo photograph is published without asking.\n\nThe borrower returns them in the rolls they came in.",
+                        "");
             case CONSIGNMENT_SCHEDULE ->
                 new DocumentSettings.Agreement(
                         "sala-vermia",
@@ -82,7 +83,8 @@ final class SampleStudioDocuments implements AutoCloseable {
                         "1 February 2026",
                         "three months",
                         "",
-                        "Sixty parts of the price are the maker’s and forty the gallery’s, paid within thirty days of a sale.");
+                        "Sixty parts of the price are the maker’s and forty the gallery’s, paid within thirty days of a sale.",
+                        "");
             default -> null;
         };
         String text = kind == DocumentKind.EXHIBITION_TEXT

@@ -38,7 +38,8 @@ class MarketTest {
                 responsible,
                 null,
                 null,
-                List.of(names));
+                List.of(names),
+                List.of());
     }
 
     private static Studio plain(LocalName... names) {

@@ -1,0 +1,46 @@
+package tenterbook.piece;
+
+/**
+ * What papers state of a piece beside its recipe, in the maker's own words. Every text is empty where not recorded.
+ *
+ * @param maker who made it, where that is not the maker of its clampings or of the studio
+ * @param helpers who helped
+ * @param inscriptions inscriptions, signatures and marks on it, and where they are
+ * @param features distinguishing features, by which it is known among pieces of the same board
+ * @param creditLine as it is to stand beside the piece or its picture
+ * @param imageRights who owns the rights in its pictures
+ * @param hanging how it is hung or mounted
+ * @param packing how it is packed and carried
+ * @param treatments treatments and pests it had, with their dates
+ * @param residues residues of mordants or other chemicals that are known or suspected
+ */
+public record Particulars(
+        String maker,
+        String helpers,
+        String inscriptions,
+        String features,
+        String creditLine,
+        String imageRights,
+        String hanging,
+        String packing,
+        String treatments,
+        String residues) {
+    public static final Particulars NONE = new Particulars("", "", "", "", "", "", "", "", "", "");
+
+    public Particulars {
+        maker = stripped(maker);
+        helpers = stripped(helpers);
+        inscriptions = stripped(inscriptions);
+        features = stripped(features);
+        creditLine = stripped(creditLine);
+        imageRights = stripped(imageRights);
+        hanging = stripped(hanging);
+        packing = stripped(packing);
+        treatments = stripped(treatments);
+        residues = stripped(residues);
+    }
+
+    private static String stripped(String text) {
+        return text == null ? "" : text.strip();
+    }
+}
