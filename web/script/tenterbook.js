@@ -430,21 +430,15 @@ function begin() {
   });
   for (const form of document.querySelectorAll("form[data-resubmit]")) {
     // A change that is noticed because ‘Make the PDF’ was pressed must not take the page away beneath the press.
-    const issue = document.querySelector("form.issue");
+    const issue = document.querySelector(`button[formaction][form="${form.id}"]`);
     let pressing = false;
-    issue?.querySelector("button")?.addEventListener("pointerdown", () => { pressing = true; });
+    issue?.addEventListener("pointerdown", () => { pressing = true; });
     document.addEventListener("pointerup", () => setTimeout(() => { pressing = false; }, 0));
     form.addEventListener("change", () => { if (!pressing) form.requestSubmit(); });
-    issue?.addEventListener("submit", () => {
-      issue.querySelectorAll("input[type=hidden]").forEach((input) => input.remove());
-      for (const [name, value] of new FormData(form)) {
-        const input = document.createElement("input");
-        input.type = "hidden";
-        input.name = name;
-        input.value = value;
-        issue.append(input);
-      }
-    });
+  }
+  // What is being laid out anew cannot be issued before it is seen.
+  for (const issue of document.querySelectorAll("button[formaction][form]")) {
+    issue.form.addEventListener("submit", (event) => { if (event.submitter !== issue) issue.disabled = true; });
   }
   const well = document.getElementById("colour-well");
   well?.addEventListener("change", () => {

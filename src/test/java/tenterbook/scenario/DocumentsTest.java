@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -76,7 +78,7 @@ class DocumentsTest extends Scenario {
     @ParameterizedTest
     @EnumSource(value = DocumentKind.class, names = "CONDITION_REPORT", mode = EnumSource.Mode.EXCLUDE)
     void everyDocumentIsShownIssuedAndKept(DocumentKind kind) throws IOException {
-        String asked = "pieces=V24-001&kind=" + kind.code();
+        String asked = "pieces=V24-001&kind=" + kind.code() + "&party=museu&from=May&until=June";
         Answer page = client.get("/documents?" + asked);
         assertThat(page.status()).isEqualTo(200);
         assertThat(page.text()).contains("/documents/preview.png?pieces=V24-001", "Issue the PDF");
@@ -84,7 +86,18 @@ class DocumentsTest extends Scenario {
         assertThat(ImageIO.read(new ByteArrayInputStream(picture.body())).getHeight())
                 .isGreaterThan(500);
         assertThat(issued()).isEmpty();
-        assertThat(text(client.post("/documents/issue", "pieces", "V24-001", "kind", kind.code())))
+        assertThat(text(client.post(
+                        "/documents/issue",
+                        "pieces",
+                        "V24-001",
+                        "kind",
+                        kind.code(),
+                        "party",
+                        "museu",
+                        "from",
+                        "May",
+                        "until",
+                        "June")))
                 .contains("V24-001");
         assertThat(issued()).singleElement().satisfies(saved -> {
             assertThat(saved.record().kind()).isEqualTo(kind.code());
@@ -110,8 +123,20 @@ class DocumentsTest extends Scenario {
     @Test
     void whatWasTypedStaysAndNothingIsKeptWhereWordsCannotBePrinted() throws IOException {
         String[] typed = {
-            "pieces", "V24-001, V24-002", "kind", "loan-schedule", "party", "Museu do Sarelho", "from", "12 January",
-            "until", "a year", "insurer", "the borrower", "terms", "קשר", "valued", "1"
+            "pieces",
+            "V24-001, V24-002",
+            "kind",
+            "loan-schedule",
+            "party",
+            "Museu do Sarelho",
+            "from",
+            "12 January",
+            "until",
+            "a year",
+            "insurer",
+            "the borrower",
+            "terms",
+            "קשר"
         };
         Answer refused = client.post("/documents/issue", typed);
         assertThat(refused.status()).isEqualTo(422);
@@ -122,7 +147,7 @@ class DocumentsTest extends Scenario {
         assertThat(issued()).isEmpty();
         typed[13] = "As agreed by the weir.";
         assertThat(text(client.post("/documents/issue", typed)))
-                .contains("As agreed by the weir.", "Museu do Sarelho", "V24-002", "240 EUR asked")
+                .contains("As agreed by the weir.", "Museu do Sarelho", "V24-002")
                 .doesNotContain("by the salt pans");
         assertThat(issued())
                 .singleElement()
@@ -184,5 +209,64 @@ class DocumentsTest extends Scenario {
         assertThat(odd.words()).contains("16 digits");
         assertThat(odd.text()).doesNotContain("\"><script>");
         assertThat(client.get("/verify").status()).isEqualTo(200);
+    }
+
+    private static String shown(Answer page) {
+        Matcher code =
+                Pattern.compile("name=\"shown\" value=\"([0-9a-f]{16})\"").matcher(page.text());
+        assertThat(code.find()).as(page.words()).isTrue();
+        return code.group(1);
+    }
+
+    @Test
+    void whatWasNotShownIsShownOnceMoreInsteadOfBeingIssued() throws IOException {
+        String asked = "/documents?kind=exhibition-text&pieces=V24-001&text=Nine+swifts";
+        String code = shown(client.get(asked));
+        Answer other = client.post(
+                "/documents/issue",
+                "kind",
+                "exhibition-text",
+                "pieces",
+                "V24-001",
+                "text",
+                "Ten swifts",
+                "shown",
+                code);
+        assertThat(other.words()).contains("This is not what was shown before", "Ten swifts", "nothing is issued yet");
+        assertThat(issued()).isEmpty();
+        Answer same = client.post(
+                "/documents/issue",
+                "kind",
+                "exhibition-text",
+                "pieces",
+                "V24-001",
+                "text",
+                "Ten swifts",
+                "shown",
+                shown(other));
+        assertThat(text(same)).contains("Ten swifts");
+        assertThat(issued()).hasSize(1);
+    }
+
+    @Test
+    void aTagOfARecordThatChangedSinceItWasShownIsShownOnceMore() throws IOException {
+        String code = shown(client.get("/print?kind=exhibition-label&market=eu&pieces=V24-001"));
+        saved("/pieces/V24-001/edit", "title", "Figueira brava", "version", "1", "made.0.clamping", "C24-001");
+        Answer issue = client.post(
+                "/print/issue", "kind", "exhibition-label", "market", "eu", "pieces", "V24-001", "shown", code);
+        assertThat(issue.status()).isEqualTo(303);
+        assertThat(client.get(issue.location()).words()).contains("Figueira brava");
+        assertThat(issued()).isEmpty();
+        Answer again = client.post(
+                "/print/issue",
+                "kind",
+                "exhibition-label",
+                "market",
+                "eu",
+                "pieces",
+                "V24-001",
+                "shown",
+                shown(client.get(issue.location())));
+        assertThat(text(again)).contains("Figueira brava");
     }
 }

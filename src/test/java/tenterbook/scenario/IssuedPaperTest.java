@@ -156,6 +156,8 @@ class IssuedPaperTest extends Scenario {
                 "Porto Sarelho, Portugal",
                 "dyedIn",
                 "Portugal",
+                "correction",
+                "1",
                 "version",
                 "1");
         assertThat(found("tag=us:out-of-date")).contains("1 piece").contains("maker");

@@ -214,6 +214,18 @@ class StoryTest {
     }
 
     @Test
+    void whatIsTypedAfterTheDocumentWasShownIsNotIssuedUnseen() {
+        int before = studio.wiring().archive().ledger().count(Kinds.ISSUED_PAPER);
+        go("/documents?kind=exhibition-text&pieces=V24-003");
+        page.locator("#text").fill("Typed after it was shown");
+        Page answer = context.waitForPage(() -> page.locator(".issue button").click());
+        assertThat(answer.locator("[role=alert]")).containsText("not what was shown before");
+        assertThat(answer.locator("#text")).hasValue("Typed after it was shown");
+        assertThat(studio.wiring().archive().ledger().count(Kinds.ISSUED_PAPER)).isEqualTo(before);
+        answer.close();
+    }
+
+    @Test
     void aSearchNarrowsByFacetStaysInTheAddressAndGoesBack() {
         go("/");
         page.locator("#q").fill("heron");

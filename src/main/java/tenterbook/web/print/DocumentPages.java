@@ -65,6 +65,7 @@ public final class DocumentPages {
      * @param words of the first document, in order
      * @param papers how many documents there will be
      * @param preview address of the picture of the first page; empty where there is none
+     * @param shown code of what is shown, see {@link Preview}
      * @param parties names to choose from
      * @param agreements loans or consignments to choose from
      * @param issued documents issued before for these pieces, newest first
@@ -81,6 +82,7 @@ public final class DocumentPages {
             List<String> words,
             int papers,
             String preview,
+            String shown,
             List<String> parties,
             List<Choices.Choice> agreements,
             List<IssuedPaper> issued,
@@ -92,11 +94,15 @@ public final class DocumentPages {
     }
 
     private void show(Context ctx) throws IOException {
-        show(ctx, ctx.queryParamMap(), "");
+        show(ctx, ctx.queryParamMap(), "", true);
     }
 
-    /** @param notIssued why nothing was issued; empty before that is tried */
-    private void show(Context ctx, Map<String, List<String>> parameters, String notIssued) throws IOException {
+    /**
+     * @param notIssued why nothing was issued; empty before that is tried
+     * @param possible whether it can be issued as far as was tried
+     */
+    private void show(Context ctx, Map<String, List<String>> parameters, String notIssued, boolean possible)
+            throws IOException {
         List<String> asked = numbers(parameters);
         ChosenPieces.LookedUp looked =
                 ChosenPieces.lookUp(site, asked.stream().limit(MOST).toList());
@@ -109,7 +115,6 @@ public final class DocumentPages {
                 pieces.stream().map(piece -> piece.record().number().value()).collect(Collectors.joining(", "));
         String problem = asked.size() > MOST ? w("issuing.at-most-the-first", "most", MOST) : notIssued;
         problem = problem.isEmpty() ? looked.trouble() : problem;
-        boolean possible = notIssued.isEmpty();
         List<DocumentDraft> drafts = List.of();
         if (!pieces.isEmpty()) {
             try {
@@ -135,6 +140,7 @@ public final class DocumentPages {
                 drafts.isEmpty() ? List.of() : drafts.get(0).text().words(),
                 drafts.size(),
                 drafts.isEmpty() || !possible ? "" : preview(parameters, pieces),
+                Preview.of(settings, drafts.stream().limit(TRIED).toList()),
                 parties(),
                 agreements(settings.kind()),
                 before(pieces),
@@ -217,12 +223,17 @@ public final class DocumentPages {
                 throw new IllegalArgumentException(looked.trouble());
             }
             List<DocumentDraft> drafts = Composition.of(site.archive(), looked.pieces(), settings, site.today());
+            String code = Preview.of(settings, drafts.stream().limit(TRIED).toList());
+            if (!Preview.isShown(parameters.get(Preview.SHOWN), code)) {
+                show(ctx, parameters, w("issuing.shown-once-more"), true);
+                return;
+            }
             List<IssuedPaper> papers =
                     DocumentIssuer.print(site.archive(), drafts, "", photographs(), pdf, site.clock(), site.author());
             IssuedPages.send(ctx, pdf.toByteArray(), papers.get(0));
         } catch (IllegalArgumentException e) {
             ctx.status(422);
-            show(ctx, parameters, w("issuing.nothing-issued", "why", Words.sentence(e)));
+            show(ctx, parameters, w("issuing.nothing-issued", "why", Words.sentence(e)), false);
         }
     }
 

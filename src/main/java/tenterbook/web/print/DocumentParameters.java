@@ -28,7 +28,8 @@ public final class DocumentParameters {
             "named",
             "buyers",
             "chosen",
-            "agreement");
+            "agreement",
+            Preview.SHOWN);
 
     private final Map<String, List<String>> parameters;
 
@@ -65,7 +66,7 @@ public final class DocumentParameters {
     public String query() {
         List<Map.Entry<String, String>> given = NAMES.stream()
                 .sorted()
-                .filter(this::given)
+                .filter(name -> given(name) && !name.equals(Preview.SHOWN))
                 .map(name -> Map.entry(name, one(name)))
                 .toList();
         return given.isEmpty() ? "" : "&" + Address.query(given);

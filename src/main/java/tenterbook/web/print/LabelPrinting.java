@@ -6,6 +6,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -44,7 +45,9 @@ public final class LabelPrinting {
     private void issue(Context ctx) throws IOException {
         Map<String, List<String>> parameters = ctx.formParamMap();
         PrintParameters choices = new PrintParameters(parameters);
-        String back = "/print?" + Address.query(parameters);
+        Map<String, List<String>> typed = new HashMap<>(parameters);
+        typed.remove(Preview.SHOWN);
+        String back = "/print?" + Address.query(typed);
         ChosenPieces.Found found = ChosenPieces.find(site, parameters, choices.search(), PrintPages.MOST);
         ChosenPieces.LookedUp looked = PrintPages.lookUp(site, found);
         List<Saved<Piece>> pieces = looked.pieces();
@@ -63,6 +66,16 @@ public final class LabelPrinting {
             LabelPaper.places(request, pieces.size());
         } catch (IllegalArgumentException e) {
             FlashMessage.andGo(ctx, w("print.reason-below"), back);
+            return;
+        }
+        List<String> sent = parameters.get(Preview.SHOWN);
+        try {
+            if (sent != null && !Preview.isShown(sent, PrintPages.code(site, pieces, request))) {
+                FlashMessage.andGo(ctx, w("issuing.shown-once-more"), back);
+                return;
+            }
+        } catch (LabelBlocked e) {
+            FlashMessage.andGo(ctx, w("print.reasons-below"), back);
             return;
         }
         if (pieces.size() * request.placement().copies() > MOST_AT_ONCE) {

@@ -99,7 +99,8 @@ public final class PrintPages {
                 others(looked, blocked),
                 issued(pieces),
                 searched ? "" : looked.typed(),
-                LabelQuestions.noSymbols(site, pieces, request));
+                LabelQuestions.noSymbols(site, pieces, request),
+                code(request, texts));
         Html.show(ctx, "print", Map.of("page", site.page(ctx, w("page.menu.print"), "print"), "view", view));
     }
 
@@ -127,6 +128,26 @@ public final class PrintPages {
         }
         texts.removeIf(text -> unprintable.containsKey(text.number()));
         return texts;
+    }
+
+    /** Code of the labels that are shown, of so many at most as are laid out for it. */
+    static String code(PrintSettings request, List<LabelText> texts) {
+        return Preview.of(request, texts.stream().limit(MOST_LAID_OUT).toList());
+    }
+
+    /** Of what would be printed of these pieces. */
+    static String code(Site site, List<Saved<Piece>> pieces, PrintSettings request) {
+        return code(
+                request,
+                PieceReader.all(
+                                site.archive(),
+                                pieces.stream()
+                                        .limit(MOST_LAID_OUT)
+                                        .map(Saved::record)
+                                        .toList())
+                        .stream()
+                        .map(facts -> LabelText.of(facts, request))
+                        .toList());
     }
 
     /** A line, and in brackets its rule or its evidence. */

@@ -29,6 +29,7 @@ import tenterbook.web.page.Address;
  * @param issued labels printed before, newest first
  * @param typedNumbers for the field again, unknown numbers included
  * @param noSymbols why no care symbol can be drawn for the first piece, row by row; empty where one can or none is asked for
+ * @param code of what is shown, see {@link Preview}
  */
 public record PrintView(
         String problem,
@@ -48,7 +49,8 @@ public record PrintView(
         String others,
         List<IssuedPaper> issued,
         String typedNumbers,
-        List<String> noSymbols) {
+        List<String> noSymbols,
+        String code) {
     /** A label shown before it is printed: the number of its piece and the address of its picture. */
     public record Shown(String number, String picture) {}
 
