@@ -44,7 +44,7 @@ public record Rule(
     }
 
     /** Its question where {@code text} has one of the words it looks for at this place; empty where it asks nothing there. */
-    Optional<Question> askedAt(String place, String text) {
+    public Optional<Question> askedAt(String place, String text) {
         if (asks.isEmpty() || !when.startsWith(place + ":")) {
             return Optional.empty();
         }
