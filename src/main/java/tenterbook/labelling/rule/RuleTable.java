@@ -15,6 +15,7 @@ import java.util.Objects;
 import java.util.Optional;
 import tenterbook.material.FibreShare;
 import tenterbook.piece.Category;
+import tenterbook.words.Message;
 
 /**
  * One market's rules as data, from {@code /label/<market>.json} and {@code /label/rules.csv}. Values it leaves out are those of the table that it names as
@@ -212,5 +213,28 @@ public record RuleTable(
         return rules.values().stream()
                 .flatMap(rule -> rule.askedAt(place, text).stream())
                 .toList();
+    }
+
+    /**
+     * Whether an offer must say that the piece is made in the market's own country, imported, or both; empty where the market has
+     * no such rule, or where it is not known.
+     */
+    public Optional<Message> imported(String dyedIn, List<Component> components) {
+        boolean known = !dyedIn.isBlank()
+                && !components.isEmpty()
+                && components.stream().noneMatch(c -> c.wovenIn().isEmpty());
+        if (home.isEmpty() || !rules.containsKey("offer") || !known) {
+            return Optional.empty();
+        }
+        boolean homeDyed = OriginWords.home(this, dyedIn);
+        boolean anyWovenHome = components.stream().anyMatch(c -> OriginWords.home(this, c.wovenIn()));
+        boolean allWovenHome = components.stream().allMatch(c -> OriginWords.home(this, c.wovenIn()));
+        if (homeDyed && allWovenHome) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                homeDyed || anyWovenHome
+                        ? Message.of("rules.offer.both", "home", homeWhole)
+                        : Message.of("rules.offer.imported"));
     }
 }
