@@ -95,6 +95,7 @@ public final class LabelWords {
         } else {
             String words = lines.stream().map(Line::text).collect(Collectors.joining(" "));
             PartialTag.sentence(request.market(), components, words, refusals).ifPresent(this::add);
+            questions.addAll(rules.asked("words", words + " " + studio.careLine()));
         }
         care();
         add(Part.CARE, studio.careLine());

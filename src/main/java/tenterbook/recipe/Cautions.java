@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
 import tenterbook.material.Lot;
@@ -29,22 +28,28 @@ public final class Cautions {
     private static final Map<String, String> HAZARDS = Table.rows("hazard-statements.csv").stream()
             .collect(Collectors.toMap(row -> row.get("code"), row -> row.get("says")));
 
-    private static final List<Substance> SUBSTANCES =
-            Table.rows("chemical-safety.csv").stream().map(Substance::of).toList();
+    private static final Named<Caution> SUBSTANCES = new Named<>(Table.rows("substances.csv"), Cautions::caution);
 
     private Cautions() {}
 
-    private record Substance(Pattern words, Caution caution) {
-        static Substance of(CSVRecord row) {
-            String hazards = Arrays.stream(row.get("hazards").split(" "))
-                    .filter(code -> !code.isEmpty())
-                    .map(code -> HAZARDS.get(code) + " (" + code + ")")
-                    .collect(Collectors.joining(", "));
-            String name = Character.toUpperCase(row.get("chemical").charAt(0))
-                    + row.get("chemical").substring(1);
-            String words = hazards.isEmpty() ? row.get("note") : hazards + "; " + row.get("note");
-            return new Substance(Table.words(row.get("words")), new Caution(name + ": " + words + "."));
-        }
+    private static Caution caution(CSVRecord row) {
+        String name = Character.toUpperCase(row.get("chemical").charAt(0))
+                + row.get("chemical").substring(1);
+        String hazards = Arrays.stream(row.get("statements").split(" "))
+                .filter(statement -> !statement.isEmpty())
+                .map(Cautions::hazard)
+                .collect(Collectors.joining(", "));
+        String first = hazards.isEmpty() ? "see " + row.get("source") : hazards + " [" + row.get("source") + "]";
+        return new Caution(name + ": " + first + "; " + row.get("note") + ".");
+    }
+
+    /** A statement in words, with the concentration from which or between which it holds, as in {@code H315@10-25}. */
+    private static String hazard(String statement) {
+        String[] codeAndLimit = statement.split("@");
+        String limit = codeAndLimit.length < 2
+                ? ""
+                : (codeAndLimit[1].contains("-") ? ", at " : ", from ") + codeAndLimit[1].replace('-', '–') + "\u00a0%";
+        return HAZARDS.get(codeAndLimit[0]) + " (" + codeAndLimit[0] + limit + ")";
     }
 
     /** A row of the table of substances, which is in English only. */
@@ -59,11 +64,7 @@ public final class Cautions {
     public static List<Written> of(Step step, List<Lot> lots) {
         List<Written> cautions = new ArrayList<>();
         for (Lot lot : lots) {
-            String plain = Table.plain(lot.name() + " " + lot.form());
-            SUBSTANCES.stream()
-                    .filter(substance -> substance.words.matcher(plain).find())
-                    .map(Substance::caution)
-                    .forEach(cautions::add);
+            cautions.addAll(SUBSTANCES.in(lot.name() + " " + lot.form()));
         }
         if (step.dipped()) {
             cautions.add(Message.of("recipe.caution.vat"));

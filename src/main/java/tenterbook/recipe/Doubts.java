@@ -9,6 +9,7 @@ import tenterbook.material.Cloth;
 import tenterbook.material.ClothId;
 import tenterbook.material.Lot;
 import tenterbook.material.LotId;
+import tenterbook.measure.Basis;
 import tenterbook.measure.NumberWords;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
@@ -21,11 +22,6 @@ import tenterbook.words.Written;
  * doubt, and a range raises one only where all of it lies outside.
  */
 public final class Doubts {
-    private static final double RATIO_LOW = 20;
-    private static final double RATIO_HIGH = 40;
-    /** 'about 11; too high for wool' (common practice). */
-    private static final double PH_TOO_HIGH_FOR_WOOL = 11;
-
     private static final Pattern WOOL =
             Table.words("wool|merino|lambswool|challis|alpaca|mohair|cashmere|angora|camel|yak");
     private static final Pattern SILK = Table.words("silk|tussah|habotai");
@@ -33,22 +29,61 @@ public final class Doubts {
             Table.words("cotton|linen|flax|hemp|ramie|nettle|jute|viscose|rayon|lyocell|modal|cupro|bamboo");
     private static final Pattern TARTAR = Table.words("cream of tartar|tartar");
 
-    private static final List<Usual> USUAL =
-            Table.rows("handbook-numbers.csv").stream().map(Usual::of).toList();
+    private static final List<CSVRecord> ROWS = Table.rows("usual-numbers.csv");
+    private static final Named<Usual> CHARGES = new Named<>(
+            ROWS.stream().filter(row -> row.get("of").equals("charge")).toList(), Usual::of);
+    private static final List<Usual> BATHS = ROWS.stream()
+            .filter(row -> !row.get("of").equals("charge"))
+            .map(Usual::of)
+            .toList();
 
     private Doubts() {}
 
-    private record Usual(
-            String item, Pattern words, String fibre, double low, double high, String note, String source) {
+    /** A row of the table; low and high are NaN where no numbers are known, which leaves nothing outside. */
+    private record Usual(String of, String fibre, double low, double high, String note, String source) {
         static Usual of(CSVRecord row) {
+            String source = row.get("source");
             return new Usual(
-                    row.get("item"),
-                    Table.words(row.get("words")),
+                    row.get("of"),
                     row.get("fibre"),
-                    Double.parseDouble(row.get("low")),
-                    Double.parseDouble(row.get("high")),
+                    number(row.get("low")),
+                    number(row.get("high")),
                     row.get("note"),
-                    row.get("source"));
+                    row.get("passage").isEmpty() ? source + ", from memory" : source);
+        }
+
+        private static double number(String text) {
+            return text.isEmpty() ? Double.NaN : Double.parseDouble(text);
+        }
+
+        /** Whether all of a value lies outside; an unknown one, or one of another unit, does not. */
+        boolean leavesOut(Quantity value, Unit unit) {
+            if (!value.known() || value.unit().dimension() != unit.dimension()) {
+                return false;
+            }
+            Quantity same = value.in(unit);
+            return same.low() != null && same.low() > high || same.high() != null && same.high() < low;
+        }
+
+        Message doubt(String lot, Quantity value) {
+            return Message.of(
+                    "recipe.doubt.unusual",
+                    "of",
+                    of,
+                    "lot",
+                    lot,
+                    "value",
+                    QuantityWords.understood(value),
+                    "low",
+                    NumberWords.plain(low),
+                    "high",
+                    NumberWords.plain(high),
+                    "noted",
+                    !note.isEmpty(),
+                    "note",
+                    note,
+                    "source",
+                    source);
         }
     }
 
@@ -73,7 +108,9 @@ public final class Doubts {
             return switch (which) {
                 case "any" -> true;
                 case "wool" -> wool && !silk && !cellulose;
-                case "protein" -> (wool || silk) && !cellulose;
+                case "silk" -> silk && !wool && !cellulose;
+                case "not wool" -> !wool;
+                case "protein" -> wool || silk;
                 case "cellulose" -> cellulose && !wool && !silk;
                 default -> throw new IllegalStateException("No such kind of fibre: " + which);
             };
@@ -89,6 +126,10 @@ public final class Doubts {
         RecipeFigures figures = RecipeFigures.of(clamping, cloths);
         Fibres fibres = Fibres.of(clamping, cloths);
         List<Written> doubts = new ArrayList<>();
+        for (Cut cut : clamping.cuts()) {
+            outside(doubts, "cut", fibres, cut.length(), Unit.CENTIMETRE);
+            outside(doubts, "cut", fibres, cut.width(), Unit.CENTIMETRE);
+        }
         for (int i = 0; i < clamping.steps().size(); i++) {
             Step step = clamping.steps().get(i);
             for (RecipeFigures.ChargeFigures charge : figures.steps().get(i).charges()) {
@@ -97,54 +138,50 @@ public final class Doubts {
                     charge(doubts, lot, charge.wof(), fibres);
                 }
             }
-            bath(doubts, step, fibres);
+            outside(doubts, "ratio", fibres, ratio(step, figures.clothMass().value()), Unit.RATIO);
+            outside(doubts, "ph", fibres, step.ph(), Unit.PH);
+            outside(doubts, "temperature", fibres, step.temperature(), Unit.CELSIUS);
         }
         return List.copyOf(doubts);
     }
 
     private static void charge(List<Written> doubts, Lot lot, Figure wof, Fibres fibres) {
-        String name = Table.plain(lot.name());
-        if (fibres.are("cellulose") && TARTAR.matcher(name).find()) {
+        if (fibres.are("cellulose") && TARTAR.matcher(Table.plain(lot.name())).find()) {
             doubts.add(Message.of("recipe.doubt.tartar"));
         }
-        for (Usual usual : USUAL) {
-            if (!usual.words.matcher(name).find() || !fibres.are(usual.fibre)) {
-                continue;
-            }
-            if (outside(wof.value(), Unit.PERCENT, usual.low, usual.high)) {
-                doubts.add(Message.of(
-                        "recipe.doubt.amount",
-                        "lot",
-                        lot.title(),
-                        "amount",
-                        QuantityWords.understood(wof.value()),
-                        "low",
-                        NumberWords.rounded(usual.low),
-                        "high",
-                        NumberWords.rounded(usual.high),
-                        "noted",
-                        !usual.note.isEmpty(),
-                        "note",
-                        usual.note,
-                        "source",
-                        usual.source));
-            }
-        }
+        CHARGES.in(lot.name()).stream()
+                .filter(usual -> fibres.are(usual.fibre) && usual.leavesOut(wof.value(), Unit.PERCENT))
+                .map(usual -> usual.doubt(lot.title(), wof.value()))
+                .forEach(doubts::add);
     }
 
-    private static void bath(List<Written> doubts, Step step, Fibres fibres) {
-        if (outside(step.liquorRatio(), Unit.RATIO, RATIO_LOW, RATIO_HIGH)) {
-            doubts.add(Message.of("recipe.doubt.ratio", "ratio", QuantityWords.understood(step.liquorRatio())));
-        }
-        Quantity ph = step.ph();
-        if (fibres.wool && ph.known() && ph.unit() == Unit.PH && ph.low() != null && ph.low() >= PH_TOO_HIGH_FOR_WOOL) {
-            doubts.add(Message.of("recipe.doubt.wool", "ph", QuantityWords.understood(ph)));
-        }
+    private static void outside(List<Written> doubts, String of, Fibres fibres, Quantity value, Unit unit) {
+        BATHS.stream()
+                .filter(usual -> usual.of.equals(of) && fibres.are(usual.fibre) && usual.leavesOut(value, unit))
+                .map(usual -> usual.doubt("", value))
+                .forEach(doubts::add);
     }
 
-    private static boolean outside(Quantity value, Unit unit, double low, double high) {
-        return value.known()
-                && value.unit() == unit
-                && (value.low() != null && value.low() > high || value.high() != null && value.high() < low);
+    /** As recorded, else of a bath's liquor and the mass of the cloth; a vat for many pieces has none. */
+    private static Quantity ratio(Step step, Quantity cloth) {
+        boolean bath = step.kind() == StepKind.MORDANTING || step.kind() == StepKind.BATH;
+        Quantity liquor = step.liquor();
+        if (step.liquorRatio().known() || !bath || !cloth.known() || !liquor.known()) {
+            return step.liquorRatio();
+        }
+        if (liquor.unit().dimension() != Unit.LITRE.dimension()) {
+            return Quantity.UNRECORDED;
+        }
+        Quantity litres = liquor.in(Unit.LITRE);
+        Quantity kilograms = cloth.in(Unit.KILOGRAM);
+        if (litres.low() == null
+                || litres.high() == null
+                || kilograms.low() == null
+                || kilograms.low() <= 0
+                || kilograms.high() == null) {
+            return Quantity.UNRECORDED;
+        }
+        return Quantity.between(
+                litres.low() / kilograms.high(), litres.high() / kilograms.low(), Unit.RATIO, Basis.COMPUTED);
     }
 }

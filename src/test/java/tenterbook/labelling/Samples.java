@@ -160,7 +160,7 @@ public final class Samples {
                 PartialDate.of(LocalDate.of(2024, 4, 2)),
                 "strip, neutral soap",
                 celsius == null ? null : Quantity.between(celsius, celsius, Unit.CELSIUS, Basis.MEASURED),
-                "",
+                kind == CareTest.Kind.DRY_CLEAN ? "looked at by day" : "",
                 passed);
     }
 

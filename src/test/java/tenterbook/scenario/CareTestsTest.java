@@ -62,7 +62,19 @@ class CareTestsTest extends Scenario {
 
     @Test
     void whereNoSymbolCanBeDrawnThePageSaysWhyForEachRow() throws IOException {
-        saved("/pieces", piece("tests.0.kind", "dry clean", "tests.0.method", "at the shop", "tests.0.passed", "yes"));
+        saved(
+                "/pieces",
+                piece(
+                        "tests.0.kind",
+                        "dry clean",
+                        "tests.0.when",
+                        "2024-04-02",
+                        "tests.0.method",
+                        "at the shop",
+                        "tests.0.result",
+                        "no change",
+                        "tests.0.passed",
+                        "yes"));
         String address = "/print?pieces=V24-001&kind=care-label&market=us";
         assertThat(client.get(address).words()).doesNotContain("No symbol can be drawn");
         assertThat(client.get(address + "&symbols=1").words())

@@ -1,5 +1,6 @@
 package tenterbook.labelling.care;
 
+import tenterbook.labelling.rule.Rule;
 import tenterbook.measure.NumberWords;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
@@ -8,18 +9,19 @@ import tenterbook.words.Written;
 
 /** Temperatures on care labels. */
 record CareDegrees(boolean fahrenheitFirst) {
-    static String warmth(double celsius) {
-        if (celsius <= 30) {
+    /** Whole degrees, so that 44.5 is warm still. */
+    static String warmth(double celsius, Rule heat) {
+        if (celsius <= heat.figure(0)) {
             return "cold";
         }
-        return celsius < 45 ? "warm" : "hot";
+        return celsius < heat.figure(1) + 1 ? "warm" : "hot";
     }
 
-    static String ironHeat(double celsius) {
-        if (celsius < 150) {
+    static String ironHeat(double celsius, Rule iron) {
+        if (celsius < iron.figure(0)) {
             return "cool";
         }
-        return celsius < 200 ? "warm" : "hot";
+        return celsius < iron.figure(1) ? "warm" : "hot";
     }
 
     /** The highest temperature of a test; empty where it was not measured. */

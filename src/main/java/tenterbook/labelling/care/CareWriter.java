@@ -52,8 +52,31 @@ final class CareWriter {
             questions.add(new Question(Message.of("care.ask.any-wash-test"), rule));
         }
         questions.addAll(CarePractice.questions(about, evidence, rules.rule("practice")));
+        silence();
         lines.sort(Comparator.comparing(CareLine::about));
         return new CareWords(lines, questions, missing());
+    }
+
+    /** Asks what a reader would take from a treatment of which nothing is said, where the market has rules on it. */
+    private void silence() {
+        boolean cleaned = said(About.PROFESSIONAL_CARE);
+        for (Rule silent : rules.rules().values()) {
+            for (About treatment : About.values()) {
+                String word = treatment.word().inEnglish();
+                boolean matters =
+                        treatment == About.WASHING ? !cleaned : evidence.wash().allowed();
+                if (matters
+                        && !said(treatment)
+                        && (about.category() == null
+                                || silent.values().contains(about.category().name()))) {
+                    silent.askedAt("silent", word).ifPresent(questions::add);
+                }
+            }
+        }
+    }
+
+    private boolean said(About treatment) {
+        return lines.stream().anyMatch(line -> line.about() == treatment);
     }
 
     private @Nullable LabelRefusal missing() {
@@ -102,8 +125,8 @@ final class CareWriter {
             return line(About.WASHING, Message.of("care.wash-untested", "how", how), CareEvidence.words(test), rule);
         }
         double celsius = evidence.washCelsius(test);
-        String warmth = CareDegrees.warmth(celsius);
-        if (celsius > 63) {
+        String warmth = CareDegrees.warmth(celsius, rules.rule("careHeat"));
+        if (celsius > rules.rule("careHeat").figure(2)) {
             questions.add(new Question(Message.of("care.ask.above-hot"), rules.rule("careWords")));
         }
         return line(
@@ -153,7 +176,7 @@ final class CareWriter {
             add(About.IRONING, Message.of("care.no-iron"), iron.test());
         } else if (iron.allowed() && rules.ironWords() && CareEvidence.measured(iron.test())) {
             double celsius = CareEvidence.proven(iron.test());
-            String heat = CareDegrees.ironHeat(celsius);
+            String heat = CareDegrees.ironHeat(celsius, rules.rule("careIron"));
             lines.add(line(
                     About.IRONING, ironed(heat, iron.test()), CareEvidence.words(iron.test()), rules.rule("careIron")));
         } else if (iron.allowed()) {

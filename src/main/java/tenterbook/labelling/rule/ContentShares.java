@@ -68,6 +68,9 @@ final class ContentShares {
                         rules.rule("name")));
             }
             double percent = share.percent() == null ? 0 : share.percent();
+            if (fibre.get().fibre().equals(FibreNames.OTHER) && rules.rules().containsKey("other")) {
+                other(share, percent);
+            }
             byName.merge(
                     english ? name.get() : fibre.get().fibre(),
                     new Share(fibre.get(), name.get(), percent, share.purpose()),
@@ -75,6 +78,23 @@ final class ContentShares {
                             a.fibre, a.name, a.percent + b.percent, a.purpose.isEmpty() ? b.purpose : a.purpose));
         }
         return new ArrayList<>(byName.values());
+    }
+
+    /** 'Other fibres' as the maker wrote it: on conditions that no record holds, so they are asked about; beyond them refused. */
+    private void other(FibreShare share, double percent) {
+        Rule rule = rules.rule("other");
+        boolean several = share.fibre().toLowerCase(Locale.ROOT).endsWith("s");
+        Written percentage = number(percent);
+        if (share.purpose().toLowerCase(Locale.ROOT).contains("annex i")) {
+            questions.add(rules.rule("otherUnlisted").asked(percentage.inEnglish()));
+        } else if (percent > rule.figure(several ? 1 : 0)) {
+            refuse(
+                    Message.of("rules.content.too-much-other", "percent", percentage, "cloth", component.cloth()),
+                    "other",
+                    Message.of("rules.content.name-the-others"));
+        } else {
+            questions.add(rule.asked(percentage.inEnglish()));
+        }
     }
 
     private void refuseName(String written, String entry) {

@@ -39,6 +39,14 @@ final class ContentWords {
 
     /** The required line, and below it one for each further language; empty where it was refused, with the reasons noted. */
     List<FibreLine> lines() {
+        if (component.content().size() == 1) {
+            String term = Rule.plain(component.content().get(0).fibre());
+            if (rules.hardToState().contains(term)) {
+                Rule rule = rules.rule("hardToState");
+                questions.add(rule.asked(""));
+                return List.of(new FibreLine(FibreLine.Kind.CONTENT, term, rule));
+            }
+        }
         ContentShares.Named named = ContentShares.of(rules, component);
         refusals.addAll(named.refusals());
         questions.addAll(named.questions());
@@ -62,11 +70,17 @@ final class ContentWords {
     }
 
     private boolean stated(Share share) {
-        if (share.percent() >= rules.otherBelow()
-                || rules.alwaysNamed().contains(share.fibre().fibre())) {
+        if (rules.alwaysNamed().contains(share.fibre().fibre())
+                || rules.functional().contains(share.purpose().toLowerCase(Locale.ROOT))) {
             return true;
         }
-        if (rules.functional().contains(share.purpose().toLowerCase(Locale.ROOT))) {
+        if (share.percent() >= rules.otherBelow()) {
+            Rule exactly = rules.rules().get("exactly");
+            if (share.percent() == rules.otherBelow()
+                    && exactly != null
+                    && exactly.when().isEmpty()) {
+                questions.add(exactly.asked(share.name()));
+            }
             return true;
         }
         questions.add(new Question(
@@ -100,11 +114,6 @@ final class ContentWords {
         }
         if (others > 0) {
             parts.add(new FibrePart(null, other, others == 1 ? rules.otherOne() : rules.otherMany()));
-        }
-        if (others > 1 && rules.otherOne().equals(rules.otherMany())) {
-            questions.add(new Question(
-                    Message.of("rules.content.other-plural", "name", rules.otherOne(), "count", others),
-                    rules.rule("small")));
         }
         return parts;
     }
@@ -158,7 +167,9 @@ final class ContentWords {
         Set<String> notes = new LinkedHashSet<>();
         boolean joined = rules.otherUse() == Language.Use.JOINED;
         for (FibrePart part : parts) {
-            Optional<OtherNames.Name> name = part.share == null ? names.otherFibre() : names.of(part.share.fibre());
+            Optional<OtherNames.Name> name = part.share == null
+                    ? names.otherFibre(part.english.equals(rules.otherMany()))
+                    : names.of(part.share.fibre());
             if (name.isEmpty()) {
                 missing.add(
                         part.share == null

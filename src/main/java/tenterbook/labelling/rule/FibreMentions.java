@@ -9,10 +9,9 @@ import tenterbook.words.Message;
 public final class FibreMentions {
     private FibreMentions() {}
 
-    /** A question for each fibre, or word that looks like one, in {@code words} that is not among the recorded fibres. */
+    /** A question for each fibre in {@code words} that is not among the recorded fibres. */
     public static List<Question> questions(Market market, List<Component> components, String words) {
-        RuleTable rules = market.rules();
-        Rule rule = rules.rule("misuse");
+        Rule rule = market.rules().of(components).rule("misuse");
         List<Question> questions = new ArrayList<>();
         for (FibreNames.Fibre fibre : FibreNames.namedIn(words)) {
             boolean held = components.stream()
@@ -25,11 +24,6 @@ public final class FibreMentions {
                         rule));
             }
         }
-        String plain = " " + words.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]+", " ") + " ";
-        rules.misnomers().stream()
-                .filter(m -> plain.contains(" " + m.word() + " "))
-                .map(m -> new Question(Message.of("rules.mention.misnomer", "word", m.word()), rule))
-                .forEach(questions::add);
         return questions;
     }
 }

@@ -49,6 +49,9 @@ final class FibreNames {
     /** The key of unknown fibres, which only some markets accept. */
     static final String UNKNOWN = "unknown fibres";
 
+    /** The key of fibres that are not named one by one, as a maker may write it. */
+    static final String OTHER = "other fibres";
+
     /** Mordant salts that share a fibre's name. */
     private static final Pattern SALT =
             Pattern.compile("\\b(alumini?um|alum|iron|ferrous|copper|calcium|sodium) acetate\\b");

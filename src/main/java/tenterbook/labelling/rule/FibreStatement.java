@@ -35,7 +35,7 @@ public record FibreStatement(
 
     /** The statement for an article. */
     public static FibreStatement of(Market market, Article article) {
-        RuleTable rules = market.rules();
+        RuleTable rules = market.rules().of(article.components());
         List<LabelRefusal> refusals = new ArrayList<>();
         List<Question> questions = new ArrayList<>();
         List<FibreLine> lines = new ArrayList<>(content(rules, article, refusals, questions));
@@ -48,10 +48,17 @@ public record FibreStatement(
         });
         lines.addAll(OriginWords.lines(rules, article, refusals, questions));
         lines.addAll(MakerLines.lines(rules, article, refusals, questions));
-        rules.standing().stream()
-                .map(s -> new Question(new TableText(s.asks()), rules.rule(s.rule())))
+        rules.rules().values().stream()
+                .filter(rule -> rule.when().equals("always"))
+                .map(rule -> rule.asked(""))
                 .forEach(questions::add);
-        Rule coverage = article.category() == null ? null : rules.coverage().get(article.category());
+        questions.addAll(rules.asked("words", article.words() + " " + article.trims()));
+        questions.addAll(rules.asked("trims", article.trims()));
+        Rule coverage = null;
+        if (article.category() != null) {
+            coverage = rules.coverage(article.category()).orElse(null);
+            questions.addAll(rules.asked("category", article.category().name()));
+        }
         return new FibreStatement(market, rules.version(), lines, refusals, questions, coverage, rules.notice());
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tenterbook.piece.Studio;
 import tenterbook.words.Message;
 import tenterbook.words.Worded;
@@ -53,10 +54,16 @@ final class MakerLines {
         if (way.isEmpty()) {
             missing(rules, studio, rule, refusals, questions);
         }
-        if (!rules.members().isEmpty()
-                && !within(rules, article)
-                && studio.responsible().isEmpty()) {
-            questions.add(new Question(Message.of("rules.maker.responsible"), rule));
+        boolean answered = needs.always().contains(Particular.RESPONSIBLE)
+                && !studio.responsible().isEmpty();
+        if (!needs.outside().isEmpty() && !within(rules, article) && !answered) {
+            questions.add(rules.rule(needs.outside()).asked(""));
+        }
+        boolean registered = Stream.of(Particular.RN, Particular.CA_NUMBER)
+                .anyMatch(number -> needs.ways().contains(List.of(number))
+                        && !number.of(studio).isEmpty());
+        if (!studio.name().isEmpty() && !registered && !rule.asks().isEmpty()) {
+            questions.add(rule.asked(studio.name()));
         }
         List<FibreLine> lines = new ArrayList<>();
         if (!studio.name().isEmpty()) {

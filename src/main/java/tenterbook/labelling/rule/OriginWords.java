@@ -111,7 +111,7 @@ final class OriginWords {
         return text.isEmpty() ? List.of() : List.of(new FibreLine(FibreLine.Kind.ORIGIN, text, rule));
     }
 
-    private static boolean home(RuleTable rules, String place) {
+    static boolean home(RuleTable rules, String place) {
         String plain = place.toLowerCase(Locale.ROOT).strip();
         String last = plain.substring(plain.lastIndexOf(',') + 1).strip();
         return rules.home().contains(plain) || rules.home().contains(last);

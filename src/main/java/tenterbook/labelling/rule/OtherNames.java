@@ -52,8 +52,10 @@ final class OtherNames {
         return entered(terms, fibre.fibre());
     }
 
-    Optional<Name> otherFibre() {
-        String own = rules.otherLocal().get(language.tag());
+    /** @param several whether it stands for more than one fibre */
+    Optional<Name> otherFibre(boolean several) {
+        String both = rules.otherLocal().get(language.tag());
+        String own = both == null ? null : both.split("\\|")[several ? 1 : 0];
         return own != null
                 ? Optional.of(
                         new Name(own, read(OTHER_FIBRE, rules.rule("small").citation())))

@@ -18,7 +18,7 @@ public final class PartialTag {
      */
     public static Optional<FibreLine> sentence(
             Market market, List<Component> components, String words, List<LabelRefusal> refusals) {
-        RuleTable rules = market.rules();
+        RuleTable rules = market.rules().of(components);
         List<FibreNames.Fibre> named = FibreNames.namedIn(words);
         if (named.isEmpty()) {
             return Optional.empty();

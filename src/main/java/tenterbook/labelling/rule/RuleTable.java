@@ -7,22 +7,24 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import tenterbook.material.FibreShare;
 import tenterbook.piece.Category;
+import tenterbook.words.Message;
 
 /**
- * One market's rules as data, from {@code /label/<market>.json}. Values it leaves out are those of the table that it names as
+ * One market's rules as data, from {@code /label/<market>.json} and {@code /label/rules.csv}. Values it leaves out are those of the table that it names as
  * its base.
  *
  * @param version stored with every issued label
  * @param notice shown wherever the rules' outcome is shown
  * @param namesOf the market whose fibre names are used
  * @param percent how a share is written, a format of number and fibre
- * @param otherBelow shares under this percentage are not named; 0 where all are
  * @param otherLocal 'other fibre' in another language, by language tag, where its source was read
  * @param functional purposes for which a small share is named
  * @param animalWords words of parts of animal origin, as read; {@code animalUnread} as remembered
@@ -30,7 +32,9 @@ import tenterbook.piece.Category;
  * @param plainTrims words of parts that are known not to come from animals
  * @param home names of the market's own country, lower case, where its origin rule is known
  * @param members names of the member states, lower case, for a union
- * @param standing doubts that go with every statement for this market
+ * @param hardToState terms that may stand for a whole composition that is hard to state
+ * @param woolTable the table whose rules stand in place of these where there is wool in the piece; may be empty
+ * @param rules by name; see {@link #rule}
  */
 public record RuleTable(
         Market market,
@@ -41,14 +45,12 @@ public record RuleTable(
         Market namesOf,
         String percent,
         boolean capitals,
-        double otherBelow,
         String otherOne,
         String otherMany,
         Map<String, String> otherLocal,
         List<String> alwaysNamed,
         List<String> functional,
         List<String> decorative,
-        double decorativeAtMost,
         String decorationPhrase,
         List<String> animalWords,
         List<String> animalUnread,
@@ -71,15 +73,12 @@ public record RuleTable(
         String cannotBeCleaned,
         CareNeeds careNeeds,
         String symbolsNote,
+        List<String> hardToState,
+        String woolTable,
         Map<String, Rule> rules,
-        Map<Category, Rule> coverage,
-        List<Misnomer> misnomers,
-        List<Standing> standing) {
+        List<Misnomer> misnomers) {
     /** A word that looks like a fibre but is not. */
     record Misnomer(String word, String fix) {}
-
-    /** A doubt that goes with every statement. */
-    record Standing(String asks, String rule) {}
 
     /**
      * Which particulars of the maker a label carries.
@@ -88,13 +87,15 @@ public record RuleTable(
      * @param always particulars printed beside, where recorded
      * @param refuse whether a label without them is refused; otherwise they are asked for
      * @param onLabel whether they stand on the sewn label too, not only on a tag
+     * @param outside the rule on pieces dyed outside the market's members; empty for none
      */
     record MakerNeeds(
             String rule,
             List<List<MakerLines.Particular>> ways,
             List<MakerLines.Particular> always,
             boolean refuse,
-            boolean onLabel) {}
+            boolean onLabel,
+            String outside) {}
 
     /**
      * For which pieces care must be stated.
@@ -103,18 +104,27 @@ public record RuleTable(
      */
     public record CareNeeds(List<Category> categories, boolean washing, String fix) {}
 
-    private static final Map<Market, RuleTable> READ = new EnumMap<>(Market.class);
+    private static final Map<String, RuleTable> READ = new HashMap<>();
     private static final ObjectMapper MAPPER = new ObjectMapper()
             .enable(
                     DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES,
                     DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES);
 
-    static synchronized RuleTable of(Market market) {
-        return READ.computeIfAbsent(market, RuleTable::read);
+    static RuleTable of(Market market) {
+        return named(market.name().toLowerCase(Locale.ROOT));
     }
 
-    private static RuleTable read(Market market) {
-        String table = market.name().toLowerCase(Locale.ROOT);
+    /** By the name of its file. */
+    static synchronized RuleTable named(String table) {
+        RuleTable known = READ.get(table);
+        if (known == null) {
+            known = read(table);
+            READ.put(table, known);
+        }
+        return known;
+    }
+
+    private static RuleTable read(String table) {
         try {
             return MAPPER.treeToValue(tree(table), RuleTable.class);
         } catch (IOException e) {
@@ -126,15 +136,27 @@ public record RuleTable(
         try (InputStream in = RuleTable.class.getResourceAsStream("/label/" + table + ".json")) {
             ObjectNode own = (ObjectNode) MAPPER.readTree(Objects.requireNonNull(in, table));
             JsonNode base = own.remove("base");
-            return base == null ? own : laidOver(tree(base.textValue()), own);
+            JsonNode retainedAs = own.remove("retainedAs");
+            ObjectNode rules = RuleRows.of(table);
+            if (base != null) {
+                ObjectNode below = tree(base.textValue());
+                ObjectNode inherited = (ObjectNode) below.get("rules");
+                if (retainedAs != null) {
+                    RuleRows.retain(inherited, RuleRows.of("common"), retainedAs.textValue());
+                }
+                RuleRows.layOver(inherited, rules);
+                rules = inherited;
+                own = laidOver(below, own);
+            }
+            own.set("rules", rules);
+            return own;
         }
     }
 
     private static ObjectNode laidOver(ObjectNode below, ObjectNode above) {
         above.properties().forEach(field -> {
             if (field.getValue() instanceof ObjectNode own
-                    && below.get(field.getKey()) instanceof ObjectNode inherited
-                    && !field.getKey().equals("coverage")) {
+                    && below.get(field.getKey()) instanceof ObjectNode inherited) {
                 laidOver(inherited, own);
             } else {
                 below.set(field.getKey(), field.getValue());
@@ -155,5 +177,64 @@ public record RuleTable(
             throw new IllegalStateException("The rules of %s have none called '%s'".formatted(name, id));
         }
         return rule;
+    }
+
+    /** The rules for these cloths: those on wool where one has wool in it and the market has such. */
+    public RuleTable of(List<Component> components) {
+        boolean wool = !woolTable.isEmpty()
+                && components.stream().flatMap(c -> c.content().stream()).anyMatch(this::alwaysNamed);
+        return wool ? named(woolTable) : this;
+    }
+
+    private boolean alwaysNamed(FibreShare share) {
+        return FibreNames.entered(Rule.plain(share.fibre()))
+                .filter(fibre -> alwaysNamed.contains(fibre.fibre()))
+                .isPresent();
+    }
+
+    /** Shares under this percentage are not named; 0 where all are. */
+    double otherBelow() {
+        return rule("small").figure(0);
+    }
+
+    /** The greatest percentage of the fibre weight that counts as decoration; 0 where nothing is left out. */
+    double decorativeAtMost() {
+        return rule("decoration").figure(0);
+    }
+
+    /** Whether this kind of piece is covered; empty where that is not known. */
+    Optional<Rule> coverage(Category category) {
+        return Optional.ofNullable(
+                rules.get("covers." + category.name().toLowerCase(Locale.ROOT).replace('_', '-')));
+    }
+
+    /** The questions of all rules that look for words at this place and find one. */
+    public List<Question> asked(String place, String text) {
+        return rules.values().stream()
+                .flatMap(rule -> rule.askedAt(place, text).stream())
+                .toList();
+    }
+
+    /**
+     * Whether an offer must say that the piece is made in the market's own country, imported, or both; empty where the market has
+     * no such rule, or where it is not known.
+     */
+    public Optional<Message> imported(String dyedIn, List<Component> components) {
+        boolean known = !dyedIn.isBlank()
+                && !components.isEmpty()
+                && components.stream().noneMatch(c -> c.wovenIn().isEmpty());
+        if (home.isEmpty() || !rules.containsKey("offer") || !known) {
+            return Optional.empty();
+        }
+        boolean homeDyed = OriginWords.home(this, dyedIn);
+        boolean anyWovenHome = components.stream().anyMatch(c -> OriginWords.home(this, c.wovenIn()));
+        boolean allWovenHome = components.stream().allMatch(c -> OriginWords.home(this, c.wovenIn()));
+        if (homeDyed && allWovenHome) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                homeDyed || anyWovenHome
+                        ? Message.of("rules.offer.both", "home", homeWhole)
+                        : Message.of("rules.offer.imported"));
     }
 }

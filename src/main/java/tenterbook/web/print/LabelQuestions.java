@@ -19,7 +19,7 @@ import tenterbook.web.page.Words;
 
 /** The doubts about a batch of labels: each listed once, with the pieces it concerns. */
 final class LabelQuestions {
-    private static final int MOST = 30;
+    private static final int MOST = 100;
     private static final int MOST_NUMBERS = 12;
 
     private LabelQuestions() {}

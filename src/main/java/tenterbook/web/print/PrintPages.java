@@ -15,6 +15,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.archive.record.IssuedPaper;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
+import tenterbook.labelling.DistanceOffer;
 import tenterbook.labelling.LabelBlocked;
 import tenterbook.labelling.LabelText;
 import tenterbook.labelling.PrintSettings;
@@ -76,6 +77,9 @@ public final class PrintPages {
         }
         List<BlockedLabels.Label> blocked = new ArrayList<>();
         List<LabelText> texts = printable(pieces, request, possible, blocked);
+        DistanceOffer offer = pieces.isEmpty()
+                ? new DistanceOffer(List.of(), List.of(), List.of())
+                : DistanceOffer.of(PieceReader.of(site.archive(), pieces.get(0).record()), request.market());
         boolean searched = ChosenPieces.named(parameters).isEmpty();
         PrintView view = new PrintView(
                 problem,
@@ -100,6 +104,8 @@ public final class PrintPages {
                 issued(pieces),
                 searched ? "" : looked.typed(),
                 LabelQuestions.noSymbols(site, pieces, request),
+                offer.lines(),
+                offer.questions().stream().map(Words::w).toList(),
                 code(request, texts));
         Html.show(ctx, "print", Map.of("page", site.page(ctx, w("page.menu.print"), "print"), "view", view));
     }

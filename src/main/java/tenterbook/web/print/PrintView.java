@@ -28,6 +28,8 @@ import tenterbook.web.page.Address;
  * @param others the numbers whose labels can be printed where some cannot, with commas
  * @param issued labels printed before, newest first
  * @param typedNumbers for the field again, unknown numbers included
+ * @param offer text of the first piece for an offer at a distance, line by line; empty where there is none
+ * @param offerQuestions what is open about it
  * @param noSymbols why no care symbol can be drawn for the first piece, row by row; empty where one can or none is asked for
  * @param code of what is shown, see {@link Preview}
  */
@@ -50,6 +52,8 @@ public record PrintView(
         List<IssuedPaper> issued,
         String typedNumbers,
         List<String> noSymbols,
+        List<String> offer,
+        List<String> offerQuestions,
         String code) {
     /** A label shown before it is printed: the number of its piece and the address of its picture. */
     public record Shown(String number, String picture) {}

@@ -38,6 +38,7 @@ import tenterbook.web.print.IssuedPages;
 import tenterbook.web.print.LabelApi;
 import tenterbook.web.print.LabelPrinting;
 import tenterbook.web.print.PrintPages;
+import tenterbook.web.print.RulePages;
 import tenterbook.web.print.SheetPages;
 import tenterbook.web.print.VerifyPages;
 import tenterbook.web.recognition.RecognitionApi;
@@ -96,6 +97,7 @@ final class Pages {
         new DocumentPages(site).routes(routes);
         new IssuedDocumentPages(site).routes(routes);
         new VerifyPages(site).routes(routes);
+        new RulePages(site).routes(routes);
         new IssuedPages(site).routes(routes);
         new SheetPages(site).routes(routes);
         new StudioPages(site).routes(routes);

@@ -27,9 +27,9 @@ class CareEvidenceTest {
         return new CareTest(
                 kind,
                 PartialDate.of(LocalDate.of(2024, 4, 2)),
-                "",
+                kind == Kind.DRY_CLEAN ? "at the shop" : "",
                 celsius == null ? null : Quantity.between(celsius, celsius, Unit.CELSIUS, Basis.MEASURED),
-                "",
+                kind == Kind.DRY_CLEAN ? "no change" : "",
                 passed,
                 by,
                 grade,

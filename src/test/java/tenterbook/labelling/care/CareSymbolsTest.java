@@ -2,6 +2,7 @@ package tenterbook.labelling.care;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -9,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import tenterbook.labelling.rule.Market;
 import tenterbook.measure.Basis;
+import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
@@ -17,13 +19,17 @@ import tenterbook.piece.CareTest.Kind;
 /** Source of meanings, temperatures and order: ISO 3758 as published tables of care symbols tell it, dots and dryer from memory. */
 class CareSymbolsTest {
     private static CareTest test(Kind kind, Double celsius, boolean passed, String method) {
+        boolean dryClean = kind == Kind.DRY_CLEAN;
         return new CareTest(
                 kind,
-                null,
-                method,
+                dryClean ? PartialDate.of(LocalDate.of(2024, 4, 2)) : null,
+                dryClean && method.isEmpty() ? "at the shop" : method,
                 celsius == null ? null : Quantity.between(celsius, celsius, Unit.CELSIUS, Basis.MEASURED),
                 "",
-                passed);
+                passed,
+                null,
+                dryClean ? 4.5 : null,
+                null);
     }
 
     private static List<CareSymbol> symbols(CareTest... tests) {

@@ -3,16 +3,22 @@ package tenterbook.labelling.care;
 import static org.assertj.core.api.Assertions.assertThat;
 import static tenterbook.labelling.Samples.test;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tenterbook.labelling.rule.Market;
+import tenterbook.labelling.rule.Question;
+import tenterbook.labelling.rule.Rule;
 import tenterbook.measure.Basis;
+import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.CareTest.Kind;
+import tenterbook.piece.Category;
 
 class CareWordsTest {
     /** Source: 16 CFR 423 Appendix A, bounds of cold, warm and hot as remembered; degrees F by the exact definition. */
@@ -88,6 +94,66 @@ class CareWordsTest {
         assertThat(care.lines()).extracting(CareLine::text).contains("Colour may rub off.");
         assertThat(care.lines())
                 .allSatisfy(line -> assertThat(line.evidence()).contains("2024-04-02", "strip, neutral soap"));
+    }
+
+    /** Source: 16 CFR 423.6(c), reliable evidence, from memory. */
+    @Test
+    void aDryCleaningWithoutDateMethodOrResultGivesNoWords() {
+        PartialDate day = PartialDate.of(LocalDate.of(2024, 4, 2));
+        for (CareTest bare : List.of(
+                new CareTest(Kind.DRY_CLEAN, null, "perchloroethylene", null, "no change", true),
+                new CareTest(Kind.DRY_CLEAN, day, "", null, "no change", true),
+                new CareTest(Kind.DRY_CLEAN, day, "perchloroethylene", null, "", true),
+                new CareTest(Kind.DRY_CLEAN, null, "", null, "", true),
+                new CareTest(Kind.DRY_CLEAN, null, "", null, "", false))) {
+            CareWords care = CareWords.of(CareCase.of(List.of(bare)), Market.US);
+            assertThat(care.lines()).extracting(CareLine::text).containsExactly(CareWords.NO_TEST);
+            assertThat(care.questions().toString()).contains("Without date, method and result");
+        }
+        CareTest whole = new CareTest(Kind.DRY_CLEAN, day, "perchloroethylene", null, "no change", true);
+        assertThat(words(List.of(whole), Market.US)).containsExactly("Dryclean.");
+    }
+
+    /** Source: 16 CFR 423.6(b); the passage or that it is from memory stands in the row. */
+    @ParameterizedTest
+    @CsvSource({
+        "WASHING, silent.washing, If either washing or drycleaning can be used on the product",
+        "BLEACHING, silent.bleaching, 'if all commercially available bleaches can be used on a regular basis'",
+        "DRYING, silent.drying, ''",
+        "IRONING, silent.ironing, ironing instruction must be given on a care label if ironing will be needed"
+    })
+    void inTheStatesATreatmentOfWhichNothingIsSaidIsAskedAbout(CareLine.About treatment, String id, String passage) {
+        List<CareTest> all = new ArrayList<>(List.of(
+                test(Kind.HAND_WASH, 30.0, true),
+                test(Kind.CHLORINE_BLEACH, null, false),
+                test(Kind.FLAT_DRY, null, true),
+                test(Kind.IRON, 110.0, true)));
+        assertThat(silent(all, Market.US, Category.SCARF)).isEmpty();
+        all.remove(treatment.ordinal());
+        List<CareTest> tests = treatment == CareLine.About.WASHING ? List.of() : all;
+        assertThat(silent(tests, Market.US, Category.SCARF)).singleElement().satisfies(rule -> {
+            assertThat(rule.id()).isEqualTo(id);
+            assertThat(rule.citation()).startsWith("16 CFR 423.6(b)");
+            assertThat(rule.passage()).contains(passage);
+        });
+        assertThat(silent(tests, Market.US, null)).hasSize(1);
+        assertThat(silent(tests, Market.US, Category.WALL_HANGING)).isEmpty();
+        assertThat(silent(tests, Market.EU, Category.SCARF)).isEmpty();
+    }
+
+    @Test
+    void whereItMayNotBeWashedOrIsDryCleanedNothingMoreIsAsked() {
+        assertThat(silent(List.of(test(Kind.HAND_WASH, 30.0, false)), Market.US, Category.SCARF))
+                .isEmpty();
+        assertThat(silent(List.of(test(Kind.DRY_CLEAN, null, true)), Market.US, Category.SCARF))
+                .isEmpty();
+    }
+
+    private static List<Rule> silent(List<CareTest> tests, Market market, Category category) {
+        return CareWords.of(new CareCase(category, tests, null, null), market).questions().stream()
+                .map(Question::rule)
+                .filter(rule -> rule.id().startsWith("silent."))
+                .toList();
     }
 
     private static List<String> words(List<CareTest> tests, Market market) {

@@ -63,7 +63,10 @@ class MarketTest {
         assertThat(rules.notice()).contains("no legal advice");
         assertThat(rules.version()).isNotBlank();
         assertThat(rules.rules().values())
-                .allSatisfy(rule -> assertThat(rule.status()).isIn("read", "from memory: verify"))
+                .allSatisfy(rule -> assertThat(rule.status()).isIn("read", "read second hand", "from memory: verify"))
+                .allSatisfy(rule -> assertThat(rule.status().startsWith("read"))
+                        .as(rule + " is read where a passage stands beside it, and only there")
+                        .isEqualTo(!rule.passage().isEmpty()))
                 .allSatisfy(rule -> assertThat(rule.citation()).isNotBlank());
         assertThat(rules.rule(rules.maker().rule()).says()).isNotBlank();
     }
@@ -118,12 +121,13 @@ class MarketTest {
         assertThat(texts(named, FibreLine.Kind.PARTICULARS)).containsExactly("RN 12345");
     }
 
-    /** Source: Competition Bureau Canada: the dealer's name and full postal address, or a CA number. */
+    /** Source: C.R.C., c. 1551, s. 11(1)(b): the dealer's name and postal address, or a CA number. */
     @Test
     void canadaTakesAnAddressOrACaNumber() {
         assertThat(of(Market.CA, plain(), "Portugal", "", "").refusals())
                 .singleElement()
-                .satisfies(r -> assertThat(r.toString()).contains("Competition Bureau", "postal address", "(CA)"));
+                .satisfies(r ->
+                        assertThat(r.toString()).contains("C.R.C., c. 1551, s. 11(1)(b)", "postal address", "(CA)"));
         assertThat(texts(
                         of(Market.CA, studio("Porto Sarelho\nPortugal", "", "", "", "", ""), "Portugal", "", ""),
                         FibreLine.Kind.PARTICULARS))
@@ -134,7 +138,7 @@ class MarketTest {
                 .containsExactly("CA 54321");
     }
 
-    /** Source: Competition Bureau Canada: origin only where the article is said to be imported. */
+    /** Source: C.R.C., c. 1551, s. 11(1)(c): origin only where the article is said to be imported. */
     @Test
     void canadaHearsOfOriginOnlyWhereItIsSaidToBeImported() {
         Studio studio = studio("", "", "", "", "54321", "");
@@ -191,17 +195,17 @@ class MarketTest {
                 .containsExactly("Contains non-textile parts of animal origin.", "Palavras da oficina");
     }
 
-    /** Source: Reg. (EU) 2023/988, from memory: contact details, and a responsible person where the maker is outside. */
+    /** Source: Reg. (EU) 2023/988 Art. 9(6) and 16: contact details, and a responsible person where the maker is outside. */
     @Test
     void theUnionAsksForContactAndForAResponsiblePersonWhereTheMakerIsOutside() {
         FibreStatement inside = of(
                 Market.EU, studio("Porto Sarelho, Portugal", "a@valderim.example", "", "", "", ""), "Portugal", "", "");
         assertThat(texts(inside, FibreLine.Kind.PARTICULARS))
                 .containsExactly("Porto Sarelho, Portugal", "a@valderim.example");
-        assertThat(inside.questions().toString()).doesNotContain("2023/988");
+        assertThat(inside.questions().toString()).doesNotContain("responsible person", "with the piece");
         FibreStatement outside = of(Market.EU, plain(), "Ohio, USA", "", "");
         assertThat(outside.refusals())
-                .as("from memory, so asked and not refused")
+                .as("they may stand on the packing, so asked and not refused")
                 .isEmpty();
         assertThat(outside.questions().toString()).contains("2023/988 Art. 9", "responsible person");
         assertThat(of(Market.UK, plain(), "Ohio, USA", "", "").questions().toString())

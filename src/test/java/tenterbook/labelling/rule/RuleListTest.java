@@ -33,20 +33,32 @@ class RuleListTest {
                 # Rules of labels
 
                 Made from the tables beside this file, and compared with them by `RuleListTest`. It is no legal advice: the person who
-                sells answers for the label. *read* means that the source, or guidance on it, was read when the rule was written down;
-                *from memory: verify* means that nobody has compared it with the source yet. A table that names a base has what the base
-                has besides.
+                sells answers for the label. *read* means that the passage beside it was read at the source; *read second hand* that it
+                was told or quoted elsewhere; *from memory: verify* that nobody has compared the rule with its source yet. A market
+                that has another below it takes the other's rules where it has none of its own: Great Britain and Northern Ireland
+                take those of the European Union, wool in the United States those of the United States, and all the common ones.
+                *value*: the figures that the program works with.
 
                 Not in here: customs rules of origin, state and provincial law, rules for down, fur and leather goods, and languages.
                 This program translates nothing; words in other languages are the maker's, and the paper's record says whose.
                 Origin on a label of the United States stands on its front side (16 CFR 303.15): turn a tag so that this side shows.
                 """);
-        for (Market market : Market.values()) {
-            RuleTable rules = market.rules();
-            list.append("\n## %s (`%s`)\n\n".formatted(rules.name(), rules.version()));
-            list.append("| rule | says | source | status |\n|---|---|---|---|\n");
-            rules.rules().forEach((id, rule) -> row(list, id, rule));
-            rules.coverage().forEach((category, rule) -> row(list, "covers: " + category, rule));
+        for (String table : OwnTable.rows("/label/rules.csv").stream()
+                .map(row -> row.get("market"))
+                .distinct()
+                .toList()) {
+            list.append("\n## %s\n\n".formatted(heading(table)));
+            list.append("| rule | value | says | source | passage | status |\n|---|---|---|---|---|---|\n");
+            OwnTable.rows("/label/rules.csv").stream()
+                    .filter(row -> row.get("market").equals(table))
+                    .forEach(row -> list.append("| %s | %s | %s | %s | %s | %s |\n"
+                            .formatted(
+                                    row.get("rule"),
+                                    row.get("value").replace("|", ", "),
+                                    row.get("says"),
+                                    row.get("source"),
+                                    row.get("passage"),
+                                    row.get("status"))));
         }
         list.append("\n## Fibre names\n\n");
         list.append("| market | language | names read | names from memory |\n|---|---|---|---|\n");
@@ -81,8 +93,13 @@ class RuleListTest {
         return list.toString();
     }
 
-    private static void row(StringBuilder list, String id, Rule rule) {
-        list.append("| %s | %s | %s | %s |\n".formatted(id, rule.says(), rule.citation(), rule.status()));
+    private static String heading(String table) {
+        if (table.equals("common")) {
+            return "All markets";
+        }
+        RuleTable rules = RuleTable.named(table);
+        return "%s%s (`%s`)"
+                .formatted(rules.name(), table.equals("us-wool") ? ", where there is wool" : "", rules.version());
     }
 
     private static String names(List<org.apache.commons.csv.CSVRecord> rows, String key, boolean read) {
