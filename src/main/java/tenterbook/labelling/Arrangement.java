@@ -13,7 +13,9 @@ public enum Arrangement implements CodedChoice, Worded {
     /** The colours down the left side like a selvedge. */
     SELVEDGE("selvedge"),
     /** What it is on the left, what it is made of on the right. */
-    TWO_COLUMNS("two-columns");
+    TWO_COLUMNS("two-columns"),
+    /** Each part in a row, its heading on the left. */
+    ROWS("rows");
 
     private final String code;
 

@@ -3,6 +3,7 @@ package tenterbook.labelling;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -19,21 +20,45 @@ import tenterbook.recipe.StepKind;
 import tenterbook.recipe.dip.DipTally;
 import tenterbook.words.Message;
 
-/** How a piece was made, in plain words and from the records alone; ranges stay ranges, and numbers stand as entered. */
+/**
+ * How a piece was made, in plain words and from the records alone; ranges stay ranges, and numbers stand as entered. In three
+ * lengths: with the boards by name, for those who read a tag or a wall, and with the least words.
+ */
 public final class HowMade {
-    private final PieceFacts facts;
+    private enum Length {
+        FULL,
+        PUBLIC,
+        BRIEF
+    }
 
-    private HowMade(PieceFacts facts) {
+    private final PieceFacts facts;
+    private final Length length;
+
+    private HowMade(PieceFacts facts, Length length) {
         this.facts = facts;
+        this.length = length;
     }
 
     /** One sentence for each clamping, in order of time. */
     public static String words(PieceFacts facts) {
-        return Denial.NOT_KNOWN_HOW_MADE.unless(facts, () -> sentences(facts));
+        return Denial.NOT_KNOWN_HOW_MADE.unless(facts, () -> sentences(facts, Length.FULL));
     }
 
-    private static String sentences(PieceFacts facts) {
-        HowMade made = new HowMade(facts);
+    /**
+     * The same for a buyer or a visitor.
+     *
+     * @param boardsNamed whether boards and their states are named, which few but the maker understand
+     * @param most so many characters; where they are exceeded, the shortest form is taken, which may be longer too
+     */
+    public static String forReaders(PieceFacts facts, boolean boardsNamed, int most) {
+        return Denial.NOT_KNOWN_HOW_MADE.unless(facts, () -> {
+            String words = sentences(facts, boardsNamed ? Length.FULL : Length.PUBLIC);
+            return words.length() <= most ? words : sentences(facts, Length.BRIEF);
+        });
+    }
+
+    private static String sentences(PieceFacts facts, Length length) {
+        HowMade made = new HowMade(facts, length);
         List<String> sentences = new ArrayList<>();
         for (int i = 0; i < facts.clampings().size(); i++) {
             sentences.add(made.sentence(facts.clampings().get(i), i > 0));
@@ -44,10 +69,14 @@ public final class HowMade {
     private String sentence(Clamping clamping, boolean again) {
         Set<String> words = new LinkedHashSet<>();
         Optional<String> layers = layers(clamping.fold());
+        String start = "label.made." + (again ? "again" : "first")
+                + (length == Length.FULL ? "" : "-" + length.name().toLowerCase(Locale.ROOT));
         words.add(Message.of(
-                        again ? "label.made.again" : "label.made.first",
+                        start,
                         "boards",
-                        boards(clamping),
+                        length == Length.FULL
+                                ? boards(clamping)
+                                : clamping.boards().isEmpty() ? "no" : "yes",
                         "folded",
                         layers.isPresent() ? "yes" : "no",
                         "layers",
@@ -62,7 +91,7 @@ public final class HowMade {
                         .inEnglish())
                 .forEach(words::add);
         clamping.steps().stream()
-                .filter(s -> s.kind() != StepKind.WASHING)
+                .filter(s -> length != Length.BRIEF && s.kind() != StepKind.WASHING)
                 .flatMap(s -> names(s, Role.MORDANT).stream())
                 .map(name -> Message.of("label.made.mordant", "name", name).inEnglish())
                 .forEach(words::add);
@@ -74,14 +103,10 @@ public final class HowMade {
     }
 
     private String boards(Clamping clamping) {
-        return Denial.NO_BOARDS.unless(
-                clamping,
-                () -> Message.of(
-                                "label.made.between",
-                                "boards",
-                                joined(clamping.boards().stream().map(this::board))
-                                        .orElse(""))
-                        .inEnglish());
+        return joined(clamping.boards().stream().map(this::board))
+                .map(boards ->
+                        Message.of("label.made.between", "boards", boards).inEnglish())
+                .orElse("");
     }
 
     private String board(BoardUse use) {

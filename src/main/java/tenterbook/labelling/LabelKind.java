@@ -11,7 +11,7 @@ import tenterbook.words.Worded;
 public enum LabelKind implements CodedChoice, Worded {
     HANG_TAG(
             "hang-tag",
-            "tag 2",
+            "tag 3",
             55,
             90,
             new Limits(45, 120, 70, 200),
@@ -23,13 +23,35 @@ public enum LabelKind implements CodedChoice, Worded {
     CARE_LABEL("care-label", "care 1", 30, 60, new Limits(25, 40, 30, 200), true, Arrangement.COLUMN),
     EXHIBITION_LABEL(
             "exhibition-label",
-            "exhibition 2",
+            "exhibition 3",
             150,
             100,
             new Limits(90, 297, 60, 210),
             false,
             Arrangement.COLUMN,
             Arrangement.TWO_COLUMNS),
+    /** Tied to a piece that is sold or lent: what it is made of and in what condition. */
+    CONDITION_TAG(
+            "condition-tag",
+            "condition 1",
+            74,
+            120,
+            new Limits(60, 150, 90, 220),
+            true,
+            Arrangement.COLUMN,
+            Arrangement.ROWS,
+            Arrangement.TWO_COLUMNS),
+    /** The same for a wall or a table. */
+    CONDITION_LABEL(
+            "condition-label",
+            "condition 1",
+            210,
+            148,
+            new Limits(150, 297, 100, 210),
+            true,
+            Arrangement.TWO_COLUMNS,
+            Arrangement.ROWS,
+            Arrangement.COLUMN),
     /** On the edge of a shelf or the lid of a box. */
     SHELF_TAG("shelf-tag", "shelf 1", 90, 38, new Limits(60, 150, 30, 80), false, Arrangement.COLUMN),
     /** Along the tube on which a piece is rolled. */
@@ -96,6 +118,16 @@ public enum LabelKind implements CodedChoice, Worded {
     /** Whether it carries the colours and, to be tied, a hole. */
     public boolean hung() {
         return this == HANG_TAG;
+    }
+
+    /** Whether it is tied, and shows where its hole is punched. */
+    public boolean tied() {
+        return this == HANG_TAG || this == CONDITION_TAG;
+    }
+
+    /** Whether it states the condition, and has room for the maker's own words. */
+    public boolean statesCondition() {
+        return this == CONDITION_TAG || this == CONDITION_LABEL;
     }
 
     void check(double width, double height) {

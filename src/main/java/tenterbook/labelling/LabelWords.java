@@ -23,6 +23,7 @@ import tenterbook.labelling.rule.LabelRefusal;
 import tenterbook.labelling.rule.PartialTag;
 import tenterbook.labelling.rule.Question;
 import tenterbook.labelling.rule.RuleTable;
+import tenterbook.material.Role;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Studio;
 import tenterbook.words.Message;
@@ -37,6 +38,9 @@ public final class LabelWords {
     private final PrintSettings request;
     private final List<PieceColour> colours;
     private final RuleTable rules;
+    /** Longer words for the making have no room on a tag of the usual size beside a full statement of fibres. */
+    private static final int SHORT_ON_TAG = 130;
+
     private final Piece piece;
     private final Studio studio;
     private final Origin origin;
@@ -62,6 +66,7 @@ public final class LabelWords {
             case HANG_TAG -> hangTag();
             case CARE_LABEL -> careLabel();
             case EXHIBITION_LABEL -> exhibitionLabel();
+            case CONDITION_TAG, CONDITION_LABEL -> conditionLabel();
             case SHELF_TAG, TUBE_TAG -> storeTag();
         }
         if (!refusals.isEmpty()) {
@@ -89,7 +94,7 @@ public final class LabelWords {
             clothNames().forEach(name -> add(Part.MATERIAL, Written.capital(name)));
         }
         SizeWords.of(piece, request.market()).ifPresent(size -> add(Part.SIZE, size));
-        add(Part.MADE, HowMade.words(facts));
+        add(Part.MADE, made(SHORT_ON_TAG));
         if (request.content().fullContent()) {
             statement();
         } else {
@@ -130,9 +135,48 @@ public final class LabelWords {
                 Part.SIZE,
                 SizeWords.of(piece, request.market())
                         .orElseGet(() -> Message.of("label.size-not-recorded").inEnglish()));
-        add(Part.MADE, HowMade.words(facts));
+        add(Part.MADE, made(Integer.MAX_VALUE));
         add(Part.NUMBER, numberAndEdition());
         add(Part.PLACE, origin.beside());
+    }
+
+    /** What it is made of, how, in what condition, and how it is to be treated, for sale or exhibition. */
+    private void conditionLabel() {
+        add(Part.MAKER, Denial.orElse(origin.named(), Denial.NO_MAKER));
+        add(Part.TITLE, piece.title().isEmpty() ? piece.number().value() : piece.title());
+        add(Part.OTHER_TITLE, piece.otherTitle());
+        add(Part.NUMBER, numberAndEdition());
+        SizeWords.of(piece, request.market()).ifPresent(size -> add(Part.SIZE, size));
+        add(Part.MATERIAL, Written.capital(Denial.NO_CLOTH.unless(facts, () -> Wording.listed(clothNames()))));
+        statement();
+        add(Part.DYES, Denial.NO_DYE_LOTS.unless(facts, () -> lots(Role.DYE, "label.dyed-with", "dyes")));
+        add(Part.DYES, lots(Role.MORDANT, "label.mordanted-with", "mordants"));
+        add(Part.MADE, made(Integer.MAX_VALUE));
+        add(Part.CONDITION, facts.condition().inWords());
+        add(
+                Part.ADVICE,
+                Message.of("label.light-with-reason", "caution", LightAdvice.caution(facts))
+                        .inEnglish());
+        facts.condition().last().ifPresent(last -> {
+            add(Part.ADVICE, last.light());
+            add(Part.ADVICE, last.handling());
+        });
+        add(Part.WORDS, request.content().words());
+        questions.add(new Question(Message.of("label.also-sewn"), rules.rule("carePermanent")));
+    }
+
+    private String lots(Role role, String key, String name) {
+        List<String> names = facts.lotsUsed(role)
+                .map(lot -> lot.name().isEmpty() ? lot.id().value() : lot.name())
+                .distinct()
+                .toList();
+        return names.isEmpty()
+                ? ""
+                : Message.of(key, name, Wording.listed(names)).inEnglish();
+    }
+
+    private String made(int most) {
+        return HowMade.forReaders(facts, request.content().boardsNamed(), most);
     }
 
     private boolean stored() {

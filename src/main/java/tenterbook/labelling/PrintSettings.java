@@ -1,5 +1,6 @@
 package tenterbook.labelling;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -49,12 +50,29 @@ public record PrintSettings(
      * @param fullContent whether a hang tag states the whole fibre content; otherwise it is not the required label, which it
      *     states where the market asks
      * @param careSymbols whether care is shown in drawn symbols too, as far as the evidence carries them
+     * @param boardsNamed whether the boards and their states are named
+     * @param words the maker's own words, where the kind has room for them; empty for none
      */
     public record Content(
             @JsonProperty("priceShown") boolean priceShown,
             @JsonProperty("fullContent") boolean fullContent,
-            @JsonProperty("careSymbols") boolean careSymbols) {
+            @JsonProperty("careSymbols") boolean careSymbols,
+
+            @JsonProperty("boardsNamed") @JsonInclude(JsonInclude.Include.NON_DEFAULT)
+            boolean boardsNamed,
+
+            @JsonProperty("words") @JsonInclude(JsonInclude.Include.NON_EMPTY)
+            String words) {
         public static final Content USUAL = new Content(false, true, false);
+
+        public Content {
+            words = words == null ? "" : words.strip();
+        }
+
+        /** Without the names of boards and words of the maker. */
+        public Content(boolean priceShown, boolean fullContent, boolean careSymbols) {
+            this(priceShown, fullContent, careSymbols, false, "");
+        }
     }
 
     /**
@@ -189,11 +207,13 @@ public record PrintSettings(
     }
 
     public PrintSettings withPrice() {
-        return saying(new Content(true, content.fullContent(), content.careSymbols()));
+        return saying(new Content(
+                true, content.fullContent(), content.careSymbols(), content.boardsNamed(), content.words()));
     }
 
     public PrintSettings withCareSymbols() {
-        return saying(new Content(content.priceShown(), content.fullContent(), true));
+        return saying(
+                new Content(content.priceShown(), content.fullContent(), true, content.boardsNamed(), content.words()));
     }
 
     public PrintSettings inBlack() {

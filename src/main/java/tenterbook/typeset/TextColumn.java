@@ -24,8 +24,9 @@ public final class TextColumn {
      * A line in its place.
      *
      * @param baseline in points below the top of the column
+     * @param paragraph which of the column's paragraphs it is of, from 0
      */
-    public record Placed(TextLine line, double baseline) {}
+    public record Placed(TextLine line, double baseline, int paragraph) {}
 
     /**
      * A set column.
@@ -49,6 +50,11 @@ public final class TextColumn {
     /** @param what is set, for the message where it has no room */
     public TextColumn(Written what) {
         this.what = what;
+    }
+
+    /** How many paragraphs it has so far. */
+    public int paragraphs() {
+        return paragraphs.size();
     }
 
     public TextColumn add(String text, TextStyle style, double before) {
@@ -99,7 +105,8 @@ public final class TextColumn {
     private Optional<SetColumn> at(LineBreaker setter, double width, double scale) {
         List<Placed> placed = new ArrayList<>();
         double y = 0;
-        for (Paragraph paragraph : paragraphs) {
+        for (int at = 0; at < paragraphs.size(); at++) {
+            Paragraph paragraph = paragraphs.get(at);
             TextStyle style = paragraph.style.shrunk(scale);
             Optional<List<TextLine>> lines = setter.wrapped(paragraph.text, style, width);
             if (lines.isEmpty()) {
@@ -108,7 +115,7 @@ public final class TextColumn {
             y += placed.isEmpty() ? 0 : paragraph.before * style.size() / paragraph.style.size();
             for (TextLine line : lines.get()) {
                 y += style.leading();
-                placed.add(new Placed(line, y - (style.leading() - style.size() * 0.7) / 2));
+                placed.add(new Placed(line, y - (style.leading() - style.size() * 0.7) / 2, at));
             }
         }
         return Optional.of(new SetColumn(List.copyOf(placed), y, scale));

@@ -13,6 +13,7 @@ import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.DocumentText;
 import tenterbook.documents.PageSize;
 import tenterbook.facts.Denial;
+import tenterbook.labelling.LightAdvice;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.PartyId;

@@ -22,7 +22,7 @@ final class ExhibitionText {
             blocks.add(new Block.Heading(3, piece.otherTitle()));
         }
         DocumentWords.paragraphs(request.text()).forEach(blocks::add);
-        blocks.add(new Block.Paragraph(HowMade.words(subject.facts())));
+        blocks.add(new Block.Paragraph(HowMade.forReaders(subject.facts(), false, Integer.MAX_VALUE)));
         String cloths = String.join(", ", subject.facts().cloth().names());
         blocks.add(DocumentWords.note(DocumentWords.joined(
                 "  ·  ",

@@ -13,6 +13,7 @@ import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.DocumentText;
 import tenterbook.facts.Condition;
 import tenterbook.facts.Denial;
+import tenterbook.labelling.LightAdvice;
 import tenterbook.measure.Money;
 import tenterbook.piece.Piece;
 import tenterbook.words.Message;

@@ -21,6 +21,7 @@ interface LabelDrawing {
             case HANG_TAG -> new HangTag();
             case CARE_LABEL -> new CareLabel();
             case EXHIBITION_LABEL -> new ExhibitionLabel();
+            case CONDITION_TAG, CONDITION_LABEL -> new ConditionLabel();
             case SHELF_TAG, TUBE_TAG -> new StoreTag();
         };
     }

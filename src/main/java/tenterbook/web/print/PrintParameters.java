@@ -38,6 +38,8 @@ final class PrintParameters {
             "black",
             "bare",
             "symbols",
+            "boards",
+            "words",
             "nomarks",
             "nohole",
             "bleed");
@@ -100,7 +102,12 @@ final class PrintParameters {
                         named(Arrangement.values(), "arrangement")
                                 .filter(kind.arrangements()::contains)
                                 .orElse(null)),
-                new PrintSettings.Content(flag("showprice"), !flag("bare"), flag("symbols")),
+                new PrintSettings.Content(
+                        flag("showprice"),
+                        !flag("bare"),
+                        flag("symbols"),
+                        flag("boards"),
+                        asked.getOrDefault("words", "")),
                 new PrintSettings.Placement(
                         sheet,
                         own.orElse(null),
@@ -169,11 +176,15 @@ final class PrintParameters {
                 Map.entry("black", request.finish().blackOnly()),
                 Map.entry("bare", !request.content().fullContent()),
                 Map.entry("symbols", request.content().careSymbols()),
+                Map.entry("boards", request.content().boardsNamed()),
                 Map.entry("nomarks", !request.finish().cutMarks()),
                 Map.entry("nohole", !request.finish().holeMark()))) {
             if (flag.getValue()) {
                 choices.put(flag.getKey(), "1");
             }
+        }
+        if (!request.content().words().isEmpty()) {
+            choices.put("words", request.content().words());
         }
         if (request.finish().bleedMm() > 0) {
             choices.put("bleed", Double.toString(request.finish().bleedMm()));

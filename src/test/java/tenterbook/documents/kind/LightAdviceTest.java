@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tenterbook.facts.PieceFacts;
+import tenterbook.labelling.LightAdvice;
 import tenterbook.labelling.Samples;
 import tenterbook.material.Cloth;
 import tenterbook.material.Lot;

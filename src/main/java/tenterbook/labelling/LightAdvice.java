@@ -1,4 +1,4 @@
-package tenterbook.documents.kind;
+package tenterbook.labelling;
 
 import java.util.Comparator;
 import java.util.List;
@@ -17,7 +17,7 @@ import tenterbook.words.Message;
  * How much light a piece should get, from the dyes and fibres its records name: the most sensitive dye decides. A dye that is
  * not in the table counts as one of high sensitivity. For planning, not a measurement; the status of each figure is printed.
  */
-final class LightAdvice {
+public final class LightAdvice {
     private static final List<LightRule> ROWS = read();
 
     private LightAdvice() {}
@@ -48,10 +48,10 @@ final class LightAdvice {
     }
 
     /** The degree, the dyes that decide it and the limits; {@link #sources} tells the status of each figure. */
-    static String caution(PieceFacts facts) {
+    public static String caution(PieceFacts facts) {
         return Denial.NO_DYE_LOTS
                 .of(facts)
-                .map(denied -> Message.of("document.light.not-known", "denied", denied, "limit", limit(Degree.HIGH))
+                .map(denied -> Message.of("label.light.not-known", "denied", denied, "limit", limit(Degree.HIGH))
                         .inEnglish())
                 .orElseGet(() -> caution(judged(facts)));
     }
@@ -62,12 +62,12 @@ final class LightAdvice {
                 .filter(each -> each.degree == worst)
                 .map(Judged::dye)
                 .collect(Collectors.joining(", "));
-        return Message.of("document.light.caution", "degree", word(worst), "dyes", dyes, "limit", limit(worst))
+        return Message.of("label.light.caution", "degree", word(worst), "dyes", dyes, "limit", limit(worst))
                 .inEnglish();
     }
 
     /** The sources of the degrees and limits of these pieces, and whether each was read or is from memory. */
-    static String sources(List<PieceFacts> pieces) {
+    public static String sources(List<PieceFacts> pieces) {
         Map<String, String> dyes = new TreeMap<>();
         pieces.forEach(facts -> {
             List<Judged> judged = judged(facts);
@@ -77,13 +77,11 @@ final class LightAdvice {
         String named = dyes.entrySet().stream()
                 .map(each -> each.getKey() + " " + each.getValue())
                 .collect(Collectors.joining("; "));
-        return DocumentWords.joined(
-                " ",
-                DocumentWords.english("document.light.sources"),
-                named.isEmpty()
-                        ? ""
-                        : Message.of("document.light.sensitivities", "dyes", named)
-                                .inEnglish());
+        String sources = Message.of("label.light.sources").inEnglish();
+        return named.isEmpty()
+                ? sources
+                : sources + " "
+                        + Message.of("label.light.sensitivities", "dyes", named).inEnglish();
     }
 
     private static Degree worst(List<Judged> judged) {
@@ -97,7 +95,7 @@ final class LightAdvice {
         String fibres = String.join(" ", facts.cloth().fibres()).toLowerCase(Locale.ROOT);
         return facts.lotsUsed(Role.DYE)
                 .map(lot -> lot.name().isEmpty()
-                        ? Message.of("document.light.lot", "lot", lot.id()).inEnglish()
+                        ? Message.of("label.light.lot", "lot", lot.id()).inEnglish()
                         : lot.name())
                 .distinct()
                 .map(dye -> judged(dye, fibres))
@@ -114,7 +112,8 @@ final class LightAdvice {
                         || row.fibres.matcher(fibres).find())
                 .max(Comparator.comparing(LightRule::degree))
                 .map(row -> new Judged(dye, row.degree, row.status))
-                .orElse(new Judged(dye, Degree.HIGH, DocumentWords.english("document.light.not-in-table")));
+                .orElse(new Judged(
+                        dye, Degree.HIGH, Message.of("label.light.not-in-table").inEnglish()));
     }
 
     private static String word(Degree degree) {
@@ -122,6 +121,6 @@ final class LightAdvice {
     }
 
     private static Message limit(Degree degree) {
-        return Message.of("document.light.limit", "degree", word(degree));
+        return Message.of("label.light.limit", "degree", word(degree));
     }
 }
