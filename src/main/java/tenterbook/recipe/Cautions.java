@@ -22,8 +22,12 @@ public final class Cautions {
     /** The last entry of every list. */
     public static final Message DEFERS = Message.of("recipe.caution.defers");
 
-    /** Water at or above this scalds within seconds (from memory; children and thin skin sooner). */
-    private static final double SCALDS_FROM_CELSIUS = 50;
+    /** Water at or above this, in °C, scalds within seconds. */
+    private static final double SCALDS_FROM_CELSIUS = Table.rows("usual-numbers.csv").stream()
+            .filter(row -> row.get("of").equals("scald"))
+            .mapToDouble(row -> Double.parseDouble(row.get("low")))
+            .findFirst()
+            .orElseThrow();
 
     private static final Map<String, String> HAZARDS = Table.rows("hazard-statements.csv").stream()
             .collect(Collectors.toMap(row -> row.get("code"), row -> row.get("says")));

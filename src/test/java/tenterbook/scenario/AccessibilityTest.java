@@ -199,6 +199,7 @@ class AccessibilityTest {
                 "/print?tag=us:lacking",
                 "/print",
                 "/print/sheets",
+                "/print/rules",
                 "/print/sheets?name=Market+tags",
                 "/print/issued/" + paper,
                 "/pieces/V24-003",

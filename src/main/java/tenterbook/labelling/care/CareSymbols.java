@@ -84,7 +84,8 @@ public record CareSymbols(List<Mark> marks, List<Question> questions, List<Messa
             } else if (wash.allowed() && !CareEvidence.measured(wash.test())) {
                 why.put(CareLine.About.WASHING, Message.of("care.gap.no-temperature"));
             } else if (wash.allowed() && wash.test().kind() == Kind.HAND_WASH) {
-                if (evidence.washCelsius(wash.test()) >= 40 - 1e-6) {
+                if (evidence.washCelsius(wash.test())
+                        >= rules.rule("careSymbolShapes").figure(0) - 1e-6) {
                     mark(CareSymbol.HAND_WASH, wash.test());
                 } else {
                     why.put(

@@ -4,7 +4,12 @@ import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A rule as this program has it: a row of {@code /label/rules.csv}, where the columns are explained.
@@ -30,6 +35,9 @@ public record Rule(
         String citation,
         String passage,
         String status) {
+    /** Words looked for, by {@code when}; compiled once, since the search index asks for every piece. */
+    private static final Map<String, Pattern> WORDS = new ConcurrentHashMap<>();
+
     /** What stands beside a rule that nobody compared with its source. */
     public static final String FROM_MEMORY = "from memory: verify";
 
@@ -43,16 +51,24 @@ public record Rule(
         return Double.parseDouble(values().get(place));
     }
 
-    /** Its question where {@code text} has one of the words it looks for at this place; empty where it asks nothing there. */
-    public Optional<Question> askedAt(String place, String text) {
+    /**
+     * Its question where a text has one of the words it looks for at this place; empty where it asks nothing there.
+     *
+     * @param plain the text, as {@link #plain} makes it
+     */
+    public Optional<Question> askedAt(String place, String plain) {
         if (asks.isEmpty() || !when.startsWith(place + ":")) {
             return Optional.empty();
         }
-        String plain = " " + plain(text) + " ";
-        return Arrays.stream(when.substring(place.length() + 1).split("\\|"))
-                .filter(word -> plain.contains(" " + plain(word) + " "))
-                .findFirst()
-                .map(this::asked);
+        Matcher found = WORDS.computeIfAbsent(when, Rule::words).matcher(plain);
+        return found.find() ? Optional.of(asked(found.group())) : Optional.empty();
+    }
+
+    private static Pattern words(String when) {
+        return Pattern.compile(
+                Arrays.stream(when.substring(when.indexOf(':') + 1).split("\\|"))
+                        .map(Rule::plain)
+                        .collect(Collectors.joining("|", "(?<!\\S)(?:", ")(?!\\S)")));
     }
 
     /** Its question about what was found. */

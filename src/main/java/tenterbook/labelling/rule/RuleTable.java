@@ -210,8 +210,9 @@ public record RuleTable(
 
     /** The questions of all rules that look for words at this place and find one. */
     public List<Question> asked(String place, String text) {
+        String plain = Rule.plain(text);
         return rules.values().stream()
-                .flatMap(rule -> rule.askedAt(place, text).stream())
+                .flatMap(rule -> rule.askedAt(place, plain).stream())
                 .toList();
     }
 

@@ -3,11 +3,14 @@ package tenterbook.documents.kind;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tenterbook.facts.PieceFacts;
 import tenterbook.labelling.LightAdvice;
 import tenterbook.labelling.Samples;
+import tenterbook.labelling.rule.Market;
+import tenterbook.labelling.rule.Rule;
 import tenterbook.material.Cloth;
 import tenterbook.material.Lot;
 import tenterbook.material.LotId;
@@ -59,7 +62,7 @@ class LightAdviceTest {
     }
 
     /**
-     * High: 15,000 lx·h a year (CIE 157:2004, from the abstract of Ishii, Kohmoto and Saito 2006); lac, cochineal and most plant
+     * High: 15,000 lx·h a year, medium: 150,000 (light policy of the National Gallery, London); lac, cochineal and most plant
      * extracts high, alizarin reds on wool medium (Canadian Conservation Institute, second hand); turmeric and onion skin beyond
      * (Ishii and others). Indigo on cotton never has a limit of low sensitivity.
      */
@@ -86,7 +89,21 @@ class LightAdviceTest {
     void theSourcesTellWhetherADegreeWasReadOrIsFromMemory(String dye, String status) {
         assertThat(LightAdvice.sources(List.of(facts(dye, "silk"))))
                 .contains(status)
-                .contains("50 lux")
-                .contains("from memory");
+                .contains("50 lux");
+    }
+
+    /** A limit is named by whose policy it is, and is that of the list of rules. */
+    @Test
+    void theLimitsAreThoseOfThePolicyThatWasRead() {
+        String sources = LightAdvice.sources(List.of(facts("madder", "wool")));
+        assertThat(sources).contains("National Gallery, London").doesNotContain("CIE");
+        for (String degree : List.of("medium", "high")) {
+            Rule rule = Market.EU.rules().rule("light." + degree);
+            assertThat(rule.status()).isEqualTo("read");
+            String dyes = degree.equals("medium") ? "madder" : "lac extract";
+            assertThat(LightAdvice.caution(facts(dyes, "wool")))
+                    .contains("at most %.0f lux".formatted(rule.figure(0)))
+                    .contains("%,.0f lux hours a year".formatted(rule.figure(1)));
+        }
     }
 }

@@ -256,4 +256,25 @@ class MarketTest {
                 .first()
                 .satisfies(l -> assertThat(l.rule().status()).isEqualTo("read"));
     }
+
+    /** Sources beside the rows: 16 CFR 303.43 (from memory), 15 USC 68b(a)(2)(A), Reg. (EU) 1007/2011 Art. 20(3), C.R.C., c. 1551, s. 30. */
+    @Test
+    void theFiguresOfTheTablesAreThoseOfTheSources() {
+        assertThat(Market.US.rules().rule("tolerance").figure(0)).isEqualTo(3);
+        assertThat(RuleTable.named("us-wool").rule("tolerance").figure(0)).isZero();
+        assertThat(Market.EU.rules().rule("tolerance").figure(0)).isEqualTo(3);
+        assertThat(Market.CA.rules().rule("tolerance").figure(0)).isEqualTo(5);
+        assertThat(Market.CA.rules().rule("trim").figure(0)).isEqualTo(15);
+        assertThat(Market.EU.rules().rule("components").figure(0)).isEqualTo(30);
+    }
+
+    @Test
+    void whatGreatBritainKeepsIsCitedSoAndCountsAsFromMemory() {
+        RuleTable britain = Market.UK.rules();
+        assertThat(britain.rule("order").citation())
+                .isEqualTo("Reg. (EU) 1007/2011 as retained in Great Britain Art. 9(1)");
+        assertThat(britain.rule("order").status()).isEqualTo(Rule.FROM_MEMORY);
+        assertThat(britain.rules()).doesNotContainKeys("responsible", "offer", "identifier");
+        assertThat(britain.rule("claim.vegan")).isEqualTo(Market.CA.rules().rule("claim.vegan"));
+    }
 }

@@ -36,7 +36,8 @@ class RuleListTest {
                 sells answers for the label. *read* means that the passage beside it was read at the source; *read second hand* that it
                 was told or quoted elsewhere; *from memory: verify* that nobody has compared the rule with its source yet. A market
                 that has another below it takes the other's rules where it has none of its own: Great Britain and Northern Ireland
-                take those of the European Union, wool in the United States those of the United States, and all the common ones.
+                take those of the European Union, wool in the United States those of the United States, and all the common ones. What
+                Great Britain takes counts there as from memory, since its copy of the text was not compared.
                 *value*: the figures that the program works with.
 
                 Not in here: customs rules of origin, state and provincial law, rules for down, fur and leather goods, and languages.
@@ -90,6 +91,35 @@ class RuleListTest {
                                 row.get("says"),
                                 row.get("answered_by").replace("|", ", "),
                                 row.get("source"))));
+        list.append("\n## Usual numbers of recipes\n\nA doubt is raised outside; nothing is refused.\n\n");
+        list.append(
+                "| number | of | fibre | usual | note | source | passage | status |\n|---|---|---|---|---|---|---|---|\n");
+        OwnTable.rows("/tenterbook/recipe/usual-numbers.csv").stream()
+                .filter(row -> !row.get("low").isEmpty())
+                .forEach(row -> list.append("| %s | %s | %s | %s–%s | %s | %s | %s | %s |\n"
+                        .formatted(
+                                row.get("id"),
+                                row.get("of"),
+                                row.get("fibre"),
+                                row.get("low"),
+                                row.get("high"),
+                                row.get("note"),
+                                row.get("source"),
+                                row.get("passage"),
+                                row.get("status"))));
+        list.append(
+                "\n## Substances\n\nWhere no statements stand the supplier's safety data sheet is named instead.\n\n");
+        list.append(
+                "| CAS | substance | statements, with concentration | note | source | status |\n|---|---|---|---|---|---|\n");
+        OwnTable.rows("/tenterbook/recipe/substances.csv")
+                .forEach(row -> list.append("| %s | %s | %s | %s | %s | %s |\n"
+                        .formatted(
+                                row.get("cas"),
+                                row.get("chemical"),
+                                row.get("statements"),
+                                row.get("note"),
+                                row.get("source"),
+                                row.get("status"))));
         return list.toString();
     }
 
