@@ -219,4 +219,22 @@ class FoundViewsTest {
                 .contains("V24-003")
                 .contains("V24-004");
     }
+
+    @Test
+    void aPageBehindTheLastSaysSoAndLeadsBack() throws IOException {
+        Answer page = client.get("/?q=woad&page=9999");
+        assertThat(page.words())
+                .contains("There is no page 9999: the 15 pieces found end with page 1.")
+                .doesNotContain("No piece answers to all of that");
+        assertThat(page.text()).contains("<a href=\"/?q=woad\">Go to that page</a>");
+    }
+
+    @Test
+    void aShareWithoutAColourIsNotPassedOverInSilence() throws IOException {
+        assertThat(client.get("/?share=0.5&within=5").words())
+                .contains("within, share say something of a colour, and no colour is asked for");
+        assertThat(client.get("/?colour=48,-5,-24&share=0.5&within=5").words())
+                .doesNotContain("no colour is asked for");
+        assertThat(client.get("/?colour=blue").words()).contains("a word such as ‘deep blue’ goes into Find");
+    }
 }

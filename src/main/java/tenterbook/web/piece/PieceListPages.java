@@ -132,13 +132,15 @@ public final class PieceListPages {
                 listed(asked, result.hits()),
                 asked.page(),
                 pages,
-                asked.page() > 1 ? choice.onto(SearchLinks.address("/", asked.withPage(asked.page() - 1))) : "",
+                asked.page() > 1
+                        ? choice.onto(SearchLinks.address("/", asked.withPage(Math.min(pages, asked.page() - 1))))
+                        : "",
                 asked.page() < pages ? choice.onto(SearchLinks.address("/", asked.withPage(asked.page() + 1))) : "",
                 SearchLinks.address("/print", asked.withPage(1)),
                 SearchLinks.address("/documents", asked.withPage(1)),
                 site.ledger().count(Kinds.PIECE),
                 kept.links(SearchLinks.orders(asked)),
-                ColourResults.of(site, asked),
+                ColourResults.of(site, asked, parameters),
                 drafts(),
                 FoundViews.of(
                         site,
