@@ -237,4 +237,18 @@ class FoundViewsTest {
                 .doesNotContain("no colour is asked for");
         assertThat(client.get("/?colour=blue").words()).contains("a word such as ‘deep blue’ goes into Find");
     }
+
+    @Test
+    void aColourWordShowsWhatItStandsForInFigures() throws IOException {
+        assertThat(client.get("/?q=deep+blue").words())
+                .contains("What ‘deep blue’ is in figures")
+                .contains("L* 12 to 36; C* 12 or more; hue 235° to 286°, less what other names take of that.");
+        assertThat(client.get("/?colours=blue").words()).contains("L* 36 to 60; C* 12 to 55; hue 235° to 286°.");
+        String undyed = client.get("/?q=undyed").words();
+        assertThat(undyed)
+                .contains("names of colours are in figures")
+                .contains("undyed linen : the studio’s own name.");
+        assertThat(client.get("/?q=woad").words()).doesNotContain("in figures");
+        assertThat(client.get("/?colours=nosuch").words()).doesNotContain("in figures");
+    }
 }

@@ -70,6 +70,7 @@ public final class PieceListPages {
             int inArchive,
             List<SearchLinks.Link> orders,
             ColourResults byColour,
+            List<ColourMeaning> meanings,
             List<Draft> drafts,
             FoundViews found) {}
 
@@ -141,6 +142,7 @@ public final class PieceListPages {
                 site.ledger().count(Kinds.PIECE),
                 kept.links(SearchLinks.orders(asked)),
                 ColourResults.of(site, asked, parameters),
+                ColourMeaning.of(site, asked, result.understood()),
                 drafts(),
                 FoundViews.of(
                         site,
