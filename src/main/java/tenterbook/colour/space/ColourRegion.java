@@ -2,6 +2,7 @@ package tenterbook.colour.space;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.IntStream;
 import tenterbook.words.Message;
 
 /**
@@ -56,6 +57,13 @@ public record ColourRegion(Ends lightness, Ends chroma, Ends hue, boolean whole,
 
     /** The cells of one name. */
     private static final class Cells {
+        private static final double[] COSINES = IntStream.range(0, CIRCLE)
+                .mapToDouble(hue -> Math.cos(Math.toRadians(hue + 0.5)))
+                .toArray();
+        private static final double[] SINES = IntStream.range(0, CIRCLE)
+                .mapToDouble(hue -> Math.sin(Math.toRadians(hue + 0.5)))
+                .toArray();
+
         private final boolean[] hues = new boolean[CIRCLE];
         private int darkest = LIGHTEST;
         private int lightest;
@@ -73,10 +81,9 @@ public record ColourRegion(Ends lightness, Ends chroma, Ends hue, boolean whole,
             strongest = Math.max(strongest, fromChroma + 1);
             hues[fromHue] = true;
             count++;
-            Lab cell = cell(fromLightness, fromChroma, fromHue);
-            lightness += cell.lightness();
-            a += cell.a();
-            b += cell.b();
+            lightness += fromLightness + 0.5;
+            a += (fromChroma + 0.5) * COSINES[fromHue];
+            b += (fromChroma + 0.5) * SINES[fromHue];
         }
 
         ColourRegion region(String code) {
@@ -114,8 +121,7 @@ public record ColourRegion(Ends lightness, Ends chroma, Ends hue, boolean whole,
         }
 
         private static Lab cell(int lightness, int chroma, int hue) {
-            double angle = Math.toRadians(hue + 0.5);
-            return new Lab(lightness + 0.5, (chroma + 0.5) * Math.cos(angle), (chroma + 0.5) * Math.sin(angle));
+            return new Lab(lightness + 0.5, (chroma + 0.5) * COSINES[hue], (chroma + 0.5) * SINES[hue]);
         }
 
         private static double distance(Lab one, Lab other) {
