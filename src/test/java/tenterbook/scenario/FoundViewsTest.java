@@ -251,4 +251,16 @@ class FoundViewsTest {
         assertThat(client.get("/?q=woad").words()).doesNotContain("in figures");
         assertThat(client.get("/?colours=nosuch").words()).doesNotContain("in figures");
     }
+
+    @Test
+    void whereNothingIsFoundEachPartSaysWhatIsFoundWithoutIt() throws IOException {
+        Answer none = client.get("/?q=light+blue+on+linen");
+        assertThat(none.words())
+                .contains("Without Colour: light blue : 4 pieces")
+                .contains("Without Fibre: linen : 2 pieces");
+        assertThat(client.get("/?dye=woad&fibre=wool").words())
+                .contains("Without Dye: woad : 2 pieces")
+                .contains("Without Fibre: wool : 15 pieces");
+        assertThat(client.get("/?q=woad").words()).doesNotContain("Without Dye: woad");
+    }
 }

@@ -122,7 +122,27 @@ class WhatIsThisClothTest {
         assertThat(answer.get("level").textValue()).isEqualTo("unknown");
         assertThat(answer.get("pieces")).isEmpty();
         assertThat(over(run(sent("/by-picture", Pictures.largePng(400, 300)).text())))
-                .contains("Unknown: no photograph in the archive is like enough");
+                .contains("Unknown: no photograph in the archive is like enough")
+                .contains("No photograph has enough drawing in common with it to be compared closely.")
+                .doesNotContain("0 photographs were");
+    }
+
+    @Test
+    void theVerySamePhotographIsNoThousandthPartOff() throws Exception {
+        byte[] picture =
+                client().get("/photos/" + front("V24-003") + "/original").body();
+        answered(picture);
+        assertThat(over(run(sent("/by-picture", picture).text())))
+                .containsPattern("That is [0-9,]+ times as many")
+                .containsPattern("under 0.1 (pixels|mm)")
+                .doesNotContain(" 0.0 ");
+    }
+
+    @Test
+    void theFormSaysThatTheClothIsLookedForToo() throws IOException {
+        assertThat(client().get("/by-picture").words())
+                .contains("Find its cloth and its colours")
+                .contains("to say which cloth it is");
     }
 
     @Test

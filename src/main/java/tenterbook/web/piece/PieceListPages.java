@@ -71,6 +71,7 @@ public final class PieceListPages {
             List<SearchLinks.Link> orders,
             ColourResults byColour,
             List<ColourMeaning> meanings,
+            List<SearchLinks.Link> withoutOne,
             List<Draft> drafts,
             FoundViews found) {}
 
@@ -143,6 +144,9 @@ public final class PieceListPages {
                 kept.links(SearchLinks.orders(asked)),
                 ColourResults.of(site, asked, parameters),
                 ColourMeaning.of(site, asked, result.understood()),
+                result.total() > 0
+                        ? List.of()
+                        : kept.links(new SearchLinks(site).withoutOne(asked, result.understood())),
                 drafts(),
                 FoundViews.of(
                         site,
