@@ -87,7 +87,8 @@ public record RecognitionView(
         return new Line(
                 candidate.piece().value(),
                 label(site, candidate),
-                "/pieces/" + Address.encoded(candidate.piece().value()),
+                (kept(site, candidate) ? "/pieces/" : "/history/piece/")
+                        + Address.encoded(candidate.piece().value()),
                 candidate.boards().stream().map(RecognitionView::board).collect(Collectors.joining("; ")),
                 candidate.photo().hex(),
                 evidence(candidate.evidence()),
@@ -96,11 +97,19 @@ public record RecognitionView(
 
     private static String label(Site site, Candidate candidate) {
         String number = candidate.piece().value();
+        if (!kept(site, candidate)) {
+            return w("recognition.withdrawn", "piece", number);
+        }
         String title = site.ledger()
                 .find(Kinds.PIECE, number)
                 .map(saved -> saved.record().title())
                 .orElse("");
         return title.isEmpty() ? number : number + ", " + title;
+    }
+
+    /** False where its record was withdrawn after the comparison. */
+    private static boolean kept(Site site, Candidate candidate) {
+        return site.ledger().find(Kinds.PIECE, candidate.piece().value()).isPresent();
     }
 
     private static List<String> evidence(Evidence evidence) {
