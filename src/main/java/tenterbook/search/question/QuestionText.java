@@ -136,7 +136,7 @@ final class QuestionText {
         }
         int from = dash ? at + 1 : fillers(deny.end());
         boolean lack = deny != null && deny.value().equals("lack");
-        OwnMeaning mine = !lack && from < tokens.size() && ownFirst(from) ? own(from) : null;
+        OwnWords.Meaning mine = !lack && from < tokens.size() && ownFirst(from) ? own(from) : null;
         if (mine != null && mine.denyIn(parts, words, start(at), end(mine.end()))) {
             return mine.end();
         }
@@ -217,7 +217,7 @@ final class QuestionText {
 
     /** Reads the maker's own word for something that is more than one fact, or words. */
     private int ownWord(int at) {
-        OwnMeaning mine = own(at);
+        OwnWords.Meaning mine = own(at);
         if (mine == null) {
             return at;
         }
@@ -226,11 +226,11 @@ final class QuestionText {
     }
 
     /** The maker's own word that begins at a token; null for none. */
-    private @Nullable OwnMeaning own(int at) {
+    private OwnWords.@Nullable Meaning own(int at) {
         WordTable.Found found = own.longest(tokens, at);
         return found == null
                 ? null
-                : new OwnMeaning(
+                : new OwnWords.Meaning(
                         new QuestionText(found.value(), matchers, OwnWords.NONE),
                         typed.substring(start(at), end(found.end())),
                         found.end());
@@ -266,7 +266,7 @@ final class QuestionText {
     }
 
     private @Nullable Match match(int at) {
-        OwnMeaning mine = ownFirst(at) ? own(at) : null;
+        OwnWords.Meaning mine = ownFirst(at) ? own(at) : null;
         Match fact = mine == null ? null : mine.fact();
         return fact != null ? fact : ofTrade(at);
     }
