@@ -72,7 +72,10 @@ class ColourOrderTest {
         assertThat(numbers("/api/pieces?ground=" + resist + "&resist=" + ground + "&within=4"))
                 .doesNotContain("V24-003");
         Answer page = client().get("/?ground=" + ground + "&resist=" + resist);
-        assertThat(page.words()).contains("Ground beside resist").contains("V24-003");
+        assertThat(page.words())
+                .contains("Ground and resist on one cloth")
+                .contains("whether they touch is not looked at")
+                .contains("V24-003");
         assertThat(page.text()).contains("name=\"resist\" value=\"" + resist + "\"");
     }
 

@@ -219,4 +219,48 @@ class FoundViewsTest {
                 .contains("V24-003")
                 .contains("V24-004");
     }
+
+    @Test
+    void aPageBehindTheLastSaysSoAndLeadsBack() throws IOException {
+        Answer page = client.get("/?q=woad&page=9999");
+        assertThat(page.words())
+                .contains("There is no page 9999: the 15 pieces found end with page 1.")
+                .doesNotContain("No piece answers to all of that");
+        assertThat(page.text()).contains("<a href=\"/?q=woad\">Go to that page</a>");
+    }
+
+    @Test
+    void aShareWithoutAColourIsNotPassedOverInSilence() throws IOException {
+        assertThat(client.get("/?share=0.5&within=5").words())
+                .contains("within, share say something of a colour, and no colour is asked for");
+        assertThat(client.get("/?colour=48,-5,-24&share=0.5&within=5").words())
+                .doesNotContain("no colour is asked for");
+        assertThat(client.get("/?colour=blue").words()).contains("a word such as ‘deep blue’ goes into Find");
+    }
+
+    @Test
+    void aColourWordShowsWhatItStandsForInFigures() throws IOException {
+        assertThat(client.get("/?q=deep+blue").words())
+                .contains("What ‘deep blue’ is in figures")
+                .contains("L* 12 to 36; C* 12 or more; hue 235° to 286°, less what other names take of that.");
+        assertThat(client.get("/?colours=blue").words()).contains("L* 36 to 60; C* 12 to 55; hue 235° to 286°.");
+        String undyed = client.get("/?q=undyed").words();
+        assertThat(undyed)
+                .contains("names of colours are in figures")
+                .contains("undyed linen : the studio’s own name.");
+        assertThat(client.get("/?q=woad").words()).doesNotContain("in figures");
+        assertThat(client.get("/?colours=nosuch").words()).doesNotContain("in figures");
+    }
+
+    @Test
+    void whereNothingIsFoundEachPartSaysWhatIsFoundWithoutIt() throws IOException {
+        Answer none = client.get("/?q=light+blue+on+linen");
+        assertThat(none.words())
+                .contains("Without Colour: light blue : 4 pieces")
+                .contains("Without Fibre: linen : 2 pieces");
+        assertThat(client.get("/?dye=woad&fibre=wool").words())
+                .contains("Without Dye: woad : 2 pieces")
+                .contains("Without Fibre: wool : 15 pieces");
+        assertThat(client.get("/?q=woad").words()).doesNotContain("Without Dye: woad");
+    }
 }

@@ -48,6 +48,28 @@ class OwnWordsTest {
         }
     }
 
+    /** Of the sample's 23 pieces 15 are of woad, three of those with more than ten dips, and each of the 15 has a count. */
+    @Test
+    void notAnOwnWordFindsAllThatTheWordItselfDoesNot() throws IOException {
+        try (SampleStudio studio = SampleStudio.open(folder, Clock.systemUTC())) {
+            Client client = new Client(studio.wiring().port());
+            put(client, "{\"words\": [{\"word\": \"night blue\", \"means\": \"woad more than ten dips\"}]}");
+            assertThat(client.get("/api/pieces?q=night+blue")
+                            .json()
+                            .get("total")
+                            .intValue())
+                    .isEqualTo(3);
+            assertThat(client.get("/api/pieces?q=not+night+blue")
+                            .json()
+                            .get("total")
+                            .intValue())
+                    .isEqualTo(20);
+            assertThat(client.get("/?q=not+night+blue").text()).contains("not all of these: Dye: woad, Dips: over 10");
+            assertThat(client.get("/?q=indigo").text())
+                    .contains("Dye: woad, which gives the same dye from another plant", "href=\"/?q=woad\"");
+        }
+    }
+
     @Test
     void halfARowOrAWordTwiceIsRefusedAndNothingIsLost() throws IOException {
         try (SampleStudio studio = SampleStudio.open(folder, Clock.systemUTC())) {

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -124,6 +125,20 @@ class SavingSearchesTest {
         assertThat(save("odd", "smell=sweet").words()).contains("smell, which this program does not know");
         assertThat(save(" ", "q=woad").words()).contains("needs a name");
         assertThat(client.get("/api/searches").json().get("searches")).isEmpty();
+    }
+
+    @Test
+    void aSearchThatAsksNothingByWhatItNamesIsNotKeptAsEveryPiece() throws IOException {
+        for (String asked : List.of("smell=", "smell", "q=&smell=")) {
+            assertThat(save("odd", asked).words()).contains("smell, which this program does not know");
+        }
+        assertThat(save("odd", "within=5").words())
+                .contains("within says something of a colour, and no colour is asked");
+        assertThat(save("odd", "share=0.5&dips=6").status()).isEqualTo(400);
+        assertThat(client.post("/searches", "name", "odd").words()).contains("No question arrived");
+        assertThat(client.get("/api/searches").json().get("searches")).isEmpty();
+        assertThat(save("all, dearest first", "sort=dearest&colour=&within=").status())
+                .isEqualTo(303);
     }
 
     @Test

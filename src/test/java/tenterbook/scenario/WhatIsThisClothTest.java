@@ -8,11 +8,14 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import tenterbook.measure.Digest;
 
 /** Asking which piece a photograph shows, by page and over HTTP, of the sample's rendered photographs. */
@@ -122,7 +125,27 @@ class WhatIsThisClothTest {
         assertThat(answer.get("level").textValue()).isEqualTo("unknown");
         assertThat(answer.get("pieces")).isEmpty();
         assertThat(over(run(sent("/by-picture", Pictures.largePng(400, 300)).text())))
-                .contains("Unknown: no photograph in the archive is like enough");
+                .contains("Unknown: no photograph in the archive is like enough")
+                .contains("No photograph has enough drawing in common with it to be compared closely.")
+                .doesNotContain("0 photographs were");
+    }
+
+    @Test
+    void theVerySamePhotographIsNoThousandthPartOff() throws Exception {
+        byte[] picture =
+                client().get("/photos/" + front("V24-003") + "/original").body();
+        answered(picture);
+        assertThat(over(run(sent("/by-picture", picture).text())))
+                .containsPattern("That is [0-9,]+ times as many")
+                .containsPattern("under 0.1 (pixels|mm)")
+                .doesNotContain(" 0.0 ");
+    }
+
+    @Test
+    void theFormSaysThatTheClothIsLookedForToo() throws IOException {
+        assertThat(client().get("/by-picture").words())
+                .contains("Find its cloth and its colours")
+                .contains("to say which cloth it is");
     }
 
     @Test
@@ -146,5 +169,55 @@ class WhatIsThisClothTest {
         Answer refused = sent("/api/recognition", "no picture".getBytes(StandardCharsets.US_ASCII));
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.json().get("error").textValue()).contains("expected a whole JPEG");
+    }
+
+    @Test
+    void aStoppedComparisonLeadsOn() throws Exception {
+        String run = run(sent("/by-picture", Pictures.largePng(400, 300)).text());
+        client().post(run + "/stop");
+        String page = over(run);
+        if (page.contains("Stopped")) {
+            assertThat(page).contains("href=\"/by-picture\"");
+        } else {
+            assertThat(page).as("it was done before it could be stopped").contains("Unknown");
+        }
+    }
+
+    /** A photograph that has just come in is looked at a little later, and its row in the list must not stay empty for good. */
+    @Test
+    void aPhotographNotLookedAtYetIsAskedAboutAgainAndAPieceWithdrawnIsSaidToBe(@TempDir Path folder) throws Exception {
+        try (SampleStudio studio = SampleStudio.open(folder, Clock.systemUTC())) {
+            Client fresh = new Client(studio.wiring().port());
+            Digest photo = studio.wiring()
+                    .archive()
+                    .piece("V24-023")
+                    .orElseThrow()
+                    .photos()
+                    .get(0)
+                    .photo();
+            String asked = "/photos/" + photo + "/likely-piece?row=2";
+            String soon = fresh.get(asked).text();
+            assertThat(soon)
+                    .contains("hx-get=\"/photos/" + photo + "/likely-piece?row=2&amp;again=1\"")
+                    .contains("load delay:");
+            assertThat(fresh.get(asked + "&again=40").text()).as("not for ever").doesNotContain("hx-get");
+
+            byte[] picture = fresh.get("/photos/" + photo + "/original").body();
+            String address = run(fresh.postFiles("/by-picture", List.of(new Client.Part("files", "mine.jpg", picture)))
+                    .text());
+            String page = fresh.get(address).text();
+            for (int i = 0; i < 600 && !page.contains("this is the cloth of V24-023"); i++) {
+                if (!page.contains("<progress")) {
+                    address = run(fresh.postFiles("/by-picture", List.of(new Client.Part("files", "mine.jpg", picture)))
+                            .text());
+                }
+                Thread.sleep(300);
+                page = fresh.get(address).text();
+            }
+            assertThat(fresh.post("/pieces/V24-023/withdraw").status()).isEqualTo(303);
+            assertThat(fresh.get(address).text())
+                    .contains("V24-023, withdrawn since")
+                    .contains("href=\"/history/piece/V24-023\"");
+        }
     }
 }

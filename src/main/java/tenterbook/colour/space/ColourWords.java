@@ -42,9 +42,15 @@ public final class ColourWords {
     }
 
     private static String code(Lab colour) {
-        double L = colour.lightness();
-        double C = colour.chroma();
-        double h = colour.hueDegrees();
+        return code(colour.lightness(), colour.chroma(), colour.hueDegrees());
+    }
+
+    /**
+     * All limits between names are whole numbers of L*, C* and degrees, of which {@link ColourRegion} makes use.
+     *
+     * @param h in degrees, 0 to less than 360
+     */
+    static String code(double L, double C, double h) {
         if (L < 12 || L < 20 && C < 8) {
             return "near-black";
         }

@@ -52,9 +52,13 @@ final class ConstraintFilter {
             return month(month);
         }
         if (asked instanceof Constraint.AnyOf several) {
-            List<Test> any =
-                    several.any().stream().map(each -> test(each, terms)).toList();
-            return (columns, doc) -> any.stream().anyMatch(each -> each.meets(columns, doc)) != several.not();
+            boolean not = several.not();
+            List<Test> parts = several.any().stream()
+                    .map(each -> test(not ? each.negated() : each, terms))
+                    .toList();
+            return (columns, doc) -> not
+                    ? parts.stream().allMatch(each -> each.meets(columns, doc))
+                    : parts.stream().anyMatch(each -> each.meets(columns, doc));
         }
         return null;
     }

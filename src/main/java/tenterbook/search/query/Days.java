@@ -62,6 +62,9 @@ public record Days(LocalDate from, LocalDate to) {
             if (from.equals(to)) {
                 return from.toString();
             }
+            if (from.getDayOfMonth() == 1 && to.equals(YearMonth.from(from).atEndOfMonth())) {
+                return shortened(from, 7);
+            }
         }
         return end(from, from != null && from.getDayOfMonth() == 1)
                 + ".."

@@ -6,7 +6,9 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import tenterbook.colour.space.ColourText;
@@ -21,6 +23,24 @@ public final class QueryParameters {
     private static final String PHOTOGRAPH = "photograph";
 
     private static final String CLOTH = "cloth";
+    private static final List<String> OWN = List.of(
+            "q",
+            "dips",
+            "length",
+            "width",
+            "price",
+            "finished",
+            "colour",
+            "ground",
+            "local",
+            "resist",
+            "like",
+            "within",
+            "share",
+            "in",
+            "sort",
+            "page",
+            "size");
     private static final Message COLOUR = Message.of("search.expected.colour");
     private final Map<String, List<String>> parameters;
 
@@ -30,6 +50,24 @@ public final class QueryParameters {
 
     public static PieceQuery read(Map<String, List<String>> parameters, List<Facet> facets) {
         return new QueryParameters(parameters).query(facets);
+    }
+
+    /** The names of all parameters, those of facets included. */
+    public static Set<String> names(List<Facet> facets) {
+        Set<String> names = new TreeSet<>(OWN);
+        facets.forEach(facet -> names.add(facet.parameter()));
+        return names;
+    }
+
+    /** Names of parameters that were given and ask nothing, since they say something of a colour and none is asked for. */
+    public static List<String> idle(Map<String, List<String>> parameters, PieceQuery query) {
+        ColourChoice asked = query.colours();
+        return Stream.of("within", "share", "in")
+                .filter(name ->
+                        name.equals("within") ? !asked.any() : asked.anywhere().isEmpty())
+                .filter(name -> parameters.getOrDefault(name, List.of()).stream()
+                        .anyMatch(value -> !value.isBlank() && !value.equals(CLOTH)))
+                .toList();
     }
 
     private PieceQuery query(List<Facet> facets) {

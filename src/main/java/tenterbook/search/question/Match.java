@@ -13,18 +13,30 @@ import tenterbook.words.Message;
  *     then what it asks with 'without' before it
  * @param weighs whether a piece that has the very words comes before others that meet the constraint
  * @param others what may have been meant instead, each as it would be typed in their place
+ * @param related whether the others are not what may have been meant, but the same dye by another name
  */
-record Match(int end, Constraint constraint, Message label, boolean deniedOnly, boolean weighs, List<String> others) {
+record Match(
+        int end,
+        Constraint constraint,
+        Message label,
+        boolean deniedOnly,
+        boolean weighs,
+        List<String> others,
+        boolean related) {
     Match(int end, Constraint constraint, Message label) {
-        this(end, constraint, label, false, false, List.of());
+        this(end, constraint, label, false, false, List.of(), false);
     }
 
     Match offering(List<String> instead) {
-        return new Match(end, constraint, label, deniedOnly, weighs, List.copyOf(instead));
+        return new Match(end, constraint, label, deniedOnly, weighs, List.copyOf(instead), false);
+    }
+
+    Match offeringRelatives(List<String> relatives) {
+        return new Match(end, constraint, label, deniedOnly, weighs, List.copyOf(relatives), true);
     }
 
     Match weighing() {
-        return new Match(end, constraint, label, deniedOnly, true, others);
+        return new Match(end, constraint, label, deniedOnly, true, others, related);
     }
 
     /** Something that reads facts from tokens. */

@@ -123,6 +123,7 @@ final class Names implements Match.Matcher {
             return new Match(end, recorded, having(recorded));
         }
         String lacks = words.value("lacks", some);
+        lacks = lacks == null ? unrecorded(some) : lacks;
         String lacking = lacks == null ? words.value("lacking", some) : lacks;
         if (lacking == null) {
             return null;
@@ -133,7 +134,18 @@ final class Names implements Match.Matcher {
                 Message.of("question.lacks", "what", Message.of("question.lacking." + lacking)),
                 lacks == null,
                 false,
-                List.of());
+                List.of(),
+                false);
+    }
+
+    /** What 'price not recorded' and the like say is lacking; null where they do not. */
+    private String unrecorded(List<Token> some) {
+        for (int split = 1; split < some.size(); split++) {
+            if (words.value("unrecorded", some.subList(split, some.size())) != null) {
+                return words.value("lacking", some.subList(0, split));
+            }
+        }
+        return null;
     }
 
     /** @param lacking one thing that a piece can lack */
@@ -159,9 +171,18 @@ final class Names implements Match.Matcher {
             // A fault that no piece has may still stand in a note; a dye of the trade that no piece has was not used.
             return facet.equals(Facet.FAULT)
                     ? null
-                    : new Match(end, new Constraint.OfFacet(facet, Set.of(), false), label(facet, List.of(value)));
+                    : new Match(end, new Constraint.OfFacet(facet, Set.of(), false), label(facet, List.of(value)))
+                            .offeringRelatives(facet.equals(Facet.DYE) ? relatives(value) : List.of());
         }
         return match(facet, names, end);
+    }
+
+    /** Dyes of the archive that are the same dye from another plant. */
+    private List<String> relatives(String dye) {
+        String relative = words.value("relative", Token.of(dye));
+        boolean used = relative != null
+                && !lexicon.having(Facet.DYE, List.of(relative.split(" "))).isEmpty();
+        return used ? List.of(relative) : List.of();
     }
 
     private static List<Message> choices(Facet facet, Set<String> values) {

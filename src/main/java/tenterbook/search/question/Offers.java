@@ -29,13 +29,19 @@ final class Offers {
 
     /** @param instead what would be typed in place of some characters */
     void add(int start, int end, String instead) {
+        add(start, end, instead, false);
+    }
+
+    /** @param related whether it is the same dye by another name */
+    void add(int start, int end, String instead, boolean related) {
         Message label = null;
         for (Message each : reader.apply(instead).labels()) {
             label = label == null ? each : Message.of("question.both", "one", label, "other", each);
         }
         if (label != null) {
             String question = typed.substring(0, start) + instead + typed.substring(end);
-            found.putIfAbsent(question, new Offer(label, question));
+            found.putIfAbsent(
+                    question, new Offer(related ? Message.of("question.relative", "what", label) : label, question));
         }
     }
 

@@ -73,8 +73,8 @@ final class Parts {
         parts.add(new Part(null, label, start, end, true));
     }
 
-    void withoutWord(String word, int start, int end) {
-        parts.add(new Part(null, Message.of("question.without-word", "word", word), start, end, false));
+    void withoutWord(Message label, int start, int end) {
+        parts.add(new Part(null, label, start, end, false));
     }
 
     /** Whether some characters are exactly one part. */

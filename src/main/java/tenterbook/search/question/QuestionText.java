@@ -129,19 +129,35 @@ final class QuestionText {
         WordTable.Found deny = table.longest("deny", tokens, at);
         boolean dash = minus(at);
         if (whole != null && !whole.deniedOnly() && !dash && (deny == null || whole.end() > deny.end())) {
-            return added(whole, at);
+            return longerDenied(deny, whole) ? denied(at, deny.end()) : added(whole, at);
         }
         if (deny == null && !dash) {
             return had(at);
         }
         int from = dash ? at + 1 : fillers(deny.end());
-        Match denied = from < tokens.size() ? match(from) : null;
         boolean lack = deny != null && deny.value().equals("lack");
+        OwnWords.Meaning mine = !lack && from < tokens.size() && ownFirst(from) ? own(from) : null;
+        if (mine != null && mine.denyIn(parts, words, start(at), end(mine.end()))) {
+            return mine.end();
+        }
+        Match denied = from < tokens.size() ? match(from) : null;
         if (denied == null || lack && !denied.deniedOnly()) {
             return whole == null || whole.deniedOnly() || dash ? at : added(whole, at);
         }
-        add(denied, at, !denied.deniedOnly());
+        return denied(at, from);
+    }
+
+    private int denied(int at, int fact) {
+        Match denied = match(fact);
+        add(denied, at, fact, !denied.deniedOnly());
         return denied.end();
+    }
+
+    /** Whether more is read where 'not' is taken as a denial, as in 'not examined since march'. */
+    private boolean longerDenied(WordTable.@Nullable Found deny, Match whole) {
+        Match denied =
+                deny == null || deny.value().equals("lack") || deny.end() >= tokens.size() ? null : match(deny.end());
+        return denied != null && !denied.deniedOnly() && denied.end() > whole.end();
     }
 
     /** Past words that mean nothing and begin no fact, as 'dyed with' in 'not dyed with woad'. */
@@ -191,7 +207,7 @@ final class QuestionText {
         }
         String word = typed.substring(start(from), end(to)).replaceAll("[\"“”„«»]", "");
         words.deny(word, to == from + 1 && tokens.get(from).word());
-        parts.withoutWord(word, start(at), end(to));
+        parts.withoutWord(Message.of("question.without-word", "word", word), start(at), end(to));
         if (tokens.get(at).is("no")) {
             // It may have been Portuguese for 'in the'.
             offers.add(start(at), end(to), '"' + word + '"');
@@ -201,47 +217,34 @@ final class QuestionText {
 
     /** Reads the maker's own word for something that is more than one fact, or words. */
     private int ownWord(int at) {
-        WordTable.Found found = own.longest(tokens, at);
-        if (found == null) {
+        OwnWords.Meaning mine = own(at);
+        if (mine == null) {
             return at;
         }
-        String word = typed.substring(start(at), end(found.end()));
-        QuestionText meaning = new QuestionText(found.value(), matchers, OwnWords.NONE);
-        meaning.parts();
-        List<Understood> facts = meaning.parts.understood();
-        meaning.plain.forEach(meaning.words::add);
-        if (!meaning.words.none()) {
-            Message label = Message.of("question.words", "words", meaning.words.plain());
-            parts.words(ownLabel(label, word), start(at), end(found.end()));
-            words.addAll(meaning.words);
-        }
-        for (Understood fact : facts) {
-            if (fact.constraint() != null) {
-                parts.fact(fact.constraint(), ownLabel(fact.label(), word), start(at), end(found.end()));
-            }
-        }
-        return found.end();
+        mine.addTo(parts, words, start(at), end(mine.end()));
+        return mine.end();
     }
 
-    private static Message ownLabel(Message label, String word) {
-        return Message.of("question.own", "what", label, "word", word);
-    }
-
-    /** The maker's own word for one fact. */
-    private @Nullable Match ownFact(int at) {
+    /** The maker's own word that begins at a token; null for none. */
+    private OwnWords.@Nullable Meaning own(int at) {
         WordTable.Found found = own.longest(tokens, at);
-        if (found == null) {
-            return null;
-        }
-        QuestionText meaning = new QuestionText(found.value(), matchers, OwnWords.NONE);
-        boolean facts = meaning.facts();
-        List<Understood> all = meaning.parts.understood();
-        return !facts || all.size() != 1 || all.get(0).constraint() == null
+        return found == null
                 ? null
-                : new Match(
-                        found.end(),
-                        all.get(0).constraint(),
-                        ownLabel(all.get(0).label(), typed.substring(start(at), end(found.end()))));
+                : new OwnWords.Meaning(
+                        new QuestionText(found.value(), matchers, OwnWords.NONE),
+                        typed.substring(start(at), end(found.end())),
+                        found.end());
+    }
+
+    /** What it asks as facts. {@link #words} then has the rest. */
+    List<Understood> understood() {
+        parts();
+        plain.forEach(words::add);
+        return parts.understood();
+    }
+
+    WordsLeft words() {
+        return words;
     }
 
     /** Whether 'no' is Portuguese and means 'in the': another word of that language stands in the question. */
@@ -250,7 +253,7 @@ final class QuestionText {
     }
 
     private int added(Match whole, int at) {
-        add(whole, at, false);
+        add(whole, at, at, false);
         return whole.end();
     }
 
@@ -263,8 +266,9 @@ final class QuestionText {
     }
 
     private @Nullable Match match(int at) {
-        Match mine = ownFirst(at) ? ownFact(at) : null;
-        return mine != null ? mine : ofTrade(at);
+        OwnWords.Meaning mine = ownFirst(at) ? own(at) : null;
+        Match fact = mine == null ? null : mine.fact();
+        return fact != null ? fact : ofTrade(at);
     }
 
     /** Whether a word of the maker's own begins here, and no longer one of the trade. */
@@ -287,7 +291,11 @@ final class QuestionText {
         return null;
     }
 
-    private void add(Match match, int from, boolean not) {
+    /**
+     * @param from the first token of it, which may be a 'not'
+     * @param fact the first token of the fact itself
+     */
+    private void add(Match match, int from, int fact, boolean not) {
         int start = start(from);
         int end = end(match.end());
         if (match.weighs() && !not) {
@@ -298,6 +306,7 @@ final class QuestionText {
                 not ? Parts.not(match.label()) : match.label(),
                 start,
                 end);
-        match.others().forEach(other -> offers.add(start, end, other));
+        String before = not ? typed.substring(start, start(fact)) : "";
+        match.others().forEach(other -> offers.add(start, end, before + other, match.related()));
     }
 }

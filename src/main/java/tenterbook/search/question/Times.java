@@ -123,10 +123,19 @@ final class Times implements Match.Matcher {
         if (when.words() != null) {
             return when.words();
         }
-        String plain = when.days() != null
-                ? when.days().toString()
-                : when.months().stream().sorted().map(Months::month).collect(Collectors.joining(", "));
-        return Message.of("question.time", "when", plain);
+        if (when.days() == null) {
+            String months = when.months().stream().sorted().map(Months::month).collect(Collectors.joining(", "));
+            return Message.of("question.time", "when", months);
+        }
+        String plain = when.days().toString();
+        String[] ends = plain.split("\\.\\.", -1);
+        return ends.length == 1
+                ? Message.of("question.time", "when", plain)
+                : Message.of("question.days", "from", ends[0], "to", ends[1], "ends", ends(when.days()));
+    }
+
+    private static String ends(Days days) {
+        return days.from() == null ? "to" : days.to() == null ? "from" : "both";
     }
 
     When when(List<Token> tokens, int from) {

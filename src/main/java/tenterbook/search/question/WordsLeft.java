@@ -40,6 +40,24 @@ final class WordsLeft {
         words.add("-" + (plain ? word : '"' + word + '"'));
     }
 
+    /**
+     * Denies each of them in other words.
+     *
+     * @return those that must not be found
+     */
+    List<String> denyIn(WordsLeft asked) {
+        List<String> denied = new ArrayList<>();
+        for (String word : words) {
+            if (word.startsWith("-")) {
+                asked.words.add(word.substring(1));
+            } else {
+                asked.words.add("-" + word);
+                denied.add(word.replace("\"", ""));
+            }
+        }
+        return denied;
+    }
+
     void addAll(WordsLeft others) {
         words.addAll(others.words);
     }

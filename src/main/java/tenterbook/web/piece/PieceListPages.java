@@ -70,6 +70,8 @@ public final class PieceListPages {
             int inArchive,
             List<SearchLinks.Link> orders,
             ColourResults byColour,
+            List<ColourMeaning> meanings,
+            List<SearchLinks.Link> withoutOne,
             List<Draft> drafts,
             FoundViews found) {}
 
@@ -132,13 +134,19 @@ public final class PieceListPages {
                 listed(asked, result.hits()),
                 asked.page(),
                 pages,
-                asked.page() > 1 ? choice.onto(SearchLinks.address("/", asked.withPage(asked.page() - 1))) : "",
+                asked.page() > 1
+                        ? choice.onto(SearchLinks.address("/", asked.withPage(Math.min(pages, asked.page() - 1))))
+                        : "",
                 asked.page() < pages ? choice.onto(SearchLinks.address("/", asked.withPage(asked.page() + 1))) : "",
                 SearchLinks.address("/print", asked.withPage(1)),
                 SearchLinks.address("/documents", asked.withPage(1)),
                 site.ledger().count(Kinds.PIECE),
                 kept.links(SearchLinks.orders(asked)),
-                ColourResults.of(site, asked),
+                ColourResults.of(site, asked, parameters),
+                ColourMeaning.of(site, asked, result.understood()),
+                result.total() > 0
+                        ? List.of()
+                        : kept.links(new SearchLinks(site).withoutOne(asked, result.understood())),
                 drafts(),
                 FoundViews.of(
                         site,

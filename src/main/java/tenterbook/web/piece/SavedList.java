@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.ledger.beside.SavedSearches;
 import tenterbook.ledger.beside.SavedSearches.SavedSearch;
 import tenterbook.search.query.PieceQuery;
+import tenterbook.search.query.QueryParameters;
 import tenterbook.web.Site;
 import tenterbook.web.form.FormEncoding;
 import tenterbook.web.found.ViewChoice;
@@ -103,15 +104,15 @@ public record SavedList(List<Saved> searches, int further, SavedSearches.@Nullab
      */
     static Asked read(Site site, Map<String, List<String>> parameters) {
         Asked asked = new Asked(site.index().query(parameters), ViewChoice.read(parameters));
-        TreeSet<String> unknown = parameters.entrySet().stream()
-                .filter(each -> each.getValue().stream().anyMatch(value -> !value.isBlank()))
-                .map(Map.Entry::getKey)
-                .collect(Collectors.toCollection(TreeSet::new));
-        unknown.removeAll(asked.query().toParameters().keySet());
+        TreeSet<String> unknown = new TreeSet<>(parameters.keySet());
+        unknown.removeAll(QueryParameters.names(site.index().facets()));
         unknown.removeAll(ViewChoice.NAMES);
-        unknown.removeAll(List.of("sort", "page", "size", "within", "share", "in"));
         if (!unknown.isEmpty()) {
             throw Refusal.of("searches.unknown-parameter", "names", String.join(", ", unknown));
+        }
+        List<String> idle = QueryParameters.idle(parameters, asked.query());
+        if (!idle.isEmpty()) {
+            throw Refusal.of("search.idle", "names", String.join(", ", idle), "count", idle.size());
         }
         return asked;
     }

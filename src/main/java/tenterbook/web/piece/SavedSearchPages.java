@@ -56,6 +56,9 @@ public final class SavedSearchPages {
         String name = field(ctx, "name");
         String question = field(ctx, "question");
         try {
+            if (ctx.formParams("question").isEmpty()) {
+                throw Refusal.of("searches.no-question");
+            }
             String kept = SavedList.question(SavedList.read(site, FormEncoding.decoded(question)));
             SavedSearch saved =
                     searches().save(name, kept, !field(ctx, "replace").isEmpty());

@@ -26,6 +26,9 @@ import tenterbook.web.page.Address;
 public final class SearchLinks {
     private static final Set<Facet> OPEN_AT_FIRST = Set.of(Facet.BOARD, Facet.DYE, Facet.STATUS);
 
+    /** More ways out are no help. */
+    private static final int MOST_WITHOUT = 8;
+
     private final Site site;
 
     SearchLinks(Site site) {
@@ -153,6 +156,26 @@ public final class SearchLinks {
                         address("/", query.withText(each.without())),
                         each.asWords().isEmpty() ? "" : address("/", query.withText(each.asWords()))))
                 .toList();
+    }
+
+    /** Where nothing is found: what would be found without one part of the question or one value chosen, with how many pieces. */
+    List<Link> withoutOne(PieceQuery query, List<Understood> understood) {
+        List<Link> all = new ArrayList<>();
+        understood.forEach(each -> all.add(withoutOne(w(each.label()), query.withText(each.without()))));
+        query.chosen()
+                .forEach((facet, values) -> values.forEach(value -> all.add(
+                        withoutOne(w(facet.label()) + ": " + shown(facet, value), query.without(facet, value)))));
+        return all.size() < 2
+                ? List.of()
+                : all.stream()
+                        .filter(link -> !link.count().isEmpty())
+                        .limit(MOST_WITHOUT)
+                        .toList();
+    }
+
+    private Link withoutOne(String label, PieceQuery query) {
+        long count = site.index().count(query);
+        return new Link(label, address("/", query), count == 0 ? "" : w("pieces.count", "count", count), false);
     }
 
     /** Other ways in which the question may have been meant. */

@@ -24,6 +24,7 @@ import tenterbook.search.recognition.Recognition;
 import tenterbook.search.recognition.Recognition.Candidate;
 import tenterbook.search.recognition.Recognition.Level;
 import tenterbook.web.Site;
+import tenterbook.web.page.Address;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Uncached;
@@ -31,6 +32,9 @@ import tenterbook.words.Message;
 
 /** Which piece a photograph shows, with the evidence; likeness, and never a proof. */
 public final class RecognitionPages {
+    /** So often a page asks for the piece that a photograph shows, five seconds apart: two minutes. */
+    private static final int MOST_AGAIN = 24;
+
     private final Site site;
     private final RunningRecognitions running;
     private final PhotoMeasure photos;
@@ -131,7 +135,10 @@ public final class RecognitionPages {
                         (x, y) -> back.y(x / width, y / height) * above.height()));
     }
 
-    /** For one photograph in a list: the piece that it seems to show, where that can be said and is not known yet. */
+    /**
+     * For one photograph in a list: the piece that it seems to show, where that can be said and is not known yet. While it, or others that
+     * it may be like, were not looked at, the page asks again.
+     */
     private void likelyPiece(Context ctx) {
         Digest photo = digest(site, ctx);
         Recognition answer =
@@ -144,6 +151,15 @@ public final class RecognitionPages {
                                 key -> key.equals(Kinds.PIECE.key(first.piece().value())));
         Map<String, Object> values = new HashMap<>();
         String row = Optional.ofNullable(ctx.queryParam("row")).orElse("");
+        String asked = Optional.ofNullable(ctx.queryParam("again")).orElse("0");
+        int again = asked.matches("\\d{1,4}") ? Integer.parseInt(asked) : MOST_AGAIN;
+        boolean later = answer == null || answer.level() == Level.UNKNOWN && answer.waiting() > 0;
+        values.put(
+                "again",
+                later && again < MOST_AGAIN
+                        ? "/photos/" + photo.hex() + "/likely-piece?row=" + Address.encoded(row) + "&again="
+                                + (again + 1)
+                        : "");
         values.put("field", row.matches("\\d{1,4}") ? "photos." + row + ".proposed" : "");
         values.put("line", first == null || known ? null : RecognitionView.line(site, first));
         values.put(

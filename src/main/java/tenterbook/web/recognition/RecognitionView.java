@@ -27,6 +27,12 @@ public record RecognitionView(
     /** More pieces than these are not shown. */
     private static final int MOST = 5;
 
+    /** From here on a tenth means nothing. */
+    private static final double MANY_TIMES = 10;
+
+    /** Less would be written as nothing at all. */
+    private static final double LEAST_OFF = 0.05;
+
     /** More places than these cannot be told apart on a picture. */
     private static final int DOTS = 60;
 
@@ -81,7 +87,8 @@ public record RecognitionView(
         return new Line(
                 candidate.piece().value(),
                 label(site, candidate),
-                "/pieces/" + Address.encoded(candidate.piece().value()),
+                (kept(site, candidate) ? "/pieces/" : "/history/piece/")
+                        + Address.encoded(candidate.piece().value()),
                 candidate.boards().stream().map(RecognitionView::board).collect(Collectors.joining("; ")),
                 candidate.photo().hex(),
                 evidence(candidate.evidence()),
@@ -90,11 +97,19 @@ public record RecognitionView(
 
     private static String label(Site site, Candidate candidate) {
         String number = candidate.piece().value();
+        if (!kept(site, candidate)) {
+            return w("recognition.withdrawn", "piece", number);
+        }
         String title = site.ledger()
                 .find(Kinds.PIECE, number)
                 .map(saved -> saved.record().title())
                 .orElse("");
         return title.isEmpty() ? number : number + ", " + title;
+    }
+
+    /** False where its record was withdrawn after the comparison. */
+    private static boolean kept(Site site, Candidate candidate) {
+        return site.ledger().find(Kinds.PIECE, candidate.piece().value()).isPresent();
     }
 
     private static List<String> evidence(Evidence evidence) {
@@ -105,15 +120,20 @@ public record RecognitionView(
                 evidence.matches(),
                 "share",
                 NumberWords.percent(Math.min(1, evidence.share()), 0)));
-        sentences.add(w("recognition.strangers", "times", NumberWords.decimals(evidence.timesStrangers(), 1)));
+        double times = evidence.timesStrangers();
+        sentences.add(w("recognition.strangers", "times", NumberWords.decimals(times, times < MANY_TIMES ? 1 : 0)));
         sentences.add(
                 evidence.residualMm() == null
-                        ? w("recognition.off-pixels", "off", NumberWords.decimals(evidence.residualPixels(), 1))
-                        : w("recognition.off-mm", "off", NumberWords.decimals(evidence.residualMm(), 1)));
+                        ? w("recognition.off-pixels", "off", off(evidence.residualPixels()))
+                        : w("recognition.off-mm", "off", off(evidence.residualMm())));
         if (evidence.mirrored()) {
             sentences.add(w("recognition.mirrored"));
         }
         return sentences;
+    }
+
+    private static Object off(double distance) {
+        return distance < LEAST_OFF ? w("recognition.hardly-off") : NumberWords.decimals(distance, 1);
     }
 
     /** Evenly taken from all. */

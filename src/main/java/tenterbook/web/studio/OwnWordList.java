@@ -42,9 +42,11 @@ final class OwnWordList {
             }
             String plain = FacetValues.folded(row.word());
             if (plain.isEmpty() || row.word().length() > LONGEST_WORD) {
-                its.put("word", Message.of("own-words.word-expected", "most", LONGEST_WORD, "found", row.word()));
+                its.put(
+                        "word",
+                        Message.of("own-words.word-expected", "most", LONGEST_WORD, "found", shortened(row.word())));
             } else if (known.contains(plain)) {
-                its.put("word", Message.of("own-words.twice", "word", row.word()));
+                its.put("word", Message.of("own-words.twice", "word", shortened(row.word())));
             }
             if (row.means().isEmpty() || row.means().length() > LONGEST_MEANING) {
                 its.put("means", Message.of("own-words.meaning-expected", "most", LONGEST_MEANING, "word", row.word()));
@@ -90,5 +92,10 @@ final class OwnWordList {
                     throw new Refusal(problem);
                 });
         return rows;
+    }
+
+    /** So that a sentence about a text that is too long does not repeat all of it. */
+    private static String shortened(String word) {
+        return word.length() <= LONGEST_WORD ? word : word.substring(0, LONGEST_WORD) + "…";
     }
 }

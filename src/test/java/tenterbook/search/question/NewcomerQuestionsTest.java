@@ -64,6 +64,8 @@ class NewcomerQuestionsTest {
                             "flat drawer",
                             "silk road",
                             "madder",
+                            "night blue",
+                            "woad more than ten dips",
                             "weld",
                             "woad")));
 
@@ -143,7 +145,7 @@ class NewcomerQuestionsTest {
         "after november,2025-12-01,,after November 2025",
         "last june,2026-06-01,2026-06-30,June 2026",
         "last autumn,2025-09-01,2025-11-30,autumn 2025",
-        "by may 2024,,2024-05-31,..2024-05"
+        "by may 2024,,2024-05-31,up to 2024-05"
     })
     void aMonthWithoutAYearIsTheLatestThatIsPastWhereSomethingIsBeforeOrAfterIt(
             String typed, LocalDate from, LocalDate to, String said) {
@@ -167,7 +169,7 @@ class NewcomerQuestionsTest {
                 .containsExactly("Finished: before 2024-10-04 (lent, Museu do Sarelho (museum))");
         assertThat(read("before the museum loan").constraints())
                 .containsExactly(new Constraint.OfDays(new Days(null, LocalDate.of(2024, 10, 3)), false));
-        assertThat(offers("before the loan")).containsExactly("Finished: ..2024-09-11 | before 2024-09-12");
+        assertThat(offers("before the loan")).containsExactly("Finished: up to 2024-09-11 | before 2024-09-12");
         assertThat(read("depois da lavagem").constraints())
                 .containsExactly(new Constraint.OfDays(new Days(LocalDate.of(2024, 6, 14), null), false));
         assertThat(labels("after the repair"))
@@ -347,5 +349,87 @@ class NewcomerQuestionsTest {
         assertThat(read("weld").constraints())
                 .as("a word of the trade keeps its meaning")
                 .containsExactly(facet(Facet.DYE, false, "weld"));
+    }
+
+    @Test
+    void theMakersWordAfterNotDeniesAllThatItStandsFor() {
+        Constraint dips = new Constraint.OfNumber(Map.of(Measured.DIPS, new Span(11.0, null)), true);
+        assertThat(read("not night blue").constraints())
+                .containsExactly(new Constraint.AnyOf(List.of(facet(Facet.DYE, true, "woad"), dips), false));
+        assertThat(labels("not night blue"))
+                .containsExactly("not all of these: Dye: woad, Dips: over 10 (your word ‘night blue’)");
+        assertThat(read("silk not night blue").facts().get(1).without()).isEqualTo("silk");
+        assertThat(read("-moongate").constraints()).containsExactly(facet(Facet.BOARD, true, "b06/ii"));
+        assertThat(read("not old chest").words().parts())
+                .containsExactly(
+                        new UserText.Term(List.of("flat"), false, true, false),
+                        new UserText.Term(List.of("drawer"), false, true, false));
+        assertThat(labels("not old chest"))
+                .containsExactly(
+                        "Without the word ‘flat’ (your word ‘old chest’)",
+                        "Without the word ‘drawer’ (your word ‘old chest’)");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "dips not recorded,dips",
+        "price not recorded,price",
+        "price unknown,price",
+        "pieces with dips unknown,dips",
+        "photograph missing,photograph",
+        "preço desconhecido,price",
+        "peso não registado,mass"
+    })
+    void whatIsNotRecordedMayBeNamedBeforeThat(String typed, String lacking) {
+        assertThat(read(typed).constraints()).containsExactly(facet(Facet.LACKING, false, lacking));
+        assertThat(read(typed).words().parts()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "what did I lend in October,Happened: lent, October",
+        "emprestei em outubro,Happened: lent, October",
+        "loans in October,Happened: lent, October"
+    })
+    void whatIDidInAMonthIsNoDateOfFinishing(String typed, String event, String month) {
+        assertThat(labels(typed)).containsExactly(event + ", " + month);
+        assertThat(read(typed).constraints()).containsExactly(facet(Facet.EVENT, false, "lent/2024-10-04/2024-10-04"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "what did I sell in October",
+                "what did we sell in October",
+                "sales in October",
+                "vendas de outubro",
+                "vendi em outubro"
+            })
+    void sellingInAMonthIsNoDateOfFinishing(String typed) {
+        assertThat(labels(typed)).containsExactly("Happened: sold, October");
+    }
+
+    @Test
+    void notExaminedSinceADayIsOnePart() {
+        assertThat(labels("not examined since March 2025")).containsExactly("not Happened: examined, from 2025-03 on");
+        assertThat(labels("not washed in 2024")).containsExactly("not Happened: washed, 2024");
+        assertThat(labels("not examined")).containsExactly("Examined: never");
+    }
+
+    @Test
+    void theSameDyeFromAnotherPlantIsOfferedAndNotTaken() {
+        assertThat(read("indigo").constraints()).containsExactly(new Constraint.OfFacet(Facet.DYE, Set.of(), false));
+        assertThat(offers("anil on silk"))
+                .containsExactly("Dye: woad, which gives the same dye from another plant | woad on silk");
+        assertThat(offers("silk without indigo"))
+                .containsExactly("not Dye: woad, which gives the same dye from another plant | silk without woad");
+        assertThat(offers("woad")).isEmpty();
+        assertThat(offers("cochineal")).isEmpty();
+    }
+
+    @Test
+    void oneMonthIsNotShownAsFromItselfToItself() {
+        assertThat(labels("made in June 2024")).containsExactly("Finished: 2024-06");
+        assertThat(labels("made between march 2024 and may 2024")).containsExactly("Finished: 2024-03 to 2024-05");
     }
 }
