@@ -24,6 +24,7 @@ import tenterbook.web.form.Form;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
 import tenterbook.web.record.TypedNumber;
+import tenterbook.words.Refusal;
 
 /** The dip curve of a cloth and vat, and the dips that a colour needs: a page and its JSON. */
 public final class DipPages {
@@ -175,7 +176,7 @@ public final class DipPages {
     private void answer(Context ctx) {
         List<Dyed> all = dyed();
         if (noCloth(ctx)) {
-            throw NotFound.of(Kinds.CLOTH, typed(ctx, "cloth"));
+            throw Refusal.of("not-here.cloth", "id", typed(ctx, "cloth"));
         }
         String colour = typed(ctx, "target");
         Asked asked = asked(ctx, all, colour.isEmpty() ? null : ColourText.read(colour), typed(ctx, "from"));
