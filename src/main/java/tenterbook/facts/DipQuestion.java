@@ -92,7 +92,8 @@ public record DipQuestion(
                     ? null
                     : fitted.moreDips(DipEvidence.point(from), depth.value().get());
         }
-        return new DipQuestion(group, own, curve, depth, needed, more, nearest(target, own.isEmpty() ? vat : own, needed));
+        return new DipQuestion(
+                group, own, curve, depth, needed, more, nearest(target, own.isEmpty() ? vat : own, needed));
     }
 
     /** An interval holds the dips of every piece that has this very colour, whatever the other pieces say. */

@@ -3,6 +3,7 @@ package tenterbook.facts;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tenterbook.facts.DipEvidence.Dyed;
 import tenterbook.recipe.dip.DipsNeeded;
 
@@ -11,7 +12,9 @@ final class LeftOut {
     /** Ends of an interval are counted as no farther than this many dips, so that an open one has a width. */
     private static final double FARTHEST = 40;
 
+    /** Of all dips of a piece, those it has had and those still needed. */
     private final List<Double> factors = new ArrayList<>();
+
     private final List<Double> widths = new ArrayList<>();
     private int held;
     private int refused;
@@ -24,21 +27,34 @@ final class LeftOut {
         }
     }
 
-    /** The colour of {@code piece}, whose true number of dips is known, by the evidence of {@code all}. */
-    void ask(List<Dyed> all, Dyed piece) {
-        DipsNeeded needed =
-                DipQuestion.ask(all, piece.group(), piece.ground(), null).needed();
+    private void ask(List<Dyed> all, Dyed piece) {
+        keep(
+                DipQuestion.ask(all, piece.group(), piece.ground(), null).needed(),
+                piece.dips().middle(),
+                0);
+    }
+
+    /** The dips that take a piece from one state to a later one, both of known dips; not asked where no deeper by its photograph. */
+    void askFurther(List<Dyed> all, Dyed now, Dyed then) {
+        if (then.ground().lightness() < now.ground().lightness()) {
+            double had = now.dips().middle();
+            keep(
+                    DipQuestion.ask(all, now.group(), then.ground(), now).more(),
+                    then.dips().middle() - had,
+                    had);
+        }
+    }
+
+    private void keep(@Nullable DipsNeeded needed, double truth, double had) {
         if (needed == null) {
             refused++;
             return;
         }
-        double truth = piece.dips().middle();
-        double best = Math.min(FARTHEST, Math.max(0.1, needed.best()));
-        double low = needed.plausible().low();
+        double best = had + Math.min(FARTHEST, Math.max(0.1, needed.best()));
         double high = Math.min(FARTHEST, needed.plausible().high());
-        factors.add(Math.max(best / truth, truth / best));
-        widths.add(high - low);
-        held += low <= truth && truth <= needed.plausible().high() ? 1 : 0;
+        factors.add(Math.max(best / (had + truth), (had + truth) / best));
+        widths.add(high - needed.plausible().low());
+        held += needed.plausible().holds(truth) ? 1 : 0;
     }
 
     /** The factor that nine in ten answers keep within. */

@@ -20,8 +20,11 @@ import tenterbook.recipe.dip.Group;
  * 0.5 to 2 % of the light is reflected by the surface, and each photograph is wrong in CIELAB by a random vector whose root
  * mean square is ΔE 2 to 4. Figures: ours, in the range of the sample archive.
  */
-record SimulatedVat(Law law, List<Dyed> pieces) {
+record SimulatedVat(List<Dyed> pieces, List<Further> further) {
     private static final double[] CLOTH = {0.012, 0.018, 0.034};
+
+    /** A piece that was dipped further in the vat as it found it before. */
+    record Further(Dyed now, Dyed then) {}
 
     /** The form of the dye on the cloth over dips. */
     enum Law {
@@ -55,26 +58,38 @@ record SimulatedVat(Law law, List<Dyed> pieces) {
         double vatSpread = random.nextDouble(0.05, 0.2);
         double photoSpread = random.nextDouble(2, 4) / Math.sqrt(3);
         List<Dyed> pieces = new ArrayList<>();
+        List<Further> further = new ArrayList<>();
         int cloths = random.nextInt(1, 4);
         for (int c = 0; c < cloths; c++) {
+            Group group = new Group("cloth " + c, "woad");
             double takesUp = Math.exp(0.25 * random.nextGaussian());
             for (int dips : counts(random)) {
-                double depth = dye.applyAsDouble(dips) * takesUp * Math.exp(vatSpread * random.nextGaussian());
-                double[] light = new double[3];
-                for (int k = 0; k < 3; k++) {
-                    light[k] = surface + (1 - surface) * DepthOfShade.reflectance(CLOTH[k] + share[k] * depth);
+                double strength = takesUp * Math.exp(vatSpread * random.nextGaussian());
+                Dyed[] states = new Dyed[2];
+                int[] counts = {dips, random.nextInt(dips + 1, 14)};
+                for (int state = 0; state < 2; state++) {
+                    Lab seen = seen(strength * dye.applyAsDouble(counts[state]), share, surface);
+                    states[state] = new Dyed(
+                            "V24-" + (100 + pieces.size()),
+                            DipCount.exactly(counts[state]),
+                            photographed(seen, photoSpread, random),
+                            group,
+                            true,
+                            List.of());
                 }
-                Lab seen = new LinearRgb(light[0], light[1], light[2]).lab();
-                pieces.add(new Dyed(
-                        "V24-" + (100 + pieces.size()),
-                        DipCount.exactly(dips),
-                        photographed(seen, photoSpread, random),
-                        new Group("cloth " + c, "woad"),
-                        true,
-                        List.of()));
+                pieces.add(states[0]);
+                further.add(new Further(states[0], states[1]));
             }
         }
-        return new SimulatedVat(law, pieces);
+        return new SimulatedVat(pieces, further);
+    }
+
+    private static Lab seen(double depth, double[] share, double surface) {
+        double[] light = new double[3];
+        for (int k = 0; k < 3; k++) {
+            light[k] = surface + (1 - surface) * DepthOfShade.reflectance(CLOTH[k] + share[k] * depth);
+        }
+        return new LinearRgb(light[0], light[1], light[2]).lab();
     }
 
     private static List<Integer> counts(SplittableRandom random) {

@@ -33,6 +33,9 @@ public record DipCurve(double rate, double power) {
 
     /** Variance due to the range of the count alone; 0 for a counted piece. */
     double vagueness(DipCount dips) {
+        if (dips.low() == dips.high()) {
+            return 0;
+        }
         double mean = mean(dips);
         return average(dips, n -> (at(n) - mean) * (at(n) - mean));
     }

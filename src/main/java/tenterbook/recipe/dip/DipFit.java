@@ -15,8 +15,8 @@ import tenterbook.words.Message;
  * at every depth of dyed cloth: 0.07 to 0.09 for one L* between L* 30 and 75, computed.
  *
  * <p>Every curve of a grid is kept with the probability that the pieces give it (Bayes' rule). Before any piece is seen, the
- * bend within the dips seen is equally likely in its logarithm from none (0.02) to all levelled off (6), the spread likewise
- * from 3 to 70 %, the level anything, and the power normal about 1 with 0.3. These are ours; the bounds of
+ * bend (b × most dips)^p is equally likely from none (0.02) to all levelled off (6), the logarithm of the spread likewise from
+ * 3 to 70 %, the level anything, and the power normal about 1 with 0.3. These are ours; the bounds of
  * {@code DipAccuracyTest} hold for them.
  */
 public final class DipFit {
@@ -34,7 +34,7 @@ public final class DipFit {
     private static final double MOST_SPREAD = 0.7;
     private static final int SPREADS = 8;
     /** Curves less probable than this part of the most probable one change no figure that is shown. */
-    private static final double NEGLIGIBLE = 1e-6;
+    private static final double NEGLIGIBLE = 1e-4;
 
     private DipFit() {}
 
@@ -79,12 +79,19 @@ public final class DipFit {
         double most = points.stream().mapToDouble(p -> p.dips().high()).max().orElseThrow();
         List<Candidate> all = new ArrayList<>();
         for (int i = 0; i < BENDS; i++) {
-            double bend = LEAST_BEND * Math.pow(MOST_BEND / LEAST_BEND, i / (BENDS - 1.0));
+            double bend = LEAST_BEND + (MOST_BEND - LEAST_BEND) * i / (BENDS - 1);
             for (double power = 0.4; power < 1.65; power += 0.1) {
                 DipCurve curve = new DipCurve(Math.pow(bend, 1 / power) / most, power);
+                // Above the curve by so much in ln K/S, and with that variance because the count is a range.
+                double[] above = points.stream()
+                        .mapToDouble(point -> point.logDepth() - curve.mean(point.dips()))
+                        .toArray();
+                double[] vague = points.stream()
+                        .mapToDouble(point -> curve.vagueness(point.dips()))
+                        .toArray();
                 for (int k = 0; k < SPREADS; k++) {
-                    all.add(candidate(
-                            curve, LEAST_SPREAD * Math.pow(MOST_SPREAD / LEAST_SPREAD, k / (SPREADS - 1.0)), points));
+                    double spread = LEAST_SPREAD * Math.pow(MOST_SPREAD / LEAST_SPREAD, k / (SPREADS - 1.0));
+                    all.add(candidate(curve, spread, above, vague));
                 }
             }
         }
@@ -102,17 +109,16 @@ public final class DipFit {
     }
 
     /** With the logarithm of its probability as weight, the level integrated out; up to a constant. */
-    private static Candidate candidate(DipCurve curve, double spread, List<DipPoint> points) {
+    private static Candidate candidate(DipCurve curve, double spread, double[] above, double[] vague) {
         double certainty = 0;
         double sum = 0;
         double squares = 0;
         double odds = 0;
-        for (DipPoint point : points) {
-            double w = 1 / (spread * spread + curve.vagueness(point.dips()));
-            double rest = point.logDepth() - curve.mean(point.dips());
+        for (int i = 0; i < above.length; i++) {
+            double w = 1 / (spread * spread + vague[i]);
             certainty += w;
-            sum += w * rest;
-            squares += w * rest * rest;
+            sum += w * above[i];
+            squares += w * above[i] * above[i];
             odds += Math.log(w) / 2;
         }
         double level = sum / certainty;

@@ -35,8 +35,7 @@ public record DipsNeeded(Verdict verdict, boolean more, double best, Interval pl
 
     /** The same answer with an interval that also holds these dips, which a piece of the same colour has had. */
     public DipsNeeded holding(DipCount dips) {
-        Interval wider =
-                new Interval(Math.min(plausible.low(), dips.low()), Math.max(plausible.high(), dips.high()));
+        Interval wider = new Interval(Math.min(plausible.low(), dips.low()), Math.max(plausible.high(), dips.high()));
         return new DipsNeeded(verdict, more, best, wider, evidence);
     }
 

@@ -25,7 +25,7 @@ public final class FittedDips {
 
     private static final double FEWEST = 0.5;
     private static final double FARTHEST = 2;
-    private static final int STEPS = 100;
+    private static final int STEPS = 64;
     private static final int EVIDENCE = 6;
 
     private final List<Candidate> candidates;
@@ -112,8 +112,7 @@ public final class FittedDips {
             return never(false, evidence);
         }
         double[] dips = dips(target);
-        return new DipsNeeded(
-                verdict(target, dips[1]), false, dips[1], new Interval(dips[0], dips[2]), evidence);
+        return new DipsNeeded(verdict(target, dips[1]), false, dips[1], new Interval(dips[0], dips[2]), evidence);
     }
 
     /**
@@ -140,8 +139,7 @@ public final class FittedDips {
                 had,
                 (each, more) -> density(
                         deeper - each.curve().at(had + more) + each.curve().at(had), each.spread()));
-        return new DipsNeeded(
-                verdict(target, had + dips[1]), true, dips[1], new Interval(dips[0], dips[2]), evidence);
+        return new DipsNeeded(verdict(target, had + dips[1]), true, dips[1], new Interval(dips[0], dips[2]), evidence);
     }
 
     private Verdict verdict(double target, double dips) {

@@ -48,8 +48,7 @@ public record DipChart(List<Mark> points, String curve, String band, double targ
         double[] dips = IntStream.rangeClosed(0, SEGMENTS)
                 .mapToDouble(i -> FEWEST + (most - FEWEST) * i / SEGMENTS)
                 .toArray();
-        List<DipEstimate> along =
-                Arrays.stream(dips).mapToObj(fitted::pieceAt).toList();
+        List<DipEstimate> along = Arrays.stream(dips).mapToObj(fitted::pieceAt).toList();
         Axes axes = new Axes(most, mostKs(along));
         List<String> band = line(dips, along, each -> each.plausible().high(), axes);
         List<String> lower = line(dips, along, each -> each.plausible().low(), axes);
