@@ -17,7 +17,7 @@ import tenterbook.recipe.dip.Group;
 
 /**
  * How far the answers are off for a piece that was left out: over the sample archive and over invented vats, fixed seeds. Each
- * bound is an aim, and today's figure stands beside it; {@code -Dvats=} sets how many vats of each law are drawn.
+ * bound is an aim; the figures reached are printed. {@code -Dvats=} sets how many vats of each law are drawn.
  *
  * <p>A curve of K/S with an error constant in K/S, which stood here before, was off by 3.3 in one of ten answers over invented
  * vats and 3.8 in the sample, with 35.6 and 10.8 dips as median width, and refused three in five.

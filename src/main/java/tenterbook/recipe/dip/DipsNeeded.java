@@ -13,7 +13,7 @@ import tenterbook.words.Written;
  * @param more whether the dips come on top of those the piece has had
  * @param best dips, a fraction: as likely too many as too few. 0 where the depth is there already, infinite where none suffice
  * @param plausible holds the dips of nine in ten pieces, and {@code best}
- * @param evidence the measured pieces nearest to the answer, nearest first; at most six
+ * @param evidence the measured pieces nearest in depth, nearest first; at most three
  */
 public record DipsNeeded(Verdict verdict, boolean more, double best, Interval plausible, List<DipPoint> evidence) {
     public enum Verdict {

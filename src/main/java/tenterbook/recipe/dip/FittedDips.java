@@ -26,7 +26,7 @@ public final class FittedDips {
     private static final double FEWEST = 0.5;
     private static final double FARTHEST = 2;
     private static final int STEPS = 64;
-    private static final int EVIDENCE = 6;
+    private static final int EVIDENCE = 3;
 
     private final List<Candidate> candidates;
     private final List<DipPoint> points;

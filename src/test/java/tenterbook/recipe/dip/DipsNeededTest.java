@@ -21,7 +21,7 @@ class DipsNeededTest {
         assertThat(needed.best()).isCloseTo(4.994, within(0.5));
         assertThat(needed.plausible().holds(4.994)).isTrue();
         assertThat(needed.plausible().high() - needed.plausible().low()).isBetween(0.3, 3.5);
-        assertThat(needed.evidence()).hasSize(6);
+        assertThat(needed.evidence()).hasSize(3);
         assertThat(needed.evidence().get(0).dips()).isIn(DipCount.exactly(4), DipCount.exactly(6));
         assertThat(needed.sentence().inEnglish()).startsWith("About ").contains("nine times in ten");
     }
