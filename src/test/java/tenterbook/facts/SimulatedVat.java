@@ -23,7 +23,7 @@ import tenterbook.recipe.dip.Group;
 record SimulatedVat(List<Dyed> pieces, List<Further> further) {
     private static final double[] CLOTH = {0.012, 0.018, 0.034};
 
-    /** A piece that was dipped further in the vat as it found it before. */
+    /** A piece that was dipped further, in a later clamping that found the vat at another strength. */
     record Further(Dyed now, Dyed then) {}
 
     /** The form of the dye on the cloth over dips. */
@@ -64,15 +64,16 @@ record SimulatedVat(List<Dyed> pieces, List<Further> further) {
             Group group = new Group("cloth " + c, "woad");
             double takesUp = Math.exp(0.25 * random.nextGaussian());
             for (int dips : counts(random)) {
-                double strength = takesUp * Math.exp(vatSpread * random.nextGaussian());
-                Dyed[] states = new Dyed[2];
                 int[] counts = {dips, random.nextInt(dips + 1, 14)};
+                Dyed[] states = new Dyed[2];
+                double depth = 0;
                 for (int state = 0; state < 2; state++) {
-                    Lab seen = seen(strength * dye.applyAsDouble(counts[state]), share, surface);
+                    double added = dye.applyAsDouble(counts[state]) - (state == 0 ? 0 : dye.applyAsDouble(dips));
+                    depth += takesUp * Math.exp(vatSpread * random.nextGaussian()) * added;
                     states[state] = new Dyed(
                             "V24-" + (100 + pieces.size()),
                             DipCount.exactly(counts[state]),
-                            photographed(seen, photoSpread, random),
+                            photographed(seen(depth, share, surface), photoSpread, random),
                             group,
                             true,
                             List.of());
