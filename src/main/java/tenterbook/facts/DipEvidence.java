@@ -131,14 +131,12 @@ public final class DipEvidence {
                 .anyMatch(lot -> lot.role() == Role.DYE || lot.role() == Role.MORDANT);
     }
 
-    /** The points of one scale; a colour too deep for a photograph is left out. */
-    public static List<DipPoint> points(List<Dyed> dyed, DepthOfShade.Channel channel) {
-        List<DipPoint> points = new ArrayList<>();
-        for (Dyed each : dyed) {
-            DepthOfShade.byPhoto(each.ground(), channel)
-                    .value()
-                    .ifPresent(shade -> points.add(new DipPoint(each.dips(), shade, each.piece(), each.group())));
-        }
-        return points;
+    /** As points of a curve. */
+    public static List<DipPoint> points(List<Dyed> dyed) {
+        return dyed.stream().map(DipEvidence::point).toList();
+    }
+
+    static DipPoint point(Dyed dyed) {
+        return new DipPoint(dyed.dips(), DepthOfShade.byPhoto(dyed.ground()), dyed.piece());
     }
 }

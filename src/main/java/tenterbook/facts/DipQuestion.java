@@ -1,60 +1,60 @@
 package tenterbook.facts;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tenterbook.colour.compare.DepthOfShade;
-import tenterbook.colour.compare.ShadeReading;
 import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
 import tenterbook.colour.space.MeasurementResult;
 import tenterbook.facts.DipEvidence.Dyed;
 import tenterbook.measure.NumberWords;
 import tenterbook.recipe.dip.DipFit;
-import tenterbook.recipe.dip.DipPoint;
 import tenterbook.recipe.dip.DipsNeeded;
 import tenterbook.recipe.dip.FittedDips;
 import tenterbook.recipe.dip.Group;
-import tenterbook.recipe.dip.PooledCurves;
 import tenterbook.recipe.dip.VatColours;
 import tenterbook.words.Message;
 
 /**
  * How many dips gave this depth on this cloth, and how many a target needs.
  *
- * <p>A cloth and vat with pieces of at least {@value #ENOUGH} distinct dip counts has a curve of its own. One with fewer
- * borrows from the studio's other groups, and {@code borrowed} states how much. Without {@value #ENOUGH} distinct counts
- * anywhere there is no curve.
+ * <p>Only pieces of the cloth in the vat asked about are used: cloths take up dye differently, and few pieces of one tell little
+ * of how differently. A cloth that was never in that vat, or with fewer than four different dip counts, gets no estimate.
  *
  * @param group the cloth and vat asked about
  * @param dyed the pieces of that group
- * @param channel the channel of the photographs that stands in for reflectance
  * @param curve the fitted curve, or why there is none
- * @param borrowed how much of the rate comes from other groups: 0 own points alone, 1 others alone
  * @param target K/S of the target colour, or why it has none; null where no target was given
  * @param needed dips from undyed cloth to the target; null without a target or a curve
  * @param more further dips for a piece that has some; null where none was named
- * @param nearest the measured piece of this vat whose colour is nearest to the target; null without a target or a piece
+ * @param nearest the measured piece of this cloth, else of this vat, whose colour is nearest to the target; null without a
+ *     target or a piece
  */
 public record DipQuestion(
         Group group,
         List<Dyed> dyed,
-        DepthOfShade.Channel channel,
         MeasurementResult<FittedDips> curve,
-        double borrowed,
-        @Nullable MeasurementResult<ShadeReading> target,
+        @Nullable MeasurementResult<Double> target,
         @Nullable DipsNeeded needed,
-        @Nullable MeasurementResult<DipsNeeded> more,
+        @Nullable DipsNeeded more,
         @Nullable Nearest nearest) {
-    /** @param difference ΔE00 from the target */
-    public record Nearest(Dyed dyed, double difference) {}
+    /**
+     * A measured piece beside the answer.
+     *
+     * @param difference ΔE00 from the target
+     * @param disagrees whether the piece has the target's colour, and its dips differ from the answer by more than {@value
+     *     #APART}
+     */
+    public record Nearest(Dyed dyed, double difference, boolean disagrees) {}
 
-    private static final int ENOUGH = 4;
+    /** Pieces no farther than this from the target, ΔE00, have its colour: below the error of a photograph. */
+    private static final double SAME = 1;
+    /** Nine in ten answers are off by no more than this factor; see {@code DipAccuracyTest}. */
+    private static final double APART = 1.7;
 
     /** Cloths and vats with at least one usable piece, those with most pieces first. */
     public static List<Group> groups(List<Dyed> all) {
@@ -69,63 +69,46 @@ public record DipQuestion(
     /**
      * @param all what the archive has, from {@link DipEvidence#of(Archive)}
      * @param target colour to reach, or null
-     * @param from a piece that is to be dipped further, or null
+     * @param from a piece of this group that is to be dipped further, or null
      */
     public static DipQuestion ask(List<Dyed> all, Group group, @Nullable Lab target, @Nullable Dyed from) {
         List<Dyed> own = all.stream().filter(each -> each.group().equals(group)).toList();
-        DepthOfShade.Channel channel = all.isEmpty()
-                ? DepthOfShade.Channel.RED
-                : DepthOfShade.darkestChannel(all.stream().map(Dyed::ground).toList());
-        Curve curve = Curve.of(all, own, group, channel);
+        MeasurementResult<FittedDips> curve = own.isEmpty()
+                ? MeasurementResult.refused(Message.of("dips.never-in-this-vat"))
+                : DipFit.of(DipEvidence.points(own));
+        if (target == null) {
+            return new DipQuestion(group, own, curve, null, null, null, null);
+        }
         List<Dyed> vat = all.stream()
                 .filter(each -> each.group().vat().equals(group.vat()))
                 .toList();
-        MeasurementResult<ShadeReading> depth = target == null ? null : depth(target, vat, channel);
-        Optional<FittedDips> fitted = curve.fitted().value();
-        Optional<ShadeReading> shade = depth == null ? Optional.empty() : depth.value();
-        DipsNeeded needed = fitted.isPresent() && shade.isPresent()
-                ? fitted.get().dipsFor(shade.get().ks())
-                : null;
-        MeasurementResult<DipsNeeded> more = null;
-        if (from != null && fitted.isPresent() && shade.isPresent()) {
-            MeasurementResult<ShadeReading> now = DepthOfShade.byPhoto(from.ground(), channel);
-            more = now.value().isPresent()
-                    ? fitted.get().moreDips(now.value().get(), shade.get().ks())
-                    : MeasurementResult.refused(now.reason());
+        MeasurementResult<Double> depth = depth(target, vat);
+        DipsNeeded needed = null;
+        DipsNeeded more = null;
+        if (curve.value().isPresent() && depth.value().isPresent()) {
+            FittedDips fitted = curve.value().get();
+            needed = holdingTheSame(fitted.dipsFor(depth.value().get()), own, target);
+            more = from == null
+                    ? null
+                    : fitted.moreDips(DipEvidence.point(from), depth.value().get());
         }
-        Nearest nearest = target == null ? null : nearest(target, own.isEmpty() ? vat : own);
-        return new DipQuestion(group, own, channel, curve.fitted(), curve.borrowed(), depth, needed, more, nearest);
+        return new DipQuestion(
+                group, own, curve, depth, needed, more, nearest(target, own.isEmpty() ? vat : own, needed));
     }
 
-    /** The curve of a group, its own or with what is borrowed. */
-    private record Curve(MeasurementResult<FittedDips> fitted, double borrowed) {
-        static Curve of(List<Dyed> all, List<Dyed> own, Group group, DepthOfShade.Channel channel) {
-            List<DipPoint> points = DipEvidence.points(own, channel);
-            long counts =
-                    points.stream().map(point -> point.dips().text()).distinct().count();
-            if (counts >= ENOUGH) {
-                return new Curve(DipFit.of(points), 0);
+    /** An interval holds the dips of every piece that has this very colour, whatever the other pieces say. */
+    private static DipsNeeded holdingTheSame(DipsNeeded needed, List<Dyed> own, Lab target) {
+        DipsNeeded holding = needed;
+        for (Dyed each : own) {
+            if (Ciede2000.difference(target, each.ground()) <= SAME) {
+                holding = holding.holding(each.dips());
             }
-            Map<Group, List<DipPoint>> pool = new LinkedHashMap<>();
-            groups(all).forEach(each -> pool.put(each, new ArrayList<>()));
-            pool.putIfAbsent(group, new ArrayList<>());
-            DipEvidence.points(all, channel)
-                    .forEach(point -> pool.get(point.group()).add(point));
-            MeasurementResult<PooledCurves> pooled = PooledCurves.fit(pool);
-            if (pooled.value().isEmpty()) {
-                return new Curve(
-                        MeasurementResult.refused(
-                                Message.of("dips.too-few-counts", "counts", counts, "why", pooled.reason())),
-                        0);
-            }
-            return new Curve(
-                    pooled.map(curves -> curves.groups().get(group)),
-                    pooled.value().get().borrowed().get(group));
         }
+        return holding;
     }
 
     /** Depth alone would give dips for a red, too; so a colour far from those of the vat's pieces has none. */
-    private static MeasurementResult<ShadeReading> depth(Lab target, List<Dyed> vat, DepthOfShade.Channel channel) {
+    private static MeasurementResult<Double> depth(Lab target, List<Dyed> vat) {
         if (!vat.isEmpty()) {
             VatColours way = new VatColours(vat.stream().map(Dyed::ground).toList());
             if (!way.passNear(target)) {
@@ -137,14 +120,22 @@ public record DipQuestion(
                         NumberWords.decimals(VatColours.BESIDE, 0)));
             }
         }
-        return DepthOfShade.byPhoto(target, channel);
+        return MeasurementResult.found(DepthOfShade.byPhoto(target));
     }
 
-    private static Nearest nearest(Lab target, List<Dyed> pieces) {
+    private static @Nullable Nearest nearest(Lab target, List<Dyed> pieces, @Nullable DipsNeeded needed) {
         return pieces.stream()
-                .map(each -> new Nearest(each, Ciede2000.difference(target, each.ground())))
+                .map(each -> {
+                    double difference = Ciede2000.difference(target, each.ground());
+                    return new Nearest(each, difference, difference <= SAME && needed != null && apart(each, needed));
+                })
                 .min(Comparator.comparingDouble(Nearest::difference))
                 .orElse(null);
+    }
+
+    private static boolean apart(Dyed piece, DipsNeeded needed) {
+        return needed.best() > APART * piece.dips().high()
+                || needed.best() < piece.dips().low() / APART;
     }
 
     public int uncalibrated() {

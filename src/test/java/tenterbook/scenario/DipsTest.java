@@ -40,10 +40,10 @@ import tenterbook.recipe.StepKind;
 
 /** The question of dips over HTTP, on pieces whose grounds lie on a known curve. */
 class DipsTest extends Scenario {
-    /** Reference curve: A = 18, b = 0.22, c = 0.35 (computed; the figures below are K/S for these dips). */
     private static final int[] DIPS = {1, 2, 3, 4, 6, 8, 10, 12};
 
-    private static final double[] KS = {3.905, 6.757, 9.047, 10.884, 13.542, 15.253, 16.356, 17.065};
+    /** 6 (1 − e^(−0.12 n)), computed: about the depths of the sample archive's silk. */
+    private static final double[] KS = {0.678, 1.280, 1.814, 2.287, 3.079, 3.703, 4.193, 4.578};
 
     @BeforeEach
     void fill() {
@@ -71,8 +71,10 @@ class DipsTest extends Scenario {
         });
     }
 
+    /** A blue of this depth: CIELAB of a grey of the same luminance, made bluer. */
     private static Lab ground(double ks) {
-        return new LinearRgb(DepthOfShade.reflectance(ks), 0.25, 0.45).lab();
+        double y = DepthOfShade.reflectance(ks);
+        return new Lab(new LinearRgb(y, y, y).lab().lightness(), -4, -24);
     }
 
     private void piece(String number, String dips, Lab ground, String bathOf) {
@@ -172,45 +174,123 @@ class DipsTest extends Scenario {
         return String.format(Locale.ROOT, "%.6f,%.6f,%.6f", lab.lightness(), lab.a(), lab.b());
     }
 
-    @Test
-    void piecesOnAKnownCurveGiveBackTheCurveAndTheDipsOfATarget() throws IOException {
-        for (int i = 0; i < DIPS.length; i++) {
+    private void pieces(int count) {
+        for (int i = 0; i < count; i++) {
             piece("V24-00" + (i + 1), Integer.toString(DIPS[i]), ground(KS[i]), "");
         }
-        piece("V24-100", "5", new Lab(50, -20, 30), "weld");
-        piece("V24-101", "forgot", ground(9), "");
+    }
 
-        JsonNode answer = client.get("/api/dips?cloth=SH&vat=Mare&target=" + query(ground(12)))
+    @Test
+    void piecesOnAKnownCurveGiveTheDipsOfATarget() throws IOException {
+        pieces(DIPS.length);
+        piece("V24-100", "5", new Lab(50, -20, 30), "weld");
+        piece("V24-101", "forgot", ground(3), "");
+
+        // 6 (1 − e^(−0.12 n)) is 2.7 at 4.98 dips.
+        JsonNode answer = client.get("/api/dips?cloth=SH&vat=Mare&target=" + query(ground(2.7)))
                 .json();
 
         assertThat(answer.get("points")).hasSize(8);
         assertThat(answer.get("uncalibrated").intValue()).isEqualTo(8);
-        // Grounds pass through CIELAB and the figures have three decimals, so the fit is near, not exact.
-        assertThat(answer.at("/A/value").doubleValue()).isCloseTo(18, within(0.1));
-        assertThat(answer.at("/b/value").doubleValue()).isCloseTo(0.22, within(0.005));
-        assertThat(answer.get("targetDepth").doubleValue()).isCloseTo(12, within(0.01));
+        assertThat(answer.get("spread").doubleValue()).isLessThan(0.05);
+        assertThat(answer.get("averageError").doubleValue()).isBetween(1.0, 1.1);
+        assertThat(answer.get("targetDepth").doubleValue()).isCloseTo(2.7, within(0.01));
         assertThat(answer.at("/dips/verdict").textValue()).isEqualTo("within");
-        assertThat(answer.at("/dips/best").doubleValue()).isCloseTo(4.736, within(0.02));
-        assertThat(answer.at("/dips/evidence").get(0).textValue()).isEqualTo("V24-004");
+        assertThat(answer.at("/dips/best").doubleValue()).isCloseTo(4.98, within(0.1));
+        assertThat(answer.at("/dips/low").doubleValue()).isLessThan(4.98);
+        assertThat(answer.at("/dips/high").doubleValue()).isBetween(4.98, 7.0);
+        assertThat(answer.at("/dips/evidence").get(0).textValue()).isIn("V24-004", "V24-005");
 
-        JsonNode deep =
-                client.get("/api/dips?cloth=SH&target=" + query(ground(25))).json();
-        assertThat(deep.at("/dips/verdict").textValue()).isEqualTo("not reachable");
-        JsonNode more = client.get("/api/dips?cloth=SH&from=V24-002&target=" + query(ground(12)))
+        JsonNode more = client.get("/api/dips?cloth=SH&from=V24-002&target=" + query(ground(2.7)))
                 .json();
-        assertThat(more.at("/moreDips/best").doubleValue()).isCloseTo(4.736 - 2, within(0.03));
-        JsonNode mute = client.get("/api/dips?cloth=SH&from=V24-100&target=" + query(ground(12)))
+        assertThat(more.at("/moreDips/best").doubleValue()).isCloseTo(4.98 - 2, within(0.2));
+        JsonNode mute = client.get("/api/dips?cloth=SH&from=V24-100&target=" + query(ground(2.7)))
                 .json();
         assertThat(mute.get("moreRefused").textValue()).contains("V24-100", "one vat alone");
-        assertThat(client.get("/dips?cloth=SH&target=" + query(ground(12))).words())
-                .contains("About 4.7 dips");
+        assertThat(client.get("/dips?cloth=SH&target=" + query(ground(2.7))).words())
+                .contains("About 5.0 dips", "Average prediction error", "Spread around the curve");
+    }
+
+    @Test
+    void outsideTheMeasuredDepthsAnAnswerIsAnExtrapolationOrNone() throws IOException {
+        pieces(6);
+        JsonNode deeper =
+                client.get("/api/dips?cloth=SH&target=" + query(ground(4.4))).json();
+        assertThat(deeper.at("/dips/verdict").textValue()).isEqualTo("beyond seen");
+        assertThat(deeper.at("/dips/sentence").textValue()).contains("extrapolation");
+        JsonNode never =
+                client.get("/api/dips?cloth=SH&target=" + query(ground(15))).json();
+        assertThat(never.at("/dips/verdict").textValue()).isEqualTo("not reachable");
+        assertThat(never.at("/dips").has("best")).isFalse();
+        JsonNode pale =
+                client.get("/api/dips?cloth=SH&target=" + query(ground(0.1))).json();
+        assertThat(pale.at("/dips/sentence").textValue()).contains("Lighter than one dip");
+    }
+
+    @Test
+    void aPieceThatTheOthersContradictLiesInTheIntervalAndIsNamed() throws IOException {
+        pieces(DIPS.length);
+        // Said to have had two dips, and as deep as eight or more.
+        piece("V24-050", "2", new Lab(38.3, -4, -24), "");
+        String asked = "cloth=SH&target=38.3,-4,-24";
+        JsonNode answer = client.get("/api/dips?" + asked).json();
+        assertThat(answer.at("/nearest/piece").textValue()).isEqualTo("V24-050");
+        assertThat(answer.at("/nearest/disagrees").booleanValue()).isTrue();
+        assertThat(answer.at("/dips/best").doubleValue()).isGreaterThan(3.4);
+        assertThat(answer.at("/dips/low").doubleValue()).isLessThanOrEqualTo(2);
+        assertThat(client.get("/dips?" + asked).words()).contains("far from the estimate");
+    }
+
+    @Test
+    void aClothThatWasNeverInTheVatBorrowsFromNoOther() throws IOException {
+        pieces(DIPS.length);
+        wiring.archive()
+                .ledger()
+                .write(
+                        "test",
+                        act -> act.create(
+                                Kinds.CLOTH,
+                                new Cloth(
+                                        new ClothId("WC"),
+                                        "wool challis",
+                                        null,
+                                        "",
+                                        null,
+                                        null,
+                                        "",
+                                        "",
+                                        "",
+                                        "",
+                                        null,
+                                        null,
+                                        null,
+                                        "")));
+        for (String asked : new String[] {"cloth=WC", "cloth=WC&vat=Mare", "cloth=SH&vat=Other"}) {
+            JsonNode answer = client.get("/api/dips?" + asked + "&target=" + query(ground(2.7)))
+                    .json();
+            assertThat(answer.get("refused").textValue()).as(asked).contains("no measured piece of this cloth");
+            assertThat(answer.has("dips")).as(asked).isFalse();
+            Answer page = client.get("/dips?" + asked + "&target=" + query(ground(2.7)));
+            assertThat(page.words())
+                    .as(asked)
+                    .contains("no measured piece of this cloth")
+                    .doesNotContain("About ");
+        }
+        assertThat(client.get("/dips?cloth=WC&vat=Mare").text()).contains("<option value=\"WC\" selected");
+    }
+
+    @Test
+    void aClothThatIsNotInTheArchiveIsRefused() throws IOException {
+        pieces(DIPS.length);
+        Answer answer = client.get("/api/dips?cloth=XX&target=" + query(ground(2.7)));
+        assertThat(answer.status()).isEqualTo(400);
+        assertThat(answer.text()).contains("no bolt of cloth", "XX");
+        assertThat(client.get("/dips?cloth=XX").status()).isEqualTo(400);
     }
 
     @Test
     void aTargetThatIsNoColourIsToldBesideItsFieldAndKept() throws IOException {
-        for (int i = 0; i < DIPS.length; i++) {
-            piece("V24-00" + (i + 1), Integer.toString(DIPS[i]), ground(KS[i]), "");
-        }
+        pieces(DIPS.length);
         Answer answer = client.get("/dips?cloth=SH&vat=Mare&target=dark&from=v24-099");
         assertThat(answer.status()).isEqualTo(400);
         assertThat(answer.field("target")).isEqualTo("dark");
@@ -227,20 +307,17 @@ class DipsTest extends Scenario {
 
     @Test
     void underFourDistinctCountsThereIsNoCurveAndTheReasonIsGiven() throws IOException {
-        for (int i = 0; i < 3; i++) {
-            piece("V24-00" + (i + 1), Integer.toString(DIPS[i]), ground(KS[i]), "");
-        }
+        pieces(3);
         JsonNode answer = client.get("/api/dips?cloth=SH&target=36,-3,-26").json();
-        assertThat(answer.get("refused").textValue()).contains("3 distinct dip counts", "four");
+        assertThat(answer.get("refused").textValue()).contains("at least 4 different numbers of dips", "here are 3");
         assertThat(answer.has("dips")).isFalse();
-        assertThat(client.get("/dips?cloth=SH&target=36,-3,-26").words()).contains("needs four");
+        assertThat(client.get("/dips?cloth=SH&target=36,-3,-26").words())
+                .contains("at least 4 different numbers of dips");
     }
 
     @Test
     void aColourThatTheVatDoesNotGiveGetsNoDipsButTheNearestPiece() throws IOException {
-        for (int i = 0; i < DIPS.length; i++) {
-            piece("V24-00" + (i + 1), Integer.toString(DIPS[i]), ground(KS[i]), "");
-        }
+        pieces(DIPS.length);
         // A madder red has a depth too, and the curve alone would name dips for it.
         JsonNode red = client.get("/api/dips?cloth=SH&vat=Mare&target=44,41,31").json();
         assertThat(red.has("dips")).isFalse();
@@ -249,7 +326,7 @@ class DipsTest extends Scenario {
         assertThat(client.get("/dips?cloth=SH&vat=Mare&target=44,41,31").words())
                 .contains("No dips are named", "Nearest measured piece: ")
                 .doesNotContain("About ");
-        JsonNode blue = client.get("/api/dips?cloth=SH&vat=Mare&target=" + query(ground(6.7)))
+        JsonNode blue = client.get("/api/dips?cloth=SH&vat=Mare&target=" + query(ground(1.28)))
                 .json();
         assertThat(blue.get("nearest").get("piece").textValue()).isEqualTo("V24-002");
         assertThat(blue.get("nearest").get("difference").doubleValue()).isLessThan(1);

@@ -3,7 +3,7 @@ package tenterbook.colour.compare;
 import java.util.List;
 import java.util.Locale;
 import tenterbook.colour.space.Lab;
-import tenterbook.colour.space.MeasurementResult;
+import tenterbook.colour.space.LinearRgb;
 import tenterbook.colour.space.SrgbToLab;
 import tenterbook.measure.NumberWords;
 import tenterbook.words.Message;
@@ -14,28 +14,20 @@ import tenterbook.words.Worded;
  * Depth of shade as K/S, absorption over scattering, which unlike lightness is proportional to the dye on the cloth. K/S = (1 −
  * R)² / 2R for an opaque cloth of reflectance R at one wavelength.
  *
- * <p>A photograph has no wavelengths. As a proxy, one linear sRGB channel is taken as reflectance: the <em>darkest</em> of the
- * three, since K/S is commonly read where the dye absorbs most (the red channel for blue cloth, the blue one for yellow).
- * Luminance was not chosen: it weighs green most, and a blue dye hardly darkens it. The channel is wide, so the proxy is not
- * proportional to dye, and deep shades level off early; the picture's white must be that of a grey card. Such a reading is
- * compared with its own channel only.
+ * <p>A photograph has no wavelengths, so something of it stands in for reflectance. For pieces of many photographs it is the
+ * luminance Y: an error of a photograph moves it least. One ΔE changes ln K/S of the sample archive's blues by 0.07 to 0.09
+ * in Y and by 0.10 to 0.27 in the red channel, which such blues nearly exhaust (computed). Within one photograph the
+ * <em>darkest</em> linear sRGB channel is used, since K/S is commonly read where the dye absorbs most; a channel is wide, so
+ * deep shades level off early, and is compared with itself only.
  *
  * @see "Kubelka and Munk 1931, Ein Beitrag zur Optik der Farbanstriche, Z. tech. Phys. 12, 593-601"
  */
 public final class DepthOfShade {
-    /** Greatest excess over 1 of a white channel that is attributed to rounding and read as 1. */
-    private static final double WHITE_SLACK = 1e-4;
-
     /** A channel of a picture, linear light. */
     public enum Channel implements Worded {
         RED,
         GREEN,
         BLUE;
-
-        /** As in {@link ShadeReading#band()}. */
-        public String band() {
-            return name().toLowerCase(Locale.ROOT) + " channel";
-        }
 
         @Override
         public Message word() {
@@ -78,22 +70,13 @@ public final class DepthOfShade {
     }
 
     /**
-     * A proxy from a colour of a calibrated photograph.
+     * Depth of a colour of a photograph, its relative luminance Y taken as reflectance.
      *
-     * @param channel one for the whole series; see {@link #darkestChannel}
-     * @return refused where the channel is 0 (too deep for sRGB) or above white
+     * @return above 0: Y is held to that of L* 1 and 99, beyond which a photograph of cloth shows no difference
      */
-    public static MeasurementResult<ShadeReading> byPhoto(Lab colour, Channel channel) {
-        double linear = channel.of(colour);
-        if (linear <= 0) {
-            return MeasurementResult.refused(
-                    Message.of("colour.depth-without-light", "colour", colour.text(), "channel", channel));
-        }
-        if (linear > 1 + WHITE_SLACK) {
-            return MeasurementResult.refused(
-                    Message.of("colour.depth-above-white", "colour", colour.text(), "channel", channel));
-        }
-        return MeasurementResult.found(new ShadeReading(ks(Math.min(1, linear)), channel.band()));
+    public static double byPhoto(Lab colour) {
+        double lightness = Math.max(1, Math.min(99, colour.lightness()));
+        return ks(LinearRgb.of(new Lab(lightness, 0, 0)).luminance());
     }
 
     /**

@@ -28,10 +28,6 @@ public record DipCount(int low, int high) {
         return (low + high) / 2.0;
     }
 
-    int choices() {
-        return high - low + 1;
-    }
-
     /** {@code 6} or {@code 6 to 8}. */
     public String text() {
         return low == high

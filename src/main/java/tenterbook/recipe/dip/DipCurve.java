@@ -1,74 +1,49 @@
 package tenterbook.recipe.dip;
 
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import tenterbook.measure.NumberWords;
 import tenterbook.words.Refusal;
 
 /**
- * Depth of shade after n dips: K/S(n) = c + A (1 − e^(−b n)). Each dip adds the same share of what the cloth can still
- * take up, so the shade levels off. The form is a description that fits dyeing to exhaustion (first-order uptake,
- * common practice), not a law of any vat.
+ * The form in which depth of shade grows with the dips n, up to a constant factor: 1 − e^(−(b n)^p). With p = 1 each dip adds the
+ * same share of what the cloth can still take up (first-order uptake, common practice); below 1 the first dips count for more,
+ * above 1 for less. Where b n is small it is the power n^p, a straight line for p = 1. A description, not a law of any vat.
  *
- * @param base c, K/S of the undyed cloth, 0 or more
- * @param rise A, K/S that endless dipping would add, above 0
- * @param rate b, share taken per dip in the limit of small steps, per dip, above 0
+ * @param rate b, per dip, above 0
+ * @param power p, above 0
  */
-public record DipCurve(double base, double rise, double rate) {
-    /** @throws IllegalArgumentException if a number is out of its range, NaN or infinite */
+public record DipCurve(double rate, double power) {
+    /** @throws IllegalArgumentException if a number is not above 0, or infinite */
     public DipCurve {
-        if (!(base >= 0 && rise > 0 && rate > 0) || !Double.isFinite(base + rise + rate)) {
-            throw Refusal.of(
-                    "recipe.dip-curve",
-                    "base",
-                    NumberWords.plain(base),
-                    "rise",
-                    NumberWords.plain(rise),
-                    "rate",
-                    NumberWords.plain(rate));
+        if (!(rate > 0 && power > 0) || !Double.isFinite(rate + power)) {
+            throw Refusal.of("recipe.dip-curve", "rate", NumberWords.plain(rate), "power", NumberWords.plain(power));
         }
     }
 
-    /** K/S after {@code dips}, which may be a fraction; 0 or more. */
+    /** Natural logarithm of the form after {@code dips}, above 0 and possibly a fraction: negative, growing towards 0. */
     public double at(double dips) {
-        return base - rise * Math.expm1(-rate * dips);
+        return Math.log(-Math.expm1(-Math.pow(rate * dips, power)));
     }
 
-    /** The depth that endless dipping approaches and never passes. */
-    public double limit() {
-        return base + rise;
-    }
-
-    /** The dips that give this K/S: 0 at or below {@code base}, infinite at or above {@link #limit()}. */
-    public double dipsFor(double ks) {
-        if (ks <= base) {
-            return 0;
-        }
-        return ks >= limit() ? Double.POSITIVE_INFINITY : -Math.log1p(-(ks - base) / rise) / rate;
-    }
-
-    /** The dips that take a piece from one K/S to another on a curve of this limit and rate; 0 where none are needed. */
-    public double dipsBetween(double now, double target) {
-        if (target <= now) {
-            return 0;
-        }
-        return target >= limit() ? Double.POSITIVE_INFINITY : Math.log((limit() - now) / (limit() - target)) / rate;
-    }
-
-    /** The mean over every whole number of dips in a range: the expected shade of a piece with that count. */
+    /** The mean over every whole number of dips in a range; an undyed cloth, which has no logarithm, is left out. */
     double mean(DipCount dips) {
-        double sum = 0;
-        for (int n = dips.low(); n <= dips.high(); n++) {
-            sum += at(n);
-        }
-        return sum / dips.choices();
+        return average(dips, this::at);
     }
 
-    /** Variance of the shade due to the range of the count alone; 0 for a counted piece. */
+    /** Variance due to the range of the count alone; 0 for a counted piece. */
     double vagueness(DipCount dips) {
-        double mean = mean(dips);
-        double sum = 0;
-        for (int n = dips.low(); n <= dips.high(); n++) {
-            sum += (at(n) - mean) * (at(n) - mean);
+        if (dips.low() == dips.high()) {
+            return 0;
         }
-        return sum / dips.choices();
+        double mean = mean(dips);
+        return average(dips, n -> (at(n) - mean) * (at(n) - mean));
+    }
+
+    private static double average(DipCount dips, DoubleUnaryOperator figure) {
+        return IntStream.rangeClosed(Math.max(1, dips.low()), dips.high())
+                .mapToDouble(n -> figure.applyAsDouble(n))
+                .average()
+                .orElseThrow();
     }
 }

@@ -3,9 +3,9 @@ package tenterbook.recipe.dip;
 import tenterbook.colour.space.Interval;
 
 /**
- * A figure from a curve.
+ * The depth of a piece as a curve has it.
  *
- * @param value best estimate; may be infinite where no number of dips suffices
- * @param plausible 95 % interval; an end not bounded by the points is infinite
+ * @param value K/S, best estimate
+ * @param plausible where nine in ten pieces lie
  */
 public record DipEstimate(double value, Interval plausible) {}

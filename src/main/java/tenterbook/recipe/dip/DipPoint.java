@@ -1,33 +1,30 @@
 package tenterbook.recipe.dip;
 
-import tenterbook.colour.compare.ShadeReading;
 import tenterbook.words.Refusal;
 
 /**
  * A measured piece as a point of a dip curve.
  *
  * @param dips how many it had
- * @param shade its depth
+ * @param ks its depth of shade K/S, above 0 and finite
  * @param source the piece's number
- * @param group its cloth and vat
  */
-public record DipPoint(DipCount dips, ShadeReading shade, String source, Group group) {
+public record DipPoint(DipCount dips, double ks, String source) {
+    /** @throws IllegalArgumentException if the depth is no number above 0, or the dips or the piece are missing */
     public DipPoint {
-        if (dips == null || shade == null || source == null || source.isBlank() || group == null) {
+        if (dips == null || !(ks > 0) || Double.isInfinite(ks) || source == null || source.isBlank()) {
             throw Refusal.of(
                     "recipe.dip-point",
                     "dips",
                     String.valueOf(dips),
-                    "shade",
-                    String.valueOf(shade),
+                    "ks",
+                    String.valueOf(ks),
                     "source",
-                    String.valueOf(source),
-                    "group",
-                    String.valueOf(group));
+                    String.valueOf(source));
         }
     }
 
-    double ks() {
-        return shade.ks();
+    double logDepth() {
+        return Math.log(ks);
     }
 }

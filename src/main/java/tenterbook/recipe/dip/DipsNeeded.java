@@ -11,19 +11,21 @@ import tenterbook.words.Written;
  *
  * @param verdict kind of answer; decides whether the number is usable
  * @param more whether the dips come on top of those the piece has had
- * @param best dips, a fraction; 0 where the depth is there already, infinite where none suffice
- * @param plausible 95 % interval for one further piece; the high end is infinite where unbounded
- * @param evidence the measured pieces nearest to the answer, nearest first; at most six
+ * @param best dips, a fraction: as likely too many as too few. 0 where the depth is there already, infinite where none suffice
+ * @param plausible holds the dips of nine in ten pieces, and {@code best}
+ * @param evidence the measured pieces nearest in depth, nearest first; at most three
  */
 public record DipsNeeded(Verdict verdict, boolean more, double best, Interval plausible, List<DipPoint> evidence) {
     public enum Verdict {
-        /** Within the range of dips seen. */
+        /** Within the depths and dips of the measured pieces. */
         WITHIN,
-        /** On the curve, but beyond the dips of any measured piece. */
+        /** Extrapolated: lighter, or fewer dips, than any measured piece. */
+        BELOW_SEEN,
+        /** Extrapolated: deeper, or more dips, than any measured piece. */
         BEYOND_SEEN,
-        /** Deeper than the shade at which this curve plausibly levels off. */
+        /** Deeper than twice the most dips seen would plausibly give. */
         NOT_REACHABLE,
-        /** No deeper than the cloth, or the piece, already is. */
+        /** Lighter than one dip plausibly gives, or no deeper than the piece already is. */
         ALREADY_DEEPER
     }
 
@@ -31,38 +33,32 @@ public record DipsNeeded(Verdict verdict, boolean more, double best, Interval pl
         evidence = List.copyOf(evidence);
     }
 
+    /** The same answer with an interval that also holds these dips, which a piece of the same colour has had. */
+    public DipsNeeded holding(DipCount dips) {
+        Interval wider = new Interval(Math.min(plausible.low(), dips.low()), Math.max(plausible.high(), dips.high()));
+        return new DipsNeeded(verdict, more, best, wider, evidence);
+    }
+
     public Written sentence() {
         return switch (verdict) {
-            case ALREADY_DEEPER -> Message.of(more ? "recipe.needed.piece-deeper" : "recipe.needed.cloth-deeper");
+            case ALREADY_DEEPER -> Message.of(more ? "recipe.needed.piece-deeper" : "recipe.needed.one-dip-deeper");
             case NOT_REACHABLE -> Message.of("recipe.needed.out-of-reach");
-            case BEYOND_SEEN ->
-                Double.isFinite(best)
-                        ? Message.of("recipe.needed.beyond-seen-about", "best", number(best), "more", more)
-                        : Message.of("recipe.needed.beyond-seen");
-            case WITHIN ->
-                plausible.bounded()
-                        ? Message.of(
-                                "recipe.needed.within",
-                                "best",
-                                number(best),
-                                "more",
-                                more,
-                                "low",
-                                number(plausible.low()),
-                                "high",
-                                number(plausible.high()))
-                        : Message.of(
-                                "recipe.needed.within-open",
-                                "best",
-                                number(best),
-                                "more",
-                                more,
-                                "low",
-                                number(plausible.low()));
+            case BELOW_SEEN -> about("recipe.needed.below-seen");
+            case BEYOND_SEEN -> about("recipe.needed.beyond-seen");
+            case WITHIN -> about("recipe.needed.within");
         };
     }
 
-    private static Written number(double dips) {
-        return NumberWords.decimals(dips, 1);
+    private Message about(String key) {
+        return Message.of(
+                key,
+                "best",
+                NumberWords.decimals(best, 1),
+                "more",
+                more,
+                "low",
+                NumberWords.decimals(plausible.low(), 1),
+                "high",
+                NumberWords.decimals(plausible.high(), 1));
     }
 }

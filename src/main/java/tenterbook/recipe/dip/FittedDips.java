@@ -1,85 +1,48 @@
 package tenterbook.recipe.dip;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
-import org.hipparchus.distribution.continuous.TDistribution;
-import tenterbook.colour.compare.ShadeReading;
+import org.hipparchus.special.Erf;
 import tenterbook.colour.space.Interval;
-import tenterbook.colour.space.MeasurementResult;
 import tenterbook.measure.NumberWords;
+import tenterbook.recipe.dip.DipFit.Candidate;
 import tenterbook.recipe.dip.DipsNeeded.Verdict;
-import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
-/** A dip curve with its points and its uncertainty. Immutable. All depths are K/S on {@link #scale()}; all intervals 95 %. */
+/**
+ * The dip curves that the pieces of one cloth in one vat allow, each with its probability. Immutable. Depths are K/S; intervals
+ * hold nine in ten pieces.
+ *
+ * <p>A question for dips is answered by Bayes' rule over a grid of dips. Before the colour is known, every ratio of dips counts
+ * alike from half a dip to the most dips seen; beyond, the probability falls with the square of the dips and ends at twice
+ * the most seen, so that a vat that no longer gets deeper does not suggest endless dips.
+ */
 public final class FittedDips {
-    private static final double UPPER = 0.975;
-    private static final int EVIDENCE = 6;
-    /** An upper end is unbounded if not found within this multiple of the most dips seen. */
-    private static final double SEARCHED = 4;
+    /** On either side. By the model alone 0.05 would do; that held 92 to 93 % of the pieces left out (DipAccuracyTest). */
+    private static final double TAIL = 0.06;
+    /** Standard deviations from the middle of a normal distribution to its 95 % mark. */
+    private static final double REACH = 1.645;
 
-    private final DipCurve curve;
-    private final Plausible plausible;
-    private final double scatter;
-    private final double reach;
+    private static final double FEWEST = 0.5;
+    private static final double FARTHEST = 2;
+    private static final int STEPS = 64;
+    private static final int EVIDENCE = 3;
+
+    private final List<Candidate> candidates;
     private final List<DipPoint> points;
     private final double mostSeen;
-    private final ShadeReading like;
-    private final OptionalDouble leaveOneOut;
+    private final double fewestSeen;
 
-    /**
-     * @param scatter standard deviation of a piece about the curve, K/S
-     * @param spare degrees of freedom behind it
-     */
-    FittedDips(
-            DipCurve curve,
-            Plausible plausible,
-            double scatter,
-            double spare,
-            List<DipPoint> points,
-            List<DipPoint> archive,
-            OptionalDouble leaveOneOut) {
-        this.curve = curve;
-        this.plausible = plausible;
-        this.scatter = scatter;
-        this.reach = scatter * new TDistribution(spare).inverseCumulativeProbability(UPPER);
+    FittedDips(List<Candidate> candidates, List<DipPoint> points) {
+        this.candidates = candidates;
         this.points = List.copyOf(points);
-        this.mostSeen = archive.stream().mapToInt(p -> p.dips().high()).max().orElseThrow();
-        this.like = archive.get(0).shade();
-        this.leaveOneOut = leaveOneOut;
+        this.mostSeen = points.stream().mapToInt(p -> p.dips().high()).max().orElseThrow();
+        this.fewestSeen = points.stream().mapToInt(p -> p.dips().low()).min().orElseThrow();
     }
 
-    static FittedDips alone(Sample sample, DipCurve curve) {
-        int spare = sample.size() - 3;
-        double sum = 0;
-        for (int i = 0; i < sample.size(); i++) {
-            DipCurve others = new Profile(sample.without(i)).best();
-            double miss = others == null ? sample.ks(i) : sample.ks(i) - others.mean(sample.dips(i));
-            sum += miss * miss;
-        }
-        return new FittedDips(
-                curve,
-                new LikelyCurves(sample, curve),
-                Math.sqrt(sample.squares(curve) / spare),
-                spare,
-                sample.points,
-                sample.points,
-                OptionalDouble.of(Math.sqrt(sum / sample.size())));
-    }
-
-    public DipCurve curve() {
-        return curve;
-    }
-
-    /** The points of this curve's group; of a curve without groups, all of them. */
     public List<DipPoint> points() {
         return points;
-    }
-
-    /** Source of the readings: {@code a photograph, red channel}. */
-    public String scale() {
-        return like.scale();
     }
 
     /** The most dips that any measured piece may have had. */
@@ -87,137 +50,183 @@ public final class FittedDips {
         return mostSeen;
     }
 
-    /** Standard deviation of the pieces about the curve, K/S. */
-    public double residualSpread() {
-        return scatter;
+    /** Standard deviation of the pieces about the curve, as a part of their depth. */
+    public double spread() {
+        return Math.expm1(logSpread());
+    }
+
+    private double logSpread() {
+        return candidates.stream()
+                .mapToDouble(each -> each.weight() * each.spread())
+                .sum();
     }
 
     /**
-     * Leave-one-out error: root mean square of K/S over all points, each predicted from the others. Empty for a curve that
-     * borrows from other groups.
+     * By what factor an answer is off, 1 or more: the geometric mean over all pieces, each asked for its own depth with the
+     * curve of the others.
      */
-    public OptionalDouble leaveOneOutError() {
-        return leaveOneOut;
-    }
-
-    public Interval base() {
-        return plausible.range(DipCurve::base);
-    }
-
-    /** A; the high end is infinite where a straight line fits as well. */
-    public Interval rise() {
-        return open(plausible.range(DipCurve::rise));
-    }
-
-    /** b per dip; the low end is 0 where a straight line fits as well. */
-    public Interval rate() {
-        Interval rate = plausible.range(DipCurve::rate);
-        return plausible.endless() ? new Interval(0, rate.high()) : rate;
-    }
-
-    /** Where the shade plausibly levels off; the high end is infinite where a straight line fits as well. */
-    public Interval limit() {
-        return open(plausible.range(DipCurve::limit));
-    }
-
-    private Interval open(Interval interval) {
-        return plausible.endless() ? new Interval(interval.low(), Double.POSITIVE_INFINITY) : interval;
+    public double averageError() {
+        double sum = 0;
+        for (DipPoint left : points) {
+            List<DipPoint> others =
+                    points.stream().filter(point -> point != left).toList();
+            double best = new FittedDips(DipFit.candidates(others), others).dips(left.logDepth())[1];
+            sum += Math.abs(Math.log(best / left.dips().middle()));
+        }
+        return Math.exp(sum / points.size());
     }
 
     /**
-     * The mean depth of many pieces of so many dips.
+     * The depth of one further piece.
      *
-     * @param dips 0 or more
+     * @param dips above 0
      */
-    public DipEstimate curveAt(double dips) {
-        checked("recipe.curve.number-of-dips", dips);
-        return new DipEstimate(curve.at(dips), plausible.range(c -> c.at(dips)));
-    }
-
-    /** The depth of one further piece; its interval adds the uncertainty of the curve and the scatter of pieces as squares. */
     public DipEstimate pieceAt(double dips) {
-        DipEstimate mean = curveAt(dips);
-        double down = Math.hypot(mean.value() - mean.plausible().low(), reach);
-        double up = Math.hypot(mean.plausible().high() - mean.value(), reach);
-        return new DipEstimate(mean.value(), new Interval(Math.max(0, mean.value() - down), mean.value() + up));
+        if (!(dips > 0) || Double.isInfinite(dips)) {
+            throw Refusal.of("recipe.curve.number-of-dips", "found", NumberWords.plain(dips));
+        }
+        double mean = 0;
+        double square = 0;
+        for (Candidate each : candidates) {
+            double middle = each.level() + each.curve().at(dips);
+            mean += each.weight() * middle;
+            square += each.weight() * (middle * middle + each.spread() * each.spread() + each.doubt());
+        }
+        double reach = REACH * Math.sqrt(square - mean * mean);
+        return new DipEstimate(Math.exp(mean), new Interval(Math.exp(mean - reach), Math.exp(mean + reach)));
     }
 
     /**
      * The dips for a depth, counted from the undyed cloth.
      *
-     * @param targetKs K/S on {@link #scale()}, 0 or more
-     * @throws IllegalArgumentException if negative, NaN or infinite
+     * @param targetKs K/S above 0
+     * @throws IllegalArgumentException if not above 0, NaN or infinite
      */
     public DipsNeeded dipsFor(double targetKs) {
-        checked("recipe.curve.depth", targetKs);
-        double best = curve.dipsFor(targetKs);
-        Verdict verdict = targetKs <= curve.base() ? Verdict.ALREADY_DEEPER : verdict(targetKs);
-        return new DipsNeeded(verdict, false, best, dipsAround(targetKs), evidence(targetKs));
+        double target = Math.log(checked(targetKs));
+        List<DipPoint> evidence = evidence(target);
+        if (chance(each -> normal(target - each.level() - each.curve().at(FEWEST), oneFurther(each))) < TAIL) {
+            return already(false, evidence);
+        }
+        if (chance(each -> normal(each.level() + each.curve().at(FARTHEST * mostSeen) - target, oneFurther(each)))
+                < TAIL) {
+            return never(false, evidence);
+        }
+        double[] dips = dips(target);
+        return new DipsNeeded(verdict(target, dips[1]), false, dips[1], new Interval(dips[0], dips[2]), evidence);
     }
 
     /**
-     * The further dips for a piece whose depth was read. The interval has the uncertainty of the curve alone, since the reading
-     * shows how this piece takes the dye.
+     * The further dips for a piece. Its own depth shows how this piece takes the dye, so only the way on from there is
+     * uncertain: by the form of the curve, and by the spread of one piece for what is still to come.
      *
-     * @return refused where the reading is on another scale than the curve
+     * @param targetKs K/S above 0
      */
-    public MeasurementResult<DipsNeeded> moreDips(ShadeReading now, double targetKs) {
-        checked("recipe.curve.depth", targetKs);
-        if (!now.sameScale(like)) {
-            return MeasurementResult.refused(
-                    Message.of("recipe.curve.other-scale", "piece", now.scale(), "curve", scale())
-                            .inEnglish());
+    public DipsNeeded moreDips(DipPoint from, double targetKs) {
+        double target = Math.log(checked(targetKs));
+        double deeper = target - from.logDepth();
+        List<DipPoint> evidence = evidence(target);
+        double had = from.dips().middle();
+        double farthest = FARTHEST * Math.max(mostSeen, had);
+        if (deeper <= 0) {
+            return already(true, evidence);
         }
-        double best = curve.dipsBetween(now.ks(), targetKs);
-        Interval further = plausible.range(c -> c.dipsBetween(now.ks(), targetKs));
-        Verdict verdict = best == 0 ? Verdict.ALREADY_DEEPER : verdict(targetKs);
-        return MeasurementResult.found(new DipsNeeded(verdict, true, best, further, evidence(targetKs)));
+        if (chance(each -> normal(each.curve().at(farthest) - each.curve().at(had) - deeper, each.spread())) < TAIL) {
+            return never(true, evidence);
+        }
+        double[] dips = quantiles(
+                FEWEST / 2,
+                farthest - had,
+                had,
+                (each, more) -> density(
+                        deeper - each.curve().at(had + more) + each.curve().at(had), each.spread()));
+        return new DipsNeeded(verdict(target, had + dips[1]), true, dips[1], new Interval(dips[0], dips[2]), evidence);
     }
 
-    private Verdict verdict(double targetKs) {
-        if (targetKs > limit().high()) {
-            return Verdict.NOT_REACHABLE;
+    private Verdict verdict(double target, double dips) {
+        double slack = logSpread();
+        double[] seen = points.stream().mapToDouble(DipPoint::logDepth).sorted().toArray();
+        if (dips > mostSeen || target > seen[seen.length - 1] + slack) {
+            return Verdict.BEYOND_SEEN;
         }
-        return curve.dipsFor(targetKs) > mostSeen ? Verdict.BEYOND_SEEN : Verdict.WITHIN;
+        return dips < fewestSeen || target < seen[0] - slack ? Verdict.BELOW_SEEN : Verdict.WITHIN;
     }
 
-    /** From the first dips that might give the depth to one piece, to the first that give it to nearly all. */
-    private Interval dipsAround(double targetKs) {
-        return new Interval(
-                first(n -> pieceAt(n).plausible().high() >= targetKs),
-                first(n -> pieceAt(n).plausible().low() >= targetKs));
+    private static DipsNeeded already(boolean more, List<DipPoint> evidence) {
+        return new DipsNeeded(Verdict.ALREADY_DEEPER, more, 0, new Interval(0, more ? 0 : 1), evidence);
     }
 
-    private double first(java.util.function.DoublePredicate enough) {
-        double high = SEARCHED * Math.max(1, mostSeen);
-        if (!enough.test(high)) {
-            return Double.POSITIVE_INFINITY;
+    private DipsNeeded never(boolean more, List<DipPoint> evidence) {
+        Interval endless = new Interval(mostSeen, Double.POSITIVE_INFINITY);
+        return new DipsNeeded(Verdict.NOT_REACHABLE, more, Double.POSITIVE_INFINITY, endless, evidence);
+    }
+
+    private double[] dips(double target) {
+        return quantiles(
+                FEWEST,
+                FARTHEST * mostSeen,
+                0,
+                (each, n) -> density(target - each.level() - each.curve().at(n), oneFurther(each)));
+    }
+
+    private interface Likelihood {
+        double of(Candidate candidate, double dips);
+    }
+
+    private interface Part {
+        double of(Candidate candidate);
+    }
+
+    private double chance(Part part) {
+        return candidates.stream()
+                .mapToDouble(each -> each.weight() * part.of(each))
+                .sum();
+    }
+
+    /** The middle of the probability and the ends that leave a tail on either side: low end, middle, high end. */
+    private double[] quantiles(double low, double high, double had, Likelihood likelihood) {
+        double step = Math.log(high / low) / STEPS;
+        double[] below = new double[STEPS + 1];
+        for (int i = 0; i < STEPS; i++) {
+            double dips = low * Math.exp((i + 0.5) * step);
+            double over = Math.max(1, (had + dips) / mostSeen);
+            below[i + 1] = below[i] + chance(each -> likelihood.of(each, dips)) / (over * over);
         }
-        double low = 0;
-        if (enough.test(low)) {
-            return 0;
-        }
-        while (high - low > 1e-3) {
-            double middle = (low + high) / 2;
-            if (enough.test(middle)) {
-                high = middle;
-            } else {
-                low = middle;
+        double[] shares = {TAIL, 0.5, 1 - TAIL};
+        for (int k = 0; k < shares.length; k++) {
+            double wanted = shares[k] * below[STEPS];
+            int i = 1;
+            while (i < STEPS && below[i] < wanted) {
+                i++;
             }
+            shares[k] = low * Math.exp((i - 1 + (wanted - below[i - 1]) / (below[i] - below[i - 1])) * step);
         }
-        return high;
+        return shares;
     }
 
-    private List<DipPoint> evidence(double targetKs) {
-        return points.stream()
-                .sorted(Comparator.comparingDouble(point -> Math.abs(point.ks() - targetKs)))
-                .limit(EVIDENCE)
-                .toList();
+    /** Standard deviation of one further piece whose curve is a candidate, in ln K/S. */
+    private static double oneFurther(Candidate each) {
+        return Math.sqrt(each.spread() * each.spread() + each.doubt());
     }
 
-    private static void checked(String refusal, double value) {
-        if (!(value >= 0) || Double.isInfinite(value)) {
-            throw Refusal.of(refusal, "found", NumberWords.plain(value));
+    private static double density(double miss, double spread) {
+        return Math.exp(-miss * miss / (2 * spread * spread)) / spread;
+    }
+
+    private static double normal(double miss, double spread) {
+        return 0.5 * Erf.erfc(-miss / (spread * Math.sqrt(2)));
+    }
+
+    private List<DipPoint> evidence(double target) {
+        List<DipPoint> nearest = new ArrayList<>(points);
+        nearest.sort(Comparator.comparingDouble(point -> Math.abs(point.logDepth() - target)));
+        return nearest.subList(0, Math.min(EVIDENCE, nearest.size()));
+    }
+
+    private static double checked(double ks) {
+        if (!(ks > 0) || Double.isInfinite(ks)) {
+            throw Refusal.of("recipe.curve.depth", "found", NumberWords.plain(ks));
         }
+        return ks;
     }
 }

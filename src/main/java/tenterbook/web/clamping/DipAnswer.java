@@ -1,12 +1,9 @@
 package tenterbook.web.clamping;
 
-import static tenterbook.web.page.Words.w;
-
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import tenterbook.colour.space.Interval;
 import tenterbook.colour.space.Lab;
 import tenterbook.facts.DipEvidence.Dyed;
 import tenterbook.facts.DipQuestion;
@@ -22,17 +19,11 @@ final class DipAnswer {
         Map<String, Object> answer = new LinkedHashMap<>();
         answer.put("cloth", question.group().cloth());
         answer.put("vat", question.group().vat());
-        answer.put("scale", w("dips.scale", "band", question.channel().band()));
         answer.put("uncalibrated", question.uncalibrated());
-        answer.put("borrowed", question.borrowed());
         answer.put("points", question.inOrder().stream().map(DipAnswer::point).toList());
         question.curve().value().ifPresent(fitted -> {
-            answer.put("formula", "K/S(n) = c + A(1 − e^(−b n))");
-            answer.put("c", figure(fitted.curve().base(), fitted.base()));
-            answer.put("A", figure(fitted.curve().rise(), fitted.rise()));
-            answer.put("b", figure(fitted.curve().rate(), fitted.rate()));
-            answer.put("residualSpread", fitted.residualSpread());
-            fitted.leaveOneOutError().ifPresent(error -> answer.put("leaveOneOutError", error));
+            answer.put("spread", fitted.spread());
+            answer.put("averageError", fitted.averageError());
             answer.put("mostDipsSeen", fitted.mostDipsSeen());
         });
         if (question.curve().value().isEmpty()) {
@@ -40,7 +31,7 @@ final class DipAnswer {
         }
         if (question.target() != null) {
             answer.put("target", target);
-            question.target().value().ifPresent(shade -> answer.put("targetDepth", shade.ks()));
+            question.target().value().ifPresent(ks -> answer.put("targetDepth", ks));
             if (question.target().value().isEmpty()) {
                 answer.put("targetRefused", question.target().refusal());
             }
@@ -48,6 +39,7 @@ final class DipAnswer {
         if (question.nearest() != null) {
             Map<String, Object> nearest = point(question.nearest().dyed());
             nearest.put("difference", question.nearest().difference());
+            nearest.put("disagrees", question.nearest().disagrees());
             answer.put("nearest", nearest);
         }
         if (question.needed() != null) {
@@ -57,10 +49,7 @@ final class DipAnswer {
             answer.put("moreRefused", moreRefused);
         }
         if (question.more() != null) {
-            question.more().value().ifPresent(more -> answer.put("moreDips", needed(more)));
-            if (question.more().value().isEmpty()) {
-                answer.put("moreRefused", question.more().refusal());
-            }
+            answer.put("moreDips", needed(question.more()));
         }
         return answer;
     }
@@ -78,15 +67,7 @@ final class DipAnswer {
         return point;
     }
 
-    private static Map<String, Object> figure(double value, Interval interval) {
-        Map<String, Object> figure = new LinkedHashMap<>();
-        figure.put("value", value);
-        put(figure, "low", interval.low());
-        put(figure, "high", interval.high());
-        return figure;
-    }
-
-    /** JSON has no infinity: an end that the points do not bound is left out. */
+    /** JSON has no infinity: it is left out. */
     private static void put(Map<String, Object> figure, String name, double value) {
         if (Double.isFinite(value)) {
             figure.put(name, value);

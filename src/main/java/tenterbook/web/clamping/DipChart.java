@@ -3,6 +3,8 @@ package tenterbook.web.clamping;
 import static tenterbook.web.page.Words.w;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
@@ -15,16 +17,17 @@ import tenterbook.recipe.dip.DipEstimate;
 import tenterbook.recipe.dip.FittedDips;
 
 /**
- * The chart of a dip curve, in its own units: 100 across, 60 down.
+ * The chart of a dip curve from half a dip on, in its own units: 100 across, 60 down.
  *
  * @param curve points of the polyline in SVG syntax
- * @param band outline of the 95 % band, empty where it is unbounded
+ * @param band outline of where nine in ten further pieces lie
  * @param targetY height of the target, negative where there is none or it lies above the chart
  * @param across numbers along the axis of dips
  * @param up numbers along the axis of K/S
  */
 public record DipChart(List<Mark> points, String curve, String band, double targetY, List<Mark> across, List<Mark> up) {
     private static final int SEGMENTS = 60;
+    private static final double FEWEST = 0.5;
 
     /** A point, or a number beside an axis. */
     public record Mark(double x, double y, String label, String fill, String number) {}
@@ -42,15 +45,19 @@ public record DipChart(List<Mark> points, String curve, String band, double targ
 
     static DipChart of(DipQuestion question, FittedDips fitted) {
         double most = Math.max(8, fitted.mostDipsSeen() * 1.3);
-        List<DipEstimate> along = IntStream.rangeClosed(0, SEGMENTS)
-                .mapToObj(i -> fitted.pieceAt(most * i / SEGMENTS))
-                .toList();
+        double[] dips = IntStream.rangeClosed(0, SEGMENTS)
+                .mapToDouble(i -> FEWEST + (most - FEWEST) * i / SEGMENTS)
+                .toArray();
+        List<DipEstimate> along = Arrays.stream(dips).mapToObj(fitted::pieceAt).toList();
         Axes axes = new Axes(most, mostKs(along));
-        boolean bounded = along.stream().allMatch(each -> each.plausible().bounded());
+        List<String> band = line(dips, along, each -> each.plausible().high(), axes);
+        List<String> lower = line(dips, along, each -> each.plausible().low(), axes);
+        Collections.reverse(lower);
+        band.addAll(lower);
         return new DipChart(
                 points(question, axes),
-                String.join(" ", line(along, DipEstimate::value, axes)),
-                bounded ? band(along, axes) : "",
+                String.join(" ", line(dips, along, DipEstimate::value, axes)),
+                String.join(" ", band),
                 targetY(question, axes),
                 across(axes),
                 up(axes));
@@ -58,51 +65,40 @@ public record DipChart(List<Mark> points, String curve, String band, double targ
 
     /** Room for the curve and, as far as it stays below twice the curve, for the band. */
     private static double mostKs(List<DipEstimate> along) {
-        double top = 1;
-        for (DipEstimate each : along) {
-            double high =
-                    each.plausible().bounded() ? Math.min(each.plausible().high(), 2 * each.value()) : each.value();
-            top = Math.max(top, Math.max(each.value(), high));
-        }
-        return top * 1.05;
+        return along.stream()
+                        .mapToDouble(each -> Math.min(each.plausible().high(), 2 * each.value()))
+                        .max()
+                        .orElseThrow()
+                * 1.05;
     }
 
-    private static List<String> line(List<DipEstimate> along, ToDoubleFunction<DipEstimate> ks, Axes axes) {
+    private static List<String> line(
+            double[] dips, List<DipEstimate> along, ToDoubleFunction<DipEstimate> ks, Axes axes) {
         List<String> line = new ArrayList<>();
-        for (int i = 0; i <= SEGMENTS; i++) {
-            double shown = Math.max(0, Math.min(axes.mostKs, ks.applyAsDouble(along.get(i))));
-            line.add(String.format(Locale.ROOT, "%.2f,%.2f", 100.0 * i / SEGMENTS, axes.y(shown)));
+        for (int i = 0; i < dips.length; i++) {
+            double shown = Math.min(axes.mostKs, ks.applyAsDouble(along.get(i)));
+            line.add(String.format(Locale.ROOT, "%.2f,%.2f", axes.x(dips[i]), axes.y(shown)));
         }
         return line;
-    }
-
-    private static String band(List<DipEstimate> along, Axes axes) {
-        List<String> outline = line(along, each -> each.plausible().high(), axes);
-        List<String> lower = line(along, each -> each.plausible().low(), axes);
-        for (int i = SEGMENTS; i >= 0; i--) {
-            outline.add(lower.get(i));
-        }
-        return String.join(" ", outline);
     }
 
     private static List<Mark> points(DipQuestion question, Axes axes) {
         List<Mark> points = new ArrayList<>();
         for (Dyed each : question.inOrder()) {
-            DepthOfShade.byPhoto(each.ground(), question.channel())
-                    .value()
-                    .ifPresent(shade -> points.add(new Mark(
-                            axes.x(each.dips().middle()),
-                            axes.y(Math.min(shade.ks(), axes.mostKs)),
-                            w(
-                                    "dips.point",
-                                    "piece",
-                                    each.piece(),
-                                    "dips",
-                                    each.dips().text(),
-                                    "ks",
-                                    NumberWords.decimals(shade.ks(), 2)),
-                            each.ground().srgb().hex(),
-                            each.piece())));
+            double ks = DepthOfShade.byPhoto(each.ground());
+            points.add(new Mark(
+                    axes.x(each.dips().middle()),
+                    axes.y(Math.min(ks, axes.mostKs)),
+                    w(
+                            "dips.point",
+                            "piece",
+                            each.piece(),
+                            "dips",
+                            each.dips().text(),
+                            "ks",
+                            NumberWords.decimals(ks, 2)),
+                    each.ground().srgb().hex(),
+                    each.piece()));
         }
         return points;
     }
@@ -113,8 +109,8 @@ public record DipChart(List<Mark> points, String curve, String band, double targ
         }
         return question.target()
                 .value()
-                .filter(shade -> shade.ks() <= axes.mostKs)
-                .map(shade -> axes.y(shade.ks()))
+                .filter(ks -> ks <= axes.mostKs)
+                .map(axes::y)
                 .orElse(-1.0);
     }
 

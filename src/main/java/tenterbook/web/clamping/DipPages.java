@@ -4,6 +4,7 @@ import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -24,6 +25,7 @@ import tenterbook.web.form.Form;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
 import tenterbook.web.record.TypedNumber;
+import tenterbook.words.Refusal;
 
 /** The dip curve of a cloth and vat, and the dips that a colour needs: a page and its JSON. */
 public final class DipPages {
@@ -53,6 +55,7 @@ public final class DipPages {
     /**
      * The page.
      *
+     * @param groups what can be asked about, with what is asked about
      * @param cloths what each cloth is called, by its identifier
      * @param form the target and the piece as typed, with what is wrong about them
      * @param further number of the piece to dip further; empty where none is named or it cannot be used
@@ -156,6 +159,10 @@ public final class DipPages {
                 .value()
                 .map(curve -> DipChart.of(question, curve))
                 .orElse(null);
+        List<Group> groups = new ArrayList<>(DipQuestion.groups(all));
+        if (!groups.isEmpty() && !groups.contains(asked.group())) {
+            groups.add(asked.group());
+        }
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, w("pieces.dips"), "colours"));
         values.put(
@@ -163,8 +170,8 @@ public final class DipPages {
                 new DipView(
                         question,
                         chart,
-                        DipQuestion.groups(all),
-                        cloths(DipQuestion.groups(all)),
+                        groups,
+                        cloths(groups),
                         form,
                         asked.from() == null ? "" : asked.from().piece(),
                         asked.moreRefused(),
@@ -175,7 +182,7 @@ public final class DipPages {
     private void answer(Context ctx) {
         List<Dyed> all = dyed();
         if (noCloth(ctx)) {
-            throw NotFound.of(Kinds.CLOTH, typed(ctx, "cloth"));
+            throw Refusal.of("not-here.cloth", "id", typed(ctx, "cloth"));
         }
         String colour = typed(ctx, "target");
         Asked asked = asked(ctx, all, colour.isEmpty() ? null : ColourText.read(colour), typed(ctx, "from"));

@@ -50,22 +50,28 @@ class DepthOfShadeTest {
         assertThatThrownBy(() -> DepthOfShade.reflectance(-1)).hasMessageContaining("-1");
         assertThatThrownBy(() -> DepthOfShade.reflectance(Double.POSITIVE_INFINITY))
                 .hasMessageContaining("Infinity");
-        assertThatThrownBy(() -> new ShadeReading(1, " ")).hasMessageContaining("band");
     }
 
     @Test
-    void aGreyPhotographReadsAsItsLuminance() {
-        // L* 50 has Y/Yn = ((50 + 16) / 116)³ = 0.184187 (CIE 15), and a grey has that in every channel.
-        for (Channel channel : Channel.values()) {
-            ShadeReading reading =
-                    DepthOfShade.byPhoto(new Lab(50, 0, 0), channel).value().orElseThrow();
-            assertThat(reading.ks()).isCloseTo(DepthOfShade.ks(0.184187), within(1e-4));
+    void aPhotographReadsAsItsLuminanceWhateverItsHue() {
+        // L* 50 has Y/Yn = ((50 + 16) / 116)³ = 0.184187 (CIE 15).
+        for (Lab colour : List.of(new Lab(50, 0, 0), new Lab(50, -5, -24), new Lab(50, -60, -60))) {
+            assertThat(DepthOfShade.byPhoto(colour)).isCloseTo(DepthOfShade.ks(0.184187), within(1e-4));
         }
-        assertThat(DepthOfShade.byPhoto(new Lab(100, 0, 0), Channel.RED)
-                        .value()
-                        .orElseThrow()
-                        .ks())
-                .isCloseTo(0, within(1e-12));
+        assertThat(DepthOfShade.byPhoto(new Lab(100, 0, 0)))
+                .isPositive()
+                .isEqualTo(DepthOfShade.byPhoto(new Lab(99, 0, 0)));
+        assertThat(DepthOfShade.byPhoto(new Lab(0, 0, 0))).isFinite().isEqualTo(DepthOfShade.byPhoto(new Lab(1, 0, 0)));
+    }
+
+    /** One ΔE of error in L* moves ln K/S about alike from light to deep blues; in the red channel a*, b* move it too. */
+    @Test
+    void anErrorOfAPhotographMovesTheLogarithmOfDepthAboutAlikeAtEveryDepth() {
+        for (double lightness = 30; lightness <= 75; lightness += 5) {
+            double step = Math.log(DepthOfShade.byPhoto(new Lab(lightness - 0.5, 0, 0))
+                    / DepthOfShade.byPhoto(new Lab(lightness + 0.5, 0, 0)));
+            assertThat(step).as("L* %s", lightness).isBetween(0.065, 0.095);
+        }
     }
 
     @Test
@@ -75,20 +81,5 @@ class DepthOfShadeTest {
         assertThat(DepthOfShade.darkestChannel(List.of(new Lab(70, 2, 55)))).isEqualTo(Channel.BLUE);
         assertThat(DepthOfShade.darkestChannel(List.of(new Lab(43, 39, 10)))).isEqualTo(Channel.GREEN);
         assertThatThrownBy(() -> DepthOfShade.darkestChannel(List.of())).hasMessageContaining("none was given");
-    }
-
-    @Test
-    void aColourWhoseDepthAPhotographCannotTellIsRefused() {
-        assertThat(DepthOfShade.byPhoto(new Lab(30, -40, -40), Channel.RED).refusal())
-                .contains("red channel holds no light");
-        assertThat(DepthOfShade.byPhoto(new Lab(99, 20, 0), Channel.RED).refusal())
-                .contains("brighter than white");
-    }
-
-    @Test
-    void readingsInTwoBandsShareNoScale() {
-        ShadeReading red = new ShadeReading(1.6, Channel.RED.band());
-        assertThat(red.sameScale(new ShadeReading(1.6, Channel.GREEN.band()))).isFalse();
-        assertThat(red.sameScale(new ShadeReading(0.1, Channel.RED.band()))).isTrue();
     }
 }

@@ -3,29 +3,32 @@ package tenterbook.recipe.dip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import tenterbook.colour.compare.ShadeReading;
 
-/** Made-up points on a known curve. */
+/** Made-up points on a known curve of depth: 18 (1 − e^(−0.22 n)). */
 final class Vats {
-    static final DipCurve REFERENCE = new DipCurve(0.35, 18, 0.22);
+    static final DipCurve REFERENCE = new DipCurve(0.22, 1);
     static final int[] DIPS = {1, 2, 3, 4, 6, 8, 10, 12};
-    static final Group SILK = new Group("silk", "woad");
+    private static final double LEVEL = 18;
 
     private Vats() {}
 
+    static double depth(double dips) {
+        return LEVEL * Math.exp(REFERENCE.at(dips));
+    }
+
     static DipPoint point(DipCount dips, double ks) {
-        return new DipPoint(dips, new ShadeReading(ks, "blue channel"), "piece " + dips.text(), SILK);
+        return new DipPoint(dips, ks, "piece " + dips.text());
     }
 
     static DipPoint point(int dips, double ks) {
         return point(DipCount.exactly(dips), ks);
     }
 
-    /** Points on the curve, scattered normally by {@code scatter} K/S; never below 0. */
-    static List<DipPoint> points(DipCurve curve, int[] dips, double scatter, SplittableRandom random) {
+    /** Points whose ln K/S is scattered normally about the curve. */
+    static List<DipPoint> points(int[] dips, double spread, SplittableRandom random) {
         List<DipPoint> points = new ArrayList<>();
         for (int n : dips) {
-            points.add(point(n, Math.max(0, curve.at(n) + scatter * random.nextGaussian())));
+            points.add(point(n, depth(n) * Math.exp(spread * random.nextGaussian())));
         }
         return points;
     }
