@@ -61,7 +61,7 @@ final class CareEvidence {
                 questions.add(new Question(Message.of("care.ask.not-judged", "test", words(test)), care));
             } else if (test.specimen() == Specimen.OTHER) {
                 questions.add(new Question(Message.of("care.ask.other-specimen", "test", words(test)), care));
-            } else if (test.kind() == Kind.DRY_CLEAN && !documented(test)) {
+            } else if (test.kind() == Kind.DRY_CLEAN && !CareMethods.documented(test)) {
                 questions.add(new Question(Message.of("care.ask.bare-dry-clean", "test", words(test)), care));
             } else {
                 take(test, about, method, care);
@@ -89,13 +89,6 @@ final class CareEvidence {
             judged.add(test);
             CareMethods.open(test).forEach(asks -> questions.add(new Question(asks, method)));
         }
-    }
-
-    /** Whether date, method and result are recorded: a dry cleaning is mostly done by others, so a bare pass shows nothing. */
-    private static boolean documented(CareTest test) {
-        return test.when().recorded()
-                && (!test.method().isEmpty() || test.standard() != null)
-                && (!test.result().isEmpty() || test.grade() != null);
     }
 
     /** Doubts about the tests themselves. */

@@ -54,6 +54,13 @@ final class CareMethods {
                         test.kind()));
     }
 
+    /** Whether date, method and result are recorded: a dry cleaning is mostly done by others, so a bare pass shows nothing. */
+    static boolean documented(CareTest test) {
+        return test.when().recorded()
+                && (!test.method().isEmpty() || test.standard() != null)
+                && (!test.result().isEmpty() || test.grade() != null);
+    }
+
     /** Whether a pass is no evidence for shrinkage and handle. */
     static boolean colourAlone(CareTest test) {
         return method(test).map(Method::colourAlone).orElse(false);
