@@ -180,7 +180,14 @@ class PrintSettingsTest {
                         """));
         assertThat(List.of(LabelKind.values()))
                 .extracting(CodedChoice::code)
-                .containsExactly("hang-tag", "care-label", "exhibition-label", "shelf-tag", "tube-tag");
+                .containsExactly(
+                        "hang-tag",
+                        "care-label",
+                        "exhibition-label",
+                        "condition-tag",
+                        "condition-label",
+                        "shelf-tag",
+                        "tube-tag");
         assertThat(List.of(Market.values()))
                 .extracting(CodedChoice::code)
                 .containsExactly("us", "eu", "uk", "ni", "ca", "jp");
@@ -189,7 +196,7 @@ class PrintSettingsTest {
                 .containsExactly("single", "a4", "letter", "roll", "own");
         assertThat(List.of(Arrangement.values()))
                 .extracting(CodedChoice::code)
-                .containsExactly("column", "hem", "selvedge", "two-columns");
+                .containsExactly("column", "hem", "selvedge", "two-columns", "rows");
     }
 
     @Test

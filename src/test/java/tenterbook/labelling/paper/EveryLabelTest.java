@@ -79,8 +79,9 @@ class EveryLabelTest {
 
     static Stream<PrintSettings> everyCoded() {
         return everyPaper()
-                .filter(request ->
-                        request.kind() != LabelKind.CARE_LABEL && request.kind() != LabelKind.EXHIBITION_LABEL);
+                .filter(request -> request.kind() != LabelKind.CARE_LABEL
+                        && request.kind() != LabelKind.EXHIBITION_LABEL
+                        && !request.kind().statesCondition());
     }
 
     @ParameterizedTest
