@@ -42,8 +42,6 @@ public final class Denial<T> {
             .but("a lot", clamping -> clamping.lots().findAny().isPresent());
     public static final Denial<Clamping> NO_STEP = new Denial<>(Clamping.class, "denial.step")
             .but("a step", clamping -> !clamping.steps().isEmpty());
-    public static final Denial<Clamping> NO_BOARDS = new Denial<>(Clamping.class, "denial.boards")
-            .but("a board", clamping -> !clamping.boards().isEmpty());
     public static final Denial<DipTally> NO_NUMBER_OF_DIPS =
             new Denial<>(DipTally.class, "denial.number-of-dips").but("a number of dips", DipTally::known);
     public static final Denial<String> NO_DIPS = given("denial.dips");

@@ -143,6 +143,7 @@ public final class LabelWords {
     /** What it is made of, how, in what condition, and how it is to be treated, for sale or exhibition. */
     private void conditionLabel() {
         add(Part.MAKER, Denial.orElse(origin.named(), Denial.NO_MAKER));
+        add(Part.PLACE, origin.beside());
         add(Part.TITLE, piece.title().isEmpty() ? piece.number().value() : piece.title());
         add(Part.OTHER_TITLE, piece.otherTitle());
         add(Part.NUMBER, numberAndEdition());
@@ -152,7 +153,7 @@ public final class LabelWords {
         add(Part.DYES, Denial.NO_DYE_LOTS.unless(facts, () -> lots(Role.DYE, "label.dyed-with", "dyes")));
         add(Part.DYES, lots(Role.MORDANT, "label.mordanted-with", "mordants"));
         add(Part.MADE, made(Integer.MAX_VALUE));
-        add(Part.CONDITION, facts.condition().inWords());
+        add(Part.CONDITION, Written.capital(facts.condition().inWords()));
         add(
                 Part.ADVICE,
                 Message.of("label.light-with-reason", "caution", LightAdvice.caution(facts))

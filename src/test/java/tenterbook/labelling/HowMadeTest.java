@@ -40,7 +40,7 @@ class HowMadeTest {
                 .isEqualTo(
                         "Clamp-resist dyed by hand between carved boards (B09, state not recorded); dyes not recorded.");
         assertThat(words(clamped(Samples.clamping(FoldScheme.UNRECORDED, List.of()))))
-                .contains("boards that are not recorded");
+                .isEqualTo("Clamp-resist dyed by hand; dyes not recorded.");
         assertThat(HowMade.words(clamped())).isEqualTo("How it was made is not recorded.");
     }
 
@@ -50,7 +50,23 @@ class HowMadeTest {
         assertThat(words(clamped(
                         first, withVat(Samples.count(3), "woad").clampings().get(0))))
                 .contains("4 dips;")
-                .contains("Dyed again, clamped between carved boards");
+                .contains("Dyed again between carved boards");
+    }
+
+    @Test
+    void whoReadsATagIsNotShownTheMakersBoardsUnlessWanted() {
+        assertThat(readers(Samples.heron(), false, 1000))
+                .isEqualTo(
+                        "Clamp-resist dyed by hand between carved boards, folded in 6 layers; woad vat, 3 dips; weld; aluminium acetate mordant.");
+        assertThat(readers(Samples.heron(), true, 1000)).contains("B02 Heron weir, state II");
+        assertThat(readers(Samples.heron(), false, 60))
+                .isEqualTo("Clamp-resist dyed by hand, 6 layers; woad vat, 3 dips; weld.");
+        assertThat(readers(clamped(Samples.clamping(FoldScheme.UNRECORDED, List.of())), false, 1000))
+                .isEqualTo("Clamp-resist dyed by hand; dyes not recorded.");
+    }
+
+    private static String readers(PieceFacts facts, boolean boards, int most) {
+        return HowMade.forReaders(facts, boards, most).replace('\u00a0', ' ');
     }
 
     @Test

@@ -68,6 +68,7 @@ final class ConditionLabel implements LabelDrawing {
         double measure = width - 2 * size.margin;
         TextColumn.SetColumn head = new TextColumn(LabelDrawing.what(text, "title"))
                 .addAll(text.of(Part.MAKER), size.maker, 0)
+                .addAll(text.of(Part.PLACE), size.text, 0)
                 .addAll(text.of(Part.TITLE), size.title, 4)
                 .addAll(text.of(Part.OTHER_TITLE), size.other, 0)
                 .add(String.join("  ·  ", concat(text.of(Part.NUMBER), text.of(Part.SIZE))), size.text, 2)
