@@ -205,6 +205,7 @@ public final class LabelWords {
                 new Article(piece.category(), components, origin.dyedIn(), piece.trims(), studio, words));
         refusals.addAll(statement.refusals());
         questions.addAll(statement.questions());
+        questions.addAll(FibreEvidence.questions(facts.cloth().cloths(), rules.rule("fibreEvidence")));
         questions.addAll(
                 FibreMentions.questions(request.market(), components, piece.title() + " " + piece.otherTitle()));
         statement.lines().stream()

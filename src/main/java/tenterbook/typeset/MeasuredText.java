@@ -50,12 +50,21 @@ final class MeasuredText {
         iterator.setText(text);
         List<Integer> found = new ArrayList<>();
         for (int at = iterator.next(); at != BreakIterator.DONE; at = iterator.next()) {
-            // The rules of line breaking would part a degree sign from its letter.
-            if (text.charAt(at - 1) != '°' || at == text.length()) {
+            if (at == text.length() || !together(text, at)) {
                 found.add(text.codePointCount(0, at));
             }
         }
         return found.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** What the rules of line breaking would part: a degree sign from its letter, and a number as 'V24-003' at its hyphen. */
+    private static boolean together(String text, int at) {
+        char before = text.charAt(at - 1);
+        boolean inNumber = before == '-'
+                && at > 1
+                && Character.isLetterOrDigit(text.charAt(at - 2))
+                && Character.isDigit(text.charAt(at));
+        return before == '°' || inNumber;
     }
 
     int length() {

@@ -3,6 +3,7 @@ package tenterbook.scenario;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import tenterbook.archive.Kinds;
@@ -76,6 +77,25 @@ class DyeingTest extends Scenario {
         assertThat(client.get("/clampings/new").field("steps.1.dips.count"))
                 .as("a reload after rearranging keeps the typing")
                 .isEqualTo("6 to 8");
+    }
+
+    /** An accordion in four along the length: each layer is reversed along it, and none across. */
+    @Test
+    void theMapOfLayersShowsBothMirrors() throws IOException {
+        saved(
+                "/clampings",
+                "id",
+                "C24-009",
+                "fold.folds.0.style",
+                "accordion",
+                "fold.folds.0.panels",
+                "4",
+                "fold.folds.0.axis",
+                "length");
+        String map = client.get("/clampings/C24-009").text();
+        assertThat(map.split(Pattern.quote("scale(1 -1)"), -1)).hasSize(3);
+        assertThat(map.split(Pattern.quote("scale(1 1)"), -1)).hasSize(3);
+        assertThat(map).doesNotContain("scale(-1");
     }
 
     @Test

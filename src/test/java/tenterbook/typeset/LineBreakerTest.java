@@ -83,6 +83,17 @@ class LineBreakerTest {
     }
 
     @Test
+    void aNumberIsNotBrokenAtItsHyphen() {
+        for (double wide = 16; wide < 50; wide += 0.5) {
+            TextColumn column = new TextColumn(conventions -> "A test")
+                    .add("Pieces V24-003 and V24-011, well-known.", TextStyle.of(Typeface.TEXT, 9, 11, 9), 0);
+            assertThat(column.set(setter, wide, 60).lines())
+                    .extracting(placed -> placed.line().text())
+                    .noneMatch(text -> text.endsWith("V24-"));
+        }
+    }
+
+    @Test
     void typeShrinksOnlyToItsSmallestAndThenTheWordsAreNamed() {
         TextStyle style = TextStyle.of(Typeface.TEXT, 12, 15, 9);
         TextColumn column = new TextColumn(conventions -> "A test").add("Four words set narrow", style, 0);

@@ -27,7 +27,15 @@ public record Component(String part, String cloth, List<FibreShare> content, Str
 
     public static Component of(String part, Cloth cloth) {
         String name = cloth.name().isEmpty() ? cloth.id().value() : cloth.name();
-        return new Component(part, name, cloth.content(), cloth.wovenIn());
+        return new Component(
+                part, name, cloth.content().stream().map(Component::printed).toList(), cloth.wovenIn());
+    }
+
+    /** A share that a laboratory measured stands in place of the declared one. */
+    private static FibreShare printed(FibreShare share) {
+        return share.measured() == null
+                ? share
+                : new FibreShare(share.fibre(), share.measured(), share.purpose(), share.evidence(), share.measured());
     }
 
     /** Its name where there are several components. */
