@@ -235,6 +235,49 @@ public sealed interface Block {
         }
     }
 
+    /**
+     * A panel of the opened cloth.
+     *
+     * @param layer in the folded stack, from 1
+     * @param faceUp see {@link tenterbook.recipe.LayerMap.Cell}, as are the others
+     */
+    record Panel(int layer, boolean faceUp, boolean mirroredLength, boolean mirroredWidth) {}
+
+    /**
+     * The opened cloth, each panel with its layer and how it was turned.
+     *
+     * @param columns panels across the width
+     * @param panels row by row
+     */
+    record Layers(int columns, List<Panel> panels, String caption) implements Block {
+        public Layers {
+            panels = List.copyOf(panels);
+            caption = Block.line(caption);
+            if (columns < 1 || panels.isEmpty() || panels.size() % columns != 0) {
+                throw Refusal.of("document.refused.panels", "panels", panels.size(), "columns", columns);
+            }
+        }
+    }
+
+    /** A hole, in millimetres from the left and the upper edge of its board. */
+    record HolePlace(String name, double across, double down) {
+        public HolePlace {
+            name = Block.line(name);
+        }
+    }
+
+    /** A board with its holes, as seen from outside; sides in millimetres. */
+    record Holes(double wide, double high, List<HolePlace> holes, String caption) implements Block {
+        public Holes {
+            holes = List.copyOf(holes);
+            caption = Block.line(caption);
+            if (!(wide > 0 && high > 0)) {
+                throw Refusal.of(
+                        "document.refused.board", "wide", NumberWords.plain(wide), "high", NumberWords.plain(high));
+            }
+        }
+    }
+
     /** What follows begins a new page. */
     record NewPage() implements Block {}
 

@@ -64,6 +64,18 @@ final class BlockLines {
             lines.add(line("code", code.content()));
             lines.add(line("shown", code.shown()));
             lines.add(line("words", code.words()));
+        } else if (block instanceof Block.Layers layers) {
+            lines.add(line("layers", layers.caption(), layers.columns()));
+            layers.panels()
+                    .forEach(each -> lines.add(line(
+                            "panel",
+                            Integer.toString(each.layer()),
+                            each.faceUp(),
+                            each.mirroredLength(),
+                            each.mirroredWidth())));
+        } else if (block instanceof Block.Holes holes) {
+            lines.add(line("holes", holes.caption(), holes.wide(), holes.high()));
+            holes.holes().forEach(each -> lines.add(line("hole", each.name(), each.across(), each.down())));
         } else if (block instanceof Block.NewPage) {
             lines.add(line("new-page", ""));
         }
@@ -162,6 +174,9 @@ final class BlockLines {
             case "signatures" -> new Block.Signatures(texts("signature"));
             case "blank" -> new Block.Blank(first.text(), Integer.parseInt(basis[0]));
             case "code" -> new Block.Code(first.text(), one("shown"), one("words"));
+            case "layers" -> new Block.Layers(Integer.parseInt(basis[0]), panels(), first.text());
+            case "holes" ->
+                new Block.Holes(Double.parseDouble(basis[0]), Double.parseDouble(basis[1]), holes(), first.text());
             case "new-page" -> new Block.NewPage();
             default -> throw Refusal.of("document.refused.line-unknown", "kind", first.part());
         };
@@ -233,6 +248,30 @@ final class BlockLines {
                     colour.text()));
         }
         return colours;
+    }
+
+    private List<Block.Panel> panels() {
+        List<Block.Panel> panels = new ArrayList<>();
+        while (next("panel")) {
+            Line panel = lines.get(at++);
+            String[] basis = panel.basis().split(" ");
+            panels.add(new Block.Panel(
+                    Integer.parseInt(panel.text()),
+                    Boolean.parseBoolean(basis[0]),
+                    Boolean.parseBoolean(basis[1]),
+                    Boolean.parseBoolean(basis[2])));
+        }
+        return panels;
+    }
+
+    private List<Block.HolePlace> holes() {
+        List<Block.HolePlace> holes = new ArrayList<>();
+        while (next("hole")) {
+            Line hole = lines.get(at++);
+            String[] basis = hole.basis().split(" ");
+            holes.add(new Block.HolePlace(hole.text(), Double.parseDouble(basis[0]), Double.parseDouble(basis[1])));
+        }
+        return holes;
     }
 
     private static Digest digest(String text) {

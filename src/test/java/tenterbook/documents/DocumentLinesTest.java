@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Instant;
+import java.util.Collections;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -143,6 +144,14 @@ class DocumentLinesTest {
                                                 new Block.Mark(3, d, d, a, null, null),
                                                 new Block.Mark(4, d / 2, d / 3, b, d, (1 + d) / 2)))),
                         text.map(t -> new Block.Code(t, t, t)),
+                        Combinators.combine(text, Arbitraries.integers().between(1, 3), Arbitraries.of(true, false))
+                                .as((t, columns, turned) -> new Block.Layers(
+                                        columns,
+                                        Collections.nCopies(columns * 2, new Block.Panel(7, turned, !turned, turned)),
+                                        t)),
+                        Combinators.combine(text, Arbitraries.doubles().between(1, 400))
+                                .as((t, d) ->
+                                        new Block.Holes(d, 2 * d, List.of(new Block.HolePlace(t, d / 2, d / 3)), t)),
                         text.list().ofMaxSize(3).map(Block.Signatures::new))
                 .list()
                 .ofMaxSize(6);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tenterbook.board.BoardPair;
 import tenterbook.documents.Block;
 import tenterbook.documents.DocumentSettings;
@@ -11,10 +12,13 @@ import tenterbook.documents.DocumentText;
 import tenterbook.facts.Denial;
 import tenterbook.material.Cloth;
 import tenterbook.measure.QuantityWords;
+import tenterbook.measure.Unit;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Cautions;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Cut;
+import tenterbook.recipe.Fold;
+import tenterbook.recipe.LayerMap;
 import tenterbook.recipe.RecipeFigures;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
@@ -26,6 +30,9 @@ final class BenchSheet {
     private BenchSheet(DocumentFacts subject) {
         this.subject = subject;
     }
+
+    /** More panels are too small to be read. */
+    private static final int MOST_PANELS = 96;
 
     static DocumentText of(DocumentFacts subject, DocumentSettings request) {
         BenchSheet sheet = new BenchSheet(subject);
@@ -86,10 +93,58 @@ final class BenchSheet {
         }
         blocks.add(new Block.Facts(facts));
         blocks.add(DocumentWords.blank("document.blank.today-cloth-dry", 1));
+        List<Block> maps = Stream.concat(
+                        layerMap(clamping).stream(),
+                        clamping.boards().stream().map(this::holePlan).flatMap(Optional::stream))
+                .toList();
+        if (!maps.isEmpty()) {
+            blocks.add(DocumentWords.heading(2, "document.heading.maps"));
+            blocks.addAll(maps);
+        }
         Denial.NO_STEP.of(clamping).ifPresent(text -> blocks.add(DocumentWords.missing(text)));
         for (int i = 0; i < clamping.steps().size(); i++) {
             new BenchStep(subject, clamping.steps().get(i), figures.steps().get(i)).addTo(blocks, i + 1);
         }
+    }
+
+    /** Where the folds are known and make more than one layer, of so many at most as can be read. */
+    private static Optional<Block> layerMap(Clamping clamping) {
+        List<Fold> folds = clamping.fold().folds();
+        long panels = folds.stream().mapToLong(Fold::panels).reduce(1, (a, b) -> a * b);
+        if (folds.isEmpty() || panels < 2 || panels > MOST_PANELS) {
+            return Optional.empty();
+        }
+        LayerMap map = LayerMap.of(folds);
+        return Optional.of(new Block.Layers(
+                map.columns(),
+                map.opened().stream()
+                        .map(cell -> new Block.Panel(
+                                cell.layer(), cell.faceUp(), cell.mirroredLength(), cell.mirroredWidth()))
+                        .toList(),
+                DocumentWords.english("document.bench.layer-map")));
+    }
+
+    /** Of the state used, where its holes and the board's sides are measured. */
+    private Optional<Block> holePlan(BoardUse use) {
+        Optional<BoardPair> board = subject.facts().board(use.board());
+        if (board.isEmpty()
+                || !board.get().length().known()
+                || !board.get().width().known()) {
+            return Optional.empty();
+        }
+        List<Block.HolePlace> holes = board.get().state(use.state()).stream()
+                .flatMap(state -> state.holes().stream())
+                .filter(hole -> hole.acrossMm() != null && hole.downMm() != null)
+                .map(hole -> new Block.HolePlace(hole.name(), hole.acrossMm(), hole.downMm()))
+                .toList();
+        return holes.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Block.Holes(
+                        board.get().length().in(Unit.MILLIMETRE).high(),
+                        board.get().width().in(Unit.MILLIMETRE).high(),
+                        holes,
+                        Message.of("document.bench.hole-plan", "board", board(use))
+                                .inEnglish()));
     }
 
     private static String layers(Clamping clamping, RecipeFigures figures) {

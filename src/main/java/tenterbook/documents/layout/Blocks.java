@@ -18,6 +18,7 @@ final class Blocks {
     private final PictureBlocks pictures;
     private final PaletteBlocks palettes;
     private final SignatureBlocks hand;
+    private final PlanBlocks plans;
 
     Blocks(LayoutContext desk) {
         this.desk = desk;
@@ -28,6 +29,7 @@ final class Blocks {
         this.pictures = new PictureBlocks(desk);
         this.palettes = new PaletteBlocks(desk);
         this.hand = new SignatureBlocks(desk);
+        this.plans = new PlanBlocks(desk);
     }
 
     /** @throws UnsupportedCharacter naming the piece where there is one */
@@ -186,6 +188,10 @@ final class Blocks {
             return pictures.code(code);
         } else if (block instanceof Block.Signatures signatures) {
             return hand.signatures(signatures);
+        } else if (block instanceof Block.Layers layers) {
+            return plans.layers(layers);
+        } else if (block instanceof Block.Holes holes) {
+            return plans.holes(holes);
         } else if (block instanceof Block.Blank blank) {
             return hand.blank(blank);
         }

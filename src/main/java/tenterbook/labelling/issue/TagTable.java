@@ -201,9 +201,24 @@ public final class TagTable implements AutoCloseable {
         return rows.of(numbers);
     }
 
-    /** Compares every row with what the ledger now gives. */
+    /**
+     * Compares every row with what the ledger now gives.
+     *
+     * @throws ArchiveProblem if the ledger cannot be read for it
+     */
     public List<Finding> check(Progress progress) {
         bringUp(progress);
+        try {
+            return compared(progress);
+        } catch (JdbiException e) {
+            throw new ArchiveProblem(
+                    Message.of("label.standing.not-compared", "why", String.valueOf(e.getMessage()))
+                            .inEnglish(),
+                    e);
+        }
+    }
+
+    private List<Finding> compared(Progress progress) {
         TagFinder finder = TagFinder.of(archive, true);
         List<Finding> findings = new ArrayList<>();
         Map<String, List<Standing>> kept = new LinkedHashMap<>(rows.all());
