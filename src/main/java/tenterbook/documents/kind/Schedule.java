@@ -16,6 +16,7 @@ import tenterbook.facts.Denial;
 import tenterbook.labelling.LightAdvice;
 import tenterbook.measure.Money;
 import tenterbook.piece.Piece;
+import tenterbook.words.Listing;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
@@ -76,11 +77,32 @@ final class Schedule {
                         ? List.of(new Block.Paragraph(DocumentWords.english("document.schedule.no-terms")))
                         : terms);
         blocks.add(DocumentWords.heading(2, "document.heading.signed"));
+        blocks.add(signedFor());
         blocks.add(new Block.Signatures(List.of(
                 DocumentWords.english(loan ? "document.schedule.sign-lender" : "document.schedule.sign-maker"),
                 DocumentWords.english(loan ? "document.schedule.sign-borrower" : "document.schedule.sign-gallery"))));
         return blocks;
     }
+
+    /** A page of signatures shows by itself what is signed: with pictures where they are few. */
+    private Block signedFor() {
+        if (subject.size() > FEW) {
+            return new Block.Paragraph(Message.of(
+                            "document.schedule.signed-for",
+                            "pieces",
+                            Listing.and(
+                                    subject.stream().map(DocumentFacts::number).toList()))
+                    .inEnglish());
+        }
+        return new Block.Table(
+                List.of(DocumentWords.column("document.column.piece", 1)),
+                subject.stream()
+                        .map(each -> new Block.TableRow(
+                                each.photo().orElse(null), List.of(each.number() + "  " + each.title())))
+                        .toList());
+    }
+
+    private static final int FEW = 4;
 
     private static final List<String> HANDLING = List.of(
             DocumentWords.english("document.schedule.carry"),
