@@ -218,7 +218,7 @@ class RecordApiTest extends Scenario {
     @Test
     void dipsOfAClothThatIsNotHereAreNotEstimated() throws IOException {
         Answer answer = client.get("/api/dips?cloth=nope");
-        assertThat(answer.status()).isEqualTo(404);
+        assertThat(answer.status()).isEqualTo(400);
         assertThat(answer.json().get("error").textValue()).contains("nope");
         assertThat(client.get("/dips?cloth=nope").words()).contains("no bolt of cloth “nope”");
         assertThat(client.get("/api/dips?cloth=SH").status()).isEqualTo(200);

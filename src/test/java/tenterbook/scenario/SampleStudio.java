@@ -2,6 +2,7 @@ package tenterbook.scenario;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import tenterbook.app.Wiring;
@@ -21,6 +22,14 @@ final class SampleStudio implements AutoCloseable {
     static SampleStudio open(Path empty, Clock clock) {
         Path folder = empty.resolve("studio");
         RestoredSample.copyTo(folder);
+        return new SampleStudio(Wiring.serve(folder, 0, clock));
+    }
+
+    /** The same, whose photographs were not looked at yet for what is on them. */
+    static SampleStudio openUnseen(Path empty, Clock clock) throws IOException {
+        Path folder = empty.resolve("studio");
+        RestoredSample.copyTo(folder);
+        Files.delete(folder.resolve("derived/features.db"));
         return new SampleStudio(Wiring.serve(folder, 0, clock));
     }
 

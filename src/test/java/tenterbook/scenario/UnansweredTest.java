@@ -66,7 +66,7 @@ class UnansweredTest extends Scenario {
     }
 
     @Test
-    void theFirstPressOnMakeThePdfCountsAlsoAfterTyping() throws Exception {
+    void whatIsTypedAfterTheLabelWasShownIsShownBeforeItIsPrinted() throws Exception {
         studio();
         clamping();
         for (String number : List.of("V24-001", "V24-002")) {
@@ -74,7 +74,11 @@ class UnansweredTest extends Scenario {
         }
         page.navigate(at("/print?pieces=V24-001&kind=hang_tag&market=eu"));
         page.fill("#pieces", "V24-002");
-        Page paper = context.waitForPage(() -> page.click("form.issue button"));
+        Page shown = context.waitForPage(() -> page.click(".issue button"));
+        shown.waitForSelector(".preview img[alt*='V24-002']");
+        assertThat(wiring.archive().ledger().count(tenterbook.archive.Kinds.ISSUED_PAPER))
+                .isZero();
+        Page paper = context.waitForPage(() -> shown.click(".issue button"));
         paper.waitForTimeout(1500);
         assertThat(wiring.archive().ledger().all(tenterbook.archive.Kinds.ISSUED_PAPER))
                 .singleElement()

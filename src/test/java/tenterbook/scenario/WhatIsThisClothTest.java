@@ -186,7 +186,7 @@ class WhatIsThisClothTest {
     /** A photograph that has just come in is looked at a little later, and its row in the list must not stay empty for good. */
     @Test
     void aPhotographNotLookedAtYetIsAskedAboutAgainAndAPieceWithdrawnIsSaidToBe(@TempDir Path folder) throws Exception {
-        try (SampleStudio studio = SampleStudio.open(folder, Clock.systemUTC())) {
+        try (SampleStudio studio = SampleStudio.openUnseen(folder, Clock.systemUTC())) {
             Client fresh = new Client(studio.wiring().port());
             Digest photo = studio.wiring()
                     .archive()

@@ -98,11 +98,14 @@ final class Blocks {
             if (inSection) {
                 more = allTied(more);
             }
+            if (i > 0 && i + 1 < blocks.size() && signs(blocks, i - 1) && !(block instanceof Block.Signatures)) {
+                more = allTied(more);
+            }
             if (block instanceof Block.Signatures && !more.isEmpty() && verified(blocks, i + 1)) {
                 more = tiedTo(more);
             }
             if (block instanceof Block.Heading heading && heading.level() <= 2) {
-                if (headed(blocks, i, Block.Signatures.class)) {
+                if (signs(blocks, i)) {
                     // A signature stands with what is signed.
                     List<UnbreakableBlock> signed = tiedTo(slabs.subList(section, slabs.size()));
                     slabs.subList(section, slabs.size()).clear();
@@ -124,6 +127,14 @@ final class Blocks {
     /** A code by which the signed words are verified stands with the signature. */
     private static boolean verified(List<Block> blocks, int at) {
         return headed(blocks, at, Block.Code.class);
+    }
+
+    /** A heading over signatures, which may have what is signed between. */
+    private static boolean signs(List<Block> blocks, int at) {
+        return headed(blocks, at, Block.Signatures.class)
+                || blocks.get(at) instanceof Block.Heading
+                        && at + 2 < blocks.size()
+                        && blocks.get(at + 2) instanceof Block.Signatures;
     }
 
     private static boolean headed(List<Block> blocks, int at, Class<? extends Block> kind) {

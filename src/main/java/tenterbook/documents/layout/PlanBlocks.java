@@ -15,8 +15,8 @@ import tenterbook.words.Message;
 final class PlanBlocks {
     private static final PrintColour TURNED = new PrintColour(232, 227, 218);
     private static final double MOST_WIDE = 120;
-    private static final double MOST_HIGH = 62;
-    private static final double MOST_PANEL = 20;
+    private static final double MOST_HIGH = 48;
+    private static final double MOST_PANEL = 18;
     private static final double LINE = 0.4;
     private static final double HOLE = 1.2;
 
