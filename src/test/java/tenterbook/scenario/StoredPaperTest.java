@@ -174,7 +174,17 @@ class StoredPaperTest extends Scenario {
     void aPaperOutOfWhichAPersonWasErasedAnswersThatItWasAndIsNotLaidOutAgain() throws Exception {
         saved("/people", "id", "almorena", "name", "Brites Almorena", "kind", "buyer", "contact", "Rua do Sal");
         Answer loan = client.post(
-                "/documents/issue", "pieces", "V24-001", "kind", "loan-schedule", "party", "Brites Almorena");
+                "/documents/issue",
+                "pieces",
+                "V24-001",
+                "kind",
+                "loan-schedule",
+                "party",
+                "Brites Almorena",
+                "from",
+                "May",
+                "until",
+                "June");
         assertThat(loan.status()).as(loan.words()).isEqualTo(200);
         IssuedPaper document =
                 wiring.archive().ledger().latest(Kinds.ISSUED_PAPER, 1).get(0).record();

@@ -1,8 +1,10 @@
 package tenterbook.documents.kind;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenterbook.board.BoardPair;
@@ -30,6 +32,9 @@ final class BenchSheet {
     private BenchSheet(DocumentFacts subject) {
         this.subject = subject;
     }
+
+    /** What was drawn for an earlier clamping is not drawn again. */
+    private final Set<Block> drawn = new HashSet<>();
 
     /** More panels are too small to be read. */
     private static final int MOST_PANELS = 96;
@@ -96,6 +101,7 @@ final class BenchSheet {
         List<Block> maps = Stream.concat(
                         layerMap(clamping).stream(),
                         clamping.boards().stream().map(this::holePlan).flatMap(Optional::stream))
+                .filter(drawn::add)
                 .toList();
         if (!maps.isEmpty()) {
             blocks.add(DocumentWords.heading(2, "document.heading.maps"));
