@@ -52,10 +52,7 @@ final class CurrentCheck {
                 .map((row, context) -> {
                     String text = row.getString(4);
                     boolean newest = row.getString(5) != null;
-                    if (!newest
-                            || !new TwoParts(row.getString(2), row.getString(3))
-                                    .merged()
-                                    .equals(text)) {
+                    if (!newest || !merges(new TwoParts(row.getString(2), row.getString(3)), text)) {
                         findings.add(new Finding(
                                 Message.of("ledger.check.revision-alone", "sequence", row.getLong(1)),
                                 Message.of("ledger.check.current-text")));
@@ -63,5 +60,14 @@ final class CurrentCheck {
                     return row.getLong(1);
                 })
                 .list();
+    }
+
+    /** Whether the parts give this text. Parts that do not belong together give none, which must not end the check. */
+    private static boolean merges(TwoParts parts, String text) {
+        try {
+            return parts.merged().equals(text);
+        } catch (IllegalArgumentException e) {
+            return false;
+        }
     }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.record.AgreementRecord;
 import tenterbook.archive.record.BoardPairRecord;
 import tenterbook.archive.record.ClampingRecord;
 import tenterbook.archive.record.ExaminationRecord;
@@ -126,6 +127,7 @@ public final class SampleArchive {
                         Kinds.EXAMINATION,
                         SampleRecords.read(
                                 ExaminationRecord.EXAMINATION, SampleRecords.withMarks(entered, darkroom::digest)));
+            case "agreement" -> save(telling, Kinds.AGREEMENT, SampleRecords.read(AgreementRecord.AGREEMENT, entered));
             case "paper" -> issue(telling, entered);
             default ->
                 throw new IllegalStateException("The sample tells of a kind it does not keep: " + telling.kind());

@@ -19,7 +19,7 @@ import java.util.List;
  */
 record Telling(Instant at, String author, String note, String kind, ObjectNode entered) {
     private static final List<String> TABLES =
-            List.of("studio", "materials", "clampings", "pieces", "examinations", "papers");
+            List.of("studio", "materials", "clampings", "pieces", "examinations", "agreements", "papers");
     private static final String MAKER = "Inês Valderim";
 
     /**

@@ -30,7 +30,7 @@ import tenterbook.measure.Digest;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 
-/** The sample archive was packed by a program of format 1 and stays as it is: what was written then must open for ever. */
+/** The sample archive was once packed by a program of format 1, and that bag stays as it is: what was written then must open for ever. */
 class FormatOneArchiveTest {
     private static final String END = "8c7bba7dab857ef9f61436d4e342954313699dd318ac2b69fae4a1f0e3802a7f";
 
@@ -45,7 +45,7 @@ class FormatOneArchiveTest {
 
     private Path restored() {
         return new Restore(Demo.CLOCK)
-                .restore(Path.of("sample-archive"), around.resolve("studio"), Progress.UNWATCHED)
+                .restore(FormatOneBag.at(around.resolve("of-format-1")), around.resolve("studio"), Progress.UNWATCHED)
                 .folder();
     }
 
