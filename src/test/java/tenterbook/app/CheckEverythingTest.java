@@ -82,9 +82,11 @@ class CheckEverythingTest {
                     .as(key)
                     .hasSize(1);
         }
+        // Nothing of a person is public, so an empty public part of one is no change.
+        int unchanged = record.equals("{}") ? 1 : 0;
         assertThat(ran.lines())
                 .filteredOn(line -> line.contains("its public part does not give its digest"))
-                .hasSize(kinds.size());
+                .hasSize(kinds.size() - unchanged);
         assertThat(ran.lines())
                 .anyMatch(line -> line.startsWith("piece V24-003: names the clamping")
                         && line.contains("the table ‘reference’ does not say so"));
