@@ -24,7 +24,9 @@ import tenterbook.words.Refusal;
  * @param cards the cards in the picture, each with its corners; one for a grey card or a chart, white then black for two
  * @param matrix nine numbers, row by row, on linear light
  * @param offset three numbers
- * @param likelyError ΔE00, as {@code tenterbook.colour.target.MeasuredColour} explains
+ * @param tone power before the matrix, see {@link Correction}; null in records of before 2026-11-28, which have none
+ * @param likelyError ΔE00 that nine in ten colours stay below; in a record without half error a typical ΔE00, as {@code tenterbook.colour.target.MeasuredColour} explains
+ * @param halfError ΔE00 for one half of colours; null in records of before 2026-11-28
  * @param note what a person should know, such as patches left out; may be empty
  * @param at when it was calibrated
  * @param by who looked at the corners
@@ -35,7 +37,9 @@ public record PhotoCalibration(
         List<MarkedCard> cards,
         List<Double> matrix,
         List<Double> offset,
+        Double tone,
         Double likelyError,
+        Double halfError,
         String note,
         Instant at,
         String by) {
@@ -80,7 +84,9 @@ public record PhotoCalibration(
                 cards,
                 correction.matrix(),
                 correction.offset(),
+                correction.tone(),
                 correction.likelyError(),
+                correction.halfError(),
                 correction.note(),
                 at,
                 by);
@@ -95,6 +101,6 @@ public record PhotoCalibration(
 
     /** The correction that was kept, to measure with. */
     public Correction correction() {
-        return new Correction(how, matrix, offset, likelyError, note);
+        return new Correction(how, matrix, offset, tone == null ? 1 : tone, likelyError, halfError, note);
     }
 }

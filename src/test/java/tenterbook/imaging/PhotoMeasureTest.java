@@ -106,7 +106,17 @@ class PhotoMeasureTest {
     void aCalibrationWithoutACardIsRefused() {
         Digest photo = Digest.of(new byte[] {1});
         assertThatThrownBy(() -> new PhotoCalibration(
-                        photo, Calibration.GREY_CARD, List.of(), List.of(), List.of(), 4.0, "", NOON, "Tomé Quarral"))
+                        photo,
+                        Calibration.GREY_CARD,
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        null,
+                        4.0,
+                        null,
+                        "",
+                        NOON,
+                        "Tomé Quarral"))
                 .hasMessageContaining("needs a card");
     }
 

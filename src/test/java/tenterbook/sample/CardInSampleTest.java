@@ -19,10 +19,12 @@ import tenterbook.colour.palette.Pixels;
 import tenterbook.colour.palette.Region;
 import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
+import tenterbook.colour.target.Calibration;
 import tenterbook.colour.target.CardFinder;
 import tenterbook.colour.target.CardReading;
 import tenterbook.colour.target.Correction;
 import tenterbook.colour.target.KnownCard;
+import tenterbook.colour.target.StatedError;
 import tenterbook.colour.target.WhitePoint;
 import tenterbook.imaging.Originals;
 import tenterbook.imaging.PhotoMeasure;
@@ -165,7 +167,7 @@ class CardInSampleTest {
         assertThat(median(after))
                 .as("median ΔE00; before %.2f", median(before))
                 .isLessThan(median(before))
-                .isLessThan(Correction.GREY_FLOOR);
+                .isLessThan(StatedError.of(Calibration.GREY_CARD).nineInTen());
         assertThat(median(hueAfter)).isLessThan(median(hueBefore) / 1.5);
     }
 

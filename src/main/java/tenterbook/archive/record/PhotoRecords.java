@@ -81,7 +81,9 @@ public final class PhotoRecords {
             .list("cards", CARD, PhotoCalibration::cards)
             .list("matrix", Numeric.DECIMAL, PhotoCalibration::matrix)
             .list("offset", Numeric.DECIMAL, PhotoCalibration::offset)
+            .field("tone", Numeric.DECIMAL, PhotoCalibration::tone)
             .field("likelyError", Numeric.DECIMAL, PhotoCalibration::likelyError)
+            .field("halfError", Numeric.DECIMAL, PhotoCalibration::halfError)
             .text("note", PhotoCalibration::note)
             .personal()
             .field("at", Plain.INSTANT, PhotoCalibration::at)
@@ -93,7 +95,9 @@ public final class PhotoRecords {
                     v.get("cards", java.util.List.of()),
                     v.get("matrix", java.util.List.of()),
                     v.get("offset", java.util.List.of()),
+                    v.get("tone"),
                     v.get("likelyError"),
+                    v.get("halfError"),
                     v.get("note"),
                     v.get("at"),
                     v.get("by")));

@@ -22,7 +22,7 @@ import tenterbook.words.Message;
  */
 public record CardReading(
         LinearRgb mean, double spread, double tooBright, double tooDark, double unevenness, int pixels) {
-    /** Limits of our own choice; a fault below them moves the result by less than {@link Correction#GREY_FLOOR}. */
+    /** Limits of our own choice; a fault below them moves the result by less than the method itself, {@link StatedError}. */
     static final double MOST_CLIPPED = 0.02;
 
     static final double MOST_UNEVEN = 0.15;

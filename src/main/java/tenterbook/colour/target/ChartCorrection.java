@@ -13,10 +13,11 @@ import tenterbook.words.Written;
 /**
  * A correction found from a chart of 24 patches.
  *
- * @param correction a full 3 × 3 matrix; its likely error combines the mean hold-out error and the light's unevenness
+ * @param correction a full 3 × 3 matrix after a tone; its two errors are the greater of the method's and its own hold-out errors,
+ *     combined with the light's unevenness
  * @param outline the chart, begun at the patch of dark skin
  * @param used how many patches were used; clipped and uneven ones are left out
- * @param holdOut mean ΔE00 of the used patches, each under the matrix fitted without it
+ * @param holdOut mean ΔE00 of the used patches, each under the fit without it
  * @param worst the largest of these
  * @param faults the patches left out, each with its reason
  */
@@ -85,12 +86,14 @@ public record ChartCorrection(
                     "card.too-few-patches", "least", FEWEST_PATCHES, "found", seen.size(), "faults", together(faults)));
         }
         ChartFit fit = fit(seen, known);
-        double likely = Math.hypot(fit.meanHoldOut(), uneven);
+        StatedError stated = StatedError.of(Calibration.CHART);
         Correction correction = new Correction(
                 Calibration.CHART,
                 fit.matrix().rows(),
                 Correction.NONE.offset(),
-                likely,
+                fit.tone(),
+                Math.hypot(Math.max(stated.nineInTen(), fit.holdOut(0.9)), uneven),
+                Math.hypot(Math.max(stated.half(), fit.holdOut(0.5)), uneven),
                 together(faults).inEnglish());
         return new ChartCorrection(correction, grid, seen.size(), fit.meanHoldOut(), fit.worstHoldOut(), faults);
     }

@@ -13,33 +13,44 @@ import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /**
- * Correction for light and camera: corrected = matrix · light + offset, on linear light. It includes the exposure, so that the
+ * Correction for light and camera: corrected = matrix · light to the power of the tone + offset, on linear
+ * light. It includes the exposure, so that the
  * card has its known reflectance.
  *
  * @param how method of calibration
  * @param matrix nine numbers, row by row; diagonal for a grey card
  * @param offset three numbers, as parts of a white reflector's light; zero except for a white and a black card
+ * @param tone power of each channel before the matrix, since cameras do not keep to the sRGB curve; 1 except for a chart
  * @param likelyError ΔE00, see {@link MeasuredColour}; null for {@link #NONE}
+ * @param halfError ΔE00 for one half of colours; null for {@link #NONE} and for corrections kept before 2026-11-28, whose likely
+ *     error was a typical one
  * @param note remarks for the maker, in sentences; may be empty
  */
-public record Correction(Calibration how, List<Double> matrix, List<Double> offset, Double likelyError, String note) {
+public record Correction(
+        Calibration how,
+        List<Double> matrix,
+        List<Double> offset,
+        double tone,
+        Double likelyError,
+        Double halfError,
+        String note) {
     /** Colours as the picture has them. */
     public static final Correction NONE = new Correction(
             Calibration.NONE,
             Matrix3.IDENTITY.rows(),
             List.of(0.0, 0.0, 0.0),
+            1,
+            null,
             null,
             Message.of("card.uncalibrated").inEnglish());
 
-    /**
-     * Residual ΔE00 of a dyed colour when only greys are known, since the camera's primaries and the file's tone curve are not.
-     * The tests simulate two cameras with wider primaries and find the median error of 18 coloured patches below it; the size
-     * is common practice.
-     */
-    public static final double GREY_FLOOR = 4;
-
     /** Greatest ratio of the channels' gains for a grey card. */
     private static final double MOST_CAST = 4;
+
+    /**
+     * Gains further apart have the errors of {@link StatedError#STRONG_CAST}: the photographs of {@link StatedError} needed 1.1 to 1.5, an industrial camera 2.8.
+     */
+    private static final double MOST_TRUSTED_CAST = 2;
 
     private static final double LEAST_LIGHT = 0.004;
 
@@ -62,17 +73,12 @@ public record Correction(Calibration how, List<Double> matrix, List<Double> offs
         double r = known.red() / seen.red();
         double g = known.green() / seen.green();
         double b = known.blue() / seen.blue();
-        double cast = Math.max(r, Math.max(g, b)) / Math.min(r, Math.min(g, b));
+        double cast = cast(r, g, b);
         if (!(cast > 0 && cast <= MOST_CAST)) {
             throw new CardRefused(
                     Message.of("card.no-such-card", "card", card.name(), "apart", NumberWords.decimals(cast, 1)));
         }
-        return new Correction(
-                Calibration.GREY_CARD,
-                Matrix3.diagonal(r, g, b).rows(),
-                NONE.offset,
-                Math.hypot(GREY_FLOOR, cardError(reading, card)),
-                "");
+        return diagonal(Calibration.GREY_CARD, new double[] {r, g, b}, NONE.offset, cardError(reading, card));
     }
 
     /**
@@ -99,27 +105,51 @@ public record Correction(Calibration how, List<Double> matrix, List<Double> offs
             }
         }
         double[] gain = {known[0] / seen[0], known[1] / seen[1], known[2] / seen[2]};
-        return new Correction(
+        return diagonal(
                 Calibration.WHITE_AND_BLACK,
-                Matrix3.diagonal(gain[0], gain[1], gain[2]).rows(),
+                gain,
                 List.of(
                         knownDark.red() - gain[0] * dark.red(),
                         knownDark.green() - gain[1] * dark.green(),
                         knownDark.blue() - gain[2] * dark.blue()),
-                Math.hypot(GREY_FLOOR, Math.max(cardError(white, whiteCard), cardError(black, blackCard))),
-                "");
+                Math.max(cardError(white, whiteCard), cardError(black, blackCard)));
+    }
+
+    private static Correction diagonal(Calibration how, double[] gain, List<Double> offset, double cardError) {
+        double cast = cast(gain[0], gain[1], gain[2]);
+        boolean strong = cast > MOST_TRUSTED_CAST;
+        StatedError stated = strong ? StatedError.STRONG_CAST : StatedError.of(how);
+        return new Correction(
+                how,
+                Matrix3.diagonal(gain[0], gain[1], gain[2]).rows(),
+                offset,
+                1,
+                Math.hypot(stated.nineInTen(), cardError),
+                Math.hypot(stated.half(), cardError),
+                strong
+                        ? Message.of("card.strong-cast", "apart", NumberWords.decimals(cast, 1))
+                                .inEnglish()
+                        : "");
+    }
+
+    private static double cast(double r, double g, double b) {
+        return Math.max(r, Math.max(g, b)) / Math.min(r, Math.min(g, b));
     }
 
     /** The corrected light of one colour; it may lie outside 0 to 1. */
     public LinearRgb apply(LinearRgb light) {
         List<Double> m = matrix;
-        double r = light.red();
-        double g = light.green();
-        double b = light.blue();
+        double r = toned(light.red(), tone);
+        double g = toned(light.green(), tone);
+        double b = toned(light.blue(), tone);
         return new LinearRgb(
                 m.get(0) * r + m.get(1) * g + m.get(2) * b + offset.get(0),
                 m.get(3) * r + m.get(4) * g + m.get(5) * b + offset.get(1),
                 m.get(6) * r + m.get(7) * g + m.get(8) * b + offset.get(2));
+    }
+
+    static double toned(double light, double tone) {
+        return tone == 1 ? light : Math.pow(Math.max(0, light), tone);
     }
 
     /**

@@ -8,10 +8,10 @@ import tenterbook.words.Message;
 /**
  * A colour measured in a photograph, with its uncertainty.
  *
- * <p>The likely error is a typical ΔE00 between this number and what an instrument would give on the same cloth. It combines,
- * as independent errors (root of the sum of squares), the error of the correction for other colours, which is the hold-out
- * error of a chart and {@link Correction#GREY_FLOOR} for grey cards, and the light's unevenness over the card. It does not
- * include light that differs between card and cloth, glare on the cloth, fluorescence, or a card other than stated.
+ * <p>The likely error is the ΔE00 that nine in ten colours of photographs stay below, {@link StatedError}, combined with the
+ * light's unevenness over the card as an independent error (root of the sum of squares); a chart whose own patches are off by
+ * more states that. It does not include light that differs between card and cloth, glare on the cloth, fluorescence, or a card
+ * other than stated.
  *
  * @param lab relative to {@code white}
  * @param observer always 2° (CIE 1931), which sRGB rests on

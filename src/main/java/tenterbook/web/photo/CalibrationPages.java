@@ -117,7 +117,14 @@ public final class CalibrationPages {
         site.archive().ledger().write(site.author(), act -> act.save(Kinds.CALIBRATION, made, before, ""));
         FlashMessage.andGo(
                 ctx,
-                w("measuring.calibrated", "card", made.how(), "error", NumberWords.decimals(made.likelyError(), 1)),
+                w(
+                        "measuring.calibrated",
+                        "card",
+                        made.how(),
+                        "error",
+                        NumberWords.decimals(made.likelyError(), 1),
+                        "half",
+                        NumberWords.decimals(made.halfError(), 1)),
                 page(ctx));
     }
 

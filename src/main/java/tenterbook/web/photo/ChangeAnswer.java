@@ -31,7 +31,7 @@ final class ChangeAnswer {
             sentences.add(w("change.changed", "calibrated", calibrated, "parts", parts));
         }
         if (!still.isEmpty()) {
-            sentences.add(w("change.no-change", "parts", still));
+            sentences.add(w("change.no-change", "calibrated", calibrated, "parts", still));
         }
         if (!unmeasured.isEmpty()) {
             sentences.add(w("change.not-measurable-parts", "parts", unmeasured));

@@ -26,6 +26,7 @@ import tenterbook.colour.space.LinearRgb;
 import tenterbook.colour.space.MeasurementResult;
 import tenterbook.colour.space.Srgb;
 import tenterbook.colour.target.Correction;
+import tenterbook.colour.target.StatedError;
 import tenterbook.imaging.OverlaidPicture;
 import tenterbook.imaging.PhotoCalibration;
 import tenterbook.measure.Digest;
@@ -146,9 +147,7 @@ public final class FadingPages {
     private FadingView compared(Piece piece, PiecePhoto before, PiecePhoto after) throws IOException {
         Optional<PhotoCalibration> first = measuring.calibration(before.photo());
         Optional<PhotoCalibration> second = measuring.calibration(after.photo());
-        double allowance = Math.hypot(
-                first.map(PhotoCalibration::likelyError).orElse(0.0),
-                second.map(PhotoCalibration::likelyError).orElse(0.0));
+        double allowance = allowance(first, second);
         String caution = first.isPresent() && second.isPresent() ? "" : w("change.not-calibrated");
         List<Region> regions = new ArrayList<>();
         List<String> names = new ArrayList<>();
@@ -207,6 +206,20 @@ public final class FadingPages {
                 ChangeAnswer.of(rows, caution.isEmpty()));
     }
 
+    /** ΔE that light and camera are allowed; one calibrated photograph alone brings its own error only. */
+    private static double allowance(Optional<PhotoCalibration> first, Optional<PhotoCalibration> second) {
+        return first.isPresent() && second.isPresent()
+                ? StatedError.between(first.get().correction(), second.get().correction())
+                : first.or(() -> second).map(PhotoCalibration::likelyError).orElse(0.0);
+    }
+
+    /** What is said of a part that shows no visible change. */
+    private static String still(RegionChange change, double allowance, boolean calibrated) {
+        return calibrated && change.change().ciede2000() <= allowance
+                ? w("change.not-apart", "allowance", NumberWords.decimals(allowance, 1))
+                : w(ChangeWords.size(change.ciede2000()));
+    }
+
     private static FadingRow row(
             String name, MeasurementResult<RegionChange> found, double allowance, boolean calibrated) {
         if (found.value().isEmpty()) {
@@ -233,7 +246,7 @@ public final class FadingPages {
                                 !directions.isEmpty(),
                                 "directions",
                                 directions)
-                        : w(ChangeWords.size(change.ciede2000())),
+                        : still(change, allowance, calibrated),
                 w(
                         "change.difference",
                         "visible",

@@ -37,7 +37,9 @@ class CorrectionTest {
                     .as("%s under gains %s/%s/%s", CLOTHS.get(i), r, g, b)
                     .isLessThan(1);
             assertThat(found.how()).isEqualTo(Calibration.GREY_CARD);
-            assertThat(found.likelyError()).isGreaterThanOrEqualTo(Correction.GREY_FLOOR);
+            assertThat(found.likelyError())
+                    .isGreaterThanOrEqualTo(
+                            StatedError.of(Calibration.GREY_CARD).nineInTen());
         }
     }
 
@@ -123,7 +125,7 @@ class CorrectionTest {
         CardReading reading = CardReading.of(slight, CARD);
         assertThat(reading.fault()).isEmpty();
         assertThat(Correction.byGrey(reading, KnownCard.grey18()).likelyError())
-                .isGreaterThan(Correction.GREY_FLOOR + 0.01);
+                .isGreaterThan(StatedError.of(Calibration.GREY_CARD).nineInTen() + 0.01);
     }
 
     @Test
@@ -154,7 +156,7 @@ class CorrectionTest {
         assertThat(raw.note()).startsWith("Uncalibrated:");
         MeasuredColour measured = Correction.byGrey(CardReading.of(picture, CARD), KnownCard.grey18())
                 .measure(picture, cloth(0), WhitePoint.D50);
-        assertThat(measured.text()).contains("D50").contains("one grey card; likely within ΔE00 4.");
+        assertThat(measured.text()).contains("D50").contains("one grey card; likely within ΔE00 8.");
         assertThatThrownBy(() ->
                         new MeasuredColour(raw.lab(), WhitePoint.D65, "2°", 0, 1, null, Calibration.GREY_CARD, ""))
                 .hasMessageContaining("likely error");
