@@ -162,6 +162,12 @@ public final class LabelWords {
             add(Part.ADVICE, last.light());
             add(Part.ADVICE, last.handling());
         });
+        if (!piece.particulars().residues().isEmpty()) {
+            add(
+                    Part.ADVICE,
+                    Message.of("label.residues", "residues", piece.particulars().residues())
+                            .inEnglish());
+        }
         add(Part.WORDS, request.content().words());
         questions.add(new Question(Message.of("label.also-sewn"), rules.rule("carePermanent")));
     }
