@@ -12,9 +12,6 @@ import tenterbook.words.Message;
 
 /** What the printed shares of fibres rest on: each one without support is asked about. */
 final class FibreEvidence {
-    /** Percentage points between a declared and a measured share that are asked about. */
-    private static final double DIFFERENCE = 3;
-
     private FibreEvidence() {}
 
     static List<Question> questions(Collection<Cloth> cloths, Rule rule) {
@@ -30,7 +27,7 @@ final class FibreEvidence {
     private static List<Message> question(Cloth cloth, FibreShare share) {
         List<Message> asked = new ArrayList<>();
         if (share.measured() != null) {
-            if (share.percent() != null && Math.abs(share.percent() - share.measured()) > DIFFERENCE) {
+            if (share.percent() != null && !share.agrees()) {
                 asked.add(Message.of(
                         "label.evidence.differs",
                         "cloth",

@@ -21,6 +21,9 @@ public record FibreShare(
         String purpose,
         @Nullable Evidence evidence,
         @Nullable Double measured) implements Written {
+    /** Percentage points; as Reg. (EU) 1007/2011 Art. 20(3) allows in making. */
+    static final int TOLERANCE = 3;
+
     public FibreShare(String fibre, @Nullable Double percent, String purpose) {
         this(fibre, percent, purpose, null, null);
     }
@@ -36,6 +39,11 @@ public record FibreShare(
         if (percent != null && !(percent > 0 && percent <= 100)) {
             throw Refusal.of("material.share", "percent", NumberWords.plain(percent), "fibre", fibre);
         }
+    }
+
+    /** Whether the declared share and the measured one are both known and differ by no more than {@value #TOLERANCE} points. */
+    public boolean agrees() {
+        return percent != null && measured != null && Math.abs(percent - measured) <= TOLERANCE;
     }
 
     /** '97 % silk', or 'silk' where its share is not known. Labels follow their market's rule instead. */

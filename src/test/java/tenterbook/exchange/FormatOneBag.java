@@ -18,7 +18,7 @@ public final class FormatOneBag {
     private FormatOneBag() {}
 
     /** The whole bag, as {@code folder}, which must not be there yet. */
-    static Path at(Path folder) {
+    public static Path at(Path folder) {
         try {
             copy(KEPT, folder);
             copy(PHOTOS, folder.resolve("data/photos"));

@@ -95,7 +95,9 @@ class LookedAtTest {
                 Files.copy(file, to);
             }
         }
-        Files.copy(Path.of("sample-archive/data/ledger.db"), studio.resolve("ledger.db"));
+        Files.copy(
+                Path.of("src/test/resources/tenterbook/exchange/format-1-bag/data/ledger.db"),
+                studio.resolve("ledger.db"));
         Map<String, String> before = bytes();
         try (Archive archive = Archive.look(studio, Demo.CLOCK)) {
             assertThat(ArchiveCheck.run(archive, Progress.UNWATCHED)).isEmpty();

@@ -61,6 +61,6 @@ class FibreEvidenceTest {
                 .contains("62", "38")
                 .doesNotContain("70");
         assertThat(asked(text)).hasSize(2).allMatch(asks -> asks.contains("was measured with"));
-        assertThat(asked(tag(silk(Evidence.LABORATORY, 100.0)))).isEmpty();
+        assertThat(asked(tag(silk(Evidence.LABORATORY, 98.0)))).isEmpty();
     }
 }

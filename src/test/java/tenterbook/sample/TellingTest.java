@@ -87,7 +87,7 @@ class TellingTest {
                 case "board-pair" -> board(telling);
                 case "cloth" -> read(MaterialRecords.CLOTH, telling);
                 case "lot" -> read(MaterialRecords.LOT, telling);
-                default -> assertThat(telling.kind()).isIn("clamping", "piece", "examination", "paper");
+                default -> assertThat(telling.kind()).isIn("clamping", "piece", "examination", "agreement", "paper");
             }
         }
         assertThat(clampings()).hasSize(24);

@@ -11,7 +11,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tenterbook.app.Wiring;
 import tenterbook.archive.Kinds;
+import tenterbook.exchange.FormatOneBag;
+import tenterbook.exchange.Restore;
 import tenterbook.ledger.Ledger;
 import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.revision.Revision;
@@ -77,9 +80,11 @@ class ErasureTest extends Scenario {
 
     @Test
     void theCodeOfARecordFromWhichAPersonWasErasedIsNotCalledDamaged(@TempDir Path empty) throws IOException {
-        try (SampleStudio sample = SampleStudio.open(empty, CLOCK)) {
-            Ledger ledger = sample.wiring().archive().ledger();
-            Client there = new Client(sample.wiring().port());
+        Path folder = empty.resolve("studio");
+        new Restore(CLOCK).restore(FormatOneBag.at(empty.resolve("bag")), folder, Progress.UNWATCHED);
+        try (Wiring sample = Wiring.serve(folder, 0, CLOCK)) {
+            Ledger ledger = sample.archive().ledger();
+            Client there = new Client(sample.port());
             List<Revision> pieces = ledger.after(0, 10_000).stream()
                     .filter(revision -> revision.key().kind().equals(Kinds.PIECE.name()))
                     .filter(revision -> revision.json().contains("sala-vermia"))

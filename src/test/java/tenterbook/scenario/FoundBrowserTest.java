@@ -114,7 +114,7 @@ class FoundBrowserTest {
             page.locator("input[name=pieces]").nth(0).check();
             page.locator("input[name=pieces]").nth(2).check();
             press(page, "Compare these");
-            assertThat(page.url()).contains("/compare/pieces?pieces=V24-");
+            page.waitForURL("**/compare/pieces?pieces=V24-*");
             assertThat(page.locator(".compared thead th a").count()).isEqualTo(2);
             assertThat((Integer) page.evaluate("document.documentElement.scrollWidth"))
                     .isLessThanOrEqualTo(width);

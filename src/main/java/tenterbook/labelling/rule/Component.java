@@ -31,9 +31,9 @@ public record Component(String part, String cloth, List<FibreShare> content, Str
                 part, name, cloth.content().stream().map(Component::printed).toList(), cloth.wovenIn());
     }
 
-    /** A share that a laboratory measured stands in place of the declared one. */
+    /** A share that a laboratory measured stands in place of the declared one, unless that is within the tolerance. */
     private static FibreShare printed(FibreShare share) {
-        return share.measured() == null
+        return share.measured() == null || share.agrees()
                 ? share
                 : new FibreShare(share.fibre(), share.measured(), share.purpose(), share.evidence(), share.measured());
     }
