@@ -64,8 +64,8 @@ class DipAccuracyTest {
                 List<Dyed> pieces =
                         SimulatedVat.draw(law, 7919L * law.ordinal() + seed).pieces();
                 left.askEach(pieces);
-                all.askEach(pieces);
             }
+            all.add(left);
             System.out.println(law + ": " + left);
             assertThat(left.factorOfNineInTen()).as("%s", law).isLessThan(1.75);
             assertThat(left.percentHeld()).as("%s", law).isBetween(85.0, 95.0);
@@ -90,7 +90,7 @@ class DipAccuracyTest {
         int disagreements = 0;
         int asked = 0;
         for (SimulatedVat.Law law : SimulatedVat.Law.values()) {
-            for (int seed = 0; seed < VATS; seed++) {
+            for (int seed = 0; seed < VATS / 3; seed++) {
                 List<Dyed> pieces =
                         SimulatedVat.draw(law, 104_729L * law.ordinal() + seed).pieces();
                 for (Dyed piece : pieces) {

@@ -27,6 +27,14 @@ final class LeftOut {
         }
     }
 
+    /** All that another was answered too. */
+    void add(LeftOut other) {
+        factors.addAll(other.factors);
+        widths.addAll(other.widths);
+        held += other.held;
+        refused += other.refused;
+    }
+
     private void ask(List<Dyed> all, Dyed piece) {
         keep(
                 DipQuestion.ask(all, piece.group(), piece.ground(), null).needed(),
