@@ -230,7 +230,8 @@ final class BenchArchive {
                         faults,
                         null,
                         null,
-                        text(18)));
+                        text(18),
+                        null));
     }
 
     private static Quantity length(double cm) {
@@ -286,6 +287,7 @@ final class BenchArchive {
                 "rain",
                 text(10),
                 text(12),
+                null,
                 null);
     }
 

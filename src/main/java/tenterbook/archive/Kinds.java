@@ -24,6 +24,7 @@ import tenterbook.ledger.revision.NamedParts;
 import tenterbook.ledger.revision.RecordKey;
 import tenterbook.material.Cloth;
 import tenterbook.material.Lot;
+import tenterbook.piece.NumberScheme;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Studio;
@@ -36,6 +37,11 @@ import tenterbook.words.Message;
 public final class Kinds {
     /** The identifier of the one studio record. */
     public static final String THE_STUDIO = "studio";
+
+    /** How clampings are numbered, and agreements; pieces are as the studio chose. */
+    public static final NumberScheme CLAMPING_NUMBERS = new NumberScheme("C");
+
+    public static final NumberScheme AGREEMENT_NUMBERS = new NumberScheme("A");
 
     public static final Kind<Studio> STUDIO = new Kind<>(
                     "studio",

@@ -66,52 +66,6 @@ public record Piece(
         particulars = particulars == null ? Particulars.NONE : particulars;
     }
 
-    /** A piece without further particulars. */
-    public Piece(
-            PieceNumber number,
-            String title,
-            String otherTitle,
-            @Nullable Category category,
-            Quantity length,
-            Quantity width,
-            Quantity mass,
-            PartialDate finished,
-            String edition,
-            List<MadeIn> made,
-            @Nullable Status status,
-            @Nullable PartyId holder,
-            String place,
-            @Nullable Money price,
-            String trims,
-            List<PiecePhoto> photos,
-            List<Fault> faults,
-            List<CareTest> tests,
-            List<Event> events,
-            String notes) {
-        this(
-                number,
-                title,
-                otherTitle,
-                category,
-                length,
-                width,
-                mass,
-                finished,
-                edition,
-                made,
-                status,
-                holder,
-                place,
-                price,
-                trims,
-                photos,
-                faults,
-                tests,
-                events,
-                notes,
-                Particulars.NONE);
-    }
-
     /** The state of the piece: 1, plus one for each time it was dyed again. */
     public int state() {
         return Math.max(1, made.size());

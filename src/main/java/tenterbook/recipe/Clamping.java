@@ -54,38 +54,6 @@ public record Clamping(
         where = where == null ? WhereDyed.UNRECORDED : where;
     }
 
-    /** One whose place and dyer are not recorded. */
-    public Clamping(
-            ClampingId id,
-            String title,
-            PartialDate when,
-            List<BoardUse> boards,
-            FoldScheme fold,
-            List<Cut> cuts,
-            List<Step> steps,
-            Quantity clamped,
-            String pressure,
-            String water,
-            String lesson,
-            String notes,
-            @Nullable ClampingId copiedFrom) {
-        this(
-                id,
-                title,
-                when,
-                boards,
-                fold,
-                cuts,
-                steps,
-                clamped,
-                pressure,
-                water,
-                lesson,
-                notes,
-                copiedFrom,
-                WhereDyed.UNRECORDED);
-    }
-
     /** The lots of all baths, in order, without repetition. */
     public Stream<LotId> lots() {
         return steps.stream()

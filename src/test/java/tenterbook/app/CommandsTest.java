@@ -132,6 +132,7 @@ class CommandsTest {
                                 "",
                                 "",
                                 "",
+                                null,
                                 null));
                 act.create(
                         Kinds.PIECE,
@@ -162,7 +163,8 @@ class CommandsTest {
                 null,
                 null,
                 null,
-                "");
+                "",
+                null);
     }
 
     @Test
@@ -314,7 +316,8 @@ class CommandsTest {
                 null,
                 null,
                 null,
-                "");
+                "",
+                null);
     }
 
     @Test

@@ -75,6 +75,7 @@ class ExaminationRecordTest {
                             null,
                             null,
                             null,
+                            null,
                             null));
         });
     }

@@ -101,6 +101,7 @@ class StoredRecordsTest {
                 null,
                 null,
                 null,
+                null,
                 null);
         var step = new Step(
                 StepKind.DIPS,
@@ -128,6 +129,7 @@ class StoredRecordsTest {
                 "",
                 "",
                 "",
+                null,
                 null);
         BoardPair board = new BoardPair(
                 new BoardId("B01"),

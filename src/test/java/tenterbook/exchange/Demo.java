@@ -68,6 +68,7 @@ final class Demo {
                             "",
                             "good mirror",
                             "line\none\twith “quotes” and \\ and \u0001",
+                            null,
                             null));
             return act.create(Kinds.PIECE, piece("Maré", taken));
         });
@@ -117,7 +118,8 @@ final class Demo {
                 null,
                 null,
                 null,
-                "");
+                "",
+                null);
     }
 
     static Photo record(Digest digest, int bytes) {

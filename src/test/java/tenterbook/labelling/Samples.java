@@ -213,7 +213,8 @@ public final class Samples {
                 null,
                 tests,
                 null,
-                "");
+                "",
+                null);
     }
 
     /** The same piece, kept somewhere. */
@@ -238,12 +239,26 @@ public final class Samples {
                 piece.faults(),
                 piece.tests(),
                 piece.events(),
-                piece.notes());
+                piece.notes(),
+                null);
     }
 
     static Clamping clamping(FoldScheme fold, List<BoardUse> boards, Step... steps) {
         return new Clamping(
-                new ClampingId("C24-004"), "", null, boards, fold, null, List.of(steps), null, "", "", "", "", null);
+                new ClampingId("C24-004"),
+                "",
+                null,
+                boards,
+                fold,
+                null,
+                List.of(steps),
+                null,
+                "",
+                "",
+                "",
+                "",
+                null,
+                null);
     }
 
     /** A linen hanging of weld and woad between a recut pair of boards. */
@@ -342,7 +357,8 @@ public final class Samples {
                 clamping.water(),
                 clamping.lesson(),
                 clamping.notes(),
-                clamping.copiedFrom());
+                clamping.copiedFrom(),
+                null);
     }
 
     /** The same made in the same way, of other cloths. */

@@ -143,6 +143,7 @@ class DipsTest extends Scenario {
                             "",
                             "",
                             "",
+                            null,
                             null));
             return act.create(
                     Kinds.PIECE,
@@ -166,7 +167,8 @@ class DipsTest extends Scenario {
                             null,
                             null,
                             null,
-                            ""));
+                            "",
+                            null));
         });
     }
 

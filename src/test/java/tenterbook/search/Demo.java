@@ -154,6 +154,7 @@ public final class Demo {
                 "rain, 28 ppm",
                 lesson,
                 "",
+                null,
                 null);
     }
 
@@ -180,7 +181,8 @@ public final class Demo {
                 List.of(faults),
                 null,
                 null,
-                "");
+                "",
+                null);
     }
 
     public static Piece measured(Piece p, Quantity length) {
@@ -204,7 +206,8 @@ public final class Demo {
                 p.faults(),
                 p.tests(),
                 p.events(),
-                p.notes());
+                p.notes(),
+                null);
     }
 
     public static Piece titled(Piece p, String title, String other, String notes) {
@@ -228,7 +231,8 @@ public final class Demo {
                 p.faults(),
                 p.tests(),
                 p.events(),
-                notes);
+                notes,
+                null);
     }
 
     public static Piece at(Piece p, String holder, String place) {
@@ -252,7 +256,8 @@ public final class Demo {
                 p.faults(),
                 p.tests(),
                 p.events(),
-                p.notes());
+                p.notes(),
+                null);
     }
 
     public static Photo photo(String seed, List<PaletteColour> palette) {

@@ -166,6 +166,7 @@ class FacetSearchTest {
                 null,
                 null,
                 null,
+                null,
                 null);
         try (Archive one = Demo.archive(alone)) {
             one.ledger().write("test", act -> act.create(Kinds.PIECE, bare));

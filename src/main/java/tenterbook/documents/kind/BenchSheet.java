@@ -27,17 +27,17 @@ import tenterbook.words.Written;
 
 /** How a piece was made, set out so that it can be made again at the bench, with room to write what is done this time. */
 final class BenchSheet {
-    private final DocumentFacts subject;
+    /** More panels are too small to be read. */
+    private static final int MOST_PANELS = 96;
 
-    private BenchSheet(DocumentFacts subject) {
-        this.subject = subject;
-    }
+    private final DocumentFacts subject;
 
     /** What was drawn for an earlier clamping is not drawn again. */
     private final Set<Block> drawn = new HashSet<>();
 
-    /** More panels are too small to be read. */
-    private static final int MOST_PANELS = 96;
+    private BenchSheet(DocumentFacts subject) {
+        this.subject = subject;
+    }
 
     static DocumentText of(DocumentFacts subject, DocumentSettings request) {
         BenchSheet sheet = new BenchSheet(subject);

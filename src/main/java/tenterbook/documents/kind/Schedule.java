@@ -22,6 +22,9 @@ import tenterbook.words.Written;
 
 /** A loan or consignment schedule: pieces, parties, period, condition and terms. Terms are the maker's own words. */
 final class Schedule {
+    /** So many pieces are shown beside the signatures by picture. */
+    private static final int FEW = 4;
+
     private final List<DocumentFacts> subject;
     private final AgreedTerms agreed;
     private final DocumentSettings request;
@@ -101,8 +104,6 @@ final class Schedule {
                                 each.photo().orElse(null), List.of(each.number() + "  " + each.title())))
                         .toList());
     }
-
-    private static final int FEW = 4;
 
     private static final List<String> HANDLING = List.of(
             DocumentWords.english("document.schedule.carry"),

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Saved;
-import tenterbook.piece.NumberScheme;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Studio;
 import tenterbook.recipe.Clamping;
@@ -28,7 +27,6 @@ import tenterbook.web.record.RecordEditor;
 
 /** Clampings: the list, one with its figures and layer map, its form, and a copy to start the next from. */
 public final class ClampingPages {
-    private static final NumberScheme NUMBERS = new NumberScheme("C");
     private final Site site;
     private final ClampingForm forms;
     private final RecordEditor<Clamping> editor;
@@ -67,7 +65,8 @@ public final class ClampingPages {
 
     /** The next free name for a clamping of this year. */
     public static ClampingId next(Site site) {
-        return new ClampingId(NUMBERS.next(
+        return new ClampingId(Kinds.CLAMPING_NUMBERS
+                .next(
                         start -> site.ledger().idsEverUsed(Kinds.CLAMPING, start),
                         site.today().getYear())
                 .value());

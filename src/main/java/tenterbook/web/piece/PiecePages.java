@@ -182,7 +182,20 @@ public final class PiecePages {
             List<Clamping> before = site.archive().clampingsOf(saved.record());
             Clamping fresh = before.isEmpty()
                     ? new Clamping(
-                            id, "", PartialDate.of(site.today()), null, null, null, null, null, "", "", "", "", null)
+                            id,
+                            "",
+                            PartialDate.of(site.today()),
+                            null,
+                            null,
+                            null,
+                            null,
+                            null,
+                            "",
+                            "",
+                            "",
+                            "",
+                            null,
+                            null)
                     : ClampingPages.copy(before.get(before.size() - 1), id);
             act.create(Kinds.CLAMPING, fresh);
             form.row("made", saved.record().made().size()).put("clamping", id);

@@ -86,9 +86,9 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
         if (kind.equals(Kinds.PIECE)) {
             scheme = site.archive().studio().numbers();
         } else if (kind.equals(Kinds.CLAMPING)) {
-            scheme = new NumberScheme("C");
+            scheme = Kinds.CLAMPING_NUMBERS;
         } else if (kind.equals(Kinds.AGREEMENT)) {
-            scheme = new NumberScheme("A");
+            scheme = Kinds.AGREEMENT_NUMBERS;
         } else {
             return "";
         }

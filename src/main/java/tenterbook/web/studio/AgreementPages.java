@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Saved;
-import tenterbook.piece.NumberScheme;
 import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
@@ -28,8 +27,6 @@ import tenterbook.web.record.RecordView;
 
 /** Loans and consignments: the list, one with its pieces and papers, and its form. */
 public final class AgreementPages {
-    private static final NumberScheme NUMBERS = new NumberScheme("A");
-
     private final Site site;
     private final RecordEditor<Agreement> editor;
 
@@ -60,7 +57,8 @@ public final class AgreementPages {
     public record AgreedRow(AgreedPiece agreed, String title) {}
 
     private String next() {
-        return NUMBERS.next(
+        return Kinds.AGREEMENT_NUMBERS
+                .next(
                         start -> site.ledger().idsEverUsed(Kinds.AGREEMENT, start),
                         site.today().getYear())
                 .value();

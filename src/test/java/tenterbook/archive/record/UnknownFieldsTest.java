@@ -70,7 +70,8 @@ class UnknownFieldsTest {
                 old.faults(),
                 old.tests(),
                 events,
-                old.notes());
+                old.notes(),
+                null);
     }
 
     @Test

@@ -110,7 +110,8 @@ class CompositionTest {
                         new PartyId("buyer-1"),
                         Money.read("300", Currency.getInstance("EUR")),
                         "paid in two parts")),
-                "bought silk with borrowed money");
+                "bought silk with borrowed money",
+                null);
     }
 
     private static Piece with(
@@ -135,7 +136,8 @@ class CompositionTest {
                 faults,
                 null,
                 events,
-                piece.notes());
+                piece.notes(),
+                null);
     }
 
     private Saved<Piece> saved(Piece piece) {
@@ -210,6 +212,7 @@ class CompositionTest {
                 .contains("distinguishing features");
         assertThat(missing(new Piece(
                         new PieceNumber("V24-005"),
+                        null,
                         null,
                         null,
                         null,
@@ -338,6 +341,7 @@ class CompositionTest {
     void aRecordOfNothingGivesEveryDocumentWithoutInventingAnything() {
         Saved<Piece> bare = saved(new Piece(
                 new PieceNumber("V24-009"),
+                null,
                 null,
                 null,
                 null,
