@@ -1,74 +1,45 @@
 package tenterbook.facts;
 
-import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import tenterbook.measure.PartialDate;
 import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Status;
+import tenterbook.piece.history.Custody;
 import tenterbook.words.Message;
 
 /**
- * The status and the holder of a piece. A typed status or holder is used as it is; otherwise the newest event decides. Where
- * both are there and disagree, the disagreement is part of the fact.
+ * The status and the holder of a piece. A typed status or holder is used as it is; otherwise its events decide. Where both
+ * are there and disagree, the disagreement is part of the fact.
  *
  * @param piece the piece
- * @param newest the newest event that moved the piece; null where there is none
+ * @param custody what its events give
  */
-public record Whereabouts(Piece piece, @Nullable Event newest) {
-    /** After each event, the statuses that agree with it, the likeliest first. Lost and destroyed can follow any. */
-    private static final Map<EventKind, Set<Status>> AFTER = new EnumMap<>(Map.of(
-            EventKind.CONSIGNED, EnumSet.of(Status.CONSIGNED, Status.HANGING),
-            EventKind.LENT, EnumSet.of(Status.ON_LOAN, Status.HANGING),
-            EventKind.RETURNED, EnumSet.of(Status.IN_STOCK, Status.KEPT, Status.SECOND, Status.HANGING),
-            EventKind.SOLD, EnumSet.of(Status.SOLD),
-            EventKind.GIVEN, EnumSet.of(Status.GIVEN)));
+public record Whereabouts(Piece piece, Custody custody) {
+    /** Further typed statuses that agree with what events give. Lost and destroyed can follow any. */
+    private static final Map<Status, Set<Status>> ALSO = new EnumMap<>(Map.of(
+            Status.CONSIGNED, EnumSet.of(Status.HANGING, Status.RESERVED),
+            Status.ON_LOAN, EnumSet.of(Status.HANGING),
+            Status.IN_STOCK, EnumSet.of(Status.KEPT, Status.SECOND, Status.HANGING, Status.RESERVED),
+            Status.SECOND, EnumSet.of(Status.IN_STOCK, Status.KEPT, Status.HANGING),
+            Status.RESERVED, EnumSet.of(Status.IN_STOCK, Status.CONSIGNED, Status.HANGING)));
 
     private static final Set<Status> AWAY = EnumSet.of(
             Status.CONSIGNED, Status.ON_LOAN, Status.HANGING, Status.SOLD, Status.GIVEN, Status.LOST, Status.DESTROYED);
 
     static Whereabouts of(Piece piece) {
-        Event newest = null;
-        for (Event event : piece.events()) {
-            if (AFTER.containsKey(event.kind()) && (newest == null || !earlier(event.when(), newest.when()))) {
-                newest = event;
-            }
-        }
-        return new Whereabouts(piece, newest);
+        return new Whereabouts(piece, Custody.of(piece.events()));
     }
 
-    /** Whether one is known to lie before the other; of undated events the one entered later counts as the newer. */
-    private static boolean earlier(PartialDate one, PartialDate other) {
-        return one.known() && other.known() && first(one).isBefore(first(other));
-    }
-
-    private static LocalDate first(PartialDate when) {
-        return when.from() == null ? when.to() : when.from();
-    }
-
-    /** As typed, else from the newest event; null for neither. */
+    /** As typed, else from the events; null for neither. */
     public @Nullable Status status() {
-        if (statusTyped()) {
-            return piece.status();
-        }
-        if (newest == null) {
-            return null;
-        }
-        return switch (newest.kind()) {
-            case CONSIGNED -> Status.CONSIGNED;
-            case LENT -> Status.ON_LOAN;
-            case RETURNED -> Status.IN_STOCK;
-            case SOLD -> Status.SOLD;
-            case GIVEN -> Status.GIVEN;
-            default -> null;
-        };
+        return statusTyped() ? piece.status() : custody.status();
     }
 
     public boolean statusTyped() {
@@ -89,32 +60,33 @@ public record Whereabouts(Piece piece, @Nullable Event newest) {
 
     /** Where the status comes from if it was not typed, as in 'from the event of 2024-05-01'; else empty. */
     public Optional<Message> statusFrom() {
-        return statusTyped() || newest == null ? Optional.empty() : Optional.of(ofNewest("facts.status-from"));
+        return statusTyped() || newest() == null ? Optional.empty() : Optional.of(ofNewest("facts.status-from"));
     }
 
-    /** As typed, else the receiver in the newest event, unless it came back or the typed status contradicts that event. */
+    private @Nullable Event newest() {
+        return custody.decidedBy();
+    }
+
+    /** As typed, else who has it by its events, unless the typed status contradicts them. */
     public Optional<PartyId> holder() {
         if (piece.holder() != null) {
             return Optional.of(piece.holder());
         }
-        return disagreement().isEmpty() ? receiver() : Optional.empty();
-    }
-
-    private Optional<PartyId> receiver() {
-        return newest == null || newest.kind() == EventKind.RETURNED
-                ? Optional.empty()
-                : Optional.ofNullable(newest.party());
+        return disagreement().isEmpty() ? Optional.ofNullable(custody.holder()) : Optional.empty();
     }
 
     /** How the typed status and the newest event contradict each other, in a sentence without names; else empty. */
     public Optional<Message> disagreement() {
-        boolean disagree = statusTyped()
-                && newest != null
-                && piece.status() != Status.LOST
-                && piece.status() != Status.DESTROYED
-                && !AFTER.get(newest.kind()).contains(piece.status());
-        return disagree
-                ? Optional.of(Message.of(
+        Event newest = newest();
+        if (!statusTyped() || newest == null || custody.status() == piece.status()) {
+            return Optional.empty();
+        }
+        boolean agree = piece.status() == Status.LOST
+                || piece.status() == Status.DESTROYED
+                || ALSO.getOrDefault(custody.status(), Set.of()).contains(piece.status());
+        return agree
+                ? Optional.empty()
+                : Optional.of(Message.of(
                         "facts.status-differs",
                         "status",
                         piece.status(),
@@ -123,12 +95,12 @@ public record Whereabouts(Piece piece, @Nullable Event newest) {
                         "dated",
                         newest.when().recorded(),
                         "day",
-                        newest.when()))
-                : Optional.empty();
+                        newest.when()));
     }
 
     /** How the typed holder and the newest event contradict each other, in a sentence without names; else empty. */
     public Optional<Message> holderDisagreement() {
+        Event newest = newest();
         if (piece.holder() == null || newest == null) {
             return Optional.empty();
         }
@@ -138,12 +110,13 @@ public record Whereabouts(Piece piece, @Nullable Event newest) {
                             "facts.holder-returned", "dated", newest.when().recorded(), "day", newest.when()))
                     : Optional.empty();
         }
-        return newest.party() != null && !newest.party().equals(piece.holder())
+        return custody.holder() != null && !custody.holder().equals(piece.holder())
                 ? Optional.of(ofNewest("facts.holder-differs"))
                 : Optional.empty();
     }
 
     private Message ofNewest(String key) {
+        Event newest = newest();
         return Message.of(key, "event", newest.kind(), "dated", newest.when().recorded(), "day", newest.when());
     }
 }

@@ -11,6 +11,8 @@ import tenterbook.words.Refusal;
  * @param party who was concerned, or null
  * @param until when a loan, consignment or show ends
  * @param price agreed, or null
+ * @param place where the piece was taken or shown; empty where not recorded
+ * @param unsure whether it is not certain that it happened so; such an event may stand where another would be refused
  */
 public record Event(
         EventKind kind,
@@ -18,7 +20,9 @@ public record Event(
         PartialDate until,
         @Nullable PartyId party,
         @Nullable Money price,
-        String note) {
+        String note,
+        String place,
+        boolean unsure) {
     public Event {
         if (kind == null) {
             throw Refusal.of("piece.event-without-kind");
@@ -26,5 +30,11 @@ public record Event(
         when = when == null ? PartialDate.UNRECORDED : when;
         until = until == null ? PartialDate.UNRECORDED : until;
         note = note == null ? "" : note.strip();
+        place = place == null ? "" : place.strip();
+    }
+
+    /** An event of which nothing more is known. */
+    public static Event of(EventKind kind, PartialDate when) {
+        return new Event(kind, when, null, null, null, "", "", false);
     }
 }

@@ -16,6 +16,14 @@ public enum EventKind implements Worded {
     WASHED("washed"),
     DYED_AGAIN("dyed again"),
     EXAMINED("examined"),
+    RESERVED("reserved"),
+    RELEASED("released"),
+    MOVED("moved"),
+    PRICED("priced"),
+    SECOND("second"),
+    LOST("lost"),
+    FOUND("found"),
+    DESTROYED("destroyed"),
     OTHER("other");
 
     private final String word;

@@ -123,4 +123,35 @@ public record Piece(
                 notes,
                 particulars);
     }
+
+    /** The same piece with other events, what was typed of its status and holder, its place and its price. */
+    public Piece withEvents(
+            List<Event> all,
+            @Nullable Status typedStatus,
+            @Nullable PartyId typedHolder,
+            String nowAt,
+            @Nullable Money asked) {
+        return new Piece(
+                number,
+                title,
+                otherTitle,
+                category,
+                length,
+                width,
+                mass,
+                finished,
+                edition,
+                made,
+                typedStatus,
+                typedHolder,
+                nowAt,
+                asked,
+                trims,
+                photos,
+                faults,
+                tests,
+                all,
+                notes,
+                particulars);
+    }
 }

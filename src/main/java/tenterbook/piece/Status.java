@@ -7,6 +7,7 @@ import tenterbook.words.Worded;
 public enum Status implements Worded {
     IN_STOCK("in stock"),
     KEPT("kept"),
+    RESERVED("reserved"),
     CONSIGNED("consigned"),
     ON_LOAN("on loan"),
     HANGING("hanging"),

@@ -134,8 +134,18 @@ public final class PieceRecord {
             .personal()
             .text("note", Event::note)
             .personal()
+            .text("place", Event::place)
+            .personal()
+            .field("unsure", Flag.YES_ONLY, Event::unsure)
             .built(v -> new Event(
-                    v.get("kind"), v.get("when"), v.get("until"), v.get("party"), v.get("price"), v.get("note")));
+                    v.get("kind"),
+                    v.get("when"),
+                    v.get("until"),
+                    v.get("party"),
+                    v.get("price"),
+                    v.get("note"),
+                    v.get("place"),
+                    v.get("unsure", false)));
 
     public static final Part<Piece> PIECE = Part.<Piece>of("piece")
             .field("number", Plain.identifier(PieceNumber::new), Piece::number)

@@ -132,6 +132,7 @@ public final class StoredCodes {
     public static final Codes<Status> STATUS = Codes.of("status", Status.class)
             .code(Status.IN_STOCK, "in stock")
             .code(Status.KEPT, "kept")
+            .code(Status.RESERVED, "reserved")
             .code(Status.CONSIGNED, "consigned")
             .code(Status.ON_LOAN, "on loan")
             .code(Status.HANGING, "hanging")
@@ -155,6 +156,14 @@ public final class StoredCodes {
             .code(EventKind.WASHED, "washed")
             .code(EventKind.DYED_AGAIN, "dyed again")
             .code(EventKind.EXAMINED, "examined")
+            .code(EventKind.RESERVED, "reserved")
+            .code(EventKind.RELEASED, "released")
+            .code(EventKind.MOVED, "moved")
+            .code(EventKind.PRICED, "priced")
+            .code(EventKind.SECOND, "second")
+            .code(EventKind.LOST, "lost")
+            .code(EventKind.FOUND, "found")
+            .code(EventKind.DESTROYED, "destroyed")
             .code(EventKind.OTHER, "other")
             .complete();
 

@@ -81,7 +81,7 @@ class UnknownFieldsTest {
             Saved<Piece> saved = archive.ledger().find(Kinds.PIECE, "V24-001").orElseThrow();
             List<Event> events = saved.record().events();
             Event shown = events.get(1);
-            Event changed = new Event(shown.kind(), shown.when(), shown.until(), null, null, "in the hall");
+            Event changed = new Event(shown.kind(), shown.when(), shown.until(), null, null, "in the hall", "", false);
             Piece edited = with(saved.record(), List.of(changed, events.get(2), events.get(0)));
 
             archive.ledger().write("this", act -> act.save(Kinds.PIECE, edited, saved.version(), ""));

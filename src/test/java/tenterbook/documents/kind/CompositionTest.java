@@ -109,7 +109,9 @@ class CompositionTest {
                         null,
                         new PartyId("buyer-1"),
                         Money.read("300", Currency.getInstance("EUR")),
-                        "paid in two parts")),
+                        "paid in two parts",
+                        "",
+                        false)),
                 "bought silk with borrowed money",
                 null);
     }

@@ -1,0 +1,150 @@
+package tenterbook.piece.history;
+
+import static tenterbook.piece.history.ActField.AGREEMENT;
+import static tenterbook.piece.history.ActField.COMMISSION;
+import static tenterbook.piece.history.ActField.PARTY;
+import static tenterbook.piece.history.ActField.PLACE;
+import static tenterbook.piece.history.ActField.PRICE;
+import static tenterbook.piece.history.ActField.UNTIL;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import tenterbook.measure.PartialDate;
+import tenterbook.piece.Event;
+import tenterbook.piece.EventKind;
+import tenterbook.piece.Piece;
+import tenterbook.piece.Status;
+import tenterbook.words.Message;
+import tenterbook.words.Worded;
+
+/** What a maker does with finished pieces, or finds out about them. Each writes one event and what follows from it. */
+public enum Act implements Worded {
+    SELL("sell", EventKind.SOLD, PARTY, PRICE, PLACE),
+    RESERVE("reserve", EventKind.RESERVED, PARTY, UNTIL),
+    RELEASE("release", EventKind.RELEASED),
+    LEND("lend", EventKind.LENT, PARTY, UNTIL, PLACE, PRICE, AGREEMENT),
+    CONSIGN("consign", EventKind.CONSIGNED, PARTY, UNTIL, PLACE, PRICE, COMMISSION, AGREEMENT),
+    RETURN("return", EventKind.RETURNED, PLACE),
+    GIVE("give", EventKind.GIVEN, PARTY, PLACE),
+    MOVE("move", EventKind.MOVED, PLACE),
+    SHOW("show", EventKind.SHOWN, PARTY, UNTIL, PLACE),
+    PRICE_ANEW("price", EventKind.PRICED, PRICE),
+    WASH("wash", EventKind.WASHED),
+    REPAIR("repair", EventKind.MENDED, PARTY),
+    MARK_AS_SECOND("second", EventKind.SECOND, PRICE),
+    LOSE("lose", EventKind.LOST),
+    FIND("find", EventKind.FOUND, PLACE),
+    DESTROY("destroy", EventKind.DESTROYED);
+
+    /** After these the old place is no longer true. */
+    private static final Set<EventKind> LEAVES_ITS_PLACE = Set.of(
+            EventKind.SOLD,
+            EventKind.LENT,
+            EventKind.CONSIGNED,
+            EventKind.RETURNED,
+            EventKind.GIVEN,
+            EventKind.MOVED,
+            EventKind.LOST,
+            EventKind.FOUND,
+            EventKind.DESTROYED);
+
+    /** After these the price of the event is the price asked. */
+    private static final Set<EventKind> ASKS_ITS_PRICE =
+            Set.of(EventKind.PRICED, EventKind.SECOND, EventKind.CONSIGNED);
+
+    private final String word;
+    private final EventKind event;
+    private final Set<ActField> asks;
+
+    Act(String word, EventKind event, ActField... asks) {
+        this.word = word;
+        this.event = event;
+        this.asks = Set.of(asks);
+    }
+
+    public static Optional<Act> of(String word) {
+        return Arrays.stream(values()).filter(act -> act.word.equals(word)).findFirst();
+    }
+
+    public EventKind event() {
+        return event;
+    }
+
+    public boolean asks(ActField field) {
+        return asks.contains(field);
+    }
+
+    /** Whether it may be done to a piece as it stands. */
+    public boolean possible(Piece piece) {
+        return refusal(piece, Event.of(event, PartialDate.UNRECORDED)).isEmpty();
+    }
+
+    /** Why the event cannot have happened to the piece as it is recorded; empty where it can. */
+    public static Optional<Message> refusal(Piece piece, Event event) {
+        return Custody.refusal(allEvents(piece), event);
+    }
+
+    /**
+     * The piece after the event. Where the event decides the status, a typed one becomes an event without a day before it, so
+     * that from here on events alone say where the piece is.
+     */
+    public static Piece after(Piece piece, Event event) {
+        boolean decides = Custody.decides(event.kind());
+        List<Event> all = new ArrayList<>(decides ? allEvents(piece) : piece.events());
+        all.add(event);
+        boolean newest = Custody.inTime(all).get(all.size() - 1) == event;
+        boolean placed = newest
+                && (LEAVES_ITS_PLACE.contains(event.kind()) || !event.place().isEmpty());
+        boolean priced = newest && event.price() != null && ASKS_ITS_PRICE.contains(event.kind());
+        return piece.withEvents(
+                all,
+                decides ? null : piece.status(),
+                decides ? null : piece.holder(),
+                placed ? event.place() : piece.place(),
+                priced ? event.price() : piece.price());
+    }
+
+    /** The events of a piece and, where its typed status is another than they give, one without a day that brings it. */
+    private static List<Event> allEvents(Piece piece) {
+        Custody now = Custody.of(piece.events());
+        EventKind kind =
+                piece.status() == null || piece.status() == now.status() ? null : kind(piece.status(), now.status());
+        if (kind == null) {
+            return piece.events();
+        }
+        List<Event> all = new ArrayList<>(piece.events());
+        all.add(new Event(kind, null, null, piece.holder(), null, "", piece.place(), false));
+        return all;
+    }
+
+    /** The event that brings a typed status; null where none is needed. */
+    private static @Nullable EventKind kind(Status typed, @Nullable Status byEvents) {
+        return switch (typed) {
+            case SOLD -> EventKind.SOLD;
+            case GIVEN -> EventKind.GIVEN;
+            case CONSIGNED -> EventKind.CONSIGNED;
+            case ON_LOAN -> EventKind.LENT;
+            case HANGING -> EventKind.SHOWN;
+            case SECOND -> EventKind.SECOND;
+            case LOST -> EventKind.LOST;
+            case DESTROYED -> EventKind.DESTROYED;
+            case RESERVED -> EventKind.RESERVED;
+            case IN_STOCK, KEPT -> byEvents == null || byEvents == Status.IN_STOCK ? null : EventKind.RETURNED;
+        };
+    }
+
+    @Override
+    public Message word() {
+        return Message.of("act." + word);
+    }
+
+    /** As in an address. */
+    @Override
+    public String toString() {
+        return word;
+    }
+}
