@@ -142,6 +142,14 @@ public final class Archive implements AutoCloseable {
         return ledger.find(Kinds.PARTY, id).map(Saved::record);
     }
 
+    /** Everybody of this name, in any case of its letters. */
+    public List<Party> partiesCalled(String name) {
+        return ledger.all(Kinds.PARTY).stream()
+                .map(Saved::record)
+                .filter(party -> party.name().equalsIgnoreCase(name.strip()))
+                .toList();
+    }
+
     /** The clampings a piece passed through, in order; one that cannot be found is left out. */
     public List<Clamping> clampingsOf(Piece piece) {
         return piece.made().stream()

@@ -53,8 +53,7 @@ public enum Act implements Worded {
             EventKind.DESTROYED);
 
     /** After these the price of the event is the price asked. */
-    private static final Set<EventKind> ASKS_ITS_PRICE =
-            Set.of(EventKind.PRICED, EventKind.SECOND, EventKind.CONSIGNED);
+    private static final Set<EventKind> ASKS_ITS_PRICE = Set.of(EventKind.PRICED, EventKind.SECOND);
 
     private final String word;
     private final EventKind event;
@@ -85,7 +84,13 @@ public enum Act implements Worded {
 
     /** Why the event cannot have happened to the piece as it is recorded; empty where it can. */
     public static Optional<Message> refusal(Piece piece, Event event) {
-        return Custody.refusal(allEvents(piece), event);
+        boolean before = !event.unsure()
+                && event.when().to() != null
+                && piece.finished().from() != null
+                && event.when().to().isBefore(piece.finished().from());
+        return before
+                ? Optional.of(Message.of("custody.before-finished", "day", piece.finished()))
+                : Custody.refusal(allEvents(piece), event);
     }
 
     /**

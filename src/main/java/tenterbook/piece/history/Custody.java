@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.Event;
@@ -80,15 +82,32 @@ public record Custody(
         return when.from() == null ? when.to() : when.from();
     }
 
+    /** What is impossible in {@code after} and was not so in {@code before}: sentences by the event's place in {@code after}. */
+    public static Map<Integer, Message> added(List<Event> before, List<Event> after) {
+        List<Event> known = of(before).problems().stream().map(Problem::event).toList();
+        Map<Integer, Message> added = new TreeMap<>();
+        for (Problem problem : of(after).problems()) {
+            if (!known.contains(problem.event())) {
+                added.put(place(after, problem.event()), problem.why());
+            }
+        }
+        return added;
+    }
+
+    /** By identity: two events may be equal. */
+    private static int place(List<Event> events, Event one) {
+        int at = 0;
+        while (events.get(at) != one) {
+            at++;
+        }
+        return at;
+    }
+
     /** Why an event of this kind cannot come after {@code events}; empty where it can. */
     public static Optional<Message> refusal(List<Event> events, Event next) {
         List<Event> all = new ArrayList<>(events);
         all.add(next);
-        List<Problem> before = of(events).problems();
-        return of(all).problems().stream()
-                .filter(problem -> before.stream().noneMatch(known -> known.event() == problem.event()))
-                .map(Problem::why)
-                .findFirst();
+        return added(events, all).values().stream().findFirst();
     }
 
     /** The state while events are gone through. */

@@ -101,7 +101,7 @@ public final class ConditionApi {
                     "id",
                     ExaminationPages.next(start -> act.idsEverUsed(Kinds.EXAMINATION, start), site.today())
                             .value());
-            return act.create(Kinds.EXAMINATION, input.record(object));
+            return act.create(Kinds.EXAMINATION, input.read(object));
         });
         ctx.status(201);
         ctx.header("Location", "/api/examinations/" + saved.record().id());

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.Saved;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.Party;
 
@@ -28,15 +27,13 @@ public final class PeopleNamed {
         }
     }
 
-    private static void put(Archive archive, Form form, String field) {
+    /** As {@link #inForm}, for one field. */
+    public static void put(Archive archive, Form form, String field) {
         String typed = form.text(field);
         if (typed.isEmpty() || archive.party(typed).isPresent()) {
             return;
         }
-        List<Party> found = archive.ledger().all(Kinds.PARTY).stream()
-                .map(Saved::record)
-                .filter(party -> party.name().strip().equalsIgnoreCase(typed))
-                .toList();
+        List<Party> found = archive.partiesCalled(typed);
         if (found.size() == 1) {
             form.put(field, found.get(0).id());
         } else if (found.isEmpty()) {

@@ -15,12 +15,14 @@ import tenterbook.facts.PieceFacts;
 import tenterbook.facts.Whereabouts;
 import tenterbook.imaging.Photo;
 import tenterbook.ledger.Saved;
+import tenterbook.piece.Event;
 import tenterbook.piece.MadeIn;
 import tenterbook.piece.Particulars;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.condition.Examination;
+import tenterbook.piece.history.Custody;
 import tenterbook.recipe.dip.DipTally;
 import tenterbook.web.Site;
 import tenterbook.web.clamping.ClampingView;
@@ -57,6 +59,11 @@ public record PieceView(
         Saved<Piece> saved,
         List<IssuedPaperView> papers,
         List<String> unreadable) {
+    /** In order of time. */
+    public List<Event> events() {
+        return Custody.inTime(piece.events());
+    }
+
     public Optional<ShownPhoto> first() {
         return photos.stream().findFirst();
     }

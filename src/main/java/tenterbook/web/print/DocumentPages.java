@@ -27,6 +27,7 @@ import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.agreement.AgreementKind;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
+import tenterbook.web.found.ChosenPieces;
 import tenterbook.web.page.Address;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.Uncached;

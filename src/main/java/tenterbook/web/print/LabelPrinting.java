@@ -19,6 +19,7 @@ import tenterbook.ledger.Saved;
 import tenterbook.ledger.file.Progress;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
+import tenterbook.web.found.ChosenPieces;
 import tenterbook.web.job.Job;
 import tenterbook.web.page.Address;
 import tenterbook.web.page.FlashMessage;

@@ -25,11 +25,12 @@ import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.web.Site;
+import tenterbook.web.found.ChosenPieces;
+import tenterbook.web.found.ChosenPieces.LookedUp;
 import tenterbook.web.page.Address;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
-import tenterbook.web.print.ChosenPieces.LookedUp;
 import tenterbook.words.Refusal;
 
 /** Labels: choosing them, with a live preview. {@link LabelPrinting} makes the PDF. */

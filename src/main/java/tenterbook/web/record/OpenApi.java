@@ -9,6 +9,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.TreeMap;
+import tenterbook.archive.act.ActFields;
 import tenterbook.archive.field.Schemas;
 import tenterbook.archive.record.PhotoRecords;
 
@@ -36,6 +37,7 @@ public final class OpenApi {
         ObjectNode schemas = (ObjectNode) description.at("/components/schemas");
         Map<String, ObjectNode> records = new TreeMap<>();
         Schemas.collect(PhotoRecords.PHOTO, records);
+        Schemas.collect(ActFields.ACT, records);
         RecordPath.ALL.forEach(path -> Schemas.collect(path.part(), records));
         records.forEach(schemas::set);
         schemas.set("versions", versions());

@@ -129,7 +129,9 @@ public final class RecordApi<T> {
             if (!sent.hasNonNull(part.key())) {
                 number(sent, act);
             }
-            return act.create(kind, input.record(sent));
+            T record = input.read(sent);
+            path.check(null, record);
+            return act.create(kind, record);
         });
         ctx.header("Location", path.base() + "/" + Address.encoded(kind.id().apply(saved.record())));
         send(ctx, 201, saved);
@@ -163,7 +165,8 @@ public final class RecordApi<T> {
             }
             sent.put(part.key(), kind.id().apply(before.record()));
         }
-        T record = input.record(sent);
+        T record = input.read(sent);
+        path.check(before.record(), record);
         send(ctx, 200, site.write(act -> act.save(kind, record, expected, RecordInput.note(ctx.queryParam("note")))));
     }
 

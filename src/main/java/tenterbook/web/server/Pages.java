@@ -3,6 +3,8 @@ package tenterbook.web.server;
 import io.javalin.config.RoutesConfig;
 import tenterbook.archive.arrival.PhotoRegistration;
 import tenterbook.web.Site;
+import tenterbook.web.act.ActApi;
+import tenterbook.web.act.ActPages;
 import tenterbook.web.clamping.BoardPages;
 import tenterbook.web.clamping.ClampingPages;
 import tenterbook.web.clamping.DipPages;
@@ -88,6 +90,8 @@ final class Pages {
         new MaterialPages(site).routes(routes);
         new PeoplePages(site).routes(routes);
         new AgreementPages(site).routes(routes);
+        new ActPages(site).routes(routes);
+        new ActApi(site).routes(routes);
         new ErasurePages(site).routes(routes);
         new ConditionPages(site, photos).routes(routes);
         new ExaminationPages(site, photos).routes(routes);

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.act.ActFields;
 import tenterbook.archive.field.Entered;
 import tenterbook.archive.field.ListOf;
 import tenterbook.archive.field.Part;
@@ -35,6 +36,7 @@ class FieldWordsTest {
                 add(part, keys);
             }
         });
+        add(ActFields.ACT, keys);
         Set<String> written =
                 new TreeSet<>(ResourceBundle.getBundle("words/fields").keySet());
         assertThat(written).containsAll(keys);

@@ -1,4 +1,4 @@
-package tenterbook.web.print;
+package tenterbook.web.found;
 
 import static tenterbook.web.page.Words.w;
 
@@ -21,7 +21,7 @@ import tenterbook.web.Site;
 import tenterbook.web.page.NotFound;
 
 /** The pieces that a request names, by number or by a search. */
-final class ChosenPieces {
+public final class ChosenPieces {
     private ChosenPieces() {}
 
     /**
@@ -29,9 +29,9 @@ final class ChosenPieces {
      *
      * @param behind changes that the search has not seen yet, so that pieces may be missing; 0 where they are named
      */
-    record Found(List<String> numbers, long behind) {
+    public record Found(List<String> numbers, long behind) {
         /** A sentence where pieces may be missing, else an empty text. */
-        String trouble() {
+        public String trouble() {
             return behind == 0 ? "" : w("print.search-behind", "changes", behind);
         }
     }
@@ -42,7 +42,8 @@ final class ChosenPieces {
      * @param search its parameters
      * @param most where more are found, the result has one more than that
      */
-    static Found find(Site site, Map<String, List<String>> parameters, Map<String, List<String>> search, int most) {
+    public static Found find(
+            Site site, Map<String, List<String>> parameters, Map<String, List<String>> search, int most) {
         List<String> numbers = named(parameters);
         long behind = 0;
         if (numbers.isEmpty()) {
@@ -62,12 +63,12 @@ final class ChosenPieces {
     }
 
     /** The numbers of pieces with commas, as the field for them takes them. */
-    static String joined(List<Saved<Piece>> pieces) {
+    public static String joined(List<Saved<Piece>> pieces) {
         return pieces.stream().map(piece -> piece.record().number().value()).collect(Collectors.joining(","));
     }
 
     /** The numbers typed under {@code pieces}, in order, in a list that may be changed. */
-    static List<String> named(Map<String, List<String>> parameters) {
+    public static List<String> named(Map<String, List<String>> parameters) {
         return parameters.getOrDefault("pieces", List.of()).stream()
                 .flatMap(list -> Arrays.stream(list.split("[,;\\s]+")))
                 .filter(number -> !number.isBlank())
@@ -80,9 +81,9 @@ final class ChosenPieces {
      * @param pieces those found, in order, each once
      * @param unknown numbers as typed that name no piece, or more than one
      */
-    record LookedUp(List<Saved<Piece>> pieces, List<String> unknown) {
+    public record LookedUp(List<Saved<Piece>> pieces, List<String> unknown) {
         /** A sentence that names the unknown numbers; empty where there is none. */
-        String trouble() {
+        public String trouble() {
             return unknown.isEmpty()
                     ? ""
                     : w(
@@ -94,7 +95,7 @@ final class ChosenPieces {
         }
 
         /** For the field again: the numbers found, then those to be corrected. */
-        String typed() {
+        public String typed() {
             return Stream.concat(
                             pieces.stream().map(piece -> piece.record().number().value()), unknown.stream())
                     .collect(Collectors.joining(", "));
@@ -102,7 +103,7 @@ final class ChosenPieces {
     }
 
     /** Letters match in any case; leading zeros may be left out or added where exactly one piece matches then. */
-    static LookedUp lookUp(Site site, List<String> numbers) {
+    public static LookedUp lookUp(Site site, List<String> numbers) {
         Map<String, Saved<Piece>> pieces = new LinkedHashMap<>();
         List<String> unknown = new ArrayList<>();
         List<String> all = null;
@@ -139,7 +140,7 @@ final class ChosenPieces {
     }
 
     /** @throws NotFound naming the first unknown number */
-    static List<Saved<Piece>> saved(Site site, List<String> numbers) {
+    public static List<Saved<Piece>> saved(Site site, List<String> numbers) {
         LookedUp looked = lookUp(site, numbers);
         if (!looked.unknown().isEmpty()) {
             throw NotFound.of(Kinds.PIECE, looked.unknown().get(0));

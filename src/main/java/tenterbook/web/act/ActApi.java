@@ -1,0 +1,43 @@
+package tenterbook.web.act;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import tenterbook.archive.act.ActFields;
+import tenterbook.archive.act.ActRequest;
+import tenterbook.archive.act.ActWriter;
+import tenterbook.piece.history.Act;
+import tenterbook.web.Site;
+import tenterbook.web.record.JsonInput;
+
+/** Acts on pieces for programs. */
+public final class ActApi {
+    private final Site site;
+
+    public ActApi(Site site) {
+        this.site = site;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.post("/api/acts/{act}", this::record);
+    }
+
+    private void record(Context ctx) {
+        Act act = ActPages.act(ctx);
+        JsonInput<ActRequest> input = new JsonInput<>(site, act.word(), ActFields.ACT);
+        ActWriter.Done done = new ActWriter(site.archive(), act, input.read(input.sent(ctx)), site.today()).write();
+        ObjectNode answer = JsonNodeFactory.instance.objectNode();
+        ArrayNode pieces = answer.putArray("pieces");
+        done.pieces().forEach(number -> pieces.add(number.value()));
+        if (done.party() != null) {
+            answer.put("party", done.party().value());
+        }
+        if (done.agreement() != null) {
+            answer.put("agreement", done.agreement().value());
+        }
+        ctx.status(201);
+        ctx.json(answer);
+    }
+}

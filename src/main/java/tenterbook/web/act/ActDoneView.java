@@ -1,0 +1,124 @@
+package tenterbook.web.act;
+
+import static tenterbook.web.page.Words.w;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import tenterbook.ledger.Saved;
+import tenterbook.measure.Money;
+import tenterbook.piece.Event;
+import tenterbook.piece.Party;
+import tenterbook.piece.Piece;
+import tenterbook.piece.history.Act;
+import tenterbook.web.Site;
+import tenterbook.web.found.ChosenPieces;
+import tenterbook.web.page.Address;
+
+/**
+ * What was recorded, and the papers that belong to it.
+ *
+ * @param party name of the person concerned; empty for none
+ * @param receipt a text to copy; empty where nothing was sold
+ */
+public record ActDoneView(
+        Act act,
+        List<Piece> pieces,
+        String party,
+        @Nullable String partyAddress,
+        @Nullable String agreement,
+        List<Paper> papers,
+        String receipt) {
+    /** A paper that may be printed now. */
+    public record Paper(String label, String address) {}
+
+    static ActDoneView of(
+            Site site, Act act, List<Saved<Piece>> saved, @Nullable String partyId, @Nullable String agreement) {
+        List<Piece> pieces = saved.stream().map(Saved::record).toList();
+        Party party = partyId == null ? null : site.archive().party(partyId).orElse(null);
+        String name = party == null ? "" : party.title();
+        return new ActDoneView(
+                act,
+                pieces,
+                name,
+                party == null ? null : "/people/" + Address.encoded(party.id().value()),
+                agreement,
+                papers(act, ChosenPieces.joined(saved), name, agreement),
+                act == Act.SELL ? receipt(site, pieces, name) : "");
+    }
+
+    private static List<Paper> papers(Act act, String numbers, String party, @Nullable String agreement) {
+        String pieces = "pieces=" + Address.encoded(numbers);
+        Paper tag = new Paper(w("act.paper.tag"), "/print?kind=hang-tag&" + pieces);
+        Paper certificate = new Paper(w("act.paper.certificate"), "/documents?kind=provenance-certificate&" + pieces);
+        Paper condition = new Paper(w("act.paper.condition"), "/documents?kind=condition-report&" + pieces);
+        String with = agreement != null
+                ? "&agreement=" + Address.encoded(agreement)
+                : party.isEmpty() ? "" : "&party=" + Address.encoded(party);
+        return switch (act) {
+            case SELL -> List.of(certificate, new Paper(w("act.paper.care"), "/print?kind=care-label&" + pieces));
+            case GIVE -> List.of(certificate);
+            case LEND ->
+                List.of(
+                        new Paper(w("act.paper.schedule"), "/documents?kind=loan-schedule&valued=1&" + pieces + with),
+                        condition);
+            case CONSIGN ->
+                List.of(
+                        new Paper(
+                                w("act.paper.schedule"),
+                                "/documents?kind=consignment-schedule&valued=1&" + pieces + with),
+                        tag);
+            case RETURN, WASH, REPAIR -> List.of(condition);
+            case PRICE_ANEW, MARK_AS_SECOND -> List.of(tag);
+            default -> List.of();
+        };
+    }
+
+    /** Of the last sale recorded for each piece. */
+    private static String receipt(Site site, List<Piece> pieces, String name) {
+        List<String> lines = new ArrayList<>();
+        Map<Currency, BigDecimal> totals =
+                new TreeMap<>((a, b) -> a.getCurrencyCode().compareTo(b.getCurrencyCode()));
+        List<Event> sales =
+                pieces.stream().map(ActDoneView::sale).filter(Objects::nonNull).toList();
+        String day = sales.isEmpty() ? "" : w(sales.get(0).when());
+        lines.add(w("act.receipt.head", "place", site.archive().studio().place(), "day", day)
+                .strip());
+        lines.add(name.isEmpty() ? w("act.receipt.body-nobody") : w("act.receipt.body", "name", name));
+        for (Piece piece : pieces) {
+            Event sale = sale(piece);
+            Money price = sale == null ? null : sale.price();
+            lines.add(
+                    price == null
+                            ? w("act.receipt.line-unpriced", "number", piece.number(), "title", piece.title())
+                            : w("act.receipt.line", "number", piece.number(), "title", piece.title(), "price", price));
+            if (price != null) {
+                totals.merge(price.currency(), price.amount(), BigDecimal::add);
+            }
+        }
+        if (pieces.size() > 1 && !totals.isEmpty()) {
+            lines.add(w(
+                    "act.receipt.total",
+                    "total",
+                    totals.entrySet().stream()
+                            .map(total -> w(new Money(total.getValue(), total.getKey())))
+                            .collect(Collectors.joining(" + "))));
+        }
+        lines.add(site.archive().studio().name());
+        return lines.stream().filter(line -> !line.isBlank()).collect(Collectors.joining("\n"));
+    }
+
+    private static @Nullable Event sale(Piece piece) {
+        Event last = null;
+        for (Event event : piece.events()) {
+            last = event.kind() == Act.SELL.event() ? event : last;
+        }
+        return last;
+    }
+}

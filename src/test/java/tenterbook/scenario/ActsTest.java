@@ -1,0 +1,194 @@
+package tenterbook.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import tenterbook.archive.Kinds;
+import tenterbook.facts.PieceReader;
+import tenterbook.facts.Whereabouts;
+import tenterbook.piece.Piece;
+import tenterbook.piece.Status;
+import tenterbook.piece.agreement.Agreement;
+
+/** One act writes the event and all that follows from it, for one piece or several, on pages and for programs. */
+class ActsTest extends Scenario {
+    @BeforeEach
+    void fill() throws IOException {
+        studio();
+        saved("/people", "id", "museu", "name", "Museu do Sarelho", "kind", "museum");
+        saved("/pieces", "number", "V24-001", "title", "Figueira", "place", "drawer 4");
+        saved("/pieces", "number", "V24-002", "title", "Heron");
+    }
+
+    private Piece piece(String number) {
+        return wiring.archive().piece(number).orElseThrow();
+    }
+
+    private Whereabouts now(String number) {
+        return PieceReader.of(wiring.archive(), piece(number)).whereabouts();
+    }
+
+    @Test
+    void aSaleToSomebodyNewNeedsOneFormAndOffersReceiptAndCertificate() throws IOException {
+        assertThat(client.get("/acts/sell?pieces=V24-001").words())
+                .contains("V24-001", "Figueira", "Buyer", "Price paid")
+                .doesNotContain("Commission");
+        Answer asked = client.post(
+                "/acts/sell",
+                "pieces.0.piece",
+                "V24-001",
+                "pieces.0.price",
+                "180 EUR",
+                "when",
+                "2024-09-12",
+                "party",
+                "Ana Reis");
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(asked.words()).contains("Nobody called “Ana Reis” is recorded", "Record “Ana Reis” as a new person");
+        assertThat(asked.text()).contains("value=\"180 EUR\"");
+        assertThat(piece("V24-001").events()).isEmpty();
+
+        String next = saved(
+                "/acts/sell",
+                "pieces.0.piece",
+                "V24-001",
+                "pieces.0.price",
+                "180 EUR",
+                "when",
+                "2024-09-12",
+                "party",
+                "Ana Reis",
+                "addPerson",
+                "Ana Reis");
+        assertThat(now("V24-001").status()).isEqualTo(Status.SOLD);
+        assertThat(now("V24-001").holder())
+                .hasValueSatisfying(id -> assertThat(id).hasToString("ana-reis"));
+        assertThat(piece("V24-001").place()).isEmpty();
+        assertThat(wiring.archive().party("ana-reis").orElseThrow().name()).isEqualTo("Ana Reis");
+        Answer done = client.get(next);
+        assertThat(done.words())
+                .contains("Certificate of origin", "Print care label", "Received from Ana Reis for", "180\u00a0EUR");
+        assertThat(client.get("/pieces/V24-001").words()).contains("sold", "from the event “sold” of 2024-09-12");
+    }
+
+    @Test
+    void aLoanOfTwoPiecesWritesTheirEventsAndOneAgreement() throws IOException {
+        String next = saved(
+                "/acts/lend",
+                "pieces.0.piece",
+                "V24-001",
+                "pieces.0.price",
+                "400 EUR",
+                "pieces.1.piece",
+                "V24-002",
+                "when",
+                "2024-09-01",
+                "until",
+                "2024-12-01",
+                "party",
+                "museu do sarelho",
+                "agreement",
+                "yes");
+        Agreement agreement =
+                wiring.archive().ledger().all(Kinds.AGREEMENT).get(0).record();
+        assertThat(agreement.id()).hasToString("A24-001");
+        assertThat(agreement.party()).hasToString("museu");
+        assertThat(agreement.pieces()).hasSize(2);
+        assertThat(agreement.pieces().get(0).value()).hasToString("400\u00a0EUR");
+        assertThat(piece("V24-001").events()).singleElement().satisfies(event -> {
+            assertThat(event.price()).isNull();
+            assertThat(event.until().entered()).isEqualTo("2024-12-01");
+        });
+        assertThat(now("V24-002").status()).isEqualTo(Status.ON_LOAN);
+        String schedule = "/documents?kind=loan-schedule&valued=1&pieces=V24-001%2CV24-002&agreement=A24-001";
+        assertThat(client.get(next).text()).contains(schedule.replace("&", "&amp;"));
+        assertThat(client.get(schedule).words()).contains("Museu do Sarelho");
+    }
+
+    @Test
+    void whatCannotFollowIsRefusedForEachPieceAndNothingIsWritten() throws IOException {
+        saved("/acts/give", "pieces.0.piece", "V24-001", "when", "2024-09-01", "party", "museu");
+        Answer refused = client.post(
+                "/acts/sell",
+                "pieces.0.piece",
+                "V24-001",
+                "pieces.1.piece",
+                "V24-002",
+                "when",
+                "2024-09-12",
+                "note",
+                "at the fair");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.words())
+                .contains("V24-001: It is recorded as given away (2024-09-01), so “sold” cannot follow.");
+        assertThat(refused.text()).contains("at the fair");
+        assertThat(piece("V24-002").events()).isEmpty();
+
+        saved("/acts/sell", "pieces.0.piece", "V24-001", "when", "2024-09-12", "unsure", "yes");
+        assertThat(now("V24-001").status()).isEqualTo(Status.SOLD);
+        assertThat(client.get("/pieces/V24-001").words()).contains("(not certain)");
+    }
+
+    @Test
+    void anEventTypedInTheEditFormIsCheckedInItsRowToo() throws IOException {
+        Answer refused = client.post(
+                "/pieces/V24-001/edit",
+                "title",
+                "Figueira",
+                "version",
+                "1",
+                "events.0.kind",
+                "sold",
+                "events.0.when",
+                "2024-05-01",
+                "events.1.kind",
+                "lent",
+                "events.1.when",
+                "2024-06-01");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.text()).contains("f-events-1-kind").contains("recorded as sold");
+    }
+
+    @Test
+    void theSameByTheInterfaceForPrograms() throws IOException {
+        Answer done = client.postJson(
+                "/api/acts/consign",
+                "{\"pieces\": [{\"piece\": \"V24-001\", \"price\": \"200 EUR\"}], \"when\": \"2024-09-01\","
+                        + " \"newPerson\": \"Loja Azul\", \"commission\": \"40\", \"agreement\": true}");
+        assertThat(done.status()).as(done.text()).isEqualTo(201);
+        assertThat(done.json().get("party").textValue()).isEqualTo("loja-azul");
+        assertThat(done.json().get("agreement").textValue()).isEqualTo("A24-001");
+        Answer again =
+                client.postJson("/api/acts/lend", "{\"pieces\": [{\"piece\": \"V24-001\"}], \"when\": \"2024-09-02\"}");
+        assertThat(again.status()).isEqualTo(400);
+        assertThat(again.json().at("/problems/0/problem").textValue()).contains("recorded as consigned");
+        assertThat(client.postJson("/api/acts/fly", "{}").status()).isEqualTo(404);
+        ObjectMapper json = new ObjectMapper();
+        var sent = json.createObjectNode().put("number", "V24-001").put("title", "Figueira");
+        sent.putArray("events").addObject().put("kind", "returned");
+        assertThat(client.send(
+                                "PUT",
+                                "/api/pieces/V24-001",
+                                sent.toString().getBytes(StandardCharsets.UTF_8),
+                                "Content-Type",
+                                "application/json",
+                                "If-Match",
+                                "\"2\"")
+                        .text())
+                .contains("not recorded as lent");
+    }
+
+    @Test
+    void theActsThatArePossibleAreOffered() throws IOException {
+        saved("/acts/lend", "pieces.0.piece", "V24-001", "when", "2024-09-01", "party", "museu");
+        assertThat(client.get("/acts?pieces=V24-001").words())
+                .contains("Return", "Sell")
+                .doesNotContain("Consign")
+                .doesNotContain("End the reservation");
+        assertThat(client.get("/acts?pieces=V24-001,V24-002").words()).contains("possible for 1 of 2");
+    }
+}
