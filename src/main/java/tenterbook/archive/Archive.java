@@ -180,6 +180,13 @@ public final class Archive implements AutoCloseable {
                 .toList();
     }
 
+    /** The pieces of an agreement that are in use, in its order. */
+    public List<Piece> piecesOf(Agreement agreement) {
+        return agreement.pieces().stream()
+                .flatMap(each -> piece(each.piece().value()).stream())
+                .toList();
+    }
+
     /** The numbers of the pieces that came out of a clamping. */
     public List<PieceNumber> piecesOf(Clamping clamping) {
         return ledger.referencedBy(Kinds.CLAMPING.key(clamping.id().value())).stream()

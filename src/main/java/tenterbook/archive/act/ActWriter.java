@@ -152,8 +152,9 @@ public final class ActWriter {
                         request.when(),
                         request.until(),
                         request.pieces().stream()
-                                .map(each -> new AgreedPiece(each.piece(), each.price(), "", ""))
+                                .map(each -> new AgreedPiece(each.piece(), each.price(), null, "", ""))
                                 .toList(),
+                        List.of(),
                         "",
                         request.commission(),
                         "",

@@ -12,6 +12,7 @@ import tenterbook.piece.PieceNumber;
 import tenterbook.piece.agreement.AgreedPiece;
 import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.agreement.AgreementId;
+import tenterbook.piece.agreement.Payment;
 
 /** A loan or consignment with its pieces. */
 public final class AgreementRecord {
@@ -22,10 +23,27 @@ public final class AgreementRecord {
             .blamed()
             .field("value", MONEY, AgreedPiece::value)
             .personal()
+            .field("floor", MONEY, AgreedPiece::floor)
+            .personal()
             .text("theirNumber", AgreedPiece::theirNumber)
             .text("note", AgreedPiece::note)
             .personal()
-            .built(v -> new AgreedPiece(v.get("piece"), v.get("value"), v.get("theirNumber"), v.get("note")));
+            .built(v -> new AgreedPiece(
+                    v.get("piece"), v.get("value"), v.get("floor"), v.get("theirNumber"), v.get("note")));
+
+    private static final Part<Payment> PAYMENT = Part.<Payment>of("payment")
+            .choice("kind", StoredCodes.PAYMENT_KIND, Payment::kind)
+            .required()
+            .field("when", DATE, Payment::when)
+            .field("amount", MONEY, Payment::amount)
+            .required()
+            .personal()
+            .blamed()
+            .field("tax", MONEY, Payment::tax)
+            .personal()
+            .text("note", Payment::note)
+            .personal()
+            .built(v -> new Payment(v.get("kind"), v.get("when"), v.get("amount"), v.get("tax"), v.get("note")));
 
     public static final Part<Agreement> AGREEMENT = Part.<Agreement>of("agreement")
             .field("id", Plain.identifier(AgreementId::new), Agreement::id)
@@ -42,6 +60,7 @@ public final class AgreementRecord {
             .field("from", DATE, Agreement::from)
             .field("until", DATE, Agreement::until)
             .list("pieces", PIECE, Agreement::pieces)
+            .list("payments", PAYMENT, Agreement::payments)
             .text("insurer", Agreement::insurer)
             .personal()
             .field("commission", quantity(PERCENT), Agreement::commission)
@@ -60,6 +79,7 @@ public final class AgreementRecord {
                     v.get("from"),
                     v.get("until"),
                     v.get("pieces"),
+                    v.get("payments"),
                     v.get("insurer"),
                     v.get("commission"),
                     v.get("creditLine"),

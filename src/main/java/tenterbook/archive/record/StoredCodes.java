@@ -16,6 +16,7 @@ import tenterbook.piece.Specimen;
 import tenterbook.piece.Status;
 import tenterbook.piece.TestStandard;
 import tenterbook.piece.agreement.AgreementKind;
+import tenterbook.piece.agreement.PaymentKind;
 import tenterbook.recipe.Fold;
 import tenterbook.recipe.StepKind;
 import tenterbook.words.Conventions.DateOrder;
@@ -70,6 +71,11 @@ public final class StoredCodes {
     public static final Codes<AgreementKind> AGREEMENT_KIND = Codes.of("agreement-kind", AgreementKind.class)
             .code(AgreementKind.LOAN, "loan")
             .code(AgreementKind.CONSIGNMENT, "consignment")
+            .complete();
+
+    public static final Codes<PaymentKind> PAYMENT_KIND = Codes.of("payment-kind", PaymentKind.class)
+            .code(PaymentKind.PAID, "paid")
+            .code(PaymentKind.REFUNDED, "refunded")
             .complete();
 
     public static final Codes<Evidence> EVIDENCE = Codes.of("evidence", Evidence.class)

@@ -17,6 +17,7 @@ import tenterbook.piece.PieceNumber;
  * @param agreed the day it was agreed
  * @param from when it begins
  * @param until when it ends
+ * @param payments what was paid and refunded, as recorded
  * @param insurer who insures, and from where to where
  * @param commission share of the price that the seller keeps, in percent
  * @param creditLine as the other party shows it
@@ -31,6 +32,7 @@ public record Agreement(
         PartialDate from,
         PartialDate until,
         List<AgreedPiece> pieces,
+        List<Payment> payments,
         String insurer,
         Quantity commission,
         String creditLine,
@@ -47,6 +49,7 @@ public record Agreement(
         from = from == null ? PartialDate.UNRECORDED : from;
         until = until == null ? PartialDate.UNRECORDED : until;
         pieces = pieces == null ? List.of() : List.copyOf(pieces);
+        payments = payments == null ? List.of() : List.copyOf(payments);
         insurer = insurer == null ? "" : insurer.strip();
         commission = commission == null ? Quantity.UNRECORDED : commission;
         creditLine = creditLine == null ? "" : creditLine.strip();

@@ -55,6 +55,7 @@ import tenterbook.web.studio.OwnWordsPages;
 import tenterbook.web.studio.PeoplePages;
 import tenterbook.web.studio.StudioPages;
 import tenterbook.web.studio.WorkPages;
+import tenterbook.web.today.TodayPages;
 
 /** All pages and interfaces, each with its routes. */
 final class Pages {
@@ -90,6 +91,7 @@ final class Pages {
         new MaterialPages(site).routes(routes);
         new PeoplePages(site).routes(routes);
         new AgreementPages(site).routes(routes);
+        new TodayPages(site).routes(routes);
         new ActPages(site).routes(routes);
         new ActApi(site).routes(routes);
         new ErasurePages(site).routes(routes);

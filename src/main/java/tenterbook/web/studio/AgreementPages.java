@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import tenterbook.archive.Kinds;
+import tenterbook.facts.Away;
+import tenterbook.facts.Settlement;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
@@ -16,6 +18,8 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.agreement.AgreedPiece;
 import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.agreement.AgreementKind;
+import tenterbook.piece.agreement.Payment;
+import tenterbook.piece.agreement.PaymentKind;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
@@ -37,7 +41,10 @@ public final class AgreementPages {
                 new Forms(site::currency).agreements(),
                 new RecordEditor.About("agreement-form", "people", "/agreements"),
                 agreement -> "/agreements/" + agreement.id(),
-                () -> Map.of("kinds", Choices.words(AgreementKind.values()), "parties", Choices.parties(site)));
+                () -> Map.of(
+                        "kinds", Choices.words(AgreementKind.values()),
+                        "parties", Choices.parties(site),
+                        "paymentKinds", Choices.words(PaymentKind.values())));
     }
 
     public void routes(RoutesConfig routes) {
@@ -55,6 +62,32 @@ public final class AgreementPages {
 
     /** One row of an agreement's page. */
     public record AgreedRow(AgreedPiece agreed, String title) {}
+
+    /**
+     * How an agreement stands today.
+     *
+     * @param end a sentence about its end; empty where there is nothing to be done about it
+     */
+    public record StandingView(String end, boolean overdue, List<Payment> payments, Settlement settlement) {}
+
+    private StandingView standing(Agreement agreement) {
+        List<Piece> pieces = site.archive().piecesOf(agreement);
+        List<Away> away = pieces.stream()
+                .flatMap(piece -> Away.of(piece, List.of(agreement)).stream())
+                .filter(each -> agreement.equals(each.agreement()))
+                .toList();
+        boolean overdue = away.stream().anyMatch(each -> each.overdue(site.today()));
+        String end = "";
+        if (!away.isEmpty() && agreement.until().recorded()) {
+            end = w(
+                    overdue ? "agreement.overdue" : "agreement.ends",
+                    "until",
+                    agreement.until(),
+                    "pieces",
+                    away.size());
+        }
+        return new StandingView(end, overdue, agreement.payments(), Settlement.of(agreement, pieces));
+    }
 
     private String next() {
         return Kinds.AGREEMENT_NUMBERS
@@ -134,6 +167,17 @@ public final class AgreementPages {
                 facts,
                 "/documents?kind=" + (agreement.kind() == AgreementKind.LOAN ? "loan" : "consignment")
                         + "-schedule&valued=1&agreement=" + id + "&pieces=" + numbers);
-        Html.show(ctx, "agreement", Map.of("page", site.page(ctx, view.title(), "people"), "view", view, "rows", rows));
+        Html.show(
+                ctx,
+                "agreement",
+                Map.of(
+                        "page",
+                        site.page(ctx, view.title(), "people"),
+                        "view",
+                        view,
+                        "rows",
+                        rows,
+                        "standing",
+                        standing(agreement)));
     }
 }
