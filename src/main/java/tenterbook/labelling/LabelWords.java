@@ -72,6 +72,7 @@ public final class LabelWords {
         if (!refusals.isEmpty()) {
             throw new LabelBlocked(List.of(new LabelBlocked.Piece(piece.number(), refusals)));
         }
+        Answers.Sorted asked = Answers.sorted(questions.stream().distinct().toList(), facts);
         boolean coded = request.kind().hung() || stored();
         return new LabelText(
                 piece.number(),
@@ -81,7 +82,8 @@ public final class LabelWords {
                 lines,
                 coded ? code() : "",
                 request.kind().hung() ? colours : List.of(),
-                questions.stream().distinct().toList());
+                asked.open(),
+                asked.answers());
     }
 
     private void hangTag() {
@@ -208,10 +210,21 @@ public final class LabelWords {
                 .collect(Collectors.joining(" "));
         FibreStatement statement = FibreStatement.of(
                 request.market(),
-                new Article(piece.category(), components, origin.dyedIn(), piece.trims(), studio, words));
+                new Article(
+                        piece.category(),
+                        components,
+                        origin.dyedIn(),
+                        piece.trims(),
+                        studio,
+                        words,
+                        piece.label()
+                                .forSale(
+                                        request.content().soldIn(),
+                                        studio.selling().soldIn())));
         refusals.addAll(statement.refusals());
         questions.addAll(statement.questions());
-        questions.addAll(FibreEvidence.questions(facts.cloth().cloths(), rules.rule("fibreEvidence")));
+        questions.addAll(FibreEvidence.questions(
+                facts.cloth().cloths(), piece.label().components(), rules.rule("fibreEvidence")));
         questions.addAll(
                 FibreMentions.questions(request.market(), components, piece.title() + " " + piece.otherTitle()));
         statement.lines().stream()

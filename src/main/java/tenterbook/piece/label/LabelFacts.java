@@ -25,7 +25,9 @@ public record LabelFacts(
         answers = answers == null ? List.of() : List.copyOf(answers);
     }
 
-    public LabelFacts soldIn(String country) {
+    /** The same for one sale: in the country chosen for it, else that of the piece, else the usual one. */
+    public LabelFacts forSale(String chosen, String usual) {
+        String country = !chosen.isEmpty() ? chosen : !soldIn.isEmpty() ? soldIn : usual;
         return new LabelFacts(components, country, madeToOrder, answers);
     }
 

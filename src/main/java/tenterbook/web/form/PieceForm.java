@@ -7,10 +7,10 @@ import tenterbook.archive.Kinds;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.piece.Piece;
 
-/** A piece. Where the form shows no photographs, those of the piece stay. */
+/** A piece. Where the form shows no photographs, those of the piece stay; answers to label rules always do. */
 final class PieceForm extends RecordForm<Piece> {
     PieceForm(Supplier<Currency> currency) {
-        super(Kinds.PIECE, PieceRecord.PIECE, Set.of("photos.regions"), currency);
+        super(Kinds.PIECE, PieceRecord.PIECE, Set.of("photos.regions", "answers"), currency);
     }
 
     @Override

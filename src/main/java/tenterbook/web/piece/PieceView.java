@@ -14,13 +14,18 @@ import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.Whereabouts;
 import tenterbook.imaging.Photo;
+import tenterbook.labelling.Answers;
 import tenterbook.ledger.Saved;
+import tenterbook.measure.QuantityWords;
 import tenterbook.piece.MadeIn;
 import tenterbook.piece.Particulars;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.condition.Examination;
+import tenterbook.piece.label.LabelFacts;
+import tenterbook.piece.label.PieceComponent;
+import tenterbook.piece.label.RuleAnswer;
 import tenterbook.recipe.dip.DipTally;
 import tenterbook.web.Site;
 import tenterbook.web.clamping.ClampingView;
@@ -39,6 +44,7 @@ import tenterbook.words.Joined;
  * @param notDyed shown in place of the dyeings where there is none
  * @param dyeings the clampings it went through, in order
  * @param papers that were printed for it, newest first
+ * @param answers to questions of label rules
  * @param unreadable names of papers that are kept and cannot be read
  * @param gps whether a photograph holds coordinates, which leave the archive only where the maker asks for it
  */
@@ -56,6 +62,7 @@ public record PieceView(
         boolean gps,
         Saved<Piece> saved,
         List<IssuedPaperView> papers,
+        List<Given> answers,
         List<String> unreadable) {
     public Optional<ShownPhoto> first() {
         return photos.stream().findFirst();
@@ -67,6 +74,9 @@ public record PieceView(
             return of.caption().isEmpty() ? w("plates.alt", "photograph", of.shows(), "piece", title) : of.caption();
         }
     }
+
+    /** An answer, and whether the facts are still those that it rests on. */
+    public record Given(RuleAnswer answer, boolean holds) {}
 
     /** The clamping that brought the piece into a state. */
     public record Dyeing(int state, String layers, String note, ClampingView clamping) {}
@@ -90,6 +100,9 @@ public record PieceView(
                 photos.stream().anyMatch(shown -> shown.photo().gps()),
                 saved,
                 IssuedPaperView.of(site, piece),
+                piece.label().answers().stream()
+                        .map(answer -> new Given(answer, Answers.holds(answer, facts)))
+                        .toList(),
                 Papers.of(site.ledger(), piece.number().value()).unreadable());
     }
 
@@ -143,6 +156,7 @@ public record PieceView(
         facts.add(
                 new FactLine(w("piece-form.price"), piece.price() == null ? FactLine.notRecorded() : w(piece.price())));
         facts.add(new FactLine(w("piece-form.on-it-besides-cloth"), FactLine.or(piece.trims())));
+        parts(facts, piece.label());
         Cloths cloth = of.cloth();
         facts.add(new FactLine(
                 w("piece-form.cloth"),
@@ -168,6 +182,30 @@ public record PieceView(
         recorded(facts, "piece-form.treatments", more.treatments());
         recorded(facts, "piece-form.residues", more.residues());
         return facts;
+    }
+
+    private static void parts(List<FactLine> facts, LabelFacts label) {
+        for (PieceComponent part : label.components()) {
+            List<String> also = new ArrayList<>();
+            if (part.weightShare().recorded()) {
+                also.add(w("piece-form.part-weight", "share", QuantityWords.entered(part.weightShare())));
+            }
+            if (part.areaShare().recorded()) {
+                also.add(w("piece-form.part-surface", "share", QuantityWords.entered(part.areaShare())));
+            }
+            String fibres = Words.w(new Joined(", ", part.fibres()));
+            facts.add(new FactLine(
+                    part.kind() == null
+                            ? part.name()
+                            : part.name() + " (" + w(part.kind().word()) + ")",
+                    FactLine.or(fibres),
+                    String.join("; ", also)));
+        }
+        recorded(facts, "piece-form.country-of-sale", label.soldIn());
+        if (label.madeToOrder() != null) {
+            facts.add(
+                    new FactLine(w("piece-form.made-to-order"), label.madeToOrder() ? w("piece.yes") : w("piece.no")));
+        }
     }
 
     private static void recorded(List<FactLine> facts, String label, String text) {
