@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import tenterbook.archive.record.MaterialRecords;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.archive.record.StudioRecords;
@@ -80,9 +79,9 @@ public final class Answers {
     }
 
     /** The question and the facts that its answer rests on, in stored form. */
-    public static Digest facts(String rule, String asked, @Nullable PieceFacts facts) {
+    public static Digest facts(String rule, String asked, PieceFacts facts) {
         ArrayNode all = JsonNodeFactory.instance.arrayNode().add(rule).add(asked);
-        if (!ofStudio(rule) && facts != null) {
+        if (!ofStudio(rule)) {
             if (rule.equals("language")) {
                 all.add(StudioRecords.STUDIO.toJson(facts.studio()).retain("names", "soldIn"));
                 all.add(PieceRecord.PIECE.toJson(facts.piece()).retain("soldIn"));

@@ -101,7 +101,7 @@ public final class LabelWords {
             statement();
         } else {
             String words = lines.stream().map(Line::text).collect(Collectors.joining(" "));
-            PartialTag.sentence(request.market(), components, words, refusals).ifPresent(this::add);
+            PartialTag.sentence(request.market(), withParts(), words, refusals).ifPresent(this::add);
             questions.addAll(rules.asked("words", words + " " + studio.careLine()));
         }
         care();
@@ -226,13 +226,23 @@ public final class LabelWords {
         questions.addAll(FibreEvidence.questions(
                 facts.cloth().cloths(), piece.label().components(), rules.rule("fibreEvidence")));
         questions.addAll(
-                FibreMentions.questions(request.market(), components, piece.title() + " " + piece.otherTitle()));
+                FibreMentions.questions(request.market(), withParts(), piece.title() + " " + piece.otherTitle()));
         statement.lines().stream()
                 .filter(line -> line.kind() != FibreLine.Kind.MAKER)
                 .filter(line -> line.kind() != FibreLine.Kind.PARTICULARS
                         || request.kind().hung()
                         || rules.makerOnLabel())
                 .forEach(this::add);
+    }
+
+    /** The cloths, and the parts besides of which fibres are recorded. */
+    private List<Component> withParts() {
+        return Stream.concat(
+                        components.stream(),
+                        piece.label().components().stream()
+                                .filter(part -> !part.fibres().isEmpty())
+                                .map(Component::of))
+                .toList();
     }
 
     private void care() {

@@ -33,7 +33,7 @@ public record Component(String part, String cloth, List<FibreShare> content, Str
     }
 
     /** A part of the piece besides its cloth. */
-    static Component of(PieceComponent part) {
+    public static Component of(PieceComponent part) {
         return new Component(
                 part.name(),
                 part.name(),

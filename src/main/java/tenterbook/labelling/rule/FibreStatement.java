@@ -84,8 +84,7 @@ public record FibreStatement(
                     LabelRefusal.Mend.CLOTH));
             return List.of();
         }
-        PartsBesideCloth.Decided beside =
-                PartsBesideCloth.of(rules, article.facts().components(), refusals, questions);
+        PartsBesideCloth.Decided beside = PartsBesideCloth.of(rules, article, refusals, questions);
         Map<String, List<FibreLine>> byContent = new LinkedHashMap<>();
         Map<String, String> partsByContent = new LinkedHashMap<>();
         for (Component component : all(components, beside)) {

@@ -2,6 +2,7 @@ package tenterbook.labelling.rule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tenterbook.material.FibreShare;
@@ -15,7 +16,8 @@ import tenterbook.words.Message;
  * The parts of a piece besides its cloth: which of them a market's statement names, and what it says of those left out.
  *
  * <p>A share that is known settles it. One that is not, or only 'about', does not: the maker is asked, and until then the part is
- * stated where its fibres are recorded, since to state more than is needed misleads nobody.
+ * stated where its fibres are recorded, since to state more than is needed misleads nobody. So is a part whose fibre the words on
+ * the label name: nothing may be claimed of what is left out (16 CFR 303.12(a), 15 USC 68b(d)).
  */
 final class PartsBesideCloth {
     /** A share of the whole piece that a rule turns on. */
@@ -69,21 +71,26 @@ final class PartsBesideCloth {
     record Decided(List<Component> stated, List<LeftOut> leftOut) {}
 
     private final RuleTable rules;
+    /** Fibres that the words on the label name and no cloth has, so that they are claimed of a part. */
+    private final List<FibreNames.Fibre> claimed;
+
     private final List<LabelRefusal> refusals;
     private final List<Question> questions;
     private final List<Component> stated = new ArrayList<>();
     private final List<LeftOut> leftOut = new ArrayList<>();
 
-    private PartsBesideCloth(RuleTable rules, List<LabelRefusal> refusals, List<Question> questions) {
+    private PartsBesideCloth(RuleTable rules, Article article, List<LabelRefusal> refusals, List<Question> questions) {
         this.rules = rules;
+        this.claimed = FibreNames.namedIn(article.words()).stream()
+                .filter(fibre -> article.components().stream().noneMatch(cloth -> has(cloth.content(), fibre)))
+                .toList();
         this.refusals = refusals;
         this.questions = questions;
     }
 
-    static Decided of(
-            RuleTable rules, List<PieceComponent> parts, List<LabelRefusal> refusals, List<Question> questions) {
-        PartsBesideCloth decided = new PartsBesideCloth(rules, refusals, questions);
-        parts.forEach(decided::decide);
+    static Decided of(RuleTable rules, Article article, List<LabelRefusal> refusals, List<Question> questions) {
+        PartsBesideCloth decided = new PartsBesideCloth(rules, article, refusals, questions);
+        article.facts().components().forEach(decided::decide);
         return new Decided(decided.stated, decided.leftOut.stream().distinct().toList());
     }
 
@@ -108,7 +115,10 @@ final class PartsBesideCloth {
                 .findFirst();
         Optional<LeftOut> unknown =
                 cases.stream().filter(each -> each.of(part, rules) == null).findFirst();
-        if (holds.isPresent()) {
+        boolean named = complete(part) && claimed.stream().anyMatch(fibre -> has(part.fibres(), fibre));
+        if (named) {
+            state(part);
+        } else if (holds.isPresent()) {
             leftOut.add(holds.get());
         } else if (unknown.isPresent()) {
             inDoubt(part, rules.rule(unknown.get().rule()), share(part, unknown.get()));
@@ -153,6 +163,11 @@ final class PartsBesideCloth {
             return;
         }
         stated.add(Component.of(part));
+    }
+
+    private static boolean has(List<FibreShare> shares, FibreNames.Fibre fibre) {
+        return shares.stream()
+                .anyMatch(share -> fibre.entries().contains(share.fibre().toLowerCase(Locale.ROOT)));
     }
 
     private static boolean complete(PieceComponent part) {

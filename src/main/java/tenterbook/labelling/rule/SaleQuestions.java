@@ -28,7 +28,7 @@ final class SaleQuestions {
             return Optional.of(rule.asked(""));
         }
         return article.facts().soldIn().isEmpty()
-                ? Optional.of(rule.asked("").mendedIn(LabelRefusal.Mend.PIECE))
+                ? Optional.of(rule.asked("").mendedIn(LabelRefusal.Mend.STUDIO))
                 : Optional.empty();
     }
 

@@ -75,7 +75,7 @@ public record PieceView(
         }
     }
 
-    /** An answer, and whether the facts are still those that it rests on. */
+    /** An answer, and whether the facts are still those that it rests on; yes where the studio's record cannot be read. */
     public record Given(RuleAnswer answer, boolean holds) {}
 
     /** The clamping that brought the piece into a state. */
@@ -101,7 +101,8 @@ public record PieceView(
                 saved,
                 IssuedPaperView.of(site, piece),
                 piece.label().answers().stream()
-                        .map(answer -> new Given(answer, Answers.holds(answer, facts)))
+                        .map(answer ->
+                                new Given(answer, facts.readableOrigin().isEmpty() || Answers.holds(answer, facts)))
                         .toList(),
                 Papers.of(site.ledger(), piece.number().value()).unreadable());
     }

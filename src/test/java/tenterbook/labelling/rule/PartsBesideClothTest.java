@@ -57,6 +57,10 @@ class PartsBesideClothTest {
     }
 
     private static FibreStatement of(Market market, String trims, PieceComponent... parts) {
+        return of(market, trims, "", parts);
+    }
+
+    private static FibreStatement of(Market market, String trims, String words, PieceComponent... parts) {
         Component silk = new Component("", "habotai", List.of(share("silk", 100.0)), "China");
         return FibreStatement.of(
                 market,
@@ -66,7 +70,7 @@ class PartsBesideClothTest {
                         "Portugal",
                         trims,
                         market == Market.CA ? FRENCH : Samples.PARTICULAR,
-                        "",
+                        words,
                         new LabelFacts(List.of(parts), "", null, List.of())));
     }
 
@@ -154,6 +158,16 @@ class PartsBesideClothTest {
         assertThat(content(of(Market.US, "", lining)))
                 .as("the same fibres need no names of parts")
                 .isEqualTo("100% Silk");
+    }
+
+    /** Source: 16 CFR 303.12(a): decoration is left out only where nothing is said of its fibre. */
+    @Test
+    void aPartWhoseFibreTheWordsNameIsStated() {
+        PieceComponent crane = part("crane", ComponentKind.EMBROIDERY, null, "9", share("cotton", 100.0));
+        assertThat(content(of(Market.US, "", "Silk scarf with a cotton crane", crane)))
+                .isEqualTo("Body: 100% Silk|Crane: 100% Cotton");
+        assertThat(content(of(Market.US, "", "Silk scarf with a crane", crane)))
+                .isEqualTo("100% Silk Exclusive of Decoration");
     }
 
     /** A wool fringe brings the rule for wool with it: 15 USC 68b, whose ornamentation is measured by weight. */
