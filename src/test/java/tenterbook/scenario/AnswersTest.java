@@ -230,6 +230,7 @@ class AnswersTest extends Scenario {
         Piece piece = piece("V24-002");
         assertThat(piece.label().components()).hasSize(3);
         assertThat(piece.label().madeToOrder()).isFalse();
+        assertThat(client.get("/?q=crane").words()).as("parts are searched").contains("V24-002");
         assertThat(client.get("/pieces/V24-002/edit").text()).contains("about 40 %", "6 to 8", "forgot", "Germany");
         assertThat(client.get("/pieces/V24-002").words()).contains("about 40 %", "cotton", "of the surface", "Germany");
         String page =
