@@ -11,6 +11,7 @@ import tenterbook.material.Lot;
 import tenterbook.material.Role;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.Piece;
+import tenterbook.piece.label.PieceComponent;
 import tenterbook.recipe.Clamping;
 
 /** The records of a piece that affect its care. */
@@ -27,8 +28,9 @@ public final class CareFacts {
         return new CareCase(piece.category(), piece.tests(), null, lastDyed)
                 .with(
                         Of.FIBRE,
-                        cloths.stream()
-                                .flatMap(c -> c.content().stream())
+                        Stream.concat(
+                                        cloths.stream().flatMap(c -> c.content().stream()),
+                                        piece.label().components().stream().flatMap(part -> part.fibres().stream()))
                                 .map(FibreShare::fibre)
                                 .toList())
                 .with(Of.DYE, lots(facts, Role.DYE))
@@ -40,7 +42,12 @@ public final class CareFacts {
                 .with(
                         Of.CONSTRUCTION,
                         cloths.stream().map(c -> c.name() + " " + c.weave()).toList())
-                .with(Of.TRIM, List.of(piece.trims()));
+                .with(
+                        Of.TRIM,
+                        Stream.concat(
+                                        Stream.of(piece.trims()),
+                                        piece.label().components().stream().map(PieceComponent::name))
+                                .toList());
     }
 
     private static List<String> lots(PieceFacts facts, Role role) {

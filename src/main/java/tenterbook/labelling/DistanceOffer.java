@@ -39,7 +39,15 @@ public record DistanceOffer(List<String> lines, List<Question> questions, List<L
         }
         String dyedIn = facts.origin().dyedIn();
         FibreStatement statement = FibreStatement.of(
-                market, new Article(piece.category(), cloths, dyedIn, piece.trims(), facts.studio(), piece.title()));
+                market,
+                new Article(
+                        piece.category(),
+                        cloths,
+                        dyedIn,
+                        piece.trims(),
+                        facts.studio(),
+                        piece.title(),
+                        piece.label().forSale("", facts.studio().selling().soldIn())));
         if (!statement.refusals().isEmpty()) {
             return new DistanceOffer(List.of(), List.of(), statement.refusals());
         }

@@ -7,6 +7,7 @@ import tenterbook.facts.PieceFacts;
 import tenterbook.labelling.rule.CodedChoice;
 import tenterbook.labelling.rule.Question;
 import tenterbook.piece.PieceNumber;
+import tenterbook.piece.label.RuleAnswer;
 import tenterbook.words.Message;
 import tenterbook.words.Worded;
 
@@ -18,7 +19,8 @@ import tenterbook.words.Worded;
  * @param template version of the words and layout
  * @param code contents of the QR code; empty for none
  * @param colours named colours of the band; empty for none
- * @param questions doubts that do not stop the label; shown to the maker, never printed
+ * @param questions doubts that do not stop the label and are not answered; shown to the maker, never printed
+ * @param answers to other doubts, as they hold now; kept with the paper, never printed
  */
 public record LabelText(
         PieceNumber number,
@@ -28,7 +30,8 @@ public record LabelText(
         List<Line> lines,
         String code,
         List<PieceColour> colours,
-        List<Question> questions) {
+        List<Question> questions,
+        List<RuleAnswer> answers) {
     /** Which part of the label a line is. */
     public enum Part implements CodedChoice, Worded {
         MAKER("maker"),
@@ -83,6 +86,7 @@ public record LabelText(
         lines = List.copyOf(lines);
         colours = List.copyOf(colours);
         questions = List.copyOf(questions);
+        answers = List.copyOf(answers);
     }
 
     /**

@@ -72,6 +72,7 @@ public final class LabelWords {
         if (!refusals.isEmpty()) {
             throw new LabelBlocked(List.of(new LabelBlocked.Piece(piece.number(), refusals)));
         }
+        Answers.Sorted asked = Answers.sorted(questions.stream().distinct().toList(), facts);
         boolean coded = request.kind().hung() || stored();
         return new LabelText(
                 piece.number(),
@@ -81,7 +82,8 @@ public final class LabelWords {
                 lines,
                 coded ? code() : "",
                 request.kind().hung() ? colours : List.of(),
-                questions.stream().distinct().toList());
+                asked.open(),
+                asked.answers());
     }
 
     private void hangTag() {
@@ -99,7 +101,7 @@ public final class LabelWords {
             statement();
         } else {
             String words = lines.stream().map(Line::text).collect(Collectors.joining(" "));
-            PartialTag.sentence(request.market(), components, words, refusals).ifPresent(this::add);
+            PartialTag.sentence(request.market(), withParts(), words, refusals).ifPresent(this::add);
             questions.addAll(rules.asked("words", words + " " + studio.careLine()));
         }
         care();
@@ -208,18 +210,39 @@ public final class LabelWords {
                 .collect(Collectors.joining(" "));
         FibreStatement statement = FibreStatement.of(
                 request.market(),
-                new Article(piece.category(), components, origin.dyedIn(), piece.trims(), studio, words));
+                new Article(
+                        piece.category(),
+                        components,
+                        origin.dyedIn(),
+                        piece.trims(),
+                        studio,
+                        words,
+                        piece.label()
+                                .forSale(
+                                        request.content().soldIn(),
+                                        studio.selling().soldIn())));
         refusals.addAll(statement.refusals());
         questions.addAll(statement.questions());
-        questions.addAll(FibreEvidence.questions(facts.cloth().cloths(), rules.rule("fibreEvidence")));
+        questions.addAll(FibreEvidence.questions(
+                facts.cloth().cloths(), piece.label().components(), rules.rule("fibreEvidence")));
         questions.addAll(
-                FibreMentions.questions(request.market(), components, piece.title() + " " + piece.otherTitle()));
+                FibreMentions.questions(request.market(), withParts(), piece.title() + " " + piece.otherTitle()));
         statement.lines().stream()
                 .filter(line -> line.kind() != FibreLine.Kind.MAKER)
                 .filter(line -> line.kind() != FibreLine.Kind.PARTICULARS
                         || request.kind().hung()
                         || rules.makerOnLabel())
                 .forEach(this::add);
+    }
+
+    /** The cloths, and the parts besides of which fibres are recorded. */
+    private List<Component> withParts() {
+        return Stream.concat(
+                        components.stream(),
+                        piece.label().components().stream()
+                                .filter(part -> !part.fibres().isEmpty())
+                                .map(Component::of))
+                .toList();
     }
 
     private void care() {

@@ -52,6 +52,7 @@ public record PrintSettings(
      * @param careSymbols whether care is shown in drawn symbols too, as far as the evidence carries them
      * @param boardsNamed whether the boards and their states are named
      * @param words the maker's own words, where the kind has room for them; empty for none
+     * @param soldIn country of this sale; empty where that of the piece or the studio holds
      */
     public record Content(
             @JsonProperty("priceShown") boolean priceShown,
@@ -62,16 +63,20 @@ public record PrintSettings(
             boolean boardsNamed,
 
             @JsonProperty("words") @JsonInclude(JsonInclude.Include.NON_EMPTY)
-            String words) {
+            String words,
+
+            @JsonProperty("soldIn") @JsonInclude(JsonInclude.Include.NON_EMPTY)
+            String soldIn) {
         public static final Content USUAL = new Content(false, true, false);
 
         public Content {
             words = words == null ? "" : words.strip();
+            soldIn = soldIn == null ? "" : soldIn.strip();
         }
 
-        /** Without the names of boards and words of the maker. */
+        /** Without the names of boards, words of the maker and a country. */
         public Content(boolean priceShown, boolean fullContent, boolean careSymbols) {
-            this(priceShown, fullContent, careSymbols, false, "");
+            this(priceShown, fullContent, careSymbols, false, "", "");
         }
     }
 
@@ -208,12 +213,22 @@ public record PrintSettings(
 
     public PrintSettings withPrice() {
         return saying(new Content(
-                true, content.fullContent(), content.careSymbols(), content.boardsNamed(), content.words()));
+                true,
+                content.fullContent(),
+                content.careSymbols(),
+                content.boardsNamed(),
+                content.words(),
+                content.soldIn()));
     }
 
     public PrintSettings withCareSymbols() {
-        return saying(
-                new Content(content.priceShown(), content.fullContent(), true, content.boardsNamed(), content.words()));
+        return saying(new Content(
+                content.priceShown(),
+                content.fullContent(),
+                true,
+                content.boardsNamed(),
+                content.words(),
+                content.soldIn()));
     }
 
     public PrintSettings inBlack() {

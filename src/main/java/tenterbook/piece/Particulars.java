@@ -1,5 +1,7 @@
 package tenterbook.piece;
 
+import tenterbook.piece.label.LabelFacts;
+
 /**
  * What papers state of a piece beside its recipe, in the maker's own words. Every text is empty where not recorded.
  *
@@ -13,6 +15,7 @@ package tenterbook.piece;
  * @param packing how it is packed and carried
  * @param treatments treatments and pests it had, with their dates
  * @param residues residues of mordants or other chemicals that are known or suspected
+ * @param label what the rules of labels ask
  */
 public record Particulars(
         String maker,
@@ -24,8 +27,9 @@ public record Particulars(
         String hanging,
         String packing,
         String treatments,
-        String residues) {
-    public static final Particulars NONE = new Particulars("", "", "", "", "", "", "", "", "", "");
+        String residues,
+        LabelFacts label) {
+    public static final Particulars NONE = new Particulars("", "", "", "", "", "", "", "", "", "", LabelFacts.NONE);
 
     public Particulars {
         maker = stripped(maker);
@@ -38,6 +42,22 @@ public record Particulars(
         packing = stripped(packing);
         treatments = stripped(treatments);
         residues = stripped(residues);
+        label = label == null ? LabelFacts.NONE : label;
+    }
+
+    public Particulars with(LabelFacts other) {
+        return new Particulars(
+                maker,
+                helpers,
+                inscriptions,
+                features,
+                creditLine,
+                imageRights,
+                hanging,
+                packing,
+                treatments,
+                residues,
+                other);
     }
 
     private static String stripped(String text) {

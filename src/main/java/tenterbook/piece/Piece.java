@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
+import tenterbook.piece.label.LabelFacts;
 import tenterbook.recipe.ClampingId;
 
 /**
@@ -97,6 +98,36 @@ public record Piece(
                 events,
                 notes,
                 particulars);
+    }
+
+    /** What the rules of labels ask of it. */
+    public LabelFacts label() {
+        return particulars.label();
+    }
+
+    public Piece with(LabelFacts label) {
+        return new Piece(
+                number,
+                title,
+                otherTitle,
+                category,
+                length,
+                width,
+                mass,
+                finished,
+                edition,
+                made,
+                status,
+                holder,
+                place,
+                price,
+                trims,
+                photos,
+                faults,
+                tests,
+                events,
+                notes,
+                particulars.with(label));
     }
 
     public Piece withPhotos(List<PiecePhoto> others) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.PartialDate;
+import tenterbook.piece.label.SellingFacts;
 import tenterbook.words.Conventions;
 import tenterbook.words.Conventions.DateOrder;
 import tenterbook.words.Refusal;
@@ -35,6 +36,7 @@ import tenterbook.words.Refusal;
  * @param timeZone in which instants are shown, wherever the archive is opened; null for that of the computer
  * @param names words that labels need in other languages, as entered
  * @param earlier particulars of former times, in any order; the present ones hold after the last of them
+ * @param selling what the rules of labels ask beside these
  */
 public record Studio(
         String name,
@@ -55,7 +57,8 @@ public record Studio(
         @Nullable DateOrder dateOrder,
         @Nullable ZoneId timeZone,
         List<LocalName> names,
-        List<EarlierStudio> earlier) {
+        List<EarlierStudio> earlier,
+        SellingFacts selling) {
     public static final Studio UNNAMED =
             new Studio("", "", "", "", "", "", new NumberScheme(""), Currency.getInstance("EUR"), "");
 
@@ -77,6 +80,7 @@ public record Studio(
         responsible = responsible == null ? "" : responsible.strip();
         names = names == null ? List.of() : List.copyOf(names);
         earlier = earlier == null ? List.of() : List.copyOf(earlier);
+        selling = selling == null ? SellingFacts.NONE : selling;
     }
 
     /** A studio without particulars for labels. */
@@ -91,8 +95,26 @@ public record Studio(
             Currency currency,
             String notice) {
         this(
-                name, maker, place, dyedIn, contact, careLine, numbers, currency, notice, "", "", "", "", "", "", null,
-                null, List.of(), List.of());
+                name,
+                maker,
+                place,
+                dyedIn,
+                contact,
+                careLine,
+                numbers,
+                currency,
+                notice,
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                null,
+                null,
+                List.of(),
+                List.of(),
+                SellingFacts.NONE);
     }
 
     /**
@@ -150,7 +172,32 @@ public record Studio(
                 dateOrder,
                 timeZone,
                 names,
-                more);
+                more,
+                selling);
+    }
+
+    public Studio with(SellingFacts other) {
+        return new Studio(
+                name,
+                maker,
+                place,
+                dyedIn,
+                contact,
+                careLine,
+                numbers,
+                currency,
+                notice,
+                postalAddress,
+                online,
+                phone,
+                rn,
+                caNumber,
+                responsible,
+                dateOrder,
+                timeZone,
+                names,
+                earlier,
+                other);
     }
 
     private static LocalDate firstDay(PartialDate date, LocalDate otherwise) {

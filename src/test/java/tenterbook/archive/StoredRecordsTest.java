@@ -29,6 +29,7 @@ import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
 import tenterbook.colour.space.Lab;
 import tenterbook.ledger.revision.Canonical;
+import tenterbook.material.FibreShare;
 import tenterbook.material.Lot;
 import tenterbook.material.Source;
 import tenterbook.measure.DateText;
@@ -45,6 +46,11 @@ import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.Status;
 import tenterbook.piece.Studio;
 import tenterbook.piece.condition.Examination;
+import tenterbook.piece.label.ComponentKind;
+import tenterbook.piece.label.LabelFacts;
+import tenterbook.piece.label.PieceComponent;
+import tenterbook.piece.label.RuleAnswer;
+import tenterbook.piece.label.SellingFacts;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
@@ -77,6 +83,57 @@ class StoredRecordsTest {
                 .satisfies(test -> assertThat(test.standard()).isNull());
         assertThat(PieceRecord.PIECE.toJson(tested).toString())
                 .doesNotContain("standard", "grade", "specimen", "followed");
+    }
+
+    @Test
+    void partsSaleAndAnswersComeBackAndOlderRecordsHaveNone() {
+        Piece old = PieceRecord.PIECE.fromText("{\"number\": \"V24-001\", \"trims\": \"fringe\"}");
+        assertThat(old.label()).isEqualTo(LabelFacts.NONE);
+        assertThat(PieceRecord.PIECE.toJson(old).toString())
+                .doesNotContain("components", "soldIn", "madeToOrder", "answers");
+        RuleAnswer answer = new RuleAnswer(
+                "claim.handmade",
+                "Which steps?",
+                false,
+                "machine hems",
+                "Inês",
+                Instant.parse("2024-05-12T10:00:00Z"),
+                new Digest("a".repeat(64)));
+        Piece piece = old.with(new LabelFacts(
+                List.of(new PieceComponent(
+                        "silk fringe",
+                        ComponentKind.TRIMMING,
+                        List.of(new FibreShare("silk", 100.0, "")),
+                        QuantityText.read("forgot", Unit.PERCENT),
+                        QuantityText.read("6 to 8", Unit.PERCENT))),
+                "Germany",
+                false,
+                List.of(answer)));
+        assertThat(PieceRecord.PIECE.fromJson(PieceRecord.PIECE.toJson(piece))).isEqualTo(piece);
+        assertThat(PieceRecord.PIECE.personal()).contains("answers.*.words", "answers.*.by");
+        Studio studio = StudioRecords.STUDIO
+                .fromText("{\"name\": \"Oficina Valderim\"}")
+                .with(new SellingFacts("Valderim Unipessoal", "Weir & Co", "Ireland", List.of(answer)));
+        assertThat(StudioRecords.STUDIO.fromJson(StudioRecords.STUDIO.toJson(studio)))
+                .isEqualTo(studio);
+    }
+
+    @Test
+    void aShareOfMoreThanTheWholeIsRefused() {
+        Faults faults = new Faults();
+        PieceRecord.PIECE.understood(
+                PieceRecord.PIECE.toJson(PieceRecord.PIECE
+                        .fromText("{\"number\": \"V24-001\"}")
+                        .with(new LabelFacts(
+                                List.of(new PieceComponent(
+                                        "fringe", null, null, QuantityText.read("120", Unit.PERCENT), null)),
+                                "",
+                                null,
+                                null))),
+                new Reading(Currency.getInstance("EUR")),
+                faults,
+                "");
+        assertThat(faults.inOneLine().inEnglish()).contains("at most 100 percent");
     }
 
     @Test

@@ -89,7 +89,8 @@ public final class Samples {
                     name("Elastane", "fr-CA", "élasthanne"),
                     name("silk", "ja", "絹"),
                     name("cotton", "ja", "綿")),
-            List.of());
+            List.of(),
+            null);
 
     private Samples() {}
 

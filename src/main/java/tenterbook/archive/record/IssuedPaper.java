@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.colour.space.Lab;
 import tenterbook.measure.Digest;
 import tenterbook.piece.PieceNumber;
+import tenterbook.piece.label.RuleAnswer;
 import tenterbook.words.Refusal;
 
 /**
@@ -50,12 +51,25 @@ public record IssuedPaper(
      * @param lines its text in order
      * @param code contents of its QR code; empty for none
      * @param colours those of its colour band; empty for none
+     * @param answers that held when it was printed; empty in papers from before answers were kept
      */
-    public record Issued(PieceNumber piece, int version, List<Line> lines, String code, List<Colour> colours) {
+    public record Issued(
+            PieceNumber piece,
+            int version,
+            List<Line> lines,
+            String code,
+            List<Colour> colours,
+            List<RuleAnswer> answers) {
+        /** Without answers. */
+        public Issued(PieceNumber piece, int version, List<Line> lines, String code, List<Colour> colours) {
+            this(piece, version, lines, code, colours, List.of());
+        }
+
         public Issued {
             lines = lines == null ? List.of() : List.copyOf(lines);
             code = code == null ? "" : code;
             colours = colours == null ? List.of() : List.copyOf(colours);
+            answers = answers == null ? List.of() : List.copyOf(answers);
         }
 
         public List<String> text() {

@@ -38,8 +38,15 @@ public final class IssuedPaperRecord {
             .text("code", IssuedPaper.Issued::code)
             .personal()
             .list("colours", COLOUR, IssuedPaper.Issued::colours)
+            .list("answers", LabelFactRecords.ANSWER, IssuedPaper.Issued::answers)
+            .personal()
             .built(v -> new IssuedPaper.Issued(
-                    v.get("piece"), v.get("version", 0), v.get("lines"), v.get("code"), v.get("colours")));
+                    v.get("piece"),
+                    v.get("version", 0),
+                    v.get("lines"),
+                    v.get("code"),
+                    v.get("colours"),
+                    v.get("answers")));
 
     private static final Part<IssuedPaper.Pdf> PDF = Part.<IssuedPaper.Pdf>of("stored-pdf")
             .field("digest", Plain.DIGEST, IssuedPaper.Pdf::digest)

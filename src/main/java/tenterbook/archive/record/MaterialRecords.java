@@ -19,7 +19,7 @@ import tenterbook.material.LotId;
 
 /** Bolts of cloth, and lots of dye, mordant and other chemicals. */
 public final class MaterialRecords {
-    private static final Part<FibreShare> FIBRE = Part.<FibreShare>of("fibre-share")
+    static final Part<FibreShare> FIBRE = Part.<FibreShare>of("fibre-share")
             .text("fibre", FibreShare::fibre)
             .field("percent", Numeric.PERCENT, FibreShare::percent)
             .blamed()

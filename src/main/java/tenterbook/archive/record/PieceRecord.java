@@ -25,6 +25,7 @@ import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
+import tenterbook.piece.label.LabelFacts;
 import tenterbook.recipe.ClampingId;
 import tenterbook.words.Message;
 
@@ -186,6 +187,13 @@ public final class PieceRecord {
             .text("packing", piece -> piece.particulars().packing())
             .text("treatments", piece -> piece.particulars().treatments())
             .text("residues", piece -> piece.particulars().residues())
+            .list(
+                    "components",
+                    LabelFactRecords.COMPONENT,
+                    piece -> piece.label().components())
+            .text("soldIn", piece -> piece.label().soldIn())
+            .field("madeToOrder", Flag.JUDGED, piece -> piece.label().madeToOrder())
+            .list("answers", LabelFactRecords.ANSWER, piece -> piece.label().answers())
             .built(v -> new Piece(
                     v.get("number"),
                     v.get("title"),
@@ -217,7 +225,9 @@ public final class PieceRecord {
                             v.get("hanging"),
                             v.get("packing"),
                             v.get("treatments"),
-                            v.get("residues"))));
+                            v.get("residues"),
+                            new LabelFacts(
+                                    v.get("components"), v.get("soldIn"), v.get("madeToOrder"), v.get("answers")))));
 
     private PieceRecord() {}
 

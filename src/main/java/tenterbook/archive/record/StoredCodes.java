@@ -17,6 +17,7 @@ import tenterbook.piece.Status;
 import tenterbook.piece.TestStandard;
 import tenterbook.piece.agreement.AgreementKind;
 import tenterbook.piece.agreement.PaymentKind;
+import tenterbook.piece.label.ComponentKind;
 import tenterbook.recipe.Fold;
 import tenterbook.recipe.StepKind;
 import tenterbook.words.Conventions.DateOrder;
@@ -223,6 +224,15 @@ public final class StoredCodes {
             .code(Specimen.PIECE, "the piece itself")
             .code(Specimen.STRIP, "a strip dyed with it")
             .code(Specimen.OTHER, "another cloth or dye")
+            .complete();
+
+    public static final Codes<ComponentKind> COMPONENT_KIND = Codes.of("component-kind", ComponentKind.class)
+            .code(ComponentKind.LINING, "lining")
+            .code(ComponentKind.EMBROIDERY, "embroidery")
+            .code(ComponentKind.ELASTIC, "elastic")
+            .code(ComponentKind.TRIMMING, "trimming")
+            .code(ComponentKind.DECORATION, "decoration")
+            .code(ComponentKind.SECTION, "section")
             .complete();
 
     public static final Codes<Calibration> CALIBRATION = Codes.of("calibration-method", Calibration.class)

@@ -9,6 +9,7 @@ import tenterbook.piece.NumberScheme;
 import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Studio;
+import tenterbook.piece.label.SellingFacts;
 
 /** The studio itself, the people and places it deals with, and the sheets of labels it prints on. */
 public final class StudioRecords {
@@ -61,6 +62,11 @@ public final class StudioRecords {
             .field("timeZone", Plain.TIME_ZONE, Studio::timeZone)
             .list("names", LOCAL_NAME, Studio::names)
             .list("earlier", EARLIER, Studio::earlier)
+            .text("registeredName", studio -> studio.selling().registeredName())
+            .text("importer", studio -> studio.selling().importer())
+            .personal()
+            .text("soldIn", studio -> studio.selling().soldIn())
+            .list("answers", LabelFactRecords.ANSWER, studio -> studio.selling().answers())
             .built(v -> new Studio(
                     v.get("name"),
                     v.get("maker"),
@@ -80,7 +86,8 @@ public final class StudioRecords {
                     v.get("dateOrder"),
                     v.get("timeZone"),
                     v.get("names"),
-                    v.get("earlier")));
+                    v.get("earlier"),
+                    new SellingFacts(v.get("registeredName"), v.get("importer"), v.get("soldIn"), v.get("answers"))));
 
     public static final Part<Party> PARTY = Part.<Party>of("party")
             .field("id", Plain.identifier(PartyId::new), Party::id)

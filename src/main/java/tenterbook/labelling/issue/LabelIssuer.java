@@ -97,7 +97,8 @@ public final class LabelIssuer {
                 issued.colours().stream()
                         .map(c -> new PieceColour(c.colour(), c.share(), c.name()))
                         .toList(),
-                List.of());
+                List.of(),
+                issued.answers());
     }
 
     private static Part part(String word) {
@@ -151,7 +152,8 @@ public final class LabelIssuer {
                         .map(line -> new IssuedPaper.Line(line.part().code(), line.text(), line.basis()))
                         .toList(),
                 text.code(),
-                colours(text));
+                colours(text),
+                text.answers());
     }
 
     static List<IssuedPaper.Colour> colours(LabelText text) {

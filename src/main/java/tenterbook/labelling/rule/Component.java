@@ -3,6 +3,7 @@ package tenterbook.labelling.rule;
 import java.util.List;
 import tenterbook.material.Cloth;
 import tenterbook.material.FibreShare;
+import tenterbook.piece.label.PieceComponent;
 
 /**
  * One cloth of a piece, with the facts that the rules need.
@@ -29,6 +30,20 @@ public record Component(String part, String cloth, List<FibreShare> content, Str
         String name = cloth.name().isEmpty() ? cloth.id().value() : cloth.name();
         return new Component(
                 part, name, cloth.content().stream().map(Component::printed).toList(), cloth.wovenIn());
+    }
+
+    /** A part of the piece besides its cloth. */
+    public static Component of(PieceComponent part) {
+        return new Component(
+                part.name(),
+                part.name(),
+                part.fibres().stream().map(Component::printed).toList(),
+                "");
+    }
+
+    /** The same as a named part. */
+    Component as(String name) {
+        return new Component(name, cloth, content, wovenIn);
     }
 
     /** A share that a laboratory measured stands in place of the declared one, unless that is within the tolerance. */

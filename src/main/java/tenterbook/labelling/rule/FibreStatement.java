@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import tenterbook.piece.label.ComponentKind;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
@@ -35,14 +37,17 @@ public record FibreStatement(
 
     /** The statement for an article. */
     public static FibreStatement of(Market market, Article article) {
-        RuleTable rules = market.rules().of(article.components());
+        List<Component> parts =
+                article.facts().components().stream().map(Component::of).toList();
+        RuleTable rules = market.rules()
+                .of(Stream.concat(article.components().stream(), parts.stream()).toList());
         List<LabelRefusal> refusals = new ArrayList<>();
         List<Question> questions = new ArrayList<>();
         List<FibreLine> lines = new ArrayList<>(content(rules, article, refusals, questions));
         if (!refusals.isEmpty()) {
             lines.clear();
         }
-        AnimalParts.line(rules, article.trims(), questions).ifPresent(line -> {
+        AnimalParts.line(rules, article.trimsAndParts(), questions).ifPresent(line -> {
             lines.add(line);
             lines.addAll(besides(rules, article, line, questions));
         });
@@ -50,10 +55,16 @@ public record FibreStatement(
         lines.addAll(MakerLines.lines(rules, article, refusals, questions));
         rules.rules().values().stream()
                 .filter(rule -> rule.when().equals("always"))
-                .map(rule -> rule.asked(""))
+                .flatMap(rule -> SaleQuestions.always(article, rule).stream())
                 .forEach(questions::add);
-        questions.addAll(rules.asked("words", article.words() + " " + article.trims()));
-        questions.addAll(rules.asked("trims", article.trims()));
+        List<Question> asksOfWords = rules.asked("words", article.words() + " " + article.trims());
+        questions.addAll(asksOfWords);
+        questions.addAll(rules.asked("trims", article.trimsBesideParts()));
+        questions.removeIf(question -> SaleQuestions.answered(article, question.rule())
+                || asksOfWords.contains(question)
+                        && question.rule().id().equals("embroidered")
+                        && article.has(ComponentKind.EMBROIDERY));
+        questions.addAll(SaleQuestions.of(rules, article, questions));
         Rule coverage = null;
         if (article.category() != null) {
             coverage = rules.coverage(article.category()).orElse(null);
@@ -73,10 +84,15 @@ public record FibreStatement(
                     LabelRefusal.Mend.CLOTH));
             return List.of();
         }
+        PartsBesideCloth.Decided beside = PartsBesideCloth.of(rules, article, refusals, questions);
         Map<String, List<FibreLine>> byContent = new LinkedHashMap<>();
         Map<String, String> partsByContent = new LinkedHashMap<>();
-        for (Component component : components) {
-            List<FibreLine> lines = new ContentWords(rules, component, article.studio(), refusals, questions).lines();
+        for (Component component : all(components, beside)) {
+            List<LabelRefusal> why = new ArrayList<>();
+            boolean part = beside.stated().contains(component);
+            List<FibreLine> lines = new ContentWords(rules, component, article.studio(), why, questions).lines();
+            why.forEach(each -> refusals.add(part ? new LabelRefusal(each.found(), each.rule(), each.fix()) : each));
+            lines = part ? lines : excluding(rules, lines, beside.leftOut());
             if (!lines.isEmpty()) {
                 byContent.putIfAbsent(lines.get(0).text(), lines);
                 partsByContent.merge(lines.get(0).text(), component.label(), (a, b) -> a.equals(b) ? a : a + ", " + b);
@@ -85,7 +101,7 @@ public record FibreStatement(
         if (byContent.size() < 2) {
             return byContent.values().stream().flatMap(List::stream).toList();
         }
-        components.stream()
+        all(components, beside).stream()
                 .filter(c -> c.part().isEmpty())
                 .map(c -> new Question(
                         Message.of("rules.statement.which-part", "cloth", c.cloth()), rules.rule("components")))
@@ -102,6 +118,37 @@ public record FibreStatement(
                 rules.rule("components"),
                 line.note()))));
         return labelled;
+    }
+
+    /** The cloths and the parts that are stated; the only cloth is then the body. */
+    private static List<Component> all(List<Component> cloths, PartsBesideCloth.Decided beside) {
+        boolean body = cloths.size() == 1
+                && cloths.get(0).part().isEmpty()
+                && !beside.stated().isEmpty();
+        List<Component> all = new ArrayList<>(
+                body ? List.of(cloths.get(0).as(Message.of("rules.part.body").inEnglish())) : cloths);
+        all.addAll(beside.stated());
+        return all;
+    }
+
+    /** The content of the cloth, with what must be said of parts that are left out. */
+    private static List<FibreLine> excluding(
+            RuleTable rules, List<FibreLine> lines, List<PartsBesideCloth.LeftOut> leftOut) {
+        List<FibreLine> all = lines;
+        for (PartsBesideCloth.LeftOut each : leftOut) {
+            if (!each.phrase().isEmpty()) {
+                all = all.stream()
+                        .map(line -> line.text().contains(each.phrase())
+                                ? line
+                                : new FibreLine(
+                                        line.kind(),
+                                        line.text() + " " + each.phrase(),
+                                        rules.rule(each.rule()),
+                                        line.note()))
+                        .toList();
+            }
+        }
+        return all;
     }
 
     /** A line again in each language that the maker entered words in. */

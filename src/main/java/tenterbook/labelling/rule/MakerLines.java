@@ -20,7 +20,9 @@ final class MakerLines {
         PHONE,
         RN,
         CA_NUMBER,
-        RESPONSIBLE;
+        RESPONSIBLE,
+        /** Of what is made outside the market; printed for that alone. */
+        IMPORTER;
 
         @Override
         public Message word() {
@@ -31,13 +33,18 @@ final class MakerLines {
         String of(Studio studio) {
             return switch (this) {
                 case NAME -> studio.name();
-                case POSTAL_ADDRESS -> String.join(", ", studio.postalAddress().split("\\s*[\\r\\n]+\\s*"));
+                case POSTAL_ADDRESS -> oneLine(studio.postalAddress());
                 case ONLINE -> studio.online();
                 case PHONE -> studio.phone();
                 case RN -> studio.rn().isEmpty() ? "" : "RN " + studio.rn();
                 case CA_NUMBER -> studio.caNumber().isEmpty() ? "" : "CA " + studio.caNumber();
-                case RESPONSIBLE -> String.join(", ", studio.responsible().split("\\s*[\\r\\n]+\\s*"));
+                case RESPONSIBLE -> oneLine(studio.responsible());
+                case IMPORTER -> oneLine(studio.selling().importer());
             };
+        }
+
+        private static String oneLine(String text) {
+            return String.join(", ", text.split("\\s*[\\r\\n]+\\s*"));
         }
     }
 
@@ -54,24 +61,35 @@ final class MakerLines {
         if (way.isEmpty()) {
             missing(rules, studio, rule, refusals, questions);
         }
-        boolean answered = needs.always().contains(Particular.RESPONSIBLE)
-                && !studio.responsible().isEmpty();
-        if (!needs.outside().isEmpty() && !within(rules, article) && !answered) {
-            questions.add(rules.rule(needs.outside()).asked(""));
+        boolean outside = !needs.outside().isEmpty() && !within(rules, article);
+        boolean answered = Stream.of(Particular.RESPONSIBLE, Particular.IMPORTER)
+                .anyMatch(p -> needs.always().contains(p) && !p.of(studio).isEmpty());
+        if (outside && !answered) {
+            questions.add(rules.rule(needs.outside()).asked("").mendedIn(LabelRefusal.Mend.STUDIO));
         }
         boolean registered = Stream.of(Particular.RN, Particular.CA_NUMBER)
                 .anyMatch(number -> needs.ways().contains(List.of(number))
                         && !number.of(studio).isEmpty());
-        if (!studio.name().isEmpty() && !registered && !rule.asks().isEmpty()) {
-            questions.add(rule.asked(studio.name()));
+        String registeredName = studio.selling().registeredName();
+        if (!studio.name().isEmpty() && !registered && !rule.asks().isEmpty() && registeredName.isEmpty()) {
+            questions.add(rule.asked(studio.name()).mendedIn(LabelRefusal.Mend.STUDIO));
         }
         List<FibreLine> lines = new ArrayList<>();
         if (!studio.name().isEmpty()) {
             lines.add(new FibreLine(FibreLine.Kind.MAKER, studio.name(), rule));
         }
+        if (!rule.asks().isEmpty()
+                && !registered
+                && !registeredName.isEmpty()
+                && !registeredName.equals(studio.name())) {
+            lines.add(new FibreLine(FibreLine.Kind.PARTICULARS, registeredName, rule));
+        }
         List<Particular> printed = new ArrayList<>(way.orElse(List.of()));
         needs.always().stream().filter(p -> !printed.contains(p)).forEach(printed::add);
         printed.remove(Particular.NAME);
+        if (!outside) {
+            printed.remove(Particular.IMPORTER);
+        }
         printed.stream()
                 .map(p -> p.of(studio))
                 .filter(text -> !text.isEmpty())
@@ -96,7 +114,8 @@ final class MakerLines {
                     Message.of("rules.maker.enter", "particulars", ways),
                     LabelRefusal.Mend.STUDIO));
         } else {
-            questions.add(new Question(Message.of("rules.maker.with-the-piece", "particulars", ways), rule));
+            questions.add(new Question(
+                    Message.of("rules.maker.with-the-piece", "particulars", ways), rule, LabelRefusal.Mend.STUDIO));
         }
     }
 
@@ -108,9 +127,6 @@ final class MakerLines {
     }
 
     private static boolean within(RuleTable rules, Article article) {
-        String place = article.dyedIn().toLowerCase(Locale.ROOT).strip();
-        return rules.members().contains(place)
-                || rules.members()
-                        .contains(place.substring(place.lastIndexOf(',') + 1).strip());
+        return rules.members().contains(RuleTable.place(article.dyedIn()));
     }
 }

@@ -1,6 +1,8 @@
 package tenterbook.labelling.rule;
 
+import java.util.Arrays;
 import java.util.Currency;
+import java.util.Optional;
 
 /** Where a piece is to be sold. A further market is a constant here, a rule table and, where it has its own, fibre names. */
 public enum Market implements CodedChoice {
@@ -33,6 +35,13 @@ public enum Market implements CodedChoice {
             case "JPY" -> JP;
             default -> EU;
         };
+    }
+
+    /** Whose rules hold in a country, or at a place written with it; empty where that is not known. */
+    public static Optional<Market> selling(String country) {
+        return Arrays.stream(values())
+                .filter(market -> market.rules().sells(country))
+                .findFirst();
     }
 
     /** The market's table of rules. */

@@ -15,6 +15,7 @@ import java.util.Objects;
 import java.util.Optional;
 import tenterbook.material.FibreShare;
 import tenterbook.piece.Category;
+import tenterbook.piece.label.ComponentKind;
 import tenterbook.words.Message;
 
 /**
@@ -34,6 +35,8 @@ import tenterbook.words.Message;
  * @param members names of the member states, lower case, for a union
  * @param hardToState terms that may stand for a whole composition that is hard to state
  * @param woolTable the table whose rules stand in place of these where there is wool in the piece; may be empty
+ * @param parts when a part besides the cloth is left out of the statement, by its kind; a kind that is not there is asked about
+ * @param languagesOf tags of the official languages of member states other than English, by their names, lower case
  * @param rules by name; see {@link #rule}
  */
 public record RuleTable(
@@ -75,6 +78,8 @@ public record RuleTable(
         String symbolsNote,
         List<String> hardToState,
         String woolTable,
+        Map<ComponentKind, List<PartsBesideCloth.LeftOut>> parts,
+        Map<String, List<String>> languagesOf,
         Map<String, Rule> rules,
         List<Misnomer> misnomers) {
     /** A word that looks like a fibre but is not. */
@@ -200,6 +205,17 @@ public record RuleTable(
     /** The greatest percentage of the fibre weight that counts as decoration; 0 where nothing is left out. */
     double decorativeAtMost() {
         return rule("decoration").figure(0);
+    }
+
+    /** Whether this country, or a place in it, is where this table holds. */
+    boolean sells(String country) {
+        return members.contains(place(country)) || OriginWords.home(this, country);
+    }
+
+    /** The country of a place as the tables write it, as in 'portugal' for 'Porto Sarelho, Portugal'. */
+    static String place(String place) {
+        String plain = place.toLowerCase(Locale.ROOT).strip();
+        return plain.substring(plain.lastIndexOf(',') + 1).strip();
     }
 
     /** Whether this kind of piece is covered; empty where that is not known. */

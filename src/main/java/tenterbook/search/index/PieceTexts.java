@@ -20,6 +20,7 @@ import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.Observation;
+import tenterbook.piece.label.PieceComponent;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.Step;
 import tenterbook.words.Message;
@@ -38,6 +39,16 @@ public final class PieceTexts {
         add(texts, label("notes"), piece.notes());
         add(texts, label("kept-at"), piece.place());
         add(texts, label("trims"), piece.trims());
+        for (PieceComponent part : piece.label().components()) {
+            String fibres = part.fibres().stream().map(FibreShare::fibre).collect(Collectors.joining(" "));
+            add(
+                    texts,
+                    label("trims"),
+                    part.name(),
+                    part.kind() == null ? "" : part.kind().toString(),
+                    fibres);
+        }
+        add(texts, label("sold-in"), piece.label().soldIn());
         add(texts, label("edition"), piece.edition());
         Particulars more = piece.particulars();
         add(texts, label("maker"), more.maker(), more.helpers());

@@ -70,7 +70,7 @@ public final class Forms {
     }
 
     public RecordForm<Studio> studio() {
-        return new RecordForm<>(Kinds.STUDIO, StudioRecords.STUDIO, Set.of(), currency);
+        return new RecordForm<>(Kinds.STUDIO, StudioRecords.STUDIO, Set.of("answers"), currency);
     }
 
     public RecordForm<Agreement> agreements() {

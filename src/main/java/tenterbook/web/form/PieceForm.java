@@ -11,12 +11,12 @@ import tenterbook.piece.history.Custody;
 import tenterbook.web.page.Words;
 
 /**
- * A piece. Where the form shows no photographs, those of the piece stay. An event that cannot follow what came before is asked
+ * A piece. Where the form shows no photographs, those of the piece stay; answers to label rules always do. An event that cannot follow what came before is asked
  * about in its row, unless it was recorded so already.
  */
 final class PieceForm extends RecordForm<Piece> {
     PieceForm(Supplier<Currency> currency) {
-        super(Kinds.PIECE, PieceRecord.PIECE, Set.of("photos.regions"), currency);
+        super(Kinds.PIECE, PieceRecord.PIECE, Set.of("photos.regions", "answers"), currency);
     }
 
     @Override

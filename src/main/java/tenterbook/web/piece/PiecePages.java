@@ -11,6 +11,7 @@ import tenterbook.archive.arrival.PhotoRegistration;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
 import tenterbook.ledger.Saved;
+import tenterbook.material.Evidence;
 import tenterbook.measure.Digest;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.CareTest;
@@ -22,6 +23,7 @@ import tenterbook.piece.PieceNumber;
 import tenterbook.piece.Specimen;
 import tenterbook.piece.Status;
 import tenterbook.piece.TestStandard;
+import tenterbook.piece.label.ComponentKind;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
 import tenterbook.web.Site;
@@ -77,16 +79,18 @@ public final class PiecePages {
     }
 
     private Map<String, Object> choices() {
-        return Map.of(
-                "categories", Choices.words(Category.values()),
-                "statuses", Choices.words(Status.values()),
-                "roles", Choices.words(PhotoRole.values()),
-                "testKinds", Choices.words(CareTest.Kind.values()),
-                "testStandards", Choices.words(TestStandard.values()),
-                "specimens", Choices.words(Specimen.values()),
-                "eventKinds", Choices.words(EventKind.values()),
-                "parties", Choices.parties(site),
-                "clampings", Choices.clampings(site));
+        return Map.ofEntries(
+                Map.entry("categories", Choices.words(Category.values())),
+                Map.entry("statuses", Choices.words(Status.values())),
+                Map.entry("roles", Choices.words(PhotoRole.values())),
+                Map.entry("testKinds", Choices.words(CareTest.Kind.values())),
+                Map.entry("testStandards", Choices.words(TestStandard.values())),
+                Map.entry("specimens", Choices.words(Specimen.values())),
+                Map.entry("eventKinds", Choices.words(EventKind.values())),
+                Map.entry("parties", Choices.parties(site)),
+                Map.entry("clampings", Choices.clampings(site)),
+                Map.entry("componentKinds", Choices.words(ComponentKind.values())),
+                Map.entry("evidence", Choices.words(Evidence.values())));
     }
 
     private PieceNumber nextNumber() {

@@ -14,7 +14,9 @@ import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.Whereabouts;
 import tenterbook.imaging.Photo;
+import tenterbook.labelling.Answers;
 import tenterbook.ledger.Saved;
+import tenterbook.measure.QuantityWords;
 import tenterbook.piece.Event;
 import tenterbook.piece.MadeIn;
 import tenterbook.piece.Particulars;
@@ -23,6 +25,9 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.history.Custody;
+import tenterbook.piece.label.LabelFacts;
+import tenterbook.piece.label.PieceComponent;
+import tenterbook.piece.label.RuleAnswer;
 import tenterbook.recipe.dip.DipTally;
 import tenterbook.web.Site;
 import tenterbook.web.clamping.ClampingView;
@@ -41,6 +46,7 @@ import tenterbook.words.Joined;
  * @param notDyed shown in place of the dyeings where there is none
  * @param dyeings the clampings it went through, in order
  * @param papers that were printed for it, newest first
+ * @param answers to questions of label rules
  * @param unreadable names of papers that are kept and cannot be read
  * @param gps whether a photograph holds coordinates, which leave the archive only where the maker asks for it
  */
@@ -58,6 +64,7 @@ public record PieceView(
         boolean gps,
         Saved<Piece> saved,
         List<IssuedPaperView> papers,
+        List<Given> answers,
         List<String> unreadable) {
     /** In order of time. */
     public List<Event> events() {
@@ -74,6 +81,9 @@ public record PieceView(
             return of.caption().isEmpty() ? w("plates.alt", "photograph", of.shows(), "piece", title) : of.caption();
         }
     }
+
+    /** An answer, and whether the facts are still those that it rests on; yes where the studio's record cannot be read. */
+    public record Given(RuleAnswer answer, boolean holds) {}
 
     /** The clamping that brought the piece into a state. */
     public record Dyeing(int state, String layers, String note, ClampingView clamping) {}
@@ -97,6 +107,10 @@ public record PieceView(
                 photos.stream().anyMatch(shown -> shown.photo().gps()),
                 saved,
                 IssuedPaperView.of(site, piece),
+                piece.label().answers().stream()
+                        .map(answer ->
+                                new Given(answer, facts.readableOrigin().isEmpty() || Answers.holds(answer, facts)))
+                        .toList(),
                 Papers.of(site.ledger(), piece.number().value()).unreadable());
     }
 
@@ -150,6 +164,7 @@ public record PieceView(
         facts.add(
                 new FactLine(w("piece-form.price"), piece.price() == null ? FactLine.notRecorded() : w(piece.price())));
         facts.add(new FactLine(w("piece-form.on-it-besides-cloth"), FactLine.or(piece.trims())));
+        parts(facts, piece.label());
         Cloths cloth = of.cloth();
         facts.add(new FactLine(
                 w("piece-form.cloth"),
@@ -175,6 +190,30 @@ public record PieceView(
         recorded(facts, "piece-form.treatments", more.treatments());
         recorded(facts, "piece-form.residues", more.residues());
         return facts;
+    }
+
+    private static void parts(List<FactLine> facts, LabelFacts label) {
+        for (PieceComponent part : label.components()) {
+            List<String> also = new ArrayList<>();
+            if (part.weightShare().recorded()) {
+                also.add(w("piece-form.part-weight", "share", QuantityWords.entered(part.weightShare())));
+            }
+            if (part.areaShare().recorded()) {
+                also.add(w("piece-form.part-surface", "share", QuantityWords.entered(part.areaShare())));
+            }
+            String fibres = Words.w(new Joined(", ", part.fibres()));
+            facts.add(new FactLine(
+                    part.kind() == null
+                            ? part.name()
+                            : part.name() + " (" + w(part.kind().word()) + ")",
+                    FactLine.or(fibres),
+                    String.join("; ", also)));
+        }
+        recorded(facts, "piece-form.country-of-sale", label.soldIn());
+        if (label.madeToOrder() != null) {
+            facts.add(
+                    new FactLine(w("piece-form.made-to-order"), label.madeToOrder() ? w("piece.yes") : w("piece.no")));
+        }
     }
 
     private static void recorded(List<FactLine> facts, String label, String text) {

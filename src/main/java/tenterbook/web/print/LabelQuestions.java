@@ -3,37 +3,93 @@ package tenterbook.web.print;
 import static tenterbook.web.page.Words.w;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
+import tenterbook.labelling.Answers;
 import tenterbook.labelling.CareFacts;
 import tenterbook.labelling.LabelKind;
 import tenterbook.labelling.LabelText;
 import tenterbook.labelling.PrintSettings;
 import tenterbook.labelling.care.CareSymbols;
+import tenterbook.labelling.rule.LabelRefusal;
+import tenterbook.labelling.rule.Question;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
+import tenterbook.piece.label.RuleAnswer;
 import tenterbook.web.Site;
 import tenterbook.web.page.Words;
 
 /** The doubts about a batch of labels: each listed once, with the pieces it concerns. */
-final class LabelQuestions {
+public final class LabelQuestions {
     private static final int MOST = 100;
     private static final int MOST_NUMBERS = 12;
 
     private LabelQuestions() {}
 
-    static List<String> of(List<LabelText> texts) {
-        Map<String, List<String>> pieces = new LinkedHashMap<>();
-        texts.forEach(text -> text.questions().stream()
-                .map(Words::w)
-                .distinct()
+    /**
+     * An open question.
+     *
+     * @param text with the numbers of the pieces it concerns and its source
+     * @param rule its name, for an answer
+     * @param asked the question alone, for an answer
+     * @param numbers of its pieces, with commas
+     * @param mend where the record is that answers it; empty where it is answered in words
+     * @param earlier an answer that rests on facts that have changed; null for none
+     */
+    public record Open(
+            String text,
+            String rule,
+            String asked,
+            String numbers,
+            String mend,
+            @Nullable RuleAnswer earlier) {}
+
+    /** A question that is answered, with the numbers of its pieces. */
+    public record Answered(String numbers, RuleAnswer answer) {}
+
+    static List<Open> of(List<LabelText> texts, List<PieceFacts> facts) {
+        Map<String, PieceFacts> byNumber = new HashMap<>();
+        facts.forEach(each -> byNumber.put(each.piece().number().value(), each));
+        Map<Question, List<String>> pieces = new LinkedHashMap<>();
+        texts.forEach(text -> text.questions()
                 .forEach(question -> pieces.computeIfAbsent(question, each -> new ArrayList<>())
                         .add(text.number().value())));
-        List<String> questions = new ArrayList<>();
-        pieces.forEach((question, numbers) -> questions.add(numbers(numbers) + ": " + question));
-        return questions.subList(0, Math.min(MOST, questions.size()));
+        return pieces.entrySet().stream()
+                .limit(MOST)
+                .map(each -> {
+                    Question question = each.getKey();
+                    String first = each.getValue().get(0);
+                    return new Open(
+                            numbers(each.getValue()) + ": " + w(question),
+                            question.rule().id(),
+                            question.asks().inEnglish(),
+                            String.join(",", each.getValue()),
+                            mend(question, first),
+                            Answers.given(question, byNumber.get(first)).orElse(null));
+                })
+                .toList();
+    }
+
+    private static String mend(Question question, String number) {
+        return question.mend() == null
+                ? ""
+                : question.mend() == LabelRefusal.Mend.STUDIO ? "/studio" : "/pieces/" + number + "/edit";
+    }
+
+    static List<Answered> answered(List<LabelText> texts) {
+        Map<RuleAnswer, List<String>> pieces = new LinkedHashMap<>();
+        texts.forEach(text -> text.answers()
+                .forEach(answer -> pieces.computeIfAbsent(answer, each -> new ArrayList<>())
+                        .add(text.number().value())));
+        return pieces.entrySet().stream()
+                .limit(MOST)
+                .map(each -> new Answered(numbers(each.getValue()), each.getKey()))
+                .toList();
     }
 
     /** A remark where a price is to be printed and a piece has none recorded; empty where all have. */

@@ -77,10 +77,12 @@ public final class PrintPages {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
         List<BlockedLabels.Label> blocked = new ArrayList<>();
-        List<LabelText> texts = printable(pieces, request, possible, blocked);
+        List<PieceFacts> facts = PieceReader.all(
+                site.archive(), pieces.stream().map(Saved::record).toList());
+        List<LabelText> texts = printable(facts, pieces, request, possible, blocked);
         DistanceOffer offer = pieces.isEmpty()
                 ? new DistanceOffer(List.of(), List.of(), List.of())
-                : DistanceOffer.of(PieceReader.of(site.archive(), pieces.get(0).record()), request.market());
+                : DistanceOffer.of(facts.get(0), request.market());
         boolean searched = ChosenPieces.named(parameters).isEmpty();
         PrintView view = new PrintView(
                 problem,
@@ -93,7 +95,9 @@ public final class PrintPages {
                 site.records(Kinds.LABEL_SHEET),
                 places,
                 blocked,
-                questions(found.numbers().size(), texts, pieces, request),
+                remarks(found.numbers().size(), pieces, request),
+                LabelQuestions.of(texts, facts),
+                LabelQuestions.answered(texts),
                 texts.stream()
                         .limit(1)
                         .flatMap(first -> first.lines().stream())
@@ -118,9 +122,13 @@ public final class PrintPages {
 
     /** The texts of the labels that can be printed; why the others cannot is added to {@code blocked}. */
     private List<LabelText> printable(
-            List<Saved<Piece>> pieces, PrintSettings request, boolean possible, List<BlockedLabels.Label> blocked)
+            List<PieceFacts> facts,
+            List<Saved<Piece>> pieces,
+            PrintSettings request,
+            boolean possible,
+            List<BlockedLabels.Label> blocked)
             throws IOException {
-        List<LabelText> texts = texts(pieces, request, blocked);
+        List<LabelText> texts = texts(facts, request, blocked);
         Map<PieceNumber, String> unprintable =
                 LabelPaper.unprintable(texts.subList(0, Math.min(MOST_LAID_OUT, texts.size())), request);
         for (Saved<Piece> piece : pieces) {
@@ -162,25 +170,22 @@ public final class PrintPages {
         return line.basis().isEmpty() ? line.text() : "%s [%s]".formatted(line.text(), line.basis());
     }
 
-    private List<LabelText> texts(List<Saved<Piece>> pieces, PrintSettings request, List<BlockedLabels.Label> blocked) {
+    private static List<LabelText> texts(
+            List<PieceFacts> pieces, PrintSettings request, List<BlockedLabels.Label> blocked) {
         List<LabelText> texts = new ArrayList<>();
-        for (PieceFacts facts : PieceReader.all(
-                site.archive(), pieces.stream().map(Saved::record).toList())) {
+        for (PieceFacts piece : pieces) {
             try {
-                texts.add(LabelText.of(facts, request));
+                texts.add(LabelText.of(piece, request));
             } catch (LabelBlocked e) {
-                e.pieces().forEach(each -> blocked.add(BlockedLabels.refused(each, facts)));
+                e.pieces().forEach(each -> blocked.add(BlockedLabels.refused(each, piece)));
             }
         }
         return texts;
     }
 
-    private static List<String> questions(
-            int found, List<LabelText> texts, List<Saved<Piece>> pieces, PrintSettings request) {
+    private static List<String> remarks(int found, List<Saved<Piece>> pieces, PrintSettings request) {
         Stream<String> first = found > MOST ? Stream.of(w("print.at-most", "most", MOST)) : Stream.empty();
-        return Stream.of(
-                        first, LabelQuestions.withoutPrice(pieces, request).stream(), LabelQuestions.of(texts).stream())
-                .flatMap(each -> each)
+        return Stream.concat(first, LabelQuestions.withoutPrice(pieces, request).stream())
                 .toList();
     }
 

@@ -40,6 +40,7 @@ final class PrintParameters {
             "symbols",
             "boards",
             "words",
+            "soldIn",
             "nomarks",
             "nohole",
             "bleed");
@@ -73,7 +74,9 @@ final class PrintParameters {
     }
 
     Market market(Site site) {
-        return named(Market.values(), "market").orElse(Market.of(site.currency()));
+        return named(Market.values(), "market")
+                .or(() -> Market.selling(site.archive().studio().selling().soldIn()))
+                .orElse(Market.of(site.currency()));
     }
 
     private <E extends CodedChoice> Optional<E> named(E[] all, String name) {
@@ -107,7 +110,8 @@ final class PrintParameters {
                         !flag("bare"),
                         flag("symbols"),
                         flag("boards"),
-                        asked.getOrDefault("words", "")),
+                        asked.getOrDefault("words", ""),
+                        asked.getOrDefault("soldIn", "")),
                 new PrintSettings.Placement(
                         sheet,
                         own.orElse(null),
@@ -185,6 +189,9 @@ final class PrintParameters {
         }
         if (!request.content().words().isEmpty()) {
             choices.put("words", request.content().words());
+        }
+        if (!request.content().soldIn().isEmpty()) {
+            choices.put("soldIn", request.content().soldIn());
         }
         if (request.finish().bleedMm() > 0) {
             choices.put("bleed", Double.toString(request.finish().bleedMm()));

@@ -21,7 +21,9 @@ import tenterbook.web.page.Address;
  * @param sheets kept sheets
  * @param places labels on one sheet
  * @param blocked why labels cannot be printed, by piece
+ * @param remarks what else is to be known before printing
  * @param questions doubts that do not stop a label
+ * @param answered doubts that the maker answered
  * @param lines the exact text of the first label
  * @param first number of its piece; empty where no label can be printed
  * @param shown labels that can be seen before printing, the first one first; empty where none can
@@ -44,7 +46,9 @@ public record PrintView(
         List<LabelSheet> sheets,
         int places,
         List<BlockedLabels.Label> blocked,
-        List<String> questions,
+        List<String> remarks,
+        List<LabelQuestions.Open> questions,
+        List<LabelQuestions.Answered> answered,
         List<String> lines,
         String first,
         List<Shown> shown,

@@ -34,6 +34,7 @@ import tenterbook.web.piece.PieceListPages;
 import tenterbook.web.piece.PiecePages;
 import tenterbook.web.piece.SavedSearchApi;
 import tenterbook.web.piece.SavedSearchPages;
+import tenterbook.web.print.AnswerPages;
 import tenterbook.web.print.DocumentPages;
 import tenterbook.web.print.IssuedDocumentPages;
 import tenterbook.web.print.IssuedPages;
@@ -104,6 +105,7 @@ final class Pages {
         new IssuedDocumentPages(site).routes(routes);
         new VerifyPages(site).routes(routes);
         new RulePages(site).routes(routes);
+        new AnswerPages(site).routes(routes);
         new IssuedPages(site).routes(routes);
         new SheetPages(site).routes(routes);
         new StudioPages(site).routes(routes);

@@ -134,6 +134,7 @@ public final class StudioPages {
                 Language.terms().stream()
                         .map(term -> new Choices.Choice(term, ""))
                         .toList());
+        values.put("answers", studio.selling().answers());
         values.put("dateOrders", dateOrders());
         values.put(
                 "zones",
@@ -203,7 +204,11 @@ public final class StudioPages {
             show(ctx, 200, form, List.of(), "");
             return;
         }
-        Studio read = forms.read(form, null);
+        Studio old = site.ledger()
+                .find(Kinds.STUDIO, Kinds.THE_STUDIO)
+                .map(Saved::record)
+                .orElse(null);
+        Studio read = forms.read(form, old);
         Studio studio = read == null ? null : dated(form, read);
         if (studio == null) {
             show(ctx, 422, form, List.of(), "");

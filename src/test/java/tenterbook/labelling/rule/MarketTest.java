@@ -39,7 +39,8 @@ class MarketTest {
                 null,
                 null,
                 List.of(names),
-                List.of());
+                List.of(),
+                null);
     }
 
     private static Studio plain(LocalName... names) {

@@ -29,7 +29,7 @@ class RuleCasesTest {
      * regulation Articles 3 to 20 and 24 and Annexes I and III to VII; of C.R.C., c. 1551 sections 1 to 8; the Bureau's example.
      */
     private static final Pattern READ_SINCE = Pattern.compile(
-            "15 USC (68|68b|70|70b)\\(.*|Reg\\. \\(EU\\) 1007/2011.*|C\\.R\\.C\\., c\\. 1551.*|Competition Bureau.*");
+            "15 USC (68|68b|70|70b)\\(.*|Reg\\. \\(EU\\) 1007/2011.*|C\\.R\\.C\\., c\\. 1551.*|16 CFR 303\\.12\\(b\\).*|Competition Bureau.*");
 
     static Stream<Arguments> cases() {
         return new BufferedReader(new InputStreamReader(
