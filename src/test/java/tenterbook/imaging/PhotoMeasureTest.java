@@ -114,6 +114,7 @@ class PhotoMeasureTest {
                         null,
                         4.0,
                         null,
+                        null,
                         "",
                         NOON,
                         "Tomé Quarral"))

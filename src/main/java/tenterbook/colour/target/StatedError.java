@@ -19,6 +19,8 @@ public record StatedError(double half, double nineInTen, double betweenTwo, int 
     private static final StatedError WHITE_AND_BLACK = new StatedError(4.5, 8.9, 10.8, 127, 4);
     private static final StatedError CHART = new StatedError(2.7, 5, 6, 141, 4);
 
+    private static final StatedError CAMERA_PROFILE = new StatedError(3.4, 6.5, 7.6, 91, 2);
+
     /** A card whose channels need gains more than twice apart: one industrial camera of this kind was measured, by a grey card. */
     static final StatedError STRONG_CAST = new StatedError(10.9, 20.8, 0, 22, 1);
 
@@ -28,6 +30,7 @@ public record StatedError(double half, double nineInTen, double betweenTwo, int 
             case GREY_CARD -> GREY;
             case WHITE_AND_BLACK -> WHITE_AND_BLACK;
             case CHART -> CHART;
+            case CAMERA_PROFILE -> CAMERA_PROFILE;
             case NONE -> throw new IllegalStateException("No error is known without a calibration");
         };
     }

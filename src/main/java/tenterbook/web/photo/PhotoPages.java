@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import tenterbook.archive.ChartOfCamera;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.arrival.PhotoRegistration;
 import tenterbook.colour.palette.Region;
@@ -147,6 +148,7 @@ public final class PhotoPages {
     /**
      * A photograph of a piece with the outline of its cloth, its palette and the colours named on it.
      *
+     * @param chart of the same camera, for a card in this photograph; null where there is none
      * @param corners of a card to draw; empty where none are typed or they are no numbers
      * @param white the white point of the values shown
      * @param typed what was typed for measuring and calibrating, with what is wrong about it
@@ -161,6 +163,7 @@ public final class PhotoPages {
             ColourBand palette,
             List<Named> named,
             PhotoCalibration calibration,
+            @Nullable ChartOfCamera chart,
             String corners,
             boolean proposed,
             List<Proposal> proposals,
@@ -251,6 +254,8 @@ public final class PhotoPages {
                                         ColourBand.of(photo, photo.palette()),
                                         named,
                                         measuring.calibration(digest).orElse(null),
+                                        ChartOfCamera.of(site.archive().ledger(), photo)
+                                                .orElse(null),
                                         typed.text("corners").matches("[-\\d., ]*") ? typed.text("corners") : "",
                                         propose,
                                         propose ? proposals(digest, seen.outline()) : List.of(),
