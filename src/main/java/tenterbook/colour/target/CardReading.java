@@ -15,7 +15,7 @@ import tenterbook.words.Message;
  *
  * @param mean linear light; in each channel without the lowest and highest 5 % of the pixels
  * @param spread half of the pixels lie within this ΔE00 of the mean
- * @param tooBright share of pixels with a channel at level 253 or above, where the sensor or the file clips
+ * @param tooBright share of pixels with a channel at level 253 or above, of the file's own numbers, where the sensor or the file clips
  * @param tooDark share of pixels with a channel at level 2 or below
  * @param unevenness largest difference of luminance between parts of the card (five by five), as part of the mean
  * @param pixels how many pixels were read
