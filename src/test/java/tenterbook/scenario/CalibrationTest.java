@@ -2,11 +2,16 @@ package tenterbook.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -16,8 +21,11 @@ import tenterbook.archive.Kinds;
 import tenterbook.colour.palette.Region;
 import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
+import tenterbook.colour.space.LinearRgb;
+import tenterbook.colour.space.Srgb;
 import tenterbook.colour.target.Calibration;
 import tenterbook.colour.target.CardOutline;
+import tenterbook.colour.target.ChartReference;
 import tenterbook.colour.target.Correction;
 import tenterbook.imaging.Photo;
 import tenterbook.imaging.PhotoCalibration;
@@ -336,5 +344,50 @@ class CalibrationTest {
                 photo.palette(),
                 photo.calibration(),
                 photo.cloth());
+    }
+
+    @Test
+    void aChartInThePictureIsProposedAsOneAndCalibratesByItsCorners() throws IOException {
+        Archive archive = studio.wiring().archive();
+        byte[] picture = chart();
+        assertThat(client.postFiles(
+                                "/api/pieces/V24-001/photos", List.of(new Client.Part("files", "chart.png", picture)))
+                        .status())
+                .isEqualTo(201);
+        String photo = Digest.of(picture).hex();
+        String page = "/pieces/V24-001/photos/" + photo;
+
+        String location = client.post(page + "/find-card").location();
+        assertThat(location).contains("card=FROM_NOVEMBER_2014");
+        Answer shown = client.get(location.replaceAll("#.*", ""));
+        assertThat(shown.field("card")).isEqualTo("FROM_NOVEMBER_2014");
+        assertThat(client.post(page + "/calibrate", "corners", shown.field("corners"), "card", "FROM_NOVEMBER_2014")
+                        .status())
+                .isEqualTo(303);
+        assertThat(archive.ledger()
+                        .find(Kinds.CALIBRATION, photo)
+                        .orElseThrow()
+                        .record()
+                        .how())
+                .isEqualTo(Calibration.CHART);
+    }
+
+    /** Drawn: a chart of 24 patches with dark gaps, on a light table. */
+    private static byte[] chart() throws IOException {
+        BufferedImage image = new BufferedImage(900, 700, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.setColor(new Color(0xcfc6b4));
+        g.fillRect(0, 0, 900, 700);
+        g.setColor(new Color(0x1c1c1c));
+        g.fillRect(185, 185, 475, 320);
+        for (ChartReference.Patch patch : ChartReference.FROM_NOVEMBER_2014.patches()) {
+            Srgb seen = LinearRgb.of(patch.lab()).times(0.85).lab().srgb();
+            g.setColor(new Color(seen.red(), seen.green(), seen.blue()));
+            g.fillRect(194 + (patch.number() - 1) % 6 * 77, 194 + (patch.number() - 1) / 6 * 77, 70, 70);
+        }
+        g.dispose();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ImageIO.write(image, "png", out);
+        return out.toByteArray();
     }
 }

@@ -78,10 +78,12 @@ public final class CalibrationPages {
             FlashMessage.andGo(ctx, Words.w(CardFinder.NONE_FOUND), page(ctx) + "#calibrate");
             return;
         }
+        boolean chart = found.get().chart();
         FlashMessage.andGo(
                 ctx,
-                w("measuring.looks-like-a-card"),
-                page(ctx) + "?corners=" + text(found.get().outline().corners()) + "#calibrate");
+                chart ? w("measuring.looks-like-a-chart") : w("measuring.looks-like-a-card"),
+                page(ctx) + "?" + (chart ? "card=" + ChartReference.FROM_NOVEMBER_2014.name() + "&" : "") + "corners="
+                        + text(found.get().outline().corners()) + "#calibrate");
     }
 
     /** Corners as the form has them: percent across and down, four pairs. */

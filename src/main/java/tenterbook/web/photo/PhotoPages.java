@@ -66,7 +66,14 @@ public final class PhotoPages {
         routes.get("/photos/{digest}/{size}", this::preview);
         routes.get(
                 "/pieces/{number}/photos/{digest}",
-                ctx -> show(ctx, Form.empty().put("corners", corners(ctx))));
+                ctx -> show(
+                        ctx,
+                        Form.empty()
+                                .put("corners", corners(ctx))
+                                .put(
+                                        "card",
+                                        Optional.ofNullable(ctx.queryParam("card"))
+                                                .orElse(""))));
         routes.post("/pieces/{number}/photos/{digest}/colours", this::nameColour);
         routes.post("/pieces/{number}/photos/{digest}/colours/forget", this::forgetColour);
     }
