@@ -38,6 +38,15 @@ public final class ChangeWords {
                 : Message.of("change.not-told-at-most", "most", low);
     }
 
+    /**
+     * Whether a change cannot be told from what two photographs of an unchanged cloth differ by.
+     *
+     * @param allowance ΔE00 that nine in ten colours of one cloth differ by between two such photographs; 0 where it is not known
+     */
+    public static boolean notApart(RegionChange change, double allowance) {
+        return change.change().ciede2000() <= allowance;
+    }
+
     private static Message step(double dE00) {
         if (dE00 < 0.5) {
             return Message.of("change.step.none");
