@@ -8,6 +8,7 @@ import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
 import tenterbook.colour.space.LinearRgb;
 import tenterbook.measure.NumberWords;
+import tenterbook.measure.Threshold;
 import tenterbook.words.Message;
 
 /**
@@ -23,10 +24,10 @@ import tenterbook.words.Message;
 public record CardReading(
         LinearRgb mean, double spread, double tooBright, double tooDark, double unevenness, int pixels) {
     /** Limits of our own choice; a fault below them moves the result by less than the method itself, {@link StatedError}. */
-    static final double MOST_CLIPPED = 0.02;
+    static final double MOST_CLIPPED = Threshold.number("card-clipped");
 
-    static final double MOST_UNEVEN = 0.15;
-    static final double MOST_SPREAD = 6;
+    static final double MOST_UNEVEN = Threshold.number("card-uneven");
+    static final double MOST_SPREAD = Threshold.number("card-spread");
     static final int FEWEST_PIXELS = 60;
 
     /**

@@ -54,7 +54,7 @@ final class MatrixProfile {
 
     private static ByteBuffer tag(byte @Nullable [] bytes) {
         if (bytes == null) {
-            throw new IllegalArgumentException("a part of the profile is missing");
+            throw new IllegalStateException("a part of the profile is missing");
         }
         return ByteBuffer.wrap(bytes).order(ByteOrder.BIG_ENDIAN);
     }
@@ -62,7 +62,7 @@ final class MatrixProfile {
     private static LinearRgb primary(byte @Nullable [] bytes) {
         ByteBuffer in = tag(bytes);
         if (in.getInt() != XYZ) {
-            throw new IllegalArgumentException("a primary is no XYZ");
+            throw new IllegalStateException("a primary is no XYZ");
         }
         in.getInt();
         double[] d50 = {fixed(in), fixed(in), fixed(in)};
@@ -76,7 +76,7 @@ final class MatrixProfile {
         return switch (type) {
             case CURVE -> sampled(in);
             case PARAMETRIC -> parametric(in);
-            default -> throw new IllegalArgumentException("a curve of another type");
+            default -> throw new IllegalStateException("a curve of another type");
         };
     }
 
@@ -103,7 +103,7 @@ final class MatrixProfile {
         int kind = in.getShort();
         in.getShort();
         if (kind < 0 || kind >= PARAMETERS.length) {
-            throw new IllegalArgumentException("a parametric curve of another kind");
+            throw new IllegalStateException("a parametric curve of another kind");
         }
         double[] p = new double[7];
         for (int i = 0; i < PARAMETERS[kind]; i++) {
