@@ -106,7 +106,10 @@ public final class Kinds {
                     Message.of("kind.calibration"),
                     PhotoRecords.CALIBRATION,
                     calibration -> calibration.photo().hex(),
-                    calibration -> List.of(PHOTO.key(calibration.photo().hex())))
+                    calibration -> Stream.of(calibration.photo(), calibration.profile())
+                            .filter(Objects::nonNull)
+                            .map(photo -> PHOTO.key(photo.hex()))
+                            .toList())
             .withPrivacy(KindPrivacy.CALIBRATION);
 
     public static final Kind<IssuedPaper> ISSUED_PAPER = new Kind<>(

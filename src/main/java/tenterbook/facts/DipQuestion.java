@@ -12,6 +12,7 @@ import tenterbook.colour.space.Lab;
 import tenterbook.colour.space.MeasurementResult;
 import tenterbook.facts.DipEvidence.Dyed;
 import tenterbook.measure.NumberWords;
+import tenterbook.measure.Threshold;
 import tenterbook.recipe.dip.DipFit;
 import tenterbook.recipe.dip.DipsNeeded;
 import tenterbook.recipe.dip.FittedDips;
@@ -46,7 +47,7 @@ public record DipQuestion(
      * A measured piece beside the answer.
      *
      * @param difference ΔE00 from the target
-     * @param disagrees whether the piece has the target's colour, and its dips differ from the answer by more than {@value
+     * @param disagrees whether the piece has the target's colour, and its dips differ from the answer by more than {@link
      *     #APART}
      */
     public record Nearest(Dyed dyed, double difference, boolean disagrees) {}
@@ -54,7 +55,7 @@ public record DipQuestion(
     /** Pieces no farther than this from the target, ΔE00, have its colour: below the error of a photograph. */
     private static final double SAME = 1;
     /** Nine in ten answers are off by no more than this factor; see {@code DipAccuracyTest}. */
-    private static final double APART = 1.7;
+    private static final double APART = Threshold.number("dips-apart");
 
     /** Cloths and vats with at least one usable piece, those with most pieces first. */
     public static List<Group> groups(List<Dyed> all) {

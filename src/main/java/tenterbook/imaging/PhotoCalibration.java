@@ -3,6 +3,7 @@ package tenterbook.imaging;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import tenterbook.colour.palette.Region.Corner;
 import tenterbook.colour.space.Lab;
 import tenterbook.colour.target.Calibration;
@@ -27,6 +28,7 @@ import tenterbook.words.Refusal;
  * @param tone power before the matrix, see {@link Correction}; null in records of before 2026-11-28, which have none
  * @param likelyError ΔE00 that nine in ten colours stay below; in a record without half error a typical ΔE00, as {@code tenterbook.colour.target.MeasuredColour} explains
  * @param halfError ΔE00 for one half of colours; null in records of before 2026-11-28
+ * @param profile photograph by the same camera whose chart gave tone and matrix; null where no camera profile was used
  * @param note what a person should know, such as patches left out; may be empty
  * @param at when it was calibrated
  * @param by who looked at the corners
@@ -40,6 +42,7 @@ public record PhotoCalibration(
         Double tone,
         Double likelyError,
         Double halfError,
+        @Nullable Digest profile,
         String note,
         Instant at,
         String by) {
@@ -70,6 +73,11 @@ public record PhotoCalibration(
         matrix = List.copyOf(matrix);
         offset = List.copyOf(offset);
         note = note == null ? "" : note;
+        if ((how == Calibration.CAMERA_PROFILE) != (profile != null)) {
+            throw new IllegalStateException(
+                    "A camera profile has the photograph of its chart, and nothing else has one; found " + profile
+                            + " with " + how);
+        }
         if (how == Calibration.NONE || cards.isEmpty()) {
             throw Refusal.of("photo.calibration-without-card", "photo", photo.hex());
         }
@@ -78,6 +86,17 @@ public record PhotoCalibration(
     /** From a grey card, or from a white and a black one. */
     public static PhotoCalibration of(
             Digest photo, Correction correction, List<MarkedCard> cards, Instant at, String by) {
+        return of(photo, correction, cards, null, at, by);
+    }
+
+    /** The same with the chart of another photograph by the same camera, where {@code profile} is one. */
+    public static PhotoCalibration of(
+            Digest photo,
+            Correction correction,
+            List<MarkedCard> cards,
+            @Nullable Digest profile,
+            Instant at,
+            String by) {
         return new PhotoCalibration(
                 photo,
                 correction.how(),
@@ -87,6 +106,7 @@ public record PhotoCalibration(
                 correction.tone(),
                 correction.likelyError(),
                 correction.halfError(),
+                profile,
                 correction.note(),
                 at,
                 by);

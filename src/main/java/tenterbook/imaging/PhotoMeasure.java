@@ -14,7 +14,8 @@ import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 
 /**
- * Opens an original for measuring: upright, in sRGB, reduced in linear light to at most 2048 pixels. Never a preview,
+ * Opens an original for measuring: upright, reduced in linear light to at most 2048 pixels, in sRGB and, where its profile is of
+ * wider colours, with its own numbers beside them, so that nothing is clipped. Never a preview,
  * whose compression changes colours. Each opening decodes the file anew and takes about 100 MB for the time.
  */
 public final class PhotoMeasure {
@@ -64,7 +65,7 @@ public final class PhotoMeasure {
         }
         PhotoReader.Reading reading = DecodePermits.take(
                 () -> new PhotoReader().read(path, type.get(), PhotoFactsReader.read(path), LONG_EDGE));
-        return reading.sizes().stream().findFirst().map(picture -> new Opened(picture.pixels(), reading.notes()));
+        return reading.measured().map(pixels -> new Opened(pixels, reading.notes()));
     }
 
     private static Optional<MediaType> typeOf(Path path) throws IOException {

@@ -67,14 +67,10 @@ public record UnkeptPicture(
     }
 
     private static UnkeptPicture seen(Path file, MediaType type) throws IOException {
-        List<RgbPicture> sizes = new PhotoReader()
-                .read(file, type, PhotoFactsReader.read(file), PhotoMeasure.LONG_EDGE, SHOWN)
-                .sizes();
-        if (sizes.isEmpty()) {
-            throw PhotoRefused.of("photo.not-looked-at");
-        }
-        Pixels pixels = sizes.get(0).pixels();
-        RgbPicture small = sizes.get(1);
+        PhotoReader.Reading reading =
+                new PhotoReader().read(file, type, PhotoFactsReader.read(file), PhotoMeasure.LONG_EDGE, SHOWN);
+        Pixels pixels = reading.measured().orElseThrow(() -> PhotoRefused.of("photo.not-looked-at"));
+        RgbPicture small = reading.sizes().get(1);
         Optional<CardOutline> card = CardFinder.sure(pixels);
         Correction correction = card.map(outline -> correction(pixels, outline)).orElse(Correction.NONE);
         SeenCloth seen = SeenCloth.look(

@@ -13,7 +13,6 @@ import tenterbook.sample.Scene.Backdrop;
 /** Rendered photographs of cloth whose true outline is known, for finding the cloth in a picture; none is in the sample archive. */
 public final class OutlineScene {
     private static final int LONG = 960;
-    private static final int SHORT = 720;
 
     private OutlineScene() {}
 
@@ -96,6 +95,11 @@ public final class OutlineScene {
 
     /** The same kind and seed always give the same picture. */
     public static Drawn draw(Kind kind, long seed) {
+        return draw(kind, seed, LONG);
+    }
+
+    /** @param longEdge of the picture, pixels; a multiple of 4 */
+    public static Drawn draw(Kind kind, long seed, int longEdge) {
         Random random = new Random(seed * 31 + kind.ordinal());
         List<SampleScenes.Cloth> cloths = new ArrayList<>(SampleScenes.cloths().values());
         SampleScenes.Cloth cloth = cloths.get(random.nextInt(cloths.size()));
@@ -115,8 +119,8 @@ public final class OutlineScene {
                 1,
                 kind.backdrop,
                 new Scene.Cast(1 + warm, 1, 1 - warm),
-                upright ? SHORT : LONG,
-                upright ? LONG : SHORT,
+                upright ? longEdge / 4 * 3 : longEdge,
+                upright ? longEdge : longEdge / 4 * 3,
                 "",
                 seed);
         ClothPhotograph.Taken taken = ClothPhotograph.take(scene, kind.arrangement(cloth, random));

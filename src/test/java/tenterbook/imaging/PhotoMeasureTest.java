@@ -3,6 +3,9 @@ package tenterbook.imaging;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.github.ajalt.colormath.model.RGB;
+import com.github.ajalt.colormath.model.RGBColorSpaces;
+import com.github.ajalt.colormath.model.XYZ;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
@@ -26,7 +29,10 @@ import tenterbook.colour.space.LinearRgb;
 import tenterbook.colour.space.SrgbCurve;
 import tenterbook.colour.target.Calibration;
 import tenterbook.colour.target.CardFinder;
+import tenterbook.colour.target.CardOutline;
 import tenterbook.colour.target.CardReading;
+import tenterbook.colour.target.ChartCorrection;
+import tenterbook.colour.target.ChartReference;
 import tenterbook.colour.target.Correction;
 import tenterbook.colour.target.KnownCard;
 import tenterbook.colour.target.MeasuredColour;
@@ -114,10 +120,84 @@ class PhotoMeasureTest {
                         null,
                         4.0,
                         null,
+                        null,
                         "",
                         NOON,
                         "Tomé Quarral"))
                 .hasMessageContaining("needs a card");
+    }
+
+    /** Linear sRGB to linear Display P3, from CSS Color Module Level 4; from memory, checked by colormath in the test above. */
+    private static final double[][] TO_P3 = {{0.82246, 0.17754, 0}, {0.03319, 0.96681, 0}, {0.01708, 0.07240, 0.91052}};
+
+    @Test
+    void aColourOutsideSrgbIsMeasuredThroughTheFilesProfileUnclipped() throws IOException {
+        for (int code : new int[] {0x00c800, 0x10a0c0, 0xe01010, 0x808080}) {
+            BufferedImage flat = new BufferedImage(64, 64, BufferedImage.TYPE_INT_RGB);
+            flat.setRGB(
+                    0,
+                    0,
+                    64,
+                    64,
+                    java.util.Collections.nCopies(64 * 64, code).stream()
+                            .mapToInt(each -> each)
+                            .toArray(),
+                    0,
+                    64);
+            Pixels pixels = open(ExifBytes.withProfile(Corners.jpeg(flat), ProfileBytes.displayP3()))
+                    .pixels();
+            XYZ expected = new RGB(
+                            (code >> 16 & 255) / 255f,
+                            (code >> 8 & 255) / 255f,
+                            (code & 255) / 255f,
+                            1,
+                            RGBColorSpaces.INSTANCE.getDisplayP3())
+                    .toXYZ();
+            Lab lab = WhitePoint.D65.lab(new double[] {expected.getX(), expected.getY(), expected.getZ()});
+            Lab measured = Correction.NONE
+                    .measure(pixels, Region.WHOLE, WhitePoint.D65)
+                    .lab();
+            assertThat(Ciede2000.difference(measured, lab))
+                    .as("code %06x: %s, expected %s", code, measured, lab)
+                    .isLessThan(1);
+        }
+    }
+
+    /** Cyan lies outside sRGB, where its red is clipped to nothing and the patch is left out. */
+    @Test
+    void noPatchOfAChartInAWideFileIsLeftOut() throws IOException {
+        BufferedImage chart = chart();
+        CardOutline outline = new CardOutline(Region.WHOLE.corners());
+        byte[] jpeg = Corners.jpeg(chart);
+        Pixels wide =
+                open(ExifBytes.withProfile(jpeg, ProfileBytes.displayP3())).pixels();
+        ChartCorrection found = ChartCorrection.of(wide, outline, ChartReference.FROM_NOVEMBER_2014);
+        assertThat(found.faults()).isEmpty();
+        assertThat(found.used()).isEqualTo(24);
+        assertThat(found.holdOut()).isLessThan(1);
+        Pixels clipped = new Pixels(wide.argb(), wide.width(), wide.height());
+        assertThat(ChartCorrection.of(clipped, outline, ChartReference.FROM_NOVEMBER_2014)
+                        .faults())
+                .asString()
+                .contains("Patch 18 (cyan) is too dark in a channel");
+    }
+
+    /** A chart without noise in the numbers of Display P3, as large as the picture. */
+    private static BufferedImage chart() {
+        BufferedImage image = new BufferedImage(660, 440, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        for (ChartReference.Patch patch : ChartReference.FROM_NOVEMBER_2014.patches()) {
+            LinearRgb light = LinearRgb.of(patch.lab()).times(0.9);
+            int[] code = new int[3];
+            for (int k = 0; k < 3; k++) {
+                double[] row = TO_P3[k];
+                code[k] = SrgbCurve.encoded(row[0] * light.red() + row[1] * light.green() + row[2] * light.blue());
+            }
+            g.setColor(new Color(code[0], code[1], code[2]));
+            g.fillRect((patch.number() - 1) % 6 * 110, (patch.number() - 1) / 6 * 110, 110, 110);
+        }
+        g.dispose();
+        return image;
     }
 
     private PhotoMeasure.Opened open(byte[] jpeg) throws IOException {

@@ -12,7 +12,29 @@ public final class ProfileBytes {
      * the test that uses them compares with colormath's own Adobe RGB, so a wrong number would show.
      */
     public static byte[] likeAdobeRgb() {
-        double[][] primaries = {{0.60974, 0.31111, 0.01947}, {0.20528, 0.62567, 0.06087}, {0.14919, 0.06322, 0.74457}};
+        return profile(
+                new double[][] {{0.60974, 0.31111, 0.01947}, {0.20528, 0.62567, 0.06087}, {0.14919, 0.06322, 0.74457}},
+                out -> ascii(out, "curv").putInt(0).putInt(1).putShort((short) 563));
+    }
+
+    /**
+     * Display P3: the primaries of SMPTE RP 431-2 (x, y of red 0.680, 0.320, green 0.265, 0.690, blue 0.150, 0.060) with the
+     * white D65, as XYZ adapted to D50 by the Bradford transform, and the curve of sRGB (IEC 61966-2-1) as a parametric one of
+     * type 3. The XYZ are worked out from those figures, apart from the program; its tests compare with colormath's own
+     * Display P3.
+     */
+    public static byte[] displayP3() {
+        return profile(
+                new double[][] {{0.51512, 0.24120, -0.00105}, {0.29198, 0.69225, 0.04189}, {0.15710, 0.06657, 0.78407}},
+                out -> {
+                    ascii(out, "para").putInt(0).putShort((short) 3).putShort((short) 0);
+                    for (double number : new double[] {2.4, 1 / 1.055, 0.055 / 1.055, 1 / 12.92, 0.04045}) {
+                        out.putInt(fixed(number));
+                    }
+                });
+    }
+
+    private static byte[] profile(double[][] primaries, java.util.function.Consumer<ByteBuffer> curve) {
         byte[] name = "Wide test space".getBytes(StandardCharsets.US_ASCII);
         int descLength = 12 + name.length + 1 + 8 + 3 + 67;
         String[] tags = {"desc", "wtpt", "rXYZ", "gXYZ", "bXYZ", "rTRC", "gTRC", "bTRC", "cprt"};
@@ -34,7 +56,7 @@ public final class ProfileBytes {
                 case "gXYZ" -> xyz(out, primaries[1]);
                 case "bXYZ" -> xyz(out, primaries[2]);
                 case "cprt" -> ascii(out, "text").putInt(0).put("none\0".getBytes(StandardCharsets.US_ASCII));
-                default -> ascii(out, "curv").putInt(0).putInt(1).putShort((short) 563);
+                default -> curve.accept(out);
             }
             int length = out.position() - start;
             data = out.position() + 3 & ~3;

@@ -13,8 +13,14 @@ import tenterbook.sample.Scene.View;
 
 class ClothPhotographTest {
     private static final Map<String, SampleScenes.Cloth> CLOTHS = SampleScenes.cloths();
+    /** Long edge where every cloth is rendered, pixels: a channel is then still wide enough to have a middle. */
+    private static final int MANY = 400;
 
     private static Scene small(String subject, View view, Backdrop backdrop, Cast cast) {
+        return sized(720, subject, view, backdrop, cast);
+    }
+
+    private static Scene sized(int longEdge, String subject, View view, Backdrop backdrop, Cast cast) {
         SampleScenes.Cloth c = CLOTHS.get(subject);
         boolean portrait = backdrop == Backdrop.WALL;
         return new Scene(
@@ -31,8 +37,8 @@ class ClothPhotographTest {
                 1,
                 backdrop,
                 cast,
-                portrait ? 540 : 720,
-                portrait ? 720 : 540,
+                portrait ? longEdge / 4 * 3 : longEdge,
+                portrait ? longEdge : longEdge / 4 * 3,
                 "",
                 7);
     }
@@ -65,7 +71,7 @@ class ClothPhotographTest {
     void theDyedGroundHasTheStatedColourOfEveryCloth() {
         for (SampleScenes.Cloth cloth : CLOTHS.values()) {
             for (Backdrop backdrop : new Backdrop[] {Backdrop.LINEN, Backdrop.WALL}) {
-                Scene scene = small(cloth.subject(), View.FRONT, backdrop, new Cast(1, 1, 1));
+                Scene scene = sized(MANY, cloth.subject(), View.FRONT, backdrop, new Cast(1, 1, 1));
                 Lab seen = median(ClothPhotograph.before(scene), 1.2, true);
                 assertThat(seen.distance(cloth.ground()))
                         .as("%s on %s: %s", cloth.subject(), backdrop, seen)
@@ -77,7 +83,7 @@ class ClothPhotographTest {
     @Test
     void whereTheLandsPinchedTheClothIsLighter() {
         for (SampleScenes.Cloth cloth : CLOTHS.values()) {
-            Scene scene = small(cloth.subject(), View.LAYER, Backdrop.LINEN, new Cast(1, 1, 1));
+            Scene scene = sized(MANY, cloth.subject(), View.LAYER, Backdrop.LINEN, new Cast(1, 1, 1));
             ClothPhotograph p = ClothPhotograph.before(scene);
             assertThat(median(p, 1.2, false).l())
                     .as(cloth.subject())

@@ -2,18 +2,35 @@ package tenterbook.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.colour.palette.Region;
 import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
+import tenterbook.colour.space.LinearRgb;
+import tenterbook.colour.space.Srgb;
+import tenterbook.colour.target.Calibration;
+import tenterbook.colour.target.CardOutline;
+import tenterbook.colour.target.ChartReference;
+import tenterbook.colour.target.Correction;
+import tenterbook.imaging.Photo;
+import tenterbook.imaging.PhotoCalibration;
+import tenterbook.ledger.Saved;
+import tenterbook.measure.Digest;
 import tenterbook.piece.ColourRegion;
 import tenterbook.piece.ColourRole;
 import tenterbook.piece.Piece;
@@ -197,5 +214,180 @@ class CalibrationTest {
         String words =
                 client.get("/pieces/V24-006/photos/" + photo + "?propose=1").words();
         assertThat(words).contains("% of the cloth");
+    }
+
+    /** Calibrates the first photograph of a piece as if a chart were in it; the matrix is that of no real camera. */
+    private static Photo withChart(Archive archive, String piece, Instant at) {
+        Photo photo = photo(archive, piece);
+        Correction chart = new Correction(
+                Calibration.CHART,
+                List.of(1.1, -0.1, 0.0, -0.1, 1.2, -0.1, 0.0, -0.1, 1.1),
+                List.of(0.0, 0.0, 0.0),
+                0.95,
+                5.0,
+                2.7,
+                "");
+        CardOutline outline =
+                new CardOutline(Region.rectangle(0.1, 0.1, 0.4, 0.3).corners());
+        archive.ledger()
+                .write(
+                        "Inês Valderim",
+                        act -> act.save(
+                                Kinds.CALIBRATION,
+                                PhotoCalibration.of(
+                                        photo.digest(),
+                                        chart,
+                                        List.of(new PhotoCalibration.MarkedCard(outline.corners(), "chart", null)),
+                                        at,
+                                        "Inês Valderim"),
+                                0,
+                                ""));
+        return photo;
+    }
+
+    private static Photo photo(Archive archive, String piece) {
+        Digest digest = archive.piece(piece).orElseThrow().photos().get(0).photo();
+        return archive.ledger().find(Kinds.PHOTO, digest.hex()).orElseThrow().record();
+    }
+
+    @Test
+    void theChartOfTheSameCameraIsOfferedByNameAndUsedOnlyWhereItIsChosen() throws IOException {
+        Archive archive = studio.wiring().archive();
+        String page = page("V24-016");
+        assertThat(client.get(page).text()).doesNotContain("name=\"profile\"");
+        withChart(archive, "V24-017", Instant.parse("2024-06-01T10:00:00Z"));
+        Photo chart = withChart(archive, "V24-018", Instant.parse("2024-06-02T10:00:00Z"));
+        Answer offered = client.get(page);
+        assertThat(offered.words())
+                .contains("with the chart that " + chart.camera() + " photographed in " + chart.originalName())
+                .contains("on 91 patches photographed by 2 phones");
+        assertThat(offered.text())
+                .contains("value=\"" + chart.digest().hex() + "\"")
+                .doesNotContain("value=\"" + chart.digest().hex() + "\" checked");
+
+        String corners = client.post(page + "/find-card")
+                .location()
+                .replaceAll(".*corners=", "")
+                .replaceAll("#.*", "")
+                .replace('+', ' ');
+        assertThat(client.post(page + "/calibrate", "corners", corners, "card", "grey18")
+                        .status())
+                .isEqualTo(303);
+        String photo = photo(archive, "V24-016").digest().hex();
+        assertThat(archive.ledger().find(Kinds.CALIBRATION, photo).orElseThrow().record())
+                .satisfies(alone -> assertThat(alone.how()).isEqualTo(Calibration.GREY_CARD))
+                .satisfies(alone -> assertThat(alone.profile()).isNull());
+
+        String[] chosen = {
+            "corners", corners, "card", "grey18", "profile", chart.digest().hex()
+        };
+        assertThat(client.post(page + "/calibrate", chosen).status()).isEqualTo(303);
+        PhotoCalibration used =
+                archive.ledger().find(Kinds.CALIBRATION, photo).orElseThrow().record();
+        assertThat(used.how()).isEqualTo(Calibration.CAMERA_PROFILE);
+        assertThat(used.profile()).isEqualTo(chart.digest());
+        assertThat(used.tone()).isEqualTo(0.95);
+        assertThat(used.likelyError()).isGreaterThanOrEqualTo(6.5);
+        assertThat(client.get(page).words())
+                .contains("By a grey card and a chart by the same camera")
+                .contains("are from the chart in " + chart.digest().brief());
+    }
+
+    @Test
+    void theChartOfAnotherCameraIsRefused() throws IOException {
+        Archive archive = studio.wiring().archive();
+        Photo chart = withChart(archive, "V24-019", Instant.parse("2024-06-03T10:00:00Z"));
+        Saved<Photo> ours = archive.ledger()
+                .find(Kinds.PHOTO, photo(archive, "V24-012").digest().hex())
+                .orElseThrow();
+        archive.ledger()
+                .write(
+                        "Inês Valderim",
+                        act -> act.save(
+                                Kinds.PHOTO,
+                                byAnotherCamera(ours.record(), "Another maker, another model"),
+                                ours.version(),
+                                ""));
+        long calibrations = archive.ledger().count(Kinds.CALIBRATION);
+        assertThat(client.get(page("V24-012")).text()).doesNotContain("name=\"profile\"");
+        Answer refused = client.post(
+                page("V24-012") + "/calibrate",
+                "corners",
+                "80,90 95,90 95,98 80,98",
+                "card",
+                "grey18",
+                "profile",
+                chart.digest().hex());
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.text()).contains("id=\"profile-problem\"");
+        assertThat(refused.words())
+                .contains("Another maker, another model", "no photograph by it is calibrated by a chart");
+        assertThat(archive.ledger().count(Kinds.CALIBRATION)).isEqualTo(calibrations);
+    }
+
+    private static Photo byAnotherCamera(Photo photo, String camera) {
+        return new Photo(
+                photo.digest(),
+                photo.originalName(),
+                photo.bytes(),
+                photo.mediaType(),
+                photo.width(),
+                photo.height(),
+                photo.orientation(),
+                photo.taken(),
+                camera,
+                photo.lens(),
+                photo.iccProfile(),
+                photo.gps(),
+                photo.viewable(),
+                photo.notes(),
+                photo.palette(),
+                photo.calibration(),
+                photo.cloth());
+    }
+
+    @Test
+    void aChartInThePictureIsProposedAsOneAndCalibratesByItsCorners() throws IOException {
+        Archive archive = studio.wiring().archive();
+        byte[] picture = chart();
+        assertThat(client.postFiles(
+                                "/api/pieces/V24-001/photos", List.of(new Client.Part("files", "chart.png", picture)))
+                        .status())
+                .isEqualTo(201);
+        String photo = Digest.of(picture).hex();
+        String page = "/pieces/V24-001/photos/" + photo;
+
+        String location = client.post(page + "/find-card").location();
+        assertThat(location).contains("card=FROM_NOVEMBER_2014");
+        Answer shown = client.get(location.replaceAll("#.*", ""));
+        assertThat(shown.field("card")).isEqualTo("FROM_NOVEMBER_2014");
+        assertThat(client.post(page + "/calibrate", "corners", shown.field("corners"), "card", "FROM_NOVEMBER_2014")
+                        .status())
+                .isEqualTo(303);
+        assertThat(archive.ledger()
+                        .find(Kinds.CALIBRATION, photo)
+                        .orElseThrow()
+                        .record()
+                        .how())
+                .isEqualTo(Calibration.CHART);
+    }
+
+    /** Drawn: a chart of 24 patches with dark gaps, on a light table. */
+    private static byte[] chart() throws IOException {
+        BufferedImage image = new BufferedImage(900, 700, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.setColor(new Color(0xcfc6b4));
+        g.fillRect(0, 0, 900, 700);
+        g.setColor(new Color(0x1c1c1c));
+        g.fillRect(185, 185, 475, 320);
+        for (ChartReference.Patch patch : ChartReference.FROM_NOVEMBER_2014.patches()) {
+            Srgb seen = LinearRgb.of(patch.lab()).times(0.85).lab().srgb();
+            g.setColor(new Color(seen.red(), seen.green(), seen.blue()));
+            g.fillRect(194 + (patch.number() - 1) % 6 * 77, 194 + (patch.number() - 1) / 6 * 77, 70, 70);
+        }
+        g.dispose();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ImageIO.write(image, "png", out);
+        return out.toByteArray();
     }
 }

@@ -6,13 +6,23 @@ import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.time.Instant;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import tenterbook.archive.Kinds;
+import tenterbook.colour.palette.Region;
 import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
 import tenterbook.colour.space.Srgb;
+import tenterbook.colour.target.Calibration;
+import tenterbook.colour.target.CardOutline;
+import tenterbook.colour.target.Correction;
+import tenterbook.colour.target.KnownCard;
+import tenterbook.colour.target.StatedError;
+import tenterbook.imaging.PhotoCalibration;
+import tenterbook.measure.Digest;
 
 /** Whether a piece has changed, told from two of its photographs over HTTP. */
 class ChangeTest extends Scenario {
@@ -112,6 +122,44 @@ class ChangeTest extends Scenario {
         assertThat(client.get(change(early, moved)).words())
                 .contains("Has it changed? V24-001 Figueira No change can be seen in: ground, woad.")
                 .doesNotContain("Yes, it has changed");
+    }
+
+    @Test
+    void twoCalibratedPhotographsOfOneClothAreNotToBeToldApartAndThePageSaysUpToWhat() throws IOException {
+        calibrated(early);
+        calibrated(moved);
+        String words = client.get(change(early, moved)).words();
+        assertThat(words)
+                .contains(
+                        "Not to be told apart: ground, woad. Two calibrated photographs of an unchanged cloth differ as much.")
+                .contains("not to be told apart: nine in ten colours of an unchanged cloth differ by up to ΔE00 10.0")
+                .doesNotContain("not calibrated", "Yes, it has changed");
+    }
+
+    /** As if a grey card had shown that the light was as it should be. */
+    private void calibrated(String photo) {
+        Correction correction = new Correction(
+                Calibration.GREY_CARD,
+                Correction.NONE.matrix(),
+                Correction.NONE.offset(),
+                1,
+                StatedError.of(Calibration.GREY_CARD).nineInTen(),
+                StatedError.of(Calibration.GREY_CARD).half(),
+                "");
+        CardOutline card =
+                new CardOutline(Region.rectangle(0.9, 0.9, 0.99, 0.99).corners());
+        wiring.archive()
+                .ledger()
+                .write(
+                        "Inês Valderim",
+                        act -> act.create(
+                                Kinds.CALIBRATION,
+                                PhotoCalibration.of(
+                                        new Digest(photo),
+                                        correction,
+                                        List.of(PhotoCalibration.MarkedCard.of(card, KnownCard.grey18())),
+                                        Instant.parse("2024-06-01T10:00:00Z"),
+                                        "Inês Valderim")));
     }
 
     @Test

@@ -84,6 +84,7 @@ public final class PhotoRecords {
             .field("tone", Numeric.DECIMAL, PhotoCalibration::tone)
             .field("likelyError", Numeric.DECIMAL, PhotoCalibration::likelyError)
             .field("halfError", Numeric.DECIMAL, PhotoCalibration::halfError)
+            .field("profile", Plain.DIGEST, PhotoCalibration::profile)
             .text("note", PhotoCalibration::note)
             .personal()
             .field("at", Plain.INSTANT, PhotoCalibration::at)
@@ -98,6 +99,7 @@ public final class PhotoRecords {
                     v.get("tone"),
                     v.get("likelyError"),
                     v.get("halfError"),
+                    v.get("profile"),
                     v.get("note"),
                     v.get("at"),
                     v.get("by")));

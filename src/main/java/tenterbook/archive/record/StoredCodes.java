@@ -240,6 +240,7 @@ public final class StoredCodes {
             .code(Calibration.GREY_CARD, "one grey card")
             .code(Calibration.WHITE_AND_BLACK, "a white and a black card")
             .code(Calibration.CHART, "a chart of 24 patches")
+            .code(Calibration.CAMERA_PROFILE, "a grey card and a chart by the same camera")
             .complete();
 
     public static final Codes<DateOrder> DATE_ORDER = Codes.of("date-order", DateOrder.class)

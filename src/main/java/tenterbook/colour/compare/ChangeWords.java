@@ -2,7 +2,9 @@ package tenterbook.colour.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import tenterbook.colour.space.DifferenceWords;
 import tenterbook.colour.space.Interval;
+import tenterbook.measure.Threshold;
 import tenterbook.words.Message;
 
 /**
@@ -11,10 +13,13 @@ import tenterbook.words.Message;
  */
 public final class ChangeWords {
     /** ΔE00 below which the eye sees little or nothing even side by side. */
-    static final double SEEN = 1;
+    static final double SEEN = Threshold.number("change-seen");
 
     /** ΔL*, Δa* or Δb* below which no direction is named, however certain. */
-    private static final double LEAST = 0.5;
+    private static final double LEAST = Threshold.number("change-direction");
+
+    private static final List<String> STEPS =
+            List.of("none", "hardly", "just", "noticeable", "clear", "plain", "great");
 
     private ChangeWords() {}
 
@@ -33,28 +38,22 @@ public final class ChangeWords {
         if (!low.equals(high)) {
             return Message.of("change.not-told-between", "low", low, "high", high);
         }
-        return ciede2000.high() < 0.5
+        return DifferenceWords.step(ciede2000.high()) == 0
                 ? Message.of("change.not-told")
                 : Message.of("change.not-told-at-most", "most", low);
     }
 
+    /**
+     * Whether a change cannot be told from what two photographs of an unchanged cloth differ by.
+     *
+     * @param allowance ΔE00 that nine in ten colours of one cloth differ by between two such photographs; 0 where it is not known
+     */
+    public static boolean notApart(RegionChange change, double allowance) {
+        return change.change().ciede2000() <= allowance;
+    }
+
     private static Message step(double dE00) {
-        if (dE00 < 0.5) {
-            return Message.of("change.step.none");
-        }
-        if (dE00 < SEEN) {
-            return Message.of("change.step.hardly");
-        }
-        if (dE00 < 2) {
-            return Message.of("change.step.just");
-        }
-        if (dE00 < 3.5) {
-            return Message.of("change.step.noticeable");
-        }
-        if (dE00 < 5) {
-            return Message.of("change.step.clear");
-        }
-        return dE00 < 10 ? Message.of("change.step.plain") : Message.of("change.step.great");
+        return Message.of("change.step." + STEPS.get(DifferenceWords.step(dE00)));
     }
 
     /**

@@ -1,5 +1,7 @@
 package tenterbook.colour.compare;
 
+import tenterbook.measure.Threshold;
+
 /**
  * Similarity of two neighbouring layers' images, oriented as in the stack.
  *
@@ -9,9 +11,9 @@ package tenterbook.colour.compare;
  */
 public record LayerSymmetry(int layer, int next, double correlation) {
     /** Our own limit: a weaker correlation leaves more than nine tenths of the variance unexplained. */
-    private static final double LEAST_LIKENESS = 0.3;
+    private static final double LEAST_LIKENESS = Threshold.number("layers-mirror");
 
-    /** Whether the two mirror each other: a correlation of at least 0.3. */
+    /** Whether the two mirror each other: a correlation of at least {@code layers-mirror}. */
     public boolean mirrors() {
         return correlation >= LEAST_LIKENESS;
     }

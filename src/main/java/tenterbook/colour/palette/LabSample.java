@@ -1,7 +1,6 @@
 package tenterbook.colour.palette;
 
 import java.util.Arrays;
-import tenterbook.colour.space.SrgbToLab;
 
 /**
  * The pixels of a region in CIELAB, thinned on a regular grid to at most {@link #MOST}. Pixels less than half opaque
@@ -45,15 +44,9 @@ final class LabSample {
         return new LabSample(Arrays.copyOf(values, filled));
     }
 
-    static LabSample of(int[] argb, int width, int height, Region region) {
-        return of(argb, width, height, region, SrgbToLab::convert);
-    }
-
-    static LabSample of(int[] argb, int width, int height, Region region, PixelColour colour) {
-        if (width < 1 || height < 1 || (long) width * height != argb.length) {
-            throw new IllegalStateException("A picture of " + width + " × " + height + " pixels needs "
-                    + (long) width * height + " values; found: " + argb.length);
-        }
+    static LabSample of(Pixels picture, Region region, PixelColour colour) {
+        int width = picture.width();
+        int height = picture.height();
         int x0 = (int) Math.floor(region.left() * width);
         int x1 = (int) Math.ceil(region.right() * width);
         int y0 = (int) Math.floor(region.top() * height);
@@ -63,9 +56,9 @@ final class LabSample {
         int filled = 0;
         for (int y = y0 + step / 2; y < y1; y += step) {
             for (int x = x0 + step / 2; x < x1; x += step) {
-                int pixel = argb[y * width + x];
-                if (pixel >>> 24 >= 128 && region.contains((x + 0.5) / width, (y + 0.5) / height)) {
-                    colour.write(pixel >> 16 & 0xff, pixel >> 8 & 0xff, pixel & 0xff, values, filled);
+                if (picture.argb()[y * width + x] >>> 24 >= 128
+                        && region.contains((x + 0.5) / width, (y + 0.5) / height)) {
+                    colour.write(picture.linear(x, y), values, filled);
                     filled += 3;
                 }
             }

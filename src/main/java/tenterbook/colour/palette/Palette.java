@@ -37,7 +37,7 @@ public final class Palette {
 
     /** The same for a part of the picture only; shares are parts of the region's area. */
     public static List<PaletteColour> of(int[] argb, int width, int height, Region region) {
-        return of(LabSample.of(argb, width, height, region));
+        return of(LabSample.of(new Pixels(argb, width, height), region, PixelColour.SEEN));
     }
 
     /**

@@ -3,7 +3,6 @@ package tenterbook.colour.palette;
 import java.util.Arrays;
 import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
-import tenterbook.colour.space.SrgbToLab;
 import tenterbook.words.Refusal;
 
 /**
@@ -25,7 +24,7 @@ public record RegionColour(Lab mean, int pixels, double spread) {
      *     pixel
      */
     public static RegionColour of(int[] argb, int width, int height, Region region) {
-        return of(new Pixels(argb, width, height), region, SrgbToLab::convert);
+        return of(new Pixels(argb, width, height), region, PixelColour.SEEN);
     }
 
     /**
@@ -36,7 +35,7 @@ public record RegionColour(Lab mean, int pixels, double spread) {
     public static RegionColour of(Pixels picture, Region region, PixelColour colour) {
         int width = picture.width();
         int height = picture.height();
-        LabSample sample = LabSample.of(picture.argb(), width, height, region, colour);
+        LabSample sample = LabSample.of(picture, region, colour);
         if (sample.size == 0) {
             throw Refusal.of("colour.no-pixel", "width", width, "height", height);
         }

@@ -1,6 +1,7 @@
 package tenterbook.colour.space;
 
 import java.util.List;
+import tenterbook.measure.Threshold;
 import tenterbook.words.Message;
 
 /**
@@ -11,25 +12,25 @@ import tenterbook.words.Message;
  */
 public final class ColourWords {
     /** Hue families by CIELAB hue angle; the limits are ours. From 350° to 16° it is crimson again. */
-    private static final List<Family> FAMILIES = List.of(
-            new Family(16, "crimson"),
-            new Family(42, "red"),
-            new Family(55, "orange-red"),
-            new Family(74, "orange"),
-            new Family(88, "golden-yellow"),
-            new Family(106, "yellow"),
-            new Family(125, "yellow-green"),
-            new Family(168, "green"),
-            new Family(205, "blue-green"),
-            new Family(235, "turquoise"),
-            new Family(286, "blue"),
-            new Family(309, "violet-blue"),
-            new Family(332, "purple"),
-            new Family(350, "red-purple"));
+    private static final List<Double> LIMITS = Threshold.numbers("colour-names");
+
+    private static final List<String> FAMILIES = List.of(
+            "crimson",
+            "red",
+            "orange-red",
+            "orange",
+            "golden-yellow",
+            "yellow",
+            "yellow-green",
+            "green",
+            "blue-green",
+            "turquoise",
+            "blue",
+            "violet-blue",
+            "purple",
+            "red-purple");
 
     private ColourWords() {}
-
-    private record Family(double below, String name) {}
 
     /** The name in English: lower case, one to three words. */
     public static String of(Lab colour) {
@@ -115,11 +116,11 @@ public final class ColourWords {
     }
 
     private static String family(double h) {
-        for (Family family : FAMILIES) {
-            if (h < family.below) {
-                return family.name;
+        for (int i = 0; i < FAMILIES.size(); i++) {
+            if (h < LIMITS.get(i)) {
+                return FAMILIES.get(i);
             }
         }
-        return FAMILIES.get(0).name;
+        return FAMILIES.get(0);
     }
 }

@@ -1,13 +1,24 @@
 package tenterbook.colour.space;
 
+import java.util.List;
+import tenterbook.measure.Threshold;
 import tenterbook.words.Message;
 
 /**
- * A CIEDE2000 distance in plain words. The thresholds are common practice, not a standard: what the eye notices depends on
+ * A CIEDE2000 distance in plain words. The steps are common practice, not a standard ({@code thresholds.csv}): what the eye notices depends on
  * light, surface and the gap between the cloths.
  */
 public final class DifferenceWords {
+    private static final List<Double> STEPS = Threshold.numbers("difference-words");
+    private static final List<String> WORDS =
+            List.of("none", "hardly", "just", "glance", "shades", "related", "different");
+
     private DifferenceWords() {}
+
+    /** How many steps a difference has passed: 0 where nothing is seen, to 6. */
+    public static int step(double dE00) {
+        return (int) STEPS.stream().filter(step -> dE00 >= step).count();
+    }
 
     /**
      * @param dE00 CIEDE2000 difference, 0 or more
@@ -18,24 +29,6 @@ public final class DifferenceWords {
         if (!(dE00 >= 0) || Double.isInfinite(dE00)) {
             throw new IllegalStateException("A colour difference is 0 or more and finite; found: " + dE00);
         }
-        if (dE00 < 0.5) {
-            return Message.of("colour.difference.none");
-        }
-        if (dE00 < 1) {
-            return Message.of("colour.difference.hardly");
-        }
-        if (dE00 < 2) {
-            return Message.of("colour.difference.just");
-        }
-        if (dE00 < 3.5) {
-            return Message.of("colour.difference.glance");
-        }
-        if (dE00 < 5) {
-            return Message.of("colour.difference.shades");
-        }
-        if (dE00 < 10) {
-            return Message.of("colour.difference.related");
-        }
-        return Message.of("colour.difference.different");
+        return Message.of("colour.difference." + WORDS.get(step(dE00)));
     }
 }

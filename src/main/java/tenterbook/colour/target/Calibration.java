@@ -10,7 +10,9 @@ public enum Calibration implements Worded {
     NONE,
     GREY_CARD,
     WHITE_AND_BLACK,
-    CHART;
+    CHART,
+    /** A grey card, with tone and matrix from a chart in another photograph by the same camera. */
+    CAMERA_PROFILE;
 
     @Override
     public Message word() {

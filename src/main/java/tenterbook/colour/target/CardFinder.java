@@ -11,7 +11,7 @@ import tenterbook.colour.palette.RegionColour;
 import tenterbook.words.Message;
 
 /**
- * Looks for a grey card: a part of even, nearly grey colour with four straight sides, 0.2 % to 12.5 % of the picture, at most
+ * Looks for a chart of 24 patches, {@link ChartFinder}, and for a grey card: a part of even, nearly grey colour with four straight sides, 0.2 % to 12.5 % of the picture, at most
  * 2.5 times as long as wide, not at the picture's edges or across one. A proposal only: a plain grey thing of that shape looks
  * the same, so a person sees the corners and may move them.
  */
@@ -45,9 +45,11 @@ public final class CardFinder {
 
     /**
      * @param outline its corners, clockwise
-     * @param score 0.45 to 1: from how well it fills four straight sides, how even and how grey it is; not a probability
+     * @param score of a card 0.45 to 1: from how well it fills four straight sides, how even and how grey it is; of a chart which
+     *     share of its patches was seen; not a probability
+     * @param chart whether it is a chart of 24 patches; else a card of one colour
      */
-    public record Found(CardOutline outline, double score) {}
+    public record Found(CardOutline outline, double score, boolean chart) {}
 
     /** The likeliest card; empty where there is none, see {@link #NONE_FOUND}. */
     public static Optional<Found> find(Pixels picture) {
@@ -57,7 +59,7 @@ public final class CardFinder {
     /** What is so like a grey card that it counts before a person has looked at it; empty where there is none. */
     public static Optional<CardOutline> sure(Pixels picture) {
         return all(picture).stream()
-                .filter(found -> found.score >= SURE_SCORE)
+                .filter(found -> !found.chart && found.score >= SURE_SCORE)
                 .map(Found::outline)
                 .filter(outline -> {
                     double lightness = RegionColour.of(
@@ -69,7 +71,7 @@ public final class CardFinder {
                 .findFirst();
     }
 
-    /** Everything that looks like a card, the likeliest first. */
+    /** Everything that looks like a card, the likeliest first; before them a chart, whose own patches are no cards. */
     public static List<Found> all(Pixels picture) {
         LabRaster raster = LabRaster.of(picture, LONG_EDGE);
         EvenParts parts = new EvenParts(raster);
@@ -79,7 +81,26 @@ public final class CardFinder {
             candidate(picture, raster, part).ifPresent(found::add);
         }
         found.sort(Comparator.comparingDouble(Found::score).reversed());
+        Optional<ChartFinder.Seen> chart = ChartFinder.look(raster);
+        if (chart.isPresent()) {
+            found.removeIf(card -> partOf(chart.get(), card.outline, raster));
+            CardOutline outline = chart.get().outline();
+            if (outline != null) {
+                found.add(0, new Found(outline, chart.get().squares() / (double) ChartReference.PATCHES, true));
+            }
+        }
         return found;
+    }
+
+    /** Whether a card's middle lies on one of the neutrals, or within the chart. */
+    private static boolean partOf(ChartFinder.Seen chart, CardOutline card, LabRaster raster) {
+        double x = card.corners().stream().mapToDouble(Corner::x).sum() / 4;
+        double y = card.corners().stream().mapToDouble(Corner::y).sum() / 4;
+        return chart.outline() != null && chart.outline().whole().contains(x, y)
+                || chart.neutrals().stream()
+                        .anyMatch(
+                                square -> Math.hypot(x / raster.across(1) - square.x(), y / raster.down(1) - square.y())
+                                        < square.side() / 2);
     }
 
     private static Optional<Found> candidate(Pixels picture, LabRaster raster, EvenParts.EvenPatch part) {
@@ -105,7 +126,7 @@ public final class CardFinder {
             corners.add(new Corner(inside(p[0] / picture.width()), inside(p[1] / picture.height())));
         }
         try {
-            return Optional.of(new Found(new CardOutline(corners), score));
+            return Optional.of(new Found(new CardOutline(corners), score, false));
         } catch (CardRefused folded) {
             return Optional.empty();
         }
@@ -128,7 +149,7 @@ public final class CardFinder {
         return count;
     }
 
-    private static List<double[]> cellCorners(LabRaster raster, int[] cells) {
+    static List<double[]> cellCorners(LabRaster raster, int[] cells) {
         List<double[]> points = new ArrayList<>(4 * cells.length);
         for (int cell : cells) {
             double x = cell % raster.width();
@@ -141,14 +162,14 @@ public final class CardFinder {
         return points;
     }
 
-    private static double lengthening(double[][] quad) {
+    static double lengthening(double[][] quad) {
         double one = side(quad, 0) + side(quad, 2);
         double other = side(quad, 1) + side(quad, 3);
         return Math.max(one, other) / Math.max(1e-9, Math.min(one, other));
     }
 
     /** Whether every corner is within 35° of a right one: a card lies fairly flat to the camera. */
-    private static boolean cornered(double[][] quad) {
+    static boolean cornered(double[][] quad) {
         for (int i = 0; i < 4; i++) {
             double[] a = quad[i];
             double[] b = quad[(i + 1) % 4];

@@ -35,7 +35,7 @@ final class CardPixels {
         int dark = 0;
         for (int y = y0; y < y1; y += step) {
             for (int x = x0; x < x1; x += step) {
-                int pixel = picture.argb()[y * w + x];
+                int pixel = picture.codes()[y * w + x];
                 if (pixel >>> 24 < 128 || !part.contains((x + 0.5) / w, (y + 0.5) / h)) {
                     continue;
                 }

@@ -8,6 +8,7 @@ import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
 import tenterbook.colour.space.LinearRgb;
 import tenterbook.measure.NumberWords;
+import tenterbook.measure.Threshold;
 import tenterbook.words.Message;
 
 /**
@@ -15,7 +16,7 @@ import tenterbook.words.Message;
  *
  * @param mean linear light; in each channel without the lowest and highest 5 % of the pixels
  * @param spread half of the pixels lie within this ΔE00 of the mean
- * @param tooBright share of pixels with a channel at level 253 or above, where the sensor or the file clips
+ * @param tooBright share of pixels with a channel at level 253 or above, of the file's own numbers, where the sensor or the file clips
  * @param tooDark share of pixels with a channel at level 2 or below
  * @param unevenness largest difference of luminance between parts of the card (five by five), as part of the mean
  * @param pixels how many pixels were read
@@ -23,10 +24,10 @@ import tenterbook.words.Message;
 public record CardReading(
         LinearRgb mean, double spread, double tooBright, double tooDark, double unevenness, int pixels) {
     /** Limits of our own choice; a fault below them moves the result by less than the method itself, {@link StatedError}. */
-    static final double MOST_CLIPPED = 0.02;
+    static final double MOST_CLIPPED = Threshold.number("card-clipped");
 
-    static final double MOST_UNEVEN = 0.15;
-    static final double MOST_SPREAD = 6;
+    static final double MOST_UNEVEN = Threshold.number("card-uneven");
+    static final double MOST_SPREAD = Threshold.number("card-spread");
     static final int FEWEST_PIXELS = 60;
 
     /**

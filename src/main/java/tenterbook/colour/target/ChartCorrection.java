@@ -7,6 +7,7 @@ import tenterbook.colour.palette.Pixels;
 import tenterbook.colour.space.Lab;
 import tenterbook.colour.space.LinearRgb;
 import tenterbook.measure.NumberWords;
+import tenterbook.measure.Threshold;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
@@ -23,9 +24,9 @@ import tenterbook.words.Written;
  */
 public record ChartCorrection(
         Correction correction, ChartGrid grid, int used, double holdOut, double worst, List<Message> faults) {
-    static final int FEWEST_PATCHES = 18;
+    static final int FEWEST_PATCHES = (int) Threshold.number("chart-patches");
     /** Above this the outline is wrong, the chart is another one, or the file has a strong tone curve. */
-    static final double MOST_HOLD_OUT = 5;
+    static final double MOST_HOLD_OUT = Threshold.number("chart-hold-out");
 
     public ChartCorrection {
         faults = List.copyOf(faults);

@@ -6,8 +6,8 @@ import tenterbook.colour.palette.Pixels;
 import tenterbook.colour.palette.Region;
 import tenterbook.colour.palette.RegionColour;
 import tenterbook.colour.space.Ciede2000;
+import tenterbook.colour.space.Lab;
 import tenterbook.colour.space.LinearRgb;
-import tenterbook.colour.space.SrgbCurve;
 import tenterbook.measure.NumberWords;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
@@ -158,9 +158,8 @@ public record Correction(
      * @throws IllegalArgumentException if the part covers no opaque pixel
      */
     public MeasuredColour measure(Pixels picture, Region part, WhitePoint white) {
-        PixelColour corrected = (red, green, blue, out, at) -> {
-            var lab = apply(new LinearRgb(SrgbCurve.linear(red), SrgbCurve.linear(green), SrgbCurve.linear(blue)))
-                    .lab();
+        PixelColour corrected = (light, out, at) -> {
+            Lab lab = apply(light).lab();
             out[at] = lab.lightness();
             out[at + 1] = lab.a();
             out[at + 2] = lab.b();

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tenterbook.colour.palette.LabRaster;
 
-/** Connected parts of even, nearly grey colour, grown cell by cell. */
+/** Connected parts of even colour, nearly grey unless any is wanted, grown cell by cell. */
 final class EvenParts {
     /** Greatest chroma of a grey card under coloured light. */
     private static final double MOST_CHROMA = 20;
@@ -15,6 +15,7 @@ final class EvenParts {
     private static final double FROM_MEAN = 4.5;
 
     private final LabRaster raster;
+    private final boolean anyColour;
     private final boolean[] taken;
     private final int[] queue;
 
@@ -26,7 +27,17 @@ final class EvenParts {
     }
 
     EvenParts(LabRaster raster) {
+        this(raster, false);
+    }
+
+    /** Those of any colour and lightness too. */
+    static EvenParts ofAnyColour(LabRaster raster) {
+        return new EvenParts(raster, true);
+    }
+
+    private EvenParts(LabRaster raster, boolean anyColour) {
         this.raster = raster;
+        this.anyColour = anyColour;
         this.taken = new boolean[raster.size()];
         this.queue = new int[raster.size()];
     }
@@ -35,7 +46,7 @@ final class EvenParts {
     List<EvenPatch> grow(int fewest, int most) {
         List<EvenPatch> parts = new ArrayList<>();
         for (int seed = 0; seed < raster.size(); seed++) {
-            if (!taken[seed] && greyish(seed)) {
+            if (!taken[seed] && wanted(seed)) {
                 int cells = fill(seed);
                 if (cells >= fewest && cells <= most) {
                     parts.add(part(cells));
@@ -69,12 +80,15 @@ final class EvenParts {
     }
 
     private boolean joins(int next, int from, double[] mean) {
-        return greyish(next)
+        return wanted(next)
                 && raster.squared(next, raster.lightness(from), raster.a(from), raster.b(from)) < STEP * STEP
                 && raster.squared(next, mean[0], mean[1], mean[2]) < FROM_MEAN * FROM_MEAN;
     }
 
-    private boolean greyish(int cell) {
+    private boolean wanted(int cell) {
+        if (anyColour) {
+            return true;
+        }
         double L = raster.lightness(cell);
         return L > DARKEST && L < LIGHTEST && Math.hypot(raster.a(cell), raster.b(cell)) < MOST_CHROMA;
     }

@@ -16,6 +16,10 @@ record Matrix3(
         return new Matrix3(rows[0], rows[1], rows[2], rows[3], rows[4], rows[5], rows[6], rows[7], rows[8]);
     }
 
+    static Matrix3 of(List<Double> rows) {
+        return of(rows.stream().mapToDouble(d -> d).toArray());
+    }
+
     List<Double> rows() {
         return List.of(a11, a12, a13, a21, a22, a23, a31, a32, a33);
     }
@@ -26,6 +30,14 @@ record Matrix3(
             a21 * v[0] + a22 * v[1] + a23 * v[2],
             a31 * v[0] + a32 * v[1] + a33 * v[2]
         };
+    }
+
+    /** The product, this one on the left. */
+    Matrix3 times(Matrix3 right) {
+        double[] first = times(right.a11, right.a21, right.a31);
+        double[] second = times(right.a12, right.a22, right.a32);
+        double[] third = times(right.a13, right.a23, right.a33);
+        return new Matrix3(first[0], second[0], third[0], first[1], second[1], third[1], first[2], second[2], third[2]);
     }
 
     double determinant() {

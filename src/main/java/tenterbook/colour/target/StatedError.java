@@ -1,5 +1,8 @@
 package tenterbook.colour.target;
 
+import java.util.List;
+import tenterbook.measure.Threshold;
+
 /**
  * How far a colour measured by each method is off, ΔE00. Found on a classic chart of 24 patches in seven photographs by four
  * cameras (two phones, a third in sun, a reflex camera), in sRGB files; the chart's own tolerance and age are unknown and
@@ -15,12 +18,19 @@ package tenterbook.colour.target;
  * @param cameras by how many cameras
  */
 public record StatedError(double half, double nineInTen, double betweenTwo, int patches, int cameras) {
-    private static final StatedError GREY = new StatedError(5.2, 8.3, 10, 134, 4);
-    private static final StatedError WHITE_AND_BLACK = new StatedError(4.5, 8.9, 10.8, 127, 4);
-    private static final StatedError CHART = new StatedError(2.7, 5, 6, 141, 4);
+    private static final StatedError GREY = measured("calibration-grey-card", 134, 4);
+    private static final StatedError WHITE_AND_BLACK = measured("calibration-white-and-black", 127, 4);
+    private static final StatedError CHART = measured("calibration-chart", 141, 4);
+
+    private static final StatedError CAMERA_PROFILE = measured("calibration-camera-profile", 91, 2);
 
     /** A card whose channels need gains more than twice apart: one industrial camera of this kind was measured, by a grey card. */
     static final StatedError STRONG_CAST = new StatedError(10.9, 20.8, 0, 22, 1);
+
+    private static StatedError measured(String id, int patches, int cameras) {
+        List<Double> figures = Threshold.numbers(id);
+        return new StatedError(figures.get(0), figures.get(1), figures.get(2), patches, cameras);
+    }
 
     /** @throws IllegalStateException for {@link Calibration#NONE}, of which nothing is known */
     public static StatedError of(Calibration how) {
@@ -28,6 +38,7 @@ public record StatedError(double half, double nineInTen, double betweenTwo, int 
             case GREY_CARD -> GREY;
             case WHITE_AND_BLACK -> WHITE_AND_BLACK;
             case CHART -> CHART;
+            case CAMERA_PROFILE -> CAMERA_PROFILE;
             case NONE -> throw new IllegalStateException("No error is known without a calibration");
         };
     }

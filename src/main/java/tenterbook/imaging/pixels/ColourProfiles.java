@@ -9,8 +9,12 @@ import java.awt.image.ColorConvertOp;
 import java.awt.image.DataBufferInt;
 import java.awt.image.DirectColorModel;
 import java.awt.image.WritableRaster;
+import java.io.IOException;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import javax.imageio.ImageReader;
+import javax.imageio.ImageTypeSpecifier;
 import tenterbook.words.Message;
 
 /** From the colours of an embedded profile (ICC.1) to sRGB. */
@@ -25,6 +29,18 @@ final class ColourProfiles {
         return space instanceof ICC_ColorSpace icc && space.getType() == ColorSpace.TYPE_RGB && !space.isCS_sRGB()
                 ? Optional.of(icc.getProfile())
                 : Optional.empty();
+    }
+
+    /** The kind of image that keeps the numbers of a file with a profile of RGB; Java's JPEG reader else makes them sRGB, clipped. */
+    static Optional<ImageTypeSpecifier> ownColours(ImageReader reader) throws IOException {
+        for (Iterator<ImageTypeSpecifier> types = reader.getImageTypes(0); types.hasNext(); ) {
+            ImageTypeSpecifier type = types.next();
+            ColorSpace space = type.getColorModel().getColorSpace();
+            if (space instanceof ICC_ColorSpace && space.getType() == ColorSpace.TYPE_RGB && !space.isCS_sRGB()) {
+                return Optional.of(type);
+            }
+        }
+        return Optional.empty();
     }
 
     /** A profile from its bytes; empty, with a warning, if it is broken, and empty if it is none of RGB. */

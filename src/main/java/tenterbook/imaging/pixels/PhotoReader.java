@@ -13,6 +13,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
+import tenterbook.colour.palette.Pixels;
 import tenterbook.imaging.file.MediaType;
 import tenterbook.imaging.file.PhotoFacts;
 import tenterbook.words.Message;
@@ -37,8 +38,13 @@ public final class PhotoReader {
      * @param width upright width of the whole original; null if unknown
      * @param height upright height of the whole original; null if unknown
      * @param notes what a person should know, each in a sentence
+     * @param measured the largest size with the file's own numbers, for measuring; empty where there is no size
      */
-    public record Reading(List<RgbPicture> sizes, Integer width, Integer height, List<String> notes) {}
+    public record Reading(
+            List<RgbPicture> sizes, Integer width, Integer height, List<String> notes, Optional<Pixels> measured) {}
+
+    /** @param measured as {@link Reading#measured} */
+    private record Sizes(List<RgbPicture> all, Pixels measured) {}
 
     /**
      * Reads the pixels once, or says why not; a picture that cannot be decoded is no error.
@@ -54,11 +60,13 @@ public final class PhotoReader {
                 type == MediaType.JPEG ? JpegStream.read(file, longEdges[0], MOST_PIXELS) : Optional.empty();
         if (streamed.isPresent()) {
             JpegStream.Reduced jpeg = streamed.get();
+            Sizes sizes = sizes(jpeg.picture(), jpeg.profile(), facts, longEdges, jpeg.notes());
             return new Reading(
-                    sizes(jpeg.picture(), jpeg.profile(), facts, longEdges, jpeg.notes()),
+                    sizes.all(),
                     upright(facts, jpeg.width(), jpeg.height()),
                     upright(facts, jpeg.height(), jpeg.width()),
-                    jpeg.notes());
+                    jpeg.notes(),
+                    Optional.of(sizes.measured()));
         }
         try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
             if (in == null) {
@@ -106,7 +114,8 @@ public final class PhotoReader {
                                     grouped(height),
                                     "most",
                                     grouped(most / 1_000_000))
-                            .inEnglish()));
+                            .inEnglish()),
+                    Optional.empty());
         }
         List<String> notes = new ArrayList<>();
         reader.addIIOReadWarningListener((source, warning) -> note(notes, warning));
@@ -116,6 +125,7 @@ public final class PhotoReader {
             step++;
         }
         thin.setSourceSubsampling(step, step, 0, 0);
+        ColourProfiles.ownColours(reader).ifPresent(thin::setDestinationType);
         BufferedImage image = reader.read(0, thin);
         Optional<ICC_Profile> profile = ColourProfiles.of(image);
         if (profile.isEmpty() && type == MediaType.PNG) {
@@ -123,25 +133,35 @@ public final class PhotoReader {
         }
         PixelRows rows = RasterRows.of(image);
         RgbPicture picture = Reduction.within(rows, longEdges[0]).orElseGet(() -> RgbPicture.of(rows));
+        Sizes sizes = sizes(picture, profile, facts, longEdges, notes);
         return new Reading(
-                sizes(picture, profile, facts, longEdges, notes),
+                sizes.all(),
                 upright(facts, width, height),
                 upright(facts, height, width),
-                notes);
+                notes,
+                Optional.of(sizes.measured()));
     }
 
     /** Upright sRGB, and the smaller sizes from the larger. */
-    private static List<RgbPicture> sizes(
+    private static Sizes sizes(
             RgbPicture stored, Optional<ICC_Profile> profile, PhotoFacts facts, int[] longEdges, List<String> notes) {
-        RgbPicture picture = profile.map(from -> ColourProfiles.toSrgb(stored, from, notes))
-                .orElse(stored)
-                .upright(facts.orientation());
+        RgbPicture srgb =
+                profile.map(from -> ColourProfiles.toSrgb(stored, from, notes)).orElse(stored);
+        RgbPicture picture = srgb.upright(facts.orientation()).within(longEdges[0]);
+        Pixels measured = picture.pixels();
+        if (srgb != stored) {
+            RgbPicture own = stored.upright(facts.orientation()).within(longEdges[0]);
+            int[] shown = picture.argb();
+            measured = profile.flatMap(MatrixProfile::of)
+                    .map(space -> new Pixels(shown, own.width(), own.height(), own.argb(), space))
+                    .orElse(measured);
+        }
         List<RgbPicture> sizes = new ArrayList<>();
         for (int longEdge : longEdges) {
             picture = picture.within(longEdge);
             sizes.add(picture);
         }
-        return sizes;
+        return new Sizes(sizes, measured);
     }
 
     private static Integer upright(PhotoFacts facts, long side, long other) {
@@ -154,7 +174,8 @@ public final class PhotoReader {
                 List.of(),
                 known ? upright(facts, facts.width(), facts.height()) : null,
                 known ? upright(facts, facts.height(), facts.width()) : null,
-                List.of(note.inEnglish()));
+                List.of(note.inEnglish()),
+                Optional.empty());
     }
 
     private static String grouped(long number) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hipparchus.stat.regression.SimpleRegression;
 import tenterbook.colour.space.MeasurementResult;
+import tenterbook.measure.Threshold;
 import tenterbook.words.Message;
 
 /**
@@ -21,7 +22,7 @@ import tenterbook.words.Message;
  */
 public final class DipFit {
     /** Level, form and spread are three unknowns; a fourth number of dips shows whether they describe the vat. */
-    static final int LEAST_COUNTS = 4;
+    static final int LEAST_COUNTS = (int) Threshold.number("dips-counts");
 
     /** Significance level, one-sided. */
     private static final double RISE_BY_CHANCE = 0.05;

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
+import tenterbook.measure.Threshold;
 import tenterbook.words.Refusal;
 
 /**
@@ -18,7 +19,7 @@ public final class VatColours {
      * A colour farther than this from the path (ΔE00) counts as another colour. Our own limit: the studio's pieces of one vat
      * lie within half of it.
      */
-    public static final double BESIDE = 10;
+    public static final double BESIDE = Threshold.number("vat-other-colour");
 
     private final List<Lab> byLightness;
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import tenterbook.colour.space.Lab;
+import tenterbook.measure.Threshold;
 
 /**
  * A whole search, as in the address bar.
@@ -34,7 +35,7 @@ public record PieceQuery(
         Order sort,
         int page,
         int size) {
-    public static final double USUAL_WITHIN = 10;
+    public static final double USUAL_WITHIN = Threshold.number("search-within");
     public static final double MOST_WITHIN = 40;
     public static final int USUAL_SIZE = 24;
     public static final int MOST_SIZE = 200;
@@ -158,7 +159,7 @@ public record PieceQuery(
         return colours.anywhere().isEmpty() ? null : colours.anywhere().get(0);
     }
 
-    /** Greatest ΔE00 from the colours asked for: as chosen, else {@value #USUAL_WITHIN}. */
+    /** Greatest ΔE00 from the colours asked for: as chosen, else {@link #USUAL_WITHIN}. */
     public double within() {
         return colours.within() == null ? USUAL_WITHIN : colours.within();
     }

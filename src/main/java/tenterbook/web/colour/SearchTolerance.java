@@ -1,6 +1,7 @@
 package tenterbook.web.colour;
 
 import org.jspecify.annotations.Nullable;
+import tenterbook.measure.Threshold;
 import tenterbook.search.query.PieceQuery;
 
 /** How far from a colour that was read from a picture pieces are looked for. */
@@ -11,7 +12,7 @@ public final class SearchTolerance {
      * and so much is added. All colours of one picture are off the same way, so it is a sum and not a root of squares. The
      * photographs are rendered; those of others were not tried.
      */
-    public static final double UNCALIBRATED = PieceQuery.USUAL_WITHIN + 5;
+    public static final double UNCALIBRATED = PieceQuery.USUAL_WITHIN + Threshold.number("search-uncalibrated");
 
     private SearchTolerance() {}
 

@@ -12,6 +12,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import tenterbook.archive.ChartOfCamera;
 import tenterbook.archive.Kinds;
 import tenterbook.colour.palette.Region;
 import tenterbook.colour.space.Lab;
@@ -23,6 +25,7 @@ import tenterbook.colour.target.ChartCorrection;
 import tenterbook.colour.target.ChartReference;
 import tenterbook.colour.target.Correction;
 import tenterbook.colour.target.KnownCard;
+import tenterbook.imaging.Photo;
 import tenterbook.imaging.PhotoCalibration;
 import tenterbook.imaging.PhotoCalibration.MarkedCard;
 import tenterbook.ledger.Saved;
@@ -75,10 +78,12 @@ public final class CalibrationPages {
             FlashMessage.andGo(ctx, Words.w(CardFinder.NONE_FOUND), page(ctx) + "#calibrate");
             return;
         }
+        boolean chart = found.get().chart();
         FlashMessage.andGo(
                 ctx,
-                w("measuring.looks-like-a-card"),
-                page(ctx) + "?corners=" + text(found.get().outline().corners()) + "#calibrate");
+                chart ? w("measuring.looks-like-a-chart") : w("measuring.looks-like-a-card"),
+                page(ctx) + "?" + (chart ? "card=" + ChartReference.FROM_NOVEMBER_2014.name() + "&" : "") + "corners="
+                        + text(found.get().outline().corners()) + "#calibrate");
     }
 
     /** Corners as the form has them: percent across and down, four pairs. */
@@ -144,6 +149,10 @@ public final class CalibrationPages {
         CardOutline outline = tried(form, "corners", () -> outline(form.text("corners"), "card"));
         for (ChartReference chart : ChartReference.values()) {
             if (form.text("card").equals(chart.name())) {
+                if (form.has("profile")) {
+                    form.problem("profile", w("measuring.profile-with-one-card"));
+                    return null;
+                }
                 ChartCorrection found = outline == null
                         ? null
                         : tried(form, "corners", () -> ChartCorrection.of(picture, outline, chart));
@@ -177,7 +186,13 @@ public final class CalibrationPages {
         }
         List<MarkedCard> cards = new ArrayList<>(List.of(MarkedCard.of(outline, known)));
         Correction correction;
-        if (dark == null) {
+        ChartOfCamera chart = form.has("profile") ? chartOfCamera(form, photo) : null;
+        if (form.hasProblems()) {
+            return null;
+        }
+        if (chart != null) {
+            correction = tried(form, "profile", () -> chart.profile().with(reading, known));
+        } else if (dark == null) {
             correction = tried(form, "corners", () -> Correction.byGrey(reading, known));
         } else {
             correction = tried(form, "black", () -> Correction.byWhiteAndBlack(reading, known, darkReading, blackCard));
@@ -185,7 +200,41 @@ public final class CalibrationPages {
         }
         return correction == null
                 ? null
-                : PhotoCalibration.of(photo, correction, cards, site.clock().instant(), site.author());
+                : PhotoCalibration.of(
+                        photo,
+                        correction,
+                        cards,
+                        chart == null ? null : chart.photo().digest(),
+                        site.clock().instant(),
+                        site.author());
+    }
+
+    /** The chart that the form names; null where it is not this camera's newest or cannot go with what else is typed. */
+    private @Nullable ChartOfCamera chartOfCamera(Form form, Digest photo) {
+        Photo shown = site.archive()
+                .ledger()
+                .find(Kinds.PHOTO, photo.hex())
+                .map(Saved::record)
+                .orElseThrow(() -> new NotFound(Message.of("not-here.photograph", "name", photo.brief())));
+        if (form.has("black")) {
+            form.problem("profile", w("measuring.profile-with-one-card"));
+            return null;
+        }
+        Optional<ChartOfCamera> chart = ChartOfCamera.of(site.archive().ledger(), shown);
+        if (chart.isEmpty() || !chart.get().photo().digest().hex().equals(form.text("profile"))) {
+            form.problem(
+                    "profile",
+                    w(
+                            "measuring.profile-of-another-camera",
+                            "named",
+                            !shown.camera().isBlank(),
+                            "camera",
+                            shown.camera(),
+                            "found",
+                            chart.isPresent()));
+            return null;
+        }
+        return chart.get();
     }
 
     /** The card chosen; null where what is typed about it is wrong. It is taken for 18 % grey only where that is chosen. */

@@ -66,6 +66,7 @@ public final class FadingPages {
      *
      * @param words the verdict, from the interval
      * @param changed whether even the least change that the interval allows can be seen
+     * @param notApart whether both photographs are calibrated and an unchanged cloth differs as much between two such
      * @param directions as in 'paler, yellower'; empty where none can be seen
      */
     public record FadingRow(
@@ -78,6 +79,7 @@ public final class FadingPages {
             String grade,
             String refusal,
             boolean changed,
+            boolean notApart,
             String directions) {}
 
     /**
@@ -215,7 +217,7 @@ public final class FadingPages {
 
     /** What is said of a part that shows no visible change. */
     private static String still(RegionChange change, double allowance, boolean calibrated) {
-        return calibrated && change.change().ciede2000() <= allowance
+        return calibrated && ChangeWords.notApart(change, allowance)
                 ? w("change.not-apart", "allowance", NumberWords.decimals(allowance, 1))
                 : w(ChangeWords.size(change.ciede2000()));
     }
@@ -223,7 +225,7 @@ public final class FadingPages {
     private static FadingRow row(
             String name, MeasurementResult<RegionChange> found, double allowance, boolean calibrated) {
         if (found.value().isEmpty()) {
-            return new FadingRow(name, null, null, "", "", "", "", Words.w(found.reason()), false, "");
+            return new FadingRow(name, null, null, "", "", "", "", Words.w(found.reason()), false, false, "");
         }
         RegionChange change = found.value().get();
         double difference = change.change().ciede2000();
@@ -268,6 +270,7 @@ public final class FadingPages {
                 Words.w(change.grade().sentence()),
                 "",
                 visible,
+                !visible && calibrated && ChangeWords.notApart(change, allowance),
                 directions);
     }
 

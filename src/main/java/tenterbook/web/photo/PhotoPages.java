@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import tenterbook.archive.ChartOfCamera;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.arrival.PhotoRegistration;
 import tenterbook.colour.palette.Region;
@@ -65,7 +66,14 @@ public final class PhotoPages {
         routes.get("/photos/{digest}/{size}", this::preview);
         routes.get(
                 "/pieces/{number}/photos/{digest}",
-                ctx -> show(ctx, Form.empty().put("corners", corners(ctx))));
+                ctx -> show(
+                        ctx,
+                        Form.empty()
+                                .put("corners", corners(ctx))
+                                .put(
+                                        "card",
+                                        Optional.ofNullable(ctx.queryParam("card"))
+                                                .orElse(""))));
         routes.post("/pieces/{number}/photos/{digest}/colours", this::nameColour);
         routes.post("/pieces/{number}/photos/{digest}/colours/forget", this::forgetColour);
     }
@@ -147,6 +155,7 @@ public final class PhotoPages {
     /**
      * A photograph of a piece with the outline of its cloth, its palette and the colours named on it.
      *
+     * @param chart of the same camera, for a card in this photograph; null where there is none
      * @param corners of a card to draw; empty where none are typed or they are no numbers
      * @param white the white point of the values shown
      * @param typed what was typed for measuring and calibrating, with what is wrong about it
@@ -161,6 +170,7 @@ public final class PhotoPages {
             ColourBand palette,
             List<Named> named,
             PhotoCalibration calibration,
+            @Nullable ChartOfCamera chart,
             String corners,
             boolean proposed,
             List<Proposal> proposals,
@@ -251,6 +261,8 @@ public final class PhotoPages {
                                         ColourBand.of(photo, photo.palette()),
                                         named,
                                         measuring.calibration(digest).orElse(null),
+                                        ChartOfCamera.of(site.archive().ledger(), photo)
+                                                .orElse(null),
                                         typed.text("corners").matches("[-\\d., ]*") ? typed.text("corners") : "",
                                         propose,
                                         propose ? proposals(digest, seen.outline()) : List.of(),

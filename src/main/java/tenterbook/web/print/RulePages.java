@@ -7,14 +7,17 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import tenterbook.labelling.rule.Market;
+import tenterbook.measure.NumberWords;
 import tenterbook.measure.OwnTable;
+import tenterbook.measure.Threshold;
 import tenterbook.web.Site;
 import tenterbook.web.page.Html;
 
-/** Every rule and usual number that the program works with, with its source, the passage that was read, and its status. */
+/** Every rule, usual number and deciding figure that the program works with, with its source, the passage that was read, and its status. */
 public final class RulePages {
     private final Site site;
 
@@ -24,6 +27,7 @@ public final class RulePages {
 
     public void routes(RoutesConfig routes) {
         routes.get("/print/rules", this::show);
+        routes.get("/figures", this::figures);
     }
 
     /** One table of the page. */
@@ -44,6 +48,39 @@ public final class RulePages {
                 .flatMap(each -> each)
                 .toList();
         Html.show(ctx, "rules", Map.of("page", site.page(ctx, w("print.rules-title"), "print"), "lists", lists));
+    }
+
+    private void figures(Context ctx) {
+        List<RuleList> lists = List.of(
+                new RuleList("figures", w("print.figures-decide"), thresholds()),
+                new RuleList("light", w("print.figures-light"), light()));
+        Html.show(ctx, "figures", Map.of("page", site.page(ctx, w("print.figures-title"), ""), "lists", lists));
+    }
+
+    private static List<Row> thresholds() {
+        return Threshold.all().stream()
+                .map(each -> new Row(
+                        each.id(),
+                        each.values().stream()
+                                .map(value -> w(NumberWords.plain(value)))
+                                .collect(Collectors.joining(", ")),
+                        each.says(),
+                        each.source(),
+                        each.passage(),
+                        each.status()))
+                .toList();
+    }
+
+    private static List<Row> light() {
+        return OwnTable.rows("/label/light.csv").stream()
+                .map(row -> new Row(
+                        row.get("words").replace("|", ", ").replace("?", ""),
+                        row.get("degree"),
+                        row.get("fibres").replace("|", ", "),
+                        "",
+                        "",
+                        row.get("status")))
+                .toList();
     }
 
     private static String heading(String table) {

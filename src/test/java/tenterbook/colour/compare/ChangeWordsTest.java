@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Interval;
 import tenterbook.colour.space.Lab;
 
@@ -46,5 +47,21 @@ class ChangeWordsTest {
         RegionChange change =
                 change(new Interval(-6, -4), new Interval(-3, -2), new Interval(-0.3, -0.1), new Interval(3, 6));
         assertThat(ChangeWords.directions(change, 0)).hasToString("[darker, greener]");
+    }
+
+    /** Two lights of a grey: ΔE00 worked out by the formula, the limit a hair's breadth above and below it. */
+    @Test
+    void aDifferenceIsNotToBeToldApartUpToWhatTwoPhotographsOfOneClothDifferByAndNotBeyond() {
+        Lab one = new Lab(50, 0, 0);
+        Lab two = new Lab(56, 0, 0);
+        double difference = Ciede2000.difference(one, two);
+        Interval none = new Interval(0, 0);
+        RegionChange change =
+                new RegionChange(one, two, ColourChange.between(one, two), none, new Interval(0, 12), null, none, none);
+        assertThat(difference).isBetween(5.0, 7.0);
+        assertThat(ChangeWords.notApart(change, difference + 1e-6)).isTrue();
+        assertThat(ChangeWords.notApart(change, difference)).isTrue();
+        assertThat(ChangeWords.notApart(change, difference - 1e-6)).isFalse();
+        assertThat(ChangeWords.notApart(change, 0)).as("nothing is known").isFalse();
     }
 }

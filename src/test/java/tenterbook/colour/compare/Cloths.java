@@ -5,6 +5,9 @@ import tenterbook.colour.space.Lab;
 
 /** Made-up cloth: soft blots of light and dark on a ground, drawn at any place and scale from the same numbers. */
 final class Cloths {
+    /** Beyond this a blot adds less than a thousandth of a level; most pixels lie there for most blots. */
+    private static final double NOTHING_LEFT = 12;
+
     private Cloths() {}
 
     /** Shade from 0 (ground) to 1 (resist) anywhere on the plane; the cloth itself lies within -1 to 1. */
@@ -24,7 +27,9 @@ final class Cloths {
             double left = 1;
             for (double[] blot : blots) {
                 double d = ((x - blot[0]) * (x - blot[0]) + (y - blot[1]) * (y - blot[1])) / (blot[2] * blot[2]);
-                left *= 1 - 0.8 * Math.exp(-d);
+                if (d < NOTHING_LEFT) {
+                    left *= 1 - 0.8 * Math.exp(-d);
+                }
             }
             return 1 - left;
         };

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tenterbook.Thorough;
 import tenterbook.colour.space.Lab;
 import tenterbook.colour.space.MeasurementResult;
 
@@ -23,15 +24,7 @@ class RegistrationTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "1, 0, 0, 0",
-        "1, 0, 17, -11",
-        "1, 4, 6, 5",
-        "1.08, -7, -12, 9",
-        "0.85, 12, 10, 4",
-        "1.3, 0, -20, 15",
-        "0.7, -25, 0, 0"
-    })
+    @CsvSource({"1.08, -7, -12, 9", "0.85, 12, 10, 4", "1.3, 0, -20, 15", "0.7, -25, 0, 0"})
     void aWarpIsFoundToAPixel(double scale, double degrees, double dx, double dy) {
         Cloths.Image image = Cloths.blots(11, 60);
         Alignment back = warp(scale, degrees, dx, dy);
@@ -63,7 +56,7 @@ class RegistrationTest {
 
     @Test
     void otherClothIsNotMeasurable() {
-        for (int seed = 0; seed < 5; seed++) {
+        for (int seed = 0; seed < Thorough.times(2, 5); seed++) {
             ComparedPicture before = Cloths.paint(Cloths.blots(seed, 60), W, H, null, BLUE, WHITE, 1);
             ComparedPicture after = Cloths.paint(Cloths.blots(100 + seed, 60), W, H, null, BLUE, WHITE, 1);
             assertThat(Registration.align(before, after).refusal()).contains("could not be laid over each other");

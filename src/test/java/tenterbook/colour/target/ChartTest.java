@@ -21,14 +21,13 @@ import tenterbook.colour.space.Srgb;
 
 class ChartTest {
     /** Seen aslant: no two sides alike. */
-    private static final CardOutline OUTLINE = new CardOutline(
+    static final CardOutline OUTLINE = new CardOutline(
             List.of(new Corner(0.06, 0.1), new Corner(0.62, 0.05), new Corner(0.66, 0.72), new Corner(0.04, 0.66)));
 
-    private static final Region CLOTH = Region.rectangle(0.72, 0.2, 0.95, 0.8);
-    private static final Lab MADDER = new Lab(43, 39, 27);
+    static final Region CLOTH = Region.rectangle(0.72, 0.2, 0.95, 0.8);
+    static final Lab MADDER = new Lab(43, 39, 27);
     /** A camera whose channels see into each other; rows sum to about 0.85, so that white does not clip. */
-    private static final UnaryOperator<LinearRgb> MIXED =
-            CardScene.mix(0.62, 0.16, 0.04, 0.10, 0.66, 0.08, 0.03, 0.17, 0.60);
+    static final UnaryOperator<LinearRgb> MIXED = CardScene.mix(0.62, 0.16, 0.04, 0.10, 0.66, 0.08, 0.03, 0.17, 0.60);
 
     /**
      * The 8-bit sRGB numbers that the chart's maker printed with it (GretagMacbeth), from memory; they are older than the
@@ -177,7 +176,7 @@ class ChartTest {
         }
     }
 
-    private static CardScene scene(ChartReference reference) {
+    static CardScene scene(ChartReference reference) {
         CardScene scene = new CardScene(600, 400, new Lab(25, 0, 0)).paint(CLOTH, MADDER);
         Perspective perspective = Perspective.of(OUTLINE.corners());
         double across = 6.6;

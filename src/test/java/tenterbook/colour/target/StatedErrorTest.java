@@ -25,6 +25,7 @@ class StatedErrorTest {
     private static final int NEUTRAL_5 = 22;
     private static final int WHITE = 19;
     private static final int BLACK = 24;
+    private static final Map<String, ChartReference> TABLES = new TreeMap<>();
 
     /** A photograph of a chart: the mean linear light of its good patches, by number. */
     private record Seen(String photo, String camera, Map<Integer, LinearRgb> patches) {}
@@ -168,8 +169,90 @@ class StatedErrorTest {
         return judged;
     }
 
+    /** Each photograph by its grey patch and the chart in another one by the same camera, for every such pair. */
+    private List<Judged> judgedByProfile() {
+        List<Judged> judged = new ArrayList<>();
+        for (Seen seen : photographs) {
+            for (Seen chart : photographs) {
+                if (chart != seen && chart.camera.equals(seen.camera)) {
+                    ChartFit fit = fit(chart, table(chart));
+                    CameraProfile profile = new CameraProfile(new Correction(
+                            Calibration.CHART,
+                            fit.matrix().rows(),
+                            Correction.NONE.offset(),
+                            fit.tone(),
+                            5.0,
+                            3.0,
+                            ""));
+                    judged.add(judged(profile.with(reading(seen, NEUTRAL_5), card(seen, NEUTRAL_5)), seen));
+                }
+            }
+        }
+        return judged;
+    }
+
+    private static Judged judged(Correction correction, Seen seen) {
+        Judged judged = new Judged(seen, new TreeMap<>(), new TreeMap<>());
+        seen.patches.forEach((number, light) -> {
+            if (number != NEUTRAL_5) {
+                Lab colour = correction.apply(light).lab();
+                judged.colours.put(number, colour);
+                judged.errors.put(number, Ciede2000.difference(colour, known(table(seen), number)));
+            }
+        });
+        return judged;
+    }
+
+    /** In one of the five photographs the card alone was better. */
+    @Test
+    void aProfileOfTheSameCameraIsBetterThanTheCardAlone() {
+        StatedError stated = StatedError.of(Calibration.CAMERA_PROFILE);
+        List<Judged> judged = judgedByProfile();
+        List<Judged> byCard = judged.stream()
+                .map(each -> judged(Calibration.GREY_CARD, each.seen))
+                .toList();
+        List<Double> errors = errors(judged, camera -> true);
+        List<Double> alone = errors(byCard, camera -> true);
+        List<Double> pairs = pairs(judged);
+        System.out.printf(
+                "camera profile: %d comparisons, mean %.2f (card alone %.2f), half %.2f (%.2f), nine in ten %.2f (%.2f); two "
+                        + "photographs: %d pairs of patches, nine in ten %.2f%n",
+                errors.size(),
+                mean(errors),
+                mean(alone),
+                quantile(errors, 0.5),
+                quantile(alone, 0.5),
+                quantile(errors, 0.9),
+                quantile(alone, 0.9),
+                pairs.size(),
+                quantile(pairs, 0.9));
+        assertThat(errors).hasSize(147);
+        Map<String, Integer> patches = new TreeMap<>();
+        judged.forEach(each -> patches.put(each.seen.photo, each.errors.size()));
+        assertThat(patches.values().stream().mapToInt(n -> n).sum()).isEqualTo(stated.patches());
+        assertThat(judged.stream().map(each -> each.seen.camera).distinct()).hasSize(stated.cameras());
+        assertThat(mean(errors)).isLessThan(mean(alone) - 1);
+        assertThat(quantile(errors, 0.5)).isBetween(stated.half() - 0.2, stated.half() + 0.05);
+        assertThat(quantile(errors, 0.9)).isBetween(stated.nineInTen() - 0.2, stated.nineInTen() + 0.05);
+        assertThat(quantile(pairs, 0.9)).isBetween(stated.betweenTwo() - 2, stated.betweenTwo() + 0.05);
+        for (String camera : List.of("phone A", "phone B")) {
+            double others = quantile(errors(judged, other -> !other.equals(camera)), 0.9);
+            System.out.printf(
+                    "camera profile without %s: %.1f holds for %.0f %% of its patches%n",
+                    camera, others, 100 * share(errors(judged, camera::equals), others));
+        }
+    }
+
+    private static double mean(List<Double> values) {
+        return values.stream().mapToDouble(e -> e).average().orElseThrow();
+    }
+
     /** The chart's make is unknown: that table of the two which the fit agrees with better. */
     private static ChartReference table(Seen seen) {
+        return TABLES.computeIfAbsent(seen.photo, photo -> better(seen));
+    }
+
+    private static ChartReference better(Seen seen) {
         ChartReference before = ChartReference.BEFORE_NOVEMBER_2014;
         ChartReference from = ChartReference.FROM_NOVEMBER_2014;
         return fit(seen, before).meanHoldOut() < fit(seen, from).meanHoldOut() ? before : from;

@@ -14,6 +14,8 @@ import tenterbook.sample.OutlineScene;
 /** On rendered scenes of seeds that no limit of the finder was fixed on; {@code OutlineReport} tries many more. */
 class ClothFinderTest {
     private static final long SEED = 201;
+    /** As many cells for the finder as in larger pictures, {@link ClothFinder#LONG_EDGE}, of two pixels each way; the limits for a wall of the cloth's own colour were fixed on larger pictures. */
+    private static final int LONG_EDGE = 640;
 
     @ParameterizedTest
     @EnumSource
@@ -21,7 +23,9 @@ class ClothFinderTest {
         // Where the cloth runs out of the picture, its edge is found in most scenes, and not in the one of the usual
         // seed.
         long seed = kind == OutlineScene.Kind.TOUCHES_THE_FRAME ? SEED + 1 : SEED;
-        OutlineScene.Drawn drawn = OutlineScene.draw(kind, seed);
+        OutlineScene.Drawn drawn = kind == OutlineScene.Kind.WALL_OF_ITS_COLOUR
+                ? OutlineScene.draw(kind, seed)
+                : OutlineScene.draw(kind, seed, LONG_EDGE);
         ClothOutline outline = ClothFinder.find(drawn.pixels());
         if (kind == OutlineScene.Kind.WALL_OF_ITS_COLOUR) {
             assertThat(outline.edge()).isEqualTo(Edge.RAGGED);
@@ -35,7 +39,8 @@ class ClothFinderTest {
 
     @Test
     void theSamePictureGivesTheSameOutline() {
-        Pixels picture = OutlineScene.draw(OutlineScene.Kind.FOLDED, SEED).pixels();
+        Pixels picture =
+                OutlineScene.draw(OutlineScene.Kind.FOLDED, SEED, LONG_EDGE).pixels();
         assertThat(ClothFinder.find(picture)).isEqualTo(ClothFinder.find(picture));
     }
 
