@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import tenterbook.measure.PortugueseText;
 import tenterbook.recipe.LayerMap;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
@@ -38,9 +39,8 @@ public record Layers(String entered, List<Integer> layers, boolean all) {
         if (entered.length() > LONGEST) {
             throw refusal(entered.substring(0, LONGEST) + "…");
         }
-        String plain = entered.toLowerCase(Locale.ROOT)
-                .replace('–', '-')
-                .replaceAll("[\\s\\p{Z}]+", " ")
+        String plain = PortugueseText.english(
+                        entered.toLowerCase(Locale.ROOT).replace('–', '-').replaceAll("[\\s\\p{Z}]+", " "))
                 .replaceAll(" ?(to|-) ?", "-");
         if (plain.matches("all|whole|every layer|the whole stack")) {
             return new Layers(entered, List.of(), true);

@@ -19,6 +19,7 @@ import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.search.query.Order;
 import tenterbook.words.Message;
+import tenterbook.words.Worded;
 
 /** What a table, a comparison and a file can show of a piece. What several records are needed for comes from {@link PieceFacts}. */
 public enum Column {
@@ -76,8 +77,8 @@ public enum Column {
         return subject.facts().piece();
     }
 
-    private static Cell word(@Nullable Enum<?> choice) {
-        return Cell.of(choice == null ? "" : choice.toString());
+    private static Cell word(@Nullable Worded choice) {
+        return Cell.of(choice == null ? "" : w(choice));
     }
 
     private static List<String> lots(PieceFacts facts, Role role) {
