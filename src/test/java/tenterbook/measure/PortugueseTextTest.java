@@ -13,19 +13,19 @@ class PortugueseTextTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "6 a 8 cm | 6 to 8 cm",
-                "cerca de 40 min | about 40 min",
-                "cerca de 6 a 8 | about 6 to 8",
-                "pelo menos 5 | at least 5",
-                "até 5 | up to 5",
-                "5 e 6 | 5 and 6",
-                "1,5 m medido | 1.5 m measured",
-                "2 noites | 2 night",
-                "3 horas, de memória | 3 hours, from memory"
+                "6 a 8 cm | 6 to 8 cm | MILLIMETRE",
+                "cerca de 40 min | about 40 min | HOUR",
+                "cerca de 6 a 8 | about 6 to 8 | COUNT",
+                "pelo menos 5 | at least 5 | COUNT",
+                "até 5 | up to 5 | COUNT",
+                "5 e 6 | 5 and 6 | COUNT",
+                "1,5 m medido | 1.5 m measured | CENTIMETRE",
+                "2 noites | 2 night | MINUTE",
+                "3 horas, de memória | 3 hours, from memory | MINUTE"
             })
-    void aQuantityIsReadAsItsEnglishTwin(String portuguese, String english) {
-        Quantity read = QuantityText.read(portuguese, Unit.COUNT);
-        Quantity twin = QuantityText.read(english, Unit.COUNT);
+    void aQuantityIsReadAsItsEnglishTwin(String portuguese, String english, Unit usual) {
+        Quantity read = QuantityText.read(portuguese, usual);
+        Quantity twin = QuantityText.read(english, usual);
         assertThat(read.low()).isEqualTo(twin.low());
         assertThat(read.high()).isEqualTo(twin.high());
         assertThat(read.unit()).isEqualTo(twin.unit());

@@ -154,7 +154,8 @@ class StoryTest {
         button("Add a step").click();
         page.getByLabel("Kind of step").selectOption("bath");
         button("Add an ingredient, step 1").click();
-        page.getByLabel("Ingredient").selectOption(new com.microsoft.playwright.options.SelectOption().setIndex(1));
+        page.getByLabel("Ingredient", new Page.GetByLabelOptions().setExact(true))
+                .selectOption(new com.microsoft.playwright.options.SelectOption().setIndex(1));
         page.getByLabel("% WOF").fill("50");
         // 1.37 m × 1.12 m × 45 g/m² = 69.05 g of cloth; half of it is 34.5 g.
         assertThat(page.locator("#figures")).containsText("69");
