@@ -6,8 +6,10 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.PortugueseText;
 import tenterbook.recipe.LayerMap;
+import tenterbook.words.Conventions;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /**
  * Layer addresses: which layers of a folded stack a piece is.
@@ -16,7 +18,7 @@ import tenterbook.words.Refusal;
  * @param layers layer numbers from 1 at the first board, rising; empty where all or unknown
  * @param all whether the piece is the whole stack
  */
-public record Layers(String entered, List<Integer> layers, boolean all) {
+public record Layers(String entered, List<Integer> layers, boolean all) implements Written {
     private static final int LONGEST = 200;
 
     public static final Layers UNRECORDED = new Layers("", List.of(), false);
@@ -70,8 +72,14 @@ public record Layers(String entered, List<Integer> layers, boolean all) {
         return Refusal.of("piece.layers-unreadable", "entered", entered, "most", LayerMap.MOST_LAYERS);
     }
 
+    /** As entered; 'not recorded' where nothing was. */
+    @Override
+    public String in(Conventions conventions) {
+        return entered.isBlank() ? Message.of("measure.not-recorded").in(conventions) : entered;
+    }
+
     @Override
     public String toString() {
-        return entered.isBlank() ? Message.of("measure.not-recorded").inEnglish() : entered;
+        return inEnglish();
     }
 }

@@ -89,7 +89,7 @@ class OutliningTest {
 
             page.getByLabel("Outline of the cloth").fill("10,10 60,10 60,90");
             page.keyboard().press("Enter");
-            assertThat(page.locator("body")).containsText("Kept. From now on");
+            assertThat(page.locator("body")).containsText("Saved. From now on");
             assertThat(drawn(digest)).hasSize(3);
 
             button(page, "Use the program’s outline").focus();

@@ -44,6 +44,7 @@ class PortugueseTest {
         try (BrowserContext context =
                 Chromium.browser().newContext(new Browser.NewContextOptions().setLocale("en-GB"))) {
             Page page = context.newPage();
+            page.setDefaultTimeout(120_000);
             page.navigate(studio.at("/pieces/V24-003"));
             assertThat(page.locator("html")).hasAttribute("lang", "en-GB");
             button(page, Language.PORTUGUESE.ownName()).click();
@@ -77,6 +78,7 @@ class PortugueseTest {
         try (BrowserContext context = Chromium.browser()
                 .newContext(new Browser.NewContextOptions().setLocale("pt-PT").setViewportSize(360, 740))) {
             Page page = context.newPage();
+            page.setDefaultTimeout(120_000);
             page.onConsoleMessage(message -> {
                 if (message.type().equals("error")) {
                     wrong.add(message.text());

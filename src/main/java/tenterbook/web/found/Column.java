@@ -27,7 +27,7 @@ public enum Column {
     TITLE("title", each -> Cell.of(piece(each).title())),
     OTHER_TITLE("other-title", each -> Cell.of(piece(each).otherTitle())),
     CATEGORY("category", each -> word(piece(each).category())),
-    STATUS("status", each -> Cell.of(each.facts().whereabouts().statusInWords())),
+    STATUS("status", each -> word(each.facts().whereabouts().status())),
     HOLDER("holder", each -> Cell.of(each.facts().holder().map(Party::title).orElse(""))),
     PLACE("place", each -> Cell.of(piece(each).place())),
     BOARD("board", each -> Cell.several(Derived.boards(each.facts()))),
