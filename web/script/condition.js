@@ -50,6 +50,7 @@ function condition(form) {
   const rows = () => [...list.querySelectorAll("[data-observation]")];
   const marks = (row) => [...row.querySelectorAll(".mark-row")]
     .map((each) => ({ photo: each.querySelector("select"), at: each.querySelector("input") }));
+  const say = (key, number) => document.getElementById("sentences").dataset[key].replace("{number}", number);
   const tell = (sentence) => { if (said) said.textContent = sentence; };
 
   const draw = () => {
@@ -100,7 +101,7 @@ function condition(form) {
       added.photo.value = photo;
       added.at.value = at;
     }
-    tell(`Mark ${row.dataset.number} stands. Say beside it what it is, or tap where the next thing is.`);
+    tell(say("marked", row.dataset.number));
     armed = null;
     draw();
     form.dispatchEvent(new Event("draft"));
@@ -145,7 +146,7 @@ function condition(form) {
     const button = event.target.closest("[data-arm]");
     if (!button) return;
     armed = button.closest("[data-observation]");
-    tell(`Tap the photograph where ${armed.dataset.number} is.`);
+    tell(say("tap", armed.dataset.number));
     form.querySelector("[data-mark-help]").scrollIntoView({ block: "start" });
   });
   list.addEventListener("input", draw);

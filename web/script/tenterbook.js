@@ -1,5 +1,9 @@
 // What pages do beyond plain HTML. Everything here is a convenience: each page works without it.
 
+/** A sentence of the page's language; {name} stands for a value. */
+const say = (key, values = {}) =>
+  Object.entries(values).reduce((text, [name, value]) => text.replace(`{${name}}`, () => value), document.getElementById("sentences")?.dataset[key] ?? "");
+
 const wait = (milliseconds, work) => {
   let timer;
   return (...given) => {
@@ -61,7 +65,7 @@ function showUnanswered(form) {
     box.dataset.unanswered = "";
     form.querySelector(".form-end")?.before(box);
   }
-  box.textContent = "Not saved: the program does not answer. Everything you typed is still here and is kept in this browser. Start the program again, then press Save.";
+  box.textContent = say("notSaved");
   box.scrollIntoView({ block: "center" });
 }
 
@@ -80,11 +84,11 @@ function keepDrafts(form) {
       const answer = await fetch(draftAddress(form.dataset.draft), { method: "POST", body, keepalive: leaving });
       if (answer.ok) localStorage.removeItem(KEPT + form.dataset.draft);
       // Leaving loses nothing from now on, and the way out says so.
-      if (leave && answer.ok) leave.textContent = "Leave it for now: typing is kept and offered again";
-      if (told) told.textContent = answer.ok ? "Typing kept, not saved yet" : "Typing could not be kept";
+      if (leave && answer.ok) leave.textContent = say("leaveForNow");
+      if (told) told.textContent = say(answer.ok ? "typingKept" : "typingNotKept");
     } catch {
       keepHere(form, body);
-      if (told) told.textContent = "The program does not answer; your typing is kept in this browser. Start the program again, then press Save.";
+      if (told) told.textContent = say("noAnswer");
     }
   };
   let sent = false;
@@ -157,19 +161,19 @@ function takePhotographs(form) {
       if (photo && photo.digest) {
         const twice = document.querySelector(`input[value="${photo.digest}"]`);
         if (twice) {
-          label.textContent = `${file.name} is in this form already.`;
+          label.textContent = say("inThisForm", { file: file.name });
         } else {
           addRow(photo, file.name);
           const notes = [...(photo.notes ?? [])];
-          if (photo.shownBy?.length) notes.push(`The archive has it already, with ${photo.shownBy.join(", ")}.`);
-          if (photo.gps) notes.push("It holds the place where it was taken; that is never passed on.");
+          if (photo.shownBy?.length) notes.push(say("inTheArchive", { pieces: photo.shownBy.join(", ") }));
+          if (photo.gps) notes.push(say("holdsPlace"));
           label.textContent = notes.length ? `${file.name}: ${notes.join(" ")}` : "";
           if (!notes.length) item.remove();
           form.dispatchEvent(new Event("draft"));
         }
       } else {
         label.className = "problem";
-        label.textContent = (photo?.problem && `${file.name}: ${photo.problem}`) ?? answer?.error ?? `${file.name} was not added: sending it was stopped. Nothing was changed.`;
+        label.textContent = (photo?.problem && `${file.name}: ${photo.problem}`) ?? answer?.error ?? say("sendingStopped", { file: file.name });
       }
       done();
     });
@@ -211,21 +215,22 @@ function takePhotographs(form) {
       return box;
     };
     const role = document.createElement("select");
-    for (const word of rows.dataset.roles?.split("|") ?? ["front", "back", "detail", "layer", "fault", "in place", "at work", "paper", "other"]) {
-      role.append(new Option(word, word, false, word === (index === 0 ? "front" : "detail")));
+    for (const choice of rows.dataset.roles.split("|")) {
+      const [word, text] = choice.split("=");
+      role.append(new Option(text, word, false, word === (index === 0 ? "front" : "detail")));
     }
     const caption = document.createElement("input");
     caption.autocomplete = "off";
     const line = document.createElement("div");
     line.className = "row";
-    line.append(labelled(rows.dataset.field ?? "role", "Shows", role), labelled("caption", "Caption", caption));
+    line.append(labelled(rows.dataset.field ?? "role", say("shows"), role), labelled("caption", say("caption"), caption));
     const leave = document.createElement("label");
     leave.className = "check";
     const box = document.createElement("input");
     box.type = "checkbox";
     box.name = `${start}.leaveOut`;
     box.value = "1";
-    leave.append(box, ` Leave this one out (${name})`);
+    leave.append(box, ` ${say("leaveOut")} (${name})`);
     fields.append(line, leave);
     row.append(picture, fields);
     rows.append(row);

@@ -56,6 +56,7 @@ public final class DateText {
                 .replace('–', '-')
                 .replaceAll("[\\s\\p{Z}]+", " ")
                 .strip();
+        plain = PortugueseText.english(plain);
         if (SAID_UNKNOWN.contains(plain)) {
             return new PartialDate(entered, null, null, false);
         }

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.words.Message;
 
 /**
- * Reads a quantity as people write it: '6-8', 'about 25 min', '1/2 yd', '1 ft 6 in', '1,5 m', 'at least 5', 'forgot'.
+ * Reads a quantity as people write it: '6-8', 'about 25 min', '1/2 yd', '1 ft 6 in', '1,5 m', 'at least 5', 'forgot'; in Portuguese too.
  *
  * <p>What cannot be read is refused with a sentence and never guessed; the caller keeps the text.
  */
@@ -137,9 +137,9 @@ public final class QuantityText {
     }
 
     private static String simplify(String text) {
-        String plain = text.toLowerCase(Locale.ROOT)
-                .replaceAll("[\\s\\p{Z}]+", " ")
-                .strip()
+        String plain = PortugueseText.english(text.toLowerCase(Locale.ROOT)
+                        .replaceAll("[\\s\\p{Z}]+", " ")
+                        .strip())
                 .replace('\u2212', '-');
         for (var fraction : FRACTIONS.entrySet()) {
             plain = plain.replace(fraction.getKey(), " " + fraction.getValue());

@@ -88,21 +88,35 @@ public final class QuantityWords {
             if (unit == Unit.PH) {
                 return unit.symbol() + NumberWords.UNIT_SPACE + written;
             }
-            return unit.symbol().isEmpty() ? written : written + NumberWords.UNIT_SPACE + unit.symbol();
+            return unit.symbol().isEmpty()
+                    ? written
+                    : written
+                            + NumberWords.UNIT_SPACE
+                            + (unit == Unit.NIGHT ? Message.of("measure.night").in(conventions) : unit.symbol());
         };
     }
 
     /** In metric units; empty where there is no value or nothing to convert. */
     public static Optional<String> metric(Quantity quantity) {
-        return converted(quantity, false);
+        return inMetric(quantity).map(QuantityWords::value);
     }
 
     /** In US customary units; empty where there is no value or nothing to convert. */
     public static Optional<String> us(Quantity quantity) {
+        return inUs(quantity).map(QuantityWords::value);
+    }
+
+    /** The quantity in a metric unit of a usual size; empty where there is no value or nothing to convert. */
+    public static Optional<Quantity> inMetric(Quantity quantity) {
+        return converted(quantity, false);
+    }
+
+    /** The quantity in a US customary unit of a usual size; empty where there is no value or nothing to convert. */
+    public static Optional<Quantity> inUs(Quantity quantity) {
         return converted(quantity, true);
     }
 
-    private static Optional<String> converted(Quantity quantity, boolean customary) {
+    private static Optional<Quantity> converted(Quantity quantity, boolean customary) {
         if (!quantity.known()) {
             return Optional.empty();
         }
@@ -112,7 +126,7 @@ public final class QuantityWords {
             return Optional.empty();
         }
         Quantity there = quantity.in(target);
-        return there.known() ? Optional.of(value(there)) : Optional.empty();
+        return there.known() ? Optional.of(there) : Optional.empty();
     }
 
     private static @Nullable Unit metricUnit(Unit from, double size) {

@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import tenterbook.measure.PortugueseText;
 import tenterbook.recipe.LayerMap;
+import tenterbook.words.Conventions;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /**
  * Layer addresses: which layers of a folded stack a piece is.
@@ -15,7 +18,7 @@ import tenterbook.words.Refusal;
  * @param layers layer numbers from 1 at the first board, rising; empty where all or unknown
  * @param all whether the piece is the whole stack
  */
-public record Layers(String entered, List<Integer> layers, boolean all) {
+public record Layers(String entered, List<Integer> layers, boolean all) implements Written {
     private static final int LONGEST = 200;
 
     public static final Layers UNRECORDED = new Layers("", List.of(), false);
@@ -38,9 +41,8 @@ public record Layers(String entered, List<Integer> layers, boolean all) {
         if (entered.length() > LONGEST) {
             throw refusal(entered.substring(0, LONGEST) + "…");
         }
-        String plain = entered.toLowerCase(Locale.ROOT)
-                .replace('–', '-')
-                .replaceAll("[\\s\\p{Z}]+", " ")
+        String plain = PortugueseText.english(
+                        entered.toLowerCase(Locale.ROOT).replace('–', '-').replaceAll("[\\s\\p{Z}]+", " "))
                 .replaceAll(" ?(to|-) ?", "-");
         if (plain.matches("all|whole|every layer|the whole stack")) {
             return new Layers(entered, List.of(), true);
@@ -70,8 +72,14 @@ public record Layers(String entered, List<Integer> layers, boolean all) {
         return Refusal.of("piece.layers-unreadable", "entered", entered, "most", LayerMap.MOST_LAYERS);
     }
 
+    /** As entered; 'not recorded' where nothing was. */
+    @Override
+    public String in(Conventions conventions) {
+        return entered.isBlank() ? Message.of("measure.not-recorded").in(conventions) : entered;
+    }
+
     @Override
     public String toString() {
-        return entered.isBlank() ? Message.of("measure.not-recorded").inEnglish() : entered;
+        return inEnglish();
     }
 }

@@ -3,7 +3,9 @@ package tenterbook.piece;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
 import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /**
  * A photograph of a piece.
@@ -41,7 +43,12 @@ public record PiecePhoto(
 
     /** What it shows, as in 'front'; 'photograph' where not recorded. */
     public String shows() {
-        return role == null ? "photograph" : role.toString();
+        return shown().inEnglish();
+    }
+
+    /** The same for any reader. */
+    public Written shown() {
+        return role == null ? Message.of("form.photograph") : role;
     }
 
     public PiecePhoto withRegions(List<ColourRegion> others) {

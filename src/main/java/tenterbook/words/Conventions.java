@@ -25,6 +25,11 @@ public record Conventions(Locale language, char decimalMark, DateOrder dateOrder
         }
     }
 
+    /** The same reader's order of dates and time zone, with the words and the decimal mark of a language. */
+    public Conventions in(Language other) {
+        return new Conventions(other.locale(), other.decimalMark(), dateOrder, zone);
+    }
+
     /** British English, decimal point, day first, in the time zone of this computer. */
     public static Conventions english() {
         return new Conventions(Locale.UK, '.', DateOrder.DAY_FIRST, ZoneId.systemDefault());

@@ -550,11 +550,11 @@ class CommandsTest {
         }
         Ran good = run("photos", "--archive", studio, "--from", from);
         assertThat(good.code()).as(good.err()).isZero();
-        assertThat(good.out()).contains("2 new photographs were taken in.");
+        assertThat(good.out()).contains("2 new photographs were added.");
         Files.writeString(from.resolve("notes.txt"), "four dips");
         Ran bad = run("photos", "--archive", studio, "--from", from);
         assertThat(bad.code()).isEqualTo(1);
-        assertThat(bad.out()).contains("notes.txt:", "2 were there already; 1 was not taken.");
+        assertThat(bad.out()).contains("notes.txt:", "2 were there already; 1 was not added.");
         Ran nowhere = run("photos", "--archive", studio, "--from", around.resolve("not there"));
         assertThat(nowhere.code()).isEqualTo(1);
         assertThat(nowhere.err()).contains("Expected a folder that is there");

@@ -55,7 +55,7 @@ class ArrivalsTest extends Scenario {
         Answer begun = client.post("/photos/folder/path", "path", photographs.toString());
         assertThat(begun.location()).startsWith("/work/");
         assertThat(over(begun.location()))
-                .contains("4 new photographs were taken in.")
+                .contains("4 new photographs were added.")
                 .contains("Go on");
 
         Answer waiting = client.get("/photos/waiting");
@@ -170,11 +170,7 @@ class ArrivalsTest extends Scenario {
         put("broken.jpg", java.util.Arrays.copyOf(whole, whole.length / 2));
         put("z.jpg", Pictures.jpeg(3));
         assertThat(taken())
-                .contains(
-                        "2 new photographs were taken in; 3 were not taken.",
-                        "notes.txt:",
-                        "empty.jpg:",
-                        "broken.jpg:");
+                .contains("2 new photographs were added; 3 were not added.", "notes.txt:", "empty.jpg:", "broken.jpg:");
         assertThat(photos()).isEqualTo(2);
     }
 
@@ -191,11 +187,11 @@ class ArrivalsTest extends Scenario {
         put("x1.jpg", Pictures.jpeg(2));
         put("x2.jpg", Pictures.jpeg(2));
         assertThat(taken())
-                .contains("1 new photograph was taken in; 2 were there already.")
+                .contains("1 new photograph was added; 2 were there already.")
                 .contains("again.jpg: the archive has this picture already, as first.jpg, shown by V24-005.")
                 .contains("the same picture as x");
         assertThat(photos()).isEqualTo(2);
-        assertThat(taken()).contains("No new photographs were taken in; 3 were there already.");
+        assertThat(taken()).contains("No new photographs were added; 3 were there already.");
         assertThat(client.get("/photos/waiting").words()).contains("One photograph");
     }
 
@@ -213,9 +209,7 @@ class ArrivalsTest extends Scenario {
         }) {
             Answer answer = client.post("/photos/folder/path", "path", path);
             assertThat(answer.status()).as(path).isEqualTo(422);
-            assertThat(answer.words())
-                    .as(path)
-                    .contains("No photograph was taken in. Expected", "Nothing was changed.");
+            assertThat(answer.words()).as(path).contains("No photograph was added. Expected", "Nothing was changed.");
             assertThat(answer.field("path")).isEqualTo(path);
         }
         assertThat(client.post("/photos/folder/path", "path", around.toString(), "within", "1")
@@ -233,7 +227,7 @@ class ArrivalsTest extends Scenario {
                                 new Client.Part("files", "bad.jpg", new byte[] {1, 2, 3}),
                                 new Client.Part("files", "b.jpg", Pictures.jpeg(2))))
                 .location();
-        assertThat(over(work)).contains("2 new photographs were taken in; 1 was not taken.", "bad.jpg:");
+        assertThat(over(work)).contains("2 new photographs were added; 1 was not added.", "bad.jpg:");
         try (Stream<Path> left = Files.list(wiring.archive().folder().photos().resolve("arriving"))) {
             assertThat(left).isEmpty();
         }
@@ -262,7 +256,7 @@ class ArrivalsTest extends Scenario {
         taken();
         saved("/photos/waiting", "photos.0.digest", Digest.of(one).hex(), "photos.0.aside", "1");
         assertThat(client.get("/photos/waiting").words()).contains("No photograph waits");
-        assertThat(taken()).contains("1 new photograph was taken in.");
+        assertThat(taken()).contains("1 new photograph was added.");
         assertThat(client.get("/photos/waiting").words()).contains("One photograph");
     }
 
@@ -279,8 +273,7 @@ class ArrivalsTest extends Scenario {
     void aLinkToAFolderIsFollowedUnlessItLeadsIntoTheArchive() throws IOException {
         put("one.jpg", Pictures.jpeg(1));
         Path link = Files.createSymbolicLink(around.resolve("link"), photographs);
-        assertThat(over(saved("/photos/folder/path", "path", link.toString())))
-                .contains("1 new photograph was taken in.");
+        assertThat(over(saved("/photos/folder/path", "path", link.toString()))).contains("1 new photograph was added.");
         Path studio = wiring.archive().folder().root();
         Path archive = Files.createSymbolicLink(around.resolve("archive link"), studio);
         for (Path own : List.of(archive, archive.resolve("photos"))) {
@@ -328,10 +321,10 @@ class ArrivalsTest extends Scenario {
         try (BrowserContext context = Chromium.browser().newContext()) {
             Page page = context.newPage();
             page.navigate(wiring.address() + "/pieces/new");
-            page.click("text=Take many photographs in");
+            page.click("text=Add photographs");
             page.setInputFiles("#files", new Path[] {one, two});
-            page.click("text=Take the files in");
-            page.waitForSelector("text=2 new photographs were taken in.");
+            page.click("text=Add the files");
+            page.waitForSelector("text=2 new photographs were added.");
             page.click("text=Go on");
             page.waitForSelector("h1:has-text('Waiting for a piece')");
             assertThat(page.locator("input[type=checkbox]:checked").count()).isZero();

@@ -119,7 +119,7 @@ class CareTestsTest extends Scenario {
                 client.get("/print?pieces=V24-001&kind=care-label&market=jp").words();
         assertThat(page)
                 .contains("European Union", "Great Britain", "Northern Ireland", "Canada", "Japan")
-                .contains("held back", "Japanese of silk", "names in other languages", "telephone number");
+                .contains("cannot be printed", "Japanese of silk", "names in other languages", "telephone number");
         assertThat(client.get("/print?pieces=V24-001&kind=care-label&market=uk").words())
                 .contains("Make the PDF")
                 .contains("as retained in Great Britain");

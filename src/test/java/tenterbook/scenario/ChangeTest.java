@@ -112,15 +112,16 @@ class ChangeTest extends Scenario {
     @Test
     void thePageAnswersItsQuestionInOneSentenceFirst() throws IOException {
         assertThat(client.get("/pieces/V24-001").words())
-                .contains("Has it changed?")
+                .contains("Compare photographs for fading")
                 .doesNotContain("faded");
         String differs = client.get(change(early, faded)).words();
         assertThat(differs)
-                .contains("Has it changed? V24-001 Figueira The photographs differ: ground, woad (paler")
+                .contains(
+                        "Compare photographs for fading: V24-001 Figueira The photographs differ: ground, woad (paler")
                 .contains("Whether the cloth or only the light has changed cannot be decided")
                 .contains("differs: paler");
         assertThat(client.get(change(early, moved)).words())
-                .contains("Has it changed? V24-001 Figueira No change can be seen in: ground, woad.")
+                .contains("Compare photographs for fading: V24-001 Figueira No change can be seen in: ground, woad.")
                 .doesNotContain("Yes, it has changed");
     }
 

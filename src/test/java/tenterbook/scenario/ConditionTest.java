@@ -195,7 +195,7 @@ class ConditionTest extends Scenario {
         assertThat(examination.zones()).extracting(zone -> zone.zone()).containsExactly("back");
         Answer page = client.get("/examinations/E24-001");
         assertThat(page.words())
-                .contains("State: good", "stain", "about 8 mm", "Marked on front, 42\u00a0% across, 31\u00a0% down")
+                .contains("Condition: good", "stain", "about 8 mm", "Marked on front, 42\u00a0% across, 31\u00a0% down")
                 .contains("back, 40–55\u00a0% across, 30–44\u00a0% down", "Museu do Sarelho");
         assertThat(page.text()).contains("x=\"42.000%\" y=\"31.000%\"", "width=\"15.000%\" height=\"14.000%\"");
         assertThat(client.get(LIST).words()).contains("E24-001 2024-03-14 before a loan Inês Valderim good stain");
@@ -380,9 +380,9 @@ class ConditionTest extends Scenario {
         saved("/examinations/E24-001/edit", report("overall", "poor", "version", "1"));
         Answer conflict = client.post("/examinations/E24-001/edit", report("overall", "fair", "version", "1"));
         assertThat(conflict.status()).isEqualTo(409);
-        assertThat(conflict.words()).contains("overall poor fair");
+        assertThat(conflict.words()).contains("overall condition poor fair");
 
-        assertThat(client.get("/history/examination/E24-001").words()).contains("overall good poor");
+        assertThat(client.get("/history/examination/E24-001").words()).contains("overall condition good poor");
         assertThat(saved("/history/examination/E24-001/bring-back", "version", "1"))
                 .isEqualTo("/examinations/E24-001");
         assertThat(kept("E24-001").overall().toString()).isEqualTo("good");

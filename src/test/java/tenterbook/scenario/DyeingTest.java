@@ -139,7 +139,7 @@ class DyeingTest extends Scenario {
                 "steps.0.temperature",
                 "38 °C");
         String page = client.get("/clampings/C24-002").text();
-        String differs = page.substring(page.indexOf("What differs from"), page.indexOf("</section>"));
+        String differs = page.substring(page.indexOf("Differences from"), page.indexOf("</section>"));
         assertThat(differs).contains("step 1, dips").contains("<mark>9</mark>");
         assertThat(differs.split("<mark>")).as("one thing differs").hasSize(2);
     }
@@ -163,7 +163,7 @@ class DyeingTest extends Scenario {
                 .isEqualTo("C24-001");
         saved("/pieces", "number", "V24-002", "dyeing", "same C24-002");
         assertThat(client.get("/clampings/C24-002").words())
-                .containsSubsequence("Pieces from it", "V24-001", "V24-002", "What differs");
+                .containsSubsequence("Pieces from it", "V24-001", "V24-002", "Differences");
     }
 
     @Test

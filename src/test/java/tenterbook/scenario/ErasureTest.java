@@ -57,7 +57,7 @@ class ErasureTest extends Scenario {
     void thePageSaysWhatGoesAndWhatStaysAndASlipErasesNothing() throws IOException {
         assertThat(client.get(PERSON).text()).contains(PERSON + "/erase");
         Answer page = client.get(PERSON + "/erase");
-        assertThat(page.words()).contains("cannot be undone", "Archives packed before", "for the law to say");
+        assertThat(page.words()).contains("cannot be undone", "Archives packed earlier", "for the law to say");
         Answer slip = client.post(PERSON + "/erase", "confirm", "almorina", "reason", "a letter of 3 May");
         assertThat(slip.status()).isEqualTo(422);
         assertThat(slip.words()).contains("Type almorena here, as it stands. Nothing was erased.");

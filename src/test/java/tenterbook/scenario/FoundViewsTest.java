@@ -204,7 +204,7 @@ class FoundViewsTest {
 
     @Test
     void whatCannotBeComparedIsSaidAndTheRestIsShown() throws IOException {
-        assertThat(page("/compare/pieces?pieces=V24-001").words()).contains("Tick two to six pieces");
+        assertThat(page("/compare/pieces?pieces=V24-001").words()).contains("Select two to six pieces");
         assertThat(page("/compare/pieces?pieces=V24-001,V24-002,v24-900").words())
                 .contains("v24-900")
                 .contains("differs");
@@ -225,7 +225,7 @@ class FoundViewsTest {
         Answer page = client.get("/?q=woad&page=9999");
         assertThat(page.words())
                 .contains("There is no page 9999: the 15 pieces found end with page 1.")
-                .doesNotContain("No piece answers to all of that");
+                .doesNotContain("No pieces match all of this");
         assertThat(page.text()).contains("<a href=\"/?q=woad\">Go to that page</a>");
     }
 

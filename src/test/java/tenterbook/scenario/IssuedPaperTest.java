@@ -113,7 +113,7 @@ class IssuedPaperTest extends Scenario {
                 .contains("woven in India");
         assertThat(page).contains("origin").contains("the records changed").doesNotContain("the rules changed");
         assertThat(client.get("/pieces/V24-001").words())
-                .contains("Its paper")
+                .contains("Printed papers")
                 .contains("out of date")
                 .contains("woven in India");
         assertThat(found("tag=us:out-of-date")).contains("1 piece").contains("US tag: out of date: origin");
@@ -131,7 +131,7 @@ class IssuedPaperTest extends Scenario {
     void whichPiecesLackALawfulTagIsOneSearchWithTheReason() throws IOException {
         assertThat(found("tag=us:lacking"))
                 .contains("2 pieces")
-                .contains("US tag: none printed yet")
+                .contains("US: tag needed")
                 .contains("US tag: cannot be made: Fibre content not recorded");
         assertThat(found("tag=us:cannot-be-made")).contains("1 piece").contains("V24-099");
         issue();

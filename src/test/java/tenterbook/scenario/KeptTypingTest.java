@@ -65,7 +65,7 @@ class KeptTypingTest extends Scenario {
         Answer refused = client.post(
                 "/pieces/V24-001/edit", "version", "1", "title", "Maré alta", "length", "1,200", "notes", "by the sea");
         assertThat(refused.status()).isEqualTo(422);
-        assertThat(refused.words()).contains("Leave it for now: typing is kept and offered again");
+        assertThat(refused.words()).contains("Cancel: what you typed is kept and offered again");
         Answer again = client.get("/pieces/V24-001/edit");
         assertThat(again.field("title")).isEqualTo("Maré alta");
         assertThat(again.field("length")).isEqualTo("1,200");

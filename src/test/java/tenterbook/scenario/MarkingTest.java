@@ -100,14 +100,14 @@ class MarkingTest {
         assertThat(frame.locator("svg .mark text")).hasText("1");
         Locator row = page.locator("[data-observation]");
         assertThat(row).hasCount(1);
-        Locator what = row.getByLabel("What", new Locator.GetByLabelOptions().setExact(true));
+        Locator what = row.getByLabel("What it is", new Locator.GetByLabelOptions().setExact(true));
         assertThat(what).isFocused();
         what.fill("stain");
         tap(frame, 0.8, 0.6);
         assertThat(page.locator("[data-observation]")).hasCount(2);
         page.locator("[data-observation]")
                 .last()
-                .getByLabel("What", new Locator.GetByLabelOptions().setExact(true))
+                .getByLabel("What it is", new Locator.GetByLabelOptions().setExact(true))
                 .fill("loose thread");
         save();
 
@@ -155,7 +155,7 @@ class MarkingTest {
         page.reload();
         assertThat(frame.locator("svg .mark text")).hasText(new String[] {"1", "2"});
         assertThat(frame.locator("svg .mark-area")).hasCount(2);
-        for (Locator what : page.getByLabel("What", new Page.GetByLabelOptions().setExact(true))
+        for (Locator what : page.getByLabel("What it is", new Page.GetByLabelOptions().setExact(true))
                 .all()) {
             what.fill("crease");
         }
@@ -179,7 +179,8 @@ class MarkingTest {
                         "raking.jpg", "image/jpeg", Pictures.jpeg(77)));
         assertThat(page.locator("[data-plate]")).hasCount(before + 1);
         tap(page.locator("[data-plate]").last(), 0.5, 0.5);
-        page.getByLabel("What", new Page.GetByLabelOptions().setExact(true)).fill("hole");
+        page.getByLabel("What it is", new Page.GetByLabelOptions().setExact(true))
+                .fill("hole");
         save();
 
         Examination kept = examinations("V24-006").get(0);

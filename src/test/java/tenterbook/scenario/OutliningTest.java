@@ -79,7 +79,7 @@ class OutliningTest {
             page.mouse().down();
             page.mouse().move(box.x + box.width * 0.7, box.y + box.height * 0.6);
             page.mouse().up();
-            button(page, "This is the cloth").click();
+            button(page, "Use this outline").click();
 
             assertThat(cloth).containsText("A person outlined the cloth");
             assertThat(page.locator(".cloth-edge").last()).isVisible();
@@ -89,10 +89,10 @@ class OutliningTest {
 
             page.getByLabel("Outline of the cloth").fill("10,10 60,10 60,90");
             page.keyboard().press("Enter");
-            assertThat(page.locator("body")).containsText("Kept. From now on");
+            assertThat(page.locator("body")).containsText("Saved. From now on");
             assertThat(drawn(digest)).hasSize(3);
 
-            button(page, "Take what the program finds").focus();
+            button(page, "Use the program’s outline").focus();
             page.keyboard().press("Enter");
             assertThat(cloth).containsText("The edge of the cloth was not found");
             assertThat(drawn(digest)).isEmpty();

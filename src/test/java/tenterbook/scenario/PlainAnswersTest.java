@@ -153,7 +153,7 @@ class PlainAnswersTest extends Scenario {
                 "2024-09-20");
         saved("/pieces/V24-001/condition", "when", "2024-09-28", "examiner", "Inês", "overall", "good");
         assertThat(client.get("/pieces/V24-001").words())
-                .containsPattern("What happened to it.*2024-09-20.*2024-09-28 examined, report");
+                .containsPattern("History.*2024-09-20.*2024-09-28 examined, report");
         var report = wiring.archive()
                 .examinationsOf(wiring.archive().piece("V24-001").orElseThrow().number())
                 .get(0);

@@ -58,7 +58,7 @@ class PrintTest extends Scenario {
     void aLabelIsShownBeforeItIsPrinted() throws IOException {
         Answer page = client.get("/print?pieces=V24-001&kind=hang-tag&market=us");
         assertThat(page.status()).isEqualTo(200);
-        assertThat(page.words()).doesNotContain("held back").contains("Make the PDF");
+        assertThat(page.words()).doesNotContain("cannot be printed").contains("Make the PDF");
         String preview = page.text()
                 .replaceAll("(?s).*<img src=\"(/print/preview[^\"]*)\".*", "$1")
                 .replace("&amp;", "&");
@@ -114,11 +114,14 @@ class PrintTest extends Scenario {
         for (String kind : List.of("hang-tag", "care-label")) {
             Answer page = client.get("/print?pieces=V24-099&market=us&kind=" + kind);
             assertThat(page.status()).isEqualTo(200);
-            assertThat(page.words()).contains("held back").contains("V24-099").doesNotContain("Make the PDF");
+            assertThat(page.words())
+                    .contains("cannot be printed")
+                    .contains("V24-099")
+                    .doesNotContain("Make the PDF");
             assertThat(page.words().toLowerCase(java.util.Locale.ROOT)).contains("fibre");
             Answer issue = client.post("/print/issue", "pieces", "V24-099", "kind", kind, "market", "us");
             assertThat(issue.status()).isEqualTo(303);
-            assertThat(client.get(issue.location()).words()).contains("held back");
+            assertThat(client.get(issue.location()).words()).contains("cannot be printed");
             Answer preview = client.get("/print/preview.png?pieces=V24-099&market=us&kind=" + kind);
             assertThat(preview.status())
                     .as("a picture of what may not be printed")
@@ -140,7 +143,7 @@ class PrintTest extends Scenario {
         Answer page = client.get(both);
         assertThat(page.status()).isEqualTo(200);
         assertThat(page.words())
-                .contains("One label is held back")
+                .contains("One label cannot be printed")
                 .contains("V24-100")
                 .doesNotContain("Make the PDF");
         String preview = page.text()
@@ -151,7 +154,7 @@ class PrintTest extends Scenario {
         Answer issue = client.post(
                 "/print/issue", "pieces", "V24-100", "kind", "exhibition-label", "market", "eu", "sheet", "single");
         assertThat(issue.status()).isEqualTo(303);
-        assertThat(client.get(issue.location()).words()).contains("held back");
+        assertThat(client.get(issue.location()).words()).contains("cannot be printed");
         assertThat(issued()).isEmpty();
     }
 
@@ -162,9 +165,9 @@ class PrintTest extends Scenario {
         saved("/pieces", "number", "V24-002", "category", "scarf", "made.0.clamping", "C24-002");
         String held =
                 client.get("/print?pieces=V24-002&kind=hang-tag&market=eu").text();
-        assertThat(held).contains("href=\"/cloths/XX/edit\">Change cloth XX</a>");
+        assertThat(held).contains("href=\"/cloths/XX/edit\">Edit cloth XX</a>");
         assertThat(client.get("/print?pieces=V24-099&kind=hang-tag&market=eu").text())
-                .contains("href=\"/pieces/V24-099/edit\">Change V24-099</a>");
+                .contains("href=\"/pieces/V24-099/edit\">Edit V24-099</a>");
         assertThat(client.get("/print?pieces=V24-001&kind=hang-tag&market=ca").text())
                 .as("Canada asks for the name in French, which stands with the studio")
                 .contains("<a href=\"/studio\">Studio</a>");
@@ -250,7 +253,7 @@ class PrintTest extends Scenario {
         Answer refused = client.post("/print/issue", "kind", "hang-tag", "market", "us", "pieces", thousand);
         assertThat(refused.status()).as("many are work to watch").isEqualTo(303);
         assertThat(refused.location()).startsWith("/work/");
-        assertThat(over(refused.location())).contains("1000 labels are held back");
+        assertThat(over(refused.location())).contains("1000 labels cannot be printed");
         assertThat(issued()).isEmpty();
     }
 

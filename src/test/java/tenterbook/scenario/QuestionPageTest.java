@@ -55,14 +55,12 @@ class QuestionPageTest {
         assertThat(numbers(page)).containsExactly("V24-006");
         assertThat(page).contains("Fibre: linen", "Dips: 6");
 
-        String withoutLinen = page(link(page, "Leave out Fibre: linen"));
+        String withoutLinen = page(link(page, "Remove Fibre: linen"));
         assertThat(numbers(withoutLinen)).startsWith("V24-006").contains("V24-007");
         assertThat(withoutLinen).doesNotContain("Fibre: linen");
 
         String words = page(link(page, "Fibre: linen, as words"));
-        assertThat(words)
-                .doesNotContain("aria-label=\"Leave out Fibre: linen\"")
-                .contains("Dips: 6");
+        assertThat(words).doesNotContain("aria-label=\"Remove Fibre: linen\"").contains("Dips: 6");
         assertThat(numbers(words)).contains("V24-006");
     }
 

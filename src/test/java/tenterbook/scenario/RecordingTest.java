@@ -74,7 +74,7 @@ class RecordingTest extends Scenario {
         String changed = saved(piece + "/edit", "version", "1", "title", "Maré alta");
         assertThat(client.get(changed).words()).contains("Maré alta");
         String history = saved(piece + "/withdraw");
-        assertThat(client.get(history).words()).contains("History of piece " + name);
+        assertThat(client.get(history).words()).contains("Saved versions of piece " + name);
         assertThat(client.get(saved("/history/piece/" + encoded(name) + "/bring-back", "version", "1"))
                         .words())
                 .contains("Maré");

@@ -207,7 +207,7 @@ class StoredPaperTest extends Scenario {
             assertThat(answer.status()).as(page).isEqualTo(200);
             assertThat(answer.words())
                     .contains("was erased on request", "V24-001")
-                    .doesNotContain("Almorena", "The same again", "Print it again");
+                    .doesNotContain("Almorena", "Reprint unchanged", "Print it again");
         }
         assertThat(file(document)).doesNotExist();
         assertThat(paper("paper-1").pdf()).isNull();

@@ -124,7 +124,7 @@ class StoryTest {
         assertThat(page.locator("#f-width-read")).containsText("112");
         String number = page.getByLabel("Number").inputValue();
         assertThat(number).matches("V\\d\\d-\\d{3}");
-        page.getByLabel("Record that later").check();
+        page.getByLabel("Add later").check();
         button("Record this piece").click();
 
         assertThat(page.locator("h1")).containsText("Outono");
@@ -133,7 +133,7 @@ class StoryTest {
         // Pale rounds on brown: cloth and backdrop, or all cloth? The program does not guess; a person says so.
         assertThat(page.locator(".particulars")).containsText("The edge of the cloth was not found");
         link("outlines the cloth").click();
-        button("All of the picture is cloth").click();
+        button("The whole picture is cloth").click();
         assertThat(page.locator("#cloth")).containsText("A person outlined the cloth");
         go("/pieces/" + number);
         assertThat(page.locator(".swatches").first()).containsText("L*a*b*");
@@ -150,11 +150,12 @@ class StoryTest {
         button("Add a fold").click();
         page.getByLabel("Folded").selectOption("accordion");
         page.getByLabel("Panels").fill("8");
-        page.getByLabel("Shortening the").selectOption("length");
+        page.getByLabel("Side made shorter").selectOption("length");
         button("Add a step").click();
-        page.getByLabel("Work").selectOption("bath");
-        button("Add what went in, step 1").click();
-        page.getByLabel("What went in").selectOption(new com.microsoft.playwright.options.SelectOption().setIndex(1));
+        page.getByLabel("Kind of step").selectOption("bath");
+        button("Add an ingredient, step 1").click();
+        page.getByLabel("Ingredient", new Page.GetByLabelOptions().setExact(true))
+                .selectOption(new com.microsoft.playwright.options.SelectOption().setIndex(1));
         page.getByLabel("% WOF").fill("50");
         // 1.37 m × 1.12 m × 45 g/m² = 69.05 g of cloth; half of it is 34.5 g.
         assertThat(page.locator("#figures")).containsText("69");
@@ -187,7 +188,7 @@ class StoryTest {
         go("/");
         page.locator(".cloth a.hang", new Page.LocatorOptions().setHasText("V24-003"))
                 .click();
-        link("Print its tag").click();
+        link("Print hang tag").click();
         assertThat(page.locator(".preview img")).isVisible();
         context.waitForPage(() -> button("Make the PDF").click());
         page.waitForCondition(() -> studio.wiring().archive().ledger().count(Kinds.ISSUED_PAPER) == before + 1);
@@ -269,7 +270,7 @@ class StoryTest {
         page.reload();
         assertThat(title).hasValue("Half a thought");
         assertThat(page.locator(".draft-note")).containsText("not saved");
-        button("Put it aside and start afresh").click();
+        button("Set it aside and start again").click();
         assertThat(title).hasValue("");
     }
 
@@ -281,7 +282,7 @@ class StoryTest {
         assertThat(page.locator("[data-kept]")).containsText("Typing kept");
         page.reload();
         assertThat(title).hasValue("藍".repeat(12_000));
-        button("Put it aside and start afresh").click();
+        button("Set it aside and start again").click();
         assertThat(title).hasValue("");
     }
 
@@ -305,7 +306,7 @@ class StoryTest {
         page.getByLabel("Title", new Page.GetByLabelOptions().setExact(true)).fill("A slip of the hand");
         button("Save V24-006").click();
         assertThat(page.locator("h1")).containsText("A slip of the hand");
-        link("History").click();
+        link("Saved versions").click();
         assertThat(page.locator(".differences").first()).containsText("A slip of the hand");
         page.locator(".versions li").nth(1).getByRole(AriaRole.BUTTON).click();
         assertThat(page.locator(".said")).containsText("is back");
@@ -324,7 +325,7 @@ class StoryTest {
         page.mouse().move(box.x + box.width * 0.6, box.y + box.height * 0.5);
         page.mouse().up();
         assertThat(page.locator("#left")).hasValue(Pattern.compile("(39|40)\\.\\d"));
-        page.getByLabel("It is the").selectOption("local colour");
+        page.getByLabel("Part of the dyeing").selectOption("local colour");
         page.getByLabel("Your name for it").fill("tide mark");
         button("Measure and name").click();
         assertThat(page.locator(".said")).containsText("local colour");
@@ -348,7 +349,7 @@ class StoryTest {
     void theFirstThingTheKeyboardReachesLeadsToThePage() {
         go("/");
         page.keyboard().press("Tab");
-        assertThat(link("To the page")).isFocused();
+        assertThat(link("Skip to content")).isFocused();
         page.keyboard().press("Enter");
         assertThat(page.locator("main")).isFocused();
     }

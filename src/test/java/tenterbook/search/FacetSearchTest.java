@@ -177,7 +177,7 @@ class FacetSearchTest {
                     assertThat(result.facets().stream()
                                     .flatMap(group -> group.counts().stream())
                                     .filter(FacetCount::chosen))
-                            .containsExactly(new FacetCount("not-said", "not said", 1, true));
+                            .containsExactly(new FacetCount("not-said", "not recorded", 1, true));
                     assertThat(result.hits().get(0).card().category()).isNull();
                     assertThat(result.hits().get(0).card().status()).isNull();
                 }

@@ -33,7 +33,7 @@ public final class FacetValues {
         return plain;
     }
 
-    /** As people read it; 'not said' where nothing is recorded. */
+    /** As people read it; 'not recorded' where nothing is recorded. */
     public static String label(@Nullable Enum<?> choice) {
         return choice == null ? NOT_RECORDED.inEnglish() : choice.toString();
     }

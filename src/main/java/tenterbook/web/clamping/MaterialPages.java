@@ -100,7 +100,7 @@ public final class MaterialPages {
         String id = ctx.pathParam("id");
         Lot lot = site.saved(Kinds.LOT, id).record();
         List<FactLine> facts = new ArrayList<>();
-        facts.add(new FactLine(w("material.used-as"), lot.role().toString()));
+        facts.add(new FactLine(w("material.used-as"), w(lot.role())));
         facts.add(new FactLine(w("material.source"), FactLine.or(lot.source())));
         facts.add(new FactLine(w("material.organism-or-formula"), FactLine.or(lot.organism())));
         facts.add(new FactLine(w("material.part"), FactLine.or(lot.part())));
@@ -117,7 +117,7 @@ public final class MaterialPages {
             default -> "/?q=";
         };
         search += Address.encoded(lot.name());
-        show(ctx, RecordView.of(site, Kinds.LOT.key(id), lot.role().toString(), lot.title(), facts, search));
+        show(ctx, RecordView.of(site, Kinds.LOT.key(id), w(lot.role()), lot.title(), facts, search));
     }
 
     private void show(Context ctx, RecordView view) {

@@ -77,8 +77,7 @@ public record ColourBand(List<Swatch> swatches, boolean named, boolean calibrate
         double left = 0;
         for (PieceColour each : widest) {
             double share = width(each) / sum;
-            String name =
-                    each.name().isEmpty() && each.role() != null ? each.role().toString() : each.name();
+            String name = each.name().isEmpty() && each.role() != null ? Words.w(each.role()) : each.name();
             swatches.add(swatch(each.colour(), name, share, left));
             left += share;
         }

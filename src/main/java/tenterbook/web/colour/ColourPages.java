@@ -205,7 +205,7 @@ public final class ColourPages {
                 card.number(),
                 card.title(),
                 ColourBand.swatch(lab, band.called(), 1, 0),
-                band.role() == null ? w("colour.of-the-cloth") : band.role().toString(),
+                band.role() == null ? w("colour.of-the-cloth") : w(band.role()),
                 band.role() == null,
                 across(lab.a()),
                 100 - across(lab.b()),

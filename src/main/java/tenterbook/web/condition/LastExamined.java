@@ -39,7 +39,7 @@ public final class LastExamined {
     private static FactLine report(Examination last, LocalDate today) {
         String seen =
                 last.present().stream().map(each -> each.what()).distinct().collect(Collectors.joining(", "));
-        String state = last.overall() == null ? "" : last.overall().toString();
+        String state = last.overall() == null ? "" : w(last.overall());
         return new FactLine(
                 label(), w(last.when()), joined("; ", joined(": ", state, seen), doubt(last.when(), today)));
     }

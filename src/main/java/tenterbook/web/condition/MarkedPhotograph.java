@@ -1,5 +1,7 @@
 package tenterbook.web.condition;
 
+import static tenterbook.web.page.Words.w;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -72,10 +74,7 @@ public record MarkedPhotograph(
     static List<MarkedPhotograph> of(Examination examination, Function<Digest, Optional<Photo>> files) {
         List<Unmarked> photos = new ArrayList<>();
         for (ExaminedPhoto photo : examination.photos()) {
-            photos.add(new Unmarked(
-                    photo.photo().hex(),
-                    photo.view() == null ? "" : photo.view().toString(),
-                    photo.caption()));
+            photos.add(new Unmarked(photo.photo().hex(), photo.view() == null ? "" : w(photo.view()), photo.caption()));
         }
         return plates(photos, files, digest -> {
             List<Mark> marks = new ArrayList<>();

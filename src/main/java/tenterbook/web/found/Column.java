@@ -19,6 +19,7 @@ import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.search.query.Order;
 import tenterbook.words.Message;
+import tenterbook.words.Worded;
 
 /** What a table, a comparison and a file can show of a piece. What several records are needed for comes from {@link PieceFacts}. */
 public enum Column {
@@ -26,7 +27,7 @@ public enum Column {
     TITLE("title", each -> Cell.of(piece(each).title())),
     OTHER_TITLE("other-title", each -> Cell.of(piece(each).otherTitle())),
     CATEGORY("category", each -> word(piece(each).category())),
-    STATUS("status", each -> Cell.of(each.facts().whereabouts().statusInWords())),
+    STATUS("status", each -> word(each.facts().whereabouts().status())),
     HOLDER("holder", each -> Cell.of(each.facts().holder().map(Party::title).orElse(""))),
     PLACE("place", each -> Cell.of(piece(each).place())),
     BOARD("board", each -> Cell.several(Derived.boards(each.facts()))),
@@ -76,8 +77,8 @@ public enum Column {
         return subject.facts().piece();
     }
 
-    private static Cell word(@Nullable Enum<?> choice) {
-        return Cell.of(choice == null ? "" : choice.toString());
+    private static Cell word(@Nullable Worded choice) {
+        return Cell.of(choice == null ? "" : w(choice));
     }
 
     private static List<String> lots(PieceFacts facts, Role role) {

@@ -168,7 +168,7 @@ public record ComparedPieces(
         subjects.forEach(each -> each.facts().colours().named().forEach(colour -> roles.add(colour.role())));
         List<ColourRow> rows = new ArrayList<>();
         roles.forEach(role -> rows.add(colour(
-                role.toString(),
+                w(role),
                 subjects.stream().map(each -> named(each.facts(), role)).toList())));
         rows.add(colour(
                 w("found.compared.main-colour"),

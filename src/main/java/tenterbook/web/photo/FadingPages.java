@@ -158,7 +158,7 @@ public final class FadingPages {
                 regions.add(new Region(region.corners().stream()
                         .map(corner -> new Region.Corner(corner.across(), corner.down()))
                         .toList()));
-                names.add(region.name().isEmpty() ? region.role().toString() : region.role() + ", " + region.name());
+                names.add(region.name().isEmpty() ? w(region.role()) : w(region.role()) + ", " + region.name());
             }
         }
         if (regions.isEmpty()) {

@@ -78,7 +78,7 @@ public record PieceView(
     /** A photograph with what is known of its file. */
     public record ShownPhoto(PiecePhoto of, Photo photo) {
         public String alt(String title) {
-            return of.caption().isEmpty() ? w("plates.alt", "photograph", of.shows(), "piece", title) : of.caption();
+            return of.caption().isEmpty() ? w("plates.alt", "photograph", of.shown(), "piece", title) : of.caption();
         }
     }
 
@@ -134,10 +134,7 @@ public record PieceView(
                     .filter(clamping -> clamping.id().equals(made.clamping()))
                     .findFirst()
                     .ifPresent(clamping -> dyeings.add(new Dyeing(
-                            state,
-                            made.layers().toString(),
-                            made.note(),
-                            ClampingView.of(site.archive(), clamping, 0))));
+                            state, w(made.layers()), made.note(), ClampingView.of(site.archive(), clamping, 0))));
         }
         return dyeings;
     }
@@ -154,7 +151,7 @@ public record PieceView(
         Whereabouts now = of.whereabouts();
         facts.add(new FactLine(
                 w("piece-form.status"),
-                FactLine.or(now.statusInWords()),
+                FactLine.or(now.status()),
                 now.disagreement().or(now::statusFrom).map(Words::w).orElse("")));
         facts.add(new FactLine(
                 w("piece-form.held-by"),

@@ -4,7 +4,6 @@ import static tenterbook.web.page.Words.w;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -62,8 +61,11 @@ public final class SearchLinks {
                     continue;
                 }
                 PieceQuery next = count.chosen() ? query.without(of, count.value()) : query.with(of, count.value());
-                values.add(
-                        new Link(count.label(), address("/", next), Integer.toString(count.count()), count.chosen()));
+                values.add(new Link(
+                        FacetLabels.of(of, count),
+                        address("/", next),
+                        Integer.toString(count.count()),
+                        count.chosen()));
             }
             boolean open = values.stream().anyMatch(Link::chosen) || OPEN_AT_FIRST.contains(of);
             groups.add(new Group(w(of.label()), values, open));
@@ -113,22 +115,14 @@ public final class SearchLinks {
         throw new IllegalStateException("The index counts a facet of no known name: " + name);
     }
 
-    private static String shown(Facet facet, String value) {
-        int colon = value.indexOf(':');
-        return facet.equals(TagFacet.TAG) && colon > 0
-                ? value.substring(0, colon).toUpperCase(Locale.ROOT) + ", "
-                        + value.substring(colon + 1).replace('-', ' ')
-                : value;
-    }
-
     static List<Link> chosen(PieceQuery query) {
         List<Link> links = new ArrayList<>();
         if (!query.text().isEmpty()) {
             links.add(Link.without(w("pieces.chosen.text", "text", query.text()), query.withText("")));
         }
         query.chosen()
-                .forEach((facet, values) -> values.forEach(value -> links.add(
-                        Link.without(w(facet.label()) + ": " + shown(facet, value), query.without(facet, value)))));
+                .forEach((facet, values) -> values.forEach(value -> links.add(Link.without(
+                        w(facet.label()) + ": " + FacetLabels.of(facet, value, value), query.without(facet, value)))));
         range(links, "pieces.chosen.dips", query.dips(), query.withDips(null));
         range(links, "pieces.chosen.length", query.lengthCm(), query.withLengthCm(null));
         range(links, "pieces.chosen.width", query.widthCm(), query.withWidthCm(null));
@@ -163,8 +157,8 @@ public final class SearchLinks {
         List<Link> all = new ArrayList<>();
         understood.forEach(each -> all.add(withoutOne(w(each.label()), query.withText(each.without()))));
         query.chosen()
-                .forEach((facet, values) -> values.forEach(value -> all.add(
-                        withoutOne(w(facet.label()) + ": " + shown(facet, value), query.without(facet, value)))));
+                .forEach((facet, values) -> values.forEach(value -> all.add(withoutOne(
+                        w(facet.label()) + ": " + FacetLabels.of(facet, value, value), query.without(facet, value)))));
         return all.size() < 2
                 ? List.of()
                 : all.stream()
@@ -199,14 +193,14 @@ public final class SearchLinks {
         }
         String near = Stream.concat(
                         colours.anywhere().stream()
-                                .map(colour -> w("pieces.chosen.near", "colour", ColourWords.of(colour))),
+                                .map(colour -> w("pieces.chosen.near", "colour", ColourWords.name(colour))),
                         colours.regions().entrySet().stream()
                                 .map(part -> w(
                                         "pieces.chosen.part-near",
                                         "part",
                                         part.getKey(),
                                         "colour",
-                                        ColourWords.of(part.getValue()))))
+                                        ColourWords.name(part.getValue()))))
                 .collect(Collectors.joining(", "));
         return colours.picture() ? near + ", " + w("pieces.chosen.picture") : near;
     }

@@ -18,7 +18,7 @@ import tenterbook.words.Message;
 /** The state of the hang tags of pieces, as a facet of the search. */
 public final class TagFacet implements OutsideFacets {
     /** For a piece whose tag is not current, for any reason. */
-    private static final String LACKING = "lacking";
+    static final String LACKING = "lacking";
 
     /**
      * The hang tag by market, as in {@code us:current}, {@code us:out-of-date}, {@code us:none-printed} and {@code
@@ -41,7 +41,7 @@ public final class TagFacet implements OutsideFacets {
     }
 
     /** As in {@code out-of-date}. */
-    private static String word(HangTagStatus.State state) {
+    static String word(HangTagStatus.State state) {
         return state.toString().replace(' ', '-');
     }
 

@@ -10,6 +10,7 @@ import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
 import tenterbook.material.Lot;
 import tenterbook.web.Site;
+import tenterbook.words.Worded;
 
 /** What the drop-down fields of forms offer. */
 public final class Choices {
@@ -20,8 +21,7 @@ public final class Choices {
 
     public static List<Choice> words(Object[] words) {
         return Arrays.stream(words)
-                .map(Object::toString)
-                .map(word -> new Choice(word, word))
+                .map(word -> new Choice(word.toString(), word instanceof Worded worded ? w(worded) : word.toString()))
                 .toList();
     }
 
@@ -53,7 +53,7 @@ public final class Choices {
         return site.ledger().all(Kinds.LOT).stream()
                 .map(saved -> saved.record())
                 .sorted(java.util.Comparator.comparing(Lot::role).thenComparing(Lot::name))
-                .map(lot -> new Choice(lot.id().value(), "%s (%s, %s)".formatted(lot.title(), lot.role(), lot.id())))
+                .map(lot -> new Choice(lot.id().value(), "%s (%s, %s)".formatted(lot.title(), w(lot.role()), lot.id())))
                 .toList();
     }
 

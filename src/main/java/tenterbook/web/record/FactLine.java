@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Basis;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
+import tenterbook.words.Worded;
 
 /**
  * A line of a record as a page shows it.
@@ -30,8 +31,8 @@ public record FactLine(String label, String text, String also) {
     }
 
     /** The word of a choice. */
-    public static String or(@Nullable Enum<?> choice) {
-        return choice == null ? notRecorded() : choice.toString();
+    public static String or(@Nullable Worded choice) {
+        return choice == null ? notRecorded() : w(choice);
     }
 
     public boolean recorded() {
@@ -40,7 +41,7 @@ public record FactLine(String label, String text, String also) {
 
     /** As entered, with both systems of units beside it. */
     public static FactLine of(String label, Quantity quantity) {
-        return new FactLine(label, QuantityWords.entered(quantity), also(quantity));
+        return new FactLine(label, w(QuantityWords.asEntered(quantity)), also(quantity));
     }
 
     /** As in '180 cm · 70.9 in, measured'; empty where there is nothing to add. */
@@ -50,10 +51,14 @@ public record FactLine(String label, String text, String also) {
         }
         StringJoiner text = new StringJoiner(" · ");
         String entered = plain(quantity.entered());
-        QuantityWords.metric(quantity)
+        QuantityWords.inMetric(quantity)
+                .map(there -> w(QuantityWords.understood(there)))
                 .filter(metric -> !plain(metric).equals(entered))
                 .ifPresent(text::add);
-        QuantityWords.us(quantity).filter(us -> !plain(us).equals(entered)).ifPresent(text::add);
+        QuantityWords.inUs(quantity)
+                .map(there -> w(QuantityWords.understood(there)))
+                .filter(us -> !plain(us).equals(entered))
+                .ifPresent(text::add);
         String basis = quantity.basis() == Basis.UNKNOWN ? "" : w(quantity.basis());
         if (text.length() == 0) {
             return basis;

@@ -122,7 +122,7 @@ final class Failures {
 
     private void noPage(Context ctx) {
         NotFound none = new NotFound(Message.of("not-here.page", "path", ctx.path()));
-        show(ctx, 404, w("failure.not-in-this-archive"), Words.sentence(none));
+        show(ctx, 404, w("failure.no-such-page"), Words.sentence(none));
     }
 
     /** @param sent whether a form was sent, whose typing is kept */

@@ -17,6 +17,7 @@ import tenterbook.web.condition.ConditionReportPages;
 import tenterbook.web.condition.ExaminationPages;
 import tenterbook.web.found.ComparePages;
 import tenterbook.web.found.FoundFile;
+import tenterbook.web.page.LanguageChoice;
 import tenterbook.web.photo.ArrivalPages;
 import tenterbook.web.photo.CalibrationPages;
 import tenterbook.web.photo.ClothPages;
@@ -110,6 +111,7 @@ final class Pages {
         new SheetPages(site).routes(routes);
         new StudioPages(site).routes(routes);
         new OwnWordsPages(site).routes(routes);
+        LanguageChoice.routes(routes);
         new HistoryPages(site).routes(routes);
         new WorkPages(site).routes(routes);
         new DraftPages(site).routes(routes);

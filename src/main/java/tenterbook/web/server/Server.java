@@ -12,6 +12,7 @@ import java.util.Map;
 import tenterbook.imaging.Originals;
 import tenterbook.web.Site;
 import tenterbook.web.form.FormEncoding;
+import tenterbook.web.page.LanguageChoice;
 import tenterbook.web.page.Words;
 import tenterbook.web.recognition.RunningRecognitions;
 
@@ -92,7 +93,7 @@ public final class Server implements AutoCloseable {
         }
         config.staticFiles.enableWebjars();
         RoutesConfig routes = config.routes;
-        routes.before(ctx -> Words.writeFor(site.archive()::conventions));
+        routes.before(ctx -> Words.writeFor(() -> site.archive().conventions().in(LanguageChoice.of(ctx))));
         routes.before(Guard::check);
         routes.before(ctx -> {
             if (Guard.changing(ctx)) {

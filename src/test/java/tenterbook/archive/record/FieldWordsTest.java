@@ -51,6 +51,6 @@ class FieldWordsTest {
                         .inEnglish())
                 .isEqualTo("step 2, liquor ratio");
         assertThat(FieldWords.path(PieceRecord.PIECE, "length.basis").inEnglish())
-                .isEqualTo("length, how it is known");
+                .isEqualTo("length, measured or estimated");
     }
 }

@@ -270,7 +270,7 @@ class NewcomerQuestionsTest {
         assertThat(read("which pieces can I sell").words().empty()).isTrue();
         assertThat(offers("show me silk for sale"))
                 .containsExactly(
-                        "Status: in stock or second or Status: consigned | show me silk for sale or consigned");
+                        "Status: in stock or seconds quality or Status: consigned | show me silk for sale or consigned");
     }
 
     @Test
