@@ -67,6 +67,8 @@ public final class Denial<T> {
                     PieceFacts.class, "denial.photograph-of-today")
             .but("a photograph of its present state", facts -> !facts.pictures().isEmpty());
 
+    public static final Denial<PhotographScale> NO_SCALE = new Denial<>(PhotographScale.class, "denial.scale")
+            .but("an outline of the cloth that agrees with the recorded size", PhotographScale::known);
     public static final Denial<PieceFacts> NO_PICTURE_TO_KNOW_IT_BY = new Denial<>(
                     PieceFacts.class, "denial.picture-to-know-it-by")
             .but("a photograph of its present state", facts -> !facts.pictures().isEmpty());

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.board.BoardId;
@@ -32,6 +31,7 @@ import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.dip.DipTally;
 import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * A piece with all records about it, and the facts derived from them. Missing records are left out. Facts are computed when
@@ -86,9 +86,12 @@ public record PieceFacts(
 
     /** Distinguishing features: those recorded, its faults, and what the last report saw; empty where there are none. */
     public String features() {
-        return Stream.of(piece.particulars().features(), condition().features())
-                .filter(text -> !text.isEmpty())
-                .collect(Collectors.joining("; "));
+        String recorded = piece.particulars().features();
+        String seen = condition().features();
+        if (recorded.isEmpty() || seen.isEmpty()) {
+            return recorded + seen;
+        }
+        return recorded.matches("(?s).*[.!?]") ? recorded + " " + Written.capital(seen) : recorded + "; " + seen;
     }
 
     public Whereabouts whereabouts() {
