@@ -26,6 +26,8 @@ import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.Studio;
+import tenterbook.piece.agreement.AgreedPiece;
+import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
@@ -41,6 +43,7 @@ import tenterbook.words.Written;
  * @param clampings those it passed through, in order
  * @param seen the cloth on the photographs whose colours count; looked for when it is asked for
  * @param examinations earliest first
+ * @param agreements that name it, earliest first; read when they are asked for
  * @param recorded when its first revision was written; null where not read, because it has a date of its own
  */
 public record PieceFacts(
@@ -54,6 +57,7 @@ public record PieceFacts(
         Map<Digest, Photo> photos,
         Supplier<Map<Digest, SeenCloth>> seen,
         List<Examination> examinations,
+        Supplier<List<Agreement>> agreements,
         @Nullable Instant recorded) {
     /** Views of the piece itself, best first. */
     private static final List<PhotoRole> OF_THE_PIECE = List.of(
@@ -92,6 +96,14 @@ public record PieceFacts(
             return recorded + seen;
         }
         return recorded.matches("(?s).*[.!?]") ? recorded + " " + Written.capital(seen) : recorded + "; " + seen;
+    }
+
+    /** Whether a loan or consignment states a value for it, with whomever. */
+    public boolean valueAgreed() {
+        return agreements.get().stream()
+                .flatMap(agreement -> agreement.piece(piece.number()).stream())
+                .map(AgreedPiece::value)
+                .anyMatch(Objects::nonNull);
     }
 
     public Whereabouts whereabouts() {
