@@ -99,7 +99,7 @@ class NegativeSentencesTest {
 
     /** Says what the paper shows and what not, of no piece in particular. */
     private static final Set<String> ABOUT_THE_PAPER =
-            Set.of("document.certificate.what-it-shows", "document.condition.standard", "document.insurance.values");
+            Set.of("document.certificate.ask-for-a-copy", "document.condition.standard", "document.insurance.values");
 
     @Test
     void eachSentenceThatDeniesARecordIsListed() throws IOException {

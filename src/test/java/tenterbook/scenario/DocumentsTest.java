@@ -201,7 +201,8 @@ class DocumentsTest extends Scenario {
 
         assertThat(checked("proof.json", whole).words())
                 .contains("The proof proof.json holds", "piece V24-001, version 1, saved", "what was recorded is true");
-        assertThat(checked("proof.json", whole.replaceFirst("Figueira", "Figueirb")).words())
+        assertThat(checked("proof.json", whole.replaceFirst("Figueira", "Figueirb"))
+                        .words())
                 .contains("does not hold", "the public part of revision", "does not give its digest: it was changed");
         assertThat(checked("odd.json", "soup").words()).contains("odd.json", "is no whole proof");
         assertThat(checked("empty.json", "").status()).isEqualTo(400);
