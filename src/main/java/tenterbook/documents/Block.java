@@ -2,6 +2,7 @@ package tenterbook.documents;
 
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import tenterbook.facts.PieceColour;
 import tenterbook.measure.Digest;
 import tenterbook.measure.NumberWords;
@@ -106,6 +107,8 @@ public sealed interface Block {
 
     /** How much of the page a photograph takes. Neighbours that are halves or thirds stand side by side. */
     enum Extent {
+        /** Half the height of the page's text, with thirds beside it where there is room. */
+        LARGE,
         WHOLE,
         HALF,
         THIRD
@@ -162,12 +165,39 @@ public sealed interface Block {
     }
 
     /**
+     * A bar below a photograph.
+     *
+     * @param part its length as a part of the picture's width, above 0 and at most 1
+     * @param length of the piece that the bar stands for, as in '20 cm'
+     */
+    record ScaleBar(double part, String length) {
+        public ScaleBar {
+            length = Block.line(length);
+            if (!(part > 0 && part <= 1)) {
+                throw Refusal.of("document.refused.scale", "part", NumberWords.plain(part));
+            }
+        }
+    }
+
+    /**
      * A photograph.
      *
      * @param instead text alternative
      * @param caption below it; may be empty
+     * @param scale drawn below it; null for none
      */
-    record Photograph(Digest photo, Extent extent, String instead, String caption, List<Mark> marks) implements Block {
+    record Photograph(
+            Digest photo,
+            Extent extent,
+            String instead,
+            String caption,
+            List<Mark> marks,
+            @Nullable ScaleBar scale) implements Block {
+        /** Without a scale. */
+        public Photograph(Digest photo, Extent extent, String instead, String caption, List<Mark> marks) {
+            this(photo, extent, instead, caption, marks, null);
+        }
+
         public Photograph {
             Objects.requireNonNull(photo, "A photograph is named by the digest of its file");
             extent = extent == null ? Extent.WHOLE : extent;

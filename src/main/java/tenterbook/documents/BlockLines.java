@@ -103,6 +103,9 @@ final class BlockLines {
     private static void photograph(Block.Photograph photo, List<Line> lines) {
         lines.add(line("photograph", photo.caption(), digest(photo.photo()), word(photo.extent())));
         lines.add(line("instead", photo.instead()));
+        if (photo.scale() != null) {
+            lines.add(line("scale", photo.scale().length(), photo.scale().part()));
+        }
         photo.marks()
                 .forEach(mark -> lines.add(
                         mark.area()
@@ -162,13 +165,7 @@ final class BlockLines {
             case "list" -> new Block.Items(basis[0].equals("numbered"), texts("item"));
             case "facts" -> new Block.Facts(facts());
             case "table" -> table();
-            case "photograph" ->
-                new Block.Photograph(
-                        digest(basis[0]),
-                        Block.Extent.valueOf(basis[1].toUpperCase(Locale.ROOT)),
-                        one("instead"),
-                        first.text(),
-                        marks());
+            case "photograph" -> photograph(first.text(), basis);
             case "entry" -> new Block.Entry(digest(basis[0]), one("instead"), first.text(), facts());
             case "palette" -> new Block.Palette(colours());
             case "signatures" -> new Block.Signatures(texts("signature"));
@@ -180,6 +177,18 @@ final class BlockLines {
             case "new-page" -> new Block.NewPage();
             default -> throw Refusal.of("document.refused.line-unknown", "kind", first.part());
         };
+    }
+
+    private Block.Photograph photograph(String caption, String[] basis) {
+        Digest photo = digest(basis[0]);
+        Block.Extent extent = Block.Extent.valueOf(basis[1].toUpperCase(Locale.ROOT));
+        String instead = one("instead");
+        Block.ScaleBar scale = null;
+        if (next("scale")) {
+            Line bar = lines.get(at++);
+            scale = new Block.ScaleBar(Double.parseDouble(bar.basis()), bar.text());
+        }
+        return new Block.Photograph(photo, extent, instead, caption, marks(), scale);
     }
 
     private boolean next(String part) {

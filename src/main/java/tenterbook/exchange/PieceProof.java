@@ -31,7 +31,8 @@ import tenterbook.words.Message;
  * One piece's history as a file that anyone can check without this program, and that has nothing else of the archive: the whole
  * chain as digests, and the texts of this piece's revisions that give some of them.
  *
- * <p>The file is JSON with one thing on each line: {@code earlier} lists what the first revision of format 2 commits to, {@code
+ * <p>The file is JSON with one thing on each line: {@code about} says how to check it and what follows, {@code not_shown} what does
+ * not, {@code earlier} lists what the first revision of format 2 commits to, {@code
  * chain} what each hash of format 2 covers, {@code parts} the texts that are shown, each of which gives a digest (of an earlier
  * revision whose private part is shown, first the {@code link} that has the private digest), and {@code sha256} covers all
  * bytes before its line. {@link ProofCheck} says what follows from it and what does not.
@@ -44,6 +45,17 @@ public final class PieceProof {
         /** Holders, prices, notes, authors. */
         PRIVATE_PARTS
     }
+
+    /** How to check the file, for someone who has nothing else. */
+    private static final List<Message> ABOUT = List.of(
+            Message.of("exchange.proof.about.what"),
+            Message.of("exchange.proof.about.sum"),
+            Message.of("exchange.proof.about.earlier"),
+            Message.of("exchange.proof.about.chain"),
+            Message.of("exchange.proof.about.end"),
+            Message.of("exchange.proof.about.parts"),
+            Message.of("exchange.proof.about.versions"),
+            Message.of("exchange.proof.about.shows"));
 
     private static final int PAGE = 500;
     private final Archive archive;
@@ -121,7 +133,11 @@ public final class PieceProof {
                 new DigestOutputStream(Files.newOutputStream(file, StandardOpenOption.CREATE_NEW), sum),
                 StandardCharsets.UTF_8))) {
             Revision end = archive.ledger().after(last - 1, 1).get(0);
-            out.write("{\n\"proof\":1,\n\"piece\":%s,\n\"end_sequence\":%d,\n\"end_hash\":\"%s\",\n\"earlier\":["
+            out.write("{\n\"proof\":1,\n\"about\":[");
+            texts(ABOUT, out);
+            out.write("\n],\n\"not_shown\":[");
+            texts(ProofCheck.NOT_SHOWN, out);
+            out.write("\n],\n\"piece\":%s,\n\"end_sequence\":%d,\n\"end_hash\":\"%s\",\n\"earlier\":["
                     .formatted(TextNode.valueOf(number), last, end.hash()));
             Lines earlier = new Lines(out);
             each(last, (revision, part) -> {
@@ -146,6 +162,13 @@ public final class PieceProof {
             out.write("\n],\n");
             out.flush();
             out.write("\"sha256\":\"%s\"\n}\n".formatted(Digest.of(sum)));
+        }
+    }
+
+    private static void texts(List<Message> texts, Writer out) throws IOException {
+        Lines lines = new Lines(out);
+        for (Message text : texts) {
+            lines.add(TextNode.valueOf(text.inEnglish()).toString());
         }
     }
 

@@ -33,15 +33,15 @@ final class ConditionSentences {
                 condition.since().stream().map(ConditionSentences::happened).collect(Collectors.joining("; "));
         return joined(
                 " ",
-                stop(looked),
-                stop(
+                Written.stop(looked),
+                Written.stop(
                         condition.lastLooked().isPresent()
                                 ? Message.of("facts.since-then", "later", later).inEnglish()
                                 : Written.capital(later)));
     }
 
     private static String faults(List<Fault> faults) {
-        return stop(
+        return Written.stop(
                 Written.capital(faults.stream().map(ConditionSentences::words).collect(Collectors.joining("; "))));
     }
 
@@ -84,7 +84,7 @@ final class ConditionSentences {
     private static String noted(Event note) {
         return (note.note().isEmpty()
                         ? Message.of("facts.examined-only", "day", day(note.when()))
-                        : Message.of("facts.examined", "day", day(note.when()), "found", stop(note.note())))
+                        : Message.of("facts.examined", "day", day(note.when()), "found", Written.stop(note.note())))
                 .inEnglish();
     }
 
@@ -95,9 +95,9 @@ final class ConditionSentences {
         boolean listed = !last.present().isEmpty() && !seen.isEmpty();
         String found = joined(
                 " ",
-                stop(overall),
-                stop(last.summary()),
-                stop(listed ? Message.of("facts.seen", "seen", seen).inEnglish() : seen));
+                Written.stop(overall),
+                Written.stop(last.summary()),
+                Written.stop(listed ? Message.of("facts.seen", "seen", seen).inEnglish() : seen));
         return Message.of("facts.examined", "day", day(last.when()), "found", found)
                 .inEnglish();
     }
@@ -124,9 +124,5 @@ final class ConditionSentences {
 
     private static String joined(String between, String... parts) {
         return Stream.of(parts).filter(part -> !part.isBlank()).collect(Collectors.joining(between));
-    }
-
-    private static String stop(String text) {
-        return text.isEmpty() || text.matches("(?s).*[.!?…]$") ? text : text + ".";
     }
 }

@@ -67,6 +67,8 @@ public final class Denial<T> {
                     PieceFacts.class, "denial.photograph-of-today")
             .but("a photograph of its present state", facts -> !facts.pictures().isEmpty());
 
+    public static final Denial<PhotographScale> NO_SCALE = new Denial<>(PhotographScale.class, "denial.scale")
+            .but("an outline of the cloth that agrees with the recorded size", PhotographScale::known);
     public static final Denial<PieceFacts> NO_PICTURE_TO_KNOW_IT_BY = new Denial<>(
                     PieceFacts.class, "denial.picture-to-know-it-by")
             .but("a photograph of its present state", facts -> !facts.pictures().isEmpty());
@@ -140,7 +142,8 @@ public final class Denial<T> {
                     "a price that was agreed for a loan or a consignment",
                     facts -> facts.piece().events().stream()
                             .anyMatch(event -> event.price() != null
-                                    && (event.kind() == EventKind.LENT || event.kind() == EventKind.CONSIGNED)));
+                                    && (event.kind() == EventKind.LENT || event.kind() == EventKind.CONSIGNED)))
+            .but("a value in an agreement with anybody", PieceFacts::valueAgreed);
     public static final Denial<String> NO_KIN = given("denial.kin");
     public static final Denial<String> NO_PLACE_OF_MAKING = given("denial.place-of-making");
     public static final Denial<String> NO_MAKER = given("denial.maker");
@@ -202,6 +205,11 @@ public final class Denial<T> {
                 .filter(each -> each.there.test(subject))
                 .map(Contradiction::fact)
                 .toList();
+    }
+
+    /** What contradicts it, in words. */
+    List<String> contradictions() {
+        return contradictions.stream().map(Contradiction::fact).toList();
     }
 
     /** Whether a text denies this, in upper or lower case. */

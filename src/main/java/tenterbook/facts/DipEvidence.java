@@ -73,7 +73,7 @@ public final class DipEvidence {
                 // Photographs and examinations have no dips, so they are not read.
                 of(new PieceFacts(
                                 studio, piece, made, Map.of(), cloths, lots, Map.of(), Map.of(), Map::of, List.of(),
-                                null))
+                                List::of, null))
                         .ifPresent(dyed::add);
             }
         }

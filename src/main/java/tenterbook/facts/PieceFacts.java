@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.board.BoardId;
@@ -27,11 +26,14 @@ import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.Studio;
+import tenterbook.piece.agreement.AgreedPiece;
+import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.condition.Examination;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.dip.DipTally;
 import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * A piece with all records about it, and the facts derived from them. Missing records are left out. Facts are computed when
@@ -41,6 +43,7 @@ import tenterbook.words.Message;
  * @param clampings those it passed through, in order
  * @param seen the cloth on the photographs whose colours count; looked for when it is asked for
  * @param examinations earliest first
+ * @param agreements that name it, earliest first; read when they are asked for
  * @param recorded when its first revision was written; null where not read, because it has a date of its own
  */
 public record PieceFacts(
@@ -54,6 +57,7 @@ public record PieceFacts(
         Map<Digest, Photo> photos,
         Supplier<Map<Digest, SeenCloth>> seen,
         List<Examination> examinations,
+        Supplier<List<Agreement>> agreements,
         @Nullable Instant recorded) {
     /** Views of the piece itself, best first. */
     private static final List<PhotoRole> OF_THE_PIECE = List.of(
@@ -86,9 +90,20 @@ public record PieceFacts(
 
     /** Distinguishing features: those recorded, its faults, and what the last report saw; empty where there are none. */
     public String features() {
-        return Stream.of(piece.particulars().features(), condition().features())
-                .filter(text -> !text.isEmpty())
-                .collect(Collectors.joining("; "));
+        String recorded = piece.particulars().features();
+        String seen = condition().features();
+        if (recorded.isEmpty() || seen.isEmpty()) {
+            return recorded + seen;
+        }
+        return recorded.matches("(?s).*[.!?]") ? recorded + " " + Written.capital(seen) : recorded + "; " + seen;
+    }
+
+    /** Whether a loan or consignment states a value for it, with whomever. */
+    public boolean valueAgreed() {
+        return agreements.get().stream()
+                .flatMap(agreement -> agreement.piece(piece.number()).stream())
+                .map(AgreedPiece::value)
+                .anyMatch(Objects::nonNull);
     }
 
     public Whereabouts whereabouts() {

@@ -157,6 +157,7 @@ public final class PieceReader {
                 photos,
                 () -> Colours.look(piece, photos, archive.cloths()::known),
                 examinations,
+                () -> archive.agreementsOf(piece.number()),
                 recorded);
     }
 

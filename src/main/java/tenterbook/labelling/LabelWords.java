@@ -26,6 +26,7 @@ import tenterbook.labelling.rule.RuleTable;
 import tenterbook.material.Role;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Studio;
+import tenterbook.piece.condition.Examination;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
@@ -105,7 +106,14 @@ public final class LabelWords {
             questions.addAll(rules.asked("words", words + " " + studio.careLine()));
         }
         care();
-        add(Part.CARE, studio.careLine());
+        add(
+                Part.CARE,
+                SameAdvice.without(
+                        studio.careLine(),
+                        lines.stream()
+                                .filter(line -> line.part() == Part.CARE)
+                                .map(Line::text)
+                                .toList()));
         colours.forEach(colour -> add(Part.COLOUR, colour.name()));
         if (request.content().priceShown() && piece.price() != null) {
             add(Part.PRICE, piece.price().toString());
@@ -155,15 +163,21 @@ public final class LabelWords {
         add(Part.DYES, Denial.NO_DYE_LOTS.unless(facts, () -> lots(Role.DYE, "label.dyed-with", "dyes")));
         add(Part.DYES, lots(Role.MORDANT, "label.mordanted-with", "mordants"));
         add(Part.MADE, made(Integer.MAX_VALUE));
-        add(Part.CONDITION, Written.capital(facts.condition().inWords()));
+        add(Part.CONDITION, Written.stop(Written.capital(facts.condition().inWords())));
+        String light = facts.condition().last().map(Examination::light).orElse("");
+        String measured = ExaminationLight.measured(light);
+        if (!measured.isEmpty()) {
+            add(
+                    Part.CONDITION,
+                    Message.of("label.light-when-examined", "measured", measured)
+                            .inEnglish());
+        }
         add(
                 Part.ADVICE,
                 Message.of("label.light-with-reason", "caution", LightAdvice.caution(facts))
                         .inEnglish());
-        facts.condition().last().ifPresent(last -> {
-            add(Part.ADVICE, last.light());
-            add(Part.ADVICE, last.handling());
-        });
+        add(Part.ADVICE, ExaminationLight.advice(light));
+        facts.condition().last().ifPresent(last -> add(Part.ADVICE, last.handling()));
         if (!piece.particulars().residues().isEmpty()) {
             add(
                     Part.ADVICE,

@@ -7,7 +7,8 @@ import tenterbook.words.Written;
 
 /**
  * Numbers as people read them: the reader's decimal mark, no grouping marks, an en dash between the ends of a range, and a
- * space before the percent sign (ISO 80000-1:2022, 6.5 and 7.3.2; SI Brochure, 9th edition, 5.4.7; from memory).
+ * space before the percent sign (ISO 80000-1:2022, 6.5 and 7.3.2; SI Brochure, 9th edition, 5.4.7; from memory). Contents on labels
+ * alone follow the law of their market instead, as {@code label/*.json} states it.
  */
 public final class NumberWords {
     private NumberWords() {}
@@ -37,17 +38,11 @@ public final class NumberWords {
         }
     }
 
-    private record Percent(Written number, PercentSign sign) implements Written {
+    private record Percent(Written number) implements Written {
         @Override
         public String in(Conventions conventions) {
-            return number.in(conventions) + (sign == PercentSign.CLOSED_UP ? "" : UNIT_SPACE) + "%";
+            return number.in(conventions) + UNIT_SPACE + Unit.PERCENT.symbol();
         }
-    }
-
-    /** Label rules of some markets print the sign without a space. */
-    public enum PercentSign {
-        SPACED,
-        CLOSED_UP
     }
 
     /** With this many decimals, halves away from zero; a number that rounds to zero has no sign. */
@@ -83,20 +78,16 @@ public final class NumberWords {
 
     /** '44 %', of a number that is in percent. */
     public static Written percent(Written number) {
-        return new Percent(number, PercentSign.SPACED);
+        return new Percent(number);
     }
 
     /** '44 %'. */
     public static Written percent(double fraction, int decimals) {
-        return percent(fraction, decimals, PercentSign.SPACED);
-    }
-
-    public static Written percent(double fraction, int decimals, PercentSign sign) {
-        return new Percent(decimals(fraction * 100, decimals), sign);
+        return new Percent(decimals(fraction * 100, decimals));
     }
 
     /** '40–60 %'. */
     public static Written percents(double low, double high, int decimals) {
-        return new Percent(range(decimals(low * 100, decimals), decimals(high * 100, decimals)), PercentSign.SPACED);
+        return new Percent(range(decimals(low * 100, decimals), decimals(high * 100, decimals)));
     }
 }

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
@@ -20,10 +21,28 @@ public final class QuantityWords {
 
     public static Written asEntered(Quantity quantity) {
         if (!quantity.entered().isBlank()) {
-            String entered = quantity.entered();
+            String entered = inOneForm(quantity);
             return conventions -> entered;
         }
         return quantity.known() ? understood(quantity) : Message.of("measure.not-recorded");
+    }
+
+    private static final Pattern RANGE = Pattern.compile("(?<=\\d)\\s*(?:-|–|\\bto\\b)\\s*(?=\\d)");
+
+    /** What was typed, with the marks of {@link NumberWords}: the words stay, an en dash stands in a range and no space in a ratio. */
+    private static String inOneForm(Quantity quantity) {
+        String text = quantity.entered();
+        if (!quantity.known()) {
+            return text;
+        }
+        if (quantity.isRange()) {
+            text = RANGE.matcher(text).replaceAll("–");
+        }
+        return switch (quantity.unit()) {
+            case RATIO -> text.replaceAll("(?<=\\d)\\s*(?::|\\bto\\b)\\s*1\\b", Unit.RATIO.symbol());
+            case PERCENT -> text.replaceAll("(?<=\\d)\\s*%", NumberWords.UNIT_SPACE + Unit.PERCENT.symbol());
+            default -> text;
+        };
     }
 
     /** As entered; where no unit was typed, the understood value with the assumed unit, as in '6–8 min'. */
@@ -31,7 +50,6 @@ public final class QuantityWords {
         boolean assumed = quantity.known()
                 && !quantity.entered().isBlank()
                 && quantity.unit() != Unit.PH
-                && quantity.unit() != Unit.RATIO
                 && !quantity.unit().symbol().isEmpty()
                 && withoutUnit(quantity.entered());
         return assumed ? understood(quantity) : asEntered(quantity);
@@ -88,11 +106,9 @@ public final class QuantityWords {
             if (unit == Unit.PH) {
                 return unit.symbol() + NumberWords.UNIT_SPACE + written;
             }
-            return unit.symbol().isEmpty()
-                    ? written
-                    : written
-                            + NumberWords.UNIT_SPACE
-                            + (unit == Unit.NIGHT ? Message.of("measure.night").in(conventions) : unit.symbol());
+            boolean closedUp = unit.symbol().isEmpty() || unit == Unit.RATIO;
+            String symbol = unit == Unit.NIGHT ? Message.of("measure.night").in(conventions) : unit.symbol();
+            return written + (closedUp ? "" : NumberWords.UNIT_SPACE) + symbol;
         };
     }
 

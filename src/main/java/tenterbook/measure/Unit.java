@@ -14,7 +14,7 @@ import tenterbook.words.Refusal;
 public enum Unit {
     COUNT(Dimension.COUNT, "", 1, "x", "times", "dips", "dip", "layers", "layer", "pieces", "piece", "pcs"),
     PERCENT(Dimension.PERCENT, "%", 1, "percent", "pct", "% wof", "wof"),
-    RATIO(Dimension.RATIO, ": 1", 1, ":1", "to 1"),
+    RATIO(Dimension.RATIO, ":1", 1, ": 1", "to 1"),
     PH(Dimension.ACIDITY, "pH", 1, "ph"),
 
     MILLIMETRE(Dimension.LENGTH, "mm", 1, "millimetre", "millimetres", "millimeter", "millimeters"),

@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
 import tenterbook.material.Lot;
 import tenterbook.measure.Quantity;
+import tenterbook.measure.QuantityText;
+import tenterbook.measure.QuantityWords;
 import tenterbook.measure.Unit;
 import tenterbook.words.Conventions;
 import tenterbook.words.Message;
@@ -52,7 +54,8 @@ public final class Cautions {
         String[] codeAndLimit = statement.split("@");
         String limit = codeAndLimit.length < 2
                 ? ""
-                : (codeAndLimit[1].contains("-") ? ", at " : ", from ") + codeAndLimit[1].replace('-', '–') + "\u00a0%";
+                : (codeAndLimit[1].contains("-") ? ", at " : ", from ")
+                        + QuantityWords.value(QuantityText.read(codeAndLimit[1], Unit.PERCENT));
         return HAZARDS.get(codeAndLimit[0]) + " (" + codeAndLimit[0] + limit + ")";
     }
 

@@ -66,6 +66,7 @@ public final class Doubts {
         }
 
         Message doubt(String lot, Quantity value) {
+            Written usual = NumberWords.range(NumberWords.plain(low), NumberWords.plain(high));
             return Message.of(
                     "recipe.doubt.unusual",
                     "of",
@@ -74,10 +75,8 @@ public final class Doubts {
                     lot,
                     "value",
                     QuantityWords.understood(value),
-                    "low",
-                    NumberWords.plain(low),
-                    "high",
-                    NumberWords.plain(high),
+                    "usual",
+                    of.equals("charge") ? NumberWords.percent(usual) : usual,
                     "noted",
                     !note.isEmpty(),
                     "note",

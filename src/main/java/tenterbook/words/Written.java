@@ -16,4 +16,9 @@ public interface Written {
         int first = text.isEmpty() ? 0 : text.offsetByCodePoints(0, 1);
         return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
     }
+
+    /** With a full stop, unless it is empty or has its own mark at the end. */
+    static String stop(String text) {
+        return text.isEmpty() || text.matches("(?s).*[.!?…]$") ? text : text + ".";
+    }
 }

@@ -71,6 +71,13 @@ public final class DocumentSamples {
                                                                 1, 0.2, 0.25, "a small leak at the beak", null, null),
                                                         new Block.Mark(
                                                                 2, 0.7, 0.8, "hem slightly frayed", null, null))),
+                                        new Block.Photograph(
+                                                ACROSS,
+                                                Block.Extent.LARGE,
+                                                "Whole",
+                                                "Whole, with a scale",
+                                                List.of(),
+                                                new Block.ScaleBar(0.25, "20\u00a0cm")),
                                         new Block.Photograph(ACROSS, Block.Extent.HALF, "Back", "Back", List.of()),
                                         new Block.Photograph(UPRIGHT, Block.Extent.HALF, "Detail", "", List.of()),
                                         new Block.Palette(List.of(

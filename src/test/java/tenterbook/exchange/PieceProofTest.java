@@ -193,6 +193,38 @@ class PieceProofTest {
             Path file = Files.write(around.resolve("altered-" + i + ".json"), changed);
             assertThat(python(List.of(script.toString(), file.toString()))).startsWith("WRONG: ");
         }
+        byte[] letter = Files.readString(full)
+                .replaceFirst("Maré, a figueira", "Maré, a Figueira")
+                .getBytes(StandardCharsets.UTF_8);
+        Path file = Files.write(around.resolve("letter.json"), letter);
+        assertThat(python(List.of(script.toString(), file.toString())))
+                .isEqualTo("WRONG: the sha256 of the file; the public part of revision 9");
+    }
+
+    /** By the command and the page, the part is named beside the file. */
+    @Test
+    void oneAlteredByteIsNamedWhereItStands() throws IOException {
+        Path file = Files.writeString(
+                around.resolve("one-letter.json"),
+                Files.readString(full).replaceFirst("Maré, a figueira", "Maré, a Figueira"));
+        assertThat(ProofCheck.run(file).findings())
+                .extracting(Object::toString)
+                .containsExactly(
+                        "the file: does not give the sha256 in its last line: a byte of it was changed after it was written",
+                        "the public part of revision 9: does not give its digest: it was changed");
+    }
+
+    @Test
+    void aProofSaysHowToCheckItAndWhatItDoesNotShow() throws IOException {
+        var proof = new ObjectMapper().readTree(lean.toFile());
+        String about = proof.get("about").toString();
+        // Every member that a stranger meets is explained.
+        proof.fieldNames().forEachRemaining(name -> {
+            if (!Set.of("proof", "about").contains(name)) {
+                assertThat(about).contains("‘" + name + "’");
+            }
+        });
+        assertThat(proof.get("not_shown")).hasSameSizeAs(ProofCheck.NOT_SHOWN);
     }
 
     static String python(List<String> words) throws InterruptedException {

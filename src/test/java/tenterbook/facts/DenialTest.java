@@ -81,7 +81,7 @@ class DenialTest {
                             Trait.STATUS_SOLD,
                             Trait.HOLDER,
                             Trait.DYED_AGAIN)),
-            Map.entry("nothing agreed is recorded", EnumSet.of(Trait.PRICE_OF_LOAN)),
+            Map.entry("nothing agreed is recorded", EnumSet.of(Trait.PRICE_OF_LOAN, Trait.VALUE_AGREED)),
             Map.entry("no other piece of the same clamping", EnumSet.of(Trait.KIN)));
 
     private static Path folder;

@@ -208,6 +208,7 @@ class FactsTest {
                         Map.of(PHOTO.digest(), PHOTO),
                         () -> Map.of(PHOTO.digest(), seen),
                         List.of(),
+                        List::of,
                         null)
                 .colours();
     }

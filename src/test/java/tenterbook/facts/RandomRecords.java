@@ -83,6 +83,14 @@ final class RandomRecords implements AutoCloseable {
             if (traits.contains(Trait.KIN)) {
                 create(act, Kinds.PIECE, piece("K" + number, Set.of(), clampings));
             }
+            if (traits.contains(Trait.VALUE_AGREED)) {
+                create(
+                        act,
+                        Kinds.AGREEMENT,
+                        ("{\"id\": \"A%1$d\", \"kind\": \"consignment\", \"party\": \"sala\", \"pieces\": [{\"piece\": \"P%1$d\","
+                                        + " \"value\": {\"amount\": \"280\", \"currency\": \"EUR\"}}]}")
+                                .formatted(number));
+            }
             if (traits.contains(Trait.EARLIER_REPORT)) {
                 create(act, Kinds.EXAMINATION, report("E" + number, "P" + number, "2024-03-01", Set.of()));
             }

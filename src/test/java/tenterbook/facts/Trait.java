@@ -20,6 +20,8 @@ enum Trait {
     SOLD,
     LENT,
     PRICE_OF_LOAN(LENT),
+    /** In an agreement, of which no event is noted. */
+    VALUE_AGREED,
     STATUS_SOLD,
     HOLDER,
     ASKED,

@@ -29,6 +29,7 @@ class DistanceOfferTest {
                 plain.photos(),
                 plain.seen(),
                 plain.examinations(),
+                List::of,
                 plain.recorded());
     }
 

@@ -123,7 +123,8 @@ public final class Samples {
     /** A piece without other records. */
     public static PieceFacts alone(Studio studio, Piece piece) {
         return new PieceFacts(
-                studio, piece, List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map::of, List.of(), null);
+                studio, piece, List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map::of, List.of(),
+                List::of, null);
     }
 
     /** On a stored sheet, with labels of its size. */
@@ -339,6 +340,7 @@ public final class Samples {
                 Map.of(),
                 Map::of,
                 List.of(),
+                List::of,
                 null);
     }
 

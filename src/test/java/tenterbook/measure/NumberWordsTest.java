@@ -11,7 +11,6 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tenterbook.measure.NumberWords.PercentSign;
 import tenterbook.words.Conventions;
 import tenterbook.words.Conventions.DateOrder;
 
@@ -44,10 +43,9 @@ class NumberWordsTest {
 
     /** SI Brochure, 9th edition, 5.4.7: a space stands between the number and the sign (from memory). */
     @Test
-    void aSpaceStandsBeforeThePercentSignUnlessALabelRuleAsksForNone() {
+    void aSpaceStandsBeforeThePercentSign() {
         assertThat(NumberWords.percent(0.444, 0).inEnglish()).isEqualTo("44\u00a0%");
         assertThat(NumberWords.percents(0.4, 0.6, 0).inEnglish()).isEqualTo("40–60\u00a0%");
-        assertThat(NumberWords.percent(1, 0, PercentSign.CLOSED_UP).inEnglish()).isEqualTo("100%");
         assertThat(QuantityWords.value(QuantityText.read("15%", Unit.PERCENT))).isEqualTo("15\u00a0%");
     }
 

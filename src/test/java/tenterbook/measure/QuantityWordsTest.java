@@ -58,7 +58,28 @@ class QuantityWordsTest {
         assertThat(QuantityWords.entered(Quantity.UNRECORDED)).isEqualTo("not recorded");
         assertThat(QuantityWords.value(Quantity.UNRECORDED)).isEqualTo("unknown");
         assertThat(QuantityWords.value(QuantityText.read("pH 10.8", Unit.PH))).isEqualTo("pH\u00a010.8");
-        assertThat(QuantityWords.value(QuantityText.read("30:1", Unit.RATIO))).isEqualTo("30\u00a0: 1");
+        assertThat(QuantityWords.value(QuantityText.read("30:1", Unit.RATIO))).isEqualTo("30:1");
+    }
+
+    /** The words that were typed stay; only the marks between and behind numbers are those of this program. */
+    @ParameterizedTest
+    @CsvSource({
+        "6-8 min, MINUTE, 6–8 min",
+        "about 6 to 8 min, MINUTE, about 6–8 min",
+        "60 - 65 °C, CELSIUS, 60–65 °C",
+        "1 1/2-2 yd, CENTIMETRE, 1 1/2–2 yd",
+        "15%, PERCENT, 15 %",
+        "10-15% wof, PERCENT, 10–15 % wof",
+        "30 : 1, RATIO, 30:1",
+        "20 to 1, RATIO, 20:1",
+        "20 to 40, RATIO, 20–40:1",
+        "30, RATIO, 30:1",
+        "12 counted, COUNT, 12 counted"
+    })
+    void rangesRatiosAndPercentHaveOneFormHoweverTheyWereTyped(String typed, Unit usual, String shown) {
+        assertThat(plain(QuantityWords.withAssumedUnit(QuantityText.read(typed, usual))
+                        .inEnglish()))
+                .isEqualTo(shown);
     }
 
     @ParameterizedTest

@@ -3,6 +3,12 @@ package tenterbook.scenario;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import tenterbook.archive.Kinds;
@@ -101,6 +107,10 @@ class AgreementsTest extends Scenario {
         assertThat(client.get(page).words().replace('\u00a0', ' '))
                 .contains("Museu do Sarelho", "V24-001 Figueira", "900 EUR", "L.7");
         assertThat(client.get("/agreements").words()).contains("A24-001 Cloth and water");
+        Answer piece = client.get("/pieces/V24-001");
+        assertThat(piece.text()).contains("href=\"/agreements/A24-001\"");
+        assertThat(piece.words().replace('\u00a0', ' '))
+                .contains("Loans and consignments", "Museu do Sarelho; from 2024-10-01, until 2025-01-31; 900 EUR");
         String schedule = "kind=loan-schedule&valued=1&agreement=A24-001&pieces=V24-001";
         assertThat(client.get("/documents?" + schedule).words().replace('\u00a0', ' '))
                 .contains("Museu do Sarelho", "2024-10-01", "900 EUR")
@@ -118,6 +128,54 @@ class AgreementsTest extends Scenario {
                         .status())
                 .isEqualTo(200);
         assertThat(wiring.archive().ledger().count(Kinds.ISSUED_PAPER)).isEqualTo(1);
+    }
+
+    @Test
+    void agreementsAreReadWithAnSqliteShell() throws Exception {
+        saved(
+                "/agreements",
+                "id",
+                "",
+                "kind",
+                "consignment",
+                "party",
+                "museu",
+                "until",
+                "2025-01-31",
+                "pieces.0.piece",
+                "V24-001",
+                "pieces.0.value",
+                "900 EUR");
+        try (Connection shell = DriverManager.getConnection("jdbc:sqlite:" + around.resolve("studio/ledger.db"));
+                Statement query = shell.createStatement();
+                ResultSet row =
+                        query.executeQuery("SELECT a.kind, a.party, a.ends, a.pieces, p.number, p.value, p.currency"
+                                + " FROM agreements AS a JOIN agreement_pieces AS p ON p.agreement = a.id")) {
+            assertThat(row.next()).isTrue();
+            List<String> found = new ArrayList<>();
+            for (int column = 1; column <= 7; column++) {
+                found.add(row.getString(column));
+            }
+            assertThat(found).containsExactly("consignment", "museu", "2025-01-31", "1", "V24-001", "900", "EUR");
+        }
+    }
+
+    @Test
+    void thePageOfAClothShowsWhatItsFibresAreKnownFrom() throws IOException {
+        wiring.archive()
+                .ledger()
+                .write(
+                        "Inês",
+                        act -> act.create(
+                                Kinds.CLOTH,
+                                Kinds.CLOTH
+                                        .codec()
+                                        .fromText(
+                                                "{\"id\": \"WS\", \"name\": \"wool and silk\", \"content\": ["
+                                                        + "{\"fibre\": \"wool\", \"percent\": 70, \"evidence\": \"laboratory\", \"measured\": 68},"
+                                                        + " {\"fibre\": \"silk\", \"percent\": 30, \"evidence\": \"invoice\"}]}")));
+        assertThat(client.get("/cloths/WS").words().replace('\u00a0', ' '))
+                .contains("Evidence of the wool a laboratory; measured 68 %", "Evidence of the silk an invoice");
     }
 
     @Test

@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
@@ -19,7 +23,9 @@ import tenterbook.archive.Kinds;
 import tenterbook.archive.record.IssuedPaper;
 import tenterbook.documents.DocumentKind;
 import tenterbook.documents.DocumentOrigin;
+import tenterbook.exchange.PieceProof;
 import tenterbook.ledger.Saved;
+import tenterbook.ledger.file.Progress;
 
 /** Documents over HTTP: shown before they are issued, kept when they are, and printed again from what was kept. */
 class DocumentsTest extends Scenario {
@@ -185,6 +191,26 @@ class DocumentsTest extends Scenario {
         assertThat(issued()).hasSize(before);
         assertThat(client.get("/documents").words()).contains("Numbers with commas");
         assertThat(client.get("/documents/issued/paper-0").status()).isEqualTo(404);
+    }
+
+    @Test
+    void aProofFileIsCheckedOnThePageAndAnAlteredByteIsNamed() throws IOException {
+        Path file = around.resolve("proof.json");
+        new PieceProof(wiring.archive(), Progress.UNWATCHED).write("V24-001", Set.of(), file);
+        String whole = Files.readString(file);
+
+        assertThat(checked("proof.json", whole).words())
+                .contains("The proof proof.json holds", "piece V24-001, version 1, saved", "what was recorded is true");
+        assertThat(checked("proof.json", whole.replaceFirst("Figueira", "Figueirb"))
+                        .words())
+                .contains("does not hold", "the public part of revision", "does not give its digest: it was changed");
+        assertThat(checked("odd.json", "soup").words()).contains("odd.json", "is no whole proof");
+        assertThat(checked("empty.json", "").status()).isEqualTo(400);
+    }
+
+    private Answer checked(String name, String text) throws IOException {
+        return client.postFiles(
+                "/verify", List.of(new Client.Part("proof", name, text.getBytes(StandardCharsets.UTF_8))));
     }
 
     @Test

@@ -133,10 +133,7 @@ final class BenchStep {
         if (!charge.wof().recorded()) {
             return "";
         }
-        String share = entered(charge.wof());
-        boolean complete = share.contains("%") || !charge.wof().known();
-        return Message.of("document.bench.wof", "share", complete ? share : share + "\u00a0%")
-                .inEnglish();
+        return Message.of("document.bench.wof", "share", entered(charge.wof())).inEnglish();
     }
 
     private String dips() {

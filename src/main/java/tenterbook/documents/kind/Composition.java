@@ -39,7 +39,7 @@ public final class Composition {
         for (DocumentFacts each : subject) {
             DocumentOrigin origin = DocumentOrigin.NONE;
             DocumentText text = switch (request.kind()) {
-                case OBJECT_ID -> ObjectIdSheet.of(each, request, date);
+                case OBJECT_ID -> ObjectIdSheet.of(each, archive.cloths()::of, request, date);
                 case PROVENANCE_CERTIFICATE -> {
                     origin = DocumentOrigin.of(VerificationCode.of(each.newest().hash()));
                     yield Certificate.of(each, request);

@@ -100,7 +100,7 @@ final class ConditionObservations {
                                 before.get().when())
                         .inEnglish()));
         blocks.add(new Block.Paragraph(
-                DocumentWords.stop(Written.capital(comparison.inWords().inEnglish()))));
+                Written.stop(Written.capital(comparison.inWords().inEnglish()))));
         if (!comparison.changes().isEmpty()) {
             blocks.add(new Block.Table(
                     List.of(

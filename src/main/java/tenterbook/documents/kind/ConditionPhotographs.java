@@ -69,6 +69,6 @@ final class ConditionPhotographs {
                         .inEnglish())
                 .orElse(DocumentWords.english("document.condition.taken-not-recorded"));
         return DocumentWords.joined(
-                " ", DocumentWords.stop(Written.capital(photo.shows())), DocumentWords.stop(photo.caption()), taken);
+                " ", Written.stop(Written.capital(photo.shows())), Written.stop(photo.caption()), taken);
     }
 }

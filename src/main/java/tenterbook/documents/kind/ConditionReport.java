@@ -167,7 +167,7 @@ public final class ConditionReport {
     private String state() {
         String state = Denial.NOT_JUDGED.unless(
                 examination, () -> Written.capital(DocumentWords.choice(examination.overall())) + ".");
-        return DocumentWords.joined(" ", state, DocumentWords.stop(examination.summary()));
+        return DocumentWords.joined(" ", state, Written.stop(examination.summary()));
     }
 
     private Block zones() {

@@ -120,8 +120,4 @@ final class DocumentWords {
         boolean already = Set.of("mm", "cm", "m", "g", "kg").contains(symbol);
         return already || metric.isEmpty() ? entered.replace(" ", "\u00a0") : entered + " (" + metric.get() + ")";
     }
-
-    static String stop(String text) {
-        return text.isEmpty() || text.matches("(?s).*[.!?…]$") ? text : text + ".";
-    }
 }

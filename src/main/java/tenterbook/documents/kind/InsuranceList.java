@@ -57,7 +57,7 @@ final class InsuranceList {
                 List.of(
                         each.number() + " " + each.title(),
                         Written.capital(DocumentWords.size(piece)) + ". " + Written.capital(each.cloths()) + ". "
-                                + DocumentWords.stop(
+                                + Written.stop(
                                         Written.capital(each.facts().condition().inWords())),
                         where(each, request),
                         piece.price() == null

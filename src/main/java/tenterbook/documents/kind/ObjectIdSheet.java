@@ -2,15 +2,21 @@ package tenterbook.documents.kind;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import tenterbook.board.BoardPair;
 import tenterbook.documents.Block;
 import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.DocumentText;
 import tenterbook.facts.Denial;
+import tenterbook.facts.PhotographScale;
 import tenterbook.facts.PieceColour;
 import tenterbook.facts.PieceFacts;
+import tenterbook.imaging.Photo;
+import tenterbook.imaging.SeenCloth;
 import tenterbook.labelling.HowMade;
+import tenterbook.measure.NumberWords;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
@@ -27,14 +33,18 @@ final class ObjectIdSheet {
 
     private final DocumentFacts subject;
     private final Piece piece;
+    private final Function<Photo, SeenCloth> cloths;
 
-    private ObjectIdSheet(DocumentFacts subject) {
+    private ObjectIdSheet(DocumentFacts subject, Function<Photo, SeenCloth> cloths) {
         this.subject = subject;
+        this.cloths = cloths;
         this.piece = subject.piece();
     }
 
-    static DocumentText of(DocumentFacts subject, DocumentSettings request, String today) {
-        ObjectIdSheet sheet = new ObjectIdSheet(subject);
+    /** @param cloths the cloth on a photograph */
+    static DocumentText of(
+            DocumentFacts subject, Function<Photo, SeenCloth> cloths, DocumentSettings request, String today) {
+        ObjectIdSheet sheet = new ObjectIdSheet(subject, cloths);
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
@@ -50,9 +60,8 @@ final class ObjectIdSheet {
         lacking().forEach(lack -> blocks.add(DocumentWords.missing(lack)));
         List<PiecePhoto> photos =
                 subject.photos().stream().limit(MOST_PHOTOGRAPHS).toList();
-        // All at the top, in rows of three where there are more than two, so that none is alone on a page.
-        Block.Extent extent = photos.size() > 2 ? Block.Extent.THIRD : Block.Extent.HALF;
-        photos.forEach(photo -> blocks.add(shown(photo, extent)));
+        photos.stream().limit(1).forEach(photo -> blocks.add(measured(photo)));
+        photos.stream().skip(1).forEach(photo -> blocks.add(shown(photo, Block.Extent.THIRD, caption(photo), null)));
         blocks.add(DocumentWords.heading(2, "document.heading.nine-categories"));
         blocks.add(new Block.Facts(categories()));
         blocks.add(DocumentWords.heading(2, "document.heading.description-and-particulars"));
@@ -61,8 +70,34 @@ final class ObjectIdSheet {
         return blocks;
     }
 
-    private static Block.Photograph shown(PiecePhoto photo, Block.Extent extent) {
-        String caption = Written.capital(photo.shows()) + (photo.caption().isEmpty() ? "" : ". " + photo.caption());
+    /** The first photograph, large, with a scale or with the words that none is known. */
+    private Block.Photograph measured(PiecePhoto photo) {
+        Photo kept = subject.facts().photos().get(photo.photo());
+        PhotographScale scale =
+                PhotographScale.of(piece, photo, kept, kept == null ? SeenCloth.NONE : cloths.apply(kept));
+        String words = Denial.NO_SCALE
+                .of(scale)
+                .map(unknown -> unknown + " "
+                        + Message.of("document.object.recorded-size", "size", DocumentWords.size(piece))
+                                .inEnglish())
+                .orElseGet(() -> Message.of(
+                                "document.object.scale",
+                                "agreement",
+                                NumberWords.percent(Math.max(0.01, scale.disagreement()), 0))
+                        .inEnglish());
+        return shown(
+                photo,
+                Block.Extent.LARGE,
+                DocumentWords.joined(" ", Written.stop(caption(photo)), words),
+                scale.known() ? ScaleLength.bar(scale.widthMm(), piece.length().unit()) : null);
+    }
+
+    private static String caption(PiecePhoto photo) {
+        return Written.capital(photo.shows()) + (photo.caption().isEmpty() ? "" : ". " + photo.caption());
+    }
+
+    private static Block.Photograph shown(
+            PiecePhoto photo, Block.Extent extent, String caption, Block.@Nullable ScaleBar scale) {
         return new Block.Photograph(
                 photo.photo(),
                 extent,
@@ -70,7 +105,8 @@ final class ObjectIdSheet {
                         ? Message.of("document.view", "view", photo.shows()).inEnglish()
                         : photo.caption(),
                 caption,
-                List.of());
+                List.of(),
+                scale);
     }
 
     /** Missing information without which a piece is hardly recognisable. */
@@ -132,7 +168,7 @@ final class ObjectIdSheet {
     /** As recorded, and a photograph of the label where there is one. */
     private String inscriptions() {
         String recorded = piece.particulars().inscriptions();
-        return DocumentWords.joined(" ", DocumentWords.stop(recorded), photographed());
+        return DocumentWords.joined(" ", Written.stop(recorded), photographed());
     }
 
     private String photographed() {

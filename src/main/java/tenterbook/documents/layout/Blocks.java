@@ -163,13 +163,15 @@ final class Blocks {
     /** The photograph and those that stand beside it. */
     private static List<Block.Photograph> row(List<Block> blocks, int first, Block.Photograph photo) {
         int most = switch (photo.extent()) {
+            case LARGE -> Integer.MAX_VALUE;
             case WHOLE -> 1;
             case HALF -> 2;
             case THIRD -> 3;
         };
-        List<Block.Photograph> row = new ArrayList<>();
-        for (int i = first; i < blocks.size() && row.size() < most; i++) {
-            if (blocks.get(i) instanceof Block.Photograph next && next.extent() == photo.extent()) {
+        Block.Extent others = photo.extent() == Block.Extent.LARGE ? Block.Extent.THIRD : photo.extent();
+        List<Block.Photograph> row = new ArrayList<>(List.of(photo));
+        for (int i = first + 1; i < blocks.size() && row.size() < most; i++) {
+            if (blocks.get(i) instanceof Block.Photograph next && next.extent() == others) {
                 row.add(next);
             } else {
                 break;

@@ -16,6 +16,7 @@ import tenterbook.words.Message;
  *
  * @param shot null where the photograph is not at hand, and then two lines stand in its place
  * @param figure what the picture is tagged as
+ * @param captionWidth in which the caption is set
  * @param below what the caption is tagged as
  */
 record FramedPhotograph(
@@ -23,6 +24,7 @@ record FramedPhotograph(
         Block.Photograph photo,
         PrintImages.@Nullable Shot shot,
         LineLayout.Set caption,
+        double captionWidth,
         StructureTag figure,
         StructureTag below,
         double width,
@@ -31,6 +33,14 @@ record FramedPhotograph(
     private static final double DISC = 2.3;
 
     private static final double ABOVE_CAPTION = 1.2;
+    private static final double ABOVE_BAR = 2;
+
+    /** Thickness of a scale bar. */
+    private static final double BAR = 1.6;
+
+    /** A caption below a narrow picture is as wide as this. */
+    private static final double LEAST_CAPTION = 70;
+
     private static final PrintColour WHITE = new PrintColour(255, 255, 255);
 
     /** @param most height of the picture, at most */
@@ -39,11 +49,18 @@ record FramedPhotograph(
         String caption = shot.isPresent() ? photo.caption() : missing(photo);
         String instead =
                 photo.instead().isEmpty() ? Message.of("document.photograph").inEnglish() : photo.instead();
+        double beneath = photo.extent() == Block.Extent.LARGE
+                ? Math.min(
+                        width,
+                        Math.max(
+                                LEAST_CAPTION, shot.map(PrintImages.Shot::width).orElse(width)))
+                : width;
         return new FramedPhotograph(
                 desk,
                 photo,
                 shot.orElse(null),
-                desk.set(caption, desk.type().small(), width),
+                desk.set(caption, desk.type().small(), beneath),
+                beneath,
                 desk.document().figure(instead),
                 desk.document().child("Caption"),
                 shot.map(PrintImages.Shot::width).orElse(width),
@@ -62,7 +79,16 @@ record FramedPhotograph(
     }
 
     double heightWithCaption() {
-        return height + caption.height() + ABOVE_CAPTION;
+        return height + barHeight() + caption.height() + ABOVE_CAPTION;
+    }
+
+    double widthWithCaption() {
+        return Math.max(width, captionWidth);
+    }
+
+    /** A scale without its picture would measure nothing. */
+    private double barHeight() {
+        return photo.scale() == null || shot == null ? 0 : ABOVE_BAR + BAR + ABOVE_CAPTION;
     }
 
     void draw(PdfCanvas ink, double x, double y) {
@@ -80,9 +106,33 @@ record FramedPhotograph(
                 ink.line(x, top + height, x + width, top + height, PageStyle.HAIRLINE, PageStyle.HAIR);
             });
         }
-        if (!caption.empty()) {
-            ink.tagged(below, () -> caption.draw(ink, x, y + height + ABOVE_CAPTION, PageStyle.QUIET));
+        if (barHeight() > 0) {
+            bar(ink, photo.scale(), x, y + height + ABOVE_BAR);
         }
+        if (!caption.empty()) {
+            ink.tagged(below, () -> caption.draw(ink, x, y + height + barHeight() + ABOVE_CAPTION, PageStyle.QUIET));
+        }
+    }
+
+    /** A bar of two halves, the first filled, and its length at the right; tagged with the caption's words. */
+    private void bar(PdfCanvas ink, Block.ScaleBar scale, double x, double y) {
+        double length = scale.part() * width;
+        ink.artifact(() -> {
+            ink.rectangle(x, y, length / 2, BAR, PageStyle.INK);
+            ink.figure(
+                    PageStyle.HAIRLINE * 2,
+                    PageStyle.INK,
+                    path -> path.move(x, y)
+                            .line(x + length, y)
+                            .line(x + length, y + BAR)
+                            .line(x, y + BAR)
+                            .close());
+        });
+        TextStyle style = desk.type().small();
+        TextLine line = desk.words().line(scale.length(), style);
+        ink.tagged(
+                below,
+                () -> ink.text(line, x + length + 2, y + BAR / 2 + Mm.of(style.size() * 0.66) / 2, PageStyle.INK));
     }
 
     /** The area's sides: dark on a wider white, so that it shows on any cloth. */

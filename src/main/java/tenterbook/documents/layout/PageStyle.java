@@ -158,10 +158,13 @@ record PageStyle(
         return Mm.of(value.leading()) * parts * (1 + air) / 2;
     }
 
-    /** The tallest a photograph may be. One with marks keeps its size: it is there to be looked at closely. */
+    /** The tallest a photograph may be. A large one and one with marks keep their size: they are there to be looked at closely. */
     double tallest(Block.Extent extent, boolean marked) {
+        if (extent == Block.Extent.LARGE) {
+            return (floor() - first) / 2;
+        }
         double part = switch (extent) {
-            case WHOLE -> wholeHeight;
+            case LARGE, WHOLE -> wholeHeight;
             case HALF -> 0.225;
             case THIRD -> 0.2;
         };

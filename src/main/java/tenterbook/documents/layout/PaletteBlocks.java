@@ -75,7 +75,7 @@ final class PaletteBlocks {
                                 "colour",
                                 colour.name(),
                                 "share",
-                                NumberWords.percent(colour.share(), 0, NumberWords.PercentSign.CLOSED_UP))
+                                NumberWords.percent(colour.share(), 0))
                         .inEnglish()
                 : colour.name();
     }

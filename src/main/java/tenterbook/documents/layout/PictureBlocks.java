@@ -11,6 +11,10 @@ import tenterbook.words.Message;
 /** Photographs with their marks, side by side, and square codes. */
 final class PictureBlocks {
     private static final double GUTTER = 5;
+
+    /** A narrower photograph shows too little, and its caption has too few words on a line. Millimetres. */
+    private static final double LEAST_BESIDE = 38;
+
     private final LayoutContext desk;
     private final PageStyle type;
 
@@ -21,8 +25,11 @@ final class PictureBlocks {
 
     /** Photographs that stand side by side, as one slab; a marked one has its legend beside or below it. */
     List<UnbreakableBlock> photographs(List<Block.Photograph> row) {
+        if (row.get(0).extent() == Block.Extent.LARGE) {
+            return large(row);
+        }
         int across = switch (row.get(0).extent()) {
-            case WHOLE -> 1;
+            case LARGE, WHOLE -> 1;
             case HALF -> 2;
             case THIRD -> 3;
         };
@@ -71,6 +78,43 @@ final class PictureBlocks {
                 .tied(!fits && !legend.isEmpty()));
         if (!fits) {
             slabs.addAll(marked ? legend(marks, type.main(), type.mainMeasure()) : legend);
+        }
+        return slabs;
+    }
+
+    /** The first large; of the others as many beside it as have room there, the rest below in rows of three. */
+    private List<UnbreakableBlock> large(List<Block.Photograph> row) {
+        FramedPhotograph main =
+                FramedPhotograph.of(row.get(0), type.measure(), type.tallest(Block.Extent.LARGE, false), desk);
+        double x = type.left() + main.widthWithCaption() + GUTTER;
+        double width = type.left() + type.measure() - x;
+        List<FramedPhotograph> beside = new ArrayList<>();
+        double height = 0;
+        for (int i = 1; i < row.size() && width >= LEAST_BESIDE; i++) {
+            FramedPhotograph next =
+                    FramedPhotograph.of(row.get(i), width, type.tallest(Block.Extent.THIRD, false), desk);
+            double more = (beside.isEmpty() ? 0 : GUTTER) + next.heightWithCaption();
+            if (height + more > main.heightWithCaption()) {
+                break;
+            }
+            beside.add(next);
+            height += more;
+        }
+        int rest = 1 + beside.size();
+        String words = String.join(
+                " / ",
+                row.subList(0, rest).stream().map(Block.Photograph::caption).toList());
+        List<UnbreakableBlock> slabs = new ArrayList<>();
+        slabs.add(UnbreakableBlock.of(main.heightWithCaption(), type.space(0.8), words, (ink, y) -> {
+            main.draw(ink, type.left(), y);
+            double at = y;
+            for (FramedPhotograph each : beside) {
+                each.draw(ink, x, at);
+                at += each.heightWithCaption() + GUTTER;
+            }
+        }));
+        for (int i = rest; i < row.size(); i += 3) {
+            slabs.addAll(photographs(row.subList(i, Math.min(row.size(), i + 3))));
         }
         return slabs;
     }

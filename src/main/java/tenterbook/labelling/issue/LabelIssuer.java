@@ -51,8 +51,33 @@ public final class LabelIssuer {
             String author,
             Progress progress)
             throws IOException {
-        List<LabelText> texts = LabelText.of(
+        return print(archive, pieces, texts(archive, pieces, request), request, clock, author, progress);
+    }
+
+    /**
+     * The texts of labels, for showing and for printing them.
+     *
+     * @throws LabelBlocked where a rule forbids a label
+     */
+    public static List<LabelText> texts(Archive archive, List<Saved<Piece>> pieces, PrintSettings request) {
+        return LabelText.of(
                 PieceReader.all(archive, pieces.stream().map(Saved::record).toList()), request);
+    }
+
+    /**
+     * As above, from texts that were composed before.
+     *
+     * @param texts of these pieces in their order, as {@link #texts} composes them
+     */
+    public static IssuedPaper print(
+            Archive archive,
+            List<Saved<Piece>> pieces,
+            List<LabelText> texts,
+            PrintSettings request,
+            Clock clock,
+            String author,
+            Progress progress)
+            throws IOException {
         Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         LabelPaper.print(texts, request, out, Clock.fixed(at, ZoneOffset.UTC), progress);

@@ -10,9 +10,11 @@ import java.util.Map;
 import tenterbook.archive.Kinds;
 import tenterbook.material.Cloth;
 import tenterbook.material.Evidence;
+import tenterbook.material.FibreShare;
 import tenterbook.material.Lot;
 import tenterbook.material.Role;
 import tenterbook.material.Source;
+import tenterbook.measure.NumberWords;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.Forms;
@@ -75,6 +77,11 @@ public final class MaterialPages {
         List<FactLine> facts = new ArrayList<>();
         facts.add(new FactLine(w("material.fibre-content"), content(cloth)));
         facts.add(new FactLine(w("material.who-says-so"), FactLine.or(cloth.contentEvidence())));
+        for (FibreShare share : cloth.content()) {
+            if (share.evidence() != null || share.measured() != null) {
+                facts.add(new FactLine(w("material.evidence-of", "fibre", share.fibre()), evidence(share)));
+            }
+        }
         facts.add(FactLine.of(w("material.areal-weight"), cloth.arealWeight()));
         facts.add(FactLine.of(w("material.width"), cloth.width()));
         facts.add(new FactLine(w("material.weave"), FactLine.or(cloth.weave())));
@@ -90,6 +97,18 @@ public final class MaterialPages {
                 ctx,
                 RecordView.of(
                         site, Kinds.CLOTH.key(id), w(Kinds.CLOTH.called()), cloth.title(), facts, "/?cloth=" + id));
+    }
+
+    private static String evidence(FibreShare share) {
+        String known = FactLine.or(share.evidence());
+        return share.measured() == null
+                ? known
+                : w(
+                        "material.evidence-and-measured",
+                        "evidence",
+                        known,
+                        "measured",
+                        NumberWords.percent(NumberWords.plain(share.measured())));
     }
 
     private static String content(Cloth cloth) {

@@ -23,6 +23,8 @@ import tenterbook.piece.Particulars;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
+import tenterbook.piece.agreement.AgreedPiece;
+import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.history.Custody;
 import tenterbook.piece.label.LabelFacts;
@@ -43,6 +45,7 @@ import tenterbook.words.Joined;
  *
  * @param clothDoubt why its photograph gives no colours; null where it gives some or a person named them
  * @param closeView whether its colours are those of a close view instead
+ * @param agreements that name it, earliest first
  * @param notDyed shown in place of the dyeings where there is none
  * @param dyeings the clampings it went through, in order
  * @param papers that were printed for it, newest first
@@ -60,6 +63,7 @@ public record PieceView(
         List<Dyeing> dyeings,
         List<FactLine> facts,
         List<Examination> examined,
+        List<AgreedLine> agreements,
         String notDyed,
         boolean gps,
         Saved<Piece> saved,
@@ -85,6 +89,14 @@ public record PieceView(
     /** An answer, and whether the facts are still those that it rests on; yes where the studio's record cannot be read. */
     public record Given(RuleAnswer answer, boolean holds) {}
 
+    /**
+     * A loan or consignment that names it.
+     *
+     * @param party as named to people
+     * @param value agreed for this piece; empty where none is
+     */
+    public record AgreedLine(Agreement agreement, String party, String value) {}
+
     /** The clamping that brought the piece into a state. */
     public record Dyeing(int state, String layers, String note, ClampingView clamping) {}
 
@@ -103,6 +115,7 @@ public record PieceView(
                 dyeings(site, facts),
                 facts(facts, site.today()),
                 facts.condition().unnoted(piece),
+                agreements(site, facts),
                 Denial.NOT_TOLD_YET.unless(facts, () -> w("piece-form.no-record-of-clamping")),
                 photos.stream().anyMatch(shown -> shown.photo().gps()),
                 saved,
@@ -112,6 +125,24 @@ public record PieceView(
                                 new Given(answer, facts.readableOrigin().isEmpty() || Answers.holds(answer, facts)))
                         .toList(),
                 Papers.of(site.ledger(), piece.number().value()).unreadable());
+    }
+
+    private static List<AgreedLine> agreements(Site site, PieceFacts facts) {
+        return facts.agreements().get().stream()
+                .map(agreement -> new AgreedLine(
+                        agreement,
+                        agreement.party() == null
+                                ? FactLine.notRecorded()
+                                : site.archive()
+                                        .party(agreement.party().value())
+                                        .map(Party::title)
+                                        .orElse(agreement.party().value()),
+                        agreement
+                                .piece(facts.piece().number())
+                                .map(AgreedPiece::value)
+                                .map(Words::w)
+                                .orElse("")))
+                .toList();
     }
 
     private static List<ShownPhoto> photos(PieceFacts facts) {

@@ -6,12 +6,14 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import tenterbook.archive.record.IssuedPaper;
 import tenterbook.labelling.LabelBlocked;
+import tenterbook.labelling.LabelText;
 import tenterbook.labelling.PrintSettings;
 import tenterbook.labelling.issue.LabelIssuer;
 import tenterbook.labelling.paper.LabelPaper;
@@ -70,36 +72,53 @@ public final class LabelPrinting {
             return;
         }
         List<String> sent = parameters.get(Preview.SHOWN);
-        try {
-            if (sent != null && !Preview.isShown(sent, PrintPages.code(site, pieces, request))) {
+        List<LabelText> first = List.of();
+        if (sent != null) {
+            try {
+                first = LabelIssuer.texts(site.archive(), PrintPages.laidOut(pieces), request);
+            } catch (LabelBlocked e) {
+                FlashMessage.andGo(ctx, w("print.reasons-below"), back);
+                return;
+            }
+            if (!Preview.isShown(sent, PrintPages.code(request, first))) {
                 FlashMessage.andGo(ctx, w("issuing.shown-once-more"), back);
                 return;
             }
-        } catch (LabelBlocked e) {
-            FlashMessage.andGo(ctx, w("print.reasons-below"), back);
-            return;
         }
+        List<LabelText> shown = first;
         if (pieces.size() * request.placement().copies() > MOST_AT_ONCE) {
             Conventions reader = Words.conventions();
-            Job job =
-                    site.jobs().start(w("print.printing-labels"), progress -> print(pieces, request, progress, reader));
+            Job job = site.jobs()
+                    .start(w("print.printing-labels"), progress -> print(pieces, shown, request, progress, reader));
             ctx.redirect("/work/" + job.id(), HttpStatus.SEE_OTHER);
             return;
         }
         try {
-            IssuedPaper paper =
-                    LabelIssuer.print(site.archive(), pieces, request, site.clock(), site.author(), Progress.UNWATCHED);
+            IssuedPaper paper = print(pieces, shown, request, Progress.UNWATCHED);
             IssuedPages.send(ctx, site.archive().papers().read(paper.pdf()), paper);
         } catch (LabelBlocked | IllegalArgumentException e) {
             FlashMessage.andGo(ctx, w("print.reasons-below"), back);
         }
     }
 
-    private Job.Outcome print(List<Saved<Piece>> pieces, PrintSettings request, Progress progress, Conventions reader)
+    /** @param shown texts of the first of these pieces, composed for the code of what was shown; the others are composed now */
+    private IssuedPaper print(
+            List<Saved<Piece>> pieces, List<LabelText> shown, PrintSettings request, Progress progress)
+            throws IOException {
+        List<LabelText> texts = new ArrayList<>(shown);
+        texts.addAll(LabelIssuer.texts(site.archive(), pieces.subList(shown.size(), pieces.size()), request));
+        return LabelIssuer.print(site.archive(), pieces, texts, request, site.clock(), site.author(), progress);
+    }
+
+    private Job.Outcome print(
+            List<Saved<Piece>> pieces,
+            List<LabelText> shown,
+            PrintSettings request,
+            Progress progress,
+            Conventions reader)
             throws IOException {
         try {
-            IssuedPaper paper =
-                    LabelIssuer.print(site.archive(), pieces, request, site.clock(), site.author(), progress);
+            IssuedPaper paper = print(pieces, shown, request, progress);
             return new Job.Outcome(
                     Message.of("print.laid-out", "pieces", pieces.size()).in(reader),
                     List.of(),

@@ -150,19 +150,9 @@ public final class PrintPages {
         return Preview.of(request, texts.stream().limit(MOST_LAID_OUT).toList());
     }
 
-    /** Of what would be printed of these pieces. */
-    static String code(Site site, List<Saved<Piece>> pieces, PrintSettings request) {
-        return code(
-                request,
-                PieceReader.all(
-                                site.archive(),
-                                pieces.stream()
-                                        .limit(MOST_LAID_OUT)
-                                        .map(Saved::record)
-                                        .toList())
-                        .stream()
-                        .map(facts -> LabelText.of(facts, request))
-                        .toList());
+    /** As many of them as are laid out for showing them. */
+    static List<Saved<Piece>> laidOut(List<Saved<Piece>> pieces) {
+        return pieces.subList(0, Math.min(MOST_LAID_OUT, pieces.size()));
     }
 
     /** A line, and in brackets its rule or its evidence. */

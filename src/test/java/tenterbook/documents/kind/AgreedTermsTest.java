@@ -77,6 +77,30 @@ class AgreedTermsTest {
     }
 
     @Test
+    void aPreviewDoesNotDenyWhatAnAgreementWithAnotherPartyStates() {
+        create(Kinds.PIECE, "{'number': 'V24-002', 'price': {'amount': '240', 'currency': 'EUR'}}");
+        create(
+                Kinds.AGREEMENT,
+                "{'id': 'A24-009', 'kind': 'loan', 'party': 'museu', 'pieces': [{'piece': 'V24-002',"
+                        + " 'value': {'amount': '900', 'currency': 'EUR'}}]}");
+        DocumentSettings settings = new DocumentSettings(
+                DocumentKind.CONSIGNMENT_SCHEDULE,
+                null,
+                new DocumentSettings.Agreement("Sala Vermia", false, "", "", "", "", ""),
+                new DocumentSettings.Disclosure(true, true, false),
+                "");
+        String printed = words(Composition.of(
+                        archive,
+                        List.of(archive.ledger().find(Kinds.PIECE, "V24-002").orElseThrow()),
+                        settings,
+                        LocalDate.of(2026, 1, 10))
+                .get(0));
+        assertThat(printed)
+                .contains("240 EUR asked; what was agreed is with another party")
+                .doesNotContain("nothing agreed is recorded", "900");
+    }
+
+    @Test
     void aValueAgreedWithAMuseumIsNotPrintedForAGallery() {
         String words = words(schedule(DocumentKind.LOAN_SCHEDULE, "Sala Vermia", ""));
         assertThat(words).doesNotContain("900").contains("240 EUR asked");

@@ -1,6 +1,8 @@
 package tenterbook.documents.kind;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -12,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.ValidationResult;
+import tenterbook.documents.Block;
 import tenterbook.documents.DocumentDraft;
 import tenterbook.documents.DocumentKind;
 import tenterbook.documents.DocumentSettings;
@@ -76,9 +79,67 @@ class DocumentPdfTest {
     }
 
     @Test
-    void aCardIsOneCardAndAnObjectIdSheetOnePage() throws Exception {
+    void aCardIsOneCard() throws Exception {
         assertThat(new ReadBack(studio.pdf(DocumentKind.ARCHIVE_CARD)).pages()).isEqualTo(1);
-        assertThat(new ReadBack(studio.pdf(DocumentKind.OBJECT_ID)).pages()).isEqualTo(1);
+    }
+
+    @Test
+    void thePictureOfAnObjectIdSheetTakesHalfTheHeightOfItsText() throws Exception {
+        Sheet sheet = Sheet.withPicture(studio.pdf(DocumentKind.OBJECT_ID));
+        assertThat(sheet.number()).isEqualTo(1);
+        assertThat(sheet.picture().height()).isGreaterThan((297 - 19 - 22) / 2.0 - 0.1);
+    }
+
+    /** V24-004 is 104 cm long and 86 cm wide; the bar says how much of that it is. */
+    @Test
+    void theScaleBarMeasuresTheClothBelowIt() throws Exception {
+        Block.Photograph photo = firstPhotograph("V24-004");
+        assertThat(photo.scale()).isNotNull();
+        double wideMm = 10
+                * Double.parseDouble(photo.scale().length().replace("\u00a0cm", ""))
+                / photo.scale().part();
+        // As measured on the photograph by hand: the cloth takes 0.83 of the picture's width.
+        assertThat(wideMm * 0.83).isCloseTo(860, withinPercentage(5));
+        Sheet sheet = Sheet.withPicture(studio.pdf(DocumentKind.OBJECT_ID));
+        assertThat(sheet.outlines()).anySatisfy(box -> {
+            assertThat(box.width())
+                    .isCloseTo(photo.scale().part() * sheet.picture().width(), within(0.2));
+            assertThat(box.top())
+                    .isGreaterThan(sheet.picture().top() + sheet.picture().height());
+        });
+    }
+
+    @Test
+    void anObjectIdSheetHasABarOrTheWordsThatTheScaleIsNotKnown() {
+        int barred = 0;
+        for (int i = 1; i <= 23; i++) {
+            String number = "V24-%03d".formatted(i);
+            Block.Photograph photo = firstPhotograph(number);
+            assertThat(photo.caption().contains("The scale of this photograph is not known. Recorded size: "))
+                    .as(number)
+                    .isEqualTo(photo.scale() == null);
+            barred += photo.scale() == null ? 0 : 1;
+        }
+        // V24-012 lies with a part of its edge hidden.
+        assertThat(barred).isEqualTo(22);
+    }
+
+    private static Block.Photograph firstPhotograph(String number) {
+        return Composition.of(
+                        studio.archive,
+                        studio.pieces(number),
+                        SampleStudioDocuments.request(DocumentKind.OBJECT_ID),
+                        SampleStudioDocuments.TODAY)
+                .get(0)
+                .text()
+                .parts()
+                .get(0)
+                .blocks()
+                .stream()
+                .filter(Block.Photograph.class::isInstance)
+                .map(Block.Photograph.class::cast)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -89,13 +150,14 @@ class DocumentPdfTest {
     }
 
     @Test
-    void photographsMakeRoomRatherThanGoOverAlone() throws Exception {
+    void thePhotographsOfAnObjectIdSheetStandTogetherOnItsFirstPage() throws Exception {
         DocumentSettings request = SampleStudioDocuments.request(DocumentKind.OBJECT_ID);
         List<DocumentDraft> drafts =
                 Composition.of(studio.archive, studio.pieces("V24-003"), request, SampleStudioDocuments.TODAY);
         ReadBack back = new ReadBack(studio.pdf(drafts, request));
         assertThat(back.pictures()).hasSize(3);
-        assertThat(back.pages()).isEqualTo(1);
+        assertThat(back.text(1)).contains("Front.", "Back.", "Detail.");
+        assertThat(back.pages()).isEqualTo(2);
     }
 
     @Test
