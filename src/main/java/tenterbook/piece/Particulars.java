@@ -1,5 +1,6 @@
 package tenterbook.piece;
 
+import tenterbook.piece.cost.PieceCost;
 import tenterbook.piece.label.LabelFacts;
 
 /**
@@ -16,6 +17,7 @@ import tenterbook.piece.label.LabelFacts;
  * @param treatments treatments and pests it had, with their dates
  * @param residues residues of mordants or other chemicals that are known or suspected
  * @param label what the rules of labels ask
+ * @param cost what went into it; for the maker alone
  */
 public record Particulars(
         String maker,
@@ -28,8 +30,10 @@ public record Particulars(
         String packing,
         String treatments,
         String residues,
-        LabelFacts label) {
-    public static final Particulars NONE = new Particulars("", "", "", "", "", "", "", "", "", "", LabelFacts.NONE);
+        LabelFacts label,
+        PieceCost cost) {
+    public static final Particulars NONE =
+            new Particulars("", "", "", "", "", "", "", "", "", "", LabelFacts.NONE, PieceCost.NONE);
 
     public Particulars {
         maker = stripped(maker);
@@ -43,6 +47,7 @@ public record Particulars(
         treatments = stripped(treatments);
         residues = stripped(residues);
         label = label == null ? LabelFacts.NONE : label;
+        cost = cost == null ? PieceCost.NONE : cost;
     }
 
     public Particulars with(LabelFacts other) {
@@ -57,7 +62,8 @@ public record Particulars(
                 packing,
                 treatments,
                 residues,
-                other);
+                other,
+                cost);
     }
 
     private static String stripped(String text) {

@@ -108,12 +108,13 @@ class StoredRecordsTest {
                         QuantityText.read("6 to 8", Unit.PERCENT))),
                 "Germany",
                 false,
-                List.of(answer)));
+                List.of(answer),
+                null));
         assertThat(PieceRecord.PIECE.fromJson(PieceRecord.PIECE.toJson(piece))).isEqualTo(piece);
         assertThat(PieceRecord.PIECE.personal()).contains("answers.*.words", "answers.*.by");
         Studio studio = StudioRecords.STUDIO
                 .fromText("{\"name\": \"Oficina Valderim\"}")
-                .with(new SellingFacts("Valderim Unipessoal", "Weir & Co", "Ireland", List.of(answer)));
+                .with(new SellingFacts("Valderim Unipessoal", "Weir & Co", "Ireland", List.of(answer), null));
         assertThat(StudioRecords.STUDIO.fromJson(StudioRecords.STUDIO.toJson(studio)))
                 .isEqualTo(studio);
     }

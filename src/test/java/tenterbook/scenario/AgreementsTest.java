@@ -156,7 +156,7 @@ class AgreementsTest extends Scenario {
             for (int column = 1; column <= 7; column++) {
                 found.add(row.getString(column));
             }
-            assertThat(found).containsExactly("consignment", "museu", "2025-01-31", "1", "V24-001", "900", "EUR");
+            assertThat(found).containsExactly("consignment", "museu", "2025-01-31", "1", "V24-001", "900.00", "EUR");
         }
     }
 

@@ -189,7 +189,7 @@ class AnswersTest extends Scenario {
         answer("V24-099", "eu", form(box, CLAIM), "answerHolds", "yes", "answerWords", "by hand");
         assertThat(client.get("/print?market=eu&pieces=V24-099").words())
                 .as("a refusal stays one")
-                .contains("held back");
+                .contains("cannot be printed");
     }
 
     @Test
@@ -208,7 +208,7 @@ class AnswersTest extends Scenario {
                         "components.0.kind",
                         "lining",
                         "components.0.weightShare",
-                        "about 40 %",
+                        "about 40\u00a0%",
                         "components.0.fibres.0.fibre",
                         "cotton",
                         "components.0.fibres.0.percent",
@@ -231,8 +231,10 @@ class AnswersTest extends Scenario {
         assertThat(piece.label().components()).hasSize(3);
         assertThat(piece.label().madeToOrder()).isFalse();
         assertThat(client.get("/?q=crane").words()).as("parts are searched").contains("V24-002");
-        assertThat(client.get("/pieces/V24-002/edit").text()).contains("about 40 %", "6 to 8", "forgot", "Germany");
-        assertThat(client.get("/pieces/V24-002").words()).contains("about 40 %", "cotton", "of the surface", "Germany");
+        assertThat(client.get("/pieces/V24-002/edit").text())
+                .contains("about 40\u00a0%", "6 to 8", "forgot", "Germany");
+        assertThat(client.get("/pieces/V24-002").words())
+                .contains("about 40\u00a0%", "cotton", "of the surface", "Germany");
         String page =
                 client.get("/print?kind=hang-tag&market=eu&pieces=V24-002").words();
         assertThat(page).contains("Body: 100 % silk", "Lining: 100 % cotton", "the label speak German?");

@@ -85,7 +85,7 @@ class ColourSearchBrowserTest {
         marker.scrollIntoViewIfNeeded();
         var box = marker.boundingBox();
         page.mouse().click(box.x + box.width / 2, box.y + box.height / 2);
-        Locator found = page.locator("#place-found a");
+        Locator found = page.locator("#place-found a.button");
         assertThat(found).isVisible();
         assertThat(page.locator("[data-place-form] [name=across]").inputValue()).startsWith("50.");
         sound("photo-place");

@@ -8,6 +8,7 @@ import static tenterbook.archive.record.Measures.quantity;
 import static tenterbook.measure.Unit.CELSIUS;
 import static tenterbook.measure.Unit.CENTIMETRE;
 import static tenterbook.measure.Unit.GRAM;
+import static tenterbook.measure.Unit.HOUR;
 
 import java.util.Optional;
 import tenterbook.archive.field.Entered;
@@ -25,6 +26,7 @@ import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
+import tenterbook.piece.cost.PieceCost;
 import tenterbook.piece.label.LabelFacts;
 import tenterbook.recipe.ClampingId;
 import tenterbook.words.Message;
@@ -194,6 +196,10 @@ public final class PieceRecord {
             .text("soldIn", piece -> piece.label().soldIn())
             .field("madeToOrder", Flag.JUDGED, piece -> piece.label().madeToOrder())
             .list("answers", LabelFactRecords.ANSWER, piece -> piece.label().answers())
+            .field("hours", quantity(HOUR), piece -> piece.particulars().cost().hours())
+            .personal()
+            .field("materials", MONEY, piece -> piece.particulars().cost().materials())
+            .personal()
             .built(v -> new Piece(
                     v.get("number"),
                     v.get("title"),
@@ -227,7 +233,8 @@ public final class PieceRecord {
                             v.get("treatments"),
                             v.get("residues"),
                             new LabelFacts(
-                                    v.get("components"), v.get("soldIn"), v.get("madeToOrder"), v.get("answers")))));
+                                    v.get("components"), v.get("soldIn"), v.get("madeToOrder"), v.get("answers")),
+                            new PieceCost(v.get("hours"), v.get("materials")))));
 
     private PieceRecord() {}
 

@@ -1,5 +1,9 @@
 package tenterbook.archive.record;
 
+import static tenterbook.archive.record.Measures.MONEY;
+import static tenterbook.archive.record.Measures.quantity;
+import static tenterbook.measure.Unit.PERCENT;
+
 import tenterbook.archive.field.Numeric;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Plain;
@@ -9,6 +13,7 @@ import tenterbook.piece.NumberScheme;
 import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Studio;
+import tenterbook.piece.cost.Pricing;
 import tenterbook.piece.label.SellingFacts;
 
 /** The studio itself, the people and places it deals with, and the sheets of labels it prints on. */
@@ -67,6 +72,18 @@ public final class StudioRecords {
             .personal()
             .text("soldIn", studio -> studio.selling().soldIn())
             .list("answers", LabelFactRecords.ANSWER, studio -> studio.selling().answers())
+            .field("hourlyRate", MONEY, studio -> studio.selling().pricing().hourlyRate())
+            .personal()
+            .field(
+                    "markup",
+                    quantity(PERCENT),
+                    studio -> studio.selling().pricing().markup())
+            .personal()
+            .field(
+                    "commission",
+                    quantity(PERCENT),
+                    studio -> studio.selling().pricing().commission())
+            .personal()
             .built(v -> new Studio(
                     v.get("name"),
                     v.get("maker"),
@@ -87,7 +104,12 @@ public final class StudioRecords {
                     v.get("timeZone"),
                     v.get("names"),
                     v.get("earlier"),
-                    new SellingFacts(v.get("registeredName"), v.get("importer"), v.get("soldIn"), v.get("answers"))));
+                    new SellingFacts(
+                            v.get("registeredName"),
+                            v.get("importer"),
+                            v.get("soldIn"),
+                            v.get("answers"),
+                            new Pricing(v.get("hourlyRate"), v.get("markup"), v.get("commission")))));
 
     public static final Part<Party> PARTY = Part.<Party>of("party")
             .field("id", Plain.identifier(PartyId::new), Party::id)

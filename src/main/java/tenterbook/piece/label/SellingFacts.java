@@ -1,6 +1,7 @@
 package tenterbook.piece.label;
 
 import java.util.List;
+import tenterbook.piece.cost.Pricing;
 
 /**
  * What the rules of labels ask of the studio, beside its name and addresses. Every text is empty where not recorded.
@@ -9,20 +10,23 @@ import java.util.List;
  * @param importer who imports into Great Britain what is made outside it: name, postal and electronic address
  * @param soldIn country where pieces are usually sold
  * @param answers to questions of the rules that concern every piece
+ * @param pricing how a price is made of a cost; for the maker alone
  */
-public record SellingFacts(String registeredName, String importer, String soldIn, List<RuleAnswer> answers) {
-    public static final SellingFacts NONE = new SellingFacts("", "", "", List.of());
+public record SellingFacts(
+        String registeredName, String importer, String soldIn, List<RuleAnswer> answers, Pricing pricing) {
+    public static final SellingFacts NONE = new SellingFacts("", "", "", List.of(), Pricing.NONE);
 
     public SellingFacts {
         registeredName = registeredName == null ? "" : registeredName.strip();
         importer = importer == null ? "" : importer.strip();
         soldIn = soldIn == null ? "" : soldIn.strip();
         answers = answers == null ? List.of() : List.copyOf(answers);
+        pricing = pricing == null ? Pricing.NONE : pricing;
     }
 
     /** With an answer in place of an earlier one to the same question. */
     public SellingFacts answered(RuleAnswer answer) {
-        return new SellingFacts(registeredName, importer, soldIn, LabelFacts.with(answers, answer));
+        return new SellingFacts(registeredName, importer, soldIn, LabelFacts.with(answers, answer), pricing);
     }
 
     public SellingFacts without(RuleAnswer answer) {
@@ -30,6 +34,7 @@ public record SellingFacts(String registeredName, String importer, String soldIn
                 registeredName,
                 importer,
                 soldIn,
-                answers.stream().filter(each -> !each.equals(answer)).toList());
+                answers.stream().filter(each -> !each.equals(answer)).toList(),
+                pricing);
     }
 }

@@ -26,6 +26,9 @@ import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.agreement.AgreedPiece;
 import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.condition.Examination;
+import tenterbook.piece.cost.Costing;
+import tenterbook.piece.cost.PieceCost;
+import tenterbook.piece.cost.Pricing;
 import tenterbook.piece.history.Custody;
 import tenterbook.piece.label.LabelFacts;
 import tenterbook.piece.label.PieceComponent;
@@ -62,6 +65,7 @@ public record PieceView(
         List<ShownPhoto> photos,
         List<Dyeing> dyeings,
         List<FactLine> facts,
+        List<FactLine> costs,
         List<Examination> examined,
         List<AgreedLine> agreements,
         String notDyed,
@@ -114,6 +118,7 @@ public record PieceView(
                 photos,
                 dyeings(site, facts),
                 facts(facts, site.today()),
+                costs(site, piece),
                 facts.condition().unnoted(piece),
                 agreements(site, facts),
                 Denial.NOT_TOLD_YET.unless(facts, () -> w("piece-form.no-record-of-clamping")),
@@ -168,6 +173,39 @@ public record PieceView(
                             state, w(made.layers()), made.note(), ClampingView.of(site.archive(), clamping, 0))));
         }
         return dyeings;
+    }
+
+    /** What it cost and the prices that follow; empty where neither hours nor materials are recorded. */
+    private static List<FactLine> costs(Site site, Piece piece) {
+        PieceCost cost = piece.particulars().cost();
+        List<FactLine> lines = new ArrayList<>();
+        if (!cost.hours().recorded() && cost.materials() == null) {
+            return lines;
+        }
+        Pricing pricing = site.archive()
+                .readableStudio()
+                .map(studio -> studio.selling().pricing())
+                .orElse(Pricing.NONE);
+        Costing costing = Costing.of(cost, pricing);
+        lines.add(new FactLine(
+                w("cost.materials"), cost.materials() == null ? FactLine.notRecorded() : w(cost.materials())));
+        lines.add(FactLine.of(w("cost.hours"), cost.hours()));
+        line(lines, "cost.work", costing.work());
+        line(lines, "cost.cost", costing.cost());
+        line(lines, "cost.price", costing.price());
+        line(lines, "cost.retail", costing.retail());
+        if (costing.missing() != null) {
+            FactLine last = lines.remove(lines.size() - 1);
+            lines.add(new FactLine(last.label(), last.text(), w(costing.missing())));
+        }
+        return lines;
+    }
+
+    private static void line(List<FactLine> lines, String label, Costing.@Nullable Span span) {
+        if (span != null) {
+            lines.add(new FactLine(
+                    w(label), span.single() ? w(span.low()) : w("cost.span", "low", span.low(), "high", span.high())));
+        }
     }
 
     private static List<FactLine> facts(PieceFacts of, LocalDate today) {

@@ -132,7 +132,8 @@ class PartsBesideClothTest {
         assertThat(content(statement)).isEqualTo("Body: 100 % silk|Crane: 100 % cotton");
         assertThat(about(statement, "crane")).singleElement().satisfies(question -> {
             assertThat(question.rule().id()).isEqualTo("embroidered");
-            assertThat(question.asks().inEnglish()).contains("under 10 percent", area == null ? "not recorded" : area.replace(" to ", "–"));
+            assertThat(question.asks().inEnglish())
+                    .contains("under 10 percent", area == null ? "not recorded" : area.replace(" to ", "–"));
         });
         FibreStatement unknown = of(Market.EU, "", part("crane", ComponentKind.EMBROIDERY, null, area));
         assertThat(content(unknown)).isEqualTo("100 % silk");

@@ -116,11 +116,11 @@ class SaleQuestionsTest {
     /** Source: Reg. (EU) 2023/988 Art. 9(6). */
     @Test
     void aRegisteredNameThatIsRecordedStandsBesideTheTradingName() {
-        Studio trading = studio(new SellingFacts("Inês Valderim Unipessoal", "", "", List.of()));
+        Studio trading = studio(new SellingFacts("Inês Valderim Unipessoal", "", "", List.of(), null));
         FibreStatement statement = of(Market.EU, trading, "Ireland", null, "");
         assertThat(asked(statement, "contact")).isEmpty();
         assertThat(particulars(statement)).startsWith("Inês Valderim Unipessoal|");
-        Studio same = studio(new SellingFacts("Oficina Valderim", "", "", List.of()));
+        Studio same = studio(new SellingFacts("Oficina Valderim", "", "", List.of(), null));
         assertThat(particulars(of(Market.EU, same, "Ireland", null, ""))).doesNotContain("Oficina Valderim|");
         assertThat(asked(of(Market.EU, studio(SellingFacts.NONE), "Ireland", null, ""), "contact"))
                 .singleElement()
@@ -129,7 +129,7 @@ class SaleQuestionsTest {
 
     @Test
     void anImporterIsPrintedInGreatBritainForWhatIsMadeOutside() {
-        Studio studio = studio(new SellingFacts("", "Weir & Co\nLeeds\nweir@co.example", "", List.of()));
+        Studio studio = studio(new SellingFacts("", "Weir & Co\nLeeds\nweir@co.example", "", List.of(), null));
         FibreStatement statement = of(Market.UK, studio, "England", null, "");
         assertThat(particulars(statement)).contains("Weir & Co, Leeds, weir@co.example");
         assertThat(asked(statement, "importer")).isEmpty();
