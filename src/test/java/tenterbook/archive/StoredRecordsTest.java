@@ -108,8 +108,7 @@ class StoredRecordsTest {
                         QuantityText.read("6 to 8", Unit.PERCENT))),
                 "Germany",
                 false,
-                List.of(answer),
-                null));
+                List.of(answer)));
         assertThat(PieceRecord.PIECE.fromJson(PieceRecord.PIECE.toJson(piece))).isEqualTo(piece);
         assertThat(PieceRecord.PIECE.personal()).contains("answers.*.words", "answers.*.by");
         Studio studio = StudioRecords.STUDIO
