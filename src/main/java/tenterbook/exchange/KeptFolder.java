@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.Consequence;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.revision.RecordCodec;
 import tenterbook.ledger.revision.Revision;
@@ -51,26 +52,29 @@ enum KeptFolder {
     /** @param record that names it */
     Finding missing(String record, String hex) {
         if (!hex.matches("[0-9a-f]{64}")) {
-            return new Finding(record, Message.of("exchange.file.no-digest"));
+            return new Finding(record, Message.of("exchange.file.no-digest")).meaning(Consequence.FILES);
         }
-        return new Finding(record, message("missing", "start", hex.substring(0, 2), "digest", hex));
+        return new Finding(record, message("missing", "start", hex.substring(0, 2), "digest", hex))
+                .meaning(Consequence.FILES);
     }
 
     Finding changed(String within, String found) {
-        return new Finding(path(within), Message.of("exchange.file.changed", "found", found));
+        return new Finding(path(within), Message.of("exchange.file.changed", "found", found))
+                .meaning(Consequence.FILES);
     }
 
     /** @param alone whether the ledger names no such file at all, so that it may not be the one of these files */
     Finding orphan(String within, boolean alone) {
-        return new Finding(path(within), message(alone ? "orphan-alone" : "orphan"));
+        return new Finding(path(within), message(alone ? "orphan-alone" : "orphan")).meaning(Consequence.UNNAMED);
     }
 
     Finding second(String within, String first) {
-        return new Finding(path(within), message("second", "first", path(first)));
+        return new Finding(path(within), message("second", "first", path(first))).meaning(Consequence.UNNAMED);
     }
 
     Finding strange(Path file) {
-        return new Finding(path(file.getFileName().toString()), Message.of("exchange.file.strange"));
+        return new Finding(path(file.getFileName().toString()), Message.of("exchange.file.strange"))
+                .meaning(Consequence.UNNAMED);
     }
 
     /** Whether a bag's payload, without {@code data/}, is a file of such a folder. */

@@ -66,7 +66,9 @@ public final class StudioPages {
                     return new Job.Outcome(
                             Message.of("studio.checked", "findings", findings.size())
                                     .in(reader),
-                            findings.stream().map(Finding::toString).toList(),
+                            Finding.listed(findings).stream()
+                                    .map(line -> line.in(reader))
+                                    .toList(),
                             "");
                 }));
         routes.post(
@@ -145,7 +147,9 @@ public final class StudioPages {
                         .toList());
         values.put(
                 "built",
-                site.ledger().check().schema().stream().map(Finding::toString).toList());
+                Finding.listed(ArchiveCheck.atStart(site.archive())).stream()
+                        .map(line -> line.in(Words.conventions()))
+                        .toList());
         values.put("revisions", site.ledger().lastSequence());
         values.put("lastHash", site.ledger().lastHash().hex());
         ctx.status(status);
