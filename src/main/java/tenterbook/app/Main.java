@@ -22,6 +22,7 @@ import tenterbook.words.Message;
             CheckCommand.class,
             PackCommand.class,
             RestoreCommand.class,
+            RescueCommand.class,
             ReindexCommand.class,
             PhotosCommand.class,
             LabelsCommand.class,

@@ -36,7 +36,8 @@ public final class ArchiveCheck {
         return findings;
     }
 
-    static List<Finding> ledger(Archive archive, Progress progress) {
+    /** Of the ledger alone: its chain, tables, file and references, and whether it is an older one. */
+    public static List<Finding> ledger(Archive archive, Progress progress) {
         progress.at(0, 0, Message.of("exchange.checking-ledger"));
         progress.orStop();
         List<Finding> findings = new ArrayList<>(archive.ledger().check().run(progress));

@@ -1,5 +1,6 @@
 package tenterbook.exchange;
 
+import tenterbook.exchange.kept.KeptFolder;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

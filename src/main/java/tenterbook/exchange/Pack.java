@@ -1,5 +1,6 @@
 package tenterbook.exchange;
 
+import tenterbook.exchange.kept.UnfinishedFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;

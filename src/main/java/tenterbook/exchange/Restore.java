@@ -1,5 +1,7 @@
 package tenterbook.exchange;
 
+import tenterbook.exchange.kept.UnfinishedFolder;
+import tenterbook.exchange.kept.KeptFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;

@@ -1,5 +1,6 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.beside.Drafts;
 import java.util.Collection;
 import java.util.List;
 import org.jdbi.v3.core.Handle;

@@ -1,5 +1,6 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.beside.Drafts;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -93,6 +94,21 @@ public final class Ledger implements AutoCloseable {
         written.note(end.sequence(), end.hash());
         followers.forEach(follower -> tell(follower, end.sequence()));
         return result;
+    }
+
+    /**
+     * Writes revisions of a damaged ledger into this one, which is empty; see {@link LedgerRemains.TakingOver}.
+     *
+     * @throws IllegalStateException if this ledger is not empty
+     */
+    public void takeOver(List<Revision> revisions) {
+        if (lastSequence() != 0) {
+            throw new IllegalStateException("Revisions are taken over into an empty ledger only");
+        }
+        database.write(handle -> {
+            new LedgerRemains.TakingOver(handle, kinds).run(revisions);
+            return null;
+        });
     }
 
     private static LongFunction<Optional<Digest>> hashes(Database database) {

@@ -1,5 +1,6 @@
 package tenterbook.ledger;
 
+import tenterbook.ledger.beside.Drafts;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;

@@ -19,7 +19,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.record.Difference;
 import tenterbook.ledger.Conflict;
-import tenterbook.ledger.Drafts;
+import tenterbook.ledger.beside.Drafts;
 import tenterbook.ledger.LedgerTransaction;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.StillReferenced;
