@@ -21,6 +21,7 @@ import tenterbook.words.Message;
             ServeCommand.class,
             CheckCommand.class,
             PackCommand.class,
+            BackupCommand.class,
             RestoreCommand.class,
             RescueCommand.class,
             ReindexCommand.class,

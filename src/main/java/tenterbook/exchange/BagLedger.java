@@ -1,6 +1,5 @@
 package tenterbook.exchange;
 
-import tenterbook.exchange.kept.KeptFolder;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -13,6 +12,7 @@ import java.util.NavigableMap;
 import java.util.TreeMap;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.Checked;
+import tenterbook.exchange.kept.KeptFolder;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.words.Message;

@@ -1,7 +1,5 @@
 package tenterbook.exchange;
 
-import tenterbook.exchange.kept.UnfinishedFolder;
-import tenterbook.exchange.kept.KeptFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,12 +11,16 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Set;
 import org.jdbi.v3.core.JdbiException;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.BagCheck;
 import tenterbook.exchange.bag.Checked;
 import tenterbook.exchange.bag.Pace;
 import tenterbook.exchange.bag.SecondOpinion;
 import tenterbook.exchange.bag.Sums;
+import tenterbook.exchange.kept.BackupFolder;
+import tenterbook.exchange.kept.KeptFolder;
+import tenterbook.exchange.kept.UnfinishedFolder;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
@@ -42,7 +44,7 @@ public final class BagVerification {
     public static List<Finding> kept(Path bag, Clock clock, Progress progress) throws IOException {
         Path around = Files.createTempDirectory("tenterbook-check");
         try (UnfinishedFolder unfinished = UnfinishedFolder.beside(around.resolve("bag"))) {
-            return run(bag, unfinished.aside("read-back"), clock, true, progress);
+            return run(bag, null, unfinished.aside("read-back"), clock, true, progress);
         } finally {
             Files.deleteIfExists(around);
         }
@@ -50,14 +52,26 @@ public final class BagVerification {
 
     /** @param aside a folder that is not there yet, for the copy of the ledger; the caller clears it */
     static List<Finding> run(Path bag, Path aside, Clock clock, Progress progress) throws IOException {
-        return run(bag, aside, clock, false, progress);
+        return run(bag, null, aside, clock, false, progress);
     }
 
-    private static List<Finding> run(Path bag, Path aside, Clock clock, boolean names, Progress progress)
+    /** The same for a bag that is not yet in its place in a backup. */
+    public static List<Finding> inBackup(Path bag, BackupFolder backup, Path aside, Clock clock, Progress progress)
+            throws IOException {
+        return run(bag, backup, aside, clock, false, progress);
+    }
+
+    private static List<Finding> run(
+            Path bag, @Nullable BackupFolder backup, Path aside, Clock clock, boolean names, Progress progress)
             throws IOException {
         Checked checked = BagCheck.run(bag, progress);
         List<Finding> findings = new ArrayList<>(checked.findings());
         NavigableMap<String, Path> parts = BagLedger.parts(checked, findings);
+        if (backup == null) {
+            BackupFolder.addShared(checked, bag, parts);
+        } else {
+            backup.addFiles(parts);
+        }
         try {
             SecondOpinion.ask(bag).ifPresent(findings::add);
         } catch (InterruptedException e) {

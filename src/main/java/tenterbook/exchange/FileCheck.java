@@ -1,7 +1,5 @@
 package tenterbook.exchange;
 
-import tenterbook.exchange.kept.KeptFolder;
-import tenterbook.exchange.kept.KeptFiles;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +9,8 @@ import org.jdbi.v3.core.JdbiException;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.Pace;
 import tenterbook.exchange.bag.Sums;
+import tenterbook.exchange.kept.KeptFiles;
+import tenterbook.exchange.kept.KeptFolder;
 import tenterbook.ledger.file.Consequence;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;

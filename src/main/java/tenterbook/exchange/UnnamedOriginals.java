@@ -1,7 +1,5 @@
 package tenterbook.exchange;
 
-import tenterbook.exchange.kept.KeptFolder;
-import tenterbook.exchange.kept.KeptFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,6 +11,8 @@ import java.util.Set;
 import tenterbook.archive.Archive;
 import tenterbook.archive.arrival.ArrivalReport;
 import tenterbook.archive.arrival.Arrivals;
+import tenterbook.exchange.kept.KeptFiles;
+import tenterbook.exchange.kept.KeptFolder;
 import tenterbook.imaging.IntakePool.Incoming;
 import tenterbook.imaging.PhotoIntake;
 import tenterbook.ledger.file.Progress;

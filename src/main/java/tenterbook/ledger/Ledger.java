@@ -1,6 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.beside.Drafts;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -16,6 +15,7 @@ import java.util.function.Function;
 import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
+import tenterbook.ledger.beside.Drafts;
 import tenterbook.ledger.beside.OwnWords;
 import tenterbook.ledger.beside.SavedSearches;
 import tenterbook.ledger.file.ArchivalCopy;

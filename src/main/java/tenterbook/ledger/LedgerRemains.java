@@ -1,14 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.revision.RevisionForm.Parted;
-import tenterbook.ledger.revision.RecordKey;
-import tenterbook.ledger.revision.KnownKinds;
-import tenterbook.ledger.revision.Kind;
-import org.jdbi.v3.core.Handle;
-import java.util.Set;
-import java.util.Map;
-import java.util.LinkedHashSet;
-import java.util.HashMap;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -16,9 +7,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Set;
 import java.util.TreeMap;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
@@ -26,7 +22,11 @@ import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Database;
 import tenterbook.ledger.file.LedgerFile;
 import tenterbook.ledger.revision.ChainText;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.ledger.revision.KnownKinds;
+import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.revision.Revision;
+import tenterbook.ledger.revision.RevisionForm.Parted;
 
 /**
  * The revisions that can still be read of a ledger, damaged or not.

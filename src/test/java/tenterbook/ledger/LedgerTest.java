@@ -1,6 +1,5 @@
 package tenterbook.ledger;
 
-import tenterbook.ledger.beside.Drafts;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
@@ -22,6 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.ledger.Things.Board;
 import tenterbook.ledger.Things.Opened;
 import tenterbook.ledger.Things.Print;
+import tenterbook.ledger.beside.Drafts;
 import tenterbook.ledger.revision.Revision;
 
 class LedgerTest {

@@ -1,8 +1,5 @@
 package tenterbook.exchange.rescue;
 
-import tenterbook.exchange.kept.UnfinishedFolder;
-import tenterbook.exchange.BagRefused;
-import tenterbook.exchange.ArchiveCheck;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -16,6 +13,9 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.exchange.ArchiveCheck;
+import tenterbook.exchange.BagRefused;
+import tenterbook.exchange.kept.UnfinishedFolder;
 import tenterbook.ledger.LedgerRemains;
 import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.ledger.file.ArchiveProblem;

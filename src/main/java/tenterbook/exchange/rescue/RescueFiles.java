@@ -1,6 +1,5 @@
 package tenterbook.exchange.rescue;
 
-import tenterbook.exchange.kept.KeptFolder;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileVisitResult;
@@ -20,6 +19,7 @@ import tenterbook.archive.arrival.ArrivalReport;
 import tenterbook.archive.arrival.Arrivals;
 import tenterbook.exchange.bag.Pace;
 import tenterbook.exchange.bag.Sums;
+import tenterbook.exchange.kept.KeptFolder;
 import tenterbook.imaging.IntakePool.Incoming;
 import tenterbook.imaging.Originals;
 import tenterbook.imaging.PhotoIntake;

@@ -7,6 +7,7 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.sql.SQLException;
 import org.jspecify.annotations.Nullable;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
@@ -64,6 +65,27 @@ public final class ArchiveFolder implements AutoCloseable {
             throw new ArchiveProblem(
                     Message.of("ledger.folder-not-read", "folder", root.toAbsolutePath(), "why", Explained.of(e)), e);
         }
+    }
+
+    /**
+     * Opens the folder for reading beside a program that may have it open: its ledger is a copy elsewhere that SQLite makes of
+     * one moment.
+     *
+     * @throws ArchiveProblem if it cannot be read
+     */
+    public static ArchiveFolder beside(Path root) {
+        try {
+            return new ArchiveFolder(root, null, LedgerCopy.ofMoment(root.resolve("ledger.db")));
+        } catch (IOException | SQLException e) {
+            throw new ArchiveProblem(
+                    Message.of("ledger.folder-not-read", "folder", root.toAbsolutePath(), "why", Explained.of(e)), e);
+        }
+    }
+
+    /** Where it is noted how far the ledger was written; of a copied ledger, as it was before the copy was made. */
+    Path lastWritten() {
+        Path copied = copy == null ? root : copy.file().getParent();
+        return (Files.exists(copied.resolve(LastWritten.NAME)) ? copied : root).resolve(LastWritten.NAME);
     }
 
     private static FileLock lockOf(Path root, FileChannel channel, boolean shared) throws IOException {

@@ -42,7 +42,7 @@ public final class LastWritten {
 
     /** @param hashes the hash of each revision of the opened ledger by sequence; empty beyond its end */
     public static LastWritten of(ArchiveFolder folder, LongFunction<Optional<Digest>> hashes) {
-        LastWritten written = new LastWritten(folder.root().resolve(NAME), folder.readOnly());
+        LastWritten written = new LastWritten(folder.lastWritten(), folder.readOnly());
         written.compare(hashes);
         return written;
     }

@@ -77,6 +77,7 @@ public final class StudioPages {
                     site.index().reindex(progress);
                     return new Job.Outcome(Message.of("studio.reindexed").in(reader), List.of(), "");
                 }));
+        new BackupPages(site).routes(routes);
         routes.post("/studio/pack", ctx -> {
             Path root = site.archive().folder().root().toAbsolutePath().normalize();
             String name = root.getFileName() + "-" + site.today();
@@ -150,6 +151,7 @@ public final class StudioPages {
                 Finding.listed(ArchiveCheck.atStart(site.archive())).stream()
                         .map(line -> line.in(Words.conventions()))
                         .toList());
+        values.put("backup", new BackupPages(site).view());
         values.put("revisions", site.ledger().lastSequence());
         values.put("lastHash", site.ledger().lastHash().hex());
         ctx.status(status);
