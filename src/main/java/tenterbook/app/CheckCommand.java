@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.ArchiveCheck;
 import tenterbook.exchange.BagVerification;
+import tenterbook.exchange.kept.BackupFolder;
 import tenterbook.labelling.issue.TagTable;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Consequence;
@@ -42,7 +43,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
-        Optional<Path> bag = LedgerFile.bagAround(folder.folder);
+        Optional<Path> bag = LedgerFile.bagAround(BackupFolder.bagIn(folder.folder));
         if (bag.isPresent()) {
             return bag(bag.get(), out);
         }

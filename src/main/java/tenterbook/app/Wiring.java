@@ -3,8 +3,11 @@ package tenterbook.app;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Timer;
+import java.util.TimerTask;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
@@ -26,6 +29,7 @@ import tenterbook.web.job.Job;
 import tenterbook.web.job.Jobs;
 import tenterbook.web.piece.TagFacet;
 import tenterbook.web.server.Server;
+import tenterbook.web.studio.BackupPages;
 import tenterbook.words.Message;
 
 /** One open archive with all that serves it; closing it closes everything in turn. */
@@ -37,6 +41,7 @@ public final class Wiring implements AutoCloseable {
     private final Jobs jobs;
     private final Server server;
     private Thread starting = new Thread();
+    private final Timer backups = new Timer("backups", true);
 
     private Wiring(Archive archive, PieceIndex index, Recogniser recogniser, TagTable tags, Jobs jobs, Server server) {
         this.archive = archive;
@@ -80,6 +85,7 @@ public final class Wiring implements AutoCloseable {
             Wiring wiring = new Wiring(archive, index, recogniser, tags, jobs, Server.start(site, port));
             storeOldPapers(site);
             wiring.joinUnnamed(site);
+            wiring.backUpDaily(site);
             return wiring;
         } catch (IOException e) {
             closeQuietly(recogniser, index, tags, archive);
@@ -141,6 +147,23 @@ public final class Wiring implements AutoCloseable {
         starting.start();
     }
 
+    /** Looks every hour whether a backup is due, the first time a minute after the start. */
+    private void backUpDaily(Site site) {
+        backups.schedule(
+                new TimerTask() {
+                    @Override
+                    public void run() {
+                        try {
+                            BackupPages.whenDue(site);
+                        } catch (RuntimeException e) {
+                            LoggerFactory.getLogger(Wiring.class).warn("No backup was begun", e);
+                        }
+                    }
+                },
+                Duration.ofMinutes(1).toMillis(),
+                Duration.ofHours(1).toMillis());
+    }
+
     private void awaitStart() {
         try {
             starting.join();
@@ -182,6 +205,7 @@ public final class Wiring implements AutoCloseable {
     @Override
     public void close() {
         server.close();
+        backups.cancel();
         awaitStart();
         jobs.close();
         recogniser.close();

@@ -45,14 +45,22 @@ public final class Ledger implements AutoCloseable {
     private final KnownKinds kinds;
     private final MadeFiles files;
     private final LastWritten written;
+    private final ArchiveFolder folder;
     private final List<Consumer<Long>> followers = new CopyOnWriteArrayList<>();
 
-    private Ledger(Database database, Clock clock, KnownKinds kinds, MadeFiles files, LastWritten written) {
+    private Ledger(
+            Database database,
+            Clock clock,
+            KnownKinds kinds,
+            MadeFiles files,
+            LastWritten written,
+            ArchiveFolder folder) {
         this.database = database;
         this.clock = clock;
         this.kinds = kinds;
         this.files = files;
         this.written = written;
+        this.folder = folder;
     }
 
     /**
@@ -70,7 +78,7 @@ public final class Ledger implements AutoCloseable {
         LedgerFile.in(folder.ledger().getParent()).begun();
         Database database = new Database(folder.ledger());
         LastWritten written = LastWritten.of(folder, hashes(database));
-        Ledger ledger = new Ledger(database, clock, kinds, new MadeFiles(folder.papers(), kinds), written);
+        Ledger ledger = new Ledger(database, clock, kinds, new MadeFiles(folder.papers(), kinds), written, folder);
         if (!folder.readOnly() && database.mustForget()) {
             try {
                 ledger.forget();
@@ -84,6 +92,7 @@ public final class Ledger implements AutoCloseable {
 
     /** Runs one act of the user in one transaction: all of it or nothing. */
     public <R extends @Nullable Object> R write(String author, Function<LedgerTransaction, R> act) {
+        folder.mustStillBeHeld();
         R result = database.write(handle -> {
             LedgerTransaction writing = new LedgerTransaction(handle, clock.instant(), author, kinds);
             R made = act.apply(writing);

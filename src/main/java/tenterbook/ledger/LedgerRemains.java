@@ -17,6 +17,7 @@ import java.util.TreeMap;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Database;
@@ -36,6 +37,8 @@ import tenterbook.ledger.revision.RevisionForm.Parted;
  * @param highest the highest sequence that is known of, also where it cannot be read
  */
 public record LedgerRemains(String origin, NavigableMap<Long, Revision> revisions, long highest) {
+    private static final Logger LOG = LoggerFactory.getLogger(LedgerRemains.class);
+
     /** Sequences tried after the last that could be read, where the end of the ledger cannot be. */
     private static final int BEYOND = 2000;
 
@@ -50,8 +53,7 @@ public record LedgerRemains(String origin, NavigableMap<Long, Revision> revision
                 }
             }
         } catch (ArchiveProblem | JdbiException e) {
-            LoggerFactory.getLogger(LedgerRemains.class)
-                    .info("{} cannot be opened as a ledger: {}", origin, e.getMessage());
+            LOG.info("{} cannot be opened as a ledger: {}", origin, e.getMessage());
         }
         return new LedgerRemains(origin, found, Math.max(highest, found.isEmpty() ? 0 : found.lastKey()));
     }

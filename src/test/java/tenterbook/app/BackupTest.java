@@ -70,8 +70,10 @@ class BackupTest {
         assertThat(files(backup().resolve("photos"))).hasSameSizeAs(files(studio.resolve("photos")));
         Map<String, Digest> before = CheckedBagTest.files(backup());
         Path again = around.resolve("again");
-        assertThat(run("restore", "--from", backup(), "--archive", again).code())
-                .isZero();
+        Ran checked = run("check", "--archive", disk);
+        assertThat(checked.code()).as(checked.out()).isZero();
+        assertThat(checked.out()).contains("can be restored");
+        assertThat(run("restore", "--from", disk, "--archive", again).code()).isZero();
         Ran check = run("check", "--archive", again);
         assertThat(check.code()).as(check.out()).isZero();
         assertThat(check.out()).contains(last);
@@ -107,6 +109,17 @@ class BackupTest {
             }
             assertThat(removed).isEqualTo(3);
         }
+    }
+
+    @Test
+    void whatAKilledBackupLeftIsClearedByTheNext() throws IOException {
+        Path left = Files.createDirectories(backup().resolve("ledgers/.new.unfinished-1/whole/data"));
+        Files.writeString(left.resolve("ledger.db"), "half");
+        Path part = Files.createDirectories(backup().resolve("photos/arriving")).resolve("1.part");
+        Files.writeString(part, "half");
+        assertThat(run("backup", "--archive", studio, "--to", disk).code()).isZero();
+        assertThat(left).doesNotExist();
+        assertThat(part).doesNotExist();
     }
 
     @Test

@@ -117,7 +117,7 @@ public final class Backup {
         if (folder.startsWith(own)) {
             throw new PackRefused(folder.toString(), Message.of("exchange.pack.inside-archive"));
         }
-        return new BackupFolder(folder.resolve(own.getFileName() + "-backup"));
+        return BackupFolder.on(folder, own);
     }
 
     /** Generations of another archive, or later ones of this, are not to be pushed out by this ledger. */
@@ -158,7 +158,9 @@ public final class Backup {
                 backup.root().resolve("READ-ME-FIRST.txt"),
                 Message.of("backup.read-me").inEnglish() + "\n");
         BackupFiles files = new BackupFiles(backup.root());
-        try (UnfinishedFolder unfinished = UnfinishedFolder.beside(place)) {
+        // One name for all, so that what a killed backup left is cleared by the next.
+        try (UnfinishedFolder unfinished =
+                UnfinishedFolder.beside(backup.ledgers().resolve("new"))) {
             LocalDate today = LocalDate.ofInstant(now, ZoneOffset.UTC);
             Bag bag = new BagFilling(archive, unfinished.whole(), place, today, progress, findings, files)
                     .fill(DamageAdvice.NOTED, unfinished.cleared());

@@ -14,7 +14,7 @@ import java.util.Properties;
 import org.slf4j.LoggerFactory;
 
 /**
- * Where an archive's backups go and when the last good one was made: the file {@code backup.properties} in the archive's folder.
+ * Where an archive's backups go and when the last good one was made: the file {@code backups.properties} in the archive's folder.
  * It is no part of the ledger, since the folder belongs to this computer, and a backup is also made by a command beside the
  * running program.
  *
@@ -25,7 +25,7 @@ public record BackupNote(String folder, Optional<Instant> lastGood) {
     /** A last good backup that is older is worth a reminder. */
     public static final Duration OLD = Duration.ofDays(7);
 
-    private static final String NAME = "backup.properties";
+    private static final String NAME = "backups.properties";
 
     /** A note that cannot be read is as none. */
     public static BackupNote in(Path archive) {

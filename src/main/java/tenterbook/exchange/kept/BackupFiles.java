@@ -7,7 +7,9 @@ import java.nio.file.StandardCopyOption;
 import java.util.List;
 import tenterbook.exchange.bag.Pace;
 import tenterbook.exchange.bag.Sums;
+import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.HashedFiles;
+import tenterbook.words.Message;
 
 /** Copies photographs and papers into a backup, each once; a file gets its name when it was read back and is whole. */
 public final class BackupFiles {
@@ -45,7 +47,7 @@ public final class BackupFiles {
             if (!found.equals(hex)) {
                 String own = Sums.of(file.file(), List.of("sha256"), pace).hex().get("sha256");
                 if (own.equals(hex)) {
-                    throw new IOException("the copy of " + file.path() + " reads back otherwise than it was written");
+                    throw new ArchiveProblem(Message.of("backup.reads-otherwise", "file", file.path()));
                 }
                 return own;
             }

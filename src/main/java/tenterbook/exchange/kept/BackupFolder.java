@@ -26,8 +26,16 @@ public record BackupFolder(Path root) {
 
     public static final String BESIDE = "beside";
 
+    /** Of the name of a backup's folder, after that of the archive's. */
+    private static final String ENDING = "-backup";
+
     private static final DateTimeFormatter NAME =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
+
+    /** The backup of an archive on the disk that a person chose. */
+    public static BackupFolder on(Path disk, Path archive) {
+        return new BackupFolder(disk.resolve(archive.getFileName() + ENDING));
+    }
 
     public Path ledgers() {
         return root.resolve("ledgers");
@@ -71,12 +79,23 @@ public record BackupFolder(Path root) {
         }
     }
 
-    /** The bag to restore from: the newest generation where a backup's folder is named, else what is named. */
+    /**
+     * The bag to restore from: the newest generation where a backup's folder is named, or the folder that holds one backup; else
+     * what is named.
+     */
     public static Path bagIn(Path named) throws IOException {
         if (Files.exists(named.resolve("bagit.txt"))) {
             return named;
         }
         NavigableMap<Instant, Path> generations = new BackupFolder(named).generations();
+        if (generations.isEmpty() && Files.isDirectory(named)) {
+            List<Path> backups;
+            try (Stream<Path> inside = Files.list(named)) {
+                backups = inside.filter(each -> each.getFileName().toString().endsWith(ENDING))
+                        .toList();
+            }
+            generations = backups.size() == 1 ? new BackupFolder(backups.get(0)).generations() : generations;
+        }
         return generations.isEmpty() ? named : generations.lastEntry().getValue();
     }
 
