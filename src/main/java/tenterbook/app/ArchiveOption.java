@@ -30,6 +30,12 @@ final class ArchiveOption {
         return writable ? Archive.open(folder, clock) : Archive.look(folder, clock);
     }
 
+    /** As {@link #existing}, for reading, also while a program has the archive open. */
+    Archive beside(Clock clock) {
+        mustBeThere();
+        return Archive.beside(folder, clock);
+    }
+
     private void mustBeThere() {
         if (!LedgerFile.in(folder).begun()) {
             throw new ArchiveProblem(Message.of("command.no-archive", "folder", folder.toAbsolutePath()));

@@ -1,9 +1,12 @@
 package tenterbook.app;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -12,9 +15,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.ArchiveCheck;
+import tenterbook.exchange.BagVerification;
+import tenterbook.exchange.kept.BackupFolder;
 import tenterbook.labelling.issue.TagTable;
 import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.Consequence;
 import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.LedgerFile;
 import tenterbook.search.PieceIndex;
 import tenterbook.web.piece.TagFacet;
 import tenterbook.words.Message;
@@ -30,11 +37,23 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--erased")
     private boolean erased;
 
+    @Option(names = "--accept-older")
+    private boolean acceptOlder;
+
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
+        Optional<Path> bag = LedgerFile.bagAround(BackupFolder.bagIn(folder.folder));
+        if (bag.isPresent()) {
+            return bag(bag.get(), out);
+        }
         List<Finding> findings = new ArrayList<>();
         try (Archive archive = folder.toCheck(Clock.systemUTC())) {
+            if (acceptOlder && archive.ledger().behind().isPresent()) {
+                archive.ledger().acceptAsLast();
+                out.println(Message.of(
+                        "command.check.accepted", "sequence", archive.ledger().lastSequence()));
+            }
             try (Terminal terminal = new Terminal(out)) {
                 findings.addAll(ArchiveCheck.run(archive, terminal));
                 if (!archive.folder().readOnly()) {
@@ -47,7 +66,7 @@ final class CheckCommand implements Callable<Integer> {
             if (erased) {
                 archive.ledger().check().notCheckable().forEach(out::println);
             }
-            findings.forEach(out::println);
+            Finding.listed(findings).forEach(line -> out.println(line.inEnglish()));
             out.println(
                     findings.isEmpty()
                             ? Message.of(
@@ -62,6 +81,20 @@ final class CheckCommand implements Callable<Integer> {
         return findings.isEmpty() ? 0 : Main.FOUND_WRONG;
     }
 
+    /** Whether the bag could be restored. */
+    private static int bag(Path bag, PrintWriter out) throws IOException {
+        List<Finding> findings;
+        try (Terminal terminal = new Terminal(out)) {
+            findings = BagVerification.kept(bag, Clock.systemUTC(), terminal);
+        }
+        findings.forEach(out::println);
+        out.println(
+                findings.isEmpty()
+                        ? Message.of("command.check.bag-whole", "bag", bag)
+                        : Message.of("command.check.bag-wrong", "bag", bag, "count", findings.size()));
+        return findings.isEmpty() ? 0 : Main.FOUND_WRONG;
+    }
+
     /** An index that cannot be opened is a finding: what was found before must still be shown. */
     private static List<Finding> index(Archive archive, Terminal terminal) {
         try (TagTable tags = TagTable.open(archive);
@@ -70,7 +103,8 @@ final class CheckCommand implements Callable<Integer> {
             findings.addAll(index.check(terminal));
             return findings;
         } catch (ArchiveProblem e) {
-            return List.of(new Finding("index", Message.of("command.check.index", "why", e.explanation())));
+            return List.of(new Finding("index", Message.of("command.check.index", "why", e.explanation()))
+                    .meaning(Consequence.DERIVED));
         }
     }
 }

@@ -3,17 +3,25 @@ package tenterbook.app;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
+import java.util.Timer;
+import java.util.TimerTask;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.arrival.ArrivalReport;
 import tenterbook.documents.PhotoSource;
 import tenterbook.documents.issue.PaperPdf;
+import tenterbook.exchange.ArchiveCheck;
+import tenterbook.exchange.UnnamedOriginals;
 import tenterbook.imaging.Originals;
 import tenterbook.imaging.PhotoIntake;
 import tenterbook.imaging.Previews;
 import tenterbook.labelling.issue.TagTable;
 import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.Finding;
 import tenterbook.search.PieceIndex;
 import tenterbook.search.recognition.Recogniser;
 import tenterbook.web.Site;
@@ -21,6 +29,7 @@ import tenterbook.web.job.Job;
 import tenterbook.web.job.Jobs;
 import tenterbook.web.piece.TagFacet;
 import tenterbook.web.server.Server;
+import tenterbook.web.studio.BackupPages;
 import tenterbook.words.Message;
 
 /** One open archive with all that serves it; closing it closes everything in turn. */
@@ -31,6 +40,8 @@ public final class Wiring implements AutoCloseable {
     private final TagTable tags;
     private final Jobs jobs;
     private final Server server;
+    private Thread starting = new Thread();
+    private final Timer backups = new Timer("backups", true);
 
     private Wiring(Archive archive, PieceIndex index, Recogniser recogniser, TagTable tags, Jobs jobs, Server server) {
         this.archive = archive;
@@ -53,10 +64,8 @@ public final class Wiring implements AutoCloseable {
         Recogniser recogniser = null;
         try {
             // Only a warning: the records are intact, and the maker must have access to them.
-            archive.ledger()
-                    .check()
-                    .schema()
-                    .forEach(finding -> LoggerFactory.getLogger(Wiring.class).warn("{}", finding));
+            Finding.listed(ArchiveCheck.atStart(archive))
+                    .forEach(line -> LoggerFactory.getLogger(Wiring.class).warn("{}", line.inEnglish()));
             tags = TagTable.open(archive);
             index = PieceIndex.open(archive, new TagFacet(tags), clock);
             recogniser = Recogniser.open(archive);
@@ -75,6 +84,8 @@ public final class Wiring implements AutoCloseable {
                     clock);
             Wiring wiring = new Wiring(archive, index, recogniser, tags, jobs, Server.start(site, port));
             storeOldPapers(site);
+            wiring.joinUnnamed(site);
+            wiring.backUpDaily(site);
             return wiring;
         } catch (IOException e) {
             closeQuietly(recogniser, index, tags, archive);
@@ -102,6 +113,62 @@ public final class Wiring implements AutoCloseable {
                                     Message.of("command.papers-stored").inEnglish(),
                                     PaperPdf.storeAll(site.archive(), PhotoSource.of(site.previews()), progress),
                                     ""));
+        }
+    }
+
+    /**
+     * Originals that a killed program left without a record join those that wait. Found while the server answers; what arrives
+     * from now on is not looked at, since its record is still to come.
+     */
+    private void joinUnnamed(Site site) {
+        Instant start = Instant.now();
+        starting = new Thread(
+                () -> {
+                    try {
+                        UnnamedOriginals unnamed = UnnamedOriginals.before(start, site.archive());
+                        if (!unnamed.files().isEmpty()) {
+                            site.jobs().start(Message.of("command.joining").inEnglish(), progress -> {
+                                ArrivalReport report = unnamed.join(site.archive(), site.intake(), progress);
+                                return new Job.Outcome(
+                                        report.summary().inEnglish(),
+                                        report.findings().stream()
+                                                .map(Message::inEnglish)
+                                                .toList(),
+                                        "/photos/waiting");
+                            });
+                        }
+                    } catch (IOException | RuntimeException e) {
+                        // They stay where they are; 'check' names them, and the next start tries again.
+                        LoggerFactory.getLogger(Wiring.class).warn("Originals without a record were not looked for", e);
+                    }
+                },
+                "unnamed-originals");
+        starting.setDaemon(true);
+        starting.start();
+    }
+
+    /** Looks every hour whether a backup is due, the first time a minute after the start. */
+    private void backUpDaily(Site site) {
+        backups.schedule(
+                new TimerTask() {
+                    @Override
+                    public void run() {
+                        try {
+                            BackupPages.whenDue(site);
+                        } catch (RuntimeException e) {
+                            LoggerFactory.getLogger(Wiring.class).warn("No backup was begun", e);
+                        }
+                    }
+                },
+                Duration.ofMinutes(1).toMillis(),
+                Duration.ofHours(1).toMillis());
+    }
+
+    private void awaitStart() {
+        try {
+            starting.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 
@@ -138,6 +205,8 @@ public final class Wiring implements AutoCloseable {
     @Override
     public void close() {
         server.close();
+        backups.cancel();
+        awaitStart();
         jobs.close();
         recogniser.close();
         index.close();

@@ -57,6 +57,11 @@ public final class Archive implements AutoCloseable {
         return in(ArchiveFolder.look(root), clock);
     }
 
+    /** As {@link #look}, also while a program has the archive open; the records are those of one moment. */
+    public static Archive beside(Path root, Clock clock) {
+        return in(ArchiveFolder.beside(root), clock);
+    }
+
     private static Archive in(ArchiveFolder folder, Clock clock) {
         try {
             return new Archive(folder, Ledger.open(folder, clock, Kinds.ALL));

@@ -29,10 +29,19 @@ public final class ArchiveCheck {
         return findings;
     }
 
-    static List<Finding> ledger(Archive archive, Progress progress) {
+    /** What can be found at a start without reading the whole ledger: its schema, and whether it is an older or another one. */
+    public static List<Finding> atStart(Archive archive) {
+        List<Finding> findings = new ArrayList<>(archive.ledger().check().schema());
+        archive.ledger().behind().ifPresent(findings::add);
+        return findings;
+    }
+
+    /** Of the ledger alone: its chain, tables, file and references, and whether it is an older one. */
+    public static List<Finding> ledger(Archive archive, Progress progress) {
         progress.at(0, 0, Message.of("exchange.checking-ledger"));
         progress.orStop();
         List<Finding> findings = new ArrayList<>(archive.ledger().check().run(progress));
+        archive.ledger().behind().ifPresent(findings::add);
         try {
             findings.addAll(new ReferenceCheck(archive.ledger()).run(progress));
         } catch (JdbiException e) {

@@ -9,9 +9,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.BagWriter;
 import tenterbook.exchange.bag.Pace;
+import tenterbook.exchange.kept.BackupFiles;
+import tenterbook.exchange.kept.BackupFolder;
+import tenterbook.exchange.kept.KeptFiles;
+import tenterbook.exchange.kept.KeptFolder;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.revision.Revision;
@@ -20,7 +25,7 @@ import tenterbook.piece.Studio;
 import tenterbook.words.Message;
 
 /** Fills one bag with the state of an archive at one moment; the archive may change meanwhile. */
-final class BagFilling {
+public final class BagFilling {
     private final Archive archive;
     private final Path place;
     private final Progress progress;
@@ -33,9 +38,24 @@ final class BagFilling {
     private final Pace pace;
     private final long last;
     private final LocalDate today;
+    private final @Nullable BackupFiles shared;
 
     BagFilling(Archive archive, Path whole, Path place, LocalDate today, Progress progress, List<Finding> findings)
             throws IOException {
+        this(archive, whole, place, today, progress, findings, null);
+    }
+
+    /** @param shared where photographs and papers go instead of into the bag; null for a bag that holds them */
+    public BagFilling(
+            Archive archive,
+            Path whole,
+            Path place,
+            LocalDate today,
+            Progress progress,
+            List<Finding> findings,
+            @Nullable BackupFiles shared)
+            throws IOException {
+        this.shared = shared;
         this.archive = archive;
         this.place = place;
         this.today = today;
@@ -57,7 +77,7 @@ final class BagFilling {
     }
 
     /** @param notes as the bag has them */
-    Bag fill(DamageAdvice damage, List<Finding> notes) throws IOException {
+    public Bag fill(DamageAdvice damage, List<Finding> notes) throws IOException {
         pace.begin(Message.of("exchange.pack.copying-ledger"));
         bag.written("ledger.db", pace);
         new LedgerText(archive, last, progress).write(bag, pace);
@@ -104,6 +124,17 @@ final class BagFilling {
 
     private void copy(KeptFolder folder, KeptFiles.KeptFile file, String hex) throws IOException {
         String path = folder.path(file.path());
+        if (shared != null) {
+            String found = shared.store(folder, file, hex, pace);
+            if (found.equals(hex)) {
+                copied.merge(folder, 1L, Long::sum);
+            } else if (named.get(folder).containsKey(hex)) {
+                findings.add(folder.changed(file.path(), found));
+            } else {
+                leftOut.add(path);
+            }
+            return;
+        }
         String found = bag.copy(file.file(), path, pace).hex().get("sha256");
         if (!found.equals(hex) && !named.get(folder).containsKey(hex)) {
             bag.remove(path);
@@ -156,6 +187,9 @@ final class BagFilling {
                 Message.of("exchange.pack.identifier", "sequence", last, "hash", hash.hex())
                         .inEnglish()));
         info.add(Map.entry("Bag-Software-Agent", agent()));
+        if (shared != null) {
+            info.add(Map.entry(BackupFolder.FILES_LABEL, BackupFolder.BESIDE));
+        }
         info.add(Map.entry(Contents.LABEL, contents.word()));
         info.add(Map.entry("Tenterbook-Last-Sequence", Long.toString(last)));
         info.add(Map.entry("Tenterbook-Last-Hash", hash.hex()));

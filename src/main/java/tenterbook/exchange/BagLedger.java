@@ -12,6 +12,7 @@ import java.util.NavigableMap;
 import java.util.TreeMap;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.Checked;
+import tenterbook.exchange.kept.KeptFolder;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.words.Message;

@@ -12,7 +12,7 @@ public final class BagRefused extends RuntimeException implements Explained {
     private final transient Written explanation;
     private final transient List<Finding> findings;
 
-    BagRefused(List<Finding> findings) {
+    public BagRefused(List<Finding> findings) {
         this(Message.of("exchange.restore.refused", "findings", Sentences.of(findings)), findings);
     }
 
@@ -22,7 +22,7 @@ public final class BagRefused extends RuntimeException implements Explained {
         this.findings = List.copyOf(findings);
     }
 
-    BagRefused(String where, Written what) {
+    public BagRefused(String where, Written what) {
         this(List.of(new Finding(where, what)));
     }
 

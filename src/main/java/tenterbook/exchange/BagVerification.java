@@ -7,15 +7,20 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Set;
 import org.jdbi.v3.core.JdbiException;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.BagCheck;
 import tenterbook.exchange.bag.Checked;
 import tenterbook.exchange.bag.Pace;
 import tenterbook.exchange.bag.SecondOpinion;
 import tenterbook.exchange.bag.Sums;
+import tenterbook.exchange.kept.BackupFolder;
+import tenterbook.exchange.kept.KeptFolder;
+import tenterbook.exchange.kept.UnfinishedFolder;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
@@ -27,14 +32,46 @@ import tenterbook.words.Message;
  * copy. A photograph's checksum is its name, and the writer has compared the two, so photographs are not read a second time for
  * that. What the system still has in memory is not read from the disk anew.
  */
-final class BagVerification {
+public final class BagVerification {
     private BagVerification() {}
+
+    /**
+     * Whether a bag that somebody kept can be restored: as {@link #run}, and every photograph and paper that the ledger names
+     * against its name. Changes nothing in the bag.
+     *
+     * @throws Progress.Cancelled if asked to stop
+     */
+    public static List<Finding> kept(Path bag, Clock clock, Progress progress) throws IOException {
+        Path around = Files.createTempDirectory("tenterbook-check");
+        try (UnfinishedFolder unfinished = UnfinishedFolder.beside(around.resolve("bag"))) {
+            return run(bag, null, unfinished.aside("read-back"), clock, true, progress);
+        } finally {
+            Files.deleteIfExists(around);
+        }
+    }
 
     /** @param aside a folder that is not there yet, for the copy of the ledger; the caller clears it */
     static List<Finding> run(Path bag, Path aside, Clock clock, Progress progress) throws IOException {
+        return run(bag, null, aside, clock, false, progress);
+    }
+
+    /** The same for a bag that is not yet in its place in a backup. */
+    public static List<Finding> inBackup(Path bag, BackupFolder backup, Path aside, Clock clock, Progress progress)
+            throws IOException {
+        return run(bag, backup, aside, clock, false, progress);
+    }
+
+    private static List<Finding> run(
+            Path bag, @Nullable BackupFolder backup, Path aside, Clock clock, boolean names, Progress progress)
+            throws IOException {
         Checked checked = BagCheck.run(bag, progress);
         List<Finding> findings = new ArrayList<>(checked.findings());
         NavigableMap<String, Path> parts = BagLedger.parts(checked, findings);
+        if (backup == null) {
+            BackupFolder.addShared(checked, bag, parts);
+        } else {
+            backup.addFiles(parts);
+        }
         try {
             SecondOpinion.ask(bag).ifPresent(findings::add);
         } catch (InterruptedException e) {
@@ -49,15 +86,43 @@ final class BagVerification {
         try (Archive archive = Archive.open(aside, clock)) {
             findings.addAll(BagLedger.check(checked, archive, progress));
             findings.addAll(missing(archive, parts.keySet()));
+            if (names) {
+                changed(archive, parts, findings, progress);
+            }
         } catch (ArchiveProblem | JdbiException e) {
             findings.add(new Finding("data/ledger.db", Message.of("exchange.no-ledger", "why", Explained.of(e))));
         }
         return findings;
     }
 
+    /** A bag can be put together again around a changed file, so that its checksums agree and only the file's name does not. */
+    private static void changed(
+            Archive archive, NavigableMap<String, Path> parts, List<Finding> findings, Progress progress)
+            throws IOException {
+        for (KeptFolder folder : KeptFolder.values()) {
+            Set<String> named = folder.named(archive).keySet();
+            for (Map.Entry<String, Path> part : parts.entrySet()) {
+                String hex = digest(part.getKey());
+                if (part.getKey().startsWith(folder.path("")) && named.contains(hex)) {
+                    String found = Sums.of(part.getValue(), List.of("sha256"), new Pace(progress, 0))
+                            .hex()
+                            .get("sha256");
+                    if (!hex.equals(found)) {
+                        findings.add(folder.changed(
+                                part.getKey().substring(folder.path("").length()), found));
+                    }
+                }
+            }
+        }
+    }
+
+    private static String digest(String part) {
+        return part.replaceFirst("^\\w+/../([0-9a-f]{64}).*$", "$1");
+    }
+
     private static List<Finding> missing(Archive archive, Set<String> parts) {
         Set<String> there = new HashSet<>();
-        parts.forEach(part -> there.add(part.replaceFirst("^\\w+/../([0-9a-f]{64}).*$", "$1")));
+        parts.forEach(part -> there.add(digest(part)));
         List<Finding> missing = new ArrayList<>();
         for (KeptFolder folder : KeptFolder.values()) {
             folder.named(archive).forEach((hex, record) -> {

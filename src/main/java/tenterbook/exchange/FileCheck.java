@@ -9,6 +9,9 @@ import org.jdbi.v3.core.JdbiException;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.Pace;
 import tenterbook.exchange.bag.Sums;
+import tenterbook.exchange.kept.KeptFiles;
+import tenterbook.exchange.kept.KeptFolder;
+import tenterbook.ledger.file.Consequence;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.words.Explained;
@@ -31,7 +34,8 @@ record FileCheck(List<Finding> damage, List<Finding> orphans) {
                 check.damage.add(new Finding("ledger.db", folder.message("names-not-read", "why", Explained.of(e))));
             } catch (IOException e) {
                 check.damage.add(
-                        new Finding(folder.path(""), Message.of("exchange.file.not-listed", "why", e.toString())));
+                        new Finding(folder.path(""), Message.of("exchange.file.not-listed", "why", e.toString()))
+                                .meaning(Consequence.FILES));
             }
         }
         return check;
@@ -67,8 +71,8 @@ record FileCheck(List<Finding> damage, List<Finding> orphans) {
                 into.add(folder.changed(file.path(), found));
             }
         } catch (IOException e) {
-            into.add(
-                    new Finding(folder.path(file.path()), Message.of("exchange.file.not-to-end", "why", e.toString())));
+            into.add(new Finding(folder.path(file.path()), Message.of("exchange.file.not-to-end", "why", e.toString()))
+                    .meaning(Consequence.FILES));
         }
     }
 }

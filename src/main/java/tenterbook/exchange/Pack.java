@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jdbi.v3.core.JdbiException;
 import tenterbook.archive.Archive;
+import tenterbook.exchange.kept.UnfinishedFolder;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;

@@ -13,7 +13,7 @@ public final class PackRefused extends RuntimeException implements Explained {
     private final transient Written explanation;
     private final transient List<Finding> findings;
 
-    PackRefused(List<Finding> findings, Written next) {
+    public PackRefused(List<Finding> findings, Written next) {
         this(Message.of("exchange.pack.refused", "findings", Sentences.followed(findings, next)), findings);
     }
 
@@ -23,7 +23,7 @@ public final class PackRefused extends RuntimeException implements Explained {
         this.findings = List.copyOf(findings);
     }
 
-    PackRefused(String where, Written what) {
+    public PackRefused(String where, Written what) {
         this(List.of(new Finding(where, what)), Joined.NOTHING);
     }
 

@@ -15,6 +15,9 @@ import tenterbook.exchange.bag.Checked;
 import tenterbook.exchange.bag.Pace;
 import tenterbook.exchange.bag.SecondOpinion;
 import tenterbook.exchange.bag.Sums;
+import tenterbook.exchange.kept.BackupFolder;
+import tenterbook.exchange.kept.KeptFiles;
+import tenterbook.exchange.kept.UnfinishedFolder;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.LedgerFile;
@@ -51,13 +54,15 @@ public final class Restore {
         Path place = archiveDir.toAbsolutePath().normalize();
         try {
             refuseUnfit(bag.toAbsolutePath().normalize(), place);
-            Checked checked = BagCheck.run(bag, progress);
+            Path chosen = BackupFolder.bagIn(bag);
+            Checked checked = BagCheck.run(chosen, progress);
             List<Finding> findings = new ArrayList<>(checked.findings());
             NavigableMap<String, Path> ours = BagLedger.parts(checked, findings);
+            BackupFolder.addShared(checked, chosen, ours);
             room(place, ours, findings);
             if (findings.isEmpty()) {
                 progress.orStop();
-                SecondOpinion.ask(bag.toRealPath()).ifPresent(findings::add);
+                SecondOpinion.ask(chosen.toRealPath()).ifPresent(findings::add);
             }
             if (!findings.isEmpty()) {
                 throw new BagRefused(findings);

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import tenterbook.ledger.Erasing.Redaction;
+import tenterbook.ledger.beside.Drafts;
 import tenterbook.ledger.beside.OwnWords;
 import tenterbook.ledger.beside.SavedSearches;
 import tenterbook.ledger.revision.PrivatePart;

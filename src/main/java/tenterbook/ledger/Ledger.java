@@ -12,14 +12,18 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
+import tenterbook.ledger.beside.Drafts;
 import tenterbook.ledger.beside.OwnWords;
 import tenterbook.ledger.beside.SavedSearches;
 import tenterbook.ledger.file.ArchivalCopy;
 import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Database;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.LastWritten;
 import tenterbook.ledger.file.LedgerFile;
 import tenterbook.ledger.revision.EarlierPart;
 import tenterbook.ledger.revision.Erasure;
@@ -40,13 +44,23 @@ public final class Ledger implements AutoCloseable {
     private final Clock clock;
     private final KnownKinds kinds;
     private final MadeFiles files;
+    private final LastWritten written;
+    private final ArchiveFolder folder;
     private final List<Consumer<Long>> followers = new CopyOnWriteArrayList<>();
 
-    private Ledger(Database database, Clock clock, KnownKinds kinds, MadeFiles files) {
+    private Ledger(
+            Database database,
+            Clock clock,
+            KnownKinds kinds,
+            MadeFiles files,
+            LastWritten written,
+            ArchiveFolder folder) {
         this.database = database;
         this.clock = clock;
         this.kinds = kinds;
         this.files = files;
+        this.written = written;
+        this.folder = folder;
     }
 
     /**
@@ -63,7 +77,8 @@ public final class Ledger implements AutoCloseable {
     static Ledger open(ArchiveFolder folder, Clock clock, KnownKinds kinds) {
         LedgerFile.in(folder.ledger().getParent()).begun();
         Database database = new Database(folder.ledger());
-        Ledger ledger = new Ledger(database, clock, kinds, new MadeFiles(folder.papers(), kinds));
+        LastWritten written = LastWritten.of(folder, hashes(database));
+        Ledger ledger = new Ledger(database, clock, kinds, new MadeFiles(folder.papers(), kinds), written, folder);
         if (!folder.readOnly() && database.mustForget()) {
             try {
                 ledger.forget();
@@ -77,15 +92,55 @@ public final class Ledger implements AutoCloseable {
 
     /** Runs one act of the user in one transaction: all of it or nothing. */
     public <R extends @Nullable Object> R write(String author, Function<LedgerTransaction, R> act) {
+        folder.mustStillBeHeld();
         R result = database.write(handle -> {
             LedgerTransaction writing = new LedgerTransaction(handle, clock.instant(), author, kinds);
             R made = act.apply(writing);
             writing.finish();
             return made;
         });
-        long last = lastSequence();
-        followers.forEach(follower -> tell(follower, last));
+        LedgerSql.End end = database.read(LedgerSql::end);
+        written.note(end.sequence(), end.hash());
+        followers.forEach(follower -> tell(follower, end.sequence()));
         return result;
+    }
+
+    /**
+     * Writes revisions of a damaged ledger into this one, which is empty; see {@link LedgerRemains.TakingOver}.
+     *
+     * @throws IllegalStateException if this ledger is not empty
+     */
+    public void takeOver(List<Revision> revisions) {
+        if (lastSequence() != 0) {
+            throw new IllegalStateException("Revisions are taken over into an empty ledger only");
+        }
+        database.write(handle -> {
+            new LedgerRemains.TakingOver(handle, kinds).run(revisions);
+            return null;
+        });
+    }
+
+    private static LongFunction<Optional<Digest>> hashes(Database database) {
+        return sequence -> database.read(handle -> LedgerSql.hash(handle, sequence));
+    }
+
+    /**
+     * Whether this ledger is older than the last one written in this folder, or another: empty where it is the same or
+     * nothing is known. As it was when the ledger was opened.
+     */
+    public Optional<Finding> behind() {
+        return written.behind();
+    }
+
+    /** Whether it is known how far the ledger was written in this folder. */
+    public boolean extentKnown() {
+        return written.known();
+    }
+
+    /** Takes this ledger for the right one although it is older than the last one written here. */
+    public void acceptAsLast() {
+        LedgerSql.End end = database.read(LedgerSql::end);
+        written.accept(end.sequence(), end.hash());
     }
 
     /**

@@ -205,6 +205,15 @@ final class LedgerSql {
                 .orElse(new End(0, Revision.NONE, 0));
     }
 
+    /** The hash of one revision; empty where there is none of that sequence. */
+    static Optional<Digest> hash(Handle handle, long sequence) {
+        return handle.createQuery("SELECT hash FROM revisions WHERE sequence = :sequence")
+                .bind("sequence", sequence)
+                .mapTo(String.class)
+                .findOne()
+                .map(Digest::new);
+    }
+
     static long lastSequence(Handle handle) {
         return handle.createQuery("SELECT coalesce(max(sequence), 0) FROM revisions")
                 .mapTo(Long.class)

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Unreadable;
+import tenterbook.ledger.file.Consequence;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.search.index.OutsideFacets;
@@ -80,7 +81,7 @@ final class IndexCheck {
     }
 
     static Finding finding(Message where, Message what) {
-        return new Finding(where.inEnglish(), what.inEnglish());
+        return new Finding(where.inEnglish(), what.inEnglish()).meaning(Consequence.DERIVED);
     }
 
     private static Map<String, String> prints(IndexSearcher searcher, Map<String, Finding> findings)

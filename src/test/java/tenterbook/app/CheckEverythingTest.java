@@ -140,7 +140,8 @@ class CheckEverythingTest {
         Ran ran = run("check", "--archive", studio);
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.lines())
-                .hasSize(6)
+                .as("five findings, one line of advice, the sum")
+                .hasSize(7)
                 .anyMatch(line -> line.contains("has a trigger quiet that is not ours"))
                 .anyMatch(line -> line.endsWith("DROP VIEW \"my list\";"))
                 .anyMatch(line -> line.contains("has a table notes that is not ours"))

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.ledger.People.Opened;
 import tenterbook.ledger.People.Person;
 import tenterbook.ledger.People.Work;
+import tenterbook.ledger.beside.Drafts;
 import tenterbook.ledger.revision.Revision;
 
 /** Where an erasure finds a person whose name has a space and a letter outside ASCII. */

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.ledger.Things.Board;
 import tenterbook.ledger.Things.Opened;
 import tenterbook.ledger.Things.Print;
+import tenterbook.ledger.beside.Drafts;
 import tenterbook.ledger.revision.Revision;
 
 class LedgerTest {

@@ -9,6 +9,7 @@ import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.PieceReader;
+import tenterbook.words.Explained;
 
 /** Finds the status of pieces' tags. Shared records are cached, so a finder serves one batch and is then dropped. Thread-safe. */
 final class TagFinder {
@@ -35,7 +36,14 @@ final class TagFinder {
             throw e;
         } catch (RuntimeException e) {
             if (numbers.size() == 1) {
-                LOG.error("The tag status of piece {} is unknown until its record is corrected", numbers.get(0), e);
+                if (e instanceof Explained) {
+                    LOG.error(
+                            "The tag status of piece {} is unknown until its record is corrected: {}",
+                            numbers.get(0),
+                            e.getMessage());
+                } else {
+                    LOG.error("The tag status of piece {} is unknown until its record is corrected", numbers.get(0), e);
+                }
                 return Map.of();
             }
             // One of them cannot be read; read one by one, the others can.

@@ -21,6 +21,7 @@ import tenterbook.labelling.LabelKind;
 import tenterbook.labelling.issue.HangTagStatus.Standing;
 import tenterbook.labelling.rule.Market;
 import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.Consequence;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.revision.Kind;
@@ -231,17 +232,19 @@ public final class TagTable implements AutoCloseable {
                 List<Standing> stands = kept.getOrDefault(number, List.of());
                 if (!expected.equals(stands)) {
                     findings.add(new Finding(
-                            where(number),
-                            Message.of("label.standing.differs", "found", stands, "expected", expected)
-                                    .inEnglish()));
+                                    where(number),
+                                    Message.of("label.standing.differs", "found", stands, "expected", expected)
+                                            .inEnglish())
+                            .meaning(Consequence.DERIVED));
                 }
                 kept.remove(number);
             }
         });
         kept.keySet()
                 .forEach(number -> findings.add(new Finding(
-                        where(number),
-                        Message.of("label.standing.no-such-piece").inEnglish())));
+                                where(number),
+                                Message.of("label.standing.no-such-piece").inEnglish())
+                        .meaning(Consequence.DERIVED)));
         return findings;
     }
 

@@ -7,6 +7,8 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.sql.SQLException;
 import org.jspecify.annotations.Nullable;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
@@ -22,11 +24,14 @@ public final class ArchiveFolder implements AutoCloseable {
     private final Path root;
     private final @Nullable FileLock lock;
     private final @Nullable LedgerCopy copy;
+    /** Of the lock file that is held, where the system has such keys; its file stays open, so no other can get the same. */
+    private final @Nullable Object lockKey;
 
     private ArchiveFolder(Path root, @Nullable FileLock lock, @Nullable LedgerCopy copy) {
         this.root = root;
         this.lock = lock;
         this.copy = copy;
+        this.lockKey = lock == null ? null : key(root);
     }
 
     /**
@@ -66,6 +71,27 @@ public final class ArchiveFolder implements AutoCloseable {
         }
     }
 
+    /**
+     * Opens the folder for reading beside a program that may have it open: its ledger is a copy elsewhere that SQLite makes of
+     * one moment.
+     *
+     * @throws ArchiveProblem if it cannot be read
+     */
+    public static ArchiveFolder beside(Path root) {
+        try {
+            return new ArchiveFolder(root, null, LedgerCopy.ofMoment(root.resolve("ledger.db")));
+        } catch (IOException | SQLException e) {
+            throw new ArchiveProblem(
+                    Message.of("ledger.folder-not-read", "folder", root.toAbsolutePath(), "why", Explained.of(e)), e);
+        }
+    }
+
+    /** Where it is noted how far the ledger was written; of a copied ledger, as it was before the copy was made. */
+    Path lastWritten() {
+        Path copied = copy == null ? root : copy.file().getParent();
+        return (Files.exists(copied.resolve(LastWritten.NAME)) ? copied : root).resolve(LastWritten.NAME);
+    }
+
     private static FileLock lockOf(Path root, FileChannel channel, boolean shared) throws IOException {
         FileLock lock = null;
         try {
@@ -78,6 +104,26 @@ public final class ArchiveFolder implements AutoCloseable {
             throw new ArchiveProblem(Message.of("ledger.in-use", "folder", root.toAbsolutePath()));
         }
         return lock;
+    }
+
+    private static @Nullable Object key(Path root) {
+        try {
+            return Files.readAttributes(root.resolve(LOCK), BasicFileAttributes.class)
+                    .fileKey();
+        } catch (IOException e) {
+            return null;
+        }
+    }
+
+    /**
+     * To be asked before each write: without its lock file another program could take the folder for free and write too.
+     *
+     * @throws ArchiveProblem where the lock file was deleted or replaced since it was locked; not on a system without file keys
+     */
+    public void mustStillBeHeld() {
+        if (lockKey != null && !lockKey.equals(key(root))) {
+            throw new ArchiveProblem(Message.of("ledger.lock-lost", "folder", root.toAbsolutePath()));
+        }
     }
 
     /** Whether nothing may be written into it, see {@link #look}. */

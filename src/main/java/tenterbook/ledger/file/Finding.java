@@ -1,5 +1,7 @@
 package tenterbook.ledger.file;
 
+import java.util.ArrayList;
+import java.util.List;
 import tenterbook.words.Conventions;
 import tenterbook.words.Joined;
 import tenterbook.words.Written;
@@ -9,8 +11,33 @@ import tenterbook.words.Written;
  *
  * @param place the revision, record, file or index entry
  * @param problem expected and found, in a sentence
+ * @param consequence what it means; {@link Consequence#RECORDS} unless stated otherwise
  */
-public record Finding(Written place, Written problem) implements Written {
+public record Finding(Written place, Written problem, Consequence consequence) implements Written {
+    public Finding(Written place, Written problem) {
+        this(place, problem, Consequence.RECORDS);
+    }
+
+    /** The same with another meaning. */
+    public Finding meaning(Consequence other) {
+        return new Finding(place, problem, other);
+    }
+
+    /** Every finding on a line, gravest first, and after those of one meaning a line that says what is safe and what to do. */
+    public static List<Written> listed(List<Finding> findings) {
+        List<Written> lines = new ArrayList<>();
+        for (Consequence each : Consequence.values()) {
+            List<Finding> these = findings.stream()
+                    .filter(finding -> finding.consequence() == each)
+                    .toList();
+            lines.addAll(these);
+            if (!these.isEmpty()) {
+                lines.add(each.advice());
+            }
+        }
+        return lines;
+    }
+
     public Finding(String where, Written problem) {
         this(Joined.with("", where), problem);
     }

@@ -3,8 +3,12 @@ package tenterbook.ledger.file;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
 import java.util.List;
 import java.util.stream.Stream;
+import org.sqlite.SQLiteConfig;
 
 /** A copy of a ledger's file in a temporary folder, with its write-ahead log and journal if any; deleted when closed. */
 record LedgerCopy(Path file) implements AutoCloseable {
@@ -25,6 +29,29 @@ record LedgerCopy(Path file) implements AutoCloseable {
             }
             return copy;
         } catch (IOException e) {
+            copy.close();
+            throw e;
+        }
+    }
+
+    /** A copy that SQLite makes of one moment, also while the ledger is written; with the note of its extent from before. */
+    static LedgerCopy ofMoment(Path ledger) throws IOException, SQLException {
+        Path folder = Files.createTempDirectory("tenterbook-ledger");
+        LedgerCopy copy = new LedgerCopy(folder.resolve("ledger.db"));
+        Path note = ledger.resolveSibling(LastWritten.NAME);
+        SQLiteConfig config = new SQLiteConfig();
+        config.setBusyTimeout(30_000);
+        try {
+            if (Files.exists(note)) {
+                Files.copy(note, folder.resolve(LastWritten.NAME));
+            }
+            try (Connection connection = config.createConnection("jdbc:sqlite:" + ledger.toAbsolutePath());
+                    PreparedStatement statement = connection.prepareStatement("VACUUM INTO ?")) {
+                statement.setString(1, copy.file.toString());
+                statement.execute();
+            }
+            return copy;
+        } catch (IOException | SQLException e) {
             copy.close();
             throw e;
         }

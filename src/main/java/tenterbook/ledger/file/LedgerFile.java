@@ -9,6 +9,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.flywaydb.core.api.FlywayException;
@@ -64,6 +65,7 @@ public final class LedgerFile {
      * @throws ArchiveProblem if the file is damaged or another program's, or if the ledger is lost
      */
     public boolean begun() {
+        refuseBag();
         State state = state();
         if (state != State.LEDGER) {
             refuseLoss(state);
@@ -95,6 +97,21 @@ public final class LedgerFile {
         }
     }
 
+    /** A bag must stay as it was packed, and an archive that is opened is written to. */
+    private void refuseBag() {
+        bagAround(root).ifPresent(bag -> {
+            throw new ArchiveProblem(Message.of("ledger.in-a-bag", "folder", root, "bag", bag));
+        });
+    }
+
+    /** The bag that a folder is, or whose payload it is; empty for any other folder. */
+    public static Optional<Path> bagAround(Path folder) {
+        Path place = folder.toAbsolutePath().normalize();
+        return Stream.of(place, place.endsWith("data") ? place.getParent() : place)
+                .filter(each -> each != null && Files.isRegularFile(each.resolve("bagit.txt")))
+                .findFirst();
+    }
+
     private void refuseLoss(State state) {
         List<Message> remains = remains();
         if (!remains.isEmpty()) {
@@ -123,6 +140,9 @@ public final class LedgerFile {
         }
         if (hasFiles("index")) {
             remains.add(Message.of("ledger.remains.index"));
+        }
+        if (size(root.resolve(LastWritten.NAME)) > 0) {
+            remains.add(Message.of("ledger.remains.last-written"));
         }
         // SQLite writes a page into the file before it creates a log, and discards the log of an empty file.
         if (size(file) == 0 && size(beside("-wal")) > 0) {

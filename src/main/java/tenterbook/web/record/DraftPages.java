@@ -6,7 +6,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
 import tenterbook.archive.Kinds;
-import tenterbook.ledger.Drafts;
+import tenterbook.ledger.beside.Drafts;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.page.FlashMessage;

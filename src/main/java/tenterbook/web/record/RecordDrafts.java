@@ -4,7 +4,7 @@ import io.javalin.http.Context;
 import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import tenterbook.ledger.Drafts;
+import tenterbook.ledger.beside.Drafts;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.web.form.Form;
 import tenterbook.web.page.Words;

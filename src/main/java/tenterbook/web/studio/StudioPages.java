@@ -66,7 +66,9 @@ public final class StudioPages {
                     return new Job.Outcome(
                             Message.of("studio.checked", "findings", findings.size())
                                     .in(reader),
-                            findings.stream().map(Finding::toString).toList(),
+                            Finding.listed(findings).stream()
+                                    .map(line -> line.in(reader))
+                                    .toList(),
                             "");
                 }));
         routes.post(
@@ -75,6 +77,7 @@ public final class StudioPages {
                     site.index().reindex(progress);
                     return new Job.Outcome(Message.of("studio.reindexed").in(reader), List.of(), "");
                 }));
+        new BackupPages(site).routes(routes);
         routes.post("/studio/pack", ctx -> {
             Path root = site.archive().folder().root().toAbsolutePath().normalize();
             String name = root.getFileName() + "-" + site.today();
@@ -145,7 +148,10 @@ public final class StudioPages {
                         .toList());
         values.put(
                 "built",
-                site.ledger().check().schema().stream().map(Finding::toString).toList());
+                Finding.listed(ArchiveCheck.atStart(site.archive())).stream()
+                        .map(line -> line.in(Words.conventions()))
+                        .toList());
+        values.put("backup", new BackupPages(site).view());
         values.put("revisions", site.ledger().lastSequence());
         values.put("lastHash", site.ledger().lastHash().hex());
         ctx.status(status);

@@ -5,6 +5,7 @@ import static tenterbook.web.page.Words.w;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,6 +15,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Kinds;
+import tenterbook.exchange.backup.BackupNote;
 import tenterbook.facts.Away;
 import tenterbook.facts.Settlement;
 import tenterbook.piece.EventKind;
@@ -63,9 +65,10 @@ public final class TodayPages {
             List<AwayLine> ending,
             int undated,
             List<OwedLine> owed,
-            List<OpenLine> open) {
+            List<OpenLine> open,
+            String backup) {
         public boolean nothing() {
-            return overdue.isEmpty() && ending.isEmpty() && owed.isEmpty() && open.isEmpty();
+            return overdue.isEmpty() && ending.isEmpty() && owed.isEmpty() && open.isEmpty() && backup.isEmpty();
         }
     }
 
@@ -82,7 +85,22 @@ public final class TodayPages {
                 away.stream().filter(line -> soon(line.away().end(), today)).toList(),
                 (int) away.stream().filter(line -> line.away().end() == null).count(),
                 owed(),
-                open());
+                open(),
+                backup());
+    }
+
+    /** A reminder where the last good backup is old or there is none; empty where all is well, or the archive is younger. */
+    private String backup() {
+        Instant now = site.clock().instant();
+        BackupNote note = BackupNote.in(site.archive().folder().root());
+        boolean young = site.ledger().after(0, 1).stream()
+                .allMatch(first -> first.writtenAt().isAfter(now.minus(BackupNote.OLD)));
+        if (note.fresh(now) || young) {
+            return "";
+        }
+        return note.lastGood()
+                .map(at -> w("backup.old", "days", Duration.between(at, now).toDays()))
+                .orElseGet(() -> w("backup.never"));
     }
 
     private static boolean soon(@Nullable LocalDate end, LocalDate today) {

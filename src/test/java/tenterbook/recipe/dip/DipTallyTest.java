@@ -29,7 +29,7 @@ class DipTallyTest {
         DipTally tally = DipTally.of(QuantityText.read("6 to 8", Unit.COUNT), 2, false);
 
         assertThat(tally.counted()).contains(new DipCount(6, 8));
-        assertThat(tally.disagreements()).singleElement().asString().contains("2 dips are timed", "6 to 8");
+        assertThat(tally.disagreements()).singleElement().asString().contains("2 dips are timed", "6–8");
         assertThat(DipTally.of(QuantityText.read("forgot", Unit.COUNT), 2, false)
                         .text())
                 .isEqualTo("2");

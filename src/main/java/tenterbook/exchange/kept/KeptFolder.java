@@ -1,4 +1,4 @@
-package tenterbook.exchange;
+package tenterbook.exchange.kept;
 
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -9,13 +9,14 @@ import java.util.stream.Stream;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.file.ArchiveFolder;
+import tenterbook.ledger.file.Consequence;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.revision.RecordCodec;
 import tenterbook.ledger.revision.Revision;
 import tenterbook.words.Message;
 
 /** A folder of an archive whose files are named by their SHA-256, with its messages. */
-enum KeptFolder {
+public enum KeptFolder {
     PHOTOS("photos", ArchiveFolder::photos, KeptFolder::photographs),
     PAPERS("papers", ArchiveFolder::papers, KeptFolder::papers);
 
@@ -30,51 +31,54 @@ enum KeptFolder {
     }
 
     /** A sentence about such a file; as for {@link Message#of}. */
-    Message message(String key, Object... namesAndValues) {
+    public Message message(String key, Object... namesAndValues) {
         return Message.of("exchange." + name + "." + key, namesAndValues);
     }
 
-    Path in(ArchiveFolder archive) {
+    public Path in(ArchiveFolder archive) {
         return place.apply(archive);
     }
 
     /** The path of a file in the archive and in a bag, as in {@code photos/ab/abcd….jpg}. */
-    String path(String within) {
+    public String path(String within) {
         return name + "/" + within;
     }
 
     /** The records that name a file, each by the digest; withdrawn and older ones too, since they can be brought back. */
-    Map<String, String> named(Archive archive) {
+    public Map<String, String> named(Archive archive) {
         return named.apply(archive);
     }
 
     /** @param record that names it */
-    Finding missing(String record, String hex) {
+    public Finding missing(String record, String hex) {
         if (!hex.matches("[0-9a-f]{64}")) {
-            return new Finding(record, Message.of("exchange.file.no-digest"));
+            return new Finding(record, Message.of("exchange.file.no-digest")).meaning(Consequence.FILES);
         }
-        return new Finding(record, message("missing", "start", hex.substring(0, 2), "digest", hex));
+        return new Finding(record, message("missing", "start", hex.substring(0, 2), "digest", hex))
+                .meaning(Consequence.FILES);
     }
 
-    Finding changed(String within, String found) {
-        return new Finding(path(within), Message.of("exchange.file.changed", "found", found));
+    public Finding changed(String within, String found) {
+        return new Finding(path(within), Message.of("exchange.file.changed", "found", found))
+                .meaning(Consequence.FILES);
     }
 
     /** @param alone whether the ledger names no such file at all, so that it may not be the one of these files */
-    Finding orphan(String within, boolean alone) {
-        return new Finding(path(within), message(alone ? "orphan-alone" : "orphan"));
+    public Finding orphan(String within, boolean alone) {
+        return new Finding(path(within), message(alone ? "orphan-alone" : "orphan")).meaning(Consequence.UNNAMED);
     }
 
-    Finding second(String within, String first) {
-        return new Finding(path(within), message("second", "first", path(first)));
+    public Finding second(String within, String first) {
+        return new Finding(path(within), message("second", "first", path(first))).meaning(Consequence.UNNAMED);
     }
 
-    Finding strange(Path file) {
-        return new Finding(path(file.getFileName().toString()), Message.of("exchange.file.strange"));
+    public Finding strange(Path file) {
+        return new Finding(path(file.getFileName().toString()), Message.of("exchange.file.strange"))
+                .meaning(Consequence.UNNAMED);
     }
 
     /** Whether a bag's payload, without {@code data/}, is a file of such a folder. */
-    static boolean holds(String inside) {
+    public static boolean holds(String inside) {
         return Stream.of(values())
                 .anyMatch(kept -> inside.startsWith(kept.path(""))
                         && KeptFiles.isKept(inside.substring(kept.path("").length())));

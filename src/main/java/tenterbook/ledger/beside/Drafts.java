@@ -1,4 +1,4 @@
-package tenterbook.ledger;
+package tenterbook.ledger.beside;
 
 import java.time.Clock;
 import java.time.Instant;
@@ -13,7 +13,7 @@ public final class Drafts {
     private final Database database;
     private final Clock clock;
 
-    Drafts(Database database, Clock clock) {
+    public Drafts(Database database, Clock clock) {
         this.database = database;
         this.clock = clock;
     }
@@ -49,13 +49,13 @@ public final class Drafts {
         database.write(handle -> discard(handle, name));
     }
 
-    static List<Draft> all(Handle handle) {
+    public static List<Draft> all(Handle handle) {
         return handle.createQuery("SELECT name, body, saved_at FROM drafts ORDER BY saved_at DESC, name")
                 .map((row, context) -> new Draft(row.getString(1), row.getString(2), Instant.parse(row.getString(3))))
                 .list();
     }
 
-    static int discard(Handle handle, String name) {
+    public static int discard(Handle handle, String name) {
         return handle.createUpdate("DELETE FROM drafts WHERE name = :name")
                 .bind("name", name)
                 .execute();

@@ -1,4 +1,4 @@
-package tenterbook.exchange;
+package tenterbook.exchange.kept;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
@@ -27,7 +27,7 @@ import tenterbook.words.Message;
  * <p>What a killed process left is recognised by its name and by not being locked, and is deleted the next time something is
  * made for the same place.
  */
-final class UnfinishedFolder implements AutoCloseable {
+public final class UnfinishedFolder implements AutoCloseable {
     private final Path around;
     private final ArchiveFolder held;
     private final Path whole;
@@ -42,7 +42,7 @@ final class UnfinishedFolder implements AutoCloseable {
     }
 
     /** @param target absolute; its parent must exist */
-    static UnfinishedFolder beside(Path target) throws IOException {
+    public static UnfinishedFolder beside(Path target) throws IOException {
         String start = ".%s.unfinished-".formatted(target.getFileName());
         List<Finding> cleared = clearLeftovers(target.getParent(), start);
         return new UnfinishedFolder(target.resolveSibling(start + UUID.randomUUID()), cleared);
@@ -67,22 +67,22 @@ final class UnfinishedFolder implements AutoCloseable {
     }
 
     /** What killed processes had left for the same target; all of it was deleted. */
-    List<Finding> cleared() {
+    public List<Finding> cleared() {
         return cleared;
     }
 
     /** The empty folder to fill. */
-    Path whole() {
+    public Path whole() {
         return whole;
     }
 
     /** A path beside it for temporary files; deleted with the rest. */
-    Path aside(String name) {
+    public Path aside(String name) {
         return around.resolve(name);
     }
 
     /** Gives the filled folder its name. Replaces an empty folder of that name, or what a killed first start left. */
-    void moveTo(Path target) throws IOException {
+    public void moveTo(Path target) throws IOException {
         syncFolders(whole);
         if (Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
             makeWay(target);

@@ -1,4 +1,4 @@
-package tenterbook.exchange;
+package tenterbook.exchange.kept;
 
 import java.io.IOException;
 import java.nio.file.FileVisitResult;
@@ -21,13 +21,13 @@ import tenterbook.measure.Digest;
  * @param files by the digest their name gives; more than one file only where the same bytes lie there under two extensions
  * @param strange files with other names
  */
-record KeptFiles(NavigableMap<Digest, List<KeptFile>> files, List<Path> strange) {
+public record KeptFiles(NavigableMap<Digest, List<KeptFile>> files, List<Path> strange) {
     private static final Pattern FORM = Pattern.compile("([0-9a-f]{2})/(\\1[0-9a-f]{62})(\\.[A-Za-z0-9]{1,10})?");
 
     /** @param path from the folder, with “/”, as in {@code ab/abcd….jpg} */
-    record KeptFile(String path, Path file, long bytes) {}
+    public record KeptFile(String path, Path file, long bytes) {}
 
-    static KeptFiles in(Path folder) throws IOException {
+    public static KeptFiles in(Path folder) throws IOException {
         KeptFiles found = new KeptFiles(new TreeMap<>(), new ArrayList<>());
         if (!Files.isDirectory(folder)) {
             return found;
@@ -58,11 +58,11 @@ record KeptFiles(NavigableMap<Digest, List<KeptFile>> files, List<Path> strange)
         return found;
     }
 
-    static boolean isKept(String path) {
+    public static boolean isKept(String path) {
         return FORM.matcher(path).matches();
     }
 
-    long bytes() {
+    public long bytes() {
         return files.values().stream()
                 .flatMap(List::stream)
                 .mapToLong(KeptFile::bytes)

@@ -1,0 +1,68 @@
+package tenterbook.app;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import tenterbook.archive.Archive;
+import tenterbook.exchange.backup.Backup;
+import tenterbook.exchange.backup.BackupNote;
+import tenterbook.ledger.file.Finding;
+import tenterbook.words.Message;
+import tenterbook.words.Refusal;
+
+@Command(name = "backup", mixinStandardHelpOptions = true)
+final class BackupCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private ArchiveOption folder;
+
+    @Option(names = "--to", paramLabel = "FOLDER")
+    private @Nullable Path to;
+
+    @Option(names = "--trial")
+    private boolean trial;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        Path target = target();
+        List<Finding> findings = new ArrayList<>();
+        try (Archive archive = folder.beside(Clock.systemUTC());
+                Terminal terminal = new Terminal(out)) {
+            Backup backup = new Backup(target, Clock.systemUTC());
+            Backup.Made made = backup.make(archive, terminal);
+            findings.addAll(made.findings());
+            out.println(made.summary());
+            if (trial && findings.isEmpty()) {
+                findings.addAll(backup.trial(archive, terminal));
+                if (findings.isEmpty()) {
+                    out.println(Message.of("backup.trial-good"));
+                }
+            }
+        }
+        Finding.listed(findings).forEach(line -> out.println(line.inEnglish()));
+        return findings.isEmpty() ? 0 : Main.FOUND_WRONG;
+    }
+
+    private Path target() {
+        if (to != null) {
+            return to;
+        }
+        String chosen = BackupNote.in(folder.folder).folder();
+        if (chosen.isEmpty()) {
+            throw Refusal.of("backup.no-folder");
+        }
+        return Path.of(chosen);
+    }
+}
