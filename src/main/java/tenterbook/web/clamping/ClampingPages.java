@@ -215,7 +215,7 @@ public final class ClampingPages {
     public record ScaledAmount(String lot, String copied, String amount, String field) {}
 
     private List<ScaledAmount> scaled(Form form, ClampingView view, String from) {
-        Clamping copied = site.archive().clamping(from).orElse(null);
+        Clamping copied = from.isEmpty() ? null : site.archive().clamping(from).orElse(null);
         if (copied == null) {
             return List.of();
         }

@@ -2,6 +2,8 @@ package tenterbook.web.clamping;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityText;
@@ -44,6 +46,11 @@ public record HolePlan(double across, double down, List<Hole> holes) {
     public static String next(Form board) {
         int states = board.rows("states").size();
         return states < STATES.size() ? "name=" + STATES.get(states) + "&since=&change=" : "name=&since=&change=";
+    }
+
+    /** The line of a card, of those of its parts that are not empty. */
+    public static String line(String... parts) {
+        return Stream.of(parts).filter(part -> !part.isEmpty()).collect(Collectors.joining(" · "));
     }
 
     private static @Nullable Hole hole(Form row) {

@@ -148,6 +148,10 @@ public final class PiecePages {
     /** Any clamping, by its number in any case of letters. */
     private void earlier(Form form) {
         String typed = form.text("earlier").split("\\s", 2)[0];
+        if (typed.isEmpty()) {
+            form.problem("earlier", w("piece-form.which-clamping-empty"));
+            return;
+        }
         site.archive()
                 .clamping(typed)
                 .or(() -> site.archive().clamping(typed.toUpperCase(java.util.Locale.ROOT)))

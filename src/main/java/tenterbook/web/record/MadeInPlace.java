@@ -11,8 +11,9 @@ import tenterbook.web.form.RecordForm;
 import tenterbook.web.page.Words;
 
 /**
- * Bolts, lots and boards made from within the form that needs them: the order 'make cloth cuts.0 cloth' makes a bolt of what is
- * typed under {@code make.cuts-0} and chooses it in the field {@code cuts.0.cloth}. Everything else typed stays as it is.
+ * Bolts, lots, boards and people made from within the form that needs them: the order 'make cloth cuts.0 cloth' makes a bolt of
+ * what is typed under {@code make.cuts-0} and chooses it in the field {@code cuts.0.cloth}; '-' stands for the form itself.
+ * Everything else typed stays as it is.
  */
 final class MadeInPlace {
     private final Site site;
@@ -24,14 +25,19 @@ final class MadeInPlace {
     }
 
     static boolean asked(Form form) {
-        return form.text("order").matches("make (board|cloth|lot) [A-Za-z]+(\\.([A-Za-z]+|\\d{1,4}))* [a-z]+");
+        return form.text("order").matches("make (board|cloth|lot|party) (-|[A-Za-z]+(\\.([A-Za-z]+|\\d{1,4}))*) [a-z]+");
+    }
+
+    /** What the fields of a new record are kept under, for the row that needs it. */
+    private static String key(String row) {
+        return row.isEmpty() ? "form" : row.replace('.', '-');
     }
 
     /** Makes what the order asks; what stands against it is noted beside the fields. */
     void make(Form form) {
         String[] words = form.text("order").split(" ");
         form.put("order", "");
-        String key = words[2].replace('.', '-');
+        String key = key(words[2].equals("-") ? "" : words[2]);
         Form typed = form.inside("make").inside(key);
         if (!typed.has("name")) {
             typed.problem("name", w("form.make.needs-a-name"));
@@ -45,6 +51,7 @@ final class MadeInPlace {
                 id = create(forms.boards(), made, typed);
                 id = id.isEmpty() ? "" : id + "/I";
             }
+            case "party" -> id = create(forms.people(), made.put("name", typed.text("name")), typed);
             case "cloth" -> id = create(forms.cloths(), made.put("name", typed.text("name")), typed);
             default ->
                 id = create(
@@ -52,7 +59,7 @@ final class MadeInPlace {
         }
         if (!id.isEmpty()) {
             typed.put("name", "").put("id", "");
-            form.put(words[2] + "." + words[3], id);
+            form.put((words[2].equals("-") ? "" : words[2] + ".") + words[3], id);
         }
     }
 
