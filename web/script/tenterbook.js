@@ -491,6 +491,18 @@ function prepare(root) {
   }
 }
 
+/** What has the focus is scrolled clear of the bar of its form; a browser looks after the caret of a large field alone. */
+function clearOfTheBar(event) {
+  const bar = event.target.closest?.("form")?.querySelector(".form-end.stays");
+  if (!bar || bar.contains(event.target) || getComputedStyle(bar).position !== "sticky") return;
+  requestAnimationFrame(() => {
+    const field = event.target.getBoundingClientRect();
+    const edge = bar.getBoundingClientRect();
+    const beside = field.right <= edge.left || field.left >= edge.right;
+    if (!beside && field.bottom > edge.top && field.top < edge.bottom) window.scrollBy(0, Math.min(field.bottom - edge.top + 8, field.top - 8));
+  });
+}
+
 /** Shows a page with what was chosen in its form. It takes the place of the page before, so that Back leaves it at once. */
 function choose(form) {
   if (!form.reportValidity()) return;
@@ -501,6 +513,7 @@ function choose(form) {
 function begin() {
   prepare(document);
   document.addEventListener("input", (event) => { if (event.target.dataset?.unit) understandSoon(event.target); });
+  document.addEventListener("focusin", clearOfTheBar);
   handOver();
   document.querySelectorAll("input[data-suggest]").forEach(suggest);
   document.querySelectorAll("[data-marker]").forEach(markParts);

@@ -34,9 +34,8 @@ public final class StepFields {
                 || !step.inside(field).blank();
     }
 
-    /** What the button for a kind of step asks: a new step of that kind, a bath with room for its first ingredient. */
-    public static String order(String kind) {
-        boolean filled = kind.equals(StepKind.MORDANTING.toString()) || kind.equals(StepKind.BATH.toString());
-        return "add steps kind=" + kind + (filled ? "&charges.0.there=1" : "");
+    /** Whether a new step of that kind begins with room for an ingredient. */
+    public static boolean filled(String kind) {
+        return kind.equals(StepKind.MORDANTING.toString()) || kind.equals(StepKind.BATH.toString());
     }
 }
