@@ -93,7 +93,8 @@ function keepDrafts(form) {
   };
   let sent = false;
   // Once the form is sent, a draft arriving after the save would bring back what is saved already.
-  const later = wait(700, () => { if (!sent) keep(); });
+  // A form whose rows were rearranged gave way to a new one, which keeps what is typed from then on.
+  const later = wait(700, () => { if (!sent && form.isConnected) keep(); });
   form.addEventListener("input", () => { touched = true; sent = false; later(); });
   form.addEventListener("draft", () => { touched = true; keep(); });
   // A form sent while the program is down would be replaced by the browser's error page, so it is asked first.
@@ -123,7 +124,71 @@ function keepDrafts(form) {
     form.requestSubmit(submitter);
     answers = false;
   });
-  window.addEventListener("pagehide", () => { if (touched && !sent) keep(true); });
+  window.addEventListener("pagehide", () => { if (touched && !sent && form.isConnected) keep(true); });
+}
+
+/**
+ * Buttons for rows show the changed form in place: the page keeps its address, its scroll and its open cards, and Back leaves the
+ * form at once. Where that fails the form is sent as without scripts.
+ */
+function rearrangeInPlace(form) {
+  let plainly = false;
+  form.addEventListener("submit", async (event) => {
+    const { submitter } = event;
+    if (plainly || submitter?.name !== "order") return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    if (!await showAnew(form, submitter.value)) {
+      plainly = true;
+      form.requestSubmit(submitter);
+      plainly = false;
+    }
+  });
+}
+
+/** Sends a form with an order for its rows and shows the answer in its place; false where there was no such answer. */
+async function showAnew(form, order) {
+  const body = new FormData(form);
+  body.set("order", order);
+  let answer;
+  try {
+    answer = await fetch(form.action, { method: "POST", body: form.enctype === "multipart/form-data" ? body : new URLSearchParams(body) });
+  } catch {
+    return false;
+  }
+  if (!answer.ok || answer.redirected) return false;
+  const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+  const main = document.getElementById("main");
+  const fresh = page.getElementById("main");
+  if (!fresh || !form.isConnected) return false;
+  for (const open of main.querySelectorAll("details[id][open]")) {
+    fresh.querySelector(`#${CSS.escape(open.id)}`)?.setAttribute("open", "");
+  }
+  main.replaceChildren(...fresh.childNodes);
+  globalThis.htmx?.process(main);
+  prepare(main);
+  return true;
+}
+
+/** A touch on the outline of a board opens a hole with its place filled in; a photograph of the board may lie beneath. */
+function placeHoles(figure) {
+  const board = figure.querySelector(".hole-board");
+  const svg = board.querySelector("svg");
+  figure.dataset.live = "";
+  figure.querySelectorAll("[data-needs-script]").forEach((each) => { each.hidden = false; });
+  board.addEventListener("click", (event) => {
+    const frame = svg.getBoundingClientRect();
+    const size = svg.viewBox.baseVal;
+    const at = (from, length, whole) => Math.round(Math.min(1, Math.max(0, from / length)) * whole);
+    const across = at(event.clientX - frame.left, frame.width, size.width);
+    const down = at(event.clientY - frame.top, frame.height, size.height);
+    showAnew(figure.closest("form"), `add ${figure.dataset.holes}.holes acrossMm=${across}&downMm=${down}`);
+  });
+  figure.querySelector("[data-beneath]")?.addEventListener("change", (event) => {
+    const [file] = event.target.files;
+    board.style.backgroundImage = file ? `url(${URL.createObjectURL(file)})` : "";
+    board.classList.toggle("over-picture", Boolean(file));
+  });
 }
 
 /** Photographs: choose, drop, paste; each is sent by itself, and a bad one spoils no other. */
@@ -407,31 +472,58 @@ function slide(figure) {
   draw();
 }
 
+/** What the parts of a page need when they are first shown; {@code root} is the page or what was replaced in it. */
+function prepare(root) {
+  for (const input of root.querySelectorAll("input[data-unit]")) if (input.value) understand(input);
+  root.querySelectorAll("form.record[method=post]").forEach(rearrangeInPlace);
+  root.querySelectorAll("form[data-draft]").forEach(keepDrafts);
+  root.querySelectorAll("form[data-photos]").forEach(takePhotographs);
+  root.querySelectorAll("[data-holes]").forEach(placeHoles);
+  root.querySelector(".trouble[tabindex]")?.focus();
+  // A row that was just added is where typing goes on.
+  const start = root.querySelector("form[data-added]")?.dataset.added;
+  if (start) {
+    const field = [...root.querySelectorAll(`:is(input, select, textarea)[name^="${CSS.escape(start)}"]:not([type=hidden])`)]
+      .find((each) => !each.value || !each.name.endsWith(".kind"));
+    for (let part = field?.closest("details"); part; part = part.parentElement.closest("details")) part.open = true;
+    field?.focus();
+    field?.scrollIntoView({ block: "center" });
+  }
+}
+
+/** What has the focus is scrolled clear of the bar of its form; a browser looks after the caret of a large field alone. */
+function clearOfTheBar(event) {
+  const bar = event.target.closest?.("form")?.querySelector(".form-end.stays");
+  if (!bar || bar.contains(event.target) || getComputedStyle(bar).position !== "sticky") return;
+  requestAnimationFrame(() => {
+    const field = event.target.getBoundingClientRect();
+    const edge = bar.getBoundingClientRect();
+    const beside = field.right <= edge.left || field.left >= edge.right;
+    if (!beside && field.bottom > edge.top && field.top < edge.bottom) window.scrollBy(0, Math.min(field.bottom - edge.top + 8, field.top - 8));
+  });
+}
+
+/** Shows a page with what was chosen in its form. It takes the place of the page before, so that Back leaves it at once. */
+function choose(form) {
+  if (!form.reportValidity()) return;
+  for (const issue of document.querySelectorAll(`button[formaction][form="${form.id}"]`)) issue.disabled = true;
+  location.replace(`${form.getAttribute("action")}?${new URLSearchParams(new FormData(form))}`);
+}
+
 function begin() {
-  for (const input of document.querySelectorAll("input[data-unit]")) if (input.value) understand(input);
+  prepare(document);
   document.addEventListener("input", (event) => { if (event.target.dataset?.unit) understandSoon(event.target); });
-  document.querySelectorAll("form[data-draft]").forEach(keepDrafts);
+  document.addEventListener("focusin", clearOfTheBar);
   handOver();
-  document.querySelectorAll("form[data-photos]").forEach(takePhotographs);
   document.querySelectorAll("input[data-suggest]").forEach(suggest);
   document.querySelectorAll("[data-marker]").forEach(markParts);
   document.querySelectorAll("[data-picture-drop]").forEach(searchByPicture);
   document.querySelectorAll("[data-slider]").forEach(slide);
   document.body.addEventListener("htmx:load", (event) => event.detail.elt.querySelectorAll("[data-slider]").forEach(slide));
-  document.querySelector(".trouble[tabindex]")?.focus();
-  // A row that was just added is where typing goes on.
-  const start = document.querySelector("form[data-added]")?.dataset.added;
-  if (start) {
-    const field = document.querySelector(`:is(input, select, textarea)[name^="${CSS.escape(start)}"]:not([type=hidden])`);
-    field?.closest("details")?.setAttribute("open", "");
-    field?.focus();
-    field?.scrollIntoView({ block: "center" });
-  }
   document.addEventListener("change", (event) => {
-    if (!event.target.name?.endsWith(".kind")) return;
-    for (const part of event.target.closest(".step")?.querySelectorAll("[data-for-work]") ?? []) {
-      if (part.dataset.forWork === event.target.value) part.open = true;
-    }
+    const { target } = event;
+    if (/^steps\.\d+\.kind$/.test(target.name ?? "")) showAnew(target.form, `show ${target.name.slice(0, -5)}`);
+    if (target.name === "earlier") document.querySelector("input[name=dyeing][value=earlier]").checked = true;
   });
   for (const form of document.querySelectorAll("form[data-resubmit]")) {
     // A change that is noticed because ‘Make the PDF’ was pressed must not take the page away beneath the press.
@@ -439,7 +531,7 @@ function begin() {
     let pressing = false;
     issue?.addEventListener("pointerdown", () => { pressing = true; });
     document.addEventListener("pointerup", () => setTimeout(() => { pressing = false; }, 0));
-    form.addEventListener("change", () => { if (!pressing) form.requestSubmit(); });
+    form.addEventListener("change", () => { if (!pressing) choose(form); });
   }
   // What is being laid out anew cannot be issued before it is seen.
   for (const issue of document.querySelectorAll("button[formaction][form]")) {
@@ -448,6 +540,13 @@ function begin() {
   const well = document.getElementById("colour-well");
   well?.addEventListener("change", () => {
     document.getElementById("colour").value = well.value;
+  });
+  // A search that is typed on, or asked for twice, is one page to go back from.
+  let searching = false;
+  document.body.addEventListener("htmx:beforeHistoryUpdate", (event) => {
+    const typing = event.detail.elt?.id === "finder";
+    if (typing && searching && event.detail.history.type === "push") event.detail.history.type = "replace";
+    searching = typing;
   });
   // Empty fields stay out of the address, so that it is short enough to share.
   document.body.addEventListener("htmx:configRequest", (event) => {

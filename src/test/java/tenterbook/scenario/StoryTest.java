@@ -141,19 +141,17 @@ class StoryTest {
         // The recipe, later: a clamping with its figures worked out beside the form.
         go("/clampings/new");
         String clamping = page.getByLabel("Clamping number").inputValue();
-        button("Add a board pair").click();
+        page.locator("#card-boards > summary").click();
         page.getByLabel("Board pair and state").selectOption("B01/I");
-        button("Add a cut").click();
+        page.locator("#card-cuts > summary").click();
         page.getByLabel("Bolt").selectOption("SH");
         page.locator("#f-cuts-0-length").fill("137 cm");
         page.locator("#f-cuts-0-width").fill("112 cm");
-        button("Add a fold").click();
+        page.locator("#card-fold > summary").click();
         page.getByLabel("Folded").selectOption("accordion");
         page.getByLabel("Panels").fill("8");
         page.getByLabel("Side made shorter").selectOption("length");
-        button("Add a step").click();
-        page.getByLabel("Kind of step").selectOption("bath");
-        button("Add an ingredient, step 1").click();
+        button("bath").click();
         page.getByLabel("Ingredient", new Page.GetByLabelOptions().setExact(true))
                 .selectOption(new com.microsoft.playwright.options.SelectOption().setIndex(1));
         page.getByLabel("% WOF").fill("50");

@@ -10,11 +10,14 @@ import java.util.Map;
 import java.util.Optional;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Saved;
+import tenterbook.material.Role;
+import tenterbook.measure.QuantityWords;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Studio;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
 import tenterbook.recipe.Fold;
+import tenterbook.recipe.ScaledCharge;
 import tenterbook.recipe.Step;
 import tenterbook.recipe.StepKind;
 import tenterbook.web.Site;
@@ -49,7 +52,8 @@ public final class ClampingPages {
                 "lots", Choices.lots(site),
                 "steps", Choices.words(StepKind.values()),
                 "axes", Choices.words(Fold.Axis.values()),
-                "styles", Choices.words(Fold.Style.values()));
+                "styles", Choices.words(Fold.Style.values()),
+                "roles", Choices.words(Role.values()));
     }
 
     public void routes(RoutesConfig routes) {
@@ -115,7 +119,11 @@ public final class ClampingPages {
         ClampingId id = next(site);
         String piece = Optional.ofNullable(ctx.queryParam("for")).orElse("");
         if (from == null) {
-            return here(Form.empty().put("id", id).put("forPiece", piece));
+            Form form = Form.empty().put("id", id).put("forPiece", piece);
+            // A first row of each stands ready, so that opening its card is enough; left empty, it is not saved.
+            List.of("boards", "cuts", "fold.folds")
+                    .forEach(part -> form.row(part, 0).put("there", 1));
+            return here(form);
         }
         Clamping other = site.saved(Kinds.CLAMPING, from).record();
         return here(forms.filled(copy(other, id)).put("forPiece", piece));
@@ -172,17 +180,62 @@ public final class ClampingPages {
                         "view", ClampingView.of(site.archive(), saved.record(), saved.version())));
     }
 
-    /** The figures of what is typed so far, for the panel beside the form. */
+    /** The figures of what is typed so far, for the panel beside the form, and the line of each card. */
     private void figures(Context ctx) {
         Form form = Form.of(ctx.formParamMap());
         if (!form.has("id")) {
             form.put("id", "new");
         }
+        String from = form.text("copiedFrom");
         form.put("copiedFrom", "");
         Clamping clamping = forms.read(form, null);
+        ClampingView view = clamping == null ? null : ClampingView.of(site.archive(), clamping, 0);
         Map<String, Object> values = new HashMap<>();
         values.put("problems", form.problemsById().values().stream().distinct().toList());
-        values.put("view", clamping == null ? null : ClampingView.of(site.archive(), clamping, 0));
+        values.put("view", view);
+        values.put("scaled", view == null ? List.of() : scaled(form, view, from));
+        values.put(
+                "lines",
+                new ClampingCards(
+                                Choices.boards(site),
+                                Choices.cloths(site),
+                                Choices.lots(site),
+                                Choices.words(Fold.Style.values()),
+                                Choices.words(Fold.Axis.values()))
+                        .lines(form));
         Html.show(ctx, "part/figures", values);
+    }
+
+    /**
+     * An amount of the copied recipe that is another for the cloth of the form.
+     *
+     * @param field name of the field for the amount
+     * @param amount for this cloth, as the field takes it
+     */
+    public record ScaledAmount(String lot, String copied, String amount, String field) {}
+
+    private List<ScaledAmount> scaled(Form form, ClampingView view, String from) {
+        Clamping copied = from.isEmpty() ? null : site.archive().clamping(from).orElse(null);
+        if (copied == null) {
+            return List.of();
+        }
+        List<Form> steps = typed(form, "steps");
+        return ScaledCharge.of(
+                        view.clamping(),
+                        view.figures().clothMass(),
+                        copied,
+                        ClampingView.of(site.archive(), copied, 0).figures().clothMass())
+                .stream()
+                .map(each -> new ScaledAmount(
+                        each.lot() == null ? w("clampings.no-lot") : view.lotTitle(each.lot()),
+                        w(QuantityWords.withAssumedUnit(each.copied())),
+                        QuantityWords.value(each.scaled()),
+                        typed(steps.get(each.step()), "charges").get(each.charge()).name("weighed")))
+                .toList();
+    }
+
+    /** The rows that a clamping is read from: a row in which nothing is typed is not part of it. */
+    private static List<Form> typed(Form form, String part) {
+        return form.rows(part).stream().filter(row -> !row.blank()).toList();
     }
 }

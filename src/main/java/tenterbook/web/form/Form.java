@@ -89,6 +89,12 @@ public final class Form {
         return !problems.isEmpty();
     }
 
+    /** Whether a problem was found in this row or, given a field or a part, in that. */
+    public boolean inDoubt(String part) {
+        String start = name(part);
+        return problems.keySet().stream().anyMatch(name -> name.equals(start) || name.startsWith(part.isEmpty() ? start : start + "."));
+    }
+
     /** Every problem, by the HTML id of its field. */
     public Map<String, String> problemsById() {
         Map<String, String> byId = new LinkedHashMap<>();

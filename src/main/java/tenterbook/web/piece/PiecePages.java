@@ -106,8 +106,12 @@ public final class PiecePages {
         return Form.empty().put("number", nextNumber());
     }
 
-    /** Adds the photograph that the address names, also to a draft. */
+    /** Adds the photograph and the clamping that the address names, also to a draft. */
     private void begin(Context ctx, Form form) {
+        String clamping = ctx.queryParam("clamping");
+        if (clamping != null) {
+            form.put("dyeing", "earlier").put("earlier", clamping);
+        }
         String named = ctx.queryParam("photo");
         if (named != null && named.matches("[0-9a-f]{64}")) {
             registration.find(new Digest(named)).ifPresent(photo -> addRow(form, photo.digest(), PhotoRole.FRONT));
@@ -121,6 +125,9 @@ public final class PiecePages {
         String from = form.text("dyeing");
         if (from.startsWith("same ")) {
             form.row("made", 0).put("clamping", from.substring(5));
+        }
+        if (from.equals("earlier")) {
+            earlier(form);
         }
         if (!from.startsWith("copy ")) {
             quick.save(ctx, "", form);
@@ -136,6 +143,21 @@ public final class PiecePages {
                     w("piece-form.recorded", "number", form.text("number"), "recipe", id, "other", other.id()),
                     "/clampings/" + id + "/edit");
         }
+    }
+
+    /** Any clamping, by its number in any case of letters. */
+    private void earlier(Form form) {
+        String typed = form.text("earlier").split("\\s", 2)[0];
+        if (typed.isEmpty()) {
+            form.problem("earlier", w("piece-form.which-clamping-empty"));
+            return;
+        }
+        site.archive()
+                .clamping(typed)
+                .or(() -> site.archive().clamping(typed.toUpperCase(java.util.Locale.ROOT)))
+                .ifPresentOrElse(
+                        clamping -> form.row("made", 0).put("clamping", clamping.id()),
+                        () -> form.problem("earlier", w("piece-form.no-such-clamping", "found", typed)));
     }
 
     /** Adds a row for each uploaded file. */

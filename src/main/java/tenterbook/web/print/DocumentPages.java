@@ -146,7 +146,16 @@ public final class DocumentPages {
                 agreements(settings.kind()),
                 before(pieces),
                 looked.unknown().isEmpty() ? numbers : looked.typed());
-        Html.show(ctx, "documents", Map.of("page", site.page(ctx, w("paper.documents"), "print"), "view", view));
+        Html.show(
+                ctx,
+                "documents",
+                Map.of(
+                        "page",
+                        site.page(ctx, w("paper.documents"), "print"),
+                        "view",
+                        view,
+                        "picker",
+                        PiecePicker.of(site, parameters, PrintPages.numbers(pieces))));
     }
 
     private List<String> numbers(Map<String, List<String>> parameters) {

@@ -28,6 +28,7 @@ public final class DocumentParameters {
             "named",
             "buyers",
             "chosen",
+            "find",
             "agreement",
             Preview.SHOWN);
 

@@ -112,7 +112,17 @@ public final class PrintPages {
                 offer.lines(),
                 offer.questions().stream().map(Words::w).toList(),
                 code(request, texts));
-        Html.show(ctx, "print", Map.of("page", site.page(ctx, w("page.menu.print"), "print"), "view", view));
+        Html.show(ctx, "print", Map.of(
+                        "page",
+                        site.page(ctx, w("page.menu.print"), "print"),
+                        "view",
+                        view,
+                        "picker",
+                        PiecePicker.of(site, parameters, numbers(pieces))));
+    }
+
+    static List<String> numbers(List<Saved<Piece>> pieces) {
+        return pieces.stream().map(piece -> piece.record().number().value()).toList();
     }
 
     /** The pieces found, at most {@link #MOST}. */

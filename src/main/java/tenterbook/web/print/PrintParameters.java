@@ -44,7 +44,7 @@ final class PrintParameters {
             "nomarks",
             "nohole",
             "bleed");
-    private static final Set<String> OTHERS = Set.of("pieces", "chosen", Preview.SHOWN);
+    private static final Set<String> OTHERS = Set.of("pieces", "chosen", "find", Preview.SHOWN);
 
     private final Map<String, String> asked = new LinkedHashMap<>();
     private final Map<String, List<String>> search = new TreeMap<>();

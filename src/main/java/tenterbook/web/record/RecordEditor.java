@@ -133,7 +133,11 @@ public final class RecordEditor<T> {
             Consumer<LedgerTransaction> first,
             BiConsumer<LedgerTransaction, T> then) {
         int version = form.version(0);
-        if (form.rearranged()) {
+        boolean inPlace = MadeInPlace.asked(form);
+        if (inPlace) {
+            new MadeInPlace(site).make(form);
+        }
+        if (inPlace || form.rearranged()) {
             show(ctx, 200, view(form, id, version, null, List.of(), drafts.keep(id, form)));
             return false;
         }
@@ -142,6 +146,9 @@ public final class RecordEditor<T> {
             return false;
         }
         T old = id.isEmpty() ? null : found(id).record();
+        if (id.isEmpty()) {
+            ShortCodes.fill(site, forms.kind(), form);
+        }
         PeopleNamed.inForm(site.archive(), forms.kind(), form);
         T record = forms.read(form, old);
         if (record != null

@@ -1,0 +1,75 @@
+package tenterbook.web.clamping;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import tenterbook.measure.Quantity;
+import tenterbook.measure.QuantityText;
+import tenterbook.measure.Unit;
+import tenterbook.measure.UnreadableQuantity;
+import tenterbook.web.form.Form;
+
+/**
+ * The outline of a board with the holes of one state, as typed so far, in millimetres.
+ *
+ * @param across length of the board
+ * @param down width of the board
+ */
+public record HolePlan(double across, double down, List<Hole> holes) {
+    private static final List<String> STATES = List.of("I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X");
+
+    /** A hole whose place is typed. */
+    public record Hole(String name, double across, double down) {}
+
+    /** Null where the size of the board is not known. */
+    public static @Nullable HolePlan of(Form board, Form state) {
+        double across = size(board, "length");
+        double down = size(board, "width");
+        if (!(across > 0 && down > 0)) {
+            return null;
+        }
+        List<Hole> holes = state.rows("holes").stream()
+                .map(HolePlan::hole)
+                .filter(Objects::nonNull)
+                .toList();
+        return new HolePlan(across, down, holes);
+    }
+
+    /** A hundredth of the longer side: what the drawing is measured in, so that its words are read on boards of any size. */
+    public double unit() {
+        return Math.max(across, down) / 100;
+    }
+
+    /** The name of the next state, for the row of it; empty after the tenth. */
+    public static String next(Form board) {
+        int states = board.rows("states").size();
+        return states < STATES.size() ? "name=" + STATES.get(states) + "&since=&change=" : "name=&since=&change=";
+    }
+
+    /** The line of a card, of those of its parts that are not empty. */
+    public static String line(String... parts) {
+        return Stream.of(parts).filter(part -> !part.isEmpty()).collect(Collectors.joining(" · "));
+    }
+
+    private static @Nullable Hole hole(Form row) {
+        try {
+            return new Hole(
+                    row.text("name"),
+                    Double.parseDouble(row.text("acrossMm").replace(',', '.')),
+                    Double.parseDouble(row.text("downMm").replace(',', '.')));
+        } catch (NumberFormatException e) {
+            return null; // not typed yet, or refused beside its field
+        }
+    }
+
+    private static double size(Form board, String field) {
+        try {
+            Quantity quantity = QuantityText.read(board.text(field), Unit.MILLIMETRE).in(Unit.MILLIMETRE);
+            return quantity.high() == null ? 0 : quantity.high();
+        } catch (UnreadableQuantity e) {
+            return 0;
+        }
+    }
+}
