@@ -24,6 +24,7 @@ import tenterbook.words.Message;
             RestoreCommand.class,
             ReindexCommand.class,
             PhotosCommand.class,
+            ImportCommand.class,
             LabelsCommand.class,
             EraseCommand.class,
             ProveCommand.class,
