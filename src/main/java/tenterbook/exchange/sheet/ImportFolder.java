@@ -86,8 +86,8 @@ public final class ImportFolder {
         kept.setProperty("update", Boolean.toString(entry.update()));
         kept.setProperty("after", Long.toString(entry.after()));
         kept.setProperty("summary", entry.summary());
-        Path file = root.resolve(entry.id()).resolve("import.properties");
-        Path fresh = file.resolveSibling("import.fresh");
+        Path file = root.resolve(entry.id()).resolve("kept.properties");
+        Path fresh = file.resolveSibling("kept.fresh");
         try (var out = Files.newBufferedWriter(fresh)) {
             kept.store(out, null);
         }
@@ -95,7 +95,7 @@ public final class ImportFolder {
     }
 
     public Optional<Entry> find(String id) throws IOException {
-        Path file = root.resolve(id).resolve("import.properties");
+        Path file = root.resolve(id).resolve("kept.properties");
         if (!id.matches("[0-9-]+") || !Files.isReadable(file)) {
             return Optional.empty();
         }
@@ -135,7 +135,7 @@ public final class ImportFolder {
 
     public void discard(Entry entry) throws IOException {
         forgetSheet(entry);
-        Files.deleteIfExists(root.resolve(entry.id()).resolve("import.properties"));
+        Files.deleteIfExists(root.resolve(entry.id()).resolve("kept.properties"));
         Files.deleteIfExists(root.resolve(entry.id()));
     }
 
