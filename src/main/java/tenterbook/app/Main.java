@@ -26,6 +26,7 @@ import tenterbook.words.Message;
             RescueCommand.class,
             ReindexCommand.class,
             PhotosCommand.class,
+            ImportCommand.class,
             LabelsCommand.class,
             EraseCommand.class,
             ProveCommand.class,

@@ -56,7 +56,7 @@ public final class QuantityText {
     private static final int LONGEST = 100;
 
     private static final Pattern ABOUT = Pattern.compile(
-            "\\b(about|approximately|approx\\.?|circa|ca\\.?|c\\.|around|roughly|maybe|perhaps|nearly)\\s*|~|≈");
+            "\\b(about|approximately|approx\\.?|circa|ca\\.?|c\\.|around|roughly|maybe|perhaps|nearly)\\s*|~|≈|(?<=\\d)\\s?-?ish\\b");
     private static final Pattern RANGE =
             Pattern.compile("^(?:between|from)?\\s*(.+?)\\s*(?:-|–|—|\\bto\\b|\\band\\b|\\bor\\b|\\.\\.+)\\s*(.+)$");
 

@@ -1,16 +1,15 @@
 package tenterbook.archive.act;
 
-import java.text.Normalizer;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.NewIdentifier;
 import tenterbook.archive.act.ActRequest.ActPiece;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.InputRefused;
@@ -121,17 +120,8 @@ public final class ActWriter {
     }
 
     private PartyId newPerson(LedgerTransaction ledger) {
-        String plain = Normalizer.normalize(request.newPerson(), Normalizer.Form.NFD)
-                .replaceAll("\\p{M}", "")
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{N}]+", "-")
-                .replaceAll("^-+|-+$", "");
-        String start = plain.isEmpty() ? "person" : plain.substring(0, Math.min(30, plain.length()));
-        List<String> used = ledger.idsEverUsed(Kinds.PARTY, start);
-        String id = start;
-        for (int i = 2; used.contains(id); i++) {
-            id = start + "-" + i;
-        }
+        String id = NewIdentifier.of(
+                request.newPerson(), "person", start -> ledger.idsEverUsed(Kinds.PARTY, start)::contains);
         Party party = new Party(new PartyId(id), request.newPerson(), "", "", "");
         ledger.create(Kinds.PARTY, party);
         return party.id();

@@ -126,7 +126,7 @@ public final class PieceRecord {
                     v.get("grade"),
                     v.get("specimen")));
 
-    private static final Part<Event> EVENT = Part.<Event>of("event")
+    public static final Part<Event> EVENT = Part.<Event>of("event")
             .choice("kind", StoredCodes.EVENT_KIND, Event::kind)
             .required()
             .field("when", DATE, Event::when)

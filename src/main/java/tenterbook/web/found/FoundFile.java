@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import tenterbook.exchange.sheet.file.FormulaText;
 import tenterbook.search.find.FoundNumbers;
 import tenterbook.search.query.PieceQuery;
 import tenterbook.web.Site;
@@ -31,9 +32,6 @@ public final class FoundFile {
 
     /** Spreadsheets take a file without it for one in an older encoding. */
     private static final char BYTE_ORDER_MARK = '\uFEFF';
-
-    /** What a spreadsheet may take a cell for a formula by, after leading blanks. */
-    private static final String FORMULA = "=+-@";
 
     private final Site site;
 
@@ -108,14 +106,9 @@ public final class FoundFile {
 
     /** Unknown is an empty cell: in a file, 'not recorded' would be a text like any other. */
     private static Stream<String> cells(Column column, Cell cell) {
-        return column.amount() ? Stream.of(plain(cell.text()), cell.from(), cell.to()) : Stream.of(plain(cell.text()));
-    }
-
-    /** A text that no spreadsheet calculates: an apostrophe stands before one that begins as a formula does. */
-    static String plain(String text) {
-        String seen = text.stripLeading();
-        boolean formula = !seen.isEmpty() && FORMULA.indexOf(seen.charAt(0)) >= 0;
-        return formula ? "'" + text : text;
+        return column.amount()
+                ? Stream.of(FormulaText.written(cell.text()), cell.from(), cell.to())
+                : Stream.of(FormulaText.written(cell.text()));
     }
 
     private void json(Context ctx) throws IOException {

@@ -15,6 +15,8 @@ import tenterbook.web.condition.ConditionApi;
 import tenterbook.web.condition.ConditionPages;
 import tenterbook.web.condition.ConditionReportPages;
 import tenterbook.web.condition.ExaminationPages;
+import tenterbook.web.exchange.ImportPages;
+import tenterbook.web.exchange.SheetDownloads;
 import tenterbook.web.found.ComparePages;
 import tenterbook.web.found.FoundFile;
 import tenterbook.web.page.LanguageChoice;
@@ -111,6 +113,8 @@ final class Pages {
         new SheetPages(site).routes(routes);
         new StudioPages(site).routes(routes);
         new OwnWordsPages(site).routes(routes);
+        new ImportPages(site).routes(routes);
+        new SheetDownloads(site).routes(routes);
         LanguageChoice.routes(routes);
         new HistoryPages(site).routes(routes);
         new WorkPages(site).routes(routes);

@@ -1,0 +1,67 @@
+package tenterbook.exchange.sheet;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import tenterbook.archive.Archive;
+import tenterbook.archive.Kinds;
+import tenterbook.archive.field.Part;
+import tenterbook.archive.record.PieceRecord;
+import tenterbook.ledger.Saved;
+import tenterbook.ledger.revision.Kind;
+import tenterbook.piece.Piece;
+import tenterbook.words.Conventions;
+import tenterbook.words.Written;
+
+/** The records of a kind as the rows of its sheet; imported again they change nothing. */
+public final class SheetExport {
+    private final SheetKind kind;
+    private final List<SheetColumn> columns;
+
+    /** @param all also what is about persons or money */
+    public SheetExport(SheetKind kind, boolean all) {
+        this.kind = kind;
+        this.columns = kind.columns().stream()
+                .filter(column -> all || !column.personal())
+                .toList();
+    }
+
+    /** Whether its rows can be told apart without what is about persons. */
+    public boolean possible() {
+        return columns.stream().anyMatch(column -> column.path().equals(kind.identifying()));
+    }
+
+    public List<String> headings(Conventions reader) {
+        return columns.stream()
+                .map(column -> Written.capital(column.label().in(reader)))
+                .toList();
+    }
+
+    /** Hands on one row after another. */
+    public void rows(Archive archive, Consumer<List<String>> row) {
+        if (kind == SheetKind.SALES) {
+            for (Saved<Piece> piece : archive.ledger().all(Kinds.PIECE)) {
+                piece.record().events().forEach(event -> {
+                    ObjectNode json = PieceRecord.EVENT.write(event);
+                    json.put(SheetKind.PIECE, piece.record().number().value());
+                    row.accept(cells(json));
+                });
+            }
+        } else {
+            rows(archive, kind.kind(), row);
+        }
+    }
+
+    @SuppressWarnings("unchecked")
+    private <T> void rows(Archive archive, Kind<T> of, Consumer<List<String>> row) {
+        Part<T> part = (Part<T>) kind.part();
+        archive.ledger().all(of).forEach(saved -> row.accept(cells(part.write(saved.record()))));
+    }
+
+    private List<String> cells(ObjectNode json) {
+        List<String> cells = new ArrayList<>();
+        columns.forEach(column -> cells.add(RecordCells.text(column, json)));
+        return cells;
+    }
+}
