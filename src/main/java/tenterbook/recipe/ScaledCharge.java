@@ -56,8 +56,12 @@ public record ScaledCharge(int step, int charge, @Nullable LotId lot, Quantity c
         return charge.weighed().known()
                 && charge.weighed().unit().dimension() == Unit.GRAM.dimension()
                 && Objects.equals(charge.lot(), before.lot())
-                && Objects.equals(charge.weighed().in(Unit.GRAM).low(), before.weighed().in(Unit.GRAM).low())
-                && Objects.equals(charge.weighed().in(Unit.GRAM).high(), before.weighed().in(Unit.GRAM).high());
+                && Objects.equals(
+                        charge.weighed().in(Unit.GRAM).low(),
+                        before.weighed().in(Unit.GRAM).low())
+                && Objects.equals(
+                        charge.weighed().in(Unit.GRAM).high(),
+                        before.weighed().in(Unit.GRAM).high());
     }
 
     private static Span grams(Charge charge, Figure mass, Figure masses) {

@@ -20,10 +20,7 @@ class ScaledChargeTest {
     private static final Map<ClothId, Cloth> SILK = bolts(cloth("SH", "silk", "8 momme"));
 
     private static Clamping of(String mass, Charge... charges) {
-        return clamping(
-                null,
-                List.of(cut("SH", "", "", mass, "")),
-                bath(StepKind.BATH, "", "", "", "", charges));
+        return clamping(null, List.of(cut("SH", "", "", mass, "")), bath(StepKind.BATH, "", "", "", "", charges));
     }
 
     private static List<ScaledCharge> scaled(Clamping copy, Clamping copied) {
@@ -51,8 +48,9 @@ class ScaledChargeTest {
         // By hand: 34 g × 172 g / 85 g = 68.8 g.
         var found = scaled(of("172 g", charge("weld", "", "34 g")), of("85 g", charge("weld", "", "34 g")));
 
-        assertThat(found).singleElement().satisfies(each -> assertThat(each.scaled().low())
-                .isCloseTo(68.8, within(1e-9)));
+        assertThat(found)
+                .singleElement()
+                .satisfies(each -> assertThat(each.scaled().low()).isCloseTo(68.8, within(1e-9)));
     }
 
     @Test

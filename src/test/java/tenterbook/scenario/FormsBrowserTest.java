@@ -91,8 +91,7 @@ class FormsBrowserTest {
             assertThat(page.locator("#f-steps-0-dips-count")).hasValue("6");
             assertThat(page.locator("#f-title")).hasValue("Tide");
             assertThat(studio.wiring().archive().ledger().find(Kinds.CLOTH, code))
-                    .hasValueSatisfying(
-                            made -> assertThat(made.record().name()).isEqualTo(cloth));
+                    .hasValueSatisfying(made -> assertThat(made.record().name()).isEqualTo(cloth));
 
             String number = page.inputValue("#f-id");
             page.locator(".form-end .primary").click();
@@ -130,7 +129,8 @@ class FormsBrowserTest {
             assertThat(page.locator(fresh + " .hole")).hasCount(holes);
             page.locator(fresh + " .pick-holes svg").click();
             assertThat(page.locator(fresh + " .hole")).hasCount(holes + 1);
-            double across = Double.parseDouble(page.inputValue("#f-states-" + states + "-holes-" + last(page, states) + "-acrossMm"));
+            double across = Double.parseDouble(
+                    page.inputValue("#f-states-" + states + "-holes-" + last(page, states) + "-acrossMm"));
             double wide = ((Number) page.evaluate("document.querySelector('" + fresh + " svg').viewBox.baseVal.width"))
                     .doubleValue();
             assertThat(across).isBetween(wide / 2 - 3, wide / 2 + 3);
@@ -146,8 +146,9 @@ class FormsBrowserTest {
 
     @Test
     void aCopyForOtherClothOffersItsAmountsScaledAndTakesThem() throws IOException {
-        String body = "{\"id\": \"C24-901\", \"cuts\": [{\"cloth\": \"SH\", \"weighed\": \"85 g\"}], \"steps\": [{\"kind\": \"bath\","
-                + " \"charges\": [{\"lot\": \"%s\", \"wof\": \"40\", \"weighed\": \"34 g\"}]}]}";
+        String body =
+                "{\"id\": \"C24-901\", \"cuts\": [{\"cloth\": \"SH\", \"weighed\": \"85 g\"}], \"steps\": [{\"kind\": \"bath\","
+                        + " \"charges\": [{\"lot\": \"%s\", \"wof\": \"40\", \"weighed\": \"34 g\"}]}]}";
         String lot = studio.wiring()
                 .archive()
                 .ledger()
@@ -194,12 +195,15 @@ class FormsBrowserTest {
                         .isLessThan(80);
                 for (int i = 0; i < 60; i++) {
                     page.keyboard().press("Tab");
-                    Object under = page.evaluate("new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => done((() => { const e = document.activeElement; const bar = document.querySelector('.form-end');"
-                            + " if (!e || bar.contains(e) || e === document.body) return '';"
-                            + " const a = e.getBoundingClientRect(), b = bar.getBoundingClientRect();"
-                            + " return a.bottom > b.top + 1 && a.top < b.bottom - 1 && a.left < b.right && a.right > b.left"
-                            + " ? (e.name || e.outerHTML.slice(0, 80)) : ''; })()))))");
-                    assertThat(under).as(path + " at " + size[0] + " × " + size[1]).isEqualTo("");
+                    Object under = page.evaluate(
+                            "new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => done((() => { const e = document.activeElement; const bar = document.querySelector('.form-end');"
+                                    + " if (!e || bar.contains(e) || e === document.body) return '';"
+                                    + " const a = e.getBoundingClientRect(), b = bar.getBoundingClientRect();"
+                                    + " return a.bottom > b.top + 1 && a.top < b.bottom - 1 && a.left < b.right && a.right > b.left"
+                                    + " ? (e.name || e.outerHTML.slice(0, 80)) : ''; })()))))");
+                    assertThat(under)
+                            .as(path + " at " + size[0] + " × " + size[1])
+                            .isEqualTo("");
                 }
             }
         }
@@ -275,15 +279,26 @@ class FormsBrowserTest {
         try (BrowserContext context = context(360, 740, true)) {
             Page page = context.newPage();
             for (String path : List.of(
-                    "/", "/pieces/new", "/clampings/new", "/clampings/C24-001/edit", "/boards/B02/edit", "/print", "/documents", "/pieces/V24-004/edit")) {
+                    "/",
+                    "/pieces/new",
+                    "/clampings/new",
+                    "/clampings/C24-001/edit",
+                    "/boards/B02/edit",
+                    "/print",
+                    "/documents",
+                    "/pieces/V24-004/edit")) {
                 page.navigate(studio.at(path));
-                assertThat(page.locator(".masthead").boundingBox().height).as(path).isLessThan(70);
+                assertThat(page.locator(".masthead").boundingBox().height)
+                        .as(path)
+                        .isLessThan(70);
                 var found = new AxeBuilder(page)
                         .withRules(List.of("label-content-name-mismatch", "target-size"))
                         .analyze();
-                assertThat(found.getViolations()).as(path).allSatisfy(each -> assertThat(each.getNodes())
-                        .extracting(node -> node.getHtml())
-                        .isEmpty());
+                assertThat(found.getViolations())
+                        .as(path)
+                        .allSatisfy(each -> assertThat(each.getNodes())
+                                .extracting(node -> node.getHtml())
+                                .isEmpty());
             }
         }
     }

@@ -230,7 +230,9 @@ public final class ClampingPages {
                         each.lot() == null ? w("clampings.no-lot") : view.lotTitle(each.lot()),
                         w(QuantityWords.withAssumedUnit(each.copied())),
                         QuantityWords.value(each.scaled()),
-                        typed(steps.get(each.step()), "charges").get(each.charge()).name("weighed")))
+                        typed(steps.get(each.step()), "charges")
+                                .get(each.charge())
+                                .name("weighed")))
                 .toList();
     }
 

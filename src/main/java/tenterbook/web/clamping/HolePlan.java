@@ -66,7 +66,8 @@ public record HolePlan(double across, double down, List<Hole> holes) {
 
     private static double size(Form board, String field) {
         try {
-            Quantity quantity = QuantityText.read(board.text(field), Unit.MILLIMETRE).in(Unit.MILLIMETRE);
+            Quantity quantity =
+                    QuantityText.read(board.text(field), Unit.MILLIMETRE).in(Unit.MILLIMETRE);
             return quantity.high() == null ? 0 : quantity.high();
         } catch (UnreadableQuantity e) {
             return 0;

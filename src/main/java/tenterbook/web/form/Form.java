@@ -92,7 +92,8 @@ public final class Form {
     /** Whether a problem was found in this row or, given a field or a part, in that. */
     public boolean inDoubt(String part) {
         String start = name(part);
-        return problems.keySet().stream().anyMatch(name -> name.equals(start) || name.startsWith(part.isEmpty() ? start : start + "."));
+        return problems.keySet().stream()
+                .anyMatch(name -> name.equals(start) || name.startsWith(part.isEmpty() ? start : start + "."));
     }
 
     /** Every problem, by the HTML id of its field. */

@@ -50,7 +50,9 @@ public record PiecePicker(
         List<PieceCard> cards = result.hits().stream().map(Hit::card).toList();
         List<Map.Entry<String, String>> kept = new ArrayList<>();
         for (String name : List.of("kind", "market", "sheet")) {
-            parameters.getOrDefault(name, List.of()).stream().limit(1).forEach(value -> kept.add(Map.entry(name, value)));
+            parameters.getOrDefault(name, List.of()).stream()
+                    .limit(1)
+                    .forEach(value -> kept.add(Map.entry(name, value)));
         }
         chosen.stream()
                 .filter(number -> cards.stream().noneMatch(card -> card.number().equals(number)))

@@ -112,7 +112,10 @@ public final class PrintPages {
                 offer.lines(),
                 offer.questions().stream().map(Words::w).toList(),
                 code(request, texts));
-        Html.show(ctx, "print", Map.of(
+        Html.show(
+                ctx,
+                "print",
+                Map.of(
                         "page",
                         site.page(ctx, w("page.menu.print"), "print"),
                         "view",

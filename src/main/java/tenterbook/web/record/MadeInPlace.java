@@ -25,7 +25,8 @@ final class MadeInPlace {
     }
 
     static boolean asked(Form form) {
-        return form.text("order").matches("make (board|cloth|lot|party) (-|[A-Za-z]+(\\.([A-Za-z]+|\\d{1,4}))*) [a-z]+");
+        return form.text("order")
+                .matches("make (board|cloth|lot|party) (-|[A-Za-z]+(\\.([A-Za-z]+|\\d{1,4}))*) [a-z]+");
     }
 
     /** What the fields of a new record are kept under, for the row that needs it. */
@@ -54,8 +55,7 @@ final class MadeInPlace {
             case "party" -> id = create(forms.people(), made.put("name", typed.text("name")), typed);
             case "cloth" -> id = create(forms.cloths(), made.put("name", typed.text("name")), typed);
             default ->
-                id = create(
-                        forms.lots(), made.put("name", typed.text("name")).put("role", typed.text("role")), typed);
+                id = create(forms.lots(), made.put("name", typed.text("name")).put("role", typed.text("role")), typed);
         }
         if (!id.isEmpty()) {
             typed.put("name", "").put("id", "");

@@ -20,8 +20,8 @@ final class ShortCodes {
     /** Fills in the short name that was left empty where the form has a name. */
     static void fill(Site site, Kind<?> kind, Form form) {
         String name = form.text(kind.equals(Kinds.BOARD_PAIR) ? "image" : "name");
-        boolean named = Stream.of(Kinds.BOARD_PAIR, Kinds.CLOTH, Kinds.LOT, Kinds.PARTY)
-                .anyMatch(kind::equals);
+        boolean named =
+                Stream.of(Kinds.BOARD_PAIR, Kinds.CLOTH, Kinds.LOT, Kinds.PARTY).anyMatch(kind::equals);
         if (named && !form.has("id") && !name.isEmpty()) {
             form.put("id", proposed(site, kind, name));
         }
