@@ -157,3 +157,5 @@ function condition(form) {
 }
 
 document.querySelectorAll("form[data-condition]").forEach(condition);
+// Where rows were added or photographs taken in, the form is another one.
+document.addEventListener("tenterbook:replaced", (event) => event.detail.querySelectorAll("form[data-condition]").forEach(condition));

@@ -167,6 +167,7 @@ async function showAnew(form, order) {
   main.replaceChildren(...fresh.childNodes);
   globalThis.htmx?.process(main);
   prepare(main);
+  document.dispatchEvent(new CustomEvent("tenterbook:replaced", { detail: main }));
   return true;
 }
 

@@ -33,7 +33,7 @@ final class ImportCommand implements Callable<Integer> {
     @Mixin
     private ArchiveOption folder;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "FILE")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "FILE", descriptionKey = "file")
     private Path file;
 
     @Option(names = "--kind", paramLabel = "KIND")

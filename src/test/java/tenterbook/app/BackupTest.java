@@ -74,9 +74,9 @@ class BackupTest {
         assertThat(checked.code()).as(checked.out()).isZero();
         assertThat(checked.out()).contains("can be restored");
         assertThat(run("restore", "--from", disk, "--archive", again).code()).isZero();
-        Ran check = run("check", "--archive", again);
-        assertThat(check.code()).as(check.out()).isZero();
-        assertThat(check.out()).contains(last);
+        try (Archive back = Archive.open(again, Clock.systemUTC())) {
+            assertThat(back.ledger().lastHash().hex()).isEqualTo(last);
+        }
         assertThat(CheckedBagTest.files(again.resolve("photos")))
                 .isEqualTo(CheckedBagTest.files(studio.resolve("photos")));
         assertThat(CheckedBagTest.files(backup())).isEqualTo(before);

@@ -12,8 +12,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -33,6 +37,7 @@ class AccessibilityTest {
     @TempDir
     static Path folder;
 
+    private static final Pattern VIEW = Pattern.compile("(view|kind)=[a-z-]+");
     private static SampleStudio studio;
     private static String second;
 
@@ -269,17 +274,27 @@ class AccessibilityTest {
         }
     }
 
+    /** The same for pages of one template, of which one is enough on a phone in dark: its colours are those of the others. */
+    private static String look(String path) {
+        String page = path.replaceAll("\\?.*", "").replaceAll("[0-9a-f]{64}|[A-Z]\\d\\d-\\d{3}", "N");
+        Matcher view = VIEW.matcher(path);
+        return view.find() ? page + view.group() : page;
+    }
+
     @Test
     void noPageBreaksARuleOnADeskInLightNorOnAPhoneInDark() {
         List<String> found = new ArrayList<>();
         try (BrowserContext context = Chromium.browser().newContext()) {
             Page page = context.newPage();
             String axe = axe();
+            Set<String> looks = new HashSet<>();
             for (String path : pages()) {
                 page.navigate(studio.at(path));
                 page.evaluate(axe);
                 found.addAll(violations(page, path, 1280, ColorScheme.LIGHT, ""));
-                found.addAll(violations(page, path, 360, ColorScheme.DARK, String.join(",", SEEN)));
+                if (looks.add(look(path))) {
+                    found.addAll(violations(page, path, 360, ColorScheme.DARK, String.join(",", SEEN)));
+                }
             }
         }
         assertThat(found).isEmpty();

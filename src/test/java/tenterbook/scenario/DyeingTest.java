@@ -71,7 +71,7 @@ class DyeingTest extends Scenario {
                 "order",
                 "drop steps.0");
         assertThat(dropped.text()).doesNotContain("value=\"mordanting\" selected");
-        assertThat(dropped.words()).contains("Step 1");
+        assertThat(dropped.words()).contains("1. dips 6 to 8 dips");
         assertThat(dropped.field("steps.1.dips.count")).isEqualTo("6 to 8");
         assertThat(wiring.archive().clamping("C24-002")).isEmpty();
         assertThat(client.get("/clampings/new").field("steps.1.dips.count"))

