@@ -76,28 +76,7 @@ public record Piece(
     public Piece madeAlsoIn(ClampingId clamping) {
         List<MadeIn> more = new ArrayList<>(made);
         more.add(new MadeIn(clamping, Layers.UNRECORDED, ""));
-        return new Piece(
-                number,
-                title,
-                otherTitle,
-                category,
-                length,
-                width,
-                mass,
-                finished,
-                edition,
-                more,
-                status,
-                holder,
-                place,
-                price,
-                trims,
-                photos,
-                faults,
-                tests,
-                events,
-                notes,
-                particulars);
+        return with(more, photos, particulars);
     }
 
     /** What the rules of labels ask of it. */
@@ -106,57 +85,31 @@ public record Piece(
     }
 
     public Piece with(LabelFacts label) {
-        return new Piece(
-                number,
-                title,
-                otherTitle,
-                category,
-                length,
-                width,
-                mass,
-                finished,
-                edition,
-                made,
-                status,
-                holder,
-                place,
-                price,
-                trims,
-                photos,
-                faults,
-                tests,
-                events,
-                notes,
-                particulars.with(label));
+        return with(made, photos, particulars.with(label));
     }
 
     public Piece withPhotos(List<PiecePhoto> others) {
-        return new Piece(
-                number,
-                title,
-                otherTitle,
-                category,
-                length,
-                width,
-                mass,
-                finished,
-                edition,
-                made,
-                status,
-                holder,
-                place,
-                price,
-                trims,
-                others,
-                faults,
-                tests,
-                events,
-                notes,
-                particulars);
+        return with(made, others, particulars);
+    }
+
+    private Piece with(List<MadeIn> clampings, List<PiecePhoto> pictures, Particulars more) {
+        return copy(clampings, pictures, more, events, status, holder, place, price);
     }
 
     /** The same piece with other events, what was typed of its status and holder, its place and its price. */
     public Piece withEvents(
+            List<Event> all,
+            @Nullable Status typedStatus,
+            @Nullable PartyId typedHolder,
+            String nowAt,
+            @Nullable Money asked) {
+        return copy(made, photos, particulars, all, typedStatus, typedHolder, nowAt, asked);
+    }
+
+    private Piece copy(
+            List<MadeIn> clampings,
+            List<PiecePhoto> pictures,
+            Particulars more,
             List<Event> all,
             @Nullable Status typedStatus,
             @Nullable PartyId typedHolder,
@@ -172,17 +125,17 @@ public record Piece(
                 mass,
                 finished,
                 edition,
-                made,
+                clampings,
                 typedStatus,
                 typedHolder,
                 nowAt,
                 asked,
                 trims,
-                photos,
+                pictures,
                 faults,
                 tests,
                 all,
                 notes,
-                particulars);
+                more);
     }
 }

@@ -153,30 +153,14 @@ public record Studio(
     public Studio after(EarlierStudio former) {
         List<EarlierStudio> more = new ArrayList<>(earlier);
         more.add(former);
-        return new Studio(
-                name,
-                maker,
-                place,
-                dyedIn,
-                contact,
-                careLine,
-                numbers,
-                currency,
-                notice,
-                postalAddress,
-                online,
-                phone,
-                rn,
-                caNumber,
-                responsible,
-                dateOrder,
-                timeZone,
-                names,
-                more,
-                selling);
+        return with(more, selling);
     }
 
     public Studio with(SellingFacts other) {
+        return with(earlier, other);
+    }
+
+    private Studio with(List<EarlierStudio> former, SellingFacts sale) {
         return new Studio(
                 name,
                 maker,
@@ -196,8 +180,8 @@ public record Studio(
                 dateOrder,
                 timeZone,
                 names,
-                earlier,
-                other);
+                former,
+                sale);
     }
 
     private static LocalDate firstDay(PartialDate date, LocalDate otherwise) {
