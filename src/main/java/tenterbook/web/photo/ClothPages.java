@@ -44,7 +44,7 @@ public final class ClothPages {
         Region outline = switch (typed.text("act")) {
             case "whole" -> Region.WHOLE;
             case "found" -> null;
-            default -> typed.read("cloth", null, PhotoPages::drawn);
+            default -> typed.read("cloth", null, MarkedPart::drawn);
         };
         if (outline == null && !typed.text("act").equals("found") && !typed.hasProblems()) {
             typed.problem("cloth", w("measuring.no-outline"));

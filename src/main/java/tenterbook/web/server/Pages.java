@@ -25,7 +25,9 @@ import tenterbook.web.photo.CalibrationPages;
 import tenterbook.web.photo.ClothPages;
 import tenterbook.web.photo.FadingPages;
 import tenterbook.web.photo.LayerPages;
+import tenterbook.web.photo.NamedColourPages;
 import tenterbook.web.photo.PhotoColourApi;
+import tenterbook.web.photo.PhotoFilePages;
 import tenterbook.web.photo.PhotoMeasuring;
 import tenterbook.web.photo.PhotoPages;
 import tenterbook.web.photo.PlacePages;
@@ -80,7 +82,9 @@ final class Pages {
         // Before the previews, whose size may be any word.
         new WherePages(site, measuring).routes(routes);
         PhotoPages photoPages = new PhotoPages(site, photos, measuring);
+        new PhotoFilePages(site, photos).routes(routes);
         photoPages.routes(routes);
+        new NamedColourPages(site, measuring, photoPages).routes(routes);
         new ArrivalPages(site).routes(routes);
         new WaitingPages(site).routes(routes);
         new CalibrationPages(site, measuring, photoPages).routes(routes);
