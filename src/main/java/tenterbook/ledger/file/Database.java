@@ -38,6 +38,9 @@ public final class Database implements AutoCloseable {
     /** Used and replaced only under {@link #writing}. */
     private Handle writer;
 
+    /** How long a write waits for another program; writers of this one wait for each other without a limit. */
+    private static final int BUSY_MILLIS = 5_000;
+
     private volatile boolean closed;
 
     /** @param file checked before with {@link LedgerFile}, so that a refused one keeps every byte */
@@ -53,7 +56,7 @@ public final class Database implements AutoCloseable {
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.enforceForeignKeys(true);
-        config.setBusyTimeout(10_000);
+        config.setBusyTimeout(BUSY_MILLIS);
         config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
         if (readOnly) {
             config.setTransactionMode(SQLiteConfig.TransactionMode.DEFERRED);

@@ -176,7 +176,8 @@ public final class RecordEditor<T> {
             refuse(ctx, 409, id, version, form, List.of(), Words.sentence(e));
         } catch (ArchiveProblem e) {
             LOG.error("The {} was not saved", forms.kind().called(), e);
-            refuse(ctx, 500, id, version, form, List.of(), Words.sentence(e));
+            // The draft would go to the same ledger, and wait for it as long again.
+            show(ctx, 500, view(form, id, version, null, List.of(), Words.sentence(e)));
         }
         return false;
     }
