@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.board.BoardId;
@@ -29,9 +30,11 @@ import tenterbook.piece.Studio;
 import tenterbook.piece.agreement.AgreedPiece;
 import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.condition.Examination;
+import tenterbook.piece.label.PieceComponent;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.Clamping;
 import tenterbook.recipe.dip.DipTally;
+import tenterbook.words.Joined;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
@@ -78,6 +81,16 @@ public record PieceFacts(
     }
 
     // ---- facts
+
+    /** What is on the piece besides its cloth, with fibres where they are known; empty where nothing is recorded. */
+    public String besidesCloth() {
+        List<PieceComponent> parts = piece.label().components();
+        boolean named = parts.stream().anyMatch(part -> part.name().equalsIgnoreCase(piece.trims()));
+        String described = new Joined(", ", parts).inEnglish();
+        return Stream.of(described, named ? "" : piece.trims())
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(", "));
+    }
 
     /** All its dips, over every clamping. */
     public DipTally dips() {

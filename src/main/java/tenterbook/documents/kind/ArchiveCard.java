@@ -48,7 +48,7 @@ final class ArchiveCard {
                 piece.length().recorded() || piece.width().recorded()
                         ? DocumentWords.side(piece.length()) + " × " + DocumentWords.side(piece.width())
                         : ""));
-        facts.add(DocumentWords.fact("document.fact.cloth", subject.cloths()));
+        facts.add(DocumentWords.fact("document.fact.cloth", subject.materials()));
         facts.add(DocumentWords.fact("document.fact.boards", boards(subject)));
         facts.add(DocumentWords.fact("document.fact.recipe", HowMade.words(subject.facts())));
         blocks.add(new Block.Facts(facts));

@@ -75,7 +75,7 @@ final class Certificate {
             facts.add(DocumentWords.fact("document.fact.edition", piece.edition()));
         }
         facts.add(DocumentWords.fact("document.fact.size", Written.capital(DocumentWords.size(piece))));
-        facts.add(DocumentWords.fact("document.fact.cloth", Written.capital(subject.cloths())));
+        facts.add(DocumentWords.fact("document.fact.cloth", Written.capital(subject.materials())));
         facts.add(DocumentWords.fact(
                 "document.fact.boards",
                 subject.facts().boardsUsed().stream().map(BoardPair::title).collect(Collectors.joining(", "))));

@@ -115,12 +115,12 @@ public final class ConditionReport {
                         Message.of("document.condition.version", "examination", examination.id(), "version", version)),
                 DocumentWords.fact("document.fact.object", piece.category() == null ? "" : piece.category()),
                 DocumentWords.fact("document.fact.maker", subject.maker()),
-                DocumentWords.fact("document.fact.cloth", subject.cloths()),
+                DocumentWords.fact("document.fact.cloth", subject.materials()),
                 DocumentWords.fact("document.fact.size-on-record", DocumentWords.size(piece)),
                 DocumentWords.fact("document.fact.size-at-examination", sizeThen()),
                 DocumentWords.fact(
-                        "document.fact.inscriptions-trims",
-                        DocumentWords.joined("; ", piece.particulars().inscriptions(), piece.trims())));
+                        "document.fact.inscriptions-and-markings",
+                        piece.particulars().inscriptions()));
     }
 
     private String sizeThen() {

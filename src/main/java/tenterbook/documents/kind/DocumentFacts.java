@@ -16,6 +16,7 @@ import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
+import tenterbook.words.Message;
 
 /**
  * A piece with all its facts for a document.
@@ -79,9 +80,14 @@ record DocumentFacts(Saved<Piece> saved, PieceFacts facts, Revision newest, List
         return photos().stream().findFirst().map(PiecePhoto::caption).orElse("");
     }
 
-    /** The cloths by name with their fibres, as in 'silk habotai (100% silk)'. */
-    String cloths() {
-        return Denial.NO_CLOTH.unless(facts, () -> facts.cloth().inWords());
+    /** The cloths and what else is on the piece, with their fibres, as in 'silk habotai (100 % silk); with hem tape (100 % cotton)'. */
+    String materials() {
+        String cloths = Denial.NO_CLOTH.unless(facts, () -> facts.cloth().inWords());
+        String others = facts.besidesCloth();
+        return others.isEmpty()
+                ? cloths
+                : Message.of("document.with-others", "cloths", cloths, "others", others)
+                        .inEnglish();
     }
 
     String maker() {

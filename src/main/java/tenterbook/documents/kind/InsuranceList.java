@@ -56,7 +56,7 @@ final class InsuranceList {
                 each.photo().orElse(null),
                 List.of(
                         each.number() + " " + each.title(),
-                        Written.capital(DocumentWords.size(piece)) + ". " + Written.capital(each.cloths()) + ". "
+                        Written.capital(DocumentWords.size(piece)) + ". " + Written.capital(each.materials()) + ". "
                                 + Written.stop(
                                         Written.capital(each.facts().condition().inWords())),
                         where(each, request),

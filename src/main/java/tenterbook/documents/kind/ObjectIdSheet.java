@@ -136,7 +136,7 @@ final class ObjectIdSheet {
                                 : piece.category())));
         facts.add(DocumentWords.fact(
                 "document.fact.materials-and-techniques",
-                Written.capital(subject.cloths()) + ". " + HowMade.words(subject.facts())));
+                Written.capital(subject.materials()) + ". " + HowMade.words(subject.facts())));
         facts.add(DocumentWords.fact(
                 "document.fact.measurements",
                 piece.mass().recorded()
@@ -194,7 +194,7 @@ final class ObjectIdSheet {
                         "kind",
                         Written.capital(kind),
                         "cloths",
-                        subject.cloths(),
+                        subject.materials(),
                         "size",
                         DocumentWords.size(piece),
                         "colours",

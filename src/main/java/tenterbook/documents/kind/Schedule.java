@@ -134,7 +134,7 @@ final class Schedule {
         Piece piece = each.piece();
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(DocumentWords.fact("document.fact.size", Written.capital(DocumentWords.size(piece))));
-        facts.add(DocumentWords.fact("document.fact.materials", Written.capital(each.cloths())));
+        facts.add(DocumentWords.fact("document.fact.materials", Written.capital(each.materials())));
         recorded(facts, "document.fact.their-number", agreed.theirNumber(each));
         facts.add(DocumentWords.fact(
                 "document.fact.condition-as-recorded",
