@@ -8,6 +8,7 @@ import tenterbook.imaging.SeenCloth;
 import tenterbook.imaging.cloth.ClothOutline;
 import tenterbook.imaging.cloth.ClothOutline.Edge;
 import tenterbook.measure.Quantity;
+import tenterbook.measure.Threshold;
 import tenterbook.measure.Unit;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
@@ -25,7 +26,7 @@ public record PhotographScale(double widthMm, double disagreement) {
     public static final PhotographScale UNKNOWN = new PhotographScale(0, 0);
 
     /** Beyond it the cloth lies askew, is folded, or was measured at another time: judged on the sample's photographs. */
-    private static final double MOST_DISAGREEMENT = 0.08;
+    private static final double MOST_DISAGREEMENT = Threshold.number("scale-sides");
 
     /** Less of the rectangle around it, and the cloth is no flat rectangle seen from above; a hem drawn by hand fills 0.95. */
     private static final double LEAST_FILLED = 0.9;

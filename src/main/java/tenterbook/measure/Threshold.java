@@ -11,13 +11,15 @@ import org.apache.commons.csv.CSVRecord;
  * A figure that decides what a page says, with where it is from.
  *
  * @param id by which the code reads it and a page links to it
+ * @param title a short name for readers
  * @param values one or more
  * @param says what it is, with its unit
  * @param source empty where it has none but the reason in {@code says}
  * @param passage the words that were read; may be empty
  * @param status as the table explains
  */
-public record Threshold(String id, List<Double> values, String says, String source, String passage, String status) {
+public record Threshold(
+        String id, String title, List<Double> values, String says, String source, String passage, String status) {
     private static final Map<String, Threshold> BY_ID =
             rows().collect(Collectors.toMap(Threshold::id, Function.identity()));
 
@@ -41,11 +43,16 @@ public record Threshold(String id, List<Double> values, String says, String sour
 
     /** @throws IllegalStateException if there is no such row */
     public static List<Double> numbers(String id) {
+        return of(id).values;
+    }
+
+    /** @throws IllegalStateException if there is no such row */
+    public static Threshold of(String id) {
         Threshold found = BY_ID.get(id);
         if (found == null) {
             throw new IllegalStateException("thresholds.csv has no figure " + id);
         }
-        return found.values;
+        return found;
     }
 
     private static Stream<Threshold> rows() {
@@ -55,6 +62,7 @@ public record Threshold(String id, List<Double> values, String says, String sour
     private static Threshold of(CSVRecord row) {
         return new Threshold(
                 row.get("id"),
+                row.get("title"),
                 Stream.of(row.get("value").split("\\|")).map(Double::valueOf).toList(),
                 row.get("says"),
                 row.get("source"),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
+import tenterbook.measure.Threshold;
 import tenterbook.measure.Unit;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
@@ -12,7 +13,7 @@ import tenterbook.words.Written;
 /** Collects the inputs of one figure and what is missing, so that a refusal names everything at once. */
 final class Working {
     /** A measured and a computed amount disagree if they differ by more (our choice). */
-    static final double DISAGREES_BEYOND = 0.10;
+    static final double DISAGREES_BEYOND = Threshold.number("amounts-disagree");
 
     private final Written name;
     private final Written formula;

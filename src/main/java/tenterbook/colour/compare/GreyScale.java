@@ -22,7 +22,8 @@ import tenterbook.words.Message;
  * @see "ISO 105-A02:1993, clause 2.4, for the chips; their numbers and the uncertainty of these stand in grey-scale.csv"
  */
 public final class GreyScale {
-    static final List<Chip> CHIPS = chips("grey-scale.csv");
+    /** From 5 down to 1. */
+    public static final List<Chip> CHIPS = chips("grey-scale.csv");
 
     /**
      * One pair of chips.

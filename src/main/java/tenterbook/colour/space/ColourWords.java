@@ -14,6 +14,8 @@ public final class ColourWords {
     /** Hue families by CIELAB hue angle; the limits are ours. From 350° to 16° it is crimson again. */
     private static final List<Double> LIMITS = Threshold.numbers("colour-names");
 
+    private static final List<Double> DEPTHS = Threshold.numbers("colour-depth");
+
     private static final List<String> FAMILIES = List.of(
             "crimson",
             "red",
@@ -106,13 +108,13 @@ public final class ColourWords {
     }
 
     private static String depth(double L, String dark, String middle, String light, String pale) {
-        if (L < 36) {
+        if (L < DEPTHS.get(0)) {
             return dark;
         }
-        if (L < 60) {
+        if (L < DEPTHS.get(1)) {
             return middle;
         }
-        return L < 78 ? light : pale;
+        return L < DEPTHS.get(2) ? light : pale;
     }
 
     private static String family(double h) {

@@ -9,6 +9,7 @@ import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Lab;
 import tenterbook.colour.space.LinearRgb;
 import tenterbook.measure.NumberWords;
+import tenterbook.measure.Threshold;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
@@ -45,12 +46,13 @@ public record Correction(
             Message.of("card.uncalibrated").inEnglish());
 
     /** Greatest ratio of the channels' gains for a grey card. */
-    private static final double MOST_CAST = 4;
+    private static final double MOST_CAST = Threshold.numbers("card-cast").get(1);
 
     /**
-     * Gains further apart have the errors of {@link StatedError#STRONG_CAST}: the photographs of {@link StatedError} needed 1.1 to 1.5, an industrial camera 2.8.
+     * Gains further apart have the errors of {@link StatedError#STRONG_CAST}.
      */
-    private static final double MOST_TRUSTED_CAST = 2;
+    private static final double MOST_TRUSTED_CAST =
+            Threshold.numbers("card-cast").get(0);
 
     private static final double LEAST_LIGHT = 0.004;
 

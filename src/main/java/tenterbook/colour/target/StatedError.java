@@ -25,11 +25,16 @@ public record StatedError(double half, double nineInTen, double betweenTwo, int 
     private static final StatedError CAMERA_PROFILE = measured("calibration-camera-profile", 91, 2);
 
     /** A card whose channels need gains more than twice apart: one industrial camera of this kind was measured, by a grey card. */
-    static final StatedError STRONG_CAST = new StatedError(10.9, 20.8, 0, 22, 1);
+    static final StatedError STRONG_CAST = strongCast();
 
     private static StatedError measured(String id, int patches, int cameras) {
         List<Double> figures = Threshold.numbers(id);
         return new StatedError(figures.get(0), figures.get(1), figures.get(2), patches, cameras);
+    }
+
+    private static StatedError strongCast() {
+        List<Double> figures = Threshold.numbers("calibration-strong-cast");
+        return new StatedError(figures.get(0), figures.get(1), 0, 22, 1);
     }
 
     /** @throws IllegalStateException for {@link Calibration#NONE}, of which nothing is known */

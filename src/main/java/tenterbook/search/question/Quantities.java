@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.NumberWords;
+import tenterbook.measure.Threshold;
 import tenterbook.measure.Unit;
 import tenterbook.search.query.Constraint;
 import tenterbook.search.query.Facet;
@@ -23,7 +24,7 @@ import tenterbook.words.Message;
  */
 final class Quantities implements Match.Matcher {
     /** Of a number that is only 'about': a tenth, and one dip at least. */
-    private static final double ABOUT = 0.1;
+    private static final double ABOUT = Threshold.number("question-about");
     /** What parts 'over 2 m' from 'from 2 m', in the unit of the index. */
     private static final double A_LITTLE = 0.01;
     /** A cloth whose sides differ by no more than that is called square. */

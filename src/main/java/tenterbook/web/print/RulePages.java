@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
+import tenterbook.colour.compare.GreyScale;
 import tenterbook.labelling.rule.Market;
 import tenterbook.measure.NumberWords;
 import tenterbook.measure.OwnTable;
@@ -34,7 +35,8 @@ public final class RulePages {
     public record RuleList(String id, String heading, List<Row> rows) {}
 
     /** One rule. */
-    public record Row(String id, String value, String says, String source, String passage, String status) {}
+    public record Row(
+            String id, String name, String value, String says, String source, String passage, String status) {}
 
     private void show(Context ctx) {
         List<CSVRecord> rules = OwnTable.rows("/label/rules.csv");
@@ -53,7 +55,8 @@ public final class RulePages {
     private void figures(Context ctx) {
         List<RuleList> lists = List.of(
                 new RuleList("figures", w("print.figures-decide"), thresholds()),
-                new RuleList("light", w("print.figures-light"), light()));
+                new RuleList("light", w("print.figures-light"), light()),
+                new RuleList("grey-scale", w("print.figures-grey-scale"), greyScale()));
         Html.show(ctx, "figures", Map.of("page", site.page(ctx, w("print.figures-title"), ""), "lists", lists));
     }
 
@@ -61,6 +64,7 @@ public final class RulePages {
         return Threshold.all().stream()
                 .map(each -> new Row(
                         each.id(),
+                        each.title(),
                         each.values().stream()
                                 .map(value -> w(NumberWords.plain(value)))
                                 .collect(Collectors.joining(", ")),
@@ -74,12 +78,26 @@ public final class RulePages {
     private static List<Row> light() {
         return OwnTable.rows("/label/light.csv").stream()
                 .map(row -> new Row(
+                        "",
                         row.get("words").replace("|", ", ").replace("?", ""),
                         row.get("degree"),
                         row.get("fibres").replace("|", ", "),
                         "",
                         "",
                         row.get("status")))
+                .toList();
+    }
+
+    private static List<Row> greyScale() {
+        return GreyScale.CHIPS.stream()
+                .map(chip -> new Row(
+                        "",
+                        chip.grade(),
+                        w(NumberWords.plain(chip.difference())),
+                        w("print.figures-grey-scale-says"),
+                        "EN 20105-A02:1994 (ISO 105-A02:1993), 2.4",
+                        "",
+                        w("print.figures-grey-scale-status")))
                 .toList();
     }
 
@@ -112,6 +130,6 @@ public final class RulePages {
     }
 
     private static Row row(CSVRecord row, String id, String value, String says) {
-        return new Row(row.get(id), value, says, row.get("source"), row.get("passage"), row.get("status"));
+        return new Row(row.get(id), row.get(id), value, says, row.get("source"), row.get("passage"), row.get("status"));
     }
 }
