@@ -91,6 +91,12 @@ class QuestionReaderTest {
         assertThat(only("em consignação")).isEqualTo(facet(Facet.STATUS, false, "consigned"));
     }
 
+    @ParameterizedTest
+    @CsvSource({"forgotten dips", "dips forgotten", "dips unknown", "banhos esquecidos"})
+    void dipsThatNobodyRemembersAreNotRecorded(String typed) {
+        assertThat(only(typed)).isEqualTo(only("never dipped"));
+    }
+
     @Test
     void aHolderIsNamedWholeOrAfterAWordOfPlace() {
         assertThat(only("at Sala Vermia")).isEqualTo(facet(Facet.HOLDER, false, "sala-vermia"));
@@ -125,6 +131,7 @@ class QuestionReaderTest {
     @ParameterizedTest
     @CsvSource({
         "six dips,6,6",
+        "zero dips,0,0",
         "6 dips,6,6",
         "dips 6,6,6",
         "more than ten dips,11,",
