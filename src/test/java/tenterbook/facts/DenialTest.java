@@ -103,7 +103,7 @@ class DenialTest {
         }
     }
 
-    @Property(tries = 150)
+    @Property(tries = 60)
     void noPaperDeniesWhatIsRecorded(@ForAll Set<Trait> traits) {
         Saved<Piece> piece = records.piece(traits);
         List<String> texts = texts(piece, PieceReader.of(records.archive, piece.record()));

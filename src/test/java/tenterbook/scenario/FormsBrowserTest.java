@@ -3,7 +3,6 @@ package tenterbook.scenario;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
@@ -275,7 +274,7 @@ class FormsBrowserTest {
     }
 
     @Test
-    void onAPhoneTheHeadIsOneLineAndWhatIsReadAloudHoldsWhatIsSeen() {
+    void onAPhoneTheHeadIsOneLine() {
         try (BrowserContext context = context(360, 740, true)) {
             Page page = context.newPage();
             for (String path :
@@ -284,10 +283,6 @@ class FormsBrowserTest {
                 assertThat(page.locator(".masthead").boundingBox().height)
                         .as(path)
                         .isLessThan(70);
-                var found = new AxeBuilder(page)
-                        .withRules(List.of("label-content-name-mismatch"))
-                        .analyze();
-                assertThat(found.getViolations()).as(path).isEmpty();
             }
         }
     }

@@ -1,9 +1,7 @@
 package tenterbook.scenario;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
@@ -11,8 +9,6 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.ArrayList;
-import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -70,47 +66,6 @@ class PortugueseTest {
             button(page, Language.ENGLISH.ownName()).click();
             assertThat(page.locator("html")).hasAttribute("lang", "en-GB");
         }
-    }
-
-    @Test
-    void pagesInPortugueseBreakNoRuleOfAccessibilityAndComplainOfNothing() {
-        List<String> wrong = new ArrayList<>();
-        try (BrowserContext context = Chromium.browser()
-                .newContext(new Browser.NewContextOptions().setLocale("pt-PT").setViewportSize(360, 740))) {
-            Page page = context.newPage();
-            page.setDefaultTimeout(120_000);
-            page.onConsoleMessage(message -> {
-                if (message.type().equals("error")) {
-                    wrong.add(message.text());
-                }
-            });
-            page.onPageError(wrong::add);
-            for (String path : List.of(
-                    "/",
-                    "/pieces/V24-004",
-                    "/pieces/V24-004/edit",
-                    "/pieces/V24-004/condition/new",
-                    "/clampings/C24-002",
-                    "/clampings/new?from=C24-002",
-                    "/boards/B02/edit",
-                    "/colours",
-                    "/print?pieces=V24-003",
-                    "/studio")) {
-                page.navigate(studio.at(path));
-                assertThat(page.locator("html")).hasAttribute("lang", "pt-PT");
-                new AxeBuilder(page)
-                        .setLegacyMode(true)
-                        .analyze()
-                        .getViolations()
-                        .forEach(rule -> wrong.add(path + ": " + rule.getId() + ": "
-                                + rule.getNodes().get(0).getHtml()));
-                int wide = ((Number) page.evaluate("document.documentElement.scrollWidth")).intValue();
-                if (wide > 360) {
-                    wrong.add(path + " is " + wide + " px wide on a phone of 360");
-                }
-            }
-        }
-        assertThat(wrong).isEmpty();
     }
 
     private static Locator button(Page page, String name) {

@@ -39,7 +39,7 @@ class FollowingTest {
     void aSearchSeesTheWriteBeforeIt() {
         try (Archive archive = Demo.archive(folder);
                 PieceIndex index = PieceIndex.open(archive)) {
-            for (int i = 0; i < 100; i++) {
+            for (int i = 0; i < 40; i++) {
                 String number = "V24-%03d".formatted(i);
                 Demo.save(archive, Kinds.PIECE, Demo.piece(number, "word" + i, null, Status.KEPT, "2024"));
                 SearchResult found = index.search(PieceQuery.EVERYTHING.withText("word" + i));
@@ -198,6 +198,7 @@ class FollowingTest {
         Process killed = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-Xmx200m",
+                        "-XX:TieredStopAtLevel=1",
                         "-cp",
                         System.getProperty("java.class.path"),
                         KilledWriter.class.getName(),
