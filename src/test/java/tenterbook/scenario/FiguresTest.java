@@ -18,7 +18,7 @@ import tenterbook.measure.Threshold;
 /** Every deciding figure stands in one table, is read from there by the code, and is one click from where it shows. */
 class FiguresTest extends Scenario {
     private static final Pattern READ = Pattern.compile("(?:Threshold\\.numbers?|measured)\\(\"([a-z-]+)\"");
-    private static final Pattern LINKED = Pattern.compile("part\\.source\\(id = \"([a-z-]+)\"\\)");
+    private static final Pattern LINKED = Pattern.compile("part\\.source\\(id = \"([a-z-]+)\"");
     private static final Set<String> STATUS = Set.of("our own", "measured", "common practice", "read", "from memory");
 
     private static Set<String> ids() {

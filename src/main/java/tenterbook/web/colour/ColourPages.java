@@ -46,8 +46,8 @@ public final class ColourPages {
 
     private static final int MOST_OF_CLOTH = 3;
 
-    /** From one written name to the next above it, in hundredths of the drawn plane. */
-    private static final double LINE = 4.6;
+    /** Degrees from the number of one ring to that of the next, so that rings round one place do not share theirs. */
+    private static final double NUMBER_TURN = 77;
 
     private final Site site;
 
@@ -83,20 +83,17 @@ public final class ColourPages {
     /**
      * A colour name of the maker's, with the middle and the reach of what it was given to.
      *
-     * @param line height at which the name is written, clear of the other names
+     * @param numberX across, and {@code numberY} down, where its number in the list stands: on the ring, each at another angle
      */
     public record Name(
-            String name, int count, double x, double y, double radius, ColourBand.Swatch swatch, double line) {
-        private Name at(double height) {
-            return new Name(name, count, x, y, radius, swatch, height);
-        }
-
-        /** By the size of writing on a phone, the largest: 4.6 units high and about 2 wide a letter. */
-        private boolean covers(Name other) {
-            return Math.abs(line - other.line) < 0.99 * LINE
-                    && Math.abs(x - other.x) < name.length() + other.name.length();
-        }
-    }
+            String name,
+            int count,
+            double x,
+            double y,
+            double radius,
+            double numberX,
+            double numberY,
+            ColourBand.Swatch swatch) {}
 
     /**
      * @param total pieces found
@@ -217,49 +214,37 @@ public final class ColourPages {
         return Math.max(1, Math.min(99, (value + REACH) / (2 * REACH) * 100));
     }
 
-    /** Names given to at least two colours, as discs round their mean that hold all of them. */
+    /** Names given to at least two colours, as rings round their mean that hold all of them. */
     private static List<Name> names(Map<String, List<Lab>> named) {
         List<Name> names = new ArrayList<>();
         named.forEach((name, colours) -> {
-            double l = colours.stream().mapToDouble(Lab::lightness).average().orElseThrow();
-            double a = colours.stream().mapToDouble(Lab::a).average().orElseThrow();
-            double b = colours.stream().mapToDouble(Lab::b).average().orElseThrow();
-            double radius = colours.stream()
-                    .mapToDouble(colour -> Math.hypot(colour.a() - a, colour.b() - b))
-                    .max()
-                    .orElse(0);
             if (colours.size() > 1) {
-                double reach = Math.max(2, radius / (2 * REACH) * 100 + 1);
-                names.add(new Name(
-                        name,
-                        colours.size(),
-                        across(a),
-                        100 - across(b),
-                        reach,
-                        ColourBand.swatch(new Lab(l, a, b), name, 1, 0),
-                        100 - across(b) - reach - 0.8));
+                names.add(ring(name, colours, Math.toRadians(NUMBER_TURN * names.size())));
             }
         });
-        return apart(names);
+        return names;
     }
 
-    /** From the lowest name upwards, each is raised above those it would be written over. */
-    private static List<Name> apart(List<Name> names) {
-        List<Name> written = new ArrayList<>();
-        for (Name name : names.stream()
-                .sorted(Comparator.comparingDouble(Name::line).reversed())
-                .toList()) {
-            Name free = name;
-            for (Optional<Name> under = under(written, free); under.isPresent(); under = under(written, free)) {
-                free = free.at(under.get().line() - LINE);
-            }
-            written.add(free);
-        }
-        return written;
-    }
-
-    private static Optional<Name> under(List<Name> written, Name name) {
-        return written.stream().filter(name::covers).min(Comparator.comparingDouble(Name::line));
+    private static Name ring(String name, List<Lab> colours, double angle) {
+        double l = colours.stream().mapToDouble(Lab::lightness).average().orElseThrow();
+        double a = colours.stream().mapToDouble(Lab::a).average().orElseThrow();
+        double b = colours.stream().mapToDouble(Lab::b).average().orElseThrow();
+        double radius = colours.stream()
+                .mapToDouble(colour -> Math.hypot(colour.a() - a, colour.b() - b))
+                .max()
+                .orElseThrow();
+        double reach = Math.max(2, radius / (2 * REACH) * 100 + 1);
+        double x = across(a);
+        double y = 100 - across(b);
+        return new Name(
+                name,
+                colours.size(),
+                x,
+                y,
+                reach,
+                x + (reach + 2) * Math.cos(angle),
+                y - (reach + 2) * Math.sin(angle),
+                ColourBand.swatch(new Lab(l, a, b), name, 1, 0));
     }
 
     /**
