@@ -40,6 +40,10 @@ public class JsonInput<T> {
         }
     }
 
+    final Site site() {
+        return site;
+    }
+
     private InputRefused refused(String sentence) {
         Faults faults = new Faults();
         faults.add("", sentence);
