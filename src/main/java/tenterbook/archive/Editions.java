@@ -149,6 +149,24 @@ public final class Editions {
                 .orElse(0);
     }
 
+    /** The piece with the growth of the edition that it belongs to now: a copy made later states it like the others, and one that left it does not. */
+    public Piece settled(@Nullable Piece before, Piece after) {
+        InEdition mine = after.inEdition();
+        boolean left = before != null
+                && !before.inEdition().key().equals(mine.key())
+                && Objects.equals(before.inEdition().enlargedTo(), mine.enlargedTo());
+        InEdition bare = new InEdition(mine.name(), null, null);
+        if (mine.enlarged() && !left) {
+            return after;
+        }
+        return others(after).stream()
+                .map(Piece::inEdition)
+                .filter(InEdition::enlarged)
+                .max(Comparator.comparing(InEdition::enlargedTo))
+                .map(grown -> after.with(bare.enlarged(grown.enlargedFrom(), grown.enlargedTo())))
+                .orElseGet(() -> left ? after.with(bare) : after);
+    }
+
     /** Writes that an edition was enlarged into its other pieces too, so that it stands on the papers of each. */
     public void spread(LedgerTransaction act, Piece piece) {
         InEdition grown = piece.inEdition();

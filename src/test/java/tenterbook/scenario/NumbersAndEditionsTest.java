@@ -15,6 +15,7 @@ import tenterbook.app.Wiring;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.file.Progress;
 import tenterbook.piece.Piece;
+import tenterbook.piece.edition.InEdition;
 
 /** Numbers of pieces that are chosen and changed, and places in editions; all on one server, each with pieces of its own. */
 class NumbersAndEditionsTest {
@@ -195,6 +196,15 @@ class NumbersAndEditionsTest {
                 .contains("edition enlarged from 10 to 12");
         assertThat(client.get("/editions?name=Mar%C3%A9").words())
                 .contains("Enlarged after the first sale from 10 to 12");
-        saved("/pieces", "number", "G-4", "edition", "12 of 12", "editionName", "Maré");
+        assertThat(client.postJson(
+                                "/api/pieces",
+                                "{\"number\": \"G-4\", \"edition\": \"12 of 12\", \"editionName\": \"Maré\"}")
+                        .status())
+                .isEqualTo(201);
+        assertThat(piece("G-4").editionOnPapers())
+                .as("a later copy states it too")
+                .contains("enlarged from 10 to 12");
+        saved("/pieces/G-4/edit", "version", "1", "edition", "", "editionName", "");
+        assertThat(piece("G-4").inEdition()).isEqualTo(InEdition.NONE);
     }
 }

@@ -27,12 +27,13 @@ final class PieceRules {
             return read;
         }
         Piece before = (Piece) old;
-        Piece after = piece;
+        Piece settled = new Editions(site.archive()).settled(before, piece);
+        Piece after = settled;
         if (form.checked("enlarge")) {
             after = new Editions(site.archive())
-                    .growth(before, piece)
-                    .map(growth -> piece.with(piece.inEdition().enlarged(growth.from(), growth.to())))
-                    .orElse(piece);
+                    .growth(before, settled)
+                    .map(growth -> settled.with(settled.inEdition().enlarged(growth.from(), growth.to())))
+                    .orElse(settled);
         }
         Faults faults = new Faults();
         PieceCheck.check(site.archive(), before, after, faults);
@@ -43,6 +44,12 @@ final class PieceRules {
             form.put("asksToEnlarge", "yes");
         }
         return (T) after;
+    }
+
+    /** As {@link Editions#settled}; other records as they are. */
+    @SuppressWarnings("unchecked")
+    static <T> T settled(Site site, @Nullable T before, T record) {
+        return record instanceof Piece piece ? (T) new Editions(site.archive()).settled((Piece) before, piece) : record;
     }
 
     static void spread(Site site, LedgerTransaction act, Object record) {

@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import tenterbook.archive.Editions;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.InputRefused;
@@ -23,7 +22,6 @@ import tenterbook.ledger.Saved;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.revision.RecordCodec;
 import tenterbook.ledger.revision.Revision;
-import tenterbook.piece.Piece;
 import tenterbook.web.Site;
 import tenterbook.web.page.Address;
 import tenterbook.web.page.NotFound;
@@ -133,10 +131,10 @@ public final class RecordApi<T> {
                 refuseEmpty(sent);
                 number(sent, act);
             }
-            T record = input.read(sent);
+            T record = PieceRules.settled(site, null, input.read(sent));
             path.check(site, null, record);
             Saved<T> made = act.create(kind, record);
-            spread(act, record);
+            PieceRules.spread(site, act, record);
             return made;
         });
         ctx.header("Location", path.base() + "/" + Address.encoded(kind.id().apply(saved.record())));
@@ -181,20 +179,14 @@ public final class RecordApi<T> {
             }
             sent.put(part.key(), first);
         }
-        T record = input.read(sent);
+        T record = PieceRules.settled(site, before.record(), input.read(sent));
         path.check(site, before.record(), record);
         String note = RecordInput.note(ctx.queryParam("note"));
         send(ctx, 200, site.write(act -> {
             Saved<T> made = act.save(kind, record, expected, note);
-            spread(act, record);
+            PieceRules.spread(site, act, record);
             return made;
         }));
-    }
-
-    private void spread(LedgerTransaction act, T record) {
-        if (record instanceof Piece piece) {
-            new Editions(site.archive()).spread(act, piece);
-        }
     }
 
     private void withdraw(Context ctx) {
