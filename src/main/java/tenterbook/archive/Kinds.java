@@ -27,6 +27,7 @@ import tenterbook.material.Lot;
 import tenterbook.piece.NumberScheme;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
+import tenterbook.piece.PieceNumber;
 import tenterbook.piece.Studio;
 import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.condition.Examination;
@@ -99,6 +100,9 @@ public final class Kinds {
                     PieceRecord.PIECE,
                     piece -> piece.number().value(),
                     Kinds::namedByPiece)
+            .withLaterNames(piece -> piece.particulars().laterNumbers().stream()
+                    .map(PieceNumber::value)
+                    .toList())
             .withPrivacy(KindPrivacy.PIECE);
     /** Identified by its photograph: one calibration each, and calibrating again makes a new revision of it. */
     public static final Kind<PhotoCalibration> CALIBRATION = new Kind<>(

@@ -90,7 +90,7 @@ public final class LabelWords {
     private void hangTag() {
         add(Part.MAKER, origin.studio());
         add(Part.PLACE, origin.place());
-        add(Part.TITLE, piece.title().isEmpty() ? piece.number().value() : piece.title());
+        add(Part.TITLE, piece.title().isEmpty() ? piece.shown().value() : piece.title());
         add(Part.OTHER_TITLE, piece.otherTitle());
         add(Part.NUMBER, numberAndEdition());
         if (!request.content().fullContent()) {
@@ -124,7 +124,7 @@ public final class LabelWords {
         add(Part.MAKER, origin.studio());
         statement();
         care();
-        add(Part.NUMBER, piece.number().value());
+        add(Part.NUMBER, piece.shown().value());
     }
 
     private void exhibitionLabel() {
@@ -154,7 +154,7 @@ public final class LabelWords {
     private void conditionLabel() {
         add(Part.MAKER, Denial.orElse(origin.named(), Denial.NO_MAKER));
         add(Part.PLACE, origin.beside());
-        add(Part.TITLE, piece.title().isEmpty() ? piece.number().value() : piece.title());
+        add(Part.TITLE, piece.title().isEmpty() ? piece.shown().value() : piece.title());
         add(Part.OTHER_TITLE, piece.otherTitle());
         add(Part.NUMBER, numberAndEdition());
         SizeWords.of(piece, request.market()).ifPresent(size -> add(Part.SIZE, size));
@@ -208,7 +208,7 @@ public final class LabelWords {
 
     /** For the maker's own shelves, not for a buyer. */
     private void storeTag() {
-        add(Part.NUMBER, piece.number().value());
+        add(Part.NUMBER, piece.shown().value());
         add(Part.TITLE, piece.title().isEmpty() ? Message.of("label.untitled").inEnglish() : piece.title());
         add(Part.OTHER_TITLE, piece.otherTitle());
         List<String> cloths = clothNames();
@@ -301,17 +301,17 @@ public final class LabelWords {
 
     private String numberAndEdition() {
         return piece.edition().isEmpty()
-                ? piece.number().value()
-                : Message.of("label.number-and-edition", "number", piece.number(), "edition", piece.edition())
+                ? piece.shown().value()
+                : Message.of("label.number-and-edition", "number", piece.shown(), "edition", piece.editionOnPapers())
                         .inEnglish();
     }
 
     /** Plain text, readable without a network: number, title, studio; without the title where that is too long. */
     private String code() {
-        String whole = code(piece.number().value(), piece.title(), origin.studio());
+        String whole = code(piece.shown().value(), piece.title(), origin.studio());
         return whole.getBytes(StandardCharsets.UTF_8).length <= MOST_CODE_BYTES
                 ? whole
-                : code(piece.number().value(), origin.studio());
+                : code(piece.shown().value(), origin.studio());
     }
 
     private static String code(String... parts) {

@@ -24,6 +24,7 @@ import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Database;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.LastWritten;
+import tenterbook.ledger.file.LaterNames;
 import tenterbook.ledger.file.LedgerFile;
 import tenterbook.ledger.revision.EarlierPart;
 import tenterbook.ledger.revision.Erasure;
@@ -185,9 +186,9 @@ public final class Ledger implements AutoCloseable {
         }
     }
 
-    /** The newest version of the record; empty where there is none or it was withdrawn. */
+    /** The newest version of the record, by its first identifier or a later one; empty where there is none or it was withdrawn. */
     public <T> Optional<Saved<T>> find(Kind<T> kind, String id) {
-        return database.read(handle -> LedgerSql.newest(handle, kind.key(id)))
+        return database.read(handle -> LedgerSql.named(handle, kind.key(id)))
                 .filter(revision -> !revision.withdrawn())
                 .map(revision -> Saved.of(kind, revision));
     }
@@ -237,6 +238,21 @@ public final class Ledger implements AutoCloseable {
         return database.read(handle -> LedgerSql.identifiers(handle, kind.name(), start));
     }
 
+    /** Identifiers of a kind that records were ever given after their first one. */
+    public List<String> laterNames(Kind<?> kind) {
+        return database.read(handle -> LaterNames.all(handle, kind.name()));
+    }
+
+    /** The first identifier of the record that has or had {@code name}, in small or capital letters too; empty where it is free. */
+    public Optional<String> holder(Kind<?> kind, String name) {
+        return database.read(handle -> LaterNames.holder(handle, kind.name(), name));
+    }
+
+    /** The member {@code editionName} of records in use, by identifier; those without one are left out. */
+    public Map<String, String> editionNames(Kind<?> kind) {
+        return database.read(handle -> LedgerSql.editionNames(handle, kind.name()));
+    }
+
     /** Whether a person was erased after {@code sequence}. What was derived before may have the name and must be rebuilt. */
     public boolean erasedAfter(long sequence) {
         return database.read(handle -> LedgerSql.anyAfter(handle, Erasure.KIND.name(), sequence));
@@ -244,7 +260,7 @@ public final class Ledger implements AutoCloseable {
 
     /** Every revision of one record, oldest first. */
     public List<Revision> history(RecordKey key) {
-        return database.read(handle -> LedgerSql.history(handle, key));
+        return database.read(handle -> LedgerSql.history(handle, LedgerSql.first(handle, key)));
     }
 
     public <T> Optional<Saved<T>> version(Kind<T> kind, String id, int version) {
@@ -276,7 +292,7 @@ public final class Ledger implements AutoCloseable {
 
     /** Records in use that refer to {@code key}. */
     public List<RecordKey> referencedBy(RecordKey key) {
-        return database.read(handle -> LedgerSql.referencedBy(handle, key));
+        return database.read(handle -> LedgerSql.referencedBy(handle, LedgerSql.first(handle, key)));
     }
 
     /**

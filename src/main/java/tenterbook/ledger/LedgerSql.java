@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import tenterbook.ledger.file.LaterNames;
 import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.revision.Revision;
 import tenterbook.ledger.revision.RevisionForm;
@@ -27,6 +28,22 @@ final class LedgerSql {
                 .bind("id", key.id())
                 .map(Newest::read)
                 .findOne();
+    }
+
+    /** The key by the first identifier of a record, where a later one may be given. */
+    static RecordKey first(Handle handle, RecordKey key) {
+        return newest(handle, key).isPresent()
+                ? key
+                : LaterNames.first(handle, key.kind(), key.id())
+                        .map(id -> new RecordKey(key.kind(), id))
+                        .orElse(key);
+    }
+
+    /** As {@link #newest}, also by an identifier that the record was given later. */
+    static Optional<Newest> named(Handle handle, RecordKey key) {
+        return newest(handle, key)
+                .or(() -> LaterNames.first(handle, key.kind(), key.id())
+                        .flatMap(first -> newest(handle, new RecordKey(key.kind(), first))));
     }
 
     /** The texts of records in use, by identifier. */
@@ -152,11 +169,28 @@ final class LedgerSql {
     static List<String> identifiers(Handle handle, String kind, String start) {
         // LIKE knows the two cases of a to z only, so any other letter stands for every one.
         String like = start.replaceAll("[^\\p{ASCII}]|[%_]", "_") + "%";
-        return handle.createQuery("SELECT id FROM current WHERE kind = :kind AND id LIKE :like")
+        return handle.createQuery(
+                        "SELECT id FROM current WHERE kind = :kind AND id LIKE :like UNION " + LaterNames.BEGINNING)
                 .bind("kind", kind)
                 .bind("like", like)
                 .mapTo(String.class)
                 .list();
+    }
+
+    /** By an index of the few that have one. */
+    static Map<String, String> editionNames(Handle handle, String kind) {
+        Map<String, String> names = new LinkedHashMap<>();
+        handle.createQuery("""
+                        SELECT r.id, r.record ->> '$.editionName'
+                        FROM revisions AS r
+                        JOIN current AS c ON c.kind = r.kind AND c.id = r.id AND c.sequence = r.sequence
+                        WHERE r.record ->> '$.editionName' IS NOT NULL AND r.kind = :kind AND r.act = 'save'
+                        ORDER BY +r.id
+                        """)
+                .bind("kind", kind)
+                .map((row, context) -> Map.entry(row.getString(1), row.getString(2)))
+                .forEach(row -> names.put(row.getKey(), row.getValue()));
+        return names;
     }
 
     static boolean anyAfter(Handle handle, String kind, long sequence) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,6 +15,7 @@ import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Database;
+import tenterbook.ledger.file.LaterNames;
 import tenterbook.ledger.revision.Canonical;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.revision.KnownKinds;
@@ -77,6 +79,7 @@ public final class LedgerTransaction {
         if (found != expected) {
             throw new Conflict(key, kind.called(), expected, found);
         }
+        refuseTaken(kind, key, newest.isEmpty(), kind.laterNames().apply(record));
         String origin = from != null ? from : newest.map(Newest::json).orElse("{}");
         String text = written(kind, record, origin);
         if (newest.isPresent()
@@ -92,6 +95,21 @@ public final class LedgerTransaction {
         withdrawn.remove(key);
         parts.saved(kind, record, newest.filter(was -> !was.withdrawn()).map(Newest::json));
         return new Saved<>(record, made.version(), made.sequence(), made.writtenAt(), author, false);
+    }
+
+    /** An identifier belongs to one record for ever, also one given later. Kinds without later ones are not looked at. */
+    private void refuseTaken(Kind<?> kind, RecordKey key, boolean isNew, List<String> later) {
+        List<String> names = new ArrayList<>(later);
+        if (isNew && kind.named()) {
+            names.add(key.id());
+        }
+        for (String name : names) {
+            LaterNames.holder(handle, kind.name(), name)
+                    .filter(holder -> !holder.equals(key.id()))
+                    .ifPresent(holder -> {
+                        throw new Conflict(kind.key(name), kind.called(), 0, 1);
+                    });
+        }
     }
 
     /**

@@ -1,6 +1,8 @@
 package tenterbook.piece;
 
+import java.util.List;
 import tenterbook.piece.cost.PieceCost;
+import tenterbook.piece.edition.InEdition;
 import tenterbook.piece.label.LabelFacts;
 
 /**
@@ -18,6 +20,8 @@ import tenterbook.piece.label.LabelFacts;
  * @param residues residues of mordants or other chemicals that are known or suspected
  * @param label what the rules of labels ask
  * @param cost what went into it; for the maker alone
+ * @param laterNumbers that it was given after its first one, in order; the last is the one it has now
+ * @param edition the edition or set it belongs to
  */
 public record Particulars(
         String maker,
@@ -31,9 +35,11 @@ public record Particulars(
         String treatments,
         String residues,
         LabelFacts label,
-        PieceCost cost) {
-    public static final Particulars NONE =
-            new Particulars("", "", "", "", "", "", "", "", "", "", LabelFacts.NONE, PieceCost.NONE);
+        PieceCost cost,
+        List<PieceNumber> laterNumbers,
+        InEdition edition) {
+    public static final Particulars NONE = new Particulars(
+            "", "", "", "", "", "", "", "", "", "", LabelFacts.NONE, PieceCost.NONE, List.of(), InEdition.NONE);
 
     public Particulars {
         maker = stripped(maker);
@@ -48,9 +54,23 @@ public record Particulars(
         residues = stripped(residues);
         label = label == null ? LabelFacts.NONE : label;
         cost = cost == null ? PieceCost.NONE : cost;
+        laterNumbers = laterNumbers == null ? List.of() : List.copyOf(laterNumbers);
+        edition = edition == null ? InEdition.NONE : edition;
     }
 
     public Particulars with(LabelFacts other) {
+        return with(other, laterNumbers, edition);
+    }
+
+    Particulars with(List<PieceNumber> numbers) {
+        return with(label, numbers, edition);
+    }
+
+    Particulars with(InEdition other) {
+        return with(label, laterNumbers, other);
+    }
+
+    private Particulars with(LabelFacts other, List<PieceNumber> numbers, InEdition belongs) {
         return new Particulars(
                 maker,
                 helpers,
@@ -63,7 +83,9 @@ public record Particulars(
                 treatments,
                 residues,
                 other,
-                cost);
+                cost,
+                numbers,
+                belongs);
     }
 
     private static String stripped(String text) {

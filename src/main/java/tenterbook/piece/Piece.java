@@ -1,24 +1,31 @@
 package tenterbook.piece;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
+import tenterbook.piece.edition.EditionPlace;
+import tenterbook.piece.edition.InEdition;
 import tenterbook.piece.label.LabelFacts;
 import tenterbook.recipe.ClampingId;
+import tenterbook.words.Message;
 
 /**
  * A finished piece. Only the number is required; everything else may come later or never.
  *
+ * @param number its first one: its name in the archive for ever, whatever number is shown since; see {@link #shown}
  * @param category null where not recorded, as are status, holder and price
  * @param otherTitle the title in another language or script
  * @param length the longer side, or the height as hung, as a length
  * @param width the other side, as a length
  * @param mass of the finished piece
  * @param finished when it was unclamped, washed and done
- * @param edition as in '2 of 9'; empty where single
+ * @param edition as typed, as in '2 of 9'; empty where single; read by {@link #placeInEdition}
  * @param made the clampings it passed through, in order of time; empty where not recorded
  * @param holder who has it now, or null
  * @param place where it is kept or hangs
@@ -77,6 +84,56 @@ public record Piece(
         List<MadeIn> more = new ArrayList<>(made);
         more.add(new MadeIn(clamping, Layers.UNRECORDED, ""));
         return with(more, photos, particulars);
+    }
+
+    /** The number it has now, as pages and papers show it. */
+    public PieceNumber shown() {
+        List<PieceNumber> later = particulars.laterNumbers();
+        return later.isEmpty() ? number : later.get(later.size() - 1);
+    }
+
+    /** Every number it has or had, the first one first. */
+    public Set<PieceNumber> numbers() {
+        Set<PieceNumber> all = new LinkedHashSet<>();
+        all.add(number);
+        all.addAll(particulars.laterNumbers());
+        return all;
+    }
+
+    /** The same piece with another number from now on; those before still lead to it. */
+    public Piece renumbered(PieceNumber other) {
+        List<PieceNumber> later = new ArrayList<>(particulars.laterNumbers());
+        later.remove(other);
+        later.add(other);
+        return with(made, photos, particulars.with(later));
+    }
+
+    /** Its place in its edition or set; empty where none is recorded or the text is not read as one. */
+    public Optional<EditionPlace> placeInEdition() {
+        return EditionPlace.read(edition);
+    }
+
+    public InEdition inEdition() {
+        return particulars.edition();
+    }
+
+    public Piece with(InEdition other) {
+        return with(made, photos, particulars.with(other));
+    }
+
+    /** The edition as papers state it: as typed, and that it was enlarged after its first sale; empty where none is recorded. */
+    public String editionOnPapers() {
+        return edition.isEmpty() || !inEdition().enlarged()
+                ? edition
+                : Message.of(
+                                "edition.on-papers",
+                                "edition",
+                                edition,
+                                "from",
+                                inEdition().enlargedFrom(),
+                                "to",
+                                inEdition().enlargedTo())
+                        .inEnglish();
     }
 
     /** What the rules of labels ask of it. */

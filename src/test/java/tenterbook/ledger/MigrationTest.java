@@ -110,7 +110,7 @@ class MigrationTest {
                 VALUES (99, '99', 'of a later year', 'SQL', 'V99__of_a_later_year.sql', 1, '', 1, 1)
                 """);
 
-        isRefusedAndLeftAsItIs("its schema is number 99, and this program knows those up to 10");
+        isRefusedAndLeftAsItIs("its schema is number 99, and this program knows those up to 11");
     }
 
     @Test

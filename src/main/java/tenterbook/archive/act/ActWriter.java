@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
@@ -79,7 +80,7 @@ public final class ActWriter {
             }
             List<PieceNumber> numbers =
                     before.stream().map(piece -> piece.record().number()).toList();
-            return new Done(numbers, party, agreed ? agreement(ledger, party) : null);
+            return new Done(numbers, party, agreed ? agreement(ledger, party, numbers) : null);
         });
     }
 
@@ -94,7 +95,7 @@ public final class ActWriter {
                     archive.ledger().find(Kinds.PIECE, each.piece().value());
             if (found.isEmpty()) {
                 faults.add(at, Message.of("act.no-such-piece", "number", each.piece()));
-            } else if (!named.add(each.piece())) {
+            } else if (!named.add(found.get().record().number())) {
                 faults.add(at, Message.of("act.piece-twice", "number", each.piece()));
             } else {
                 Act.refusal(found.get().record(), event(each, request.party(), false))
@@ -127,7 +128,8 @@ public final class ActWriter {
         return party.id();
     }
 
-    private AgreementId agreement(LedgerTransaction ledger, @Nullable PartyId party) {
+    /** @param numbers the first ones of the pieces asked for, in order */
+    private AgreementId agreement(LedgerTransaction ledger, @Nullable PartyId party, List<PieceNumber> numbers) {
         AgreementId id = new AgreementId(Kinds.AGREEMENT_NUMBERS
                 .next(start -> ledger.idsEverUsed(Kinds.AGREEMENT, start), today.getYear())
                 .value());
@@ -141,8 +143,9 @@ public final class ActWriter {
                         null,
                         request.when(),
                         request.until(),
-                        request.pieces().stream()
-                                .map(each -> new AgreedPiece(each.piece(), each.price(), null, "", ""))
+                        IntStream.range(0, numbers.size())
+                                .mapToObj(i -> new AgreedPiece(
+                                        numbers.get(i), request.pieces().get(i).price(), null, "", ""))
                                 .toList(),
                         List.of(),
                         "",

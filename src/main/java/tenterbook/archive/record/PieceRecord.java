@@ -27,6 +27,7 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.cost.PieceCost;
+import tenterbook.piece.edition.InEdition;
 import tenterbook.piece.label.LabelFacts;
 import tenterbook.recipe.ClampingId;
 import tenterbook.words.Message;
@@ -200,6 +201,19 @@ public final class PieceRecord {
             .personal()
             .field("materials", MONEY, piece -> piece.particulars().cost().materials())
             .personal()
+            .list(
+                    "laterNumbers",
+                    Plain.identifier(PieceNumber::new),
+                    piece -> piece.particulars().laterNumbers())
+            .text("editionName", piece -> piece.inEdition().name())
+            .field(
+                    "editionEnlargedFrom",
+                    Numeric.WHOLE,
+                    piece -> piece.inEdition().enlargedFrom())
+            .field(
+                    "editionEnlargedTo",
+                    Numeric.WHOLE,
+                    piece -> piece.inEdition().enlargedTo())
             .built(v -> new Piece(
                     v.get("number"),
                     v.get("title"),
@@ -234,7 +248,10 @@ public final class PieceRecord {
                             v.get("residues"),
                             new LabelFacts(
                                     v.get("components"), v.get("soldIn"), v.get("madeToOrder"), v.get("answers")),
-                            new PieceCost(v.get("hours"), v.get("materials")))));
+                            new PieceCost(v.get("hours"), v.get("materials")),
+                            v.get("laterNumbers"),
+                            new InEdition(
+                                    v.get("editionName"), v.get("editionEnlargedFrom"), v.get("editionEnlargedTo")))));
 
     private PieceRecord() {}
 

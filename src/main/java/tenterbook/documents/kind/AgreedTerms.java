@@ -184,7 +184,7 @@ record AgreedTerms(
         if (request.disclosure().values()) {
             subject.stream()
                     .filter(each -> value(each).isEmpty())
-                    .map(each -> Message.of("document.schedule.lacks-value", "piece", each.number()))
+                    .map(each -> Message.of("document.schedule.lacks-value", "piece", each.shown()))
                     .forEach(lacking::add);
         }
         return lacking;

@@ -35,13 +35,13 @@ final class ArchiveCard {
         facts.add(DocumentWords.fact(
                 "document.fact.number",
                 piece.edition().isBlank()
-                        ? subject.number()
+                        ? subject.shown()
                         : Message.of(
                                 "document.number-and-edition",
                                 "number",
-                                subject.number(),
+                                subject.shown(),
                                 "edition",
-                                piece.edition())));
+                                piece.editionOnPapers())));
         facts.add(DocumentWords.fact("document.fact.finished", piece.finished()));
         facts.add(DocumentWords.fact(
                 "document.fact.size",
@@ -56,7 +56,7 @@ final class ArchiveCard {
                 request.kind().code(),
                 request.kind().template(),
                 subject.title(),
-                subject.number().value(),
+                subject.shown().value(),
                 subject.facts().origin().studio(),
                 List.of(new DocumentText.DocumentSection(subject.number(), blocks)));
     }

@@ -57,8 +57,8 @@ final class BenchSheet {
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
-                subject.number() + "  " + subject.title(),
-                subject.number().value(),
+                subject.shown() + "  " + subject.title(),
+                subject.shown().value(),
                 request.kind().toString(),
                 List.of(new DocumentText.DocumentSection(subject.number(), blocks)));
     }

@@ -26,7 +26,7 @@ final class Certificate {
     static DocumentText of(DocumentFacts subject, DocumentSettings request) {
         Piece piece = subject.piece();
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, subject.number() + "  " + subject.title()));
+        blocks.add(new Block.Heading(1, subject.shown() + "  " + subject.title()));
         subject.photos().stream()
                 .limit(2)
                 .forEach(photo -> blocks.add(
@@ -72,7 +72,7 @@ final class Certificate {
                 "document.fact.title", DocumentWords.joined(" / ", piece.title(), piece.otherTitle())));
         facts.add(DocumentWords.fact("document.fact.finished", piece.finished()));
         if (!piece.edition().isEmpty()) {
-            facts.add(DocumentWords.fact("document.fact.edition", piece.edition()));
+            facts.add(DocumentWords.fact("document.fact.edition", piece.editionOnPapers()));
         }
         facts.add(DocumentWords.fact("document.fact.size", Written.capital(DocumentWords.size(piece))));
         facts.add(DocumentWords.fact("document.fact.cloth", Written.capital(subject.materials())));

@@ -75,7 +75,7 @@ public final class ConditionReport {
     private List<Block> blocks(int version) {
         List<Block> blocks = new ArrayList<>();
         ConditionObservations observations = new ConditionObservations(archive, examination);
-        blocks.add(new Block.Heading(1, subject.number() + "  " + subject.title()));
+        blocks.add(new Block.Heading(1, subject.shown() + "  " + subject.title()));
         lacking().forEach(lack -> blocks.add(DocumentWords.missing(lack)));
         blocks.add(new Block.Facts(identification(version)));
         blocks.add(DocumentWords.heading(2, "document.heading.examination"));

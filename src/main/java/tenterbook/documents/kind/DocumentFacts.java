@@ -46,6 +46,11 @@ record DocumentFacts(Saved<Piece> saved, PieceFacts facts, Revision newest, List
         return piece().number();
     }
 
+    /** The number it has now. */
+    PieceNumber shown() {
+        return piece().shown();
+    }
+
     /** Its title; 'untitled' where it has none. */
     String title() {
         return piece().title().isEmpty() ? DocumentWords.english("document.untitled") : piece().title();
@@ -53,8 +58,8 @@ record DocumentFacts(Saved<Piece> saved, PieceFacts facts, Revision newest, List
 
     /** Its number and, where that is short enough for a running head, its title. */
     String running() {
-        String whole = number() + "  " + piece().title();
-        return whole.length() <= 60 ? whole.strip() : number().value();
+        String whole = shown() + "  " + piece().title();
+        return whole.length() <= 60 ? whole.strip() : shown().value();
     }
 
     /** @param buyers whether a buyer is named too; otherwise it is a private owner */

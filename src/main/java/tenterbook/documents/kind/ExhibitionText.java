@@ -37,7 +37,7 @@ final class ExhibitionText {
                                 ? piece.finished().toString()
                                 : DocumentWords.english("document.date-not-recorded")
                         : piece.finished().year().toString(),
-                subject.number().value())));
+                subject.shown().value())));
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),

@@ -55,7 +55,7 @@ final class InsuranceList {
         return new Block.TableRow(
                 each.photo().orElse(null),
                 List.of(
-                        each.number() + " " + each.title(),
+                        each.shown() + " " + each.title(),
                         Written.capital(DocumentWords.size(piece)) + ". " + Written.capital(each.materials()) + ". "
                                 + Written.stop(
                                         Written.capital(each.facts().condition().inWords())),

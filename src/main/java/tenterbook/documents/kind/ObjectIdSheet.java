@@ -56,7 +56,7 @@ final class ObjectIdSheet {
 
     private List<Block> blocks(String today) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, subject.number() + "  " + subject.title()));
+        blocks.add(new Block.Heading(1, subject.shown() + "  " + subject.title()));
         lacking().forEach(lack -> blocks.add(DocumentWords.missing(lack)));
         List<PiecePhoto> photos =
                 subject.photos().stream().limit(MOST_PHOTOGRAPHS).toList();
@@ -215,9 +215,9 @@ final class ObjectIdSheet {
     private List<Block.Fact> particulars(String today) {
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(DocumentWords.fact("document.fact.short-description", description()));
-        facts.add(DocumentWords.fact("document.fact.inventory-number", subject.number()));
+        facts.add(DocumentWords.fact("document.fact.inventory-number", subject.shown()));
         if (!piece.edition().isEmpty()) {
-            facts.add(DocumentWords.fact("document.fact.edition", piece.edition()));
+            facts.add(DocumentWords.fact("document.fact.edition", piece.editionOnPapers()));
         }
         facts.add(DocumentWords.fact(
                 "document.fact.place-of-origin", subject.facts().origin().place()));

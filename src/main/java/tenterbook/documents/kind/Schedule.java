@@ -44,7 +44,7 @@ final class Schedule {
         String running = DocumentWords.joined(
                 "  ·  ",
                 subject.size() == 1
-                        ? subject.get(0).number().value()
+                        ? subject.get(0).shown().value()
                         : Message.of("document.pieces", "count", subject.size()).inEnglish(),
                 agreed.name().length() <= 40 ? agreed.name() : "");
         return new DocumentText(
@@ -101,7 +101,7 @@ final class Schedule {
                 List.of(DocumentWords.column("document.column.piece", 1)),
                 subject.stream()
                         .map(each -> new Block.TableRow(
-                                each.photo().orElse(null), List.of(each.number() + "  " + each.title())))
+                                each.photo().orElse(null), List.of(each.shown() + "  " + each.title())))
                         .toList());
     }
 
@@ -150,7 +150,7 @@ final class Schedule {
         recorded(facts, "document.fact.residues", piece.particulars().residues());
         recorded(facts, "document.fact.credit-line", piece.particulars().creditLine());
         recorded(facts, "document.fact.image-rights", piece.particulars().imageRights());
-        String heading = each.number() + "  " + each.title();
+        String heading = each.shown() + "  " + each.title();
         return new Block.Entry(each.photo().orElse(null), each.seen(), heading, facts);
     }
 

@@ -9,12 +9,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.archive.NewIdentifier;
+import tenterbook.archive.PieceCheck;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.Part;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.revision.Kind;
+import tenterbook.piece.Piece;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 import tenterbook.words.Written;
@@ -26,6 +29,9 @@ final class RecordRows<T> extends RowJudge<T> {
 
     private final Part<T> part;
     private final Map<String, Integer> rows = new HashMap<>();
+    /** Rows by the place in an edition that they give a piece. */
+    private final Map<String, Integer> places = new HashMap<>();
+
     private final Map<String, Set<String>> byName = new HashMap<>();
 
     RecordRows(Archive archive, SheetKind sheet, Kind<T> kind, Part<T> part, boolean update) {
@@ -62,7 +68,10 @@ final class RecordRows<T> extends RowJudge<T> {
     private String identifier(Map<String, String> texts) {
         String typed = texts.get(sheet.identifying());
         if (typed != null) {
-            return typed;
+            return archive.ledger()
+                    .find(kind, typed)
+                    .map(saved -> kind.id().apply(saved.record()))
+                    .orElse(typed);
         }
         String name = texts.getOrDefault(sheet.naming(), "");
         if (name.isEmpty()) {
@@ -98,6 +107,24 @@ final class RecordRows<T> extends RowJudge<T> {
                         .isEmpty();
     }
 
+    /** Adds a fault where another piece, here or in the archive, has its number or its place in an edition. */
+    private void check(@Nullable Piece before, Piece piece, int row, Faults faults) {
+        if (before == null) {
+            archive.ledger()
+                    .holder(kind, piece.number().value())
+                    .filter(holder -> !holder.equals(piece.number().value()))
+                    .ifPresent(holder -> faults.add(
+                            "number", Message.of("piece.number-taken", "number", piece.number(), "piece", holder)));
+        }
+        PieceCheck.check(archive, before, piece, faults);
+        piece.placeInEdition()
+                .filter(place ->
+                        place.number() != null && !piece.inEdition().name().isEmpty())
+                .map(place -> piece.inEdition().key() + '\n' + place.part() + '\n' + place.number())
+                .map(place -> places.putIfAbsent(place, row))
+                .ifPresent(other -> faults.add("edition", Message.of("edition.taken-in-row", "row", other)));
+    }
+
     private JudgedRow<T> judge(int row, String id, Map<String, String> texts) {
         Optional<Saved<T>> saved = archive.ledger().find(kind, id);
         ObjectNode json = saved.map(each -> part.write(each.record())).orElseGet(JsonNodeFactory.instance::objectNode);
@@ -123,6 +150,12 @@ final class RecordRows<T> extends RowJudge<T> {
         }
         if (saved.isPresent() && record.equals(saved.get().record())) {
             return JudgedRow.still(row, Verdict.UNCHANGED, id);
+        }
+        if (record instanceof Piece piece) {
+            check(saved.map(each -> (Piece) each.record()).orElse(null), piece, row, faults);
+            if (!faults.isEmpty()) {
+                return JudgedRow.refused(row, id, sentences(faults));
+            }
         }
         String name = sheet.naming();
         if (!name.isEmpty() && saved.isEmpty()) {

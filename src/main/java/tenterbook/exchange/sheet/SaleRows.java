@@ -47,17 +47,18 @@ final class SaleRows extends RowJudge<Piece> {
                         "field",
                         sheet.column(SheetKind.PIECE).orElseThrow().label());
             }
-            JudgedRow<Piece> earlier = pending.get(id);
             Saved<Piece> saved = archive.ledger()
                     .find(Kinds.PIECE, id)
                     .orElseThrow(() -> Refusal.of("import.names-nothing", "kind", Kinds.PIECE.called(), "id", id));
+            String first = saved.record().number().value();
+            JudgedRow<Piece> earlier = pending.get(first);
             Piece piece = earlier == null ? saved.record() : earlier.record();
             Map<String, String> event = new LinkedHashMap<>(texts);
             event.remove(SheetKind.PIECE);
             event.putIfAbsent("kind", StoredCodes.EVENT_KIND.code(EventKind.SOLD));
             JudgedRow<Piece> judged = judge(row, piece, saved.version(), event);
             if (judged.writes()) {
-                pending.put(id, judged);
+                pending.put(first, judged);
             }
             return judged;
         } catch (IllegalArgumentException e) {

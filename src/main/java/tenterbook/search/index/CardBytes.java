@@ -29,6 +29,7 @@ final class CardBytes {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(400);
         try (DataOutputStream out = new DataOutputStream(bytes)) {
             text(out, card.number());
+            text(out, card.shown());
             text(out, card.title());
             text(out, card.otherTitle());
             choice(out, card.status());
@@ -82,6 +83,7 @@ final class CardBytes {
         try (DataInputStream in =
                 new DataInputStream(new ByteArrayInputStream(bytes.bytes, bytes.offset, bytes.length))) {
             String number = text(in);
+            String shown = text(in);
             String title = text(in);
             String otherTitle = text(in);
             Status status = choice(in, Status.class);
@@ -110,6 +112,7 @@ final class CardBytes {
             }
             return new PieceCard(
                     number,
+                    shown,
                     title,
                     otherTitle,
                     status,

@@ -42,6 +42,7 @@ public final class Cards {
                 .orElse(piece.photos().isEmpty() ? null : piece.photos().get(0));
         return new PieceCard(
                 piece.number().value(),
+                piece.shown().value(),
                 piece.title(),
                 piece.otherTitle(),
                 facts.whereabouts().status(),

@@ -10,6 +10,8 @@ import tenterbook.piece.Status;
 /**
  * What a list of pieces shows of one. Kept in the index, so that a page of results reads no ledger.
  *
+ * @param number its first one
+ * @param shown the number it has now
  * @param status null where not recorded, as is the category
  * @param size as in '180 cm × 45 cm'; empty where not recorded
  * @param dips as in '6–8'; empty where not known
@@ -22,6 +24,7 @@ import tenterbook.piece.Status;
  */
 public record PieceCard(
         String number,
+        String shown,
         String title,
         String otherTitle,
         @Nullable Status status,
@@ -48,6 +51,7 @@ public record PieceCard(
     }
 
     public PieceCard {
+        shown = shown == null ? number : shown;
         title = title == null ? "" : title;
         otherTitle = otherTitle == null ? "" : otherTitle;
         size = size == null ? "" : size;

@@ -27,6 +27,7 @@ import tenterbook.facts.PieceFacts;
 import tenterbook.measure.Digest;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.Piece;
+import tenterbook.piece.PieceNumber;
 import tenterbook.recipe.BoardUse;
 import tenterbook.recipe.dip.DipTally;
 import tenterbook.search.query.Facet;
@@ -36,7 +37,7 @@ import tenterbook.search.query.PlainNumber;
 /** The index entry of one piece. */
 public final class PieceDocument {
     /** What the index holds and how; an index of another format is thrown away and rebuilt. */
-    public static final String FORMAT = "14";
+    public static final String FORMAT = "15";
 
     public static final String NUMBER = "number";
     public static final String SQUASHED = "number.squashed";
@@ -110,10 +111,12 @@ public final class PieceDocument {
     private void words(PieceFacts facts, Colours colours) {
         Piece piece = facts.piece();
         document.add(new StringField(NUMBER, number, Field.Store.YES));
-        term(SQUASHED, FacetValues.squashed(number));
-        PlainNumber.shortened(number).forEach(each -> term(PLAIN, each));
-        text(NUMBER_WORDS, number);
-        text(ALL, number);
+        for (PieceNumber each : piece.numbers()) {
+            term(SQUASHED, FacetValues.squashed(each.value()));
+            PlainNumber.shortened(each.value()).forEach(plain -> term(PLAIN, plain));
+            text(NUMBER_WORDS, each.value());
+            text(ALL, each.value());
+        }
         for (String title : List.of(piece.title(), piece.otherTitle())) {
             text(TITLE, title);
             text(ALL, title);
@@ -144,7 +147,7 @@ public final class PieceDocument {
         BytesRef packed = numbers.packed();
         print.update(packed.bytes);
         document.add(new BinaryDocValuesField(NUMBERS, packed));
-        sortText(SORT_NUMBER, naturally(number));
+        sortText(SORT_NUMBER, naturally(piece.shown().value()));
         if (!piece.title().isEmpty()) {
             sortText(SORT_TITLE, FacetValues.folded(piece.title()));
         }

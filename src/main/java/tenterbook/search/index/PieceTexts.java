@@ -49,7 +49,7 @@ public final class PieceTexts {
                     fibres);
         }
         add(texts, label("sold-in"), piece.label().soldIn());
-        add(texts, label("edition"), piece.edition());
+        add(texts, label("edition"), piece.edition(), piece.inEdition().name());
         Particulars more = piece.particulars();
         add(texts, label("maker"), more.maker(), more.helpers());
         add(texts, label("marks"), more.inscriptions(), more.features());

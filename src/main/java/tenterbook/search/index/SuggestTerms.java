@@ -27,12 +27,7 @@ public final class SuggestTerms {
     static Set<String> of(PieceFacts facts) {
         SuggestTerms made = new SuggestTerms();
         Piece piece = facts.piece();
-        String number = piece.number().value();
-        made.put('a', FacetValues.squashed(number), number, number);
-        int lastRun = number.replaceAll("\\d+$", "").length();
-        if (lastRun > 0 && lastRun < number.length()) {
-            made.put('a', FacetValues.squashed(number.substring(lastRun)), number, number);
-        }
+        piece.numbers().forEach(number -> made.number(number.value()));
         facts.boards()
                 .values()
                 .forEach(board -> made.words('b', board.title(), board.id().value()));
@@ -47,6 +42,14 @@ public final class SuggestTerms {
         Fault.kinds(piece.faults()).forEach(kind -> made.words('f', kind, kind.toLowerCase(java.util.Locale.ROOT)));
         made.words('g', piece.place(), piece.place());
         return made.terms;
+    }
+
+    private void number(String number) {
+        put('a', FacetValues.squashed(number), number, number);
+        int lastRun = number.replaceAll("\\d+$", "").length();
+        if (lastRun > 0 && lastRun < number.length()) {
+            put('a', FacetValues.squashed(number.substring(lastRun)), number, number);
+        }
     }
 
     private void words(char kind, String text, String value) {

@@ -96,8 +96,8 @@ public record ActDoneView(
             Money price = sale == null ? null : sale.price();
             lines.add(
                     price == null
-                            ? w("act.receipt.line-unpriced", "number", piece.number(), "title", piece.title())
-                            : w("act.receipt.line", "number", piece.number(), "title", piece.title(), "price", price));
+                            ? w("act.receipt.line-unpriced", "number", piece.shown(), "title", piece.title())
+                            : w("act.receipt.line", "number", piece.shown(), "title", piece.title(), "price", price));
             if (price != null) {
                 totals.merge(price.currency(), price.amount(), BigDecimal::add);
             }

@@ -46,7 +46,8 @@ public record ActView(Act act, Form form, List<PieceRow> rows, List<Choices.Choi
     private static PieceRow row(Site site, Form row) {
         String number = row.text("piece");
         Optional<Piece> found = site.archive().piece(number);
-        return found.map(piece -> new PieceRow(row, number, piece.title(), picture(site, piece), status(site, piece)))
+        return found.map(piece -> new PieceRow(
+                        row, piece.shown().value(), piece.title(), picture(site, piece), status(site, piece)))
                 .orElseGet(() -> new PieceRow(row, number, "", null, ""));
     }
 

@@ -80,7 +80,7 @@ public final class ConditionPages {
                 ctx,
                 "condition",
                 Map.of(
-                        "page", site.page(ctx, w("titles.condition", "piece", piece.number()), "pieces"),
+                        "page", site.page(ctx, w("titles.condition", "piece", piece.shown()), "pieces"),
                         "piece", piece,
                         "lines", lines,
                         "condition", condition,
@@ -171,7 +171,7 @@ public final class ConditionPages {
         Map<String, Object> values = new HashMap<>();
         values.put(
                 "page",
-                site.page(ctx, w("titles.examination", "id", examination.id(), "piece", piece.number()), "pieces"));
+                site.page(ctx, w("titles.examination", "id", examination.id(), "piece", piece.shown()), "pieces"));
         values.put(
                 "view",
                 new ConditionView(

@@ -20,6 +20,7 @@ import tenterbook.archive.field.TextCharacters;
 import tenterbook.archive.field.Value;
 import tenterbook.archive.field.Written;
 import tenterbook.archive.record.FieldWords;
+import tenterbook.archive.record.SideUnits;
 import tenterbook.archive.record.StoredCodes;
 import tenterbook.web.page.Words;
 import tenterbook.words.Message;
@@ -78,6 +79,7 @@ public class PartForm<T> {
         if (before != null) {
             part.keep(notShown, before, typed);
         }
+        SideUnits.check(typed, before, faults);
         T record = faults.isEmpty() ? part.read(typed, faults, "") : null;
         faults.all().forEach((at, sentence) -> form.problem(shown(at, rows), Words.w(sentence)));
         return form.hasProblems() ? null : record;

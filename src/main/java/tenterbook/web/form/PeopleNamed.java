@@ -9,7 +9,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.Party;
 
-/** People in a form may be given by short name or by the name in their record, in any case. */
+/** People in a form may be given by short name or by the name in their record, in any case; pieces by any number they had. */
 public final class PeopleNamed {
     private PeopleNamed() {}
 
@@ -20,6 +20,9 @@ public final class PeopleNamed {
             form.rows("events").forEach(event -> put(archive, event, "party"));
         } else if (kind.equals(Kinds.AGREEMENT)) {
             put(archive, form, "party");
+            form.rows("pieces")
+                    .forEach(row ->
+                            archive.piece(row.text("piece")).ifPresent(piece -> row.put("piece", piece.number())));
         } else if (kind.equals(Kinds.EXAMINATION)) {
             put(archive, form, "party");
             put(archive, form.inside("handedOver"), "party");

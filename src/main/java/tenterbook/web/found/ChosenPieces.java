@@ -64,7 +64,7 @@ public final class ChosenPieces {
 
     /** The numbers of pieces with commas, as the field for them takes them. */
     public static String joined(List<Saved<Piece>> pieces) {
-        return pieces.stream().map(piece -> piece.record().number().value()).collect(Collectors.joining(","));
+        return pieces.stream().map(piece -> piece.record().shown().value()).collect(Collectors.joining(","));
     }
 
     /** The numbers typed under {@code pieces}, in order, in a list that may be changed. */
@@ -97,7 +97,7 @@ public final class ChosenPieces {
         /** For the field again: the numbers found, then those to be corrected. */
         public String typed() {
             return Stream.concat(
-                            pieces.stream().map(piece -> piece.record().number().value()), unknown.stream())
+                            pieces.stream().map(piece -> piece.record().shown().value()), unknown.stream())
                     .collect(Collectors.joining(", "));
         }
     }
@@ -110,7 +110,7 @@ public final class ChosenPieces {
         for (String number : numbers) {
             Optional<Saved<Piece>> found = site.ledger().find(Kinds.PIECE, number);
             if (found.isEmpty()) {
-                all = all == null ? site.ledger().allIdsEverUsed(Kinds.PIECE) : all;
+                all = all == null ? everyNumber(site) : all;
                 found = similar(site, number, all);
             }
             found.ifPresentOrElse(
@@ -118,6 +118,12 @@ public final class ChosenPieces {
         }
         return new LookedUp(
                 List.copyOf(pieces.values()), unknown.stream().distinct().toList());
+    }
+
+    private static List<String> everyNumber(Site site) {
+        List<String> all = new ArrayList<>(site.ledger().allIdsEverUsed(Kinds.PIECE));
+        all.addAll(site.ledger().laterNames(Kinds.PIECE));
+        return all;
     }
 
     private static Optional<Saved<Piece>> similar(Site site, String number, List<String> all) {
@@ -130,6 +136,7 @@ public final class ChosenPieces {
         List<Saved<Piece>> found = all.stream()
                 .filter(matches)
                 .flatMap(each -> site.ledger().find(Kinds.PIECE, each).stream())
+                .distinct()
                 .limit(2)
                 .toList();
         return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();

@@ -23,7 +23,7 @@ import tenterbook.words.Worded;
 
 /** What a table, a comparison and a file can show of a piece. What several records are needed for comes from {@link PieceFacts}. */
 public enum Column {
-    NUMBER("number", each -> Cell.of(each.number())),
+    NUMBER("number", each -> Cell.of(piece(each).shown().value())),
     TITLE("title", each -> Cell.of(piece(each).title())),
     OTHER_TITLE("other-title", each -> Cell.of(piece(each).otherTitle())),
     CATEGORY("category", each -> word(piece(each).category())),

@@ -120,7 +120,7 @@ public final class FadingPages {
                 ? asking(piece)
                 : compared(piece, chosen(piece, ctx, "before"), chosen(piece, ctx, "after"));
         Map<String, Object> values = new HashMap<>();
-        values.put("page", site.page(ctx, w("titles.change", "piece", piece.number()), "pieces"));
+        values.put("page", site.page(ctx, w("titles.change", "piece", piece.shown()), "pieces"));
         values.put("view", view);
         Html.show(ctx, "change", values);
     }

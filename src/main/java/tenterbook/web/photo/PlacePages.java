@@ -104,7 +104,7 @@ public final class PlacePages {
         } else {
             values.put(
                     "page",
-                    site.page(ctx, w("titles.place", "piece", saved.record().number()), "pieces"));
+                    site.page(ctx, w("titles.place", "piece", saved.record().shown()), "pieces"));
             Html.show(ctx, "place", values);
         }
     }

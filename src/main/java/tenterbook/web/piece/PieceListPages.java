@@ -18,6 +18,7 @@ import tenterbook.search.index.PieceCard;
 import tenterbook.search.query.PieceQuery;
 import tenterbook.web.Site;
 import tenterbook.web.colour.ColourBand;
+import tenterbook.web.form.Form;
 import tenterbook.web.found.FoundViews;
 import tenterbook.web.found.ViewChoice;
 import tenterbook.web.page.Address;
@@ -34,7 +35,15 @@ public final class PieceListPages {
     }
 
     public void routes(RoutesConfig routes) {
-        routes.get("/", this::list);
+        FirstPage first = new FirstPage(site);
+        first.routes(routes);
+        routes.get("/", ctx -> {
+            if (ctx.queryParamMap().isEmpty() && first.due()) {
+                first.show(ctx, Form.empty());
+            } else {
+                list(ctx);
+            }
+        });
         routes.get("/suggestions", this::suggestions);
     }
 

@@ -6,6 +6,8 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import tenterbook.archive.Editions;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.arrival.PhotoRegistration;
 import tenterbook.facts.PieceFacts;
@@ -90,6 +92,12 @@ public final class PiecePages {
                 Map.entry("parties", Choices.parties(site)),
                 Map.entry("clampings", Choices.clampings(site)),
                 Map.entry("componentKinds", Choices.words(ComponentKind.values())),
+                Map.entry(
+                        "editions",
+                        new Editions(site.archive())
+                                .names().keySet().stream()
+                                        .map(name -> new Choices.Choice(name, ""))
+                                        .toList()),
                 Map.entry("evidence", Choices.words(Evidence.values())));
     }
 
@@ -103,11 +111,28 @@ public final class PiecePages {
     }
 
     private Form start() {
-        return Form.empty().put("number", nextNumber());
+        return propose(Form.empty());
+    }
+
+    private Form propose(Form form) {
+        PieceNumber next = nextNumber();
+        return form.put("number", next).put("proposed", next);
+    }
+
+    /** Whether nothing was entered and the number is the one that was proposed: such a piece would only use up its number. */
+    private static boolean empty(Form form) {
+        return form.text("number").equals(form.text("proposed"))
+                && form.typed("number").stream()
+                        .filter(entry ->
+                                !Set.of("proposed", "photosShown", "aside").contains(entry.getKey()))
+                        .allMatch(entry -> entry.getValue().isBlank());
     }
 
     /** Adds the photograph and the clamping that the address names, also to a draft. */
     private void begin(Context ctx, Form form) {
+        if (form.text("number").equals(form.text("proposed"))) {
+            propose(form);
+        }
         String clamping = ctx.queryParam("clamping");
         if (clamping != null) {
             form.put("dyeing", "earlier").put("earlier", clamping);
@@ -122,6 +147,12 @@ public final class PiecePages {
     private void record(Context ctx) {
         Form form = Form.of(FormEncoding.fields(ctx));
         takeFiles(ctx, form);
+        if (!form.has("number")) {
+            propose(form);
+        }
+        if (empty(form)) {
+            form.problem("title", w("piece-form.empty"));
+        }
         String from = form.text("dyeing");
         if (from.startsWith("same ")) {
             form.row("made", 0).put("clamping", from.substring(5));
@@ -182,7 +213,7 @@ public final class PiecePages {
         String number = ctx.pathParam("number");
         Saved<Piece> saved = site.saved(Kinds.PIECE, number);
         PieceFacts facts = PieceReader.of(site.archive(), saved.record());
-        String title = (number + " " + facts.piece().title()).strip();
+        String title = (facts.piece().shown() + " " + facts.piece().title()).strip();
         Html.show(
                 ctx,
                 "piece",

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Papers;
 import tenterbook.facts.Cloths;
@@ -22,6 +23,7 @@ import tenterbook.piece.MadeIn;
 import tenterbook.piece.Particulars;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
+import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.agreement.AgreedPiece;
 import tenterbook.piece.agreement.Agreement;
@@ -211,12 +213,19 @@ public record PieceView(
     private static List<FactLine> facts(PieceFacts of, LocalDate today) {
         Piece piece = of.piece();
         List<FactLine> facts = new ArrayList<>();
+        recorded(
+                facts,
+                "piece.earlier-numbers",
+                piece.numbers().stream()
+                        .filter(number -> !number.equals(piece.shown()))
+                        .map(PieceNumber::value)
+                        .collect(Collectors.joining(", ")));
         facts.add(new FactLine(w("piece-form.kind"), FactLine.or(piece.category())));
         facts.add(FactLine.of(w("piece-form.length"), piece.length()));
         facts.add(FactLine.of(w("piece-form.width"), piece.width()));
         facts.add(FactLine.of(w("piece-form.weight"), piece.mass()));
         facts.add(new FactLine(w("piece-form.finished"), w(piece.finished())));
-        facts.add(new FactLine(w("piece-form.edition"), FactLine.or(piece.edition())));
+        facts.add(edition(piece));
         Whereabouts now = of.whereabouts();
         facts.add(new FactLine(
                 w("piece-form.status"),
@@ -256,6 +265,18 @@ public record PieceView(
         recorded(facts, "piece-form.treatments", more.treatments());
         recorded(facts, "piece-form.residues", more.residues());
         return facts;
+    }
+
+    /** As typed, with how it was read. */
+    private static FactLine edition(Piece piece) {
+        return new FactLine(
+                w("piece-form.edition"),
+                FactLine.or(piece.editionOnPapers()),
+                piece.edition().isEmpty()
+                        ? ""
+                        : piece.placeInEdition()
+                                .map(place -> w(place.inWords()))
+                                .orElseGet(() -> w("edition.kept-as-typed")));
     }
 
     private static void parts(List<FactLine> facts, LabelFacts label) {

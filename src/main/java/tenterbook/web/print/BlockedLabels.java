@@ -37,14 +37,14 @@ public final class BlockedLabels {
 
     static Label refused(LabelBlocked.Piece piece, PieceFacts facts) {
         return new Label(
-                piece.number().value(),
+                facts.piece().shown().value(),
                 piece.refusals().stream()
                         .map(refusal -> new Reason(Words.w(refusal), links(refusal, facts)))
                         .toList());
     }
 
     private static List<Link> links(LabelRefusal refusal, PieceFacts facts) {
-        String number = facts.piece().number().value();
+        String number = facts.piece().shown().value();
         return switch (refusal.mend()) {
             case STUDIO -> List.of(new Link(w("page.menu.studio"), "/studio"));
             case PIECE -> List.of(change(number));
@@ -61,7 +61,7 @@ public final class BlockedLabels {
 
     /** The cloth of a piece is named by its clamping, and a clamping by the piece's form. */
     private static List<Link> missingCloth(PieceFacts facts) {
-        String number = facts.piece().number().value();
+        String number = facts.piece().shown().value();
         List<Link> links = new ArrayList<>();
         facts.clampings()
                 .forEach(clamping -> links.add(new Link(
@@ -76,8 +76,8 @@ public final class BlockedLabels {
 
     static Label unprintable(Piece piece, String reason) {
         return new Label(
-                piece.number().value(),
-                List.of(new Reason(reason, List.of(change(piece.number().value())))));
+                piece.shown().value(),
+                List.of(new Reason(reason, List.of(change(piece.shown().value())))));
     }
 
     /** With the size that would hold the words, where one of those tried does. */

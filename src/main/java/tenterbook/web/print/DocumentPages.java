@@ -113,7 +113,7 @@ public final class DocumentPages {
         }
         DocumentSettings settings = new DocumentParameters(parameters).settings();
         String numbers =
-                pieces.stream().map(piece -> piece.record().number().value()).collect(Collectors.joining(", "));
+                pieces.stream().map(piece -> piece.record().shown().value()).collect(Collectors.joining(", "));
         String problem = asked.size() > MOST ? w("issuing.at-most-the-first", "most", MOST) : notIssued;
         problem = problem.isEmpty() ? looked.trouble() : problem;
         List<DocumentDraft> drafts = List.of();

@@ -208,7 +208,7 @@ public final class PrintPages {
         return held.isEmpty() && looked.unknown().isEmpty()
                 ? ""
                 : looked.pieces().stream()
-                        .map(piece -> piece.record().number().value())
+                        .map(piece -> piece.record().shown().value())
                         .filter(number -> !held.contains(number))
                         .collect(Collectors.joining(","));
     }

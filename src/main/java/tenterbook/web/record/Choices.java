@@ -9,6 +9,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
 import tenterbook.material.Lot;
+import tenterbook.measure.Unit;
 import tenterbook.web.Site;
 import tenterbook.words.Worded;
 
@@ -23,6 +24,15 @@ public final class Choices {
         return Arrays.stream(words)
                 .map(word -> new Choice(word.toString(), word instanceof Worded worded ? w(worded) : word.toString()))
                 .toList();
+    }
+
+    /** The symbol of the unit that a bare number has in a field; empty where it counts something or there is none. */
+    public static String unitSymbol(String name) {
+        return Arrays.stream(Unit.values())
+                .filter(unit -> unit.toString().equals(name))
+                .findFirst()
+                .map(Unit::symbol)
+                .orElse("");
     }
 
     public static List<Choice> boards(Site site) {

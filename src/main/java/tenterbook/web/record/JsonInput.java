@@ -10,6 +10,7 @@ import tenterbook.archive.field.InputRefused;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Reading;
 import tenterbook.archive.field.TextCharacters;
+import tenterbook.archive.record.SideUnits;
 import tenterbook.ledger.revision.RecordCodec;
 import tenterbook.web.Site;
 import tenterbook.web.form.FormEncoding;
@@ -40,6 +41,10 @@ public class JsonInput<T> {
         }
     }
 
+    final Site site() {
+        return site;
+    }
+
     private InputRefused refused(String sentence) {
         Faults faults = new Faults();
         faults.add("", sentence);
@@ -51,6 +56,9 @@ public class JsonInput<T> {
         Faults faults = new Faults();
         TextCharacters.check(sent, faults, "");
         ObjectNode stored = part.understood(sent, new Reading(site.currency()), faults, "");
+        if (faults.isEmpty()) {
+            SideUnits.checkSent(sent, stored, faults);
+        }
         T value = faults.isEmpty() ? part.read(stored, faults, "") : null;
         if (faults.isEmpty()) {
             check(value, faults);

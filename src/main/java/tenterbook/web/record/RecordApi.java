@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tenterbook.archive.Kinds;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.InputRefused;
 import tenterbook.archive.field.Part;
@@ -127,14 +128,26 @@ public final class RecordApi<T> {
         ObjectNode sent = input.sent(ctx);
         Saved<T> saved = site.write(act -> {
             if (!sent.hasNonNull(part.key())) {
+                refuseEmpty(sent);
                 number(sent, act);
             }
-            T record = input.read(sent);
-            path.check(null, record);
-            return act.create(kind, record);
+            T record = PieceRules.settled(site, null, input.read(sent));
+            path.check(site, null, record);
+            Saved<T> made = act.create(kind, record);
+            PieceRules.spread(site, act, record);
+            return made;
         });
         ctx.header("Location", path.base() + "/" + Address.encoded(kind.id().apply(saved.record())));
         send(ctx, 201, saved);
+    }
+
+    /** A piece of which nothing is known uses up no number; one that is wanted so is given its number. */
+    private void refuseEmpty(ObjectNode sent) {
+        if (kind.equals(Kinds.PIECE) && sent.isEmpty()) {
+            Faults faults = new Faults();
+            faults.add("", w("piece-form.empty"));
+            throw new InputRefused(kind.called(), faults);
+        }
     }
 
     /** The next free number, in the same transaction, so that two programs never get the same one. */
@@ -156,18 +169,24 @@ public final class RecordApi<T> {
         Saved<T> before = found(id);
         if (!part.key().isEmpty()) {
             JsonNode named = sent.get(part.key());
-            if (named != null && !named.asText().equals(id)) {
+            String first = kind.id().apply(before.record());
+            if (named != null && !named.asText().equals(first)) {
                 Faults faults = new Faults();
                 faults.add(
                         part.key(),
-                        w("api.name-never-changes", "kind", kind.called(), "id", id, "sent", named.asText()));
+                        w("api.name-never-changes", "kind", kind.called(), "id", first, "sent", named.asText()));
                 throw new InputRefused(kind.called(), faults);
             }
-            sent.put(part.key(), kind.id().apply(before.record()));
+            sent.put(part.key(), first);
         }
-        T record = input.read(sent);
-        path.check(before.record(), record);
-        send(ctx, 200, site.write(act -> act.save(kind, record, expected, RecordInput.note(ctx.queryParam("note")))));
+        T record = PieceRules.settled(site, before.record(), input.read(sent));
+        path.check(site, before.record(), record);
+        String note = RecordInput.note(ctx.queryParam("note"));
+        send(ctx, 200, site.write(act -> {
+            Saved<T> made = act.save(kind, record, expected, note);
+            PieceRules.spread(site, act, record);
+            return made;
+        }));
     }
 
     private void withdraw(Context ctx) {

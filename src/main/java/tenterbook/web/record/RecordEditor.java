@@ -150,7 +150,7 @@ public final class RecordEditor<T> {
             ShortCodes.fill(site, forms.kind(), form);
         }
         PeopleNamed.inForm(site.archive(), forms.kind(), form);
-        T record = forms.read(form, old);
+        T record = PieceRules.applied(site, form, old, forms.read(form, old));
         if (record != null
                 && id.isEmpty()
                 && RecordView.RESERVED.equals(forms.kind().id().apply(record))) {
@@ -165,6 +165,7 @@ public final class RecordEditor<T> {
                 first.accept(act);
                 Saved<T> made = act.save(forms.kind(), record, id.isEmpty() ? 0 : version, "");
                 then.accept(act, record);
+                PieceRules.spread(site, act, record);
                 return made;
             });
             drafts.discard(id, form);
@@ -253,7 +254,7 @@ public final class RecordEditor<T> {
         String why = RecordInput.note(ctx.formParam("why"));
         try {
             site.write(act -> {
-                act.withdraw(forms.kind(), id, saved.version(), why);
+                act.withdraw(forms.kind(), forms.kind().id().apply(saved.record()), saved.version(), why);
                 return null;
             });
             FlashMessage.andGo(

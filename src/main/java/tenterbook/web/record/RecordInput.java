@@ -2,6 +2,9 @@ package tenterbook.web.record;
 
 import static tenterbook.web.page.Words.w;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.field.Faults;
@@ -23,6 +26,25 @@ public final class RecordInput<T> extends JsonInput<T> {
         super(site, kind.called(), part);
         this.kind = kind;
         this.part = part;
+    }
+
+    /** As sent, with the first number of each piece that is named by a later one. */
+    @Override
+    public ObjectNode sent(Context ctx) {
+        ObjectNode sent = super.sent(ctx);
+        firstNumber(sent);
+        if (sent.get("pieces") instanceof ArrayNode pieces) {
+            pieces.forEach(this::firstNumber);
+        }
+        return sent;
+    }
+
+    private void firstNumber(JsonNode named) {
+        if (named instanceof ObjectNode object && object.path("piece").isTextual()) {
+            site().archive()
+                    .piece(object.get("piece").textValue())
+                    .ifPresent(piece -> object.put("piece", piece.number().value()));
+        }
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.PieceCheck;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.InputRefused;
 import tenterbook.archive.field.Part;
@@ -89,9 +90,10 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
      * @param before null for a new one
      * @throws InputRefused where the change makes something impossible that was not so before
      */
-    void check(@Nullable T before, T after) {
+    void check(Site site, @Nullable T before, T after) {
         if (after instanceof Piece piece) {
             Faults faults = new Faults();
+            PieceCheck.check(site.archive(), (Piece) before, piece, faults);
             Custody.added(before instanceof Piece old ? old.events() : List.of(), piece.events())
                     .forEach((at, why) -> faults.add("events." + at + ".kind", why));
             if (!faults.isEmpty()) {

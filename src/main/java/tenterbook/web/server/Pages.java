@@ -33,6 +33,7 @@ import tenterbook.web.photo.PhotoPages;
 import tenterbook.web.photo.PlacePages;
 import tenterbook.web.photo.WaitingPages;
 import tenterbook.web.photo.WherePages;
+import tenterbook.web.piece.EditionPages;
 import tenterbook.web.piece.PictureSearchPages;
 import tenterbook.web.piece.PieceApi;
 import tenterbook.web.piece.PieceListPages;
@@ -78,6 +79,7 @@ final class Pages {
         new ComparePages(site).routes(routes);
         new FoundFile(site).routes(routes);
         new PiecePages(site, photos).routes(routes);
+        new EditionPages(site).routes(routes);
         PhotoMeasuring measuring = new PhotoMeasuring(site);
         // Before the previews, whose size may be any word.
         new WherePages(site, measuring).routes(routes);

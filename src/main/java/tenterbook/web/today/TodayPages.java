@@ -194,11 +194,11 @@ public final class TodayPages {
                         line.away().piece().number() + "-" + kind + "-" + end,
                         end,
                         line.party().isEmpty()
-                                ? w("today.ends", "number", line.away().piece().number(), "event", kind)
+                                ? w("today.ends", "number", line.away().piece().shown(), "event", kind)
                                 : w(
                                         "today.ends-with",
                                         "number",
-                                        line.away().piece().number(),
+                                        line.away().piece().shown(),
                                         "event",
                                         kind,
                                         "party",

@@ -16,6 +16,7 @@ import tenterbook.piece.Status;
 class CardBytesTest {
     private static final PieceCard FULL = new PieceCard(
             "V24-001",
+            "V25-003",
             "Maré baixa",
             "板締め絞り",
             Status.SOLD,
@@ -35,7 +36,7 @@ class CardBytesTest {
     @Test
     void aCardComesBackAsItWas() {
         PieceCard bare =
-                new PieceCard("1", null, null, null, null, null, null, null, null, null, null, null, null, null);
+                new PieceCard("1", null, null, null, null, null, null, null, null, null, null, null, null, null, null);
         for (PieceCard card : List.of(FULL, bare)) {
             assertThat(CardBytes.read(new BytesRef(CardBytes.written(card)))).isEqualTo(card);
         }
