@@ -5,6 +5,7 @@ import java.util.Map;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.record.AgreementRecord;
 import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.archive.record.FairRecord;
 import tenterbook.archive.record.IssuedPaperRecord;
 import tenterbook.archive.record.MaterialRecords;
 import tenterbook.archive.record.PhotoRecords;
@@ -27,6 +28,7 @@ final class KindPrivacy {
     static final Privacy CLOTH = of(MaterialRecords.CLOTH);
     static final Privacy LOT = of(MaterialRecords.LOT);
     static final Privacy PHOTO = of(PhotoRecords.PHOTO);
+    static final Privacy FAIR = of(FairRecord.FAIR);
     static final Privacy CALIBRATION = of(PhotoRecords.CALIBRATION);
 
     static final Privacy PIECE = new Privacy(

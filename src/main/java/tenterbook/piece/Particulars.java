@@ -14,6 +14,8 @@ import tenterbook.piece.label.LabelFacts;
  * @param imageRights who owns the rights in its pictures
  * @param hanging how it is hung or mounted
  * @param packing how it is packed and carried
+ * @param packedSize size as folded or rolled
+ * @param commodityCode for customs, as the maker entered it; no rule of the program finds it
  * @param treatments treatments and pests it had, with their dates
  * @param residues residues of mordants or other chemicals that are known or suspected
  * @param label what the rules of labels ask
@@ -28,12 +30,14 @@ public record Particulars(
         String imageRights,
         String hanging,
         String packing,
+        String packedSize,
+        String commodityCode,
         String treatments,
         String residues,
         LabelFacts label,
         PieceCost cost) {
     public static final Particulars NONE =
-            new Particulars("", "", "", "", "", "", "", "", "", "", LabelFacts.NONE, PieceCost.NONE);
+            new Particulars("", "", "", "", "", "", "", "", "", "", "", "", LabelFacts.NONE, PieceCost.NONE);
 
     public Particulars {
         maker = stripped(maker);
@@ -44,6 +48,8 @@ public record Particulars(
         imageRights = stripped(imageRights);
         hanging = stripped(hanging);
         packing = stripped(packing);
+        packedSize = stripped(packedSize);
+        commodityCode = stripped(commodityCode);
         treatments = stripped(treatments);
         residues = stripped(residues);
         label = label == null ? LabelFacts.NONE : label;
@@ -60,6 +66,8 @@ public record Particulars(
                 imageRights,
                 hanging,
                 packing,
+                packedSize,
+                commodityCode,
                 treatments,
                 residues,
                 other,

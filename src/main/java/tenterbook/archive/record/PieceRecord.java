@@ -187,6 +187,8 @@ public final class PieceRecord {
             .text("imageRights", piece -> piece.particulars().imageRights())
             .text("hanging", piece -> piece.particulars().hanging())
             .text("packing", piece -> piece.particulars().packing())
+            .text("packedSize", piece -> piece.particulars().packedSize())
+            .text("commodityCode", piece -> piece.particulars().commodityCode())
             .text("treatments", piece -> piece.particulars().treatments())
             .text("residues", piece -> piece.particulars().residues())
             .list(
@@ -230,6 +232,8 @@ public final class PieceRecord {
                             v.get("imageRights"),
                             v.get("hanging"),
                             v.get("packing"),
+                            v.get("packedSize"),
+                            v.get("commodityCode"),
                             v.get("treatments"),
                             v.get("residues"),
                             new LabelFacts(

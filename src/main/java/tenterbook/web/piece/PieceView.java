@@ -253,6 +253,8 @@ public record PieceView(
         recorded(facts, "piece-form.image-rights", more.imageRights());
         recorded(facts, "piece-form.hanging", more.hanging());
         recorded(facts, "piece-form.packing", more.packing());
+        recorded(facts, "piece-form.packed-size", more.packedSize());
+        recorded(facts, "piece-form.commodity-code", more.commodityCode());
         recorded(facts, "piece-form.treatments", more.treatments());
         recorded(facts, "piece-form.residues", more.residues());
         return facts;

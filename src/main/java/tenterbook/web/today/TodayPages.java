@@ -23,8 +23,10 @@ import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.agreement.AgreementKind;
+import tenterbook.piece.fair.Fair;
 import tenterbook.search.query.Lacking;
 import tenterbook.web.Site;
+import tenterbook.web.fair.FairStanding;
 import tenterbook.web.page.Html;
 
 /** What is due, overdue, owed, and not finished yet. */
@@ -58,6 +60,7 @@ public final class TodayPages {
     /**
      * @param ending soon
      * @param undated away without a day of return
+     * @param fair the fair that comes next or goes on; null where none is recorded
      */
     public record TodayView(
             LocalDate today,
@@ -66,9 +69,15 @@ public final class TodayPages {
             int undated,
             List<OwedLine> owed,
             List<OpenLine> open,
+            @Nullable FairStanding fair,
             String backup) {
         public boolean nothing() {
-            return overdue.isEmpty() && ending.isEmpty() && owed.isEmpty() && open.isEmpty() && backup.isEmpty();
+            return overdue.isEmpty()
+                    && ending.isEmpty()
+                    && owed.isEmpty()
+                    && open.isEmpty()
+                    && fair == null
+                    && backup.isEmpty();
         }
     }
 
@@ -86,6 +95,7 @@ public final class TodayPages {
                 (int) away.stream().filter(line -> line.away().end() == null).count(),
                 owed(),
                 open(),
+                fair(),
                 backup());
     }
 
@@ -101,6 +111,15 @@ public final class TodayPages {
         return note.lastGood()
                 .map(at -> w("backup.old", "days", Duration.between(at, now).toDays()))
                 .orElseGet(() -> w("backup.never"));
+    }
+
+    /** That which begins first of those that are not over; one without a day is no next one. */
+    private @Nullable FairStanding fair() {
+        return site.records(Kinds.FAIR).stream()
+                .filter(fair -> fair.firstDay() != null && !fair.over(site.today()))
+                .min(Fair.IN_TIME)
+                .map(fair -> FairStanding.of(site, fair))
+                .orElse(null);
     }
 
     private static boolean soon(@Nullable LocalDate end, LocalDate today) {
@@ -203,6 +222,11 @@ public final class TodayPages {
                                         kind,
                                         "party",
                                         line.party()));
+            }
+        }
+        for (Fair fair : site.records(Kinds.FAIR)) {
+            if (fair.firstDay() != null) {
+                calendar.add(fair.id() + "-begins", fair.firstDay(), w("today.fair-begins", "fair", fair.title()));
             }
         }
         ctx.contentType("text/calendar; charset=utf-8");
