@@ -96,7 +96,8 @@ public final class Kinds {
                     ClampingRecord.CLAMPING,
                     clamping -> clamping.id().value(),
                     Kinds::namedByClamping)
-            .withParts(new NamedParts<>(clamping -> List.of(), Kinds::statesUsed));
+            .withParts(new NamedParts<>(clamping -> List.of(), Kinds::statesUsed))
+            .withPrivacy(KindPrivacy.CLAMPING);
     public static final Kind<Piece> PIECE = new Kind<>(
                     "piece",
                     Message.of("kind.piece"),

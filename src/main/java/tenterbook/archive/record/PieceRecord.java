@@ -9,6 +9,7 @@ import static tenterbook.measure.Unit.CELSIUS;
 import static tenterbook.measure.Unit.CENTIMETRE;
 import static tenterbook.measure.Unit.GRAM;
 import static tenterbook.measure.Unit.HOUR;
+import static tenterbook.measure.Unit.PERCENT;
 
 import java.util.Optional;
 import tenterbook.archive.field.Entered;
@@ -27,6 +28,7 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.cost.PieceCost;
+import tenterbook.piece.cost.SaleTax;
 import tenterbook.piece.label.LabelFacts;
 import tenterbook.recipe.ClampingId;
 import tenterbook.words.Message;
@@ -140,6 +142,11 @@ public final class PieceRecord {
             .text("place", Event::place)
             .personal()
             .field("unsure", Flag.YES_ONLY, Event::unsure)
+            .choice("taxWay", StoredCodes.TAX_WAY, event -> event.tax().way())
+            .field("taxRate", quantity(PERCENT), event -> event.tax().rate())
+            .field("tax", MONEY, event -> event.tax().amount())
+            .personal()
+            .blamed()
             .built(v -> new Event(
                     v.get("kind"),
                     v.get("when"),
@@ -148,7 +155,8 @@ public final class PieceRecord {
                     v.get("price"),
                     v.get("note"),
                     v.get("place"),
-                    v.get("unsure", false)));
+                    v.get("unsure", false),
+                    new SaleTax(v.get("taxWay"), v.get("taxRate"), v.get("tax"))));
 
     public static final Part<Piece> PIECE = Part.<Piece>of("piece")
             .field("number", Plain.identifier(PieceNumber::new), Piece::number)

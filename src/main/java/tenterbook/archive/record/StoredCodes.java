@@ -17,6 +17,7 @@ import tenterbook.piece.Status;
 import tenterbook.piece.TestStandard;
 import tenterbook.piece.agreement.AgreementKind;
 import tenterbook.piece.agreement.PaymentKind;
+import tenterbook.piece.cost.TaxWay;
 import tenterbook.piece.fair.CustomsPurpose;
 import tenterbook.piece.fair.FairKind;
 import tenterbook.piece.label.ComponentKind;
@@ -90,6 +91,12 @@ public final class StoredCodes {
     public static final Codes<CustomsPurpose> CUSTOMS_PURPOSE = Codes.of("customs-purpose", CustomsPurpose.class)
             .code(CustomsPurpose.SALE, "sale")
             .code(CustomsPurpose.TEMPORARY, "temporary")
+            .complete();
+
+    public static final Codes<TaxWay> TAX_WAY = Codes.of("tax-way", TaxWay.class)
+            .code(TaxWay.INCLUDED, "included")
+            .code(TaxWay.ADDED, "added")
+            .code(TaxWay.NONE, "none")
             .complete();
 
     public static final Codes<Evidence> EVIDENCE = Codes.of("evidence", Evidence.class)

@@ -11,6 +11,7 @@ import tenterbook.archive.Papers;
 import tenterbook.facts.Cloths;
 import tenterbook.facts.Colours;
 import tenterbook.facts.Denial;
+import tenterbook.facts.MaterialShare;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.Whereabouts;
 import tenterbook.imaging.Photo;
@@ -42,6 +43,7 @@ import tenterbook.web.page.Words;
 import tenterbook.web.print.IssuedPaperView;
 import tenterbook.web.record.FactLine;
 import tenterbook.words.Joined;
+import tenterbook.words.Message;
 
 /**
  * A piece as its page shows it.
@@ -177,9 +179,10 @@ public record PieceView(
 
     /** What it cost and the prices that follow; empty where neither hours nor materials are recorded. */
     private static List<FactLine> costs(Site site, Piece piece) {
-        PieceCost cost = piece.particulars().cost();
+        MaterialShare share = MaterialShare.of(site.archive(), piece);
+        PieceCost cost = new PieceCost(piece.particulars().cost().hours(), share.amount());
         List<FactLine> lines = new ArrayList<>();
-        if (!cost.hours().recorded() && cost.materials() == null) {
+        if (!cost.hours().recorded() && cost.materials() == null && share.missing() == null) {
             return lines;
         }
         Pricing pricing = site.archive()
@@ -187,8 +190,11 @@ public record PieceView(
                 .map(studio -> studio.selling().pricing())
                 .orElse(Pricing.NONE);
         Costing costing = Costing.of(cost, pricing);
+        Message about = share.how() == null ? share.missing() : share.how();
         lines.add(new FactLine(
-                w("cost.materials"), cost.materials() == null ? FactLine.notRecorded() : w(cost.materials())));
+                w("cost.materials"),
+                cost.materials() == null ? FactLine.notRecorded() : w(cost.materials()),
+                about == null ? "" : w(about)));
         lines.add(FactLine.of(w("cost.hours"), cost.hours()));
         line(lines, "cost.work", costing.work());
         line(lines, "cost.cost", costing.cost());

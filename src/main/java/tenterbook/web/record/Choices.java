@@ -9,6 +9,7 @@ import tenterbook.archive.Kinds;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
 import tenterbook.material.Lot;
+import tenterbook.piece.cost.TaxWay;
 import tenterbook.web.Site;
 import tenterbook.words.Worded;
 
@@ -22,6 +23,13 @@ public final class Choices {
     public static List<Choice> words(Object[] words) {
         return Arrays.stream(words)
                 .map(word -> new Choice(word.toString(), word instanceof Worded worded ? w(worded) : word.toString()))
+                .toList();
+    }
+
+    /** How the tax of a sale is charged, by codes. */
+    public static List<Choice> taxWays() {
+        return Arrays.stream(TaxWay.values())
+                .map(way -> new Choice(way.code(), w(way)))
                 .toList();
     }
 

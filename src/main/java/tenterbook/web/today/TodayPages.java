@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.backup.BackupNote;
 import tenterbook.facts.Away;
+import tenterbook.facts.LotStock;
 import tenterbook.facts.Settlement;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.Party;
@@ -61,6 +62,7 @@ public final class TodayPages {
      * @param ending soon
      * @param undated away without a day of return
      * @param fair the fair that comes next or goes on; null where none is recorded
+     * @param lots that run low, or of which that cannot be known, among those with a limit
      */
     public record TodayView(
             LocalDate today,
@@ -70,6 +72,7 @@ public final class TodayPages {
             List<OwedLine> owed,
             List<OpenLine> open,
             @Nullable FairStanding fair,
+            List<LotStock> lots,
             String backup) {
         public boolean nothing() {
             return overdue.isEmpty()
@@ -77,6 +80,7 @@ public final class TodayPages {
                     && owed.isEmpty()
                     && open.isEmpty()
                     && fair == null
+                    && lots.isEmpty()
                     && backup.isEmpty();
         }
     }
@@ -96,6 +100,7 @@ public final class TodayPages {
                 owed(),
                 open(),
                 fair(),
+                lots(),
                 backup());
     }
 
@@ -111,6 +116,14 @@ public final class TodayPages {
         return note.lastGood()
                 .map(at -> w("backup.old", "days", Duration.between(at, now).toDays()))
                 .orElseGet(() -> w("backup.never"));
+    }
+
+    private List<LotStock> lots() {
+        return site.records(Kinds.LOT).stream()
+                .filter(lot -> lot.warnBelow().recorded())
+                .map(lot -> LotStock.of(site.archive(), lot))
+                .filter(stock -> stock.low() || !stock.known())
+                .toList();
     }
 
     /** That which begins first of those that are not over; one without a day is no next one. */
