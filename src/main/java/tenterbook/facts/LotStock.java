@@ -23,7 +23,8 @@ import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * What is left of a lot: what was bought less what clampings record as used. A range stays a range. Where the bought amount or
+ * What is left of a lot: what was bought less what clampings record as used. A range stays a range, and what is about an amount
+ * stays so. Where the bought amount or
  * one use is not known, nothing is computed.
  *
  * @param left in grams, not negative; not recorded where it cannot be known
@@ -56,6 +57,7 @@ public record LotStock(Lot lot, Quantity left, List<Written> unknown) {
         if (!bought.bounded()) {
             unknown.add(Message.of("facts.lot-bought"));
         }
+        boolean about = bought.about();
         double least = 0;
         double most = 0;
         for (Clamping clamping : clampings) {
@@ -68,6 +70,7 @@ public record LotStock(Lot lot, Quantity left, List<Written> unknown) {
                         if (used.bounded()) {
                             least += used.low();
                             most += used.high();
+                            about |= used.about();
                         } else {
                             unknown.add(Message.of("facts.lot-use", "clamping", clamping.id(), "why", grams.refusal()));
                         }
@@ -79,7 +82,8 @@ public record LotStock(Lot lot, Quantity left, List<Written> unknown) {
             unknown.add(Message.of("facts.lot-overused"));
         }
         Quantity left = unknown.isEmpty()
-                ? Quantity.between(Math.max(0, bought.low() - most), bought.high() - least, Unit.GRAM, Basis.COMPUTED)
+                ? new Quantity(
+                        "", Math.max(0, bought.low() - most), bought.high() - least, Unit.GRAM, Basis.COMPUTED, about)
                 : Quantity.UNRECORDED;
         return new LotStock(lot, left, List.copyOf(unknown));
     }

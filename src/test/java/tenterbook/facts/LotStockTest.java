@@ -62,6 +62,8 @@ class LotStockTest {
         LotStock range = stock(lot, used(", 'weighed': " + grams(60, 80)));
         assertThat(words(range)).isEqualTo("420–440 g");
         assertThat(range.low()).as("it may be less").isTrue();
+        String about = grams(30, 30).replace("}", ", 'about': true}");
+        assertThat(words(stock(lot, used(", 'weighed': " + about)))).isEqualTo("about 470 g");
     }
 
     @Test

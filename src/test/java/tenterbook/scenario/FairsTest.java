@@ -75,15 +75,20 @@ class FairsTest extends Scenario {
     void eachPieceShowsWhatItLacksForThatFairAndTodayNamesIt() throws IOException {
         String page = client.get("/fairs/F24-001").words();
         assertThat(page)
-                .containsSubsequence("Still lacking", "not available then 1", "title 1", "price 1", "hang tag 4")
+                .containsSubsequence(
+                        "Still to be done",
+                        "Pieces not available then 1",
+                        "without a title 1",
+                        "without a price 1",
+                        "lawful hang tag 4")
                 .containsSubsequence("V24-002", "Title to be given", "Price to be set", "Condition to be examined")
                 .containsSubsequence("V24-003", "Lent until 2024-10-20", "V24-004")
                 .doesNotContain("until 2024-10-19");
         assertThat(client.get("/today").words())
-                .containsSubsequence("Next fair", "F24-001 Feira da Maré", "hang tag 4", "still open 1");
+                .containsSubsequence("Next fair", "F24-001 Feira da Maré", "lawful hang tag 4", "still open 1");
         assertThat(client.get("/today.ics").text()).contains("SUMMARY:F24-001 Feira da Maré begins");
         saved("/acts/sell", "pieces.0.piece", "V24-001", "when", "2024-09-29");
-        assertThat(client.get("/fairs/F24-001").words()).contains("not available then 2");
+        assertThat(client.get("/fairs/F24-001").words()).contains("Pieces not available then 2", "Not available: sold");
         String made =
                 saved("/fairs", "kind", "market", "name", "Praça", "from", "summer 2025", "pieces.0.piece", "V24-002");
         assertThat(client.get(made).words())

@@ -29,18 +29,20 @@ final class GoodsTotals {
     static String weight(List<DocumentFacts> pieces) {
         double low = 0;
         double high = 0;
+        boolean about = false;
         int unknown = 0;
         for (DocumentFacts each : pieces) {
             if (weighed(each)) {
                 Quantity grams = each.piece().mass().in(Unit.GRAM);
                 low += grams.low();
                 high += grams.high();
+                about |= grams.about();
             } else {
                 unknown++;
             }
         }
         boolean some = unknown < pieces.size();
-        String sum = some ? QuantityWords.value(Quantity.between(low, high, Unit.GRAM, Basis.COMPUTED)) : "";
+        String sum = some ? QuantityWords.value(new Quantity("", low, high, Unit.GRAM, Basis.COMPUTED, about)) : "";
         return Message.of("document.goods.weight", "some", some, "sum", sum, "unknown", unknown)
                 .inEnglish();
     }

@@ -77,7 +77,7 @@ public final class FairPapers {
                 pieces.stream().map(piece -> piece.record().number().value()).toList()));
         String market = settings == null ? "" : "&market=" + settings.market().code();
         papers.add(new Paper(
-                w(LabelKind.HANG_TAG),
+                Written.capital(w(LabelKind.HANG_TAG)),
                 "/print?kind=hang-tag" + market + "&sheet=a4&soldIn=" + Address.encoded(fair.soldIn()) + "&pieces="
                         + numbers,
                 tags.pieces().size(),
