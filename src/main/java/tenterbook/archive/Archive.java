@@ -21,6 +21,7 @@ import tenterbook.piece.PieceNumber;
 import tenterbook.piece.Studio;
 import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.condition.Examination;
+import tenterbook.piece.fair.Fair;
 import tenterbook.recipe.Clamping;
 import tenterbook.words.Conventions;
 
@@ -188,6 +189,13 @@ public final class Archive implements AutoCloseable {
     /** The pieces of an agreement that are in use, in its order. */
     public List<Piece> piecesOf(Agreement agreement) {
         return agreement.pieces().stream()
+                .flatMap(each -> piece(each.piece().value()).stream())
+                .toList();
+    }
+
+    /** The pieces chosen for a fair that are in use, in its order. */
+    public List<Piece> piecesOf(Fair fair) {
+        return fair.pieces().stream()
                 .flatMap(each -> piece(each.piece().value()).stream())
                 .toList();
     }

@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Map;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.record.AgreementRecord;
+import tenterbook.archive.record.ClampingRecord;
 import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.archive.record.FairRecord;
 import tenterbook.archive.record.IssuedPaperRecord;
 import tenterbook.archive.record.MaterialRecords;
 import tenterbook.archive.record.PhotoRecords;
@@ -17,7 +19,7 @@ import tenterbook.ledger.revision.Privacy;
  * descriptions; a change there applies to later revisions only.
  *
  * <p>Private are buyers and all others by name, addresses, prices, where a piece is kept, and free text that is likely to
- * mention people. A board pair, a clamping and a sheet of labels have none of these. Private fields never leave on a page or
+ * mention people. A board pair and a sheet of labels have none of these. Private fields never leave on a page or
  * paper unless chosen, so a proof may show the rest.
  */
 final class KindPrivacy {
@@ -27,6 +29,8 @@ final class KindPrivacy {
     static final Privacy CLOTH = of(MaterialRecords.CLOTH);
     static final Privacy LOT = of(MaterialRecords.LOT);
     static final Privacy PHOTO = of(PhotoRecords.PHOTO);
+    static final Privacy CLAMPING = of(ClampingRecord.CLAMPING);
+    static final Privacy FAIR = of(FairRecord.FAIR);
     static final Privacy CALIBRATION = of(PhotoRecords.CALIBRATION);
 
     static final Privacy PIECE = new Privacy(

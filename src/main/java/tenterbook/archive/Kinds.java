@@ -8,6 +8,7 @@ import tenterbook.archive.record.AgreementRecord;
 import tenterbook.archive.record.BoardPairRecord;
 import tenterbook.archive.record.ClampingRecord;
 import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.archive.record.FairRecord;
 import tenterbook.archive.record.IssuedPaper;
 import tenterbook.archive.record.IssuedPaperRecord;
 import tenterbook.archive.record.LabelSheet;
@@ -31,6 +32,7 @@ import tenterbook.piece.PieceNumber;
 import tenterbook.piece.Studio;
 import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.condition.Examination;
+import tenterbook.piece.fair.Fair;
 import tenterbook.recipe.Clamping;
 import tenterbook.words.Message;
 
@@ -39,10 +41,12 @@ public final class Kinds {
     /** The identifier of the one studio record. */
     public static final String THE_STUDIO = "studio";
 
-    /** How clampings are numbered, and agreements; pieces are as the studio chose. */
+    /** How clampings are numbered, and agreements and fairs; pieces are as the studio chose. */
     public static final NumberScheme CLAMPING_NUMBERS = new NumberScheme("C");
 
     public static final NumberScheme AGREEMENT_NUMBERS = new NumberScheme("A");
+
+    public static final NumberScheme FAIR_NUMBERS = new NumberScheme("F");
 
     public static final Kind<Studio> STUDIO = new Kind<>(
                     "studio",
@@ -93,7 +97,8 @@ public final class Kinds {
                     ClampingRecord.CLAMPING,
                     clamping -> clamping.id().value(),
                     Kinds::namedByClamping)
-            .withParts(new NamedParts<>(clamping -> List.of(), Kinds::statesUsed));
+            .withParts(new NamedParts<>(clamping -> List.of(), Kinds::statesUsed))
+            .withPrivacy(KindPrivacy.CLAMPING);
     public static final Kind<Piece> PIECE = new Kind<>(
                     "piece",
                     Message.of("kind.piece"),
@@ -148,6 +153,14 @@ public final class Kinds {
                     Kinds::namedByAgreement)
             .withPrivacy(KindPrivacy.AGREEMENT);
 
+    public static final Kind<Fair> FAIR = new Kind<>(
+                    "fair",
+                    Message.of("kind.fair"),
+                    FairRecord.FAIR,
+                    fair -> fair.id().value(),
+                    Kinds::namedByFair)
+            .withPrivacy(KindPrivacy.FAIR);
+
     public static final List<Kind<?>> ALL = List.of(
             STUDIO,
             BOARD_PAIR,
@@ -159,6 +172,7 @@ public final class Kinds {
             PIECE,
             EXAMINATION,
             AGREEMENT,
+            FAIR,
             ISSUED_PAPER,
             CALIBRATION,
             LABEL_SHEET);
@@ -228,6 +242,12 @@ public final class Kinds {
                                 .map(each -> PIECE.key(each.piece().value())),
                         Stream.ofNullable(agreement.party()).map(party -> PARTY.key(party.value())))
                 .distinct()
+                .toList();
+    }
+
+    private static List<RecordKey> namedByFair(Fair fair) {
+        return fair.pieces().stream()
+                .map(each -> PIECE.key(each.piece().value()))
                 .toList();
     }
 

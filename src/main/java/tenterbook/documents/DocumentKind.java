@@ -13,6 +13,10 @@ public enum DocumentKind implements CodedChoice, Worded {
     CONSIGNMENT_SCHEDULE("consignment-schedule", DocumentTheme.SHEET, false, PageSize.A4, PageSize.LETTER),
     PROVENANCE_CERTIFICATE("provenance-certificate", DocumentTheme.SHEET, true, PageSize.A4, PageSize.LETTER),
     INSURANCE_LIST("insurance-list", DocumentTheme.SHEET, false, PageSize.A4, PageSize.LETTER),
+    PRICE_LIST("price-list", DocumentTheme.SHEET, false, PageSize.A4, PageSize.LETTER),
+    PACKING_LIST("packing-list", DocumentTheme.SHEET, false, PageSize.A4, PageSize.LETTER),
+    CUSTOMS_LIST("customs-list", DocumentTheme.SHEET, false, PageSize.A4, PageSize.LETTER),
+    FAIR_CHECKLIST("fair-checklist", DocumentTheme.SHEET, false, PageSize.A4, PageSize.LETTER),
     BENCH_SHEET("bench-sheet", DocumentTheme.BENCH, true, PageSize.A4, PageSize.LETTER),
     ARCHIVE_CARD("archive-card", DocumentTheme.CARD, true, PageSize.A6, PageSize.CARD),
     EXHIBITION_TEXT("exhibition-text", DocumentTheme.WALL, true, PageSize.A5, PageSize.A4, PageSize.LETTER),
@@ -58,6 +62,11 @@ public enum DocumentKind implements CodedChoice, Worded {
     /** Parties, dates and terms are agreed in it. */
     public boolean agreed() {
         return this == LOAN_SCHEDULE || this == CONSIGNMENT_SCHEDULE;
+    }
+
+    /** Goods of a fair or an agreement are listed in it. */
+    public boolean goods() {
+        return this == PRICE_LIST || this == PACKING_LIST || this == CUSTOMS_LIST || this == FAIR_CHECKLIST;
     }
 
     /** The version of its words, kept with each paper issued. */

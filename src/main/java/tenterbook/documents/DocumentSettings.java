@@ -3,6 +3,7 @@ package tenterbook.documents;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.record.IssuedPaper;
 import tenterbook.labelling.StoredSettings;
 import tenterbook.words.Listing;
@@ -16,13 +17,15 @@ import tenterbook.words.Refusal;
  * @param agreement nothing agreed where null
  * @param disclosure nothing disclosed where null
  * @param text words of the maker for a wall or a certificate, as typed
+ * @param shipment no fair and no purpose where null
  */
 public record DocumentSettings(
         @JsonProperty("kind") DocumentKind kind,
         @JsonProperty("page") PageSize page,
         @JsonProperty("agreement") Agreement agreement,
         @JsonProperty("disclosure") Disclosure disclosure,
-        @JsonProperty("text") String text) {
+        @JsonProperty("text") String text,
+        @JsonProperty("shipment") @Nullable Shipment shipment) {
     public static final String STORED = "document";
 
     /**
@@ -72,6 +75,28 @@ public record DocumentSettings(
         public static final Disclosure NONE = new Disclosure(false, false, false);
     }
 
+    /**
+     * Where listed goods go.
+     *
+     * @param fair of the archive; empty where none is chosen
+     * @param purpose for customs, by its code; empty where that of the fair holds
+     */
+    public record Shipment(
+            @JsonProperty("fair") @JsonInclude(JsonInclude.Include.NON_EMPTY)
+            String fair,
+
+            @JsonProperty("purpose") @JsonInclude(JsonInclude.Include.NON_EMPTY)
+            String purpose) {
+        public Shipment {
+            fair = stripped(fair);
+            purpose = stripped(purpose);
+        }
+
+        boolean nothing() {
+            return fair.isEmpty() && purpose.isEmpty();
+        }
+    }
+
     public DocumentSettings {
         Objects.requireNonNull(kind, "Document settings name the kind of document");
         page = page == null ? kind.pages().get(0) : page;
@@ -81,6 +106,12 @@ public record DocumentSettings(
         agreement = agreement == null ? Agreement.NONE : agreement;
         disclosure = disclosure == null ? Disclosure.NONE : disclosure;
         text = stripped(text);
+        shipment = shipment == null || shipment.nothing() ? null : shipment;
+    }
+
+    /** Without a fair and a purpose for customs. */
+    public DocumentSettings(DocumentKind kind, PageSize page, Agreement agreement, Disclosure disclosure, String text) {
+        this(kind, page, agreement, disclosure, text, null);
     }
 
     /** Nothing chosen and nothing typed, on the usual paper. */
@@ -97,8 +128,13 @@ public record DocumentSettings(
         return StoredSettings.read(paper, STORED, DocumentSettings.class);
     }
 
+    /** The fair of the archive that it is for; empty where none is chosen. */
+    public String fair() {
+        return shipment == null ? "" : shipment.fair();
+    }
+
     public DocumentSettings on(PageSize other) {
-        return new DocumentSettings(kind, other, agreement, disclosure, text);
+        return new DocumentSettings(kind, other, agreement, disclosure, text, shipment);
     }
 
     private static String stripped(String text) {

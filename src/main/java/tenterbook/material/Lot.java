@@ -17,6 +17,7 @@ import tenterbook.words.Refusal;
  * @param form as in 'extract', 'chopped', 'crystals'
  * @param lot the supplier's lot or the harvest
  * @param bought how much was bought or gathered, as a mass
+ * @param warnBelow what is to be left before it is shown as running low, as a mass
  */
 public record Lot(
         LotId id,
@@ -31,7 +32,40 @@ public record Lot(
         PartialDate boughtOn,
         Quantity bought,
         @Nullable Money price,
-        String notes) {
+        String notes,
+        Quantity warnBelow) {
+    /** A lot without a limit. */
+    public Lot(
+            LotId id,
+            Role role,
+            String name,
+            @Nullable Source source,
+            String organism,
+            String part,
+            String form,
+            String lot,
+            String supplier,
+            PartialDate boughtOn,
+            Quantity bought,
+            @Nullable Money price,
+            String notes) {
+        this(
+                id,
+                role,
+                name,
+                source,
+                organism,
+                part,
+                form,
+                lot,
+                supplier,
+                boughtOn,
+                bought,
+                price,
+                notes,
+                Quantity.UNRECORDED);
+    }
+
     public Lot {
         if (role == null) {
             throw Refusal.of("material.lot-without-role");
@@ -44,6 +78,7 @@ public record Lot(
         supplier = supplier == null ? "" : supplier.strip();
         boughtOn = boughtOn == null ? PartialDate.UNRECORDED : boughtOn;
         bought = bought == null ? Quantity.UNRECORDED : bought;
+        warnBelow = warnBelow == null ? Quantity.UNRECORDED : warnBelow;
         notes = notes == null ? "" : notes.strip();
     }
 

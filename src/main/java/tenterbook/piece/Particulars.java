@@ -16,6 +16,8 @@ import tenterbook.piece.label.LabelFacts;
  * @param imageRights who owns the rights in its pictures
  * @param hanging how it is hung or mounted
  * @param packing how it is packed and carried
+ * @param packedSize size as folded or rolled
+ * @param commodityCode for customs, as the maker entered it; no rule of the program finds it
  * @param treatments treatments and pests it had, with their dates
  * @param residues residues of mordants or other chemicals that are known or suspected
  * @param label what the rules of labels ask
@@ -32,6 +34,8 @@ public record Particulars(
         String imageRights,
         String hanging,
         String packing,
+        String packedSize,
+        String commodityCode,
         String treatments,
         String residues,
         LabelFacts label,
@@ -39,7 +43,7 @@ public record Particulars(
         List<PieceNumber> laterNumbers,
         InEdition edition) {
     public static final Particulars NONE = new Particulars(
-            "", "", "", "", "", "", "", "", "", "", LabelFacts.NONE, PieceCost.NONE, List.of(), InEdition.NONE);
+            "", "", "", "", "", "", "", "", "", "", "", "", LabelFacts.NONE, PieceCost.NONE, List.of(), InEdition.NONE);
 
     public Particulars {
         maker = stripped(maker);
@@ -50,6 +54,8 @@ public record Particulars(
         imageRights = stripped(imageRights);
         hanging = stripped(hanging);
         packing = stripped(packing);
+        packedSize = stripped(packedSize);
+        commodityCode = stripped(commodityCode);
         treatments = stripped(treatments);
         residues = stripped(residues);
         label = label == null ? LabelFacts.NONE : label;
@@ -80,6 +86,8 @@ public record Particulars(
                 imageRights,
                 hanging,
                 packing,
+                packedSize,
+                commodityCode,
                 treatments,
                 residues,
                 other,

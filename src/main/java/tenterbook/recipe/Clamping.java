@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.material.LotId;
+import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
 import tenterbook.recipe.dip.DipTally;
@@ -23,6 +24,7 @@ import tenterbook.words.Message;
  * @param lesson what to do otherwise next time
  * @param copiedFrom the clamping this one was started from, or null
  * @param where where and by whom it was made
+ * @param materials cloth, dyes and all else bought for all its pieces together; null where not recorded
  */
 public record Clamping(
         ClampingId id,
@@ -38,7 +40,42 @@ public record Clamping(
         String lesson,
         String notes,
         @Nullable ClampingId copiedFrom,
-        WhereDyed where) {
+        WhereDyed where,
+        @Nullable Money materials) {
+    /** A clamping whose materials have no recorded cost. */
+    public Clamping(
+            ClampingId id,
+            String title,
+            PartialDate when,
+            List<BoardUse> boards,
+            FoldScheme fold,
+            List<Cut> cuts,
+            List<Step> steps,
+            Quantity clamped,
+            String pressure,
+            String water,
+            String lesson,
+            String notes,
+            @Nullable ClampingId copiedFrom,
+            WhereDyed where) {
+        this(
+                id,
+                title,
+                when,
+                boards,
+                fold,
+                cuts,
+                steps,
+                clamped,
+                pressure,
+                water,
+                lesson,
+                notes,
+                copiedFrom,
+                where,
+                null);
+    }
+
     public Clamping {
         title = title == null ? "" : title.strip();
         when = when == null ? PartialDate.UNRECORDED : when;

@@ -33,6 +33,7 @@ import tenterbook.labelling.rule.Market;
 import tenterbook.ledger.file.Progress;
 import tenterbook.material.Cloth;
 import tenterbook.piece.PhotoRole;
+import tenterbook.piece.fair.Fair;
 
 /** Every page by axe-core's rules (WCAG 2.2 A and AA, and its best practices), on a desk and on a phone, light and dark. */
 class AccessibilityTest {
@@ -94,6 +95,12 @@ class AccessibilityTest {
         var archive = studio.wiring().archive();
         var sheet = new LabelSheet("Market tags", 210, 297, 3, 3, 55, 90, 10, 8, 5, 2, 0, 0, 0, 0);
         archive.ledger().write("maker", act -> act.create(Kinds.LABEL_SHEET, sheet));
+        Fair fair = Kinds.FAIR
+                .codec()
+                .fromText("{\"id\": \"F24-001\", \"kind\": \"fair\", \"name\": \"Tides\", \"soldIn\": \"Portugal\","
+                        + " \"pieces\": [{\"piece\": \"V24-002\"}, {\"piece\": \"V24-012\", \"box\": \"1\"}],"
+                        + " \"tasks\": [{\"text\": \"Rent the stall\", \"done\": true}]}");
+        archive.ledger().write("maker", act -> act.create(Kinds.FAIR, fair));
         var piece = archive.ledger().find(Kinds.PIECE, "V24-003").orElseThrow();
         try {
             LabelIssuer.print(
@@ -165,6 +172,9 @@ class AccessibilityTest {
                 "/agreements",
                 "/agreements/A24-001",
                 "/agreements/A24-001/edit",
+                "/fairs/F24-001",
+                "/fairs/F24-001/edit",
+                "/fairs/F24-001/papers",
                 "/compare/pieces?pieces=V24-001,V24-002,V24-003",
                 "/compare/pieces",
                 "/pieces/new",

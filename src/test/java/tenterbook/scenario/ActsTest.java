@@ -76,6 +76,40 @@ class ActsTest extends Scenario {
     }
 
     @Test
+    void theTaxOfASaleStandsOnItsReceiptAsItWasChargedAndIsNeverComputed() throws IOException {
+        Answer asked = client.post("/acts/sell", "pieces.0.piece", "V24-001", "pieces.0.tax", "41.40 EUR");
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(asked.words()).contains("Choose whether the tax was included in the price or added to it.");
+        String next = saved(
+                "/acts/sell",
+                "pieces.0.piece",
+                "V24-001",
+                "pieces.0.price",
+                "180 EUR",
+                "pieces.0.tax",
+                "41.40 EUR",
+                "pieces.1.piece",
+                "V24-002",
+                "pieces.1.price",
+                "20 EUR",
+                "taxWay",
+                "added",
+                "taxRate",
+                "23",
+                "when",
+                "2024-09-12");
+        assertThat(piece("V24-001").events().get(0).tax().amount()).hasToString("41.40\u00a0EUR");
+        assertThat(piece("V24-002").events().get(0).tax().amount()).isNull();
+        assertThat(client.get(next).words().replace('\u00a0', ' '))
+                .contains("tax of 23 % added: 41.40 EUR", "tax of 23 % added Without a total")
+                .doesNotContain("4.60", "Total:");
+        assertThat(client.get("/acts/sell/done?pieces=V24-001").words().replace('\u00a0', ' '))
+                .contains("Total: 221.40 EUR");
+        assertThat(client.get("/pieces/V24-001").words().replace('\u00a0', ' '))
+                .contains("180 EUR, tax of 23 % added: 41.40 EUR");
+    }
+
+    @Test
     void aLoanOfTwoPiecesWritesTheirEventsAndOneAgreement() throws IOException {
         String next = saved(
                 "/acts/lend",

@@ -247,4 +247,16 @@ class DyeingTest extends Scenario {
                 .isEqualTo(404);
         assertThat(wiring.archive().clamping("C24-099")).as("both or neither").isEmpty();
     }
+
+    @Test
+    void theMaterialsOfAClampingAreSplitAmongItsPiecesByArea() throws IOException {
+        saved("/clampings", "id", "C24-009", "materials", "76 EUR");
+        saved("/pieces", "number", "V24-008", "made.0.clamping", "C24-009", "length", "180 cm", "width", "90 cm");
+        saved("/pieces", "number", "V24-009", "made.0.clamping", "C24-009", "length", "90 cm", "width", "180 cm");
+        assertThat(client.get("/pieces/V24-009").words().replace('\u00a0', ' '))
+                .contains("Materials 38 EUR share of clamping C24-009, by area");
+        assertThat(client.get("/clampings/C24-009").words()).doesNotContain("76");
+        assertThat(client.get("/clampings/C24-009/edit").text().replace('\u00a0', ' '))
+                .contains("value=\"76 EUR\"");
+    }
 }

@@ -67,6 +67,17 @@ class TodayTest extends Scenario {
     }
 
     @Test
+    void aLotThatRunsLowIsNamed() throws IOException {
+        saved("/lots", "id", "weld-1", "role", "dye", "name", "weld", "bought", "40 g", "warnBelow", "50 g");
+        saved("/lots", "id", "weld-2", "role", "dye", "name", "weld", "bought", "60 g", "warnBelow", "50 g");
+        saved("/lots", "id", "weld-3", "role", "dye", "name", "madder", "warnBelow", "50 g");
+        assertThat(client.get("/today").words().replace('\u00a0', ' '))
+                .contains("Lots running low weld left: 40 g; to be shown below 50 g madder left: cannot be known")
+                .doesNotContain("60 g");
+        assertThat(client.get("/lots/weld-2").words().replace('\u00a0', ' ')).contains("Left, as far as recorded 60 g");
+    }
+
+    @Test
     void whatAGalleryOwesStandsOnItsAgreementAndToday() throws IOException {
         saved(
                 "/acts/consign",

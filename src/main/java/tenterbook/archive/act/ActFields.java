@@ -9,6 +9,7 @@ import tenterbook.archive.act.ActRequest.ActPiece;
 import tenterbook.archive.field.Flag;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Plain;
+import tenterbook.archive.record.StoredCodes;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.PieceNumber;
 
@@ -20,7 +21,8 @@ public final class ActFields {
             .required()
             .blamed()
             .field("price", MONEY, ActPiece::price)
-            .built(v -> new ActPiece(v.get("piece"), v.get("price")));
+            .field("tax", MONEY, ActPiece::tax)
+            .built(v -> new ActPiece(v.get("piece"), v.get("price"), v.get("tax")));
 
     public static final Part<ActRequest> ACT = Part.<ActRequest>of("act")
             .list("pieces", PIECE, ActRequest::pieces)
@@ -35,6 +37,8 @@ public final class ActFields {
             .text("note", ActRequest::note)
             .blamed()
             .field("unsure", Flag.YES_ONLY, ActRequest::unsure)
+            .choice("taxWay", StoredCodes.TAX_WAY, ActRequest::taxWay)
+            .field("taxRate", quantity(PERCENT), ActRequest::taxRate)
             .built(v -> new ActRequest(
                     v.get("pieces"),
                     v.get("when"),
@@ -45,7 +49,9 @@ public final class ActFields {
                     v.get("commission"),
                     v.get("agreement", false),
                     v.get("note"),
-                    v.get("unsure", false)));
+                    v.get("unsure", false),
+                    v.get("taxWay"),
+                    v.get("taxRate")));
 
     private ActFields() {}
 }

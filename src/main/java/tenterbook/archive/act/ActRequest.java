@@ -7,6 +7,7 @@ import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.PieceNumber;
+import tenterbook.piece.cost.TaxWay;
 
 /**
  * What a person says about an act.
@@ -16,6 +17,8 @@ import tenterbook.piece.PieceNumber;
  * @param commission share of the price that the seller keeps, in percent
  * @param agreement whether a loan or consignment is also written as an agreement
  * @param unsure whether it is not certain that it happened so
+ * @param taxWay how tax was charged with a sale; null where not recorded
+ * @param taxRate its rate in percent
  */
 public record ActRequest(
         List<ActPiece> pieces,
@@ -27,9 +30,14 @@ public record ActRequest(
         Quantity commission,
         boolean agreement,
         String note,
-        boolean unsure) {
-    /** A piece, with what was paid, is asked or is agreed for it; null where not recorded. */
-    public record ActPiece(PieceNumber piece, @Nullable Money price) {}
+        boolean unsure,
+        @Nullable TaxWay taxWay,
+        Quantity taxRate) {
+    /** A piece, with what was paid, is asked or is agreed for it and the tax charged; null where not recorded. */
+    public record ActPiece(
+            PieceNumber piece,
+            @Nullable Money price,
+            @Nullable Money tax) {}
 
     public ActRequest {
         pieces = pieces == null ? List.of() : List.copyOf(pieces);
@@ -38,6 +46,7 @@ public record ActRequest(
         newPerson = newPerson == null ? "" : newPerson.strip();
         place = place == null ? "" : place.strip();
         commission = commission == null ? Quantity.UNRECORDED : commission;
+        taxRate = taxRate == null ? Quantity.UNRECORDED : taxRate;
         note = note == null ? "" : note.strip();
     }
 }

@@ -25,9 +25,11 @@ import tenterbook.piece.agreement.AgreedPiece;
 import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.agreement.AgreementId;
 import tenterbook.piece.agreement.AgreementKind;
+import tenterbook.piece.cost.SaleTax;
 import tenterbook.piece.history.Act;
 import tenterbook.piece.history.ActField;
 import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** Writes an act on one piece or several in one transaction: all of it or nothing. */
 public final class ActWriter {
@@ -98,9 +100,13 @@ public final class ActWriter {
             } else if (!named.add(found.get().record().number())) {
                 faults.add(at, Message.of("act.piece-twice", "number", each.piece()));
             } else {
-                Act.refusal(found.get().record(), event(each, request.party(), false))
-                        .ifPresent(
-                                why -> faults.add(at, Message.of("act.refused", "number", each.piece(), "why", why)));
+                try {
+                    Act.refusal(found.get().record(), event(each, request.party(), false))
+                            .ifPresent(why ->
+                                    faults.add(at, Message.of("act.refused", "number", each.piece(), "why", why)));
+                } catch (Refusal e) {
+                    faults.add("pieces." + i + ".tax", e.explanation());
+                }
                 pieces.add(found.get());
             }
         }
@@ -117,7 +123,8 @@ public final class ActWriter {
                 act.asks(ActField.PRICE) && !agreed ? each.price() : null,
                 request.note(),
                 act.asks(ActField.PLACE) ? request.place() : "",
-                request.unsure());
+                request.unsure(),
+                act.asks(ActField.TAX) ? new SaleTax(request.taxWay(), request.taxRate(), each.tax()) : null);
     }
 
     private PartyId newPerson(LedgerTransaction ledger) {

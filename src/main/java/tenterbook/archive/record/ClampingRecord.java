@@ -134,6 +134,8 @@ public final class ClampingRecord {
             .text("dyer", clamping -> clamping.where().dyer())
             .text("place", clamping -> clamping.where().place())
             .text("country", clamping -> clamping.where().country())
+            .field("materials", Measures.MONEY, Clamping::materials)
+            .personal()
             .built(v -> new Clamping(
                     v.get("id"),
                     v.get("title"),
@@ -148,7 +150,8 @@ public final class ClampingRecord {
                     v.get("lesson"),
                     v.get("notes"),
                     v.get("copiedFrom"),
-                    new WhereDyed(v.get("dyer"), v.get("place"), v.get("country"))));
+                    new WhereDyed(v.get("dyer"), v.get("place"), v.get("country")),
+                    v.get("materials")));
 
     private ClampingRecord() {}
 }

@@ -90,6 +90,7 @@ public final class MaterialRecords {
             .personal()
             .text("notes", Lot::notes)
             .personal()
+            .field("warnBelow", quantity(GRAM), Lot::warnBelow)
             .built(v -> new Lot(
                     v.get("id"),
                     v.get("role"),
@@ -103,7 +104,8 @@ public final class MaterialRecords {
                     v.get("boughtOn"),
                     v.get("bought"),
                     v.get("price"),
-                    v.get("notes")));
+                    v.get("notes"),
+                    v.get("warnBelow")));
 
     private MaterialRecords() {}
 }

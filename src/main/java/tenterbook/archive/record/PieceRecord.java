@@ -9,6 +9,7 @@ import static tenterbook.measure.Unit.CELSIUS;
 import static tenterbook.measure.Unit.CENTIMETRE;
 import static tenterbook.measure.Unit.GRAM;
 import static tenterbook.measure.Unit.HOUR;
+import static tenterbook.measure.Unit.PERCENT;
 
 import java.util.Optional;
 import tenterbook.archive.field.Entered;
@@ -28,6 +29,7 @@ import tenterbook.piece.PieceNumber;
 import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.cost.PieceCost;
 import tenterbook.piece.edition.InEdition;
+import tenterbook.piece.cost.SaleTax;
 import tenterbook.piece.label.LabelFacts;
 import tenterbook.recipe.ClampingId;
 import tenterbook.words.Message;
@@ -141,6 +143,11 @@ public final class PieceRecord {
             .text("place", Event::place)
             .personal()
             .field("unsure", Flag.YES_ONLY, Event::unsure)
+            .choice("taxWay", StoredCodes.TAX_WAY, event -> event.tax().way())
+            .field("taxRate", quantity(PERCENT), event -> event.tax().rate())
+            .field("tax", MONEY, event -> event.tax().amount())
+            .personal()
+            .blamed()
             .built(v -> new Event(
                     v.get("kind"),
                     v.get("when"),
@@ -149,7 +156,8 @@ public final class PieceRecord {
                     v.get("price"),
                     v.get("note"),
                     v.get("place"),
-                    v.get("unsure", false)));
+                    v.get("unsure", false),
+                    new SaleTax(v.get("taxWay"), v.get("taxRate"), v.get("tax"))));
 
     public static final Part<Piece> PIECE = Part.<Piece>of("piece")
             .field("number", Plain.identifier(PieceNumber::new), Piece::number)
@@ -188,6 +196,8 @@ public final class PieceRecord {
             .text("imageRights", piece -> piece.particulars().imageRights())
             .text("hanging", piece -> piece.particulars().hanging())
             .text("packing", piece -> piece.particulars().packing())
+            .text("packedSize", piece -> piece.particulars().packedSize())
+            .text("commodityCode", piece -> piece.particulars().commodityCode())
             .text("treatments", piece -> piece.particulars().treatments())
             .text("residues", piece -> piece.particulars().residues())
             .list(
@@ -244,6 +254,8 @@ public final class PieceRecord {
                             v.get("imageRights"),
                             v.get("hanging"),
                             v.get("packing"),
+                            v.get("packedSize"),
+                            v.get("commodityCode"),
                             v.get("treatments"),
                             v.get("residues"),
                             new LabelFacts(

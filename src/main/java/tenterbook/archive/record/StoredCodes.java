@@ -17,6 +17,9 @@ import tenterbook.piece.Status;
 import tenterbook.piece.TestStandard;
 import tenterbook.piece.agreement.AgreementKind;
 import tenterbook.piece.agreement.PaymentKind;
+import tenterbook.piece.cost.TaxWay;
+import tenterbook.piece.fair.CustomsPurpose;
+import tenterbook.piece.fair.FairKind;
 import tenterbook.piece.label.ComponentKind;
 import tenterbook.recipe.Fold;
 import tenterbook.recipe.StepKind;
@@ -77,6 +80,23 @@ public final class StoredCodes {
     public static final Codes<PaymentKind> PAYMENT_KIND = Codes.of("payment-kind", PaymentKind.class)
             .code(PaymentKind.PAID, "paid")
             .code(PaymentKind.REFUNDED, "refunded")
+            .complete();
+
+    public static final Codes<FairKind> FAIR_KIND = Codes.of("fair-kind", FairKind.class)
+            .code(FairKind.FAIR, "fair")
+            .code(FairKind.EXHIBITION, "exhibition")
+            .code(FairKind.MARKET, "market")
+            .complete();
+
+    public static final Codes<CustomsPurpose> CUSTOMS_PURPOSE = Codes.of("customs-purpose", CustomsPurpose.class)
+            .code(CustomsPurpose.SALE, "sale")
+            .code(CustomsPurpose.TEMPORARY, "temporary")
+            .complete();
+
+    public static final Codes<TaxWay> TAX_WAY = Codes.of("tax-way", TaxWay.class)
+            .code(TaxWay.INCLUDED, "included")
+            .code(TaxWay.ADDED, "added")
+            .code(TaxWay.NONE, "none")
             .complete();
 
     public static final Codes<Evidence> EVIDENCE = Codes.of("evidence", Evidence.class)

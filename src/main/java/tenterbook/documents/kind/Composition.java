@@ -20,6 +20,9 @@ import tenterbook.words.Written;
 public final class Composition {
     private Composition() {}
 
+    /** The day of a document, and the same as it is printed. */
+    record Today(LocalDate day, String written) {}
+
     /**
      * @param today the day they are made, printed as their date
      * @throws IllegalArgumentException where no piece is named
@@ -33,7 +36,7 @@ public final class Composition {
         List<DocumentFacts> subject =
                 pieces.stream().map(piece -> DocumentFacts.of(archive, piece)).toList();
         if (!request.kind().each()) {
-            return List.of(all(archive, subject, pieces, request, date));
+            return List.of(all(archive, subject, pieces, request, new Today(today, date)));
         }
         List<DocumentDraft> composed = new ArrayList<>();
         for (DocumentFacts each : subject) {
@@ -61,12 +64,12 @@ public final class Composition {
             List<DocumentFacts> subject,
             List<Saved<Piece>> pieces,
             DocumentSettings request,
-            String today) {
+            Today today) {
         return switch (request.kind()) {
             case LOAN_SCHEDULE, CONSIGNMENT_SCHEDULE -> {
                 AgreedTerms agreed = AgreedTerms.of(archive, subject, request);
                 yield new DocumentDraft(
-                        Schedule.of(subject, agreed, request, today),
+                        Schedule.of(subject, agreed, request, today.written()),
                         pieces,
                         request,
                         DocumentOrigin.NONE,
@@ -74,8 +77,41 @@ public final class Composition {
             }
             case INSURANCE_LIST ->
                 new DocumentDraft(
-                        InsuranceList.of(subject, request, today), pieces, request, DocumentOrigin.NONE, List.of());
+                        InsuranceList.of(subject, request, today.written()),
+                        pieces,
+                        request,
+                        DocumentOrigin.NONE,
+                        List.of());
+            case PRICE_LIST, PACKING_LIST, CUSTOMS_LIST, FAIR_CHECKLIST ->
+                goods(archive, subject, pieces, request, today);
             default -> throw new IllegalStateException("No words for " + request.kind());
         };
+    }
+
+    private static DocumentDraft goods(
+            Archive archive,
+            List<DocumentFacts> subject,
+            List<Saved<Piece>> pieces,
+            DocumentSettings request,
+            Today today) {
+        Occasion occasion = Occasion.of(archive, request);
+        DocumentText text;
+        List<Written> lacking = List.of();
+        switch (request.kind()) {
+            case PRICE_LIST -> {
+                text = PriceList.of(subject, occasion, request, today.written());
+                lacking = PriceList.lacking(subject, occasion);
+            }
+            case PACKING_LIST -> text = PackingList.of(subject, occasion, request, today.written());
+            case CUSTOMS_LIST -> {
+                text = CustomsList.of(subject, occasion, request, today.written());
+                lacking = CustomsList.lacking(subject, occasion);
+            }
+            default -> {
+                text = FairChecklist.of(archive, subject, occasion, request, today);
+                lacking = FairChecklist.lacking(occasion);
+            }
+        }
+        return new DocumentDraft(text, pieces, request, DocumentOrigin.NONE, lacking);
     }
 }

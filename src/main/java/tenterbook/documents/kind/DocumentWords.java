@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.documents.Block;
+import tenterbook.documents.DocumentSettings;
+import tenterbook.documents.DocumentText;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
 import tenterbook.piece.Piece;
@@ -79,6 +81,22 @@ final class DocumentWords {
 
     static String joined(String between, String... texts) {
         return Stream.of(texts).filter(text -> text != null && !text.isBlank()).collect(Collectors.joining(between));
+    }
+
+    /** One document of all these pieces. */
+    static DocumentText list(List<DocumentFacts> subject, DocumentSettings request, List<Block> blocks) {
+        return new DocumentText(
+                request.kind().code(),
+                request.kind().template(),
+                request.kind().toString(),
+                subject.size() == 1 ? subject.get(0).running() : pieces(subject.size()),
+                subject.get(0).house(),
+                List.of(new DocumentText.DocumentSection(null, blocks)));
+    }
+
+    /** As in '3 pieces'. */
+    static String pieces(int count) {
+        return Message.of("document.pieces", "count", count).inEnglish();
     }
 
     /** Paragraphs as typed, separated by line ends. */

@@ -39,15 +39,7 @@ final class InsuranceList {
         blocks.add(DocumentWords.note(DocumentWords.english("document.insurance.values")));
         DocumentWords.paragraphs(request.text()).forEach(blocks::add);
         blocks.add(new Block.Signatures(List.of(DocumentWords.english("document.insurance.sign"))));
-        return new DocumentText(
-                request.kind().code(),
-                request.kind().template(),
-                request.kind().toString(),
-                subject.size() == 1
-                        ? subject.get(0).running()
-                        : Message.of("document.pieces", "count", subject.size()).inEnglish(),
-                subject.get(0).house(),
-                List.of(new DocumentText.DocumentSection(null, blocks)));
+        return DocumentWords.list(subject, request, blocks);
     }
 
     private static Block.TableRow row(DocumentFacts each, DocumentSettings request) {

@@ -101,6 +101,11 @@ public final class HangTagStatus {
         return new HangTagStatus(archive, all);
     }
 
+    /** The status of one piece in one market, from its own papers. */
+    public static Standing of(Archive archive, PieceFacts facts, Market market) {
+        return ofFew(archive).standing(facts, market);
+    }
+
     /** The status in every market, in order. Colours are named only where a tag is compared, since that is slow. */
     public List<Standing> of(PieceFacts facts) {
         List<Standing> standings = new ArrayList<>();

@@ -5,6 +5,7 @@ import static tenterbook.piece.history.ActField.COMMISSION;
 import static tenterbook.piece.history.ActField.PARTY;
 import static tenterbook.piece.history.ActField.PLACE;
 import static tenterbook.piece.history.ActField.PRICE;
+import static tenterbook.piece.history.ActField.TAX;
 import static tenterbook.piece.history.ActField.UNTIL;
 
 import java.util.ArrayList;
@@ -23,7 +24,7 @@ import tenterbook.words.Worded;
 
 /** What a maker does with finished pieces, or finds out about them. Each writes one event and what follows from it. */
 public enum Act implements Worded {
-    SELL("sell", EventKind.SOLD, PARTY, PRICE, PLACE),
+    SELL("sell", EventKind.SOLD, PARTY, PRICE, TAX, PLACE),
     RESERVE("reserve", EventKind.RESERVED, PARTY, UNTIL),
     RELEASE("release", EventKind.RELEASED),
     LEND("lend", EventKind.LENT, PARTY, UNTIL, PLACE, PRICE, AGREEMENT),

@@ -8,6 +8,8 @@ public enum ActField {
     PLACE,
     /** One for each piece: paid, asked, or agreed as the value. */
     PRICE,
+    /** What tax was charged with the price. */
+    TAX,
     /** Share of the price that the seller keeps. */
     COMMISSION,
     /** Whether the agreement is written too. */

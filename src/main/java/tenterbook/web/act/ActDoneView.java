@@ -16,6 +16,8 @@ import tenterbook.measure.Money;
 import tenterbook.piece.Event;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
+import tenterbook.piece.cost.SaleTax;
+import tenterbook.piece.cost.TaxWay;
 import tenterbook.piece.history.Act;
 import tenterbook.web.Site;
 import tenterbook.web.found.ChosenPieces;
@@ -80,7 +82,7 @@ public record ActDoneView(
         };
     }
 
-    /** Of the last sale recorded for each piece. */
+    /** Of the last sale recorded for each piece; tax as recorded, and no total where a tax that was added has no amount. */
     private static String receipt(Site site, List<Piece> pieces, String name) {
         List<String> lines = new ArrayList<>();
         Map<Currency, BigDecimal> totals =
@@ -91,6 +93,8 @@ public record ActDoneView(
         lines.add(w("act.receipt.head", "place", site.archive().studio().place(), "day", day)
                 .strip());
         lines.add(name.isEmpty() ? w("act.receipt.body-nobody") : w("act.receipt.body", "name", name));
+        boolean added = false;
+        boolean open = false;
         for (Piece piece : pieces) {
             Event sale = sale(piece);
             Money price = sale == null ? null : sale.price();
@@ -98,11 +102,22 @@ public record ActDoneView(
                     price == null
                             ? w("act.receipt.line-unpriced", "number", piece.shown(), "title", piece.title())
                             : w("act.receipt.line", "number", piece.shown(), "title", piece.title(), "price", price));
+            SaleTax tax = sale == null ? SaleTax.UNRECORDED : sale.tax();
+            if (tax.recorded()) {
+                lines.add("    " + w(tax.words()));
+            }
+            added |= tax.way() == TaxWay.ADDED;
+            open |= tax.way() == TaxWay.ADDED && tax.amount() == null;
             if (price != null) {
                 totals.merge(price.currency(), price.amount(), BigDecimal::add);
             }
+            if (tax.way() == TaxWay.ADDED && tax.amount() != null) {
+                totals.merge(tax.amount().currency(), tax.amount().amount(), BigDecimal::add);
+            }
         }
-        if (pieces.size() > 1 && !totals.isEmpty()) {
+        if (open) {
+            lines.add(w("act.receipt.total-open"));
+        } else if ((pieces.size() > 1 || added) && !totals.isEmpty()) {
             lines.add(w(
                     "act.receipt.total",
                     "total",

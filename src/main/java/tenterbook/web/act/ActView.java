@@ -67,6 +67,11 @@ public record ActView(Act act, Form form, List<PieceRow> rows, List<Choices.Choi
                 .orElse(null);
     }
 
+    /** How tax is charged, by codes. */
+    public List<Choices.Choice> taxWays() {
+        return Choices.taxWays();
+    }
+
     /** Words of a label that differs from act to act, as in 'Buyer' or 'Borrower'. */
     public String label(String field) {
         return w("act." + field + "." + act);

@@ -29,7 +29,7 @@ public record ClampingCards(
                                 : w("clamping-form.card-layers", "layers", form.text("fold.layersCounted"))));
         lines.put("card-clamp", texts(form, "clamped", "pressure", "water"));
         lines.put("card-where", texts(form, "dyer", "place", "country"));
-        lines.put("card-notes", texts(form, "lesson", "notes"));
+        lines.put("card-notes", texts(form, "materials", "lesson", "notes"));
         form.rows("steps").forEach(step -> lines.put(card(step), step(step)));
         return lines;
     }

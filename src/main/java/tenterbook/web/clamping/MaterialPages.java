@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import tenterbook.archive.Kinds;
+import tenterbook.facts.LotStock;
 import tenterbook.material.Cloth;
 import tenterbook.material.Evidence;
 import tenterbook.material.FibreShare;
@@ -128,6 +129,9 @@ public final class MaterialPages {
                 new FactLine(w("material.supplier-and-lot"), FactLine.or((lot.supplier() + " " + lot.lot()).strip())));
         facts.add(new FactLine(w("material.bought-or-gathered"), w(lot.boughtOn())));
         facts.add(FactLine.of(w("material.how-much"), lot.bought()));
+        facts.add(new FactLine(
+                w("material.left"), w(LotStock.of(site.archive(), lot).words())));
+        facts.add(FactLine.of(w("material.warn-below"), lot.warnBelow()));
         facts.add(new FactLine(w("material.paid"), lot.price() == null ? FactLine.notRecorded() : w(lot.price())));
         facts.add(new FactLine(w("material.notes"), FactLine.or(lot.notes())));
         String search = switch (lot.role()) {

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.record.AgreementRecord;
 import tenterbook.archive.record.BoardPairRecord;
+import tenterbook.archive.record.FairRecord;
 import tenterbook.archive.record.MaterialRecords;
 import tenterbook.archive.record.StudioRecords;
 import tenterbook.board.BoardPair;
@@ -17,6 +18,7 @@ import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Studio;
 import tenterbook.piece.agreement.Agreement;
+import tenterbook.piece.fair.Fair;
 
 /** The form of every kind of record that people fill in. */
 public final class Forms {
@@ -35,6 +37,7 @@ public final class Forms {
                 people(),
                 examinations(),
                 agreements(),
+                fairs(),
                 studio(),
                 new LabelSheetForm());
     }
@@ -75,6 +78,10 @@ public final class Forms {
 
     public RecordForm<Agreement> agreements() {
         return new RecordForm<>(Kinds.AGREEMENT, AgreementRecord.AGREEMENT, Set.of(), currency);
+    }
+
+    public RecordForm<Fair> fairs() {
+        return new RecordForm<>(Kinds.FAIR, FairRecord.FAIR, Set.of(), currency);
     }
 
     public ClampingForm clampings() {

@@ -88,6 +88,7 @@ public final class PiecePages {
                 Map.entry("testKinds", Choices.words(CareTest.Kind.values())),
                 Map.entry("testStandards", Choices.words(TestStandard.values())),
                 Map.entry("specimens", Choices.words(Specimen.values())),
+                Map.entry("taxWays", Choices.taxWays()),
                 Map.entry("eventKinds", Choices.words(EventKind.values())),
                 Map.entry("parties", Choices.parties(site)),
                 Map.entry("clampings", Choices.clampings(site)),

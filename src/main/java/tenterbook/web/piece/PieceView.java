@@ -12,6 +12,7 @@ import tenterbook.archive.Papers;
 import tenterbook.facts.Cloths;
 import tenterbook.facts.Colours;
 import tenterbook.facts.Denial;
+import tenterbook.facts.MaterialShare;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.Whereabouts;
 import tenterbook.imaging.Photo;
@@ -44,6 +45,7 @@ import tenterbook.web.page.Words;
 import tenterbook.web.print.IssuedPaperView;
 import tenterbook.web.record.FactLine;
 import tenterbook.words.Joined;
+import tenterbook.words.Message;
 
 /**
  * A piece as its page shows it.
@@ -179,9 +181,10 @@ public record PieceView(
 
     /** What it cost and the prices that follow; empty where neither hours nor materials are recorded. */
     private static List<FactLine> costs(Site site, Piece piece) {
-        PieceCost cost = piece.particulars().cost();
+        MaterialShare share = MaterialShare.of(site.archive(), piece);
+        PieceCost cost = new PieceCost(piece.particulars().cost().hours(), share.amount());
         List<FactLine> lines = new ArrayList<>();
-        if (!cost.hours().recorded() && cost.materials() == null) {
+        if (!cost.hours().recorded() && cost.materials() == null && share.missing() == null) {
             return lines;
         }
         Pricing pricing = site.archive()
@@ -189,8 +192,11 @@ public record PieceView(
                 .map(studio -> studio.selling().pricing())
                 .orElse(Pricing.NONE);
         Costing costing = Costing.of(cost, pricing);
+        Message about = share.how() == null ? share.missing() : share.how();
         lines.add(new FactLine(
-                w("cost.materials"), cost.materials() == null ? FactLine.notRecorded() : w(cost.materials())));
+                w("cost.materials"),
+                cost.materials() == null ? FactLine.notRecorded() : w(cost.materials()),
+                about == null ? "" : w(about)));
         lines.add(FactLine.of(w("cost.hours"), cost.hours()));
         line(lines, "cost.work", costing.work());
         line(lines, "cost.cost", costing.cost());
@@ -262,6 +268,8 @@ public record PieceView(
         recorded(facts, "piece-form.image-rights", more.imageRights());
         recorded(facts, "piece-form.hanging", more.hanging());
         recorded(facts, "piece-form.packing", more.packing());
+        recorded(facts, "piece-form.packed-size", more.packedSize());
+        recorded(facts, "piece-form.commodity-code", more.commodityCode());
         recorded(facts, "piece-form.treatments", more.treatments());
         recorded(facts, "piece-form.residues", more.residues());
         return facts;

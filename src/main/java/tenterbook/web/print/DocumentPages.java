@@ -25,6 +25,7 @@ import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.agreement.AgreementKind;
+import tenterbook.piece.fair.Fair;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.found.ChosenPieces;
@@ -69,6 +70,7 @@ public final class DocumentPages {
      * @param shown code of what is shown, see {@link Preview}
      * @param parties names to choose from
      * @param agreements loans or consignments to choose from
+     * @param fairs to choose from; none where the document is for none
      * @param issued documents issued before for these pieces, newest first
      * @param typedNumbers for the field again, unknown numbers included
      */
@@ -86,6 +88,7 @@ public final class DocumentPages {
             String shown,
             List<String> parties,
             List<Choices.Choice> agreements,
+            List<Choices.Choice> fairs,
             List<IssuedPaper> issued,
             String typedNumbers) {
         /** Whether an unknown number was typed; nothing is issued until that is corrected. */
@@ -144,6 +147,7 @@ public final class DocumentPages {
                 Preview.of(settings, drafts.stream().limit(TRIED).toList()),
                 parties(),
                 agreements(settings.kind()),
+                fairs(settings.kind()),
                 before(pieces),
                 looked.unknown().isEmpty() ? numbers : looked.typed());
         Html.show(
@@ -188,13 +192,25 @@ public final class DocumentPages {
     }
 
     private List<Choices.Choice> agreements(DocumentKind kind) {
+        if (!kind.agreed() && !kind.goods()) {
+            return List.of();
+        }
         AgreementKind wanted = kind == DocumentKind.LOAN_SCHEDULE ? AgreementKind.LOAN : AgreementKind.CONSIGNMENT;
         return site.ledger().all(Kinds.AGREEMENT).stream()
                 .map(Saved::record)
-                .filter(each -> each.kind() == wanted)
+                .filter(each -> kind.goods() || each.kind() == wanted)
                 .sorted(Agreement.IN_TIME.reversed())
                 .map(each -> new Choices.Choice(each.id().value(), each.title()))
                 .toList();
+    }
+
+    private List<Choices.Choice> fairs(DocumentKind kind) {
+        return !kind.goods()
+                ? List.of()
+                : site.records(Kinds.FAIR).stream()
+                        .sorted(Fair.IN_TIME.reversed())
+                        .map(each -> new Choices.Choice(each.id().value(), each.title()))
+                        .toList();
     }
 
     /** The first page needs only the first piece, unless all are in one document. */

@@ -30,6 +30,8 @@ public final class DocumentParameters {
             "chosen",
             "find",
             "agreement",
+            "fair",
+            "purpose",
             Preview.SHOWN);
 
     private final Map<String, List<String>> parameters;
@@ -60,7 +62,8 @@ public final class DocumentParameters {
                         one("terms"),
                         one("agreement")),
                 new Disclosure(given("valued"), given("named"), given("buyers")),
-                one("text"));
+                one("text"),
+                new DocumentSettings.Shipment(one("fair"), one("purpose")));
     }
 
     /** Those that were given, for a link that goes on with {@code &}; begins with it where there are any. */

@@ -36,7 +36,7 @@ public record PiecePicker(
      * @param parameters of the page
      * @param pieces numbers of those the page is about, which a search may have chosen
      */
-    static PiecePicker of(Site site, Map<String, List<String>> parameters, List<String> pieces) {
+    public static PiecePicker of(Site site, Map<String, List<String>> parameters, List<String> pieces) {
         List<String> chosen = ChosenPieces.named(parameters).isEmpty() ? List.of() : pieces;
         String find = parameters.getOrDefault("find", List.of("")).get(0).strip();
         if (!pieces.isEmpty() && !parameters.containsKey("find")) {
@@ -57,7 +57,7 @@ public record PiecePicker(
     private static List<Map.Entry<String, String>> kept(
             Map<String, List<String>> parameters, List<String> chosen, List<PieceCard> cards) {
         List<Map.Entry<String, String>> kept = new ArrayList<>();
-        for (String name : List.of("kind", "market", "sheet")) {
+        for (String name : List.of("kind", "market", "sheet", "fair", "agreement")) {
             parameters.getOrDefault(name, List.of()).stream()
                     .limit(1)
                     .forEach(value -> kept.add(Map.entry(name, value)));

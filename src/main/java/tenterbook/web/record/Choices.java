@@ -10,6 +10,7 @@ import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
 import tenterbook.material.Lot;
 import tenterbook.measure.Unit;
+import tenterbook.piece.cost.TaxWay;
 import tenterbook.web.Site;
 import tenterbook.words.Worded;
 
@@ -33,6 +34,13 @@ public final class Choices {
                 .findFirst()
                 .map(Unit::symbol)
                 .orElse("");
+    }
+
+    /** How the tax of a sale is charged, by codes. */
+    public static List<Choice> taxWays() {
+        return Arrays.stream(TaxWay.values())
+                .map(way -> new Choice(way.code(), w(way)))
+                .toList();
     }
 
     public static List<Choice> boards(Site site) {

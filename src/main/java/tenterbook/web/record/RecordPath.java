@@ -12,6 +12,7 @@ import tenterbook.archive.record.AgreementRecord;
 import tenterbook.archive.record.BoardPairRecord;
 import tenterbook.archive.record.ClampingRecord;
 import tenterbook.archive.record.ExaminationRecord;
+import tenterbook.archive.record.FairRecord;
 import tenterbook.archive.record.MaterialRecords;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.archive.record.StudioRecords;
@@ -48,6 +49,7 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
             new RecordPath<>(Kinds.LOT, MaterialRecords.LOT, "/api/lots", "lot", Special.NONE),
             new RecordPath<>(Kinds.PARTY, StudioRecords.PARTY, "/api/people", "party", Special.NONE),
             new RecordPath<>(Kinds.AGREEMENT, AgreementRecord.AGREEMENT, "/api/agreements", "agreement", Special.NONE),
+            new RecordPath<>(Kinds.FAIR, FairRecord.FAIR, "/api/fairs", "fair", Special.NONE),
             new RecordPath<>(
                     Kinds.EXAMINATION,
                     ExaminationRecord.EXAMINATION,
@@ -111,6 +113,8 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
             scheme = Kinds.CLAMPING_NUMBERS;
         } else if (kind.equals(Kinds.AGREEMENT)) {
             scheme = Kinds.AGREEMENT_NUMBERS;
+        } else if (kind.equals(Kinds.FAIR)) {
+            scheme = Kinds.FAIR_NUMBERS;
         } else {
             return "";
         }

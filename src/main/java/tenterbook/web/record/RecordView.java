@@ -51,6 +51,7 @@ public record RecordView(
             case "clamping" -> "/clampings/" + key.id();
             case "piece" -> "/pieces/" + key.id();
             case "agreement" -> "/agreements/" + key.id();
+            case "fair" -> "/fairs/" + key.id();
             case "examination" -> "/examinations/" + key.id();
             case "studio" -> "/studio";
             default -> "/history/" + key.kind() + "/" + key.id();

@@ -17,6 +17,7 @@ import tenterbook.web.condition.ConditionReportPages;
 import tenterbook.web.condition.ExaminationPages;
 import tenterbook.web.exchange.ImportPages;
 import tenterbook.web.exchange.SheetDownloads;
+import tenterbook.web.fair.FairPages;
 import tenterbook.web.found.ComparePages;
 import tenterbook.web.found.FoundFile;
 import tenterbook.web.page.LanguageChoice;
@@ -101,6 +102,7 @@ final class Pages {
         new MaterialPages(site).routes(routes);
         new PeoplePages(site).routes(routes);
         new AgreementPages(site).routes(routes);
+        new FairPages(site).routes(routes);
         new TodayPages(site).routes(routes);
         new ActPages(site).routes(routes);
         new ActApi(site).routes(routes);

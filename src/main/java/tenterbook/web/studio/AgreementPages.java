@@ -8,7 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
+import tenterbook.documents.DocumentKind;
 import tenterbook.facts.Away;
 import tenterbook.facts.Settlement;
 import tenterbook.ledger.Saved;
@@ -68,7 +70,21 @@ public final class AgreementPages {
      *
      * @param end a sentence about its end; empty where there is nothing to be done about it
      */
-    public record StandingView(String end, boolean overdue, List<Payment> payments, Settlement settlement) {}
+    public record StandingView(
+            String end, boolean overdue, List<Payment> payments, Settlement settlement, List<PaperLink> papers) {}
+
+    /** A list of the agreement's pieces that may be printed. */
+    public record PaperLink(String label, String address) {}
+
+    private static List<PaperLink> lists(Agreement agreement) {
+        String pieces =
+                agreement.pieces().stream().map(each -> each.piece().value()).collect(Collectors.joining(","));
+        return Stream.of(DocumentKind.PRICE_LIST, DocumentKind.PACKING_LIST, DocumentKind.CUSTOMS_LIST)
+                .map(kind -> new PaperLink(
+                        w(kind),
+                        "/documents?kind=" + kind.code() + "&agreement=" + agreement.id() + "&pieces=" + pieces))
+                .toList();
+    }
 
     private StandingView standing(Agreement agreement) {
         List<Piece> pieces = site.archive().piecesOf(agreement);
@@ -86,7 +102,7 @@ public final class AgreementPages {
                     "pieces",
                     away.size());
         }
-        return new StandingView(end, overdue, agreement.payments(), Settlement.of(agreement, pieces));
+        return new StandingView(end, overdue, agreement.payments(), Settlement.of(agreement, pieces), lists(agreement));
     }
 
     private String next() {

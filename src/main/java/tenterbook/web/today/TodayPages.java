@@ -17,14 +17,17 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Kinds;
 import tenterbook.exchange.backup.BackupNote;
 import tenterbook.facts.Away;
+import tenterbook.facts.LotStock;
 import tenterbook.facts.Settlement;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.agreement.Agreement;
 import tenterbook.piece.agreement.AgreementKind;
+import tenterbook.piece.fair.Fair;
 import tenterbook.search.query.Lacking;
 import tenterbook.web.Site;
+import tenterbook.web.fair.FairStanding;
 import tenterbook.web.page.Html;
 
 /** What is due, overdue, owed, and not finished yet. */
@@ -58,6 +61,8 @@ public final class TodayPages {
     /**
      * @param ending soon
      * @param undated away without a day of return
+     * @param fair the fair that comes next or goes on; null where none is recorded
+     * @param lots that run low, or of which that cannot be known, among those with a limit
      */
     public record TodayView(
             LocalDate today,
@@ -66,9 +71,17 @@ public final class TodayPages {
             int undated,
             List<OwedLine> owed,
             List<OpenLine> open,
+            @Nullable FairStanding fair,
+            List<LotStock> lots,
             String backup) {
         public boolean nothing() {
-            return overdue.isEmpty() && ending.isEmpty() && owed.isEmpty() && open.isEmpty() && backup.isEmpty();
+            return overdue.isEmpty()
+                    && ending.isEmpty()
+                    && owed.isEmpty()
+                    && open.isEmpty()
+                    && fair == null
+                    && lots.isEmpty()
+                    && backup.isEmpty();
         }
     }
 
@@ -86,6 +99,8 @@ public final class TodayPages {
                 (int) away.stream().filter(line -> line.away().end() == null).count(),
                 owed(),
                 open(),
+                fair(),
+                lots(),
                 backup());
     }
 
@@ -101,6 +116,23 @@ public final class TodayPages {
         return note.lastGood()
                 .map(at -> w("backup.old", "days", Duration.between(at, now).toDays()))
                 .orElseGet(() -> w("backup.never"));
+    }
+
+    private List<LotStock> lots() {
+        return site.records(Kinds.LOT).stream()
+                .filter(lot -> lot.warnBelow().recorded())
+                .map(lot -> LotStock.of(site.archive(), lot))
+                .filter(stock -> stock.low() || !stock.known())
+                .toList();
+    }
+
+    /** That which begins first of those that are not over; one without a day is no next one. */
+    private @Nullable FairStanding fair() {
+        return site.records(Kinds.FAIR).stream()
+                .filter(fair -> fair.firstDay() != null && !fair.over(site.today()))
+                .min(Fair.IN_TIME)
+                .map(fair -> FairStanding.of(site, fair))
+                .orElse(null);
     }
 
     private static boolean soon(@Nullable LocalDate end, LocalDate today) {
@@ -203,6 +235,11 @@ public final class TodayPages {
                                         kind,
                                         "party",
                                         line.party()));
+            }
+        }
+        for (Fair fair : site.records(Kinds.FAIR)) {
+            if (fair.firstDay() != null) {
+                calendar.add(fair.id() + "-begins", fair.firstDay(), w("today.fair-begins", "fair", fair.title()));
             }
         }
         ctx.contentType("text/calendar; charset=utf-8");

@@ -52,6 +52,8 @@ final class SampleStudioDocuments implements AutoCloseable {
     static String[] numbers(DocumentKind kind) {
         return switch (kind) {
             case LOAN_SCHEDULE -> new String[] {"V24-013", "V24-004", "V24-018"};
+            case PRICE_LIST, PACKING_LIST, CUSTOMS_LIST, FAIR_CHECKLIST ->
+                new String[] {"V24-002", "V24-010", "V24-012"};
             case CONSIGNMENT_SCHEDULE -> new String[] {"V24-003", "V24-010"};
             case INSURANCE_LIST ->
                 new String[] {
