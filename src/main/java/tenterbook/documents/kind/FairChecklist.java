@@ -60,11 +60,7 @@ final class FairChecklist {
                 subject.stream()
                         .map(each -> new Block.TableRow(
                                 each.photo().orElse(null),
-                                List.of(
-                                        each.shown() + "  " + each.title(),
-                                        needs(archive, each, fair, today),
-                                        "",
-                                        "")))
+                                List.of(each.shown() + "  " + each.title(), needs(archive, each, fair, today), "", "")))
                         .toList()));
         blocks.addAll(DocumentWords.paragraphs(request.text()));
         return DocumentWords.list(subject, request, blocks);
