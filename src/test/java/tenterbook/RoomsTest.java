@@ -178,6 +178,38 @@ class RoomsTest {
                 .check(CLASSES);
     }
 
+    /**
+     * What a stranger's file or request could turn against the computer: starting programs, building Java objects from bytes, running
+     * scripts, asking other servers. Backups and bags are files; nothing here needs any of it.
+     */
+    private static final DescribedPredicate<JavaClass> DANGEROUS = resideInAnyPackage(
+                    "javax.script..", "java.net.http..", "javax.naming..", "java.rmi..")
+            .or(DescribedPredicate.describe(
+                    "types that start programs, read Java objects or call other computers",
+                    (JavaClass type) -> Set.of(
+                                    "java.lang.ProcessBuilder",
+                                    "java.lang.Process",
+                                    "java.io.ObjectInputStream",
+                                    "java.net.Socket",
+                                    "java.net.URLConnection",
+                                    "java.net.HttpURLConnection",
+                                    "java.net.URLClassLoader")
+                            .contains(type.getName())));
+
+    @Test
+    void nothingStartsProgramsReadsJavaObjectsOrAsksOtherComputers() {
+        noClasses().should().dependOnClassesThat(DANGEROUS).check(CLASSES);
+        noClasses()
+                .should()
+                .callMethodWhere(DescribedPredicate.describe(
+                        "Runtime.exec or URL.openStream",
+                        call -> call.getName().equals("exec")
+                                        && call.getTargetOwner().isEquivalentTo(Runtime.class)
+                                || call.getName().startsWith("open")
+                                        && call.getTargetOwner().isEquivalentTo(java.net.URL.class)))
+                .check(CLASSES);
+    }
+
     @Test
     void theRulesCanFail() {
         // The ledger truly does what a domain room may not, and truly knows `measure`; were it judged as one, it fails.

@@ -9,6 +9,7 @@ import java.net.NetworkInterface;
 import java.net.Socket;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -133,11 +134,18 @@ class GuardTest extends Scenario {
                     .contains("script-src 'self'")
                     .doesNotContain("unsafe");
             assertThat(answer.header("X-Content-Type-Options")).as(path).isEqualTo("nosniff");
+            assertThat(answer.header("Access-Control-Allow-Origin")).as(path).isEmpty();
+            String type = answer.header("Content-Type").toLowerCase(Locale.ROOT).replace(" ", "");
+            assertThat(type).as(path).isNotEmpty();
+            if (type.startsWith("text/") || type.contains("xml")) {
+                assertThat(type).as(path).endsWith(";charset=utf-8");
+            }
         }
         Answer refused = client.get("/", "Host", "evil.example");
         assertThat(refused.header("Content-Security-Policy")).contains("default-src 'none'");
         Answer moved = client.post("/pieces", "number", "V24-002");
         assertThat(moved.header("X-Content-Type-Options")).isEqualTo("nosniff");
+        assertThat(moved.header("Set-Cookie")).contains("said=", "HttpOnly", "SameSite=Lax");
     }
 
     @Test

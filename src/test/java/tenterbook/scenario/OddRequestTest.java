@@ -63,6 +63,7 @@ class OddRequestTest extends Scenario {
     @Test
     void everyPageAnswersToOddNamesAndParameters() throws IOException {
         Map<String, Answer> answers = new LinkedHashMap<>();
+        long before = wiring.archive().ledger().lastSequence();
         for (String route : routes("GET")) {
             for (String name : List.of(
                     "V24-001",
@@ -97,6 +98,9 @@ class OddRequestTest extends Scenario {
             }
         }
         assertSound(answers);
+        assertThat(wiring.archive().ledger().lastSequence())
+                .as("looking writes nothing")
+                .isEqualTo(before);
     }
 
     @Test

@@ -1,6 +1,8 @@
 package tenterbook.web.page;
 
 import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.SameSite;
 import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -11,7 +13,8 @@ public final class FlashMessage {
 
     /** Redirects to {@code path}, given unescaped, where {@code sentence} is shown. */
     public static void andGo(Context ctx, String sentence, String path) {
-        ctx.cookie("said", URLEncoder.encode(sentence, StandardCharsets.UTF_8), 60);
+        String value = URLEncoder.encode(sentence, StandardCharsets.UTF_8);
+        ctx.cookie(new Cookie("said", value, "/", 60, false, true, null, SameSite.LAX));
         ctx.redirect(ascii(path), io.javalin.http.HttpStatus.SEE_OTHER);
     }
 

@@ -65,7 +65,7 @@ public final class WherePages {
         ColourChoice asked = PieceQuery.of(ctx.queryParamMap()).colours();
         SeenCloth seen = site.archive().cloths().known(List.of(photo)).get(digest);
         boolean known = seen.outline().edge() != Edge.NOT_YET;
-        ctx.contentType("image/svg+xml");
+        ctx.contentType("image/svg+xml; charset=utf-8");
         ctx.header("Cache-Control", known ? "private, max-age=600" : "no-store");
         String key = digest + " " + asked + " " + seen.hashCode() + " "
                 + measuring.correction(digest).hashCode();

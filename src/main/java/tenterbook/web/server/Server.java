@@ -5,6 +5,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.staticfiles.Location;
+import io.javalin.http.staticfiles.StaticFileConfig;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.util.List;
@@ -89,9 +90,16 @@ public final class Server implements AutoCloseable {
                 files.directory = "/web/" + folder;
                 files.location = Location.CLASSPATH;
                 files.headers = Map.of("Cache-Control", "no-cache", "X-Content-Type-Options", "nosniff");
+                textIsUtf8(files);
             });
         }
-        config.staticFiles.enableWebjars();
+        config.staticFiles.add(files -> {
+            files.hostedPath = "/webjars";
+            files.directory = "META-INF/resources/webjars";
+            files.location = Location.CLASSPATH;
+            files.headers = Map.of("Cache-Control", "max-age=31622400");
+            textIsUtf8(files);
+        });
         RoutesConfig routes = config.routes;
         routes.before(ctx -> Words.writeFor(() -> site.archive().conventions().in(LanguageChoice.of(ctx))));
         routes.before(Guard::check);
@@ -104,6 +112,13 @@ public final class Server implements AutoCloseable {
         config.events.serverStopping(recognitions::close);
         Pages.routes(routes, site, recognitions);
         new Failures(site).routes(routes);
+    }
+
+    /** Texts are sent with their encoding, which a browser would otherwise take from the page that names them. */
+    private static void textIsUtf8(StaticFileConfig files) {
+        files.mimeTypes.add("text/css; charset=utf-8", "css");
+        files.mimeTypes.add("text/javascript; charset=utf-8", "js");
+        files.mimeTypes.add("text/plain; charset=utf-8", "txt");
     }
 
     @Override

@@ -1,8 +1,12 @@
 package tenterbook.imaging.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.SocketTimeoutException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -74,6 +78,22 @@ class PhotoFactsTest {
                 + "xmlns:exif='http://ns.adobe.com/exif/1.0/' exif:GPSLatitude='38,30.25N'/></rdf:RDF></x:xmpmeta>";
         byte[] jpeg = ExifBytes.withSegment(Corners.jpeg(64, 32), 0xe1, xmp.getBytes(StandardCharsets.ISO_8859_1));
         assertThat(facts(jpeg).hasGps()).isTrue();
+    }
+
+    /** XMP is XML and may name another file to be read in (XXE): nobody is asked for it, and the rest of the facts is read. */
+    @Test
+    void whatAnEntityInXmpNamesIsNotFetched() throws IOException {
+        try (ServerSocket elsewhere = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
+            elsewhere.setSoTimeout(50);
+            String away = "http://127.0.0.1:" + elsewhere.getLocalPort() + "/x";
+            String xmp = "http://ns.adobe.com/xap/1.0/\0<!DOCTYPE x [<!ENTITY e SYSTEM '" + away
+                    + "'><!ENTITY % p SYSTEM '" + away + "'> %p;]><x:xmpmeta xmlns:x='adobe:ns:meta/'><rdf:RDF "
+                    + "xmlns:rdf='http://www.w3.org/1999/02/22-rdf-syntax-ns#'><rdf:Description rdf:about=''>&e;"
+                    + "</rdf:Description></rdf:RDF></x:xmpmeta>";
+            byte[] jpeg = ExifBytes.withSegment(Corners.jpeg(64, 32), 0xe1, xmp.getBytes(StandardCharsets.ISO_8859_1));
+            assertThat(facts(jpeg).width()).isEqualTo(64);
+            assertThatThrownBy(elsewhere::accept).isInstanceOf(SocketTimeoutException.class);
+        }
     }
 
     @Test

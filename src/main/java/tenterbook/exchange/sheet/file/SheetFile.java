@@ -6,7 +6,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
-import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
@@ -57,11 +56,8 @@ public final class SheetFile {
 
     private static Form zipped(Path file) throws IOException {
         try (ZipFile zip = new ZipFile(file.toFile())) {
+            UnpackedSize.check(zip, MOST_SHARED);
             if (zip.getEntry("xl/workbook.xml") != null) {
-                ZipEntry shared = zip.getEntry("xl/sharedStrings.xml");
-                if (shared != null && shared.getSize() > MOST_SHARED) {
-                    throw Refusal.of("import.too-large", "most", MOST_SHARED >> 20);
-                }
                 return Form.XLSX;
             }
             if (zip.getEntry("content.xml") != null) {

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.SocketTimeoutException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -111,11 +114,10 @@ class SheetFileTest {
             <row r="4"><c r="A4"><v>7</v></c></row>
             </sheetData></worksheet>""";
 
-    @Test
-    void ofAFormulaTheStoredValueIsReadAndNumbersAsTheirFormatShowsThem() throws IOException {
+    private Path xlsx(String sheet) throws IOException {
         String main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
         String rel = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-        Path file = zip(
+        return zip(
                 "[Content_Types].xml",
                 TYPES,
                 "xl/workbook.xml",
@@ -128,7 +130,12 @@ class SheetFileTest {
                 "<styleSheet xmlns=\"%s\"><numFmts count=\"1\"><numFmt numFmtId=\"170\" formatCode=\"#,##0.00 [$€-816]\"/></numFmts><cellXfs count=\"4\"><xf numFmtId=\"0\"/><xf numFmtId=\"14\"/><xf numFmtId=\"9\"/><xf numFmtId=\"170\"/></cellXfs></styleSheet>"
                         .formatted(main),
                 "xl/worksheets/sheet1.xml",
-                CELLS);
+                sheet);
+    }
+
+    @Test
+    void ofAFormulaTheStoredValueIsReadAndNumbersAsTheirFormatShowsThem() throws IOException {
+        Path file = xlsx(CELLS);
         List<SheetRow> rows = new ArrayList<>();
         SheetFile.of(file).rows(List.of(), rows::add);
         assertThat(rows.get(0).cells())
@@ -172,6 +179,53 @@ class SheetFileTest {
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("100000 rows");
         assertThat(rows[0]).isEqualTo(100_000);
+    }
+
+    /** A file that asks for another, on this computer or elsewhere (XXE): nothing of it is read, and nobody is asked. */
+    @Test
+    void whatAnEntityNamesIsNeitherReadNorFetched() throws IOException {
+        Path secret = Files.writeString(folder.resolve("secret"), "SECRET");
+        try (ServerSocket elsewhere = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
+            elsewhere.setSoTimeout(50);
+            String away = "http://127.0.0.1:" + elsewhere.getLocalPort() + "/x";
+            for (String address : List.of(secret.toUri().toString(), away)) {
+                String head = "<!DOCTYPE a [<!ENTITY e SYSTEM \"%s\"><!ENTITY %% p SYSTEM \"%s\"> %%p;]>"
+                        .formatted(address, address);
+                String cell = "<table:table table:name=\"x\"><table:table-row><table:table-cell><text:p>V1&e;</text:p>"
+                        + "</table:table-cell></table:table-row></table:table>";
+                assertThat(cells(zip("content.xml", head + ods(cell)))).doesNotContain("SECRET");
+                String sheet = CELLS.substring(CELLS.indexOf('>') + 1).replace("=cmd", "&e;");
+                assertThat(cells(xlsx(head + sheet))).doesNotContain("SECRET");
+            }
+            assertThatThrownBy(elsewhere::accept).isInstanceOf(SocketTimeoutException.class);
+        }
+    }
+
+    /** All there is to read, or the refusal. */
+    private String cells(Path file) {
+        try {
+            return read(file).toString();
+        } catch (Refusal e) {
+            return e.getMessage();
+        }
+    }
+
+    @Test
+    void whatUnpacksToFarMoreThanASheetDoesIsRefusedBeforeItIsRead() throws IOException {
+        Path file = folder.resolve("bomb");
+        byte[] spaces = " ".repeat(1 << 20).getBytes(StandardCharsets.US_ASCII);
+        try (OutputStream out = Files.newOutputStream(file);
+                ZipOutputStream zip = new ZipOutputStream(out)) {
+            zip.setLevel(1);
+            zip.putNextEntry(new ZipEntry("content.xml"));
+            for (int i = 0; i <= UnpackedSize.FREE >> 20; i++) {
+                zip.write(spaces);
+            }
+            zip.closeEntry();
+        }
+        assertThatThrownBy(() -> SheetFile.of(file))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("far more than a sheet does");
     }
 
     @Test
