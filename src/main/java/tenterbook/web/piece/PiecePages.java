@@ -97,9 +97,7 @@ public final class PiecePages {
         return site.archive()
                 .studio()
                 .numbers()
-                .next(
-                        start -> site.ledger().idsEverUsed(Kinds.PIECE, start),
-                        site.today().getYear());
+                .next(start -> site.ledger().idsEverUsed(Kinds.PIECE, start), site.year());
     }
 
     private Form start() {
@@ -122,6 +120,9 @@ public final class PiecePages {
     private void record(Context ctx) {
         Form form = Form.of(FormEncoding.fields(ctx));
         takeFiles(ctx, form);
+        if (quick.clockDoubted(ctx, "", form)) {
+            return;
+        }
         String from = form.text("dyeing");
         if (from.startsWith("same ")) {
             form.row("made", 0).put("clamping", from.substring(5));
@@ -210,7 +211,7 @@ public final class PiecePages {
                     ? new Clamping(
                             id,
                             "",
-                            PartialDate.of(site.today()),
+                            PartialDate.of(site.certainToday()),
                             null,
                             null,
                             null,

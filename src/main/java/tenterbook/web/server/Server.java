@@ -95,6 +95,9 @@ public final class Server implements AutoCloseable {
         RoutesConfig routes = config.routes;
         routes.before(ctx -> Words.writeFor(() -> site.archive().conventions().in(LanguageChoice.of(ctx))));
         routes.before(Guard::check);
+        if (site.readOnly()) {
+            routes.before(ReadOnlyRoutes::check);
+        }
         routes.before(ctx -> {
             if (Guard.changing(ctx)) {
                 FormEncoding.check(ctx);
