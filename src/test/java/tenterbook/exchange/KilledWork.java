@@ -58,6 +58,8 @@ final class KilledWork {
         }
     }
 
+    private static final Clock CLOCK = Clock.systemUTC();
+
     private final Path from;
     private final Path to;
     private final Path acknowledged;
@@ -128,15 +130,15 @@ final class KilledWork {
     private void run(Kind kind, Progress progress) throws IOException {
         done("ready");
         switch (kind) {
-            case RESTORE -> new Restore(Demo.CLOCK).restore(from, to, progress);
-            case RESCUE -> Rescue.run(from, to, Demo.CLOCK, progress);
+            case RESTORE -> new Restore(CLOCK).restore(from, to, progress);
+            case RESCUE -> Rescue.run(from, to, CLOCK, progress);
             case PACK -> {
-                try (Archive archive = Archive.open(from, Demo.CLOCK)) {
-                    new Pack(Demo.CLOCK).pack(archive, to, progress);
+                try (Archive archive = Archive.open(from, CLOCK)) {
+                    new Pack(CLOCK).pack(archive, to, progress);
                 }
             }
             default -> {
-                try (Archive archive = Archive.open(from, Clock.systemUTC())) {
+                try (Archive archive = Archive.open(from, CLOCK)) {
                     endlessly(kind, archive);
                 }
             }
