@@ -26,6 +26,7 @@ import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.LastWritten;
 import tenterbook.ledger.file.LedgerClock;
 import tenterbook.ledger.file.LedgerFile;
+import tenterbook.ledger.file.OlderLedgers;
 import tenterbook.ledger.file.ReadOnlyArchive;
 import tenterbook.ledger.revision.EarlierPart;
 import tenterbook.ledger.revision.Erasure;
@@ -81,6 +82,9 @@ public final class Ledger implements AutoCloseable {
         if (!LedgerFile.in(folder.ledger().getParent()).begun() && folder.readOnly()) {
             throw new ArchiveProblem(
                     Message.of("ledger.none-to-look-at", "folder", folder.root().toAbsolutePath()));
+        }
+        if (!folder.readOnly()) {
+            OlderLedgers.keep(folder, clock);
         }
         Database database = new Database(folder.ledger());
         LastWritten written = LastWritten.of(folder, hashes(database));
@@ -181,6 +185,7 @@ public final class Ledger implements AutoCloseable {
     /** What follows an erasure; may be repeated. */
     private int forget() {
         database.forget();
+        OlderLedgers.delete(folder);
         int deleted = database.read(files::deleteUnnamed);
         database.forgotten();
         return deleted;

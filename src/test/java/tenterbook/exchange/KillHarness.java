@@ -91,13 +91,14 @@ public final class KillHarness {
                     acknowledged.getOrDefault(kind, 0),
                     named.getOrDefault(kind, 0));
         }
-        System.out.println("all "
-                + kills.values().stream().mapToInt(count -> count).sum());
+        System.out.println(
+                "all " + kills.values().stream().mapToInt(count -> count).sum());
     }
 
     /** A new archive, its bag, a folder for its backups, and enough pieces to sell. */
     private void begin() throws IOException {
-        Path here = Files.createDirectory(around.resolve("a" + kills.values().stream().mapToInt(n -> n).sum()));
+        Path here = Files.createDirectory(
+                around.resolve("a" + kills.values().stream().mapToInt(n -> n).sum()));
         studio = here.resolve("studio");
         bag = here.resolve("bag");
         disk = Files.createDirectory(here.resolve("disk"));
@@ -169,7 +170,8 @@ public final class KillHarness {
         Process child = KilledWork.start(kind, from, target, said, 0);
         // Most are killed while they work, some while they open the archive.
         int lines = kind.endless() && random.nextInt(4) > 0 ? 2 : 1;
-        while (child.isAlive() && (!Files.exists(said) || Files.readAllLines(said).size() < lines)) {
+        while (child.isAlive()
+                && (!Files.exists(said) || Files.readAllLines(said).size() < lines)) {
             Thread.sleep(2);
         }
         long began = System.nanoTime();
@@ -212,7 +214,9 @@ public final class KillHarness {
             }
         } else if (!kind.endless()) {
             boolean done = promises.remove("whole");
-            assertThat(!done || Files.exists(target)).as("acknowledged %s", kind).isTrue();
+            assertThat(!done || Files.exists(target))
+                    .as("acknowledged %s", kind)
+                    .isTrue();
             if (Files.exists(target)) {
                 whole(kind, target);
             }
@@ -254,9 +258,10 @@ public final class KillHarness {
 
     private static void promised(Archive archive, String[] words) throws IOException {
         switch (words[0]) {
-            case "board" -> assertThat(archive.ledger().history(Kinds.BOARD_PAIR.key(words[1])))
-                    .as("acknowledged board %s %s", words[1], words[2])
-                    .hasSizeGreaterThanOrEqualTo(words[2].equals("first") ? 1 : 2);
+            case "board" ->
+                assertThat(archive.ledger().history(Kinds.BOARD_PAIR.key(words[1])))
+                        .as("acknowledged board %s %s", words[1], words[2])
+                        .hasSizeGreaterThanOrEqualTo(words[2].equals("first") ? 1 : 2);
             case "sold" -> {
                 assertThat(archive.piece(words[1]).orElseThrow().events())
                         .extracting(Event::kind)
@@ -268,8 +273,9 @@ public final class KillHarness {
                 assertThat(new Originals(archive.folder()).verify(new Digest(words[1])))
                         .isEqualTo(HashedFiles.Check.GOOD);
             }
-            case "import" -> assertThat(archive.ledger().idsEverUsed(Kinds.PIECE, words[1] + "-"))
-                    .hasSize(KilledWork.ROWS);
+            case "import" ->
+                assertThat(archive.ledger().idsEverUsed(Kinds.PIECE, words[1] + "-"))
+                        .hasSize(KilledWork.ROWS);
             default -> assertThat(words[0]).isIn("ready", "backup", "whole");
         }
     }

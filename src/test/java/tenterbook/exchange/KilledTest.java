@@ -45,7 +45,8 @@ class KilledTest {
     private void killed(Kind work, Path from, int signs, Whole whole) throws Exception {
         Path to = around.resolve("target-" + work);
         long millis = 0;
-        for (int point : POINTS.stream().map(share -> Math.max(1, share * signs / 100)).toList()) {
+        for (int point :
+                POINTS.stream().map(share -> Math.max(1, share * signs / 100)).toList()) {
             long began = System.nanoTime();
             Process child = start(work, from, to, point);
             assertThat(child.waitFor(120, TimeUnit.SECONDS)).isTrue();

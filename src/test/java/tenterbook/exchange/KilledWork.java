@@ -22,6 +22,7 @@ import tenterbook.archive.arrival.PhotoRegistration;
 import tenterbook.exchange.backup.Backup;
 import tenterbook.exchange.rescue.Rescue;
 import tenterbook.exchange.sheet.ColumnProposal;
+import tenterbook.exchange.sheet.ImportChoices;
 import tenterbook.exchange.sheet.SheetHead;
 import tenterbook.exchange.sheet.SheetImport;
 import tenterbook.exchange.sheet.SheetKind;
@@ -180,8 +181,7 @@ final class KilledWork {
     private void upload(Archive archive, int i) throws IOException {
         Originals originals = new Originals(archive.folder());
         PhotoRegistration photos = new PhotoRegistration(
-                archive,
-                new PhotoIntake(originals, new Previews(archive.folder(), originals), archive.cloths()));
+                archive, new PhotoIntake(originals, new Previews(archive.folder(), originals), archive.cloths()));
         Random random = new Random();
         BufferedImage image = new BufferedImage(90, 60, BufferedImage.TYPE_INT_RGB);
         image.createGraphics().drawString(name + i, random.nextInt(20), 30);
@@ -189,7 +189,9 @@ final class KilledWork {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         ImageIO.write(image, "jpeg", bytes);
         done("photo "
-                + photos.take(new ByteArrayInputStream(bytes.toByteArray()), "a.jpg").digest().hex());
+                + photos.take(new ByteArrayInputStream(bytes.toByteArray()), "a.jpg")
+                        .digest()
+                        .hex());
     }
 
     /** Pieces whose numbers begin with {@code start} and a hyphen. */
@@ -198,7 +200,12 @@ final class KilledWork {
         try {
             StringBuilder rows = new StringBuilder("number,title\n");
             for (int row = 0; row < count; row++) {
-                rows.append(start).append('-').append(row).append(",row ").append(row).append('\n');
+                rows.append(start)
+                        .append('-')
+                        .append(row)
+                        .append(",row ")
+                        .append(row)
+                        .append('\n');
             }
             Files.writeString(sheet, rows);
             SheetKind kind = SheetKind.PIECES;
@@ -207,7 +214,7 @@ final class KilledWork {
                             sheet,
                             kind,
                             new ColumnProposal(kind, SheetHead.of(SheetFile.of(sheet), kind)).plan(),
-                            true)
+                            ImportChoices.USUAL)
                     .write(start, count, Progress.UNWATCHED, row -> {});
         } finally {
             Files.delete(sheet);

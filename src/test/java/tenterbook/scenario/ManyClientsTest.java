@@ -3,7 +3,6 @@ package tenterbook.scenario;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
-import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
@@ -74,10 +73,12 @@ class ManyClientsTest extends Scenario {
             Socket other = new Socket(InetAddress.getLoopbackAddress(), wiring.port());
             half.add(other);
             other.setSoTimeout(HELD_UP_MILLIS);
-            other.getOutputStream().write("GET / HTTP/1.1\r\nHost: 127.0.0.1:%d\r\n\r\n"
-                    .formatted(wiring.port())
-                    .getBytes(StandardCharsets.US_ASCII));
-            assertThatCode(() -> assertThat(new String(other.getInputStream().readNBytes(12), StandardCharsets.US_ASCII))
+            other.getOutputStream()
+                    .write("GET / HTTP/1.1\r\nHost: 127.0.0.1:%d\r\n\r\n"
+                            .formatted(wiring.port())
+                            .getBytes(StandardCharsets.US_ASCII));
+            assertThatCode(() -> assertThat(
+                                    new String(other.getInputStream().readNBytes(12), StandardCharsets.US_ASCII))
                             .isEqualTo("HTTP/1.1 200"))
                     .doesNotThrowAnyException();
         } finally {

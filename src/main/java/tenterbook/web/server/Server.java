@@ -85,8 +85,8 @@ public final class Server implements AutoCloseable {
             http.setResponseHeaderSize(LONGEST_ADDRESS);
         });
         // A request takes a thread once so much of it has arrived, or all: one that is sent slowly holds nobody up.
-        config.jetty.modifyServer(server -> server.setHandler(new EagerContentHandler(
-                new EagerContentHandler.RetainedContentLoaderFactory(AWAITED, FRAME, false))));
+        config.jetty.modifyServer(server -> server.setHandler(
+                new EagerContentHandler(new EagerContentHandler.RetainedContentLoaderFactory(AWAITED, FRAME, false))));
         config.jetty.modifyServletContextHandler(handler -> handler.setMaxFormKeys(FormEncoding.MOST_FIELDS));
         config.router.javaLangErrorHandler(Failures::answer);
         config.jetty.multipartConfig.maxFileSize(MOST_ARRIVING >> 20, SizeUnit.MB);
