@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.sheet.ColumnProposal;
+import tenterbook.exchange.sheet.ImportChoices;
 import tenterbook.exchange.sheet.SheetHead;
 import tenterbook.exchange.sheet.SheetImport;
 import tenterbook.exchange.sheet.SheetKind;
@@ -55,7 +56,11 @@ public final class SheetBench {
     private static SheetImport sheet(Archive archive, Path file) {
         SheetHead head = SheetHead.of(SheetFile.of(file), SheetKind.PIECES);
         return new SheetImport(
-                archive, file, SheetKind.PIECES, new ColumnProposal(SheetKind.PIECES, head).plan(), true);
+                archive,
+                file,
+                SheetKind.PIECES,
+                new ColumnProposal(SheetKind.PIECES, head).plan(),
+                ImportChoices.USUAL);
     }
 
     private static String took(long start) {

@@ -22,12 +22,20 @@ final class ArchiveOption {
     }
 
     /** As {@link #existing}; one in a folder that cannot be written, as on a read-only disc, is opened for reading. */
-    Archive toCheck(Clock clock) {
-        mustBeThere();
+    Archive writableOrNot(Clock clock) {
         boolean writable = Stream.of("", "ledger.db", "in-use.lock")
                 .map(folder::resolve)
                 .allMatch(path -> !Files.exists(path) || Files.isWritable(path));
-        return writable ? Archive.open(folder, clock) : Archive.look(folder, clock);
+        return writable ? existing(clock) : reading(clock);
+    }
+
+    /** Opens an archive that must be there for reading; nothing in its folder is changed. */
+    Archive reading(Clock clock) {
+        // Without opening the ledger, since that writes beside it.
+        if (!Files.isRegularFile(folder.resolve("ledger.db"))) {
+            throw notThere();
+        }
+        return Archive.lookThrough(folder, clock);
     }
 
     /** As {@link #existing}, for reading, also while a program has the archive open. */
@@ -38,7 +46,11 @@ final class ArchiveOption {
 
     private void mustBeThere() {
         if (!LedgerFile.in(folder).begun()) {
-            throw new ArchiveProblem(Message.of("command.no-archive", "folder", folder.toAbsolutePath()));
+            throw notThere();
         }
+    }
+
+    private ArchiveProblem notThere() {
+        return new ArchiveProblem(Message.of("command.no-archive", "folder", folder.toAbsolutePath()));
     }
 }

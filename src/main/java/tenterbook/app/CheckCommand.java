@@ -40,6 +40,9 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--accept-older")
     private boolean acceptOlder;
 
+    @Option(names = "--read-only")
+    private boolean readOnly;
+
     @Override
     public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
@@ -48,7 +51,7 @@ final class CheckCommand implements Callable<Integer> {
             return bag(bag.get(), out);
         }
         List<Finding> findings = new ArrayList<>();
-        try (Archive archive = folder.toCheck(Clock.systemUTC())) {
+        try (Archive archive = readOnly ? folder.reading(Clock.systemUTC()) : folder.writableOrNot(Clock.systemUTC())) {
             if (acceptOlder && archive.ledger().behind().isPresent()) {
                 archive.ledger().acceptAsLast();
                 out.println(Message.of(
@@ -56,9 +59,7 @@ final class CheckCommand implements Callable<Integer> {
             }
             try (Terminal terminal = new Terminal(out)) {
                 findings.addAll(ArchiveCheck.run(archive, terminal));
-                if (!archive.folder().readOnly()) {
-                    findings.addAll(index(archive, terminal));
-                }
+                findings.addAll(index(archive, terminal));
             }
             if (archive.folder().readOnly()) {
                 out.println(Message.of("command.check.read-only", "folder", folder.folder));

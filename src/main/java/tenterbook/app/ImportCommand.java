@@ -4,6 +4,9 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -14,6 +17,7 @@ import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.sheet.ColumnPlan;
 import tenterbook.exchange.sheet.ColumnProposal;
+import tenterbook.exchange.sheet.ImportChoices;
 import tenterbook.exchange.sheet.ImportFolder;
 import tenterbook.exchange.sheet.ImportUndo;
 import tenterbook.exchange.sheet.JudgedRow;
@@ -45,6 +49,12 @@ final class ImportCommand implements Callable<Integer> {
     @Option(names = "--keep-existing")
     private boolean keep;
 
+    @Option(names = "--new-people")
+    private boolean newPeople;
+
+    @Option(names = "--column", paramLabel = "HEADING=FIELD")
+    private List<String> columns = List.of();
+
     @Option(names = "--undo", paramLabel = "ID")
     private String undo;
 
@@ -67,20 +77,29 @@ final class ImportCommand implements Callable<Integer> {
         }
     }
 
+    /** The last sign parts heading and field, since a heading may have one. */
+    private Map<String, String> chosenColumns() {
+        Map<String, String> chosen = new LinkedHashMap<>();
+        for (String column : columns) {
+            int at = column.lastIndexOf('=');
+            if (at < 0) {
+                throw Refusal.of("command.import.no-sign", "column", column);
+            }
+            chosen.put(column.substring(0, at), column.substring(at + 1));
+        }
+        return chosen;
+    }
+
     private SheetKind chosenKind() {
         return SheetKind.of(kind)
                 .orElseThrow(() -> Refusal.of(
-                        "command.import.kind",
-                        "kinds",
-                        java.util.List.of(SheetKind.values()),
-                        "found",
-                        String.valueOf(kind)));
+                        "command.import.kind", "kinds", List.of(SheetKind.values()), "found", String.valueOf(kind)));
     }
 
     private int bringIn(Archive archive, SheetKind of, Terminal terminal, PrintWriter out) {
         SheetHead head = SheetHead.of(SheetFile.of(file), of);
         ColumnProposal proposal = new ColumnProposal(of, head);
-        ColumnPlan plan = proposal.plan();
+        ColumnPlan plan = proposal.plan(chosenColumns());
         for (int i = 0; i < head.headings().size(); i++) {
             int at = i;
             String path = plan.columns().stream()
@@ -96,7 +115,7 @@ final class ImportCommand implements Callable<Integer> {
                 .filter(proposal::hasGaps)
                 .forEach(column -> out.println(
                         Message.of("import.has-gaps", "column", head.headings().get(column.at()))));
-        SheetImport sheet = new SheetImport(archive, file, of, plan, !keep);
+        SheetImport sheet = new SheetImport(archive, file, of, plan, new ImportChoices(!keep, newPeople));
         SheetImport.Counts counts = sheet.judge(terminal, row -> print(row, out));
         if (!dryRun) {
             String id = ImportFolder.newId(Clock.systemUTC().instant());

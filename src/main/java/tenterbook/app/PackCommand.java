@@ -24,10 +24,13 @@ final class PackCommand implements Callable<Integer> {
     @Option(names = "--to", required = true, paramLabel = "BAG")
     private Path to;
 
+    @Option(names = "--read-only")
+    private boolean readOnly;
+
     @Override
     public Integer call() {
         Bag bag;
-        try (Archive archive = folder.existing(Clock.systemUTC());
+        try (Archive archive = readOnly ? folder.reading(Clock.systemUTC()) : folder.writableOrNot(Clock.systemUTC());
                 Terminal terminal = new Terminal(spec.commandLine().getOut())) {
             bag = new Pack(Clock.systemUTC()).pack(archive, to, terminal);
         }

@@ -32,16 +32,19 @@ final class ServeCommand implements Callable<Integer> {
     @Option(names = "--sample")
     private boolean sample;
 
+    @Option(names = "--read-only")
+    private boolean readOnly;
+
     @Override
     public Integer call() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
         boolean named = spec.commandLine().getParseResult().hasMatchedOption("--archive");
-        if ((sample || !named) && LedgerFile.in(archive.folder).folderUnused()) {
+        if (!readOnly && (sample || !named) && LedgerFile.in(archive.folder).folderUnused()) {
             restoreSample(out);
         }
         int free = freePort(out);
         CountDownLatch stopped = new CountDownLatch(1);
-        try (Wiring wiring = Wiring.serve(archive.folder, free, Clock.systemDefaultZone())) {
+        try (Wiring wiring = serve(free, Clock.systemDefaultZone())) {
             Thread main = Thread.currentThread();
             Runtime.getRuntime().addShutdownHook(new Thread(() -> {
                 stopped.countDown();
@@ -52,7 +55,7 @@ final class ServeCommand implements Callable<Integer> {
                 }
             }));
             out.println(Message.of(
-                    "command.serve.serves",
+                    readOnly ? "command.serve.serves-read-only" : "command.serve.serves",
                     "folder",
                     archive.folder.toAbsolutePath().normalize()));
             out.println(Message.of("command.serve.open", "address", wiring.address()));
@@ -60,6 +63,10 @@ final class ServeCommand implements Callable<Integer> {
             stopped.await();
         }
         return 0;
+    }
+
+    private Wiring serve(int free, Clock clock) {
+        return readOnly ? Wiring.serve(archive.reading(clock), free) : Wiring.serve(archive.folder, free, clock);
     }
 
     private void restoreSample(PrintWriter out) {

@@ -58,7 +58,16 @@ public final class Wiring implements AutoCloseable {
      * @param port 0 for any free one
      */
     public static Wiring serve(Path folder, int port, Clock clock) {
-        Archive archive = Archive.open(folder, clock);
+        return serve(Archive.open(folder, clock), port);
+    }
+
+    /**
+     * Serves an open archive, and closes it in the end.
+     *
+     * @param port 0 for any free one
+     */
+    public static Wiring serve(Archive archive, int port) {
+        Clock clock = archive.ledger().clock();
         TagTable tags = null;
         PieceIndex index = null;
         Recogniser recogniser = null;
@@ -69,8 +78,8 @@ public final class Wiring implements AutoCloseable {
             tags = TagTable.open(archive);
             index = PieceIndex.open(archive, new TagFacet(tags), clock);
             recogniser = Recogniser.open(archive);
-            Originals originals = new Originals(archive.folder().photos());
-            Previews previews = new Previews(archive.folder().previews(), originals);
+            Originals originals = new Originals(archive.folder());
+            Previews previews = new Previews(archive.folder(), originals);
             Jobs jobs = new Jobs();
             Site site = new Site(
                     archive,
@@ -83,9 +92,9 @@ public final class Wiring implements AutoCloseable {
                     jobs,
                     clock);
             Wiring wiring = new Wiring(archive, index, recogniser, tags, jobs, Server.start(site, port));
-            storeOldPapers(site);
-            wiring.joinUnnamed(site);
-            wiring.backUpDaily(site);
+            if (!site.readOnly() && archive.ledger().clock().doubt().isEmpty()) {
+                wiring.beginWriting(site);
+            }
             return wiring;
         } catch (IOException e) {
             closeQuietly(recogniser, index, tags, archive);
@@ -93,7 +102,7 @@ public final class Wiring implements AutoCloseable {
                     Message.of(
                             "command.archive-not-written",
                             "folder",
-                            folder.toAbsolutePath(),
+                            archive.folder().root().toAbsolutePath(),
                             "why",
                             String.valueOf(e.getMessage())),
                     e);
@@ -101,6 +110,13 @@ public final class Wiring implements AutoCloseable {
             closeQuietly(recogniser, index, tags, archive);
             throw e;
         }
+    }
+
+    /** What the program writes unasked. */
+    private void beginWriting(Site site) {
+        storeOldPapers(site);
+        joinUnnamed(site);
+        backUpDaily(site);
     }
 
     /** Runs while the server answers, so that a start neither waits for it nor fails through it. */

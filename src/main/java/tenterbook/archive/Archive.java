@@ -49,13 +49,17 @@ public final class Archive implements AutoCloseable {
     }
 
     /**
-     * Opens the archive in {@code root} for reading. Nothing in the folder is changed: writes go to a copy of the ledger and
-     * are lost with it.
+     * Opens the archive in {@code root} for reading. Nothing in the folder is changed, and nothing can be saved.
      *
      * @throws tenterbook.ledger.file.ArchiveProblem if there is none, or it is in use, damaged, or cannot be read
      */
     public static Archive look(Path root, Clock clock) {
         return in(ArchiveFolder.look(root), clock);
+    }
+
+    /** As {@link #look}, with what is derived: the index, outlines of cloths and the like, as copies. */
+    public static Archive lookThrough(Path root, Clock clock) {
+        return in(ArchiveFolder.lookThrough(root), clock);
     }
 
     /** As {@link #look}, also while a program has the archive open; the records are those of one moment. */

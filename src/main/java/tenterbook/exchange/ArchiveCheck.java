@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jdbi.v3.core.JdbiException;
 import tenterbook.archive.Archive;
+import tenterbook.ledger.file.Consequence;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.words.Explained;
@@ -29,10 +30,15 @@ public final class ArchiveCheck {
         return findings;
     }
 
-    /** What can be found at a start without reading the whole ledger: its schema, and whether it is an older or another one. */
+    /** What can be found at a start without reading the whole ledger: its schema, whether it is an older or another one, and whether the clock is. */
     public static List<Finding> atStart(Archive archive) {
         List<Finding> findings = new ArrayList<>(archive.ledger().check().schema());
         archive.ledger().behind().ifPresent(findings::add);
+        archive.ledger()
+                .clock()
+                .doubt()
+                .ifPresent(doubt -> findings.add(
+                        new Finding(Message.of("exchange.clock"), doubt.sentence()).meaning(Consequence.CLOCK)));
         return findings;
     }
 

@@ -35,7 +35,7 @@ public final class ClothTable implements AutoCloseable {
 
     /** @param marked where a person marked cards on a photograph; empty where nobody did */
     public ClothTable(ArchiveFolder folder, Function<Digest, List<Region>> marked) {
-        this(folder.photos(), folder.readOnly() ? null : folder.derived().resolve("cloth.db"), marked);
+        this(folder.photos(), folder.derivedKept() ? folder.derived().resolve("cloth.db") : null, marked);
     }
 
     /**

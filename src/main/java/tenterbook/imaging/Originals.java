@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import tenterbook.imaging.file.MediaType;
 import tenterbook.imaging.file.PhotoRefused;
 import tenterbook.imaging.file.TruncationCheck;
+import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.ledger.file.HashedFiles;
 import tenterbook.measure.Digest;
 import tenterbook.words.Message;
@@ -38,8 +39,17 @@ public final class Originals {
 
     /** Opens or creates the folder and clears what an interrupted arrival left behind. */
     public Originals(Path photosDir) throws IOException {
-        folder = photosDir;
-        files = new HashedFiles(photosDir);
+        this(photosDir, new HashedFiles(photosDir));
+    }
+
+    /** Those of an archive; where that is read-only, nothing is created in its folder. */
+    public Originals(ArchiveFolder archive) throws IOException {
+        this(archive.photos(), new HashedFiles(archive.photos(), archive.arriving()));
+    }
+
+    private Originals(Path folder, HashedFiles files) {
+        this.folder = folder;
+        this.files = files;
     }
 
     /** A name for bytes on their way in, not there yet; what is left under such names is cleared at the next opening. */

@@ -14,6 +14,7 @@ import tenterbook.imaging.file.PhotoFactsReader;
 import tenterbook.imaging.pixels.Jpeg;
 import tenterbook.imaging.pixels.PhotoReader;
 import tenterbook.imaging.pixels.RgbPicture;
+import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.measure.Digest;
 import tenterbook.words.Message;
 
@@ -32,11 +33,22 @@ public final class Previews {
     static final int[] EDGES = Stream.of(ORDER).mapToInt(PreviewSize::longEdge).toArray();
 
     private final Path folder;
+    private final Path earlier;
     private final Originals originals;
     private final PhotoReader reader = new PhotoReader();
 
     public Previews(Path previewsDir, Originals originals) throws IOException {
-        this.folder = Files.createDirectories(previewsDir);
+        this(previewsDir, previewsDir, originals);
+    }
+
+    /** Those of an archive; where that is read-only, its own are read and missing ones are made elsewhere. */
+    public Previews(ArchiveFolder archive, Originals originals) throws IOException {
+        this(archive.earlierPreviews(), archive.previews(), originals);
+    }
+
+    private Previews(Path earlier, Path folder, Originals originals) throws IOException {
+        this.earlier = earlier;
+        this.folder = Files.createDirectories(folder);
         this.originals = originals;
     }
 
@@ -47,10 +59,11 @@ public final class Previews {
      * @throws IOException if a file cannot be read or written
      */
     public Optional<Path> get(Digest digest, PreviewSize size) throws IOException {
-        Path path = pathOf(digest, size);
-        if (isThere(path)) {
-            return Optional.of(path);
+        Path before = pathOf(earlier, digest, size);
+        if (isThere(before)) {
+            return Optional.of(before);
         }
+        Path path = pathOf(folder, digest, size);
         return DecodePermits.take(() -> isThere(path) || made(digest) ? Optional.of(path) : Optional.empty());
     }
 
@@ -72,13 +85,13 @@ public final class Previews {
     /** Writes pixels that are at hand, one picture for each of {@link #EDGES}. */
     void write(Digest digest, List<RgbPicture> sizes) throws IOException {
         for (int i = 0; i < ORDER.length; i++) {
-            place(pathOf(digest, ORDER[i]), Jpeg.encode(sizes.get(i), QUALITY));
+            place(pathOf(folder, digest, ORDER[i]), Jpeg.encode(sizes.get(i), QUALITY));
         }
     }
 
     boolean complete(Digest digest) {
         for (PreviewSize size : PreviewSize.values()) {
-            if (!isThere(pathOf(digest, size))) {
+            if (!isThere(pathOf(folder, digest, size))) {
                 return false;
             }
         }
@@ -96,7 +109,7 @@ public final class Previews {
         }
     }
 
-    private Path pathOf(Digest digest, PreviewSize size) {
+    private static Path pathOf(Path folder, Digest digest, PreviewSize size) {
         return folder.resolve(digest.hex().substring(0, 2)).resolve(digest.hex() + "-" + size.longEdge() + ".jpg");
     }
 

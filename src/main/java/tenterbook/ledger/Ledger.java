@@ -25,7 +25,10 @@ import tenterbook.ledger.file.Database;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.LastWritten;
 import tenterbook.ledger.file.LaterNames;
+import tenterbook.ledger.file.LedgerClock;
 import tenterbook.ledger.file.LedgerFile;
+import tenterbook.ledger.file.OlderLedgers;
+import tenterbook.ledger.file.ReadOnlyArchive;
 import tenterbook.ledger.revision.EarlierPart;
 import tenterbook.ledger.revision.Erasure;
 import tenterbook.ledger.revision.Kind;
@@ -33,6 +36,7 @@ import tenterbook.ledger.revision.KnownKinds;
 import tenterbook.ledger.revision.RecordKey;
 import tenterbook.ledger.revision.Revision;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
 
 /**
  * Every revision of every record of an archive, in order; everything else is derived from it.
@@ -42,7 +46,7 @@ import tenterbook.measure.Digest;
  */
 public final class Ledger implements AutoCloseable {
     private final Database database;
-    private final Clock clock;
+    private final LedgerClock clock;
     private final KnownKinds kinds;
     private final MadeFiles files;
     private final LastWritten written;
@@ -57,7 +61,7 @@ public final class Ledger implements AutoCloseable {
             LastWritten written,
             ArchiveFolder folder) {
         this.database = database;
-        this.clock = clock;
+        this.clock = new LedgerClock(clock, database);
         this.kinds = kinds;
         this.files = files;
         this.written = written;
@@ -76,7 +80,13 @@ public final class Ledger implements AutoCloseable {
     }
 
     static Ledger open(ArchiveFolder folder, Clock clock, KnownKinds kinds) {
-        LedgerFile.in(folder.ledger().getParent()).begun();
+        if (!LedgerFile.in(folder.ledger().getParent()).begun() && folder.readOnly()) {
+            throw new ArchiveProblem(
+                    Message.of("ledger.none-to-look-at", "folder", folder.root().toAbsolutePath()));
+        }
+        if (!folder.readOnly()) {
+            OlderLedgers.keep(folder, clock);
+        }
         Database database = new Database(folder.ledger());
         LastWritten written = LastWritten.of(folder, hashes(database));
         Ledger ledger = new Ledger(database, clock, kinds, new MadeFiles(folder.papers(), kinds), written, folder);
@@ -91,9 +101,18 @@ public final class Ledger implements AutoCloseable {
         return ledger;
     }
 
-    /** Runs one act of the user in one transaction: all of it or nothing. */
+    /**
+     * Runs one act of the user in one transaction: all of it or nothing.
+     *
+     * @throws ArchiveProblem where nothing may be written ({@link ReadOnlyArchive}), the clock is in doubt ({@link
+     *     LedgerClock.Doubted}), the folder is no longer held, or the disk is full or fails; nothing is written
+     */
     public <R extends @Nullable Object> R write(String author, Function<LedgerTransaction, R> act) {
+        if (folder.readOnly()) {
+            throw new ReadOnlyArchive();
+        }
         folder.mustStillBeHeld();
+        clock.mustBeBelieved();
         R result = database.write(handle -> {
             LedgerTransaction writing = new LedgerTransaction(handle, clock.instant(), author, kinds);
             R made = act.apply(writing);
@@ -167,6 +186,7 @@ public final class Ledger implements AutoCloseable {
     /** What follows an erasure; may be repeated. */
     private int forget() {
         database.forget();
+        OlderLedgers.delete(folder);
         int deleted = database.read(files::deleteUnnamed);
         database.forgotten();
         return deleted;
@@ -278,6 +298,11 @@ public final class Ledger implements AutoCloseable {
     /** Up to {@code limit} revisions of format 1 after {@code sequence}, as the first of format 2 commits to them, in order. */
     public List<EarlierPart> earlierParts(long sequence, int limit) {
         return database.read(handle -> EarlierParts.after(handle, sequence, limit));
+    }
+
+    /** What each revision gets its time from. */
+    public LedgerClock clock() {
+        return clock;
     }
 
     /** The newest sequence, 0 for an empty ledger. */

@@ -142,6 +142,13 @@ public final class LedgerTransaction {
         return erasing.run(at.atZone(ZoneOffset.UTC).toLocalDate(), reason);
     }
 
+    /** As {@link Ledger#find}, read inside this act, so that nobody saves it in between. */
+    public <T> Optional<Saved<T>> saved(Kind<T> kind, String id) {
+        return LedgerSql.newest(handle, kind.key(id))
+                .filter(revision -> !revision.withdrawn())
+                .map(revision -> Saved.of(kind, revision));
+    }
+
     public <T> Optional<T> find(Kind<T> kind, String id) {
         return LedgerSql.newest(handle, kind.key(id))
                 .filter(revision -> !revision.withdrawn())

@@ -18,7 +18,6 @@ import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.SearcherFactory;
 import org.apache.lucene.search.SearcherManager;
 import org.apache.lucene.store.Directory;
-import org.apache.lucene.store.FSDirectory;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.search.find.ColumnCache;
@@ -36,21 +35,39 @@ final class Generation implements AutoCloseable {
     private static final String SEQUENCE = "sequence";
     private static final String FORMAT = "format";
 
+    /** Opens the files of one index. */
+    @FunctionalInterface
+    interface Opening {
+        Directory open(Path folder) throws IOException;
+    }
+
+    /**
+     * Where the generations of an index lie.
+     *
+     * @param outside values that are indexed beside the archive's own
+     */
+    record Place(Path root, OutsideFacets outside, Opening opening) {
+        /** What an index holds and how, values from outside included. */
+        private String format() {
+            return PieceDocument.FORMAT + ", " + outside.version();
+        }
+    }
+
+    private final Place place;
     private final Path folder;
     private final Directory directory;
     private final IndexWriter writer;
     private final SearcherManager searchers;
-    private final String format;
     private final ColumnCache columns;
     private volatile long seen;
     private long committed = -1;
 
-    private Generation(Path folder, OutsideFacets outside) throws IOException {
+    private Generation(Place place, Path folder) throws IOException {
+        this.place = place;
         this.folder = folder;
-        this.format = format(outside);
-        this.columns = new ColumnCache(
-                Stream.concat(Facet.OWN.stream(), outside.facets().stream()).toList());
-        this.directory = FSDirectory.open(folder);
+        this.columns = new ColumnCache(Stream.concat(Facet.OWN.stream(), place.outside().facets().stream())
+                .toList());
+        this.directory = place.opening().open(folder);
         IndexWriter opened = null;
         try {
             IndexWriterConfig config = new IndexWriterConfig(TextAnalysis.FOR_INDEX)
@@ -78,12 +95,12 @@ final class Generation implements AutoCloseable {
         }
     }
 
-    /** The newest finished generation of this format under {@code root}; every other folder there is deleted. */
-    static Optional<Generation> newest(Path root, OutsideFacets outside) throws IOException {
+    /** The newest finished generation of this format; every other folder there is deleted. */
+    static Optional<Generation> newest(Place place) throws IOException {
         Optional<Generation> found = Optional.empty();
-        for (Path folder : folders(root)) {
+        for (Path folder : folders(place.root())) {
             if (found.isEmpty()) {
-                found = opened(folder, outside);
+                found = opened(place, folder);
             }
             if (found.isEmpty() || !found.get().folder.equals(folder)) {
                 delete(folder);
@@ -92,22 +109,17 @@ final class Generation implements AutoCloseable {
         return found;
     }
 
-    /** What an index holds and how, values from outside included. */
-    private static String format(OutsideFacets outside) {
-        return PieceDocument.FORMAT + ", " + outside.version();
-    }
-
-    private static Optional<Generation> opened(Path folder, OutsideFacets outside) {
-        try (Directory directory = FSDirectory.open(folder)) {
+    private static Optional<Generation> opened(Place place, Path folder) {
+        try (Directory directory = place.opening().open(folder)) {
             if (!DirectoryReader.indexExists(directory)) {
                 return Optional.empty();
             }
             Map<String, String> data = SegmentInfos.readLatestCommit(directory).getUserData();
-            if (!format(outside).equals(data.get(FORMAT))) {
+            if (!place.format().equals(data.get(FORMAT))) {
                 LOG.info("The search index in {} is of another format and will be rebuilt", folder);
                 return Optional.empty();
             }
-            Generation generation = new Generation(folder, outside);
+            Generation generation = new Generation(place, folder);
             generation.seen = Long.parseLong(data.getOrDefault(SEQUENCE, "0"));
             generation.committed = generation.seen;
             return Optional.of(generation);
@@ -118,19 +130,22 @@ final class Generation implements AutoCloseable {
     }
 
     /** A new, empty generation, unfinished until {@link #commit}. */
-    static Generation create(Path root, OutsideFacets outside) throws IOException {
-        return create(root, outside, 0);
+    static Generation create(Place place) throws IOException {
+        return create(place, 0);
     }
 
     /** A new one beside this one, in another folder even where this one's was deleted. */
-    Generation next(Path root, OutsideFacets outside) throws IOException {
-        return create(root, outside, number(folder));
+    Generation next() throws IOException {
+        return create(place, number(folder));
     }
 
-    private static Generation create(Path root, OutsideFacets outside, int above) throws IOException {
-        int last = folders(root).stream().mapToInt(Generation::number).max().orElse(0);
+    private static Generation create(Place place, int above) throws IOException {
+        int last = folders(place.root()).stream()
+                .mapToInt(Generation::number)
+                .max()
+                .orElse(0);
         return new Generation(
-                Files.createDirectories(root.resolve(String.valueOf(Math.max(last, above) + 1))), outside);
+                place, Files.createDirectories(place.root().resolve(String.valueOf(Math.max(last, above) + 1))));
     }
 
     private static int number(Path folder) {
@@ -213,8 +228,8 @@ final class Generation implements AutoCloseable {
     /** Writes to disk what searches see, with the sequence up to which it is complete. */
     void commit() throws IOException {
         long sequence = seen;
-        writer.setLiveCommitData(
-                Map.of(SEQUENCE, String.valueOf(sequence), FORMAT, format).entrySet());
+        writer.setLiveCommitData(Map.of(SEQUENCE, String.valueOf(sequence), FORMAT, place.format())
+                .entrySet());
         writer.commit();
         committed = sequence;
     }

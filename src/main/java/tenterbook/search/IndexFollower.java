@@ -34,6 +34,10 @@ final class IndexFollower {
     private static final int MANY_PIECES = 2000;
 
     private static final long COMMIT_AFTER_IDLE_MILLIS = 2000;
+
+    /** After each failure in turn the next try comes later, up to this. */
+    private static final Duration LONGEST_PAUSE = Duration.ofMinutes(1);
+
     private static final long LOOK_AGAIN_MILLIS = 50;
 
     private final Archive archive;
@@ -50,6 +54,13 @@ final class IndexFollower {
 
     /** Whether such pieces are being indexed; guarded by {@link #changed}. */
     private boolean outlining;
+
+    private final Duration firstPause;
+    /** Before the next try after a failure; used by the thread alone, as is {@link #nextTry}. */
+    private Duration pause;
+
+    /** By {@link System#nanoTime}. */
+    private long nextTry;
 
     private final Thread thread;
     private volatile Generation live;
@@ -72,10 +83,13 @@ final class IndexFollower {
         }
     };
 
-    IndexFollower(Archive archive, OutsideFacets outside, Generation live) {
+    /** @param firstPause before the next try after a failure, as where the disk is full */
+    IndexFollower(Archive archive, OutsideFacets outside, Generation live, Duration firstPause) {
         this.archive = archive;
         this.outside = outside;
         this.live = live;
+        this.firstPause = firstPause;
+        this.pause = firstPause;
         this.thread = new Thread(this::follow, "search index");
         this.thread.setDaemon(true);
     }
@@ -116,9 +130,10 @@ final class IndexFollower {
         boolean begun = false;
         while (!closed) {
             try {
-                if ((!begun || live.seen() < announced || !live.writable()) && gaveUpAt != announced) {
-                    begun = true;
+                if ((!begun || live.seen() < announced || !live.writable()) && millisToNextTry() == 0) {
                     bringUp();
+                    begun = true;
+                    succeeded();
                     live.orderColours();
                 } else if (anyOutlined() && live.writable()) {
                     indexOutlined();
@@ -128,12 +143,34 @@ final class IndexFollower {
             } catch (IOException | RuntimeException | Error e) {
                 // An Error too: without this thread nothing is indexed until the next start.
                 if (!closed) {
-                    LOG.error("The search index could not be brought up to date; the next write tries again", e);
-                    gaveUpAt = announced;
-                    wake();
+                    failed(e);
                 }
             }
         }
+    }
+
+    private void failed(Throwable e) {
+        if (pause.equals(firstPause)) {
+            LOG.error("The search index could not be brought up to date; it is tried again until it can be", e);
+        } else {
+            LOG.info("The search index can still not be brought up to date: {}", e.toString());
+        }
+        nextTry = System.nanoTime() + pause.toNanos();
+        Duration longer = pause.multipliedBy(2);
+        pause = longer.compareTo(LONGEST_PAUSE) < 0 ? longer : LONGEST_PAUSE;
+        gaveUpAt = announced;
+        wake();
+    }
+
+    private void succeeded() {
+        pause = firstPause;
+        gaveUpAt = -1;
+    }
+
+    /** 0 unless the last try failed and nothing was written since. */
+    private long millisToNextTry() {
+        long nanos = gaveUpAt == announced ? nextTry - System.nanoTime() : 0;
+        return nanos <= 0 ? 0 : 1 + nanos / 1_000_000;
     }
 
     private void bringUp() throws IOException {
@@ -226,9 +263,12 @@ final class IndexFollower {
     /** Waits for a write; false where none came within {@value #COMMIT_AFTER_IDLE_MILLIS} ms. */
     private boolean rest() {
         synchronized (changed) {
-            if (!closed && outlined.isEmpty() && (live.seen() >= announced || gaveUpAt == announced)) {
+            if (!closed
+                    && (outlined.isEmpty() || !live.writable())
+                    && (live.seen() >= announced || gaveUpAt == announced)) {
                 try {
-                    changed.wait(COMMIT_AFTER_IDLE_MILLIS);
+                    long longest = gaveUpAt == announced ? Math.max(1, millisToNextTry()) : COMMIT_AFTER_IDLE_MILLIS;
+                    changed.wait(Math.min(longest, COMMIT_AFTER_IDLE_MILLIS));
                 } catch (InterruptedException e) {
                     Thread.currentThread().interrupt();
                     closed = true;
@@ -298,7 +338,7 @@ final class IndexFollower {
     void reindex(Progress progress) throws IOException {
         rebuilding.lock();
         try {
-            Generation next = live.next(archive.folder().index(), outside);
+            Generation next = live.next();
             try {
                 Rebuild.fill(archive, outside, next, progress);
                 CatchUp.run(archive, outside, next, progress);

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.store.AlreadyClosedException;
+import org.apache.lucene.store.FSDirectory;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
@@ -47,17 +48,18 @@ public final class PieceIndex implements AutoCloseable {
     static final int FAR = 1000;
 
     private static final Duration LONGEST_WAIT = Duration.ofSeconds(20);
+    private static final Duration PAUSE_AFTER_FAILURE = Duration.ofSeconds(2);
 
     private final Archive archive;
     private final OutsideFacets outside;
     private final Clock clock;
     private final IndexFollower follower;
 
-    private PieceIndex(Archive archive, OutsideFacets outside, Clock clock, Generation live) {
+    private PieceIndex(Archive archive, OutsideFacets outside, Clock clock, IndexFollower follower) {
         this.archive = archive;
         this.outside = outside;
         this.clock = clock;
-        this.follower = new IndexFollower(archive, outside, live);
+        this.follower = follower;
     }
 
     /**
@@ -68,9 +70,15 @@ public final class PieceIndex implements AutoCloseable {
      * @throws ArchiveProblem if the index folder cannot be written
      */
     public static PieceIndex open(Archive archive, OutsideFacets outside, Clock clock) {
+        return open(archive, outside, clock, FSDirectory::open, PAUSE_AFTER_FAILURE);
+    }
+
+    /** @param pause before indexing is tried again after a failure, at first */
+    static PieceIndex open(
+            Archive archive, OutsideFacets outside, Clock clock, Generation.Opening opening, Duration pause) {
+        Generation.Place place = new Generation.Place(archive.folder().index(), outside, opening);
         try {
-            Generation live =
-                    Generation.newest(archive.folder().index(), outside).orElse(null);
+            Generation live = Generation.newest(place).orElse(null);
             if (live != null && live.seen() > archive.ledger().lastSequence()) {
                 LOG.warn(
                         "The search index is ahead of the ledger, as after restoring an older one; it will be rebuilt");
@@ -78,10 +86,11 @@ public final class PieceIndex implements AutoCloseable {
                 live = null;
             }
             if (live == null) {
-                live = Generation.create(archive.folder().index(), outside);
+                live = Generation.create(place);
                 live.commit();
             }
-            PieceIndex index = new PieceIndex(archive, outside, clock, live);
+            PieceIndex index =
+                    new PieceIndex(archive, outside, clock, new IndexFollower(archive, outside, live, pause));
             index.follower.start();
             return index;
         } catch (IOException e) {

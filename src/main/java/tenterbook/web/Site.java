@@ -71,7 +71,19 @@ public record Site(
 
     private Page page(String title, String section, String message) {
         Optional<Studio> studio = archive.readableStudio();
-        return new Page(title, section, studio.orElse(Studio.UNNAMED), message, studio.isEmpty());
+        return new Page(
+                title,
+                section,
+                studio.orElse(Studio.UNNAMED),
+                message,
+                studio.isEmpty(),
+                readOnly(),
+                readOnly() ? null : ledger().clock().doubt().orElse(null));
+    }
+
+    /** Whether nothing can be saved. */
+    public boolean readOnly() {
+        return archive.folder().readOnly();
     }
 
     public String author() {
@@ -80,6 +92,21 @@ public record Site(
 
     public Currency currency() {
         return archive.studio().currency();
+    }
+
+    /**
+     * The day, where it is proposed for what is recorded.
+     *
+     * @throws tenterbook.ledger.file.LedgerClock.Doubted where it is not certain
+     */
+    public LocalDate certainToday() {
+        ledger().clock().mustBeBelieved();
+        return today();
+    }
+
+    /** The year for a new number; as {@link #certainToday}. */
+    public int year() {
+        return certainToday().getYear();
     }
 
     public LocalDate today() {

@@ -37,6 +37,20 @@ class ImportCommandTest {
         String id = written.out().replaceAll("(?s).*import --undo (\\S+).*", "$1");
         assertThat(run("import", "--undo", id, "--archive", studio).out()).contains("1 withdrawn");
         assertThat(pieces(studio)).isZero();
+        Path odd = Files.writeString(folder.resolve("y.csv"), "No,What it is called = name\nV7,Moon\n");
+        Ran chosen = run(
+                "import",
+                odd,
+                "--kind",
+                "pieces",
+                "--dry-run",
+                "--column",
+                "No=number",
+                "--column",
+                "what it is called = name=title",
+                "--archive",
+                studio);
+        assertThat(chosen.out()).as(chosen.err()).contains("What it is called = name: title", "1 new");
         assertThat(run("import", sheet, "--kind", "boats", "--archive", studio).err())
                 .contains("pieces, people, cloths");
     }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
@@ -13,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.Thorough;
 import tenterbook.archive.Archive;
+import tenterbook.exchange.KilledWork.Kind;
 import tenterbook.exchange.bag.BagCheck;
 import tenterbook.ledger.file.Progress;
 
@@ -21,98 +21,45 @@ import tenterbook.ledger.file.Progress;
  * what the system had in memory still reaches the disk here.
  */
 class KilledTest {
-    private static final int RANDOM_KILLS = Thorough.times(2, 25);
+    private static final int RANDOM_KILLS = Thorough.times(1, 25);
 
-    private static final int PHOTOS = 12;
+    /** Where the work is halted, in hundredths of its signs of progress; the last has done all. */
+    private static final List<Integer> POINTS =
+            Thorough.times(0, 1) == 0 ? List.of(0, 60, 100) : List.of(0, 20, 50, 80, 99, 100);
+
+    private static final int PHOTOS = 6;
     private static final int BYTES = 600_000;
 
     @TempDir
     Path around;
 
-    /** What the child does: packs or restores, and halts at the nth sign of progress; 0 for never. */
-    static final class Child {
-        private Child() {}
-
-        public static void main(String[] arguments) {
-            Path from = Path.of(arguments[1]);
-            Path to = Path.of(arguments[2]);
-            int last = Integer.parseInt(arguments[3]);
-            Progress halting = new Progress() {
-                private int seen;
-
-                @Override
-                public void at(long done, long total, String what) {
-                    seen++;
-                    if (seen == last) {
-                        Runtime.getRuntime().halt(9);
-                    }
-                }
-
-                @Override
-                public boolean cancelled() {
-                    return false;
-                }
-            };
-            if (arguments[0].equals("pack")) {
-                try (Archive archive = Archive.open(from, Demo.CLOCK)) {
-                    new Pack(Demo.CLOCK).pack(archive, to, halting);
-                }
-            } else {
-                new Restore(Demo.CLOCK).restore(from, to, halting);
-            }
-        }
-    }
-
-    private Process start(String work, Path from, Path to, int last) throws IOException {
-        return new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xmx128m",
-                        "-XX:TieredStopAtLevel=1",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Child.class.getName(),
-                        work,
-                        from.toString(),
-                        to.toString(),
-                        Integer.toString(last))
-                .redirectErrorStream(true)
-                .redirectOutput(around.resolve("child.log").toFile())
-                .start();
-    }
-
     private interface Whole {
         void check(Path made) throws IOException;
     }
 
+    private Process start(Kind work, Path from, Path to, int haltAt) throws IOException {
+        return KilledWork.start(work, from, to, around.resolve("acknowledged"), haltAt);
+    }
+
     /** Halts at signs of progress spread over the work, then kills at random moments; at last nothing interferes. */
-    private void killed(String work, Path from, int signs, Whole whole) throws Exception {
+    private void killed(Kind work, Path from, int signs, Whole whole) throws Exception {
         Path to = around.resolve("target-" + work);
-        List<Integer> points = new ArrayList<>(List.of(1, signs / 5, signs / 2, signs * 4 / 5, signs - 1, signs));
-        int nothing = 0;
-        for (int point : points) {
+        long millis = 0;
+        for (int point :
+                POINTS.stream().map(share -> Math.max(1, share * signs / 100)).toList()) {
+            long began = System.nanoTime();
             Process child = start(work, from, to, point);
             assertThat(child.waitFor(120, TimeUnit.SECONDS)).isTrue();
+            millis = (System.nanoTime() - began) / 1_000_000;
             assertThat(child.exitValue())
                     .as(Files.readString(around.resolve("child.log")))
                     .isEqualTo(9);
-            if (Files.exists(to)) {
-                // Only after the very last sign of progress has the thing got its name.
-                assertThat(point).isEqualTo(signs);
-                whole.check(to);
-                Files.move(to, around.resolve("whole-" + work));
-            } else {
-                nothing++;
-                assertThat(point).isLessThan(signs);
-            }
+            // Only after the very last sign of progress has the thing got its name.
+            assertThat(Files.exists(to)).isEqualTo(point == signs);
         }
-        assertThat(nothing).isEqualTo(points.size() - 1);
-
-        Random random = new Random();
-        long began = System.nanoTime();
-        assertThat(start(work, from, to, 0).waitFor(120, TimeUnit.SECONDS)).isTrue();
-        long millis = (System.nanoTime() - began) / 1_000_000;
         whole.check(to);
-        Files.move(to, around.resolve("unhindered-" + work));
+        Files.move(to, around.resolve("whole-" + work));
+        Random random = new Random();
         for (int n = 0; n < RANDOM_KILLS; n++) {
             Process child = start(work, from, to, 0);
             child.waitFor(random.nextLong(millis / 4, millis + millis / 4), TimeUnit.MILLISECONDS);
@@ -154,7 +101,7 @@ class KilledTest {
         }
 
         killed(
-                "pack",
+                Kind.PACK,
                 studio,
                 counting.signs,
                 made -> assertThat(BagCheck.run(made, Progress.UNWATCHED).findings())
@@ -162,7 +109,7 @@ class KilledTest {
 
         try (Archive archive = Archive.open(studio, Demo.CLOCK)) {
             assertThat(ArchiveCheck.run(archive, Progress.UNWATCHED)).isEmpty();
-            new Pack(Demo.CLOCK).pack(archive, around.resolve("target-pack"), Progress.UNWATCHED);
+            new Pack(Demo.CLOCK).pack(archive, around.resolve("target-PACK"), Progress.UNWATCHED);
         }
         assertThat(unfinished())
                 .as("what killed ones left is cleared by the next")
@@ -178,14 +125,14 @@ class KilledTest {
         }
         new Restore(Demo.CLOCK).restore(bag, around.resolve("counted"), counting);
 
-        killed("restore", bag, counting.signs, made -> {
+        killed(Kind.RESTORE, bag, counting.signs, made -> {
             try (Archive archive = Archive.open(made, Demo.CLOCK)) {
                 assertThat(ArchiveCheck.run(archive, Progress.UNWATCHED)).isEmpty();
                 assertThat(archive.ledger().lastSequence()).isEqualTo(8 + PHOTOS);
             }
         });
 
-        new Restore(Demo.CLOCK).restore(bag, around.resolve("target-restore"), Progress.UNWATCHED);
+        new Restore(Demo.CLOCK).restore(bag, around.resolve("target-RESTORE"), Progress.UNWATCHED);
         assertThat(unfinished())
                 .as("what killed ones left is cleared by the next")
                 .isEmpty();

@@ -70,6 +70,29 @@ class MigrationTest {
         }
     }
 
+    @Test
+    void theLedgerOfAnOlderProgramIsCopiedAsideFirstAndNotAgain() throws Exception {
+        String url = "jdbc:sqlite:" + root.resolve("ledger.db");
+        flyway(url, "4").migrate();
+        Jdbi.create(url).useTransaction(handle -> new FormatOne(handle).save(Things.BOARD, new Board("B01", "Fig")));
+        new Opened(root).close();
+        new Opened(root).close();
+        Path copy = root.resolve("older-ledgers/ledger-2024-03-05-schema-4.db");
+        try (Stream<Path> copies = Files.list(copy.getParent())) {
+            assertThat(copies).containsExactly(copy);
+        }
+        assertThat(flyway("jdbc:sqlite:" + copy, "latest").info().current().getVersion())
+                .hasToString("4");
+        assertThat(flyway(url, "latest").info().pending()).isEmpty();
+        Path fresh = root.resolve("fresh");
+        new Opened(fresh).close();
+        assertThat(fresh.resolve("older-ledgers"))
+                .as("a ledger of this program, whose number stands in OlderLedgers")
+                .doesNotExist();
+        new Opened(fresh).close();
+        assertThat(fresh.resolve("older-ledgers")).doesNotExist();
+    }
+
     private void isRefusedAndLeftAsItIs(String why) throws Exception {
         Path file = root.resolve("ledger.db");
         byte[] before = Files.readAllBytes(file);

@@ -61,6 +61,10 @@ class ImportingTest {
             assertThat(client.get("/sheets/people.csv").status()).isGreaterThanOrEqualTo(400);
             assertThat(client.get("/sheets/template.xlsx").status()).isEqualTo(200);
             assertThat(done(client, client.post(at + "/undo"))).contains("Taken back: 2 withdrawn");
+            assertThat(client.get("/import").text()).contains("Taken back").doesNotContain("Take it back");
+            assertThat(client.post(at + "/undo").location())
+                    .as("once is enough")
+                    .isEqualTo("/import");
             assertThat(wiring.archive().piece("V1")).isEmpty();
         }
     }

@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.apache.lucene.store.FSDirectory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
@@ -255,7 +256,8 @@ class FollowingTest {
             PieceDocument extra = PieceDocument.of(
                     Samples.alone(archive.studio(), Demo.piece("Z99-001", "Never was", null, Status.LOST, "2024")),
                     List.of());
-            try (Generation generation = Generation.newest(archive.folder().index(), OutsideFacets.NONE)
+            try (Generation generation = Generation.newest(
+                            new Generation.Place(archive.folder().index(), OutsideFacets.NONE, FSDirectory::open))
                     .orElseThrow()) {
                 generation.remove("V24-001");
                 generation.replace(other);

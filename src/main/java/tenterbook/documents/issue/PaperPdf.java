@@ -53,6 +53,10 @@ public final class PaperPdf {
      * @throws IllegalArgumentException where none is stored and none can be laid out, with the reason
      */
     public static byte[] of(Archive archive, IssuedPaper paper, PhotoSource photographs) throws IOException {
+        if (paper.pdf() == null && archive.folder().readOnly()) {
+            refuseErased(archive, paper);
+            return laidOut(paper, photographs);
+        }
         return archive.papers().read(paper.pdf() == null ? stored(archive, paper.id(), photographs) : paper.pdf());
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -13,6 +14,7 @@ import tenterbook.archive.record.Measures;
 import tenterbook.exchange.sheet.ColumnPlan.Chosen;
 import tenterbook.exchange.sheet.ColumnPlan.DayOrder;
 import tenterbook.exchange.sheet.file.SheetRow;
+import tenterbook.words.Refusal;
 
 /** Proposes which column is which field, by its name and, where that means nothing, by what is in it. */
 public final class ColumnProposal {
@@ -55,6 +57,37 @@ public final class ColumnProposal {
                     .ifPresent(path -> chosen.add(new Chosen(column, path, "", order(column), false)));
         }
         return new ColumnPlan(chosen);
+    }
+
+    /**
+     * The proposal with what a person chose instead.
+     *
+     * @param chosen for names of columns, in any case of letters, the name of a field; empty for none
+     * @throws Refusal where there is no such column or field
+     */
+    public ColumnPlan plan(Map<String, String> chosen) {
+        List<Chosen> columns = new ArrayList<>(plan().columns());
+        chosen.forEach((heading, field) -> {
+            int at = at(heading);
+            columns.removeIf(each -> each.at() == at);
+            if (!field.isBlank()) {
+                ColumnNames.Meaning meaning = new ColumnNames(kind)
+                        .meaning(field)
+                        .orElseThrow(() -> Refusal.of("import.no-such-field", "field", field));
+                columns.removeIf(each -> each.path().equals(meaning.path()));
+                columns.add(new Chosen(at, meaning.path(), meaning.unit(), order(at), false));
+            }
+        });
+        return new ColumnPlan(columns);
+    }
+
+    private int at(String heading) {
+        for (int i = 0; i < head.headings().size(); i++) {
+            if (head.headings().get(i).equalsIgnoreCase(heading.strip())) {
+                return i;
+            }
+        }
+        throw Refusal.of("import.no-such-column", "column", heading, "columns", String.join(", ", head.headings()));
     }
 
     /** Whether cells are empty below filled ones in a column of dates, as where cells were merged. */

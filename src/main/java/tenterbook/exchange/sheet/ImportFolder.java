@@ -38,22 +38,28 @@ public final class ImportFolder {
      * @param name of the file as it was sent
      * @param after last sequence of the ledger before it was brought in; -1 while it waits
      * @param summary what was brought in; empty while it waits
+     * @param undone whether all of it was taken back
      */
-    public record Entry(String id, SheetKind kind, String name, boolean update, long after, String summary) {
+    public record Entry(
+            String id, SheetKind kind, String name, ImportChoices choices, long after, String summary, boolean undone) {
         public boolean waits() {
             return after < 0;
         }
 
         public Entry begun(long sequence) {
-            return new Entry(id, kind, name, update, sequence, summary);
+            return new Entry(id, kind, name, choices, sequence, summary, false);
         }
 
-        public Entry with(boolean updates) {
-            return new Entry(id, kind, name, updates, after, summary);
+        public Entry with(ImportChoices chosen) {
+            return new Entry(id, kind, name, chosen, after, summary, false);
         }
 
         public Entry over(String sentence) {
-            return new Entry(id, kind, name, update, after, sentence);
+            return new Entry(id, kind, name, choices, after, sentence, false);
+        }
+
+        public Entry takenBack(String sentence) {
+            return new Entry(id, kind, name, choices, after, sentence, true);
         }
     }
 
@@ -63,7 +69,7 @@ public final class ImportFolder {
     }
 
     public Entry keep(Instant now, SheetKind kind, String name, InputStream bytes) throws IOException {
-        Entry entry = new Entry(newId(now), kind, name, true, -1, "");
+        Entry entry = new Entry(newId(now), kind, name, ImportChoices.USUAL, -1, "", false);
         Files.createDirectories(root.resolve(entry.id()));
         Files.copy(bytes, sheet(entry), StandardCopyOption.REPLACE_EXISTING);
         save(entry);
@@ -83,7 +89,9 @@ public final class ImportFolder {
         Properties kept = new Properties();
         kept.setProperty("kind", entry.kind().toString());
         kept.setProperty("name", entry.name());
-        kept.setProperty("update", Boolean.toString(entry.update()));
+        kept.setProperty("update", Boolean.toString(entry.choices().update()));
+        kept.setProperty("newPeople", Boolean.toString(entry.choices().newPeople()));
+        kept.setProperty("undone", Boolean.toString(entry.undone()));
         kept.setProperty("after", Long.toString(entry.after()));
         kept.setProperty("summary", entry.summary());
         Path file = root.resolve(entry.id()).resolve("kept.properties");
@@ -108,9 +116,12 @@ public final class ImportFolder {
                         id,
                         kind,
                         kept.getProperty("name", ""),
-                        Boolean.parseBoolean(kept.getProperty("update", "true")),
+                        new ImportChoices(
+                                Boolean.parseBoolean(kept.getProperty("update", "true")),
+                                Boolean.parseBoolean(kept.getProperty("newPeople", "false"))),
                         Long.parseLong(kept.getProperty("after", "-1")),
-                        kept.getProperty("summary", "")));
+                        kept.getProperty("summary", ""),
+                        Boolean.parseBoolean(kept.getProperty("undone", "false"))));
     }
 
     /** Newest first. */

@@ -34,8 +34,8 @@ final class RecordRows<T> extends RowJudge<T> {
 
     private final Map<String, Set<String>> byName = new HashMap<>();
 
-    RecordRows(Archive archive, SheetKind sheet, Kind<T> kind, Part<T> part, boolean update) {
-        super(archive, sheet, kind, update);
+    RecordRows(Archive archive, SheetKind sheet, Kind<T> kind, Part<T> part, ImportChoices choices) {
+        super(archive, sheet, kind, choices);
         this.part = part;
         if (!sheet.naming().isEmpty()) {
             SheetColumn naming = sheet.column(sheet.naming()).orElseThrow();

@@ -27,18 +27,20 @@ abstract class RowJudge<T> {
     final Archive archive;
     final SheetKind sheet;
     final Kind<T> kind;
+    final NewPeople people;
     /** Whether records that are there already are changed. */
     final boolean update;
 
     private final TypedWords words;
     private final Reading reading;
 
-    RowJudge(Archive archive, SheetKind sheet, Kind<T> kind, boolean update) {
+    RowJudge(Archive archive, SheetKind sheet, Kind<T> kind, ImportChoices choices) {
         this.archive = archive;
         this.sheet = sheet;
         this.kind = kind;
-        this.update = update;
-        this.words = new TypedWords(archive);
+        this.update = choices.update();
+        this.people = new NewPeople(archive, choices);
+        this.words = new TypedWords(archive, people);
         this.reading = new Reading(archive.studio().currency());
     }
 
@@ -89,7 +91,7 @@ abstract class RowJudge<T> {
                 before == null ? Set.of() : new HashSet<>(kind.references().apply(before));
         List<Written> missing = new ArrayList<>();
         for (RecordKey key : kind.references().apply(record)) {
-            if (!known.contains(key)) {
+            if (!known.contains(key) && !people.has(key)) {
                 Kinds.ALL.stream()
                         .filter(each -> each.name().equals(key.kind()))
                         .filter(each -> archive.ledger().find(each, key.id()).isEmpty())

@@ -28,8 +28,8 @@ import tenterbook.words.Written;
 final class SaleRows extends RowJudge<Piece> {
     private final Map<String, JudgedRow<Piece>> pending = new HashMap<>();
 
-    SaleRows(Archive archive, boolean update) {
-        super(archive, SheetKind.SALES, Kinds.PIECE, update);
+    SaleRows(Archive archive, ImportChoices choices) {
+        super(archive, SheetKind.SALES, Kinds.PIECE, choices);
     }
 
     @Override

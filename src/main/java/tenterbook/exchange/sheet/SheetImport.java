@@ -24,19 +24,18 @@ public final class SheetImport {
     private final SheetFile file;
     private final SheetKind kind;
     private final ColumnPlan plan;
-    private final boolean update;
+    private final ImportChoices choices;
     private final int headRow;
 
     /**
-     * @param update whether records that are there already are changed, or left
      * @throws tenterbook.words.Refusal where the file is no sheet or the plan does not fit
      */
-    public SheetImport(Archive archive, Path file, SheetKind kind, ColumnPlan plan, boolean update) {
+    public SheetImport(Archive archive, Path file, SheetKind kind, ColumnPlan plan, ImportChoices choices) {
         this.archive = archive;
         this.file = SheetFile.of(file);
         this.kind = kind;
         this.plan = plan;
-        this.update = update;
+        this.choices = choices;
         plan.check(kind);
         this.headRow = SheetHead.of(this.file, kind).row();
     }
@@ -87,8 +86,8 @@ public final class SheetImport {
     @SuppressWarnings("unchecked")
     private <T> RowJudge<T> judging(Kind<T> of) {
         return kind == SheetKind.SALES
-                ? (RowJudge<T>) new SaleRows(archive, update)
-                : new RecordRows<>(archive, kind, of, (Part<T>) kind.part(), update);
+                ? (RowJudge<T>) new SaleRows(archive, choices)
+                : new RecordRows<>(archive, kind, of, (Part<T>) kind.part(), choices);
     }
 
     private <T> Counts run(
@@ -124,7 +123,10 @@ public final class SheetImport {
     private <T> void write(RowJudge<T> judge, Map<String, JudgedRow<T>> batch, String note) {
         if (!batch.isEmpty()) {
             archive.ledger().write(archive.author(), act -> {
-                batch.values().forEach(row -> act.save(judge.kind, row.record(), row.version(), note));
+                batch.values().forEach(row -> {
+                    judge.people.write(act, judge.kind.references().apply(row.record()), note);
+                    act.save(judge.kind, row.record(), row.version(), note);
+                });
                 return null;
             });
             batch.clear();

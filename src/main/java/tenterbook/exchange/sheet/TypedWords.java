@@ -20,10 +20,12 @@ final class TypedWords {
             "false", "no");
 
     private final Archive archive;
+    private final NewPeople people;
     private final Map<Choice<?>, Map<String, String>> choices = new HashMap<>();
 
-    TypedWords(Archive archive) {
+    TypedWords(Archive archive, NewPeople people) {
         this.archive = archive;
+        this.people = people;
     }
 
     /** @throws Refusal where a person of this name cannot be told */
@@ -58,9 +60,13 @@ final class TypedWords {
             return text;
         }
         List<Party> called = archive.partiesCalled(text);
-        if (called.size() != 1) {
+        if (called.size() > 1) {
             throw Refusal.of("import.person", "count", called.size(), "name", text);
         }
-        return called.get(0).id().value();
+        return called.stream()
+                .findFirst()
+                .map(party -> party.id().value())
+                .or(() -> people.called(text))
+                .orElseThrow(() -> Refusal.of("import.person", "count", 0, "name", text));
     }
 }

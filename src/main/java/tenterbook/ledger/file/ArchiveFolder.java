@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.SQLException;
+import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
@@ -20,10 +22,12 @@ import tenterbook.words.Message;
  */
 public final class ArchiveFolder implements AutoCloseable {
     private static final String LOCK = "in-use.lock";
+    private static final List<String> DERIVED = List.of("index", "derived");
 
     private final Path root;
     private final @Nullable FileLock lock;
     private final @Nullable LedgerCopy copy;
+    private boolean lookedThrough;
     /** Of the lock file that is held, where the system has such keys; its file stays open, so no other can get the same. */
     private final @Nullable Object lockKey;
 
@@ -66,6 +70,22 @@ public final class ArchiveFolder implements AutoCloseable {
                     Files.isReadable(file) ? lockOf(root, FileChannel.open(file, StandardOpenOption.READ), true) : null;
             return new ArchiveFolder(root, lock, LedgerCopy.of(root.resolve("ledger.db")));
         } catch (IOException e) {
+            throw new ArchiveProblem(
+                    Message.of("ledger.folder-not-read", "folder", root.toAbsolutePath(), "why", Explained.of(e)), e);
+        }
+    }
+
+    /** As {@link #look}, with copies of what is derived: nothing of it need be made anew, and it may be brought up to date. */
+    public static ArchiveFolder lookThrough(Path root) {
+        ArchiveFolder folder = look(root);
+        try {
+            for (String name : DERIVED) {
+                Objects.requireNonNull(folder.copy).addDerived(root.resolve(name));
+            }
+            folder.lookedThrough = true;
+            return folder;
+        } catch (IOException e) {
+            folder.close();
             throw new ArchiveProblem(
                     Message.of("ledger.folder-not-read", "folder", root.toAbsolutePath(), "why", Explained.of(e)), e);
         }
@@ -131,6 +151,11 @@ public final class ArchiveFolder implements AutoCloseable {
         return copy != null;
     }
 
+    /** Whether there is a place for what is derived from the ledger; else it is kept in memory. */
+    public boolean derivedKept() {
+        return copy == null || lookedThrough;
+    }
+
     public Path root() {
         return root;
     }
@@ -147,17 +172,33 @@ public final class ArchiveFolder implements AutoCloseable {
         return root.resolve("papers");
     }
 
-    public Path previews() {
+    /** Where photographs lie while they arrive. */
+    public Path arriving() {
+        return copy == null
+                ? photos().resolve(HashedFiles.ARRIVING)
+                : copy.folder().resolve(HashedFiles.ARRIVING);
+    }
+
+    /** Previews that were made before; where nothing may be written, new ones go to {@link #previews}. */
+    public Path earlierPreviews() {
         return root.resolve("previews");
     }
 
+    public Path previews() {
+        return mayBeWritten("previews");
+    }
+
     public Path index() {
-        return root.resolve("index");
+        return mayBeWritten("index");
     }
 
     /** Tables derived from the ledger; each file may be deleted and is rebuilt. */
     public Path derived() {
-        return root.resolve("derived");
+        return mayBeWritten("derived");
+    }
+
+    private Path mayBeWritten(String name) {
+        return (copy == null ? root : copy.folder()).resolve(name);
     }
 
     @Override

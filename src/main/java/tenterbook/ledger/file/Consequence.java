@@ -11,6 +11,8 @@ public enum Consequence {
     BEHIND(Severity.DAMAGE),
     /** A photograph or a paper that the ledger names is missing or changed. */
     FILES(Severity.DAMAGE),
+    /** The computer's clock is behind the newest revision, so it may show a wrong day. */
+    CLOCK(Severity.WARNING),
     /** What is derived from the ledger differs from it; it can be made anew. */
     DERIVED(Severity.WARNING),
     /** A file that no record names. */

@@ -42,8 +42,13 @@ public final class HashedFiles {
 
     /** Opens or creates the folder and deletes part files of an interrupted program. */
     public HashedFiles(Path folder) throws IOException {
+        this(folder, folder.resolve(ARRIVING));
+    }
+
+    /** @param arriving where files are received; on the same disk as {@code folder} if any is to be placed */
+    public HashedFiles(Path folder, Path arriving) throws IOException {
         this.folder = folder;
-        arriving = Files.createDirectories(folder.resolve(ARRIVING));
+        this.arriving = Files.createDirectories(arriving);
         try (DirectoryStream<Path> left = Files.newDirectoryStream(arriving, "*.part")) {
             for (Path part : left) {
                 Files.deleteIfExists(part);

@@ -1,13 +1,16 @@
 package tenterbook.ledger.file;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.slf4j.LoggerFactory;
 import org.sqlite.SQLiteConfig;
 
 /** A copy of a ledger's file in a temporary folder, with its write-ahead log and journal if any; deleted when closed. */
@@ -57,14 +60,39 @@ record LedgerCopy(Path file) implements AutoCloseable {
         }
     }
 
-    @Override
-    public void close() throws IOException {
-        Path folder = file.getParent();
-        try (Stream<Path> files = Files.list(folder)) {
+    /** Where other files may be written that would otherwise go into the archive's folder. */
+    Path folder() {
+        return file.getParent();
+    }
+
+    /**
+     * Copies what is derived, so that it need not be made anew. Where that fails, as for lack of room, nothing of it is copied:
+     * it is made anew.
+     */
+    void addDerived(Path from) throws IOException {
+        Path to = folder().resolve(from.getFileName());
+        try (Stream<Path> files = Files.isDirectory(from) ? Files.walk(from) : Stream.empty()) {
             for (Path each : files.toList()) {
-                Files.delete(each);
+                Files.copy(each, to.resolve(from.relativize(each).toString()));
+            }
+        } catch (IOException | UncheckedIOException e) {
+            LoggerFactory.getLogger(LedgerCopy.class).info("{} was not copied and is made anew", from, e);
+            delete(to);
+        }
+    }
+
+    private static void delete(Path folder) throws IOException {
+        if (Files.exists(folder)) {
+            try (Stream<Path> all = Files.walk(folder)) {
+                for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(each);
+                }
             }
         }
-        Files.delete(folder);
+    }
+
+    @Override
+    public void close() throws IOException {
+        delete(folder());
     }
 }

@@ -57,8 +57,7 @@ final class FeatureTable implements AutoCloseable {
 
     /** Opens the table and follows the archive until {@link #close}. */
     static FeatureTable open(Archive archive) {
-        Path file =
-                archive.folder().readOnly() ? null : archive.folder().derived().resolve("features.db");
+        Path file = archive.folder().derivedKept() ? archive.folder().derived().resolve("features.db") : null;
         FeatureTable table = new FeatureTable(archive, file);
         archive.ledger().follow(sequence -> table.follow());
         return table;

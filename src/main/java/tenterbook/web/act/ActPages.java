@@ -86,7 +86,7 @@ public final class ActPages {
 
     private void ask(Context ctx) {
         Act act = act(ctx);
-        Form form = Form.empty().put("when", site.today());
+        Form form = Form.empty().put("when", site.certainToday());
         List<Saved<Piece>> pieces = chosen(ctx);
         for (int i = 0; i < Math.max(1, pieces.size()); i++) {
             form.row("pieces", i)

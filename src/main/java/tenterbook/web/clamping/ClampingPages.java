@@ -70,9 +70,7 @@ public final class ClampingPages {
     /** The next free name for a clamping of this year. */
     public static ClampingId next(Site site) {
         return new ClampingId(Kinds.CLAMPING_NUMBERS
-                .next(
-                        start -> site.ledger().idsEverUsed(Kinds.CLAMPING, start),
-                        site.today().getYear())
+                .next(start -> site.ledger().idsEverUsed(Kinds.CLAMPING, start), site.year())
                 .value());
     }
 

@@ -110,7 +110,7 @@ public final class ExaminationPages {
                 ? all.stream().reduce((first, second) -> second).orElse(null)
                 : ConditionPages.of(piece, all, from);
         return NewExaminationForm.of(
-                piece, last, site.today(), site.archive().studio().maker());
+                piece, last, site.certainToday(), site.archive().studio().maker());
     }
 
     private void saveNew(Context ctx) {

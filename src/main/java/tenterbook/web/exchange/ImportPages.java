@@ -20,6 +20,7 @@ import tenterbook.exchange.sheet.ColumnPlan;
 import tenterbook.exchange.sheet.ColumnPlan.Chosen;
 import tenterbook.exchange.sheet.ColumnPlan.DayOrder;
 import tenterbook.exchange.sheet.ColumnProposal;
+import tenterbook.exchange.sheet.ImportChoices;
 import tenterbook.exchange.sheet.ImportFolder;
 import tenterbook.exchange.sheet.ImportFolder.Entry;
 import tenterbook.exchange.sheet.ImportUndo;
@@ -169,11 +170,13 @@ public final class ImportPages {
     }
 
     private void judge(Context ctx) throws IOException {
-        Entry entry = entry(ctx).with(!"leave".equals(ctx.formParam("existing")));
+        Entry entry = entry(ctx)
+                .with(new ImportChoices(
+                        !"leave".equals(ctx.formParam("existing")), "new".equals(ctx.formParam("people"))));
         SheetImport sheet;
         try {
             ColumnPlan plan = typed(ctx);
-            sheet = new SheetImport(site.archive(), folder.sheet(entry), entry.kind(), plan, entry.update());
+            sheet = new SheetImport(site.archive(), folder.sheet(entry), entry.kind(), plan, entry.choices());
             folder.remember(
                     SheetHead.of(SheetFile.of(folder.sheet(entry)), entry.kind())
                             .digest(entry.kind()),
@@ -237,7 +240,7 @@ public final class ImportPages {
             return;
         }
         SheetImport sheet =
-                new SheetImport(site.archive(), folder.sheet(waiting), waiting.kind(), plan, waiting.update());
+                new SheetImport(site.archive(), folder.sheet(waiting), waiting.kind(), plan, waiting.choices());
         int all = RowsView.read(folder.verdicts(waiting), null, null).total();
         Entry begun = waiting.begun(site.ledger().lastSequence());
         folder.save(begun);
@@ -260,12 +263,16 @@ public final class ImportPages {
 
     private void undo(Context ctx) throws IOException {
         Entry entry = entry(ctx);
+        if (entry.undone()) {
+            FlashMessage.andGo(ctx, entry.summary(), "/import");
+            return;
+        }
         Conventions reader = Words.conventions();
         start(ctx, w("import.undo-title", "file", entry.name()), progress -> {
             ImportUndo.Report report =
                     ImportUndo.undo(site.archive(), entry.id(), Math.max(0, entry.after()), progress);
             String summary = report.summary().in(reader);
-            folder.save(entry.over(summary));
+            folder.save(report.left().isEmpty() ? entry.takenBack(summary) : entry.over(summary));
             return new Job.Outcome(
                     summary, report.left().stream().map(each -> each.in(reader)).toList(), "/import");
         });

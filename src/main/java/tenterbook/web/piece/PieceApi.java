@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.arrival.PhotoRegistration;
 import tenterbook.archive.record.ClampingRecord;
@@ -31,6 +32,7 @@ import tenterbook.search.facet.FacetGroup;
 import tenterbook.search.find.Hit;
 import tenterbook.search.find.SearchResult;
 import tenterbook.web.Site;
+import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
 import tenterbook.web.record.FactLine;
 import tenterbook.web.record.OpenApi;
@@ -149,7 +151,7 @@ public final class PieceApi {
     }
 
     private void addPhotos(Context ctx) throws IOException {
-        Saved<Piece> saved = saved(ctx.pathParam("number"));
+        String number = saved(ctx.pathParam("number")).record().number().value();
         List<UploadedFile> files = ctx.isMultipart() ? ctx.uploadedFiles() : List.of();
         if (files.isEmpty()) {
             throw Refusal.of("api.no-photograph-arrived");
@@ -157,8 +159,7 @@ public final class PieceApi {
         if (files.stream().anyMatch(file -> file.size() > Originals.LIMIT_BYTES)) {
             throw new ContentTooLargeResponse();
         }
-        PhotoRole role =
-                role(ctx.formParam("role"), saved.record().photos().isEmpty() ? PhotoRole.FRONT : PhotoRole.DETAIL);
+        PhotoRole role = role(ctx.formParam("role"));
         String caption = Optional.ofNullable(ctx.formParam("caption")).orElse("");
         List<Photo> taken = new ArrayList<>();
         for (UploadedFile file : files) {
@@ -166,24 +167,36 @@ public final class PieceApi {
                 taken.add(registration.take(bytes, file.filename()));
             }
         }
-        List<PiecePhoto> photos = new ArrayList<>(saved.record().photos());
-        for (Photo photo : taken) {
-            if (photos.stream().noneMatch(each -> each.photo().equals(photo.digest()))) {
-                photos.add(new PiecePhoto(
-                        photo.digest(), role, caption, saved.record().state(), List.of()));
-            }
-        }
-        Saved<Piece> after = site.write(act ->
-                act.save(Kinds.PIECE, saved.record().withPhotos(photos), saved.version(), w("api.photographs-added")));
+        // Read where it is written, since other photographs of the piece may arrive at the same time.
+        Saved<Piece> after = site.write(act -> {
+            Saved<Piece> now = act.saved(Kinds.PIECE, number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+            return act.save(
+                    Kinds.PIECE,
+                    now.record().withPhotos(with(now.record(), taken, role, caption)),
+                    now.version(),
+                    w("api.photographs-added"));
+        });
         Map<String, Object> answer = answer(after);
         answer.put("photos", taken);
         ctx.status(201);
         ctx.json(answer);
     }
 
-    private static PhotoRole role(String word, PhotoRole usual) {
+    /** @param role null for the usual one: the front of a piece without photographs, else a detail */
+    private static List<PiecePhoto> with(Piece piece, List<Photo> taken, @Nullable PhotoRole role, String caption) {
+        PhotoRole each = role != null ? role : piece.photos().isEmpty() ? PhotoRole.FRONT : PhotoRole.DETAIL;
+        List<PiecePhoto> photos = new ArrayList<>(piece.photos());
+        for (Photo photo : taken) {
+            if (photos.stream().noneMatch(other -> other.photo().equals(photo.digest()))) {
+                photos.add(new PiecePhoto(photo.digest(), each, caption, piece.state(), List.of()));
+            }
+        }
+        return photos;
+    }
+
+    private static @Nullable PhotoRole role(@Nullable String word) {
         if (word == null || word.isBlank()) {
-            return usual;
+            return null;
         }
         return Stream.of(PhotoRole.values())
                 .filter(each -> each.toString().equals(word))

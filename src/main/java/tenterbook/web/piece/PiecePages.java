@@ -106,9 +106,7 @@ public final class PiecePages {
         return site.archive()
                 .studio()
                 .numbers()
-                .next(
-                        start -> site.ledger().idsEverUsed(Kinds.PIECE, start),
-                        site.today().getYear());
+                .next(start -> site.ledger().idsEverUsed(Kinds.PIECE, start), site.year());
     }
 
     private Form start() {
@@ -148,6 +146,9 @@ public final class PiecePages {
     private void record(Context ctx) {
         Form form = Form.of(FormEncoding.fields(ctx));
         takeFiles(ctx, form);
+        if (quick.clockDoubted(ctx, "", form)) {
+            return;
+        }
         if (!form.has("number")) {
             propose(form);
         }
@@ -242,7 +243,7 @@ public final class PiecePages {
                     ? new Clamping(
                             id,
                             "",
-                            PartialDate.of(site.today()),
+                            PartialDate.of(site.certainToday()),
                             null,
                             null,
                             null,

@@ -24,6 +24,7 @@ import tenterbook.ledger.Saved;
 import tenterbook.ledger.StillReferenced;
 import tenterbook.ledger.beside.Drafts;
 import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.LedgerClock;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.FormEncoding;
@@ -141,6 +142,9 @@ public final class RecordEditor<T> {
             show(ctx, 200, view(form, id, version, null, List.of(), drafts.keep(id, form)));
             return false;
         }
+        if (clockDoubted(ctx, id, form)) {
+            return false;
+        }
         if (!id.isEmpty() && withdrawn(id)) {
             showWithdrawn(ctx, id, version, form);
             return false;
@@ -181,6 +185,13 @@ public final class RecordEditor<T> {
             show(ctx, 500, view(form, id, version, null, List.of(), Words.sentence(e)));
         }
         return false;
+    }
+
+    /** Shows the form again where the computer's clock is in doubt, before anything is numbered by its year. */
+    public boolean clockDoubted(Context ctx, String id, Form form) {
+        Optional<LedgerClock.Doubt> doubt = site.ledger().clock().doubt();
+        doubt.ifPresent(each -> refuse(ctx, 409, id, form.version(0), form, List.of(), w(each.refusal())));
+        return doubt.isPresent();
     }
 
     /**

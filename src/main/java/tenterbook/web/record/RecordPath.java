@@ -118,6 +118,6 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
         } else {
             return "";
         }
-        return scheme.next(used, site.today().getYear()).value();
+        return scheme.next(used, site.year()).value();
     }
 }

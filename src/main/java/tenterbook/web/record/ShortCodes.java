@@ -40,7 +40,7 @@ final class ShortCodes {
         }
         String start = kind.equals(Kinds.CLOTH) ? initials(name) : plain(name);
         if (kind.equals(Kinds.LOT)) {
-            start += "-" + site.today().getYear();
+            start += "-" + site.year();
         }
         String proposal = start;
         for (int i = 2; taken(used, proposal); i++) {

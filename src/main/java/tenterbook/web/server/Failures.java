@@ -24,6 +24,8 @@ import tenterbook.labelling.LabelBlocked;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.StillReferenced;
 import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.LedgerClock;
+import tenterbook.ledger.file.ReadOnlyArchive;
 import tenterbook.web.Site;
 import tenterbook.web.form.TooManyFields;
 import tenterbook.web.page.Html;
@@ -67,6 +69,9 @@ final class Failures {
         routes.exception(
                 IllegalArgumentException.class,
                 (e, ctx) -> show(ctx, 400, w("failure.not-understood"), Words.sentence(e)));
+        routes.exception(ReadOnlyArchive.class, (e, ctx) -> show(ctx, 403, w("failure.read-only"), Words.sentence(e)));
+        routes.exception(
+                LedgerClock.Doubted.class, (e, ctx) -> show(ctx, 409, w("failure.which-day"), Words.sentence(e)));
         routes.exception(ArchiveProblem.class, (e, ctx) -> show(ctx, 500, w("failure.the-archive"), Words.sentence(e)));
         routes.exception(HttpResponseException.class, this::refusedByServer);
         routes.exception(Exception.class, this::unexpected);

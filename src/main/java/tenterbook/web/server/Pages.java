@@ -58,6 +58,7 @@ import tenterbook.web.record.DraftPages;
 import tenterbook.web.record.HistoryPages;
 import tenterbook.web.record.RecordApis;
 import tenterbook.web.studio.AgreementPages;
+import tenterbook.web.studio.ClockPages;
 import tenterbook.web.studio.ErasurePages;
 import tenterbook.web.studio.OwnWordsPages;
 import tenterbook.web.studio.PeoplePages;
@@ -120,6 +121,7 @@ final class Pages {
         new IssuedPages(site).routes(routes);
         new SheetPages(site).routes(routes);
         new StudioPages(site).routes(routes);
+        new ClockPages(site).routes(routes);
         new OwnWordsPages(site).routes(routes);
         new ImportPages(site).routes(routes);
         new SheetDownloads(site).routes(routes);

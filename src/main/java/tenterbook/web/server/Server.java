@@ -10,6 +10,7 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.util.List;
 import java.util.Map;
+import org.eclipse.jetty.server.handler.EagerContentHandler;
 import tenterbook.imaging.Originals;
 import tenterbook.web.Site;
 import tenterbook.web.form.FormEncoding;
@@ -27,6 +28,12 @@ public final class Server implements AutoCloseable {
 
     /** The most a form without files may hold, in bytes. */
     static final long MOST_TYPED = 4L << 20;
+
+    /** Of what is sent, so many bytes are awaited without a thread; nearly every form is shorter. */
+    private static final long AWAITED = 64 << 10;
+
+    /** Bytes by which each arrived part counts for more than it holds. */
+    private static final int FRAME = 16;
 
     /** The most an address may hold, with the other headers, in bytes. */
     private static final int LONGEST_ADDRESS = 64 << 10;
@@ -78,6 +85,9 @@ public final class Server implements AutoCloseable {
             http.setRequestHeaderSize(LONGEST_ADDRESS);
             http.setResponseHeaderSize(LONGEST_ADDRESS);
         });
+        // A request takes a thread once so much of it has arrived, or all: one that is sent slowly holds nobody up.
+        config.jetty.modifyServer(server -> server.setHandler(
+                new EagerContentHandler(new EagerContentHandler.RetainedContentLoaderFactory(AWAITED, FRAME, false))));
         config.jetty.modifyServletContextHandler(handler -> handler.setMaxFormKeys(FormEncoding.MOST_FIELDS));
         config.router.javaLangErrorHandler(Failures::answer);
         config.jetty.multipartConfig.maxFileSize(MOST_ARRIVING >> 20, SizeUnit.MB);
@@ -103,6 +113,9 @@ public final class Server implements AutoCloseable {
         RoutesConfig routes = config.routes;
         routes.before(ctx -> Words.writeFor(() -> site.archive().conventions().in(LanguageChoice.of(ctx))));
         routes.before(Guard::check);
+        if (site.readOnly()) {
+            routes.before(ReadOnlyRoutes::check);
+        }
         routes.before(ctx -> {
             if (Guard.changing(ctx)) {
                 FormEncoding.check(ctx);

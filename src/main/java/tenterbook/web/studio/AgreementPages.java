@@ -107,9 +107,7 @@ public final class AgreementPages {
 
     private String next() {
         return Kinds.AGREEMENT_NUMBERS
-                .next(
-                        start -> site.ledger().idsEverUsed(Kinds.AGREEMENT, start),
-                        site.today().getYear())
+                .next(start -> site.ledger().idsEverUsed(Kinds.AGREEMENT, start), site.year())
                 .value();
     }
 

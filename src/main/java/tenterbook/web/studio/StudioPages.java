@@ -4,6 +4,7 @@ import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -81,7 +82,10 @@ public final class StudioPages {
         routes.post("/studio/pack", ctx -> {
             Path root = site.archive().folder().root().toAbsolutePath().normalize();
             String name = root.getFileName() + "-" + site.today();
-            Path target = free(root.resolveSibling(name));
+            Path beside = root.resolveSibling(name);
+            // A read-only disk has no room for the bag.
+            Path target = free(
+                    Files.isWritable(beside.getParent()) ? beside : Path.of(System.getProperty("user.home"), name));
             go(ctx, w("studio.packing"), (progress, reader) -> {
                 Bag bag = new Pack(site.clock()).pack(site.archive(), target, progress);
                 return new Job.Outcome(
@@ -95,7 +99,7 @@ public final class StudioPages {
 
     private static Path free(Path wanted) {
         Path path = wanted;
-        for (int i = 2; java.nio.file.Files.exists(path); i++) {
+        for (int i = 2; Files.exists(path); i++) {
             path = wanted.resolveSibling(wanted.getFileName() + "-" + i);
         }
         return path;

@@ -49,7 +49,7 @@ class SheetImportTest {
     }
 
     private SheetImport importing(SheetKind kind, Path file, boolean update) {
-        return new SheetImport(archive, file, kind, proposal(kind, file).plan(), update);
+        return new SheetImport(archive, file, kind, proposal(kind, file).plan(), new ImportChoices(update, false));
     }
 
     private List<String> judged(SheetKind kind, Path file, boolean update) {
@@ -150,7 +150,7 @@ class SheetImportTest {
         assertThat(piece("V2").finished().recorded()).isFalse();
         List<Chosen> columns = new ArrayList<>(proposal.plan().columns());
         columns.set(2, new Chosen(2, "finished", "", DayOrder.NOT_SAID, true));
-        new SheetImport(archive, file, SheetKind.PIECES, new ColumnPlan(columns), true)
+        new SheetImport(archive, file, SheetKind.PIECES, new ColumnPlan(columns), ImportChoices.USUAL)
                 .write("b", 0, Progress.UNWATCHED, row -> {});
         assertThat(piece("V2").finished().entered()).isEqualTo("2024-03-05");
         assertThat(piece("V4").finished().entered()).isEqualTo("2023");
@@ -257,13 +257,58 @@ class SheetImportTest {
     @Test
     void aPlanThatCannotBeIsRefused() throws IOException {
         Path file = file("a,b\n1,2\n");
-        assertThatThrownBy(() -> new SheetImport(archive, file, SheetKind.PIECES, new ColumnPlan(List.of()), true))
+        assertThatThrownBy(() -> new SheetImport(
+                        archive, file, SheetKind.PIECES, new ColumnPlan(List.of()), ImportChoices.USUAL))
                 .hasMessageContaining("“number”");
         Chosen number = new Chosen(0, "number", "", DayOrder.NOT_SAID, false);
-        assertThatThrownBy(() ->
-                        new SheetImport(archive, file, SheetKind.PIECES, new ColumnPlan(List.of(number, number)), true))
+        assertThatThrownBy(() -> new SheetImport(
+                        archive, file, SheetKind.PIECES, new ColumnPlan(List.of(number, number)), ImportChoices.USUAL))
                 .hasMessageContaining("Two columns");
         assertThat(ColumnPlan.fromJson(new ColumnPlan(List.of(number)).toJson()))
                 .isEqualTo(new ColumnPlan(List.of(number)));
+    }
+
+    @Test
+    void aPersonOfWhomNobodyIsRecordedIsMadeNewByChoiceAndGoesWithTheImport() throws IOException {
+        written(SheetKind.PIECES, "a", "number,title\nV1,Tide\nV2,Reeds\nV3,Moon\n");
+        Path sales = file(
+                "piece,buyer,date\nV1,Ana Quental,2024-05-01\nV2,ana quental,2024-05-02\nV9,Nobody Yet,2024-05-03\n");
+        assertThat(judged(SheetKind.SALES, sales, true).get(0)).contains("Nobody called “Ana Quental” is recorded");
+        SheetImport sheet = new SheetImport(
+                archive,
+                sales,
+                SheetKind.SALES,
+                proposal(SheetKind.SALES, sales).plan(),
+                new ImportChoices(true, true));
+        assertThat(sheet.judge(Progress.UNWATCHED, row -> {}).of(Verdict.UPDATED))
+                .isEqualTo(2);
+        assertThat(archive.ledger().count(Kinds.PARTY)).isZero();
+        sheet.write("b", 0, Progress.UNWATCHED, row -> {});
+        assertThat(archive.ledger().all(Kinds.PARTY))
+                .as("none for the refused row")
+                .extracting(saved -> saved.record().name())
+                .containsExactly("Ana Quental");
+        assertThat(piece("V2").events().get(0).party()).hasToString("ana-quental");
+        assertThat(ImportUndo.undo(archive, "b", 0, Progress.UNWATCHED).left()).isEmpty();
+        assertThat(archive.ledger().count(Kinds.PARTY)).isZero();
+    }
+
+    @Test
+    void aChosenColumnGoesBeforeTheProposal() throws IOException {
+        Path file = file("No,Name,Title\nV1,Tide,dull\n");
+        ColumnProposal proposal = proposal(SheetKind.PIECES, file);
+        assertThat(proposal.plan(java.util.Map.of("name", "title", "No", "number"))
+                        .columns())
+                .extracting(Chosen::at, Chosen::path)
+                .containsExactlyInAnyOrder(
+                        org.assertj.core.groups.Tuple.tuple(0, "number"),
+                        org.assertj.core.groups.Tuple.tuple(1, "title"));
+        assertThat(proposal.plan(java.util.Map.of("Title", "")).columns())
+                .extracting(Chosen::path)
+                .doesNotContain("title");
+        assertThatThrownBy(() -> proposal.plan(java.util.Map.of("Maker", "title")))
+                .hasMessage("The sheet has no column “Maker”. It has: No, Name, Title.");
+        assertThatThrownBy(() -> proposal.plan(java.util.Map.of("Name", "wings")))
+                .hasMessage("There is no field “wings” to bring in.");
     }
 }

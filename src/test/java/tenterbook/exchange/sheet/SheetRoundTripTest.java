@@ -45,7 +45,7 @@ class SheetRoundTripTest {
                 .containsExactlyElementsOf(
                         kind.columns().stream().map(SheetColumn::path).toList());
         List<String> changed = new ArrayList<>();
-        SheetImport.Counts counts = new SheetImport(archive, file, kind, plan(kind, file), true)
+        SheetImport.Counts counts = new SheetImport(archive, file, kind, plan(kind, file), ImportChoices.USUAL)
                 .judge(Progress.UNWATCHED, row -> {
                     if (row.verdict() != Verdict.UNCHANGED) {
                         changed.add(kind + " " + row);
@@ -94,7 +94,7 @@ class SheetRoundTripTest {
                 try (OutputStream out = Files.newOutputStream(csv)) {
                     SheetWriter.csv(out, rows(new SheetExport(kind, true), from, Language.ENGLISH));
                 }
-                new SheetImport(to, csv, kind, plan(kind, csv), true)
+                new SheetImport(to, csv, kind, plan(kind, csv), ImportChoices.USUAL)
                         .write(kind.toString(), 0, Progress.UNWATCHED, row -> {});
                 List<List<String>> before = new ArrayList<>();
                 new SheetExport(kind, true).rows(from, before::add);
