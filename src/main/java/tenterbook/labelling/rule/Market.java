@@ -3,6 +3,7 @@ package tenterbook.labelling.rule;
 import java.util.Arrays;
 import java.util.Currency;
 import java.util.Optional;
+import tenterbook.piece.Studio;
 
 /** Where a piece is to be sold. A further market is a constant here, a rule table and, where it has its own, fibre names. */
 public enum Market implements CodedChoice {
@@ -35,6 +36,11 @@ public enum Market implements CodedChoice {
             case "JPY" -> JP;
             default -> EU;
         };
+    }
+
+    /** Where a studio sells: in the country that it recorded, else most likely where its currency is used. */
+    public static Market of(Studio studio) {
+        return selling(studio.selling().soldIn()).orElse(of(studio.currency()));
     }
 
     /** Whose rules hold in a country, or at a place written with it; empty where that is not known. */

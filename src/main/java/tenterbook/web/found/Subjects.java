@@ -68,7 +68,6 @@ final class Subjects {
     private Optional<String> home() {
         return site.archive()
                 .readableStudio()
-                .map(studio ->
-                        tenterbook.labelling.rule.Market.of(studio.currency()).code());
+                .map(studio -> tenterbook.labelling.rule.Market.of(studio).code());
     }
 }

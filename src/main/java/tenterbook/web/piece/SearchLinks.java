@@ -73,11 +73,11 @@ public final class SearchLinks {
         return groups;
     }
 
-    /** Code of the market where the studio most likely sells; empty where its record cannot be read. */
+    /** Code of the market where the studio sells; empty where its record cannot be read. */
     private String home() {
         return site.archive()
                 .readableStudio()
-                .map(studio -> Market.of(studio.currency()).code())
+                .map(studio -> Market.of(studio).code())
                 .orElse("");
     }
 

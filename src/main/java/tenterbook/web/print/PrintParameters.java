@@ -75,8 +75,7 @@ final class PrintParameters {
 
     Market market(Site site) {
         return named(Market.values(), "market")
-                .or(() -> Market.selling(site.archive().studio().selling().soldIn()))
-                .orElse(Market.of(site.currency()));
+                .orElseGet(() -> Market.of(site.archive().studio()));
     }
 
     private <E extends CodedChoice> Optional<E> named(E[] all, String name) {

@@ -19,6 +19,8 @@ import tenterbook.exchange.backup.BackupNote;
 import tenterbook.facts.Away;
 import tenterbook.facts.LotStock;
 import tenterbook.facts.Settlement;
+import tenterbook.labelling.rule.Market;
+import tenterbook.measure.Threshold;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
@@ -33,7 +35,7 @@ import tenterbook.web.page.Html;
 /** What is due, overdue, owed, and not finished yet. */
 public final class TodayPages {
     /** Days before its end from which a loan or consignment is shown as ending soon. */
-    static final int SOON = 30;
+    private static final int SOON = (int) Threshold.number("today-ending");
 
     private static final int MOST_AWAY = 2000;
     private static final Duration LONGEST_WAIT = Duration.ofSeconds(5);
@@ -59,6 +61,7 @@ public final class TodayPages {
     public record OpenLine(String label, long count, String address) {}
 
     /**
+     * @param soon in so many days at most
      * @param ending soon
      * @param undated away without a day of return
      * @param fair the fair that comes next or goes on; null where none is recorded
@@ -66,6 +69,7 @@ public final class TodayPages {
      */
     public record TodayView(
             LocalDate today,
+            int soon,
             List<AwayLine> overdue,
             List<AwayLine> ending,
             int undated,
@@ -94,6 +98,7 @@ public final class TodayPages {
         List<AwayLine> away = away();
         return new TodayView(
                 today,
+                SOON,
                 away.stream().filter(line -> line.away().overdue(today)).toList(),
                 away.stream().filter(line -> soon(line.away().end(), today)).toList(),
                 (int) away.stream().filter(line -> line.away().end() == null).count(),
@@ -203,14 +208,14 @@ public final class TodayPages {
                     site.index().count(site.index().query(Map.of("lacking", List.of(code)))),
                     "/?lacking=" + code));
         }
-        for (String tag : List.of("eu", "us", "uk")) {
-            String value = tag + ":lacking";
+        site.archive().readableStudio().map(Market::of).ifPresent(market -> {
+            String value = market.code() + ":lacking";
             open.add(new OpenLine(
-                    w("today.tag." + tag),
+                    w("today.tag." + market.code()),
                     site.index()
                             .count(site.index().query(Map.of("tag", List.of(value), "status", List.of("in-stock")))),
                     "/?tag=" + value + "&status=in-stock"));
-        }
+        });
         open.removeIf(line -> line.count() == 0);
         return open;
     }
