@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Objects;
 import tenterbook.archive.record.IssuedPaper;
 import tenterbook.labelling.StoredSettings;
+import tenterbook.words.Language;
 import tenterbook.words.Listing;
 import tenterbook.words.Refusal;
 
@@ -16,13 +17,15 @@ import tenterbook.words.Refusal;
  * @param agreement nothing agreed where null
  * @param disclosure nothing disclosed where null
  * @param text words of the maker for a wall or a certificate, as typed
+ * @param language of all that the program writes; English where null, as in papers from before there was another
  */
 public record DocumentSettings(
         @JsonProperty("kind") DocumentKind kind,
         @JsonProperty("page") PageSize page,
         @JsonProperty("agreement") Agreement agreement,
         @JsonProperty("disclosure") Disclosure disclosure,
-        @JsonProperty("text") String text) {
+        @JsonProperty("text") String text,
+        @JsonProperty("language") Language language) {
     public static final String STORED = "document";
 
     /**
@@ -81,6 +84,12 @@ public record DocumentSettings(
         agreement = agreement == null ? Agreement.NONE : agreement;
         disclosure = disclosure == null ? Disclosure.NONE : disclosure;
         text = stripped(text);
+        language = language == null ? Language.ENGLISH : language;
+    }
+
+    /** In English. */
+    public DocumentSettings(DocumentKind kind, PageSize page, Agreement agreement, Disclosure disclosure, String text) {
+        this(kind, page, agreement, disclosure, text, Language.ENGLISH);
     }
 
     /** Nothing chosen and nothing typed, on the usual paper. */
@@ -98,7 +107,11 @@ public record DocumentSettings(
     }
 
     public DocumentSettings on(PageSize other) {
-        return new DocumentSettings(kind, other, agreement, disclosure, text);
+        return new DocumentSettings(kind, other, agreement, disclosure, text, language);
+    }
+
+    public DocumentSettings in(Language other) {
+        return new DocumentSettings(kind, page, agreement, disclosure, text, other);
     }
 
     private static String stripped(String text) {

@@ -55,7 +55,7 @@ public record Whereabouts(Piece piece, Custody custody) {
     /** The status in words, as in 'sold'; empty where not known. */
     public String statusInWords() {
         Status status = status();
-        return status == null ? "" : status.toString();
+        return status == null ? "" : status.onPaper();
     }
 
     /** Where the status comes from if it was not typed, as in 'from the event of 2024-05-01'; else empty. */
