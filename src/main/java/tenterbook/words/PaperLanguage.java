@@ -37,6 +37,11 @@ public final class PaperLanguage {
         return Language.of(conventions().language().getLanguage()).orElse(Language.ENGLISH);
     }
 
+    /** The word of a choice; in English that of the record, as English papers always had it. */
+    public static String word(Worded choice) {
+        return language() == Language.ENGLISH ? choice.toString() : choice.onPaper();
+    }
+
     static Conventions conventions() {
         Conventions paper = PAPER.get();
         return paper == null ? Conventions.english() : paper;

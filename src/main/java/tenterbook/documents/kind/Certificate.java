@@ -17,6 +17,7 @@ import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.Piece;
 import tenterbook.words.Message;
+import tenterbook.words.PaperLanguage;
 import tenterbook.words.Written;
 
 /** A piece's making and whereabouts from the maker's archive, with a code by which the record can be verified. */
@@ -141,7 +142,7 @@ final class Certificate {
         Message words = Message.of(
                 "document.certificate.event",
                 "event",
-                Written.capital(event.kind().onPaper()),
+                Written.capital(PaperLanguage.word(event.kind())),
                 "named",
                 DocumentWords.yes(named),
                 "person",

@@ -51,6 +51,9 @@ class PortugueseDocumentsTest {
     private static final Pattern ENGLISH = Pattern.compile(
             "(?i)(?<!\\p{L})(the|of|and|not|is|are|with|from|recorded|length|width|this|that|was|has|piece|dyed|layers|vat|between)(?!\\p{L})");
 
+    /** Of a certificate. */
+    private static final Pattern CODE = Pattern.compile("[0-9a-f]{4}( [0-9a-f]{4}){3}");
+
     private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)?");
 
     /** Symbols, and words that are alike in both languages. */
@@ -71,8 +74,7 @@ class PortugueseDocumentsTest {
             "condition.standing.",
             "condition.seen.",
             "recipe.step.",
-            "recipe.style.",
-            "recipe.axis.");
+            "recipe.style.");
 
     @TempDir
     static Path folder;
@@ -145,7 +147,7 @@ class PortugueseDocumentsTest {
 
     /** The letters that nobody typed. */
     private static String composed(String line) {
-        String left = plain(line);
+        String left = CODE.matcher(plain(line)).replaceAll("");
         for (String text : typed) {
             if (left.contains(text)) {
                 left = left.replaceAll("(?<!\\p{L})" + Pattern.quote(text) + "(?!\\p{L})", "|");
@@ -182,8 +184,7 @@ class PortugueseDocumentsTest {
     }
 
     private static List<DocumentDraft> drafts(DocumentKind kind, Language language) {
-        String[] numbers = Stream.concat(
-                        Stream.of(SampleStudioDocuments.numbers(kind)), Stream.of("V24-001", "V24-012", "V24-016"))
+        String[] numbers = Stream.concat(Stream.of(SampleStudioDocuments.numbers(kind)), Stream.of("V24-012"))
                 .distinct()
                 .toArray(String[]::new);
         return Composition.of(
@@ -251,14 +252,13 @@ class PortugueseDocumentsTest {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("pt-PT");
         }
-        assertThat(new ReadBack(pdf).text(1).replace('\u00a0', ' ')).contains("página 1 de ", "10 de janeiro de 2026");
+        assertThat(new ReadBack(pdf).text().replace('\u00a0', ' ')).contains("página 1 de ", "10 de janeiro de 2026");
     }
 
     /** Where {@code -Ddocuments.write} names a folder, the documents are put there for somebody to look at. */
     @Test
-    void theCertificateIsStillOnePage() throws Exception {
-        for (DocumentKind kind :
-                List.of(DocumentKind.PROVENANCE_CERTIFICATE, DocumentKind.LOAN_SCHEDULE, DocumentKind.OBJECT_ID)) {
+    void aPortugueseDocumentTakesNoFurtherPage() throws Exception {
+        for (DocumentKind kind : List.of(DocumentKind.PROVENANCE_CERTIFICATE, DocumentKind.LOAN_SCHEDULE)) {
             DocumentSettings asked = SampleStudioDocuments.request(kind).in(Language.PORTUGUESE);
             byte[] pdf = studio.pdf(
                     Composition.of(
