@@ -6,6 +6,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.record.IssuedPaper;
 import tenterbook.labelling.StoredSettings;
+import tenterbook.words.Language;
 import tenterbook.words.Listing;
 import tenterbook.words.Refusal;
 
@@ -18,6 +19,7 @@ import tenterbook.words.Refusal;
  * @param disclosure nothing disclosed where null
  * @param text words of the maker for a wall or a certificate, as typed
  * @param shipment no fair and no purpose where null
+ * @param language of all that the program writes; English where null, as in papers from before there was another
  */
 public record DocumentSettings(
         @JsonProperty("kind") DocumentKind kind,
@@ -25,7 +27,8 @@ public record DocumentSettings(
         @JsonProperty("agreement") Agreement agreement,
         @JsonProperty("disclosure") Disclosure disclosure,
         @JsonProperty("text") String text,
-        @JsonProperty("shipment") @Nullable Shipment shipment) {
+        @JsonProperty("shipment") @Nullable Shipment shipment,
+        @JsonProperty("language") Language language) {
     public static final String STORED = "document";
 
     /**
@@ -107,11 +110,12 @@ public record DocumentSettings(
         disclosure = disclosure == null ? Disclosure.NONE : disclosure;
         text = stripped(text);
         shipment = shipment == null || shipment.nothing() ? null : shipment;
+        language = language == null ? Language.ENGLISH : language;
     }
 
-    /** Without a fair and a purpose for customs. */
+    /** In English, without a fair and a purpose for customs. */
     public DocumentSettings(DocumentKind kind, PageSize page, Agreement agreement, Disclosure disclosure, String text) {
-        this(kind, page, agreement, disclosure, text, null);
+        this(kind, page, agreement, disclosure, text, null, Language.ENGLISH);
     }
 
     /** Nothing chosen and nothing typed, on the usual paper. */
@@ -134,7 +138,11 @@ public record DocumentSettings(
     }
 
     public DocumentSettings on(PageSize other) {
-        return new DocumentSettings(kind, other, agreement, disclosure, text, shipment);
+        return new DocumentSettings(kind, other, agreement, disclosure, text, shipment, language);
+    }
+
+    public DocumentSettings in(Language other) {
+        return new DocumentSettings(kind, page, agreement, disclosure, text, shipment, other);
     }
 
     private static String stripped(String text) {

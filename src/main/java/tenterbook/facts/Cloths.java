@@ -79,13 +79,13 @@ public record Cloths(List<Cloth> cloths, Optional<Message> disagreement) {
     /** One cloth by name with its fibres. */
     private static String inWords(Cloth cloth) {
         String name = cloth.name().isEmpty()
-                ? Message.of("facts.cloth", "id", cloth.id()).inEnglish()
+                ? Message.of("facts.cloth", "id", cloth.id()).onPaper()
                 : cloth.name();
         return name + " (" + Denial.NO_FIBRES.unless(cloth, () -> fibres(cloth)) + ")";
     }
 
     private static String fibres(Cloth cloth) {
-        return new Joined(", ", cloth.content()).inEnglish();
+        return new Joined(", ", cloth.content()).onPaper();
     }
 
     /** The evidence of each cloth's content, as in 'silk habotai: supplier’s invoice'; a cloth without such evidence says so. */

@@ -36,7 +36,7 @@ final class ConditionSentences {
                 Written.stop(looked),
                 Written.stop(
                         condition.lastLooked().isPresent()
-                                ? Message.of("facts.since-then", "later", later).inEnglish()
+                                ? Message.of("facts.since-then", "later", later).onPaper()
                                 : Written.capital(later)));
     }
 
@@ -62,7 +62,7 @@ final class ConditionSentences {
                                     .map(found -> found.group().toLowerCase(Locale.ROOT))
                                     .distinct()
                                     .collect(Collectors.joining(", ")))
-                    .inEnglish();
+                    .onPaper();
         }
         return (event.note().isEmpty()
                         ? Message.of("facts.happened", "event", event.kind(), "day", day(event.when()))
@@ -74,7 +74,7 @@ final class ConditionSentences {
                                 day(event.when()),
                                 "note",
                                 event.note()))
-                .inEnglish();
+                .onPaper();
     }
 
     private static Written day(PartialDate when) {
@@ -85,21 +85,21 @@ final class ConditionSentences {
         return (note.note().isEmpty()
                         ? Message.of("facts.examined-only", "day", day(note.when()))
                         : Message.of("facts.examined", "day", day(note.when()), "found", Written.stop(note.note())))
-                .inEnglish();
+                .onPaper();
     }
 
     /** As in 'Examined 2024-09-27: fair. Sound but for one mark. Seen: stain (front; 12 mm; slight), snag.' */
     private static String words(Examination last) {
-        String overall = last.overall() == null ? "" : last.overall().toString();
+        String overall = last.overall() == null ? "" : last.overall().onPaper();
         String seen = seen(last, ConditionSentences::words);
         boolean listed = !last.present().isEmpty() && !seen.isEmpty();
         String found = joined(
                 " ",
                 Written.stop(overall),
                 Written.stop(last.summary()),
-                Written.stop(listed ? Message.of("facts.seen", "seen", seen).inEnglish() : seen));
+                Written.stop(listed ? Message.of("facts.seen", "seen", seen).onPaper() : seen));
         return Message.of("facts.examined", "day", day(last.when()), "found", found)
-                .inEnglish();
+                .onPaper();
     }
 
     /** Empty where a summary alone says what was seen. */
@@ -108,12 +108,12 @@ final class ConditionSentences {
                 examination,
                 () -> examination.present().isEmpty()
                                 && !examination.observations().isEmpty()
-                        ? Message.of("facts.gone").inEnglish()
+                        ? Message.of("facts.gone").onPaper()
                         : examination.present().stream().map(words).collect(Collectors.joining(", ")));
     }
 
     static String words(Observation seen) {
-        String where = seen.inWords().inEnglish();
+        String where = seen.inWords().onPaper();
         return seen.what() + (where.isEmpty() ? "" : " (" + where + ")");
     }
 

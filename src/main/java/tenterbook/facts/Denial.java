@@ -189,9 +189,9 @@ public final class Denial<T> {
         return contradictedBy(subject).isEmpty() ? Optional.of(sentence) : Optional.empty();
     }
 
-    /** As {@link #message}, in English for paper. */
+    /** As {@link #message}, in the language of the paper that is composed. */
     public Optional<String> of(T subject) {
-        return message(subject).map(Message::inEnglish);
+        return message(subject).map(Message::onPaper);
     }
 
     /** The sentence, or {@code otherwise} where a fact contradicts it. */
@@ -234,7 +234,7 @@ public final class Denial<T> {
                 denial.message(text).map(sentence -> sentence.in(conventions)).orElse(text);
     }
 
-    /** In English, for paper. */
+    /** In the language of the paper that is composed. */
     public static String orElse(String text, Denial<String> denial) {
         return denial.unless(text, () -> text);
     }

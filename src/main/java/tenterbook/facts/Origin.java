@@ -49,7 +49,7 @@ public record Origin(String maker, String studio, String place, String dyedIn) {
                         otherwise.apply(studio.on(clamping.when().known() ? clamping.when() : finished))))
                 .distinct()
                 .toList();
-        return all.contains("") ? "" : Listing.and(all).inEnglish();
+        return all.contains("") ? "" : Listing.and(all).onPaper();
     }
 
     private static String first(String recorded, String otherwise) {

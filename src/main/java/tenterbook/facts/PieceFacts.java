@@ -86,7 +86,7 @@ public record PieceFacts(
     public String besidesCloth() {
         List<PieceComponent> parts = piece.label().components();
         boolean named = parts.stream().anyMatch(part -> part.name().equalsIgnoreCase(piece.trims()));
-        String described = new Joined(", ", parts).inEnglish();
+        String described = new Joined(", ", parts).onPaper();
         return Stream.of(described, named ? "" : piece.trims())
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining(", "));

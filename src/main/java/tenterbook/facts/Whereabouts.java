@@ -13,6 +13,7 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.Status;
 import tenterbook.piece.history.Custody;
 import tenterbook.words.Message;
+import tenterbook.words.PaperLanguage;
 
 /**
  * The status and the holder of a piece. A typed status or holder is used as it is; otherwise its events decide. Where both
@@ -55,7 +56,7 @@ public record Whereabouts(Piece piece, Custody custody) {
     /** The status in words, as in 'sold'; empty where not known. */
     public String statusInWords() {
         Status status = status();
-        return status == null ? "" : status.toString();
+        return status == null ? "" : PaperLanguage.word(status);
     }
 
     /** Where the status comes from if it was not typed, as in 'from the event of 2024-05-01'; else empty. */

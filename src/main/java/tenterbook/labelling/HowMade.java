@@ -81,22 +81,22 @@ public final class HowMade {
                         layers.isPresent() ? "yes" : "no",
                         "layers",
                         layers.orElse(""))
-                .inEnglish());
+                .onPaper());
         steps(clamping, StepKind.DIPS).map(this::vat).forEach(words::add);
         steps(clamping, StepKind.BATH).flatMap(s -> names(s, Role.DYE).stream()).forEach(words::add);
         steps(clamping, StepKind.LOCAL_COLOUR)
                 .map(s -> named(s, Role.DYE)
                         .map(dyes -> Message.of("label.made.through-holes", "dyes", dyes))
                         .orElseGet(() -> Message.of("label.made.colour-through-holes"))
-                        .inEnglish())
+                        .onPaper())
                 .forEach(words::add);
         clamping.steps().stream()
                 .filter(s -> length != Length.BRIEF && s.kind() != StepKind.WASHING)
                 .flatMap(s -> names(s, Role.MORDANT).stream())
-                .map(name -> Message.of("label.made.mordant", "name", name).inEnglish())
+                .map(name -> Message.of("label.made.mordant", "name", name).onPaper())
                 .forEach(words::add);
         if (clamping.lots().anyMatch(id -> facts.lot(id).isEmpty())) {
-            words.add(Message.of("label.made.further-lot").inEnglish());
+            words.add(Message.of("label.made.further-lot").onPaper());
         }
         Denial.NO_DYES.of(clamping).ifPresent(words::add);
         return String.join("; ", words) + ".";
@@ -105,7 +105,7 @@ public final class HowMade {
     private String boards(Clamping clamping) {
         return joined(clamping.boards().stream().map(this::board))
                 .map(boards ->
-                        Message.of("label.made.between", "boards", boards).inEnglish())
+                        Message.of("label.made.between", "boards", boards).onPaper())
                 .orElse("");
     }
 
@@ -114,7 +114,7 @@ public final class HowMade {
         Message words = use.state().isEmpty()
                 ? Message.of("label.made.board-without-state", "board", title)
                 : Message.of("label.made.board", "board", title, "state", use.state());
-        return words.inEnglish();
+        return words.onPaper();
     }
 
     private static Optional<String> layers(FoldScheme fold) {
@@ -134,7 +134,7 @@ public final class HowMade {
                 .orElseGet(() -> step.vat().isEmpty()
                         ? Message.of("label.made.vat-alone")
                         : Message.of("label.made.vat-named", "name", step.vat()))
-                .inEnglish();
+                .onPaper();
         DipTally dips = step.dips().tally();
         return name + ", " + Denial.NO_NUMBER_OF_DIPS.unless(dips, dips::dips);
     }
@@ -150,7 +150,7 @@ public final class HowMade {
 
     private static Optional<String> joined(Stream<String> names) {
         return names.reduce((one, other) ->
-                Message.of("label.made.and", "one", one, "other", other).inEnglish());
+                Message.of("label.made.and", "one", one, "other", other).onPaper());
     }
 
     private List<String> names(Step step, Role role) {

@@ -11,7 +11,9 @@ import tenterbook.facts.Denial;
 import tenterbook.facts.PieceFacts;
 import tenterbook.material.Role;
 import tenterbook.measure.OwnTable;
+import tenterbook.words.Language;
 import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * How much light a piece should get, from the dyes and fibres its records name: the most sensitive dye decides. A dye that is
@@ -29,9 +31,9 @@ public final class LightAdvice {
         EXTREME
     }
 
-    private record LightRule(Pattern words, Pattern fibres, Degree degree, String status) {}
+    private record LightRule(Pattern words, Pattern fibres, Degree degree, Written status) {}
 
-    private record Judged(String dye, Degree degree, String status) {}
+    private record Judged(String dye, Degree degree, Written status) {}
 
     private static List<LightRule> read() {
         return OwnTable.rows("/label/light.csv").stream()
@@ -39,8 +41,13 @@ public final class LightAdvice {
                         anyOf(row.get("words")),
                         row.get("fibres").equals("any") ? null : anyOf(row.get("fibres")),
                         Degree.valueOf(row.get("degree").toUpperCase(Locale.ROOT)),
-                        row.get("status")))
+                        status(row.get("status"), row.get("status-pt"))))
                 .toList();
+    }
+
+    private static Written status(String english, String portuguese) {
+        return conventions ->
+                conventions.language().getLanguage().equals(Language.PORTUGUESE.code()) ? portuguese : english;
     }
 
     private static Pattern anyOf(String words) {
@@ -52,7 +59,7 @@ public final class LightAdvice {
         return Denial.NO_DYE_LOTS
                 .of(facts)
                 .map(denied -> Message.of("label.light.not-known", "denied", denied, "limit", limit(Degree.HIGH))
-                        .inEnglish())
+                        .onPaper())
                 .orElseGet(() -> caution(judged(facts)));
     }
 
@@ -63,7 +70,7 @@ public final class LightAdvice {
                 .map(Judged::dye)
                 .collect(Collectors.joining(", "));
         return Message.of("label.light.caution", "degree", word(worst), "dyes", dyes, "limit", limit(worst))
-                .inEnglish();
+                .onPaper();
     }
 
     /** The sources of the degrees and limits of these pieces, and whether each was read or is from memory. */
@@ -72,16 +79,18 @@ public final class LightAdvice {
         pieces.forEach(facts -> {
             List<Judged> judged = judged(facts);
             Degree worst = judged.isEmpty() ? Degree.HIGH : worst(judged);
-            judged.stream().filter(each -> each.degree == worst).forEach(each -> dyes.put(each.dye, each.status));
+            judged.stream()
+                    .filter(each -> each.degree == worst)
+                    .forEach(each -> dyes.put(each.dye, each.status.onPaper()));
         });
         String named = dyes.entrySet().stream()
                 .map(each -> each.getKey() + " " + each.getValue())
                 .collect(Collectors.joining("; "));
-        String sources = Message.of("label.light.sources").inEnglish();
+        String sources = Message.of("label.light.sources").onPaper();
         return named.isEmpty()
                 ? sources
                 : sources + " "
-                        + Message.of("label.light.sensitivities", "dyes", named).inEnglish();
+                        + Message.of("label.light.sensitivities", "dyes", named).onPaper();
     }
 
     private static Degree worst(List<Judged> judged) {
@@ -95,7 +104,7 @@ public final class LightAdvice {
         String fibres = String.join(" ", facts.cloth().fibres()).toLowerCase(Locale.ROOT);
         return facts.lotsUsed(Role.DYE)
                 .map(lot -> lot.name().isEmpty()
-                        ? Message.of("label.light.lot", "lot", lot.id()).inEnglish()
+                        ? Message.of("label.light.lot", "lot", lot.id()).onPaper()
                         : lot.name())
                 .distinct()
                 .map(dye -> judged(dye, fibres))
@@ -112,8 +121,7 @@ public final class LightAdvice {
                         || row.fibres.matcher(fibres).find())
                 .max(Comparator.comparing(LightRule::degree))
                 .map(row -> new Judged(dye, row.degree, row.status))
-                .orElse(new Judged(
-                        dye, Degree.HIGH, Message.of("label.light.not-in-table").inEnglish()));
+                .orElse(new Judged(dye, Degree.HIGH, Message.of("label.light.not-in-table")));
     }
 
     private static String word(Degree degree) {

@@ -9,12 +9,13 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import tenterbook.archive.record.IssuedPaper;
 import tenterbook.labelling.rule.CodedChoice;
+import tenterbook.words.Language;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /**
  * Settings as stored with an issued paper: one JSON object under each of its member names. Every stored name is written beside
- * its component; a choice is stored as its {@link CodedChoice} code.
+ * its component; a choice is stored as its {@link CodedChoice} code, a language as its code.
  */
 public final class StoredSettings {
     private static final ObjectMapper JSON = JsonMapper.builder()
@@ -22,6 +23,7 @@ public final class StoredSettings {
                     JsonInclude.Value.construct(JsonInclude.Include.NON_NULL, JsonInclude.Include.NON_NULL))
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .addMixIn(CodedChoice.class, CodedInJson.class)
+            .addMixIn(Language.class, CodedInJson.class)
             .build();
 
     /** A choice is stored as its code. */

@@ -88,6 +88,6 @@ public record Lot(
         }
         return lot.isEmpty()
                 ? name
-                : Message.of("material.lot-title", "name", name, "lot", lot).inEnglish();
+                : Message.of("material.lot-title", "name", name, "lot", lot).onPaper();
     }
 }

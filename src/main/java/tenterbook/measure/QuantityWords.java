@@ -10,24 +10,32 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
-/** Quantities in words for pages and paper: as entered, in metric and in US customary units. */
+/**
+ * Quantities in words for pages and paper: as entered, in metric and in US customary units. A text is in the language of the paper
+ * that is composed ({@link Written#onPaper}), English elsewhere.
+ */
 public final class QuantityWords {
     private QuantityWords() {}
 
     /** As entered; 'not recorded' where nothing was. */
     public static String entered(Quantity quantity) {
-        return asEntered(quantity).inEnglish();
+        return asEntered(quantity).onPaper();
     }
 
     public static Written asEntered(Quantity quantity) {
         if (!quantity.entered().isBlank()) {
             String entered = inOneForm(quantity);
-            return conventions -> entered;
+            return conventions -> conventions.decimalMark() == ',' && quantity.known() && entered.indexOf(',') < 0
+                    ? POINT.matcher(entered).replaceAll(",")
+                    : entered;
         }
         return quantity.known() ? understood(quantity) : Message.of("measure.not-recorded");
     }
 
     private static final Pattern RANGE = Pattern.compile("(?<=\\d)\\s*(?:-|–|\\bto\\b)\\s*(?=\\d)");
+
+    /** A decimal point; where commas stand in the text too, they group digits and the text is left as it is. */
+    private static final Pattern POINT = Pattern.compile("(?<=\\d)\\.(?=\\d)");
 
     /** What was typed, with the marks of {@link NumberWords}: the words stay, an en dash stands in a range and no space in a ratio. */
     private static String inOneForm(Quantity quantity) {
@@ -76,7 +84,7 @@ public final class QuantityWords {
 
     /** The understood value with its unit, as in 'about 6–8 min' or 'at least 5'; 'unknown' where there is none. */
     public static String value(Quantity quantity) {
-        return understood(quantity).inEnglish();
+        return understood(quantity).onPaper();
     }
 
     public static Written understood(Quantity quantity) {
@@ -179,7 +187,7 @@ public final class QuantityWords {
 
     /** Three significant digits at least, whole numbers whole, no exponent and no trailing zeros. */
     public static String number(double value) {
-        return NumberWords.rounded(value).inEnglish();
+        return NumberWords.rounded(value).onPaper();
     }
 
     static BigDecimal rounded(double value) {

@@ -43,7 +43,7 @@ public record PiecePhoto(
 
     /** What it shows, as in 'front'; 'photograph' where not recorded. */
     public String shows() {
-        return shown().inEnglish();
+        return shown().onPaper();
     }
 
     /** The same for any reader. */

@@ -55,7 +55,8 @@ public final class Cautions {
         String limit = codeAndLimit.length < 2
                 ? ""
                 : (codeAndLimit[1].contains("-") ? ", at " : ", from ")
-                        + QuantityWords.value(QuantityText.read(codeAndLimit[1], Unit.PERCENT));
+                        + QuantityWords.understood(QuantityText.read(codeAndLimit[1], Unit.PERCENT))
+                                .inEnglish();
         return HAZARDS.get(codeAndLimit[0]) + " (" + codeAndLimit[0] + limit + ")";
     }
 

@@ -4,6 +4,7 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tenterbook.words.Language;
 import tenterbook.words.Message;
 
 /** Measures and breaks text. */
@@ -12,9 +13,17 @@ public final class LineBreaker {
     private static final double LOOSE = 0.2;
 
     private final Typefaces faces;
+    private final Language language;
 
-    public LineBreaker(Typefaces faces) {
+    /** @param language by whose rules running text is hyphenated */
+    public LineBreaker(Typefaces faces, Language language) {
         this.faces = faces;
+        this.language = language;
+    }
+
+    /** For English text. */
+    public LineBreaker(Typefaces faces) {
+        this(faces, Language.ENGLISH);
     }
 
     /** A stretch of a text that makes a line. */
@@ -37,7 +46,7 @@ public final class LineBreaker {
             for (int i = 0; i < points.length; i++) {
                 each[i] = faceOf(text, points[i], style.face());
             }
-            return new MeasuredText(points, each, faces, style.tracking(), style.face());
+            return new MeasuredText(points, each, faces, style, language);
         });
     }
 

@@ -4,6 +4,7 @@ import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import tenterbook.words.Language;
 
 /**
  * A text measured once, in parts of the size of type, so that breaking it at another size or width is plain arithmetic.
@@ -19,14 +20,16 @@ final class MeasuredText {
 
     private final int[] kerns;
     private final double tracking;
+    private final Language language;
     private final double hyphen;
     private final int[] breaks;
     private int[] hyphens;
 
-    MeasuredText(int[] points, Typeface[] faces, Typefaces read, double tracking, Typeface main) {
+    MeasuredText(int[] points, Typeface[] faces, Typefaces read, TextStyle style, Language language) {
         this.points = points;
         this.faces = faces;
-        this.tracking = tracking;
+        this.tracking = style.tracking();
+        this.language = language;
         this.kerns = new int[points.length];
         this.begins = new double[points.length + 1];
         for (int i = 0; i < points.length; i++) {
@@ -40,7 +43,7 @@ final class MeasuredText {
             }
             begins[i + 1] = begins[i] + advance;
         }
-        Typefaces.Read face = read.get(main);
+        Typefaces.Read face = read.get(style.face());
         this.hyphen = face.advance(face.glyph('-')) + tracking;
         this.breaks = breaks(new String(points, 0, points.length));
     }
@@ -95,7 +98,7 @@ final class MeasuredText {
                 while (end < points.length && Character.isLetter(points[end])) {
                     end++;
                 }
-                for (int letters : Hyphens.of(new String(points, start, end - start))) {
+                for (int letters : hyphens(new String(points, start, end - start))) {
                     found.add(start + letters);
                 }
                 start = end;
@@ -103,6 +106,10 @@ final class MeasuredText {
             hyphens = found.stream().mapToInt(Integer::intValue).toArray();
         }
         return hyphens;
+    }
+
+    private int[] hyphens(String word) {
+        return language == Language.PORTUGUESE ? PortugueseHyphens.of(word) : Hyphens.of(word);
     }
 
     /** The place back from {@code to} where no blank stands before it. */

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** A language in which pages and refusals are written. What a person typed stays as it was typed. */
+/** A language in which pages, refusals and documents are written. What a person typed stays as it was typed. */
 public enum Language {
     ENGLISH("en", Locale.UK, '.', "English"),
     PORTUGUESE("pt", Locale.forLanguageTag("pt-PT"), ',', "Português");
@@ -30,6 +30,11 @@ public enum Language {
     /** What its speakers call it. */
     public String ownName() {
         return ownName;
+    }
+
+    /** As in the attribute of a PDF (BCP 47): {@code pt-PT}. */
+    public String tag() {
+        return locale.toLanguageTag();
     }
 
     Locale locale() {

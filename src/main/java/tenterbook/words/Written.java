@@ -11,6 +11,11 @@ public interface Written {
         return in(Conventions.english());
     }
 
+    /** For the paper that this thread composes, see {@link PaperLanguage}; in English where it composes none. */
+    default String onPaper() {
+        return in(PaperLanguage.conventions());
+    }
+
     /** The text with its first letter as a capital; an empty one as it is. */
     static String capital(String text) {
         int first = text.isEmpty() ? 0 : text.offsetByCodePoints(0, 1);

@@ -23,7 +23,6 @@ import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
 import tenterbook.documents.DocumentKind;
 import tenterbook.documents.DocumentSettings;
-import tenterbook.documents.PageSize;
 import tenterbook.documents.kind.Composition;
 import tenterbook.documents.kind.ConditionReport;
 import tenterbook.labelling.LabelBlocked;
@@ -185,7 +184,8 @@ class DenialTest {
                     .forEach(draft -> texts.addAll(draft.text().words()));
         }
         records.report(piece)
-                .ifPresent(report -> texts.addAll(ConditionReport.of(records.archive, report, piece, PageSize.A4)
+                .ifPresent(report -> texts.addAll(ConditionReport.of(
+                                records.archive, report, piece, DocumentSettings.of(DocumentKind.CONDITION_REPORT))
                         .text()
                         .words()));
         for (LabelKind kind : LabelKind.values()) {

@@ -19,6 +19,7 @@ import tenterbook.documents.PageSize;
 import tenterbook.labelling.rule.CodedChoice;
 import tenterbook.labelling.rule.Market;
 import tenterbook.ledger.revision.Canonical;
+import tenterbook.words.Language;
 
 class PrintSettingsTest {
     private static final ObjectMapper JSON = new ObjectMapper();
@@ -171,9 +172,11 @@ class PrintSettingsTest {
                         PageSize.LETTER,
                         new DocumentSettings.Agreement("Museu do Sarelho", true, "May", "June", "both", "kept", ""),
                         new DocumentSettings.Disclosure(true, true, false),
-                        "words")))
+                        "words",
+                        null,
+                        Language.PORTUGUESE)))
                 .isEqualTo(JSON.readTree("""
-                        {"kind": "loan-schedule", "page": "letter", "text": "words",
+                        {"kind": "loan-schedule", "page": "letter", "text": "words", "language": "pt",
                          "agreement": {"party": "Museu do Sarelho", "contact": true, "from": "May", "until": "June",
                           "insurer": "both", "terms": "kept"},
                          "disclosure": {"values": true, "names": true, "buyers": false}}

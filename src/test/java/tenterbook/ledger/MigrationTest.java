@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import tenterbook.ledger.Things.Board;
 import tenterbook.ledger.Things.Opened;
 import tenterbook.ledger.Things.Print;
+import tenterbook.ledger.file.OlderLedgers;
 import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.revision.Revision;
@@ -84,6 +85,9 @@ class MigrationTest {
         assertThat(flyway("jdbc:sqlite:" + copy, "latest").info().current().getVersion())
                 .hasToString("4");
         assertThat(flyway(url, "latest").info().pending()).isEmpty();
+        assertThat(flyway(url, "latest").info().current().getVersion())
+                .as("the number that stands in OlderLedgers")
+                .hasToString(Integer.toString(OlderLedgers.SCHEMA));
         Path fresh = root.resolve("fresh");
         new Opened(fresh).close();
         assertThat(fresh.resolve("older-ledgers"))

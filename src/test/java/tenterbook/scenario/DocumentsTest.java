@@ -81,6 +81,20 @@ class DocumentsTest extends Scenario {
                 .hasSize(8);
     }
 
+    @Test
+    void aDocumentIsShownIssuedAndReprintedInTheLanguageChosenForIt() throws IOException {
+        Answer page = client.get("/documents?pieces=V24-001&kind=archive-card&language=pt");
+        assertThat(page.text())
+                .contains("Language of the document", "<option value=\"pt\" lang=\"pt\" selected>", "Tingida à mão");
+        Answer issued = client.post("/documents/issue", "pieces", "V24-001", "kind", "archive-card", "language", "pt");
+        assertThat(text(issued)).contains("Acabada", "não registado", "página 1 de 1");
+        IssuedPaper paper = issued().get(0).record();
+        assertThat(client.get("/documents/issued/" + paper.id() + "/pdf").body())
+                .isEqualTo(issued.body());
+        assertThat(client.get("/documents/issued/" + paper.id()).text())
+                .contains("Print it again", "<ul class=\"plain\" lang=\"pt\">");
+    }
+
     @ParameterizedTest
     @EnumSource(
             value = DocumentKind.class,

@@ -36,6 +36,27 @@ class HyphensTest {
         assertThat(found.append(word.substring(from))).hasToString(broken);
     }
 
+    /** As the rules of the Acordo Ortográfico of 1990, Base XX, divide them (from memory), never between two vowels. */
+    @ParameterizedTest
+    @CsvSource({
+        "fotografia, fo-to-gra-fia",
+        "trabalho, tra-ba-lho",
+        "conservação, con-ser-va-ção",
+        "carregar, car-re-gar",
+        "inseparável, in-se-pa-rá-vel",
+        "qualquer, qual-quer",
+        "transporte, trans-porte",
+        "sublinhar, subli-nhar"
+    })
+    void portugueseWordsAreBrokenBetweenTheirSyllables(String word, String broken) {
+        StringBuilder found = new StringBuilder(word);
+        int[] places = PortugueseHyphens.of(word);
+        for (int i = places.length - 1; i >= 0; i--) {
+            found.insert(places[i], '-');
+        }
+        assertThat(found).hasToString(broken);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"Valderim", "amendoeira3", "weir", "板締め絞りです", "naïveté"})
     void namesShortWordsAndOtherScriptsAreLeftWhole(String word) {

@@ -34,9 +34,9 @@ public final class ColourWords {
 
     private ColourWords() {}
 
-    /** The name in English: lower case, one to three words. */
+    /** The name in the language of the paper that is composed, English elsewhere: lower case, one to three words. */
     public static String of(Lab colour) {
-        return name(colour).inEnglish();
+        return name(colour).onPaper();
     }
 
     /** The name in any language. */

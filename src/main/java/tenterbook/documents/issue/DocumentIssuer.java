@@ -115,7 +115,7 @@ public final class DocumentIssuer {
             throws IOException {
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         Clock then = Clock.fixed(at, ZoneOffset.UTC);
-        DocumentPaper.pdf(texts, settings.page(), settings.kind().dress(), photographs, pdf, then);
+        DocumentPaper.pdf(texts, settings, photographs, pdf, then);
         return pdf.toByteArray();
     }
 

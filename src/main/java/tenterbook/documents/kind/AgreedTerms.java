@@ -149,9 +149,9 @@ record AgreedTerms(
             return typed;
         }
         if (agreed != null && agreed.recorded()) {
-            return agreed.inEnglish();
+            return agreed.onPaper();
         }
-        return noted != null && noted.recorded() ? noted.inEnglish() : "";
+        return noted != null && noted.recorded() ? noted.onPaper() : "";
     }
 
     /** What is agreed for a piece with this party; empty where nothing is. */

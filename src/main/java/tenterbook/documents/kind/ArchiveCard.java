@@ -71,7 +71,7 @@ final class ArchiveCard {
                                         subject.facts().boardTitle(use.board()),
                                         "state",
                                         use.state())
-                                .inEnglish())
+                                .onPaper())
                 .distinct()
                 .collect(Collectors.joining("; "));
     }

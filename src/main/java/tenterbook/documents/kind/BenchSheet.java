@@ -52,14 +52,14 @@ final class BenchSheet {
             sheet.clamping(blocks, clampings.get(i), clampings.size() > 1);
         }
         if (!clampings.isEmpty()) {
-            blocks.add(DocumentWords.note(Cautions.DEFERS.inEnglish()));
+            blocks.add(DocumentWords.note(Cautions.DEFERS.onPaper()));
         }
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
                 subject.shown() + "  " + subject.title(),
                 subject.shown().value(),
-                request.kind().toString(),
+                request.kind().onPaper(),
                 List.of(new DocumentText.DocumentSection(subject.number(), blocks)));
     }
 
@@ -70,7 +70,7 @@ final class BenchSheet {
                     DocumentWords.joined(
                             ", ",
                             Message.of("document.bench.clamping", "clamping", clamping.id())
-                                    .inEnglish(),
+                                    .onPaper(),
                             clamping.title())));
         }
         RecipeFigures figures = RecipeFigures.of(clamping, subject.facts().cloths());
@@ -86,7 +86,7 @@ final class BenchSheet {
                 "document.fact.fold",
                 DocumentWords.joined(
                         ". ",
-                        clamping.fold().inWords().inEnglish(),
+                        clamping.fold().inWords().onPaper(),
                         layers(clamping, figures),
                         clamping.fold().note())));
         facts.add(DocumentWords.fact(
@@ -127,7 +127,7 @@ final class BenchSheet {
                         .map(cell -> new Block.Panel(
                                 cell.layer(), cell.faceUp(), cell.mirroredLength(), cell.mirroredWidth()))
                         .toList(),
-                DocumentWords.english("document.bench.layer-map")));
+                DocumentWords.words("document.bench.layer-map")));
     }
 
     /** Of the state used, where its holes and the board's sides are measured. */
@@ -150,7 +150,7 @@ final class BenchSheet {
                         board.get().width().in(Unit.MILLIMETRE).high(),
                         holes,
                         Message.of("document.bench.hole-plan", "board", board(use))
-                                .inEnglish()));
+                                .onPaper()));
     }
 
     private static String layers(Clamping clamping, RecipeFigures figures) {
@@ -159,10 +159,10 @@ final class BenchSheet {
                             "document.bench.layers",
                             "count",
                             QuantityWords.value(figures.layers().value()))
-                    .inEnglish();
+                    .onPaper();
         }
-        boolean folded = !clamping.fold().inWords().inEnglish().isEmpty();
-        return folded ? DocumentWords.english("document.bench.layers-not-known") : "";
+        boolean folded = !clamping.fold().inWords().onPaper().isEmpty();
+        return folded ? DocumentWords.words("document.bench.layers-not-known") : "";
     }
 
     private String board(BoardUse use) {
@@ -182,7 +182,7 @@ final class BenchSheet {
                                 "state",
                                 board.get().newest().name())
                         : words)
-                .inEnglish();
+                .onPaper();
     }
 
     private String cut(Cut cut) {
@@ -196,7 +196,7 @@ final class BenchSheet {
                 name,
                 cut.count().recorded()
                         ? Message.of("document.bench.cuts", "count", BenchStep.entered(cut.count()))
-                                .inEnglish()
+                                .onPaper()
                         : "",
                 DocumentWords.side(cut.length()) + " × " + DocumentWords.side(cut.width()),
                 BenchStep.entered(cut.weighed()));
@@ -206,6 +206,6 @@ final class BenchSheet {
     static void cautions(List<Block> blocks, List<Written> cautions) {
         cautions.stream()
                 .filter(text -> !text.equals(Cautions.DEFERS))
-                .forEach(text -> blocks.add(DocumentWords.caution(text.inEnglish())));
+                .forEach(text -> blocks.add(DocumentWords.caution(text.onPaper())));
     }
 }

@@ -48,18 +48,18 @@ final class BenchStep {
         }
         blocks.add(new Block.Facts(facts));
         if (step.dips().recorded()) {
-            step.dips().tally().disagreements().forEach(text -> blocks.add(DocumentWords.note(text.inEnglish())));
+            step.dips().tally().disagreements().forEach(text -> blocks.add(DocumentWords.note(text.onPaper())));
             blocks.add(dipTable());
         }
         blocks.add(DocumentWords.blank("document.blank.done-today", 1));
     }
 
     private String heading() {
-        String kind = Written.capital(step.kind().toString());
+        String kind = Written.capital(step.kind().onPaper());
         return step.vat().isEmpty()
                 ? kind
                 : Message.of("document.bench.step-in", "step", kind, "vat", step.vat())
-                        .inEnglish();
+                        .onPaper();
     }
 
     /** With a known liquor all values are on one line; otherwise each is a fact of its own. */
@@ -71,7 +71,7 @@ final class BenchStep {
                         : QuantityWords.value(figures.liquor().value()),
                 step.liquorRatio().recorded()
                         ? Message.of("document.bench.ratio", "ratio", entered(step.liquorRatio()))
-                                .inEnglish()
+                                .onPaper()
                         : "");
         String ph = entered(step.ph()).replaceFirst("(?i)^ph\\s*", "");
         String heat = entered(step.temperature());
@@ -90,7 +90,7 @@ final class BenchStep {
                             heat,
                             ph.isEmpty()
                                     ? ""
-                                    : Message.of("document.bench.ph", "ph", ph).inEnglish(),
+                                    : Message.of("document.bench.ph", "ph", ph).onPaper(),
                             time));
         }
     }
@@ -109,7 +109,7 @@ final class BenchStep {
         String name = lot.map(Lot::title)
                 .orElse(
                         charge.lot() == null
-                                ? DocumentWords.english("document.bench.lot-not-recorded")
+                                ? DocumentWords.words("document.bench.lot-not-recorded")
                                 : charge.lot().value());
         return DocumentWords.named(
                 Written.capital(name), DocumentWords.joined(", ", grams(charge, computed), wof(charge)));
@@ -126,14 +126,14 @@ final class BenchStep {
                         "document.bench.computed",
                         "grams",
                         QuantityWords.value(computed.grams().value()))
-                .inEnglish();
+                .onPaper();
     }
 
     private static String wof(Charge charge) {
         if (!charge.wof().recorded()) {
             return "";
         }
-        return Message.of("document.bench.wof", "share", entered(charge.wof())).inEnglish();
+        return Message.of("document.bench.wof", "share", entered(charge.wof())).onPaper();
     }
 
     private String dips() {
@@ -145,7 +145,7 @@ final class BenchStep {
                 tally,
                 () -> tally.timed()
                         ? Message.of("document.bench.timed", "dips", tally.text())
-                                .inEnglish()
+                                .onPaper()
                         : entered(step.dips().count()));
         return DocumentWords.joined(
                 ", ",
@@ -155,14 +155,14 @@ final class BenchStep {
                                         "document.bench.each",
                                         "time",
                                         entered(step.dips().each()))
-                                .inEnglish()
+                                .onPaper()
                         : "",
                 step.dips().airing().recorded()
                         ? Message.of(
                                         "document.bench.airing",
                                         "time",
                                         entered(step.dips().airing()))
-                                .inEnglish()
+                                .onPaper()
                         : "");
     }
 
@@ -192,7 +192,7 @@ final class BenchStep {
 
     static String entered(Quantity quantity) {
         return quantity.recorded()
-                ? QuantityWords.withAssumedUnit(quantity).inEnglish().replace(" ", "\u00a0")
+                ? QuantityWords.withAssumedUnit(quantity).onPaper().replace(" ", "\u00a0")
                 : "";
     }
 }

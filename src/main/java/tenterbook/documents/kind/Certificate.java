@@ -17,6 +17,7 @@ import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.Piece;
 import tenterbook.words.Message;
+import tenterbook.words.PaperLanguage;
 import tenterbook.words.Written;
 
 /** A piece's making and whereabouts from the maker's archive, with a code by which the record can be verified. */
@@ -38,19 +39,19 @@ final class Certificate {
                 .<Block>map(Block.Paragraph::new)
                 .orElseGet(() -> new Block.Facts(been(subject, request))));
         DocumentWords.paragraphs(request.text()).forEach(blocks::add);
-        blocks.add(new Block.Paragraph(DocumentWords.english("document.certificate.states")));
+        blocks.add(new Block.Paragraph(DocumentWords.words("document.certificate.states")));
         blocks.add(new Block.Signatures(List.of(Message.of(
                         "document.certificate.sign",
                         "maker",
                         subject.facts().origin().maker().isEmpty()
                                 ? Message.of("document.certificate.the-maker")
                                 : subject.facts().origin().maker())
-                .inEnglish())));
+                .onPaper())));
         blocks.addAll(verifying(subject));
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
-                request.kind().toString(),
+                request.kind().onPaper(),
                 subject.running(),
                 subject.house(),
                 List.of(new DocumentText.DocumentSection(subject.number(), blocks)));
@@ -96,14 +97,14 @@ final class Certificate {
                 .forEach(report -> been.add(new Happened(
                         report.when(),
                         Message.of("document.certificate.examined", "report", report.id())
-                                .inEnglish())));
+                                .onPaper())));
         boolean saidToBeDyed =
                 subject.piece().events().stream().anyMatch(event -> event.kind() == EventKind.DYED_AGAIN);
         if (!saidToBeDyed) {
             subject.facts().clampings().stream()
                     .skip(1)
                     .forEach(again -> been.add(
-                            new Happened(again.when(), DocumentWords.english("document.certificate.dyed-again"))));
+                            new Happened(again.when(), DocumentWords.words("document.certificate.dyed-again"))));
         }
         if (been.stream().allMatch(each -> each.when.from() != null)) {
             been.sort(Comparator.comparing(each -> each.when.from()));
@@ -123,14 +124,12 @@ final class Certificate {
                                             now.away()
                                                     ? now.statusInWords()
                                                     : Message.of("document.certificate.with-a-holder"))
-                                    .inEnglish(),
+                                    .onPaper(),
                             with)));
         }
         return been.stream()
                 .map(each -> new Block.Fact(
-                        each.when.recorded()
-                                ? each.when.toString()
-                                : DocumentWords.english("document.date-not-recorded"),
+                        each.when.recorded() ? each.when.onPaper() : DocumentWords.words("document.date-not-recorded"),
                         each.words))
                 .toList();
     }
@@ -143,7 +142,7 @@ final class Certificate {
         Message words = Message.of(
                 "document.certificate.event",
                 "event",
-                Written.capital(event.kind().toString()),
+                Written.capital(PaperLanguage.word(event.kind())),
                 "named",
                 DocumentWords.yes(named),
                 "person",
@@ -152,7 +151,7 @@ final class Certificate {
                 DocumentWords.yes(event.until().recorded()),
                 "until",
                 event.until());
-        return new Happened(event.when(), words.inEnglish());
+        return new Happened(event.when(), words.onPaper());
     }
 
     private static List<Block> verifying(DocumentFacts subject) {
@@ -168,7 +167,7 @@ final class Certificate {
                                         "document.certificate.revision",
                                         "sequence",
                                         subject.newest().sequence())
-                                .inEnglish()),
+                                .onPaper()),
                 code.toString(),
                 Message.of(
                                 "document.certificate.digits",
@@ -180,11 +179,11 @@ final class Certificate {
                                 subject.newest().version(),
                                 "day",
                                 subject.newest().writtenAt().toString().replaceAll("T.*", ""))
-                        .inEnglish()));
+                        .onPaper()));
         blocks.add(new Block.Items(
                 true,
                 List.of(
-                        DocumentWords.english("document.certificate.ask-for-a-copy"),
+                        DocumentWords.words("document.certificate.ask-for-a-copy"),
                         Message.of(
                                         "document.certificate.take-the-line",
                                         "sequence",
@@ -193,12 +192,12 @@ final class Certificate {
                                         subject.number(),
                                         "version",
                                         subject.newest().version())
-                                .inEnglish(),
-                        DocumentWords.english(
+                                .onPaper(),
+                        DocumentWords.words(
                                 subject.newest().format() == 1
                                         ? "document.certificate.take-the-digest-of-format-1"
                                         : "document.certificate.take-the-digest"))));
-        blocks.add(DocumentWords.note(DocumentWords.english("document.certificate.what-it-shows")));
+        blocks.add(DocumentWords.note(DocumentWords.words("document.certificate.what-it-shows")));
         return blocks;
     }
 }

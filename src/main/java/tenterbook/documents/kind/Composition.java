@@ -13,10 +13,11 @@ import tenterbook.documents.VerificationCode;
 import tenterbook.ledger.Saved;
 import tenterbook.measure.DateWords;
 import tenterbook.piece.Piece;
+import tenterbook.words.PaperLanguage;
 import tenterbook.words.Refusal;
 import tenterbook.words.Written;
 
-/** Composes documents from an archive: one for all pieces, or one for each, as their kind asks. */
+/** Composes documents from an archive, in the language of their settings: one for all pieces, or one for each, as their kind asks. */
 public final class Composition {
     private Composition() {}
 
@@ -32,7 +33,13 @@ public final class Composition {
         if (pieces.isEmpty()) {
             throw Refusal.of("document.refused.no-piece", "document", request.kind());
         }
-        String date = DateWords.day(today).in(archive.conventions());
+        return PaperLanguage.write(
+                archive.conventions().in(request.language()), () -> composed(archive, pieces, request, today));
+    }
+
+    private static List<DocumentDraft> composed(
+            Archive archive, List<Saved<Piece>> pieces, DocumentSettings request, LocalDate today) {
+        String date = DateWords.day(today).onPaper();
         List<DocumentFacts> subject =
                 pieces.stream().map(piece -> DocumentFacts.of(archive, piece)).toList();
         if (!request.kind().each()) {

@@ -45,7 +45,7 @@ final class ConditionObservations {
         if (again) {
             columns.add(new Block.Column(
                     Message.of("document.column.since", "examination", examination.earlier())
-                            .inEnglish(),
+                            .onPaper(),
                     1.3,
                     false));
         }
@@ -68,8 +68,8 @@ final class ConditionObservations {
         if (again) {
             cells.add(
                     seen.standing() == null
-                            ? DocumentWords.english("document.condition.new")
-                            : seen.standing().toString());
+                            ? DocumentWords.words("document.condition.new")
+                            : seen.standing().onPaper());
         }
         cells.add(seen.note());
         return new Block.TableRow(null, cells);
@@ -86,7 +86,7 @@ final class ConditionObservations {
         if (before.isEmpty()) {
             blocks.add(DocumentWords.missing(
                     Message.of("document.condition.no-earlier", "examination", examination.earlier())
-                            .inEnglish()));
+                            .onPaper()));
             return;
         }
         Comparison comparison = Comparison.of(before.get(), examination);
@@ -98,9 +98,9 @@ final class ConditionObservations {
                                 examination.earlier(),
                                 "day",
                                 before.get().when())
-                        .inEnglish()));
+                        .onPaper()));
         blocks.add(new Block.Paragraph(
-                Written.stop(Written.capital(comparison.inWords().inEnglish()))));
+                Written.stop(Written.capital(comparison.inWords().onPaper()))));
         if (!comparison.changes().isEmpty()) {
             blocks.add(new Block.Table(
                     List.of(
@@ -114,13 +114,13 @@ final class ConditionObservations {
                                     List.of(
                                             Integer.toString(change.number()),
                                             change.last().what(),
-                                            change.kind().toString(),
+                                            change.kind().onPaper(),
                                             DocumentWords.joined(
                                                     ". ",
-                                                    new Joined("; ", change.differs()).inEnglish(),
+                                                    new Joined("; ", change.differs()).onPaper(),
                                                     change.doubt() == null
                                                             ? ""
-                                                            : change.doubt().inEnglish()))))
+                                                            : change.doubt().onPaper()))))
                             .toList()));
         }
     }

@@ -44,8 +44,8 @@ final class ConditionPhotographs {
                                 DocumentWords.joined(
                                         ", ",
                                         seen.what(),
-                                        seen.gone() ? DocumentWords.english("document.condition.gone") : seen.size(),
-                                        mark.area() ? DocumentWords.english("document.condition.over-an-area") : ""),
+                                        seen.gone() ? DocumentWords.words("document.condition.gone") : seen.size(),
+                                        mark.area() ? DocumentWords.words("document.condition.over-an-area") : ""),
                                 mark.right(),
                                 mark.bottom())))
                 .toList();
@@ -53,7 +53,7 @@ final class ConditionPhotographs {
                 photo.photo(),
                 marks.isEmpty() ? Block.Extent.HALF : Block.Extent.WHOLE,
                 photo.caption().isEmpty()
-                        ? Message.of("document.view", "view", photo.shows()).inEnglish()
+                        ? Message.of("document.view", "view", photo.shows()).onPaper()
                         : photo.caption(),
                 caption(photo),
                 marks);
@@ -66,8 +66,8 @@ final class ConditionPhotographs {
                 .map(Photo::taken)
                 .filter(text -> text.length() >= 10)
                 .map(text -> Message.of("document.condition.taken", "day", text.substring(0, 10))
-                        .inEnglish())
-                .orElse(DocumentWords.english("document.condition.taken-not-recorded"));
+                        .onPaper())
+                .orElse(DocumentWords.words("document.condition.taken-not-recorded"));
         return DocumentWords.joined(
                 " ", Written.stop(Written.capital(photo.shows())), Written.stop(photo.caption()), taken);
     }

@@ -11,7 +11,6 @@ import tenterbook.documents.DocumentKind;
 import tenterbook.documents.DocumentOrigin;
 import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.DocumentText;
-import tenterbook.documents.PageSize;
 import tenterbook.facts.Denial;
 import tenterbook.labelling.LightAdvice;
 import tenterbook.ledger.Saved;
@@ -21,6 +20,7 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.condition.Examination;
 import tenterbook.piece.condition.Signatory;
 import tenterbook.words.Message;
+import tenterbook.words.PaperLanguage;
 import tenterbook.words.Refusal;
 import tenterbook.words.Written;
 
@@ -43,8 +43,18 @@ public final class ConditionReport {
         this.examination = examination;
     }
 
-    /** @throws IllegalArgumentException where the piece is not the examination's */
-    public static DocumentDraft of(Archive archive, Saved<Examination> saved, Saved<Piece> piece, PageSize page) {
+    /**
+     * @param request its page and its language count
+     * @throws IllegalArgumentException where the piece is not the examination's
+     */
+    public static DocumentDraft of(
+            Archive archive, Saved<Examination> saved, Saved<Piece> piece, DocumentSettings request) {
+        return PaperLanguage.write(
+                archive.conventions().in(request.language()), () -> composed(archive, saved, piece, request));
+    }
+
+    private static DocumentDraft composed(
+            Archive archive, Saved<Examination> saved, Saved<Piece> piece, DocumentSettings request) {
         Examination examination = saved.record();
         if (!examination.piece().equals(piece.record().number())) {
             throw Refusal.of(
@@ -61,14 +71,16 @@ public final class ConditionReport {
         DocumentText text = new DocumentText(
                 DocumentKind.CONDITION_REPORT.code(),
                 DocumentKind.CONDITION_REPORT.template(),
-                DocumentWords.english("document.condition.title"),
+                DocumentWords.words("document.condition.title"),
                 subject.running(),
                 subject.house(),
                 List.of(new DocumentText.DocumentSection(subject.number(), report.blocks(saved.version()))));
         return new DocumentDraft(
                 text,
                 List.of(piece),
-                DocumentSettings.of(DocumentKind.CONDITION_REPORT).on(page),
+                DocumentSettings.of(DocumentKind.CONDITION_REPORT)
+                        .on(request.page())
+                        .in(request.language()),
                 new DocumentOrigin(null, examination.id().value(), saved.version()));
     }
 
@@ -91,18 +103,18 @@ public final class ConditionReport {
         observations.addChanges(blocks);
         hands(blocks);
         blocks.add(DocumentWords.note(LightAdvice.sources(List.of(subject.facts()))));
-        blocks.add(DocumentWords.note(DocumentWords.english("document.condition.standard")));
+        blocks.add(DocumentWords.note(DocumentWords.words("document.condition.standard")));
         return blocks;
     }
 
     private List<String> lacking() {
         List<String> lacking = new ArrayList<>();
         if (examination.photos().isEmpty()) {
-            lacking.add(DocumentWords.english("document.condition.no-photograph"));
+            lacking.add(DocumentWords.words("document.condition.no-photograph"));
         }
         Denial.NO_EXAMINER.of(examination).ifPresent(lacking::add);
         if (!examination.when().known()) {
-            lacking.add(DocumentWords.english("document.condition.no-day"));
+            lacking.add(DocumentWords.words("document.condition.no-day"));
         }
         return lacking;
     }
@@ -127,7 +139,7 @@ public final class ConditionReport {
         boolean any = examination.length().recorded() || examination.width().recorded();
         return any
                 ? DocumentWords.size(examination.length(), examination.width())
-                : DocumentWords.english("document.condition.not-measured");
+                : DocumentWords.words("document.condition.not-measured");
     }
 
     private List<Block.Fact> circumstances() {
@@ -148,13 +160,13 @@ public final class ConditionReport {
         }
         if (before.isEmpty() && !days.isEmpty()) {
             String listed = days.stream()
-                    .map(day -> day.recorded() ? day.toString() : DocumentWords.english("document.date-not-recorded"))
+                    .map(day -> day.recorded() ? day.onPaper() : DocumentWords.words("document.date-not-recorded"))
                     .collect(Collectors.joining(", "));
             return Message.of("document.condition.no-earlier-report", "days", listed)
-                    .inEnglish();
+                    .onPaper();
         }
         return Denial.NO_EARLIER_EXAMINATION.unless(
-                before, () -> DocumentWords.english("document.condition.not-compared"));
+                before, () -> DocumentWords.words("document.condition.not-compared"));
     }
 
     private String person(String name, PartyId party) {
@@ -172,7 +184,7 @@ public final class ConditionReport {
 
     private Block zones() {
         if (examination.zones().isEmpty()) {
-            return DocumentWords.note(DocumentWords.english("document.condition.not-recorded"));
+            return DocumentWords.note(DocumentWords.words("document.condition.not-recorded"));
         }
         return new Block.Facts(examination.zones().stream()
                 .map(zone -> DocumentWords.named(
@@ -189,13 +201,13 @@ public final class ConditionReport {
                 DocumentWords.fact("document.fact.packing", examination.packing()))));
         blocks.add(DocumentWords.caution(
                 Message.of("document.condition.light", "caution", LightAdvice.caution(subject.facts()))
-                        .inEnglish()));
-        blocks.add(DocumentWords.caution(DocumentWords.english("document.condition.handling")));
+                        .onPaper()));
+        blocks.add(DocumentWords.caution(DocumentWords.words("document.condition.handling")));
     }
 
     private void hands(List<Block> blocks) {
         blocks.add(DocumentWords.heading(2, "document.heading.handing-over"));
-        blocks.add(new Block.Paragraph(DocumentWords.english("document.condition.who-signs")));
+        blocks.add(new Block.Paragraph(DocumentWords.words("document.condition.who-signs")));
         blocks.add(DocumentWords.blank("document.blank.remarks", 2));
         blocks.add(new Block.Signatures(Stream.of(
                         hand("document.condition.handed-over", examination.handedOver()),
@@ -205,11 +217,11 @@ public final class ConditionReport {
 
     private String hand(String key, Signatory signatory) {
         String who = person(signatory.name(), signatory.party());
-        String when = signatory.when().recorded() ? signatory.when().toString() : "";
+        String when = signatory.when().recorded() ? signatory.when().onPaper() : "";
         return DocumentWords.joined(
                 ", ",
                 Message.of(key, "named", DocumentWords.yes(!who.isEmpty()), "person", who)
-                        .inEnglish(),
-                when.isEmpty() ? DocumentWords.english("document.condition.date-and-signature") : when);
+                        .onPaper(),
+                when.isEmpty() ? DocumentWords.words("document.condition.date-and-signature") : when);
     }
 }

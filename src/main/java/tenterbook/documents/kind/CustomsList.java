@@ -32,7 +32,7 @@ final class CustomsList {
                 "document.fact.purpose",
                 occasion.purpose() == null
                         ? ""
-                        : Written.capital(occasion.purpose().inEnglish())));
+                        : Written.capital(occasion.purpose().onPaper())));
         blocks.add(new Block.Facts(facts));
         blocks.add(new Block.Table(
                 List.of(
@@ -47,10 +47,10 @@ final class CustomsList {
         List<Block.Fact> totals = new ArrayList<>(GoodsTotals.values(subject, occasion::value));
         totals.add(DocumentWords.fact("document.fact.weight-of-pieces", GoodsTotals.weight(subject)));
         blocks.add(new Block.Facts(totals));
-        blocks.add(DocumentWords.note(DocumentWords.english("document.customs.values")));
-        blocks.add(DocumentWords.note(DocumentWords.english("document.customs.office-decides")));
+        blocks.add(DocumentWords.note(DocumentWords.words("document.customs.values")));
+        blocks.add(DocumentWords.note(DocumentWords.words("document.customs.office-decides")));
         blocks.addAll(DocumentWords.paragraphs(request.text()));
-        blocks.add(new Block.Signatures(List.of(DocumentWords.english("document.customs.sign"))));
+        blocks.add(new Block.Signatures(List.of(DocumentWords.words("document.customs.sign"))));
         return DocumentWords.list(subject, request, blocks);
     }
 
@@ -62,22 +62,22 @@ final class CustomsList {
                         fibres(each),
                         origin(each),
                         PackingList.weight(each),
-                        occasion.value(each).map(Money::toString).orElse(DocumentWords.NOT_RECORDED),
+                        occasion.value(each).map(Money::toString).orElse(DocumentWords.notRecorded()),
                         each.piece().particulars().commodityCode()));
     }
 
     private static String description(DocumentFacts each) {
         Piece piece = each.piece();
         String kind = piece.category() == null
-                ? DocumentWords.english("document.customs.textile")
-                : Message.of("document.customs.dyed", "kind", piece.category()).inEnglish();
+                ? DocumentWords.words("document.customs.textile")
+                : Message.of("document.customs.dyed", "kind", piece.category()).onPaper();
         return DocumentWords.joined(
                 ", ",
                 each.shown() + "  " + kind,
                 "“" + each.title() + "”",
                 piece.length().recorded() || piece.width().recorded()
                         ? DocumentWords.size(piece)
-                        : DocumentWords.english("document.size-not-recorded"),
+                        : DocumentWords.words("document.size-not-recorded"),
                 piece.trims());
     }
 
@@ -85,16 +85,17 @@ final class CustomsList {
     private static String fibres(DocumentFacts each) {
         Stream<String> cloths = each.facts().cloth().cloths().stream()
                 .map(Cloth::content)
-                .map(content -> content.isEmpty() ? DocumentWords.NOT_RECORDED : new Joined(", ", content).inEnglish())
+                .map(content -> content.isEmpty() ? DocumentWords.notRecorded() : new Joined(", ", content).onPaper())
                 .distinct();
         Stream<String> parts = each.piece().label().components().stream()
-                .map(part -> part.name() + ": " + (part.fibres().isEmpty() ? DocumentWords.NOT_RECORDED : words(part)));
+                .map(part ->
+                        part.name() + ": " + (part.fibres().isEmpty() ? DocumentWords.notRecorded() : words(part)));
         String all = Stream.concat(cloths, parts).collect(Collectors.joining("; "));
-        return all.isEmpty() ? DocumentWords.NOT_RECORDED : all;
+        return all.isEmpty() ? DocumentWords.notRecorded() : all;
     }
 
     private static String words(PieceComponent part) {
-        return new Joined(", ", part.fibres()).inEnglish();
+        return new Joined(", ", part.fibres()).onPaper();
     }
 
     private static boolean fibresKnown(DocumentFacts each) {
@@ -109,16 +110,16 @@ final class CustomsList {
     private static String origin(DocumentFacts each) {
         Origin origin = each.facts().origin();
         String woven = each.facts().cloth().cloths().stream()
-                .map(cloth -> cloth.wovenIn().isEmpty() ? DocumentWords.NOT_RECORDED : cloth.wovenIn())
+                .map(cloth -> cloth.wovenIn().isEmpty() ? DocumentWords.notRecorded() : cloth.wovenIn())
                 .distinct()
                 .collect(Collectors.joining(", "));
         return Message.of(
                         "document.customs.origin",
                         "dyed",
-                        origin.dyedIn().isEmpty() ? DocumentWords.NOT_RECORDED : origin.dyedIn(),
+                        origin.dyedIn().isEmpty() ? DocumentWords.notRecorded() : origin.dyedIn(),
                         "woven",
-                        woven.isEmpty() ? DocumentWords.NOT_RECORDED : woven)
-                .inEnglish();
+                        woven.isEmpty() ? DocumentWords.notRecorded() : woven)
+                .onPaper();
     }
 
     static List<Written> lacking(List<DocumentFacts> subject, Occasion occasion) {

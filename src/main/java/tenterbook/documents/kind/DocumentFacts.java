@@ -53,7 +53,7 @@ record DocumentFacts(Saved<Piece> saved, PieceFacts facts, Revision newest, List
 
     /** Its title; 'untitled' where it has none. */
     String title() {
-        return piece().title().isEmpty() ? DocumentWords.english("document.untitled") : piece().title();
+        return piece().title().isEmpty() ? DocumentWords.words("document.untitled") : piece().title();
     }
 
     /** Its number and, where that is short enough for a running head, its title. */
@@ -68,7 +68,7 @@ record DocumentFacts(Saved<Piece> saved, PieceFacts facts, Revision newest, List
         boolean subject =
                 party != null && !party.kind().toLowerCase(Locale.ROOT).contains("buyer");
         if (!subject && !buyers) {
-            return DocumentWords.english("document.private-owner");
+            return DocumentWords.words("document.private-owner");
         }
         return party == null ? id.value() : party.title();
     }
@@ -92,7 +92,7 @@ record DocumentFacts(Saved<Piece> saved, PieceFacts facts, Revision newest, List
         return others.isEmpty()
                 ? cloths
                 : Message.of("document.with-others", "cloths", cloths, "others", others)
-                        .inEnglish();
+                        .onPaper();
     }
 
     String maker() {

@@ -3,6 +3,7 @@ package tenterbook.documents.kind;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -15,12 +16,15 @@ import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityWords;
 import tenterbook.piece.Piece;
 import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /** Facts in the words that several documents share. */
 final class DocumentWords {
-    static final String NOT_RECORDED = Message.of("measure.not-recorded").inEnglish();
-
     private DocumentWords() {}
+
+    static String notRecorded() {
+        return words("measure.not-recorded");
+    }
 
     /** @param key of the fact's name */
     static Block.Fact fact(String key, Object value) {
@@ -28,34 +32,34 @@ final class DocumentWords {
     }
 
     static Block.Fact fact(Message label, Object value) {
-        return named(label.inEnglish(), value);
+        return named(label.onPaper(), value);
     }
 
     /** A fact under a name that the maker entered. */
     static Block.Fact named(String label, Object value) {
-        String text = value == null ? "" : value.toString().strip();
-        return new Block.Fact(label, text.isEmpty() ? NOT_RECORDED : text);
+        String text = (value instanceof Written written ? written.onPaper() : Objects.toString(value, "")).strip();
+        return new Block.Fact(label, text.isEmpty() ? notRecorded() : text);
     }
 
     static Block.Heading heading(int level, String key) {
-        return new Block.Heading(level, english(key));
+        return new Block.Heading(level, words(key));
     }
 
     static Block.Column column(String key, double share) {
-        return new Block.Column(english(key), share, false);
+        return new Block.Column(words(key), share, false);
     }
 
     static Block.Column numberColumn(String key, double share) {
-        return new Block.Column(english(key), share, true);
+        return new Block.Column(words(key), share, true);
     }
 
     static Block.Blank blank(String key, int lines) {
-        return new Block.Blank(english(key), lines);
+        return new Block.Blank(words(key), lines);
     }
 
-    /** Documents are printed in English alone. */
-    static String english(String key) {
-        return Message.of(key).inEnglish();
+    /** In the language of the paper. */
+    static String words(String key) {
+        return Message.of(key).onPaper();
     }
 
     static String yes(boolean holds) {
@@ -63,8 +67,8 @@ final class DocumentWords {
     }
 
     /** The word of a choice; empty for null. */
-    static String choice(@Nullable Enum<?> word) {
-        return word == null ? "" : word.toString();
+    static String choice(@Nullable Written word) {
+        return word == null ? "" : word.onPaper();
     }
 
     static Block.Note missing(String text) {
@@ -88,7 +92,7 @@ final class DocumentWords {
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
-                request.kind().toString(),
+                request.kind().onPaper(),
                 subject.size() == 1 ? subject.get(0).running() : pieces(subject.size()),
                 subject.get(0).house(),
                 List.of(new DocumentText.DocumentSection(null, blocks)));
@@ -96,7 +100,7 @@ final class DocumentWords {
 
     /** As in '3 pieces'. */
     static String pieces(int count) {
-        return Message.of("document.pieces", "count", count).inEnglish();
+        return Message.of("document.pieces", "count", count).onPaper();
     }
 
     /** Paragraphs as typed, separated by line ends. */
@@ -111,14 +115,14 @@ final class DocumentWords {
     /** Both sides with the name of each, as entered and in metric units, or that one is not recorded. */
     static String size(Piece piece) {
         if (!piece.length().recorded() && !piece.width().recorded()) {
-            return NOT_RECORDED;
+            return notRecorded();
         }
         return size(piece.length(), piece.width());
     }
 
     static String size(Quantity length, Quantity width) {
         return Message.of("document.size", "length", side(length), "width", side(width))
-                .inEnglish();
+                .onPaper();
     }
 
     /** One measurement; where it was entered in other units, also in metric ones. */
@@ -126,8 +130,8 @@ final class DocumentWords {
         if (!side.known()) {
             return side.recorded()
                     ? Message.of("document.no-measurement", "entered", side.entered())
-                            .inEnglish()
-                    : NOT_RECORDED;
+                            .onPaper()
+                    : notRecorded();
         }
         String entered = QuantityWords.entered(side);
         if (entered.matches(".*\\d\\s*$")) {

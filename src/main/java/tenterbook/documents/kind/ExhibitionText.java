@@ -28,20 +28,20 @@ final class ExhibitionText {
                 "  ·  ",
                 Written.capital(Denial.NO_CLOTH.unless(
                         subject.facts(),
-                        () -> cloths.isEmpty() ? DocumentWords.english("document.exhibition.cloth") : cloths)),
-                DocumentWords.size(piece).equals(DocumentWords.NOT_RECORDED)
-                        ? DocumentWords.english("document.size-not-recorded")
+                        () -> cloths.isEmpty() ? DocumentWords.words("document.exhibition.cloth") : cloths)),
+                DocumentWords.size(piece).equals(DocumentWords.notRecorded())
+                        ? DocumentWords.words("document.size-not-recorded")
                         : DocumentWords.side(piece.length()) + " × " + DocumentWords.side(piece.width()),
                 piece.finished().year() == null
                         ? piece.finished().recorded()
-                                ? piece.finished().toString()
-                                : DocumentWords.english("document.date-not-recorded")
+                                ? piece.finished().onPaper()
+                                : DocumentWords.words("document.date-not-recorded")
                         : piece.finished().year().toString(),
                 subject.shown().value())));
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
-                piece.title().isEmpty() ? DocumentWords.english("document.title-not-recorded") : piece.title(),
+                piece.title().isEmpty() ? DocumentWords.words("document.title-not-recorded") : piece.title(),
                 "",
                 maker.isEmpty() ? subject.house() : maker,
                 List.of(new DocumentText.DocumentSection(subject.number(), blocks)));

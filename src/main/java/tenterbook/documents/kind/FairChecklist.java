@@ -30,7 +30,7 @@ final class FairChecklist {
         Fair fair = occasion.fair();
         List<Block.Fact> facts = new ArrayList<>(occasion.facts(subject.size(), today.written()));
         if (fair == null) {
-            facts.add(0, DocumentWords.named(Written.capital(FairKind.FAIR.inEnglish()), ""));
+            facts.add(0, DocumentWords.named(Written.capital(FairKind.FAIR.onPaper()), ""));
         }
         blocks.add(new Block.Facts(facts));
         if (fair != null && !fair.tasks().isEmpty()) {
@@ -44,13 +44,13 @@ final class FairChecklist {
                                     null,
                                     List.of(
                                             task.text(),
-                                            task.done() ? DocumentWords.english("document.checklist.done") : "")))
+                                            task.done() ? DocumentWords.words("document.checklist.done") : "")))
                             .toList()));
         }
         blocks.add(new Block.Heading(
                 2,
                 Message.of("document.heading.the-pieces", "count", subject.size())
-                        .inEnglish()));
+                        .onPaper()));
         blocks.add(new Block.Table(
                 List.of(
                         DocumentWords.column("document.column.piece", 2.4),
@@ -78,7 +78,7 @@ final class FairChecklist {
                         market == null ? null : HangTagStatus.of(archive, each.facts(), market),
                         today.day())
                 .forEach(need -> needs.add(need.sentence()));
-        return Written.capital(new Joined("; ", needs).inEnglish());
+        return Written.capital(new Joined("; ", needs).onPaper());
     }
 
     static List<Written> lacking(Occasion occasion) {

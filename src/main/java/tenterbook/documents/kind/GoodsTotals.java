@@ -44,7 +44,7 @@ final class GoodsTotals {
         boolean some = unknown < pieces.size();
         String sum = some ? QuantityWords.value(new Quantity("", low, high, Unit.GRAM, Basis.COMPUTED, about)) : "";
         return Message.of("document.goods.weight", "some", some, "sum", sum, "unknown", unknown)
-                .inEnglish();
+                .onPaper();
     }
 
     /** By currency; then how many have none. */

@@ -36,9 +36,9 @@ final class InsuranceList {
                 subject.stream().map(each -> row(each, request)).toList()));
         blocks.add(DocumentWords.heading(2, "document.heading.totals"));
         blocks.add(new Block.Facts(totals(subject)));
-        blocks.add(DocumentWords.note(DocumentWords.english("document.insurance.values")));
+        blocks.add(DocumentWords.note(DocumentWords.words("document.insurance.values")));
         DocumentWords.paragraphs(request.text()).forEach(blocks::add);
-        blocks.add(new Block.Signatures(List.of(DocumentWords.english("document.insurance.sign"))));
+        blocks.add(new Block.Signatures(List.of(DocumentWords.words("document.insurance.sign"))));
         return DocumentWords.list(subject, request, blocks);
     }
 
@@ -53,25 +53,25 @@ final class InsuranceList {
                                         Written.capital(each.facts().condition().inWords())),
                         where(each, request),
                         piece.price() == null
-                                ? DocumentWords.NOT_RECORDED
-                                : piece.price().toString()));
+                                ? DocumentWords.notRecorded()
+                                : piece.price().onPaper()));
     }
 
     /** Its status; the place and the holder are named only where that was chosen. */
     private static String where(DocumentFacts each, DocumentSettings request) {
         Piece piece = each.piece();
         Whereabouts now = each.facts().whereabouts();
-        String disagreement = now.disagreement().map(Written::inEnglish).orElse("");
+        String disagreement = now.disagreement().map(Written::onPaper).orElse("");
         String status = disagreement.isEmpty() ? now.statusInWords() : now.statusInWords() + " (" + disagreement + ")";
         if (!request.disclosure().names()) {
-            return status.isEmpty() ? DocumentWords.NOT_RECORDED : status;
+            return status.isEmpty() ? DocumentWords.notRecorded() : status;
         }
         String holder = now.holder()
                 .map(id -> each.named(id, request.disclosure().buyers()))
                 .orElse("");
         String where =
                 DocumentWords.joined(", ", status, piece.place().startsWith(holder) ? "" : holder, piece.place());
-        return where.isEmpty() ? DocumentWords.NOT_RECORDED : where;
+        return where.isEmpty() ? DocumentWords.notRecorded() : where;
     }
 
     private static List<Block.Fact> totals(List<DocumentFacts> subject) {

@@ -48,7 +48,7 @@ final class ObjectIdSheet {
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
-                request.kind().toString(),
+                request.kind().onPaper(),
                 subject.running(),
                 subject.house(),
                 List.of(new DocumentText.DocumentSection(subject.number(), sheet.blocks(today))));
@@ -66,7 +66,7 @@ final class ObjectIdSheet {
         blocks.add(new Block.Facts(categories()));
         blocks.add(DocumentWords.heading(2, "document.heading.description-and-particulars"));
         blocks.add(new Block.Facts(particulars(today)));
-        blocks.add(DocumentWords.note(DocumentWords.english("document.object.order")));
+        blocks.add(DocumentWords.note(DocumentWords.words("document.object.order")));
         return blocks;
     }
 
@@ -79,12 +79,12 @@ final class ObjectIdSheet {
                 .of(scale)
                 .map(unknown -> unknown + " "
                         + Message.of("document.object.recorded-size", "size", DocumentWords.size(piece))
-                                .inEnglish())
+                                .onPaper())
                 .orElseGet(() -> Message.of(
                                 "document.object.scale",
                                 "agreement",
                                 NumberWords.percent(Math.max(0.01, scale.disagreement()), 0))
-                        .inEnglish());
+                        .onPaper());
         return shown(
                 photo,
                 Block.Extent.LARGE,
@@ -102,7 +102,7 @@ final class ObjectIdSheet {
                 photo.photo(),
                 extent,
                 photo.caption().isEmpty()
-                        ? Message.of("document.view", "view", photo.shows()).inEnglish()
+                        ? Message.of("document.view", "view", photo.shows()).onPaper()
                         : photo.caption(),
                 caption,
                 List.of(),
@@ -118,7 +118,7 @@ final class ObjectIdSheet {
                             "document.object.no-measurement",
                             "side",
                             piece.length().known() ? "width" : piece.width().known() ? "length" : "both")
-                    .inEnglish());
+                    .onPaper());
         }
         Denial.NO_DISTINGUISHING_FEATURE.of(subject.facts()).ifPresent(lacking::add);
         return lacking;
@@ -176,14 +176,14 @@ final class ObjectIdSheet {
                 .filter(photo ->
                         photo.role() == PhotoRole.PAPER && !photo.caption().isEmpty())
                 .map(photo -> Message.of("document.object.as-photographed", "caption", photo.caption())
-                        .inEnglish())
+                        .onPaper())
                 .collect(Collectors.joining(" "));
     }
 
     private String description() {
         String kind = piece.category() == null
-                ? DocumentWords.english("document.object.piece")
-                : piece.category().toString();
+                ? DocumentWords.words("document.object.piece")
+                : piece.category().onPaper();
         PieceFacts facts = subject.facts();
         String colours = facts.namedColours().named().stream()
                 .map(PieceColour::called)
@@ -206,10 +206,10 @@ final class ObjectIdSheet {
                                                         : "document.object.colours-before",
                                                 "colours",
                                                 colours)
-                                        .inEnglish()),
+                                        .onPaper()),
                         "place",
                         Denial.orElse(facts.origin().place(), Denial.NO_PLACE_OF_MAKING))
-                .inEnglish();
+                .onPaper();
     }
 
     private List<Block.Fact> particulars(String today) {
@@ -228,7 +228,7 @@ final class ObjectIdSheet {
                                 .map(Object::toString)
                                 .reduce((before, next) -> before + ", " + next)
                                 .map(kin -> Message.of("document.object.same-clamping", "pieces", kin)
-                                        .inEnglish())
+                                        .onPaper())
                                 .orElse(""),
                         Denial.NO_KIN)));
         facts.add(DocumentWords.fact(

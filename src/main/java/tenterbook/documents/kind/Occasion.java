@@ -69,13 +69,13 @@ record Occasion(
     List<Block.Fact> facts(int pieces, String today) {
         List<Block.Fact> facts = new ArrayList<>();
         if (fair != null) {
-            facts.add(DocumentWords.named(Written.capital(fair.kind().inEnglish()), fair.name()));
+            facts.add(DocumentWords.named(Written.capital(fair.kind().onPaper()), fair.name()));
             facts.add(
                     DocumentWords.fact("document.fact.place", DocumentWords.joined(", ", fair.place(), fair.soldIn())));
             facts.add(DocumentWords.fact("document.fact.from", fair.from()));
             facts.add(DocumentWords.fact("document.fact.until", fair.until()));
         } else if (agreement != null) {
-            facts.add(DocumentWords.named(Written.capital(agreement.kind().inEnglish()), agreement.title()));
+            facts.add(DocumentWords.named(Written.capital(agreement.kind().onPaper()), agreement.title()));
             facts.add(DocumentWords.fact("document.fact.with", party));
             facts.add(DocumentWords.fact("document.fact.from", agreement.from()));
             facts.add(DocumentWords.fact("document.fact.until", agreement.until()));

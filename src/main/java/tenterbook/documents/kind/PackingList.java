@@ -48,17 +48,17 @@ final class PackingList {
                                         "open",
                                         Written.capital(DocumentWords.size(each.piece())),
                                         "packed",
-                                        packed.isEmpty() ? DocumentWords.NOT_RECORDED : packed)
-                                .inEnglish(),
+                                        packed.isEmpty() ? DocumentWords.notRecorded() : packed)
+                                .onPaper(),
                         weight(each),
-                        how.isEmpty() ? DocumentWords.NOT_RECORDED : Written.capital(how),
+                        how.isEmpty() ? DocumentWords.notRecorded() : Written.capital(how),
                         occasion.box(each)));
     }
 
     static String weight(DocumentFacts each) {
         return each.piece().mass().recorded()
                 ? QuantityWords.entered(each.piece().mass())
-                : DocumentWords.NOT_RECORDED;
+                : DocumentWords.notRecorded();
     }
 
     private static List<Block.Fact> totals(List<DocumentFacts> subject, Occasion occasion) {
@@ -85,7 +85,7 @@ final class PackingList {
             facts.add(DocumentWords.fact(
                     "document.fact.in-no-box",
                     Listing.and(unboxed.stream().map(DocumentFacts::number).toList())
-                            .inEnglish()));
+                            .onPaper()));
         }
         facts.add(DocumentWords.fact("document.fact.pieces", subject.size()));
         facts.add(DocumentWords.fact("document.fact.weight-of-pieces", GoodsTotals.weight(subject)));

@@ -25,7 +25,7 @@ final class PriceList {
         String tax = occasion.fair() == null ? "" : occasion.fair().priceStatement();
         blocks.add(
                 tax.isEmpty()
-                        ? DocumentWords.missing(DocumentWords.english("document.price.no-tax-statement"))
+                        ? DocumentWords.missing(DocumentWords.words("document.price.no-tax-statement"))
                         : new Block.Paragraph(tax));
         blocks.addAll(DocumentWords.paragraphs(request.text()));
         return DocumentWords.list(subject, request, blocks);
@@ -37,7 +37,7 @@ final class PriceList {
                 List.of(
                         each.shown() + "  " + each.title(),
                         Written.capital(each.materials()) + ". " + Written.capital(DocumentWords.size(each.piece())),
-                        occasion.price(each).map(Money::toString).orElse(DocumentWords.NOT_RECORDED)));
+                        occasion.price(each).map(Money::toString).orElse(DocumentWords.notRecorded())));
     }
 
     static List<Written> lacking(List<DocumentFacts> subject, Occasion occasion) {

@@ -30,7 +30,7 @@ final class ScaleLength {
         }
         Written words = NumberWords.plain(chosen);
         return new Block.ScaleBar(
-                Math.min(1, part(chosen, unit, widthMm)), words.inEnglish() + NumberWords.UNIT_SPACE + unit.symbol());
+                Math.min(1, part(chosen, unit, widthMm)), words.onPaper() + NumberWords.UNIT_SPACE + unit.symbol());
     }
 
     private static double part(double length, Unit unit, double widthMm) {

@@ -45,12 +45,12 @@ final class Schedule {
                 "  ·  ",
                 subject.size() == 1
                         ? subject.get(0).shown().value()
-                        : Message.of("document.pieces", "count", subject.size()).inEnglish(),
+                        : Message.of("document.pieces", "count", subject.size()).onPaper(),
                 agreed.name().length() <= 40 ? agreed.name() : "");
         return new DocumentText(
                 request.kind().code(),
                 request.kind().template(),
-                request.kind().toString(),
+                request.kind().onPaper(),
                 running,
                 subject.get(0).house(),
                 List.of(new DocumentText.DocumentSection(null, schedule.blocks())));
@@ -62,28 +62,28 @@ final class Schedule {
         blocks.add(new Block.Heading(
                 2,
                 Message.of("document.heading.the-pieces", "count", subject.size())
-                        .inEnglish()));
+                        .onPaper()));
         subject.forEach(each -> blocks.add(entry(each)));
         if (request.disclosure().values()) {
             blocks.add(DocumentWords.heading(2, "document.heading.values-agreed"));
             blocks.add(new Block.Facts(totals()));
         }
         blocks.add(DocumentWords.heading(2, "document.heading.handling-and-light"));
-        blocks.add(new Block.Items(false, HANDLING));
-        blocks.add(DocumentWords.note(DocumentWords.english("document.schedule.not-a-promise")));
+        blocks.add(new Block.Items(false, handling()));
+        blocks.add(DocumentWords.note(DocumentWords.words("document.schedule.not-a-promise")));
         blocks.add(DocumentWords.note(
                 LightAdvice.sources(subject.stream().map(DocumentFacts::facts).toList())));
         blocks.add(DocumentWords.heading(2, "document.heading.terms"));
         List<Block> terms = DocumentWords.paragraphs(agreed.terms());
         blocks.addAll(
                 terms.isEmpty()
-                        ? List.of(new Block.Paragraph(DocumentWords.english("document.schedule.no-terms")))
+                        ? List.of(new Block.Paragraph(DocumentWords.words("document.schedule.no-terms")))
                         : terms);
         blocks.add(DocumentWords.heading(2, "document.heading.signed"));
         blocks.add(signedFor());
         blocks.add(new Block.Signatures(List.of(
-                DocumentWords.english(loan ? "document.schedule.sign-lender" : "document.schedule.sign-maker"),
-                DocumentWords.english(loan ? "document.schedule.sign-borrower" : "document.schedule.sign-gallery"))));
+                DocumentWords.words(loan ? "document.schedule.sign-lender" : "document.schedule.sign-maker"),
+                DocumentWords.words(loan ? "document.schedule.sign-borrower" : "document.schedule.sign-gallery"))));
         return blocks;
     }
 
@@ -95,7 +95,7 @@ final class Schedule {
                             "pieces",
                             Listing.and(
                                     subject.stream().map(DocumentFacts::number).toList()))
-                    .inEnglish());
+                    .onPaper());
         }
         return new Block.Table(
                 List.of(DocumentWords.column("document.column.piece", 1)),
@@ -105,11 +105,13 @@ final class Schedule {
                         .toList());
     }
 
-    private static final List<String> HANDLING = List.of(
-            DocumentWords.english("document.schedule.carry"),
-            DocumentWords.english("document.schedule.hang"),
-            DocumentWords.english("document.schedule.keep"),
-            DocumentWords.english("document.schedule.do-not"));
+    private static List<String> handling() {
+        return List.of(
+                DocumentWords.words("document.schedule.carry"),
+                DocumentWords.words("document.schedule.hang"),
+                DocumentWords.words("document.schedule.keep"),
+                DocumentWords.words("document.schedule.do-not"));
+    }
 
     private List<Block.Fact> agreement() {
         List<Block.Fact> facts = new ArrayList<>();
@@ -163,7 +165,7 @@ final class Schedule {
     private static String condition(Condition condition) {
         return condition.unknown() && condition.since().isEmpty()
                 ? Message.of("document.schedule.examine", "condition", condition.inWords())
-                        .inEnglish()
+                        .onPaper()
                 : condition.inWords();
     }
 
@@ -172,7 +174,7 @@ final class Schedule {
         Optional<Money> value = agreed.value(each);
         Money asked = each.piece().price();
         if (value.isPresent() || asked == null) {
-            return value.map(Money::toString).orElse(DocumentWords.NOT_RECORDED);
+            return value.map(Money::onPaper).orElse(DocumentWords.notRecorded());
         }
         return Message.of(
                         "document.asked",
@@ -180,8 +182,8 @@ final class Schedule {
                         asked,
                         "denial",
                         Denial.NOTHING_AGREED.unless(
-                                each.facts(), () -> DocumentWords.english("document.agreed-otherwise")))
-                .inEnglish();
+                                each.facts(), () -> DocumentWords.words("document.agreed-otherwise")))
+                .onPaper();
     }
 
     /** Sums of what is recorded as agreed, by currency. A piece without a value is mentioned and is in no sum. */

@@ -11,6 +11,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.DocumentText;
 import tenterbook.documents.DocumentTheme;
 import tenterbook.documents.PageSize;
@@ -21,13 +22,13 @@ import tenterbook.typeset.LineBreaker;
 import tenterbook.typeset.PdfDocument;
 import tenterbook.typeset.StructureTag;
 import tenterbook.typeset.Typefaces;
+import tenterbook.words.Conventions;
 import tenterbook.words.Message;
+import tenterbook.words.PaperLanguage;
 import tenterbook.words.Refusal;
 
 /** Lays documents on pages as tagged PDF/A-2a with an outline, and shows them as pictures. */
 public final class DocumentPaper {
-    private static final String LANGUAGE = "en-GB";
-
     /** Of type on a wall: as large as has room on one page, and not larger than becomes the page. */
     private static final double MOST_ON_WALL = 1.3;
 
@@ -45,11 +46,20 @@ public final class DocumentPaper {
     /**
      * Writes documents one after another, each with pages numbered by itself; nothing is written unless all have room.
      *
+     * @param settings on which paper, how and in which language they are laid out
      * @throws DoesNotFit naming the words that have no room
      * @throws tenterbook.typeset.UnsupportedCharacter where a character cannot be set
      * @return the number of pages in all
      */
     public static int pdf(
+            List<DocumentText> texts, DocumentSettings settings, PhotoSource photographs, OutputStream out, Clock clock)
+            throws IOException {
+        return PaperLanguage.write(
+                Conventions.english().in(settings.language()),
+                () -> pdf(texts, settings.page(), settings.kind().dress(), photographs, out, clock));
+    }
+
+    static int pdf(
             List<DocumentText> texts,
             PageSize page,
             DocumentTheme dress,
@@ -62,14 +72,14 @@ public final class DocumentPaper {
         }
         try (PdfDocument paper = PdfDocument.tagged(clock);
                 Typefaces faces = Typefaces.open()) {
-            LineLayout words = new LineLayout(new LineBreaker(faces));
+            LineLayout words = new LineLayout(new LineBreaker(faces, PaperLanguage.language()));
             PrintImages shots = new PrintImages(photographs);
             StructureTag whole = StructureTag.document();
             int count = 0;
             for (DocumentText text : texts) {
                 count += draw(paper, text, page, dress, words, shots, whole);
             }
-            paper.save(name(texts), LANGUAGE, out);
+            paper.save(name(texts), PaperLanguage.language().tag(), out);
             return count;
         }
     }
@@ -178,7 +188,7 @@ public final class DocumentPaper {
         return texts.size() == 1
                 ? name(texts.get(0))
                 : Message.of("document.and-more", "first", name(texts.get(0)), "count", texts.size() - 1)
-                        .inEnglish();
+                        .onPaper();
     }
 
     private static String name(DocumentText text) {

@@ -48,7 +48,7 @@ record FramedPhotograph(
         Optional<PrintImages.Shot> shot = desk.shots().in(photo.photo(), width, most);
         String caption = shot.isPresent() ? photo.caption() : missing(photo);
         String instead =
-                photo.instead().isEmpty() ? Message.of("document.photograph").inEnglish() : photo.instead();
+                photo.instead().isEmpty() ? Message.of("document.photograph").onPaper() : photo.instead();
         double beneath = photo.extent() == Block.Extent.LARGE
                 ? Math.min(
                         width,
@@ -74,7 +74,7 @@ record FramedPhotograph(
                         photo.caption(),
                         "digits",
                         photo.photo().hex().substring(0, 12))
-                .inEnglish()
+                .onPaper()
                 .strip();
     }
 

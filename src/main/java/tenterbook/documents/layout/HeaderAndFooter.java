@@ -35,7 +35,7 @@ final class HeaderAndFooter {
 
     void foot(PdfCanvas ink) {
         String page =
-                Message.of("document.page", "number", number, "pages", pages).inEnglish();
+                Message.of("document.page", "number", number, "pages", pages).onPaper();
         across(ink, number > 1 ? text.maker() : named(), page, type.pageHeight() - type.bottom() * 0.5);
     }
 

@@ -76,7 +76,7 @@ final class PaletteBlocks {
                                 colour.name(),
                                 "share",
                                 NumberWords.percent(colour.share(), 0))
-                        .inEnglish()
+                        .onPaper()
                 : colour.name();
     }
 

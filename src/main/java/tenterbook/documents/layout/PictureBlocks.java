@@ -163,7 +163,7 @@ final class PictureBlocks {
         LineLayout.Set words = desk.set(code.words(), type.small(), width);
         StructureTag figure = desk.document()
                 .figure(Message.of("document.code-says", "content", code.content())
-                        .inEnglish());
+                        .onPaper());
         StructureTag p = desk.document().child("P");
         double worded = shown.height() + words.height();
         double under = beside.stream()

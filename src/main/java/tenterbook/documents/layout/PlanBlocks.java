@@ -40,7 +40,7 @@ final class PlanBlocks {
                 .toList();
         StructureTag figure = desk.document()
                 .figure(Message.of("document.layers-drawn", "rows", rows, "columns", columns)
-                        .inEnglish());
+                        .onPaper());
         return drawn(
                 rows * high,
                 layers.caption(),
@@ -89,7 +89,7 @@ final class PlanBlocks {
         StructureTag figure = desk.document()
                 .figure(Message.of(
                                 "document.holes-drawn", "holes", holes.holes().size())
-                        .inEnglish());
+                        .onPaper());
         return drawn(
                 holes.high() * scale,
                 holes.caption(),

@@ -100,7 +100,7 @@ public record Comparison(Examination before, Examination after, List<Change> cha
         if (text == null) {
             return Message.of("measure.not-recorded");
         }
-        return text.toString().isEmpty() ? Message.of("condition.empty") : text;
+        return !(text instanceof Written) && text.toString().isEmpty() ? Message.of("condition.empty") : text;
     }
 
     private static Object text(Quantity quantity) {

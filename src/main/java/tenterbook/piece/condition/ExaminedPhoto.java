@@ -2,6 +2,7 @@ package tenterbook.piece.condition;
 
 import org.jspecify.annotations.Nullable;
 import tenterbook.measure.Digest;
+import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /**
@@ -21,6 +22,6 @@ public record ExaminedPhoto(Digest photo, @Nullable PhotoView view, String capti
 
     /** What it shows, as in 'front'; 'photograph' where not recorded. */
     public String shows() {
-        return view == null ? "photograph" : view.toString();
+        return (view == null ? Message.of("form.photograph") : view).onPaper();
     }
 }

@@ -62,8 +62,8 @@ public record Observation(
 
     /** As in '12 mm × 8 mm'; empty where not recorded. */
     public String size() {
-        String longer = extent.recorded() ? extent.toString() : "";
-        return across.recorded() ? (longer.isEmpty() ? "?" : longer) + " × " + across : longer;
+        String longer = extent.recorded() ? extent.onPaper() : "";
+        return across.recorded() ? (longer.isEmpty() ? "?" : longer) + " × " + across.onPaper() : longer;
     }
 
     /** Place, size, severity and stability, as in 'front; 12 mm; moderate, may get worse'. */

@@ -32,6 +32,6 @@ public record DipCount(int low, int high) {
     public String text() {
         return low == high
                 ? String.valueOf(low)
-                : Message.of("recipe.dip-range", "low", low, "high", high).inEnglish();
+                : Message.of("recipe.dip-range", "low", low, "high", high).onPaper();
     }
 }

@@ -135,14 +135,14 @@ public record DipTally(
     }
 
     public String text() {
-        return number().inEnglish();
+        return number().onPaper();
     }
 
     /** As in '1 dip' or '6–8 dips'; empty where nothing is known. */
     public String dips() {
         return known
                 ? Message.of("recipe.dips.number", "one", text().equals("1"), "number", number())
-                        .inEnglish()
+                        .onPaper()
                 : "";
     }
 }

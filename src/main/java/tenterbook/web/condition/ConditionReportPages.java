@@ -29,6 +29,7 @@ import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
 import tenterbook.web.print.DocumentParameters;
 import tenterbook.web.print.IssuedPages;
+import tenterbook.words.Language;
 import tenterbook.words.Message;
 
 /** The condition report of an examination on paper: pictures of its pages, and issuing it, kept word for word. */
@@ -56,6 +57,7 @@ public final class ConditionReportPages {
     public record ConditionReportView(
             Saved<Examination> saved,
             PageSize sheet,
+            Language language,
             String problem,
             int pages,
             List<String> words,
@@ -78,19 +80,12 @@ public final class ConditionReportPages {
                 site.archive(),
                 saved,
                 piece,
-                new DocumentParameters(parameters)
-                        .settings(DocumentKind.CONDITION_REPORT)
-                        .page());
+                new DocumentParameters(parameters).settings(DocumentKind.CONDITION_REPORT));
     }
 
     private int set(DocumentDraft draft, ByteArrayOutputStream out) throws IOException {
         return DocumentPaper.pdf(
-                List.of(draft.text()),
-                draft.settings().page(),
-                draft.settings().kind().dress(),
-                PhotoSource.of(site.previews()),
-                out,
-                site.clock());
+                List.of(draft.text()), draft.settings(), PhotoSource.of(site.previews()), out, site.clock());
     }
 
     private void show(Context ctx, Map<String, List<String>> parameters, String notIssued) throws IOException {
@@ -104,7 +99,13 @@ public final class ConditionReportPages {
             problem = problem.isEmpty() ? Words.sentence(e) : problem;
         }
         ConditionReportView view = new ConditionReportView(
-                saved, draft.settings().page(), problem, pages, draft.text().words(), before(saved.record()));
+                saved,
+                draft.settings().page(),
+                draft.settings().language(),
+                problem,
+                pages,
+                draft.text().words(),
+                before(saved.record()));
         Html.show(
                 ctx,
                 "condition-report",

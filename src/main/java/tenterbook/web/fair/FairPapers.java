@@ -33,6 +33,7 @@ import tenterbook.piece.PieceNumber;
 import tenterbook.piece.fair.Fair;
 import tenterbook.web.Site;
 import tenterbook.web.page.Address;
+import tenterbook.web.page.LanguageChoice;
 import tenterbook.web.page.Words;
 import tenterbook.words.Written;
 
@@ -111,7 +112,8 @@ public final class FairPapers {
                 null,
                 null,
                 "",
-                new DocumentSettings.Shipment(fair.id().value(), ""));
+                new DocumentSettings.Shipment(fair.id().value(), ""),
+                LanguageChoice.current());
         return Composition.of(site.archive(), pieces, settings, site.today()).get(0);
     }
 

@@ -34,6 +34,7 @@ import tenterbook.web.page.Html;
 import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
 import tenterbook.web.record.Choices;
+import tenterbook.words.Language;
 import tenterbook.words.Refusal;
 
 /** Documents: choosing, a preview of the first page and the words, and the PDF. */
@@ -78,6 +79,7 @@ public final class DocumentPages {
             Form form,
             DocumentKind kind,
             PageSize page,
+            Language language,
             String numbers,
             int pieces,
             String problem,
@@ -133,6 +135,7 @@ public final class DocumentPages {
                 Form.of(parameters),
                 settings.kind(),
                 settings.page(),
+                settings.language(),
                 numbers,
                 pieces.size(),
                 problem,
@@ -170,12 +173,7 @@ public final class DocumentPages {
     private byte[] set(List<DocumentDraft> drafts, DocumentSettings settings) throws IOException {
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         DocumentPaper.pdf(
-                drafts.stream().map(DocumentDraft::text).toList(),
-                settings.page(),
-                settings.kind().dress(),
-                photographs(),
-                pdf,
-                site.clock());
+                drafts.stream().map(DocumentDraft::text).toList(), settings, photographs(), pdf, site.clock());
         return pdf.toByteArray();
     }
 

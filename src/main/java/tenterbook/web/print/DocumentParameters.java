@@ -11,6 +11,8 @@ import tenterbook.documents.DocumentSettings.Disclosure;
 import tenterbook.documents.PageSize;
 import tenterbook.labelling.rule.CodedChoice;
 import tenterbook.web.page.Address;
+import tenterbook.web.page.LanguageChoice;
+import tenterbook.words.Language;
 
 /** The settings of a document as the parameters of its page. All other parameters belong to a search for pieces. */
 public final class DocumentParameters {
@@ -32,6 +34,7 @@ public final class DocumentParameters {
             "agreement",
             "fair",
             "purpose",
+            "language",
             Preview.SHOWN);
 
     private final Map<String, List<String>> parameters;
@@ -40,7 +43,7 @@ public final class DocumentParameters {
         this.parameters = parameters;
     }
 
-    /** Where the kind cannot be set on the paper chosen, its usual paper is taken. */
+    /** Where the kind cannot be set on the paper chosen, its usual paper is taken; where no language is chosen, that of the page. */
     public DocumentSettings settings() {
         return settings(CodedChoice.find(DocumentKind.values(), one("kind"))
                 .filter(DocumentKind.OF_PIECES::contains)
@@ -63,7 +66,8 @@ public final class DocumentParameters {
                         one("agreement")),
                 new Disclosure(given("valued"), given("named"), given("buyers")),
                 one("text"),
-                new DocumentSettings.Shipment(one("fair"), one("purpose")));
+                new DocumentSettings.Shipment(one("fair"), one("purpose")),
+                Language.of(one("language")).orElseGet(LanguageChoice::current));
     }
 
     /** Those that were given, for a link that goes on with {@code &}; begins with it where there are any. */

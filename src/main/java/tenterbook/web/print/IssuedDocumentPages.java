@@ -9,6 +9,7 @@ import java.util.Map;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.record.IssuedPaper;
 import tenterbook.documents.DocumentLines;
+import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.DocumentText;
 import tenterbook.documents.PhotoSource;
 import tenterbook.documents.issue.DocumentIssuer;
@@ -18,6 +19,7 @@ import tenterbook.web.Site;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
+import tenterbook.words.Language;
 import tenterbook.words.Message;
 
 /** Documents issued before: their words, and their PDF again. */
@@ -87,8 +89,19 @@ public final class IssuedDocumentPages {
                         changed,
                         "erased",
                         erased,
+                        "language",
+                        language(paper).code(),
                         "stored",
                         site.archive().papers().trouble(paper).map(Words::w).orElse("")));
+    }
+
+    /** English where its settings are not understood. */
+    private static Language language(IssuedPaper paper) {
+        try {
+            return DocumentSettings.of(paper).language();
+        } catch (IllegalArgumentException e) {
+            return Language.ENGLISH;
+        }
     }
 
     private void pdf(Context ctx) throws IOException {

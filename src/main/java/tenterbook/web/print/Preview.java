@@ -25,7 +25,7 @@ final class Preview {
     }
 
     static String of(DocumentSettings settings, List<DocumentDraft> drafts) {
-        return code(settings.page() + "\n"
+        return code(settings.page() + "\n" + settings.language() + "\n"
                 + drafts.stream().map(draft -> draft.text().words()).toList());
     }
 

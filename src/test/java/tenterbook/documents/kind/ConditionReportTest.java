@@ -29,10 +29,10 @@ import tenterbook.archive.record.ExaminationRecord;
 import tenterbook.archive.record.IssuedPaper;
 import tenterbook.documents.Block;
 import tenterbook.documents.DocumentDraft;
+import tenterbook.documents.DocumentKind;
 import tenterbook.documents.DocumentLines;
 import tenterbook.documents.DocumentOrigin;
-import tenterbook.documents.DocumentTheme;
-import tenterbook.documents.PageSize;
+import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.issue.DocumentIssuer;
 import tenterbook.documents.layout.DocumentPaper;
 import tenterbook.ledger.Saved;
@@ -40,6 +40,8 @@ import tenterbook.piece.condition.Examination;
 
 /** The condition report of a piece of the sample studio that came back from a loan. */
 class ConditionReportTest {
+    private static final DocumentSettings REQUEST = DocumentSettings.of(DocumentKind.CONDITION_REPORT);
+
     @TempDir
     static Path folder;
 
@@ -97,18 +99,13 @@ class ConditionReportTest {
         Saved<Examination> saved =
                 studio.archive.ledger().find(Kinds.EXAMINATION, id).orElseThrow();
         return ConditionReport.of(
-                studio.archive, saved, studio.pieces("V24-013").get(0), PageSize.A4);
+                studio.archive, saved, studio.pieces("V24-013").get(0), REQUEST);
     }
 
     private static byte[] printed(DocumentDraft draft) throws Exception {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         DocumentPaper.pdf(
-                List.of(draft.text()),
-                PageSize.A4,
-                DocumentTheme.SHEET,
-                studio.photographs,
-                out,
-                SampleStudioDocuments.CLOCK);
+                List.of(draft.text()), draft.settings(), studio.photographs, out, SampleStudioDocuments.CLOCK);
         return out.toByteArray();
     }
 
@@ -246,7 +243,7 @@ class ConditionReportTest {
         Saved<Examination> other =
                 studio.archive.ledger().find(Kinds.EXAMINATION, "E24-089").orElseThrow();
         assertThatThrownBy(() -> ConditionReport.of(
-                        studio.archive, other, studio.pieces("V24-001").get(0), PageSize.A4))
+                        studio.archive, other, studio.pieces("V24-001").get(0), REQUEST))
                 .hasMessageContaining("E24-089 is of V24-013 and not of V24-001");
     }
 }

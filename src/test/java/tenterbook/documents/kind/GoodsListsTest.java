@@ -20,6 +20,7 @@ import tenterbook.ledger.Saved;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.Piece;
 import tenterbook.words.Written;
+import tenterbook.words.Language;
 
 /** Price list, packing list and customs list state what is recorded, and are held back where it is not. */
 class GoodsListsTest {
@@ -75,7 +76,8 @@ class GoodsListsTest {
                 new DocumentSettings.Agreement("", false, "", "", "", "", agreement),
                 null,
                 "",
-                new DocumentSettings.Shipment(fair, purpose));
+                new DocumentSettings.Shipment(fair, purpose),
+                Language.ENGLISH);
         return Composition.of(archive, pieces, settings, LocalDate.of(2026, 1, 10))
                 .get(0);
     }

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Kinds;
 import tenterbook.documents.DocumentKind;
-import tenterbook.documents.PageSize;
+import tenterbook.documents.DocumentSettings;
 import tenterbook.facts.PieceReader;
 import tenterbook.labelling.LabelBlocked;
 import tenterbook.labelling.LabelKind;
@@ -83,7 +83,8 @@ class OneFormTest {
             for (Saved<Examination> examination : studio.archive.ledger().all(Kinds.EXAMINATION)) {
                 Saved<Piece> piece =
                         studio.pieces(examination.record().piece().value()).get(0);
-                ConditionReport.of(studio.archive, examination, piece, PageSize.A4)
+                ConditionReport.of(
+                                studio.archive, examination, piece, DocumentSettings.of(DocumentKind.CONDITION_REPORT))
                         .text()
                         .words()
                         .forEach(words -> looked("condition-report", words, CLOSED_UP_PERCENT));

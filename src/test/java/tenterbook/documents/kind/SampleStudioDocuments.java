@@ -101,13 +101,7 @@ final class SampleStudioDocuments implements AutoCloseable {
 
     byte[] pdf(List<DocumentDraft> drafts, DocumentSettings request) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        DocumentPaper.pdf(
-                drafts.stream().map(DocumentDraft::text).toList(),
-                request.page(),
-                request.kind().dress(),
-                photographs,
-                out,
-                CLOCK);
+        DocumentPaper.pdf(drafts.stream().map(DocumentDraft::text).toList(), request, photographs, out, CLOCK);
         return out.toByteArray();
     }
 
