@@ -20,9 +20,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import tenterbook.ledger.Things.Board;
 import tenterbook.ledger.Things.Opened;
 import tenterbook.ledger.Things.Print;
-import tenterbook.ledger.file.OlderLedgers;
 import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.ledger.file.OlderLedgers;
 import tenterbook.ledger.revision.Revision;
 
 class MigrationTest {

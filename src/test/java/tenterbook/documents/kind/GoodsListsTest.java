@@ -19,8 +19,8 @@ import tenterbook.labelling.Samples;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.Piece;
-import tenterbook.words.Written;
 import tenterbook.words.Language;
+import tenterbook.words.Written;
 
 /** Price list, packing list and customs list state what is recorded, and are held back where it is not. */
 class GoodsListsTest {
