@@ -33,9 +33,14 @@ public final class Previews {
 
     private final Path folder;
     private final Originals originals;
-    private final PhotoReader reader = new PhotoReader();
+    private final PhotoReader reader;
 
     public Previews(Path previewsDir, Originals originals) throws IOException {
+        this(previewsDir, originals, new PhotoReader());
+    }
+
+    Previews(Path previewsDir, Originals originals, PhotoReader reader) throws IOException {
+        this.reader = reader;
         this.folder = Files.createDirectories(previewsDir);
         this.originals = originals;
     }
@@ -43,7 +48,7 @@ public final class Previews {
     /**
      * The file of one preview, made now if it is missing.
      *
-     * @return empty if the original is not kept or cannot be shown (HEIC, undecodable)
+     * @return empty if the original is not kept or cannot be decoded here
      * @throws IOException if a file cannot be read or written
      */
     public Optional<Path> get(Digest digest, PreviewSize size) throws IOException {
@@ -60,7 +65,10 @@ public final class Previews {
             return false;
         }
         PhotoFacts facts = PhotoFactsReader.read(original.get());
-        MediaType type = typeOf(original.get());
+        MediaType type = MediaType.of(original.get())
+                .orElseThrow(() -> new IOException(
+                        Message.of("photo.no-picture", "file", original.get().getFileName())
+                                .inEnglish()));
         List<RgbPicture> sizes = reader.read(original.get(), type, facts, EDGES).sizes();
         if (sizes.isEmpty()) {
             return false;
@@ -106,14 +114,6 @@ public final class Previews {
             return Files.size(path) > 0;
         } catch (IOException e) {
             return false;
-        }
-    }
-
-    private static MediaType typeOf(Path original) throws IOException {
-        try (var in = Files.newInputStream(original)) {
-            return MediaType.of(in.readNBytes(MediaType.HEAD))
-                    .orElseThrow(() -> new IOException(Message.of("photo.no-picture", "file", original.getFileName())
-                            .inEnglish()));
         }
     }
 }
