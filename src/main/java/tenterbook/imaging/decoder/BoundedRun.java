@@ -93,11 +93,11 @@ final class BoundedRun {
                 return Optional.of(Message.of(
                         "photo.decoder-too-slow", "seconds", bounds.time().toSeconds()));
             }
-            if (length(folder) > bounds.outputBytes()) {
+            if (length(folder) >= bounds.outputBytes()) {
                 return Optional.of(tooMuch());
             }
         }
-        return length(folder) > bounds.outputBytes() ? Optional.of(tooMuch()) : Optional.empty();
+        return length(folder) >= bounds.outputBytes() ? Optional.of(tooMuch()) : Optional.empty();
     }
 
     private Message tooMuch() {

@@ -47,7 +47,7 @@ public final class InstalledDecoder {
      * @throws IOException if the decoder cannot be started, or from {@code use}
      */
     public <R> R decode(Path picture, Use<R> use, Failure<R> failure) throws IOException {
-        Path folder = Files.createTempDirectory("tenterbook-decoder");
+        Path folder = privateFolder();
         try {
             Path output = folder.resolve("picture." + kind.extension());
             BoundedRun.Ended ended = run.run(kind.command(path, picture.toAbsolutePath(), output), folder);
@@ -98,7 +98,7 @@ public final class InstalledDecoder {
 
     private String statedVersion() {
         try {
-            Path folder = Files.createTempDirectory("tenterbook-decoder");
+            Path folder = privateFolder();
             try {
                 Matcher number = NUMBER.matcher(
                         run.run(List.of(path.toString(), "--version"), folder).said());
@@ -109,6 +109,12 @@ public final class InstalledDecoder {
         } catch (IOException e) {
             return "";
         }
+    }
+
+    /** For this user alone, where the system knows users; named after the process, so that a left one can be told. */
+    private static Path privateFolder() throws IOException {
+        return Files.createTempDirectory(
+                "tenterbook-decoder-" + ProcessHandle.current().pid() + "-");
     }
 
     private static void delete(Path folder) throws IOException {

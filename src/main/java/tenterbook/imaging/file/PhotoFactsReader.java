@@ -74,7 +74,7 @@ public final class PhotoFactsReader {
         }
         return new PhotoFacts(
                 heif.isPresent()
-                        ? (Integer) side(heif.get().width())
+                        ? side(heif.get().width())
                         : side(
                                 JpegDirectory.TAG_IMAGE_WIDTH,
                                 PngDirectory.TAG_IMAGE_WIDTH,
@@ -82,7 +82,7 @@ public final class PhotoFactsReader {
                                 HeifDirectory.TAG_IMAGE_WIDTH,
                                 ExifDirectoryBase.TAG_IMAGE_WIDTH),
                 heif.isPresent()
-                        ? (Integer) side(heif.get().height())
+                        ? side(heif.get().height())
                         : side(
                                 JpegDirectory.TAG_IMAGE_HEIGHT,
                                 PngDirectory.TAG_IMAGE_HEIGHT,
