@@ -94,7 +94,7 @@ class HeifTest {
         byte[] whole = Corners.fixture("grid.heic");
         Random random = new Random(14);
         int failed = 0;
-        for (int round = 0; round < 8; round++) {
+        for (int round = 0; round < 4; round++) {
             byte[] damaged = round == 0 ? Arrays.copyOf(whole, whole.length - 60) : whole.clone();
             for (int i = 0; round > 0 && i < 60; i++) {
                 damaged[damaged.length - 1 - random.nextInt(160)] = (byte) random.nextInt();
@@ -125,7 +125,9 @@ class HeifTest {
         "'echo no picture > \"$2\"', No decoder"
     })
     void aDecoderIsHeldWithinItsBounds(String script, String sentence) throws IOException {
-        PhotoReader reader = new PhotoReader(falseDecoder(script, Duration.ofMillis(700)));
+        // Long enough for a busy machine where the clock is not what ends it.
+        Duration time = sentence.startsWith("took") ? Duration.ofMillis(400) : Duration.ofSeconds(10);
+        PhotoReader reader = new PhotoReader(falseDecoder(script, time));
         long begun = System.nanoTime();
         PhotoReader.Reading reading = read(reader, Corners.fixture("corners.heic"), MediaType.HEIC);
         assertThat(Duration.ofNanos(System.nanoTime() - begun)).isLessThan(Duration.ofSeconds(15));
