@@ -173,15 +173,16 @@ class PhotoIntakeTest {
         ClothTable cloths = new ClothTable(folder.resolve("photos"), null);
         Previews none = new Previews(folder.resolve("previews"), originals, without);
         byte[] heic = Corners.fixture("corners.heic");
-        Photo photo = new PhotoIntake(originals, none, cloths, without)
-                .take(new ByteArrayInputStream(heic), "IMG_2.HEIC");
+        Photo photo =
+                new PhotoIntake(originals, none, cloths, without).take(new ByteArrayInputStream(heic), "IMG_2.HEIC");
         assertThat(photo.viewable()).isFalse();
         assertThat(photo.palette()).isEmpty();
         assertThat(photo.notes()).singleElement().asString().contains("HEIC pictures are kept");
         assertThat(none.get(photo.digest(), PreviewSize.SMALL)).isEmpty();
         assertThat(originals.find(photo.digest()).orElseThrow()).hasBinaryContent(heic);
 
-        assumeTrue(InstalledDecoders.here().find().isPresent(), "no decoder of HEIC pictures (libheif) on this computer");
+        assumeTrue(
+                InstalledDecoders.here().find().isPresent(), "no decoder of HEIC pictures (libheif) on this computer");
         Photo again = intake.again(photo).orElseThrow();
         assertThat(again.viewable()).isTrue();
         assertThat(again.originalName()).isEqualTo("IMG_2.HEIC");

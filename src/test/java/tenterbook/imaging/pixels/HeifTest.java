@@ -139,7 +139,8 @@ class HeifTest {
 
     private InstalledDecoders falseDecoder(String script, Duration time) throws IOException {
         assumeTrue(
-                Files.isExecutable(Path.of("/bin/sh")) && Files.getFileStore(folder).supportsFileAttributeView("posix"),
+                Files.isExecutable(Path.of("/bin/sh"))
+                        && Files.getFileStore(folder).supportsFileAttributeView("posix"),
                 "the false decoder is a shell script, and this system has no /bin/sh");
         Path programs = Files.createDirectories(folder.resolve("programs"));
         String states = "#!/bin/sh\n[ \"$1\" = --version ] && { echo 1.2; exit; }\n";
@@ -149,7 +150,8 @@ class HeifTest {
     }
 
     private static void needsADecoder() {
-        assumeTrue(InstalledDecoders.here().find().isPresent(), "no decoder of HEIC pictures (libheif) on this computer");
+        assumeTrue(
+                InstalledDecoders.here().find().isPresent(), "no decoder of HEIC pictures (libheif) on this computer");
     }
 
     private PhotoReader.Reading read(PhotoReader reader, byte[] bytes, MediaType type) throws IOException {
@@ -185,7 +187,10 @@ class HeifTest {
 
     private static void assertNoFolderIsLeft() throws IOException {
         try (var files = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
-            assertThat(files.filter(file -> file.getFileName().toString().startsWith("tenterbook-decoder-" + ProcessHandle.current().pid() + "-")))
+            assertThat(files.filter(file -> file.getFileName()
+                            .toString()
+                            .startsWith("tenterbook-decoder-"
+                                    + ProcessHandle.current().pid() + "-")))
                     .isEmpty();
         }
     }

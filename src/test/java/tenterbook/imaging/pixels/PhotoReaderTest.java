@@ -12,8 +12,8 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Arrays;
+import java.util.List;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import org.junit.jupiter.api.Test;
@@ -176,8 +176,7 @@ class PhotoReaderTest {
         for (int imageType : new int[] {BufferedImage.TYPE_INT_RGB, BufferedImage.TYPE_BYTE_INDEXED}) {
             byte[] png = withChunk(Corners.encoded(Corners.image(64, 32, imageType), "png"), kind, new byte[] {1});
             assertCorners(
-                    read(png, MediaType.PNG, 2048).sizes().get(0),
-                    imageType == BufferedImage.TYPE_INT_RGB ? 0.01 : 12);
+                    read(png, MediaType.PNG, 2048).sizes().get(0), imageType == BufferedImage.TYPE_INT_RGB ? 0.01 : 12);
         }
     }
 
@@ -207,13 +206,24 @@ class PhotoReaderTest {
     /** 16 by 16 pixels of one colour in one strip: as TIFF 6.0, with version 43 and offsets and counts of 8 bytes. */
     private static byte[] bigTiff(ByteOrder order, int rgb) {
         long[][] entries = {
-            {256, 3, 1, 16}, {257, 3, 1, 16}, {258, 3, 3, 0}, {259, 3, 1, 1}, {262, 3, 1, 2}, {273, 16, 1, 0},
-            {277, 3, 1, 3}, {278, 3, 1, 16}, {279, 16, 1, 768}
+            {256, 3, 1, 16},
+            {257, 3, 1, 16},
+            {258, 3, 3, 0},
+            {259, 3, 1, 1},
+            {262, 3, 1, 2},
+            {273, 16, 1, 0},
+            {277, 3, 1, 3},
+            {278, 3, 1, 16},
+            {279, 16, 1, 768}
         };
         int start = 16 + 8 + 20 * entries.length + 8;
         ByteBuffer out = ByteBuffer.allocate(start + 768).order(order);
         out.put((byte) (order == ByteOrder.LITTLE_ENDIAN ? 'I' : 'M')).put(out.get(0));
-        out.putShort((short) 43).putShort((short) 8).putShort((short) 0).putLong(16).putLong(entries.length);
+        out.putShort((short) 43)
+                .putShort((short) 8)
+                .putShort((short) 0)
+                .putLong(16)
+                .putLong(entries.length);
         for (long[] entry : entries) {
             out.putShort((short) entry[0]).putShort((short) entry[1]).putLong(entry[2]);
             int next = out.position() + 8;
