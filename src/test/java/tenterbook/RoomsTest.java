@@ -180,7 +180,7 @@ class RoomsTest {
 
     /**
      * What a stranger's file or request could turn against the computer: starting programs, building Java objects from bytes, running
-     * scripts, asking other servers. Backups and bags are files; nothing here needs any of it.
+     * scripts, asking other servers. Backups and bags are files; only a decoder of photographs is started, by one class, within bounds.
      */
     private static final DescribedPredicate<JavaClass> DANGEROUS = resideInAnyPackage(
                     "javax.script..", "java.net.http..", "javax.naming..", "java.rmi..")
@@ -198,7 +198,12 @@ class RoomsTest {
 
     @Test
     void nothingStartsProgramsReadsJavaObjectsOrAsksOtherComputers() {
-        noClasses().should().dependOnClassesThat(DANGEROUS).check(CLASSES);
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("tenterbook.imaging.decoder")
+                .should()
+                .dependOnClassesThat(DANGEROUS)
+                .check(CLASSES);
         noClasses()
                 .should()
                 .callMethodWhere(DescribedPredicate.describe(

@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -15,10 +17,12 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.arrival.ArrivalReport;
 import tenterbook.archive.arrival.Arrivals;
 import tenterbook.archive.arrival.PhotoFolder;
+import tenterbook.archive.arrival.PhotoRegistration;
 import tenterbook.imaging.IntakePool.Incoming;
 import tenterbook.imaging.Originals;
 import tenterbook.imaging.PhotoIntake;
 import tenterbook.imaging.Previews;
+import tenterbook.words.Message;
 
 @Command(name = "photos", mixinStandardHelpOptions = true)
 final class PhotosCommand implements Callable<Integer> {
@@ -28,33 +32,58 @@ final class PhotosCommand implements Callable<Integer> {
     @Mixin
     private ArchiveOption folder;
 
-    @Option(names = "--from", required = true, paramLabel = "DIR")
-    private Path from;
+    @Option(names = "--from", paramLabel = "DIR")
+    private @Nullable Path from;
+
+    @Option(names = "--again")
+    private boolean again;
 
     @Option(names = "--within")
     private boolean within;
 
     @Override
     public Integer call() throws IOException {
+        if ((from == null) != again) {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(),
+                    Message.of("command.photos-from-or-again").inEnglish());
+        }
         PrintWriter out = spec.commandLine().getOut();
         try (Archive archive = folder.existing(Clock.systemUTC())) {
-            List<Path> files = PhotoFolder.files(
-                    from.toAbsolutePath().toString(), within, archive.folder().root());
             Originals originals = new Originals(archive.folder().photos());
             PhotoIntake intake =
                     new PhotoIntake(originals, new Previews(archive.folder().previews(), originals), archive.cloths());
-            ArrivalReport report;
-            try (Terminal terminal = new Terminal(out)) {
-                report = new Arrivals(archive, intake, archive.author())
-                        .take(files.stream().map(Incoming::file).toList(), terminal);
-            }
-            report.findings().forEach(out::println);
-            out.println(report.summary());
-            out.flush();
-            if (report.stopped() > 0) {
-                return Main.STOPPED;
-            }
-            return report.refused().isEmpty() ? 0 : Main.FOUND_WRONG;
+            return from == null ? lookedAgain(archive, intake, out) : taken(from, archive, intake, out);
         }
+    }
+
+    private static int lookedAgain(Archive archive, PhotoIntake intake, PrintWriter out) {
+        PhotoRegistration.AgainReport report = new PhotoRegistration(archive, intake).again();
+        report.findings().forEach(out::println);
+        out.println(Message.of(
+                "photo.looked-again",
+                "shown",
+                report.shown(),
+                "left",
+                report.findings().size()));
+        out.flush();
+        return report.findings().isEmpty() ? 0 : Main.FOUND_WRONG;
+    }
+
+    private int taken(Path source, Archive archive, PhotoIntake intake, PrintWriter out) throws IOException {
+        List<Path> files = PhotoFolder.files(
+                source.toAbsolutePath().toString(), within, archive.folder().root());
+        ArrivalReport report;
+        try (Terminal terminal = new Terminal(out)) {
+            report = new Arrivals(archive, intake, archive.author())
+                    .take(files.stream().map(Incoming::file).toList(), terminal);
+        }
+        report.findings().forEach(out::println);
+        out.println(report.summary());
+        out.flush();
+        if (report.stopped() > 0) {
+            return Main.STOPPED;
+        }
+        return report.refused().isEmpty() ? 0 : Main.FOUND_WRONG;
     }
 }

@@ -2,11 +2,14 @@ package tenterbook.imaging;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tenterbook.colour.palette.Palette;
 import tenterbook.colour.palette.PaletteColour;
+import tenterbook.imaging.file.MediaType;
 import tenterbook.imaging.file.PhotoFacts;
 import tenterbook.imaging.file.PhotoFactsReader;
 import tenterbook.imaging.file.PhotoRefused;
@@ -26,10 +29,15 @@ public final class PhotoIntake {
     private final Originals originals;
     private final Previews previews;
     private final ClothTable cloths;
-    private final PhotoReader reader = new PhotoReader();
+    private final PhotoReader reader;
 
     /** @param cloths keeps where the cloth is on each photograph */
     public PhotoIntake(Originals originals, Previews previews, ClothTable cloths) {
+        this(originals, previews, cloths, new PhotoReader());
+    }
+
+    PhotoIntake(Originals originals, Previews previews, ClothTable cloths, PhotoReader reader) {
+        this.reader = reader;
         this.originals = originals;
         this.previews = previews;
         this.cloths = cloths;
@@ -51,6 +59,23 @@ public final class PhotoIntake {
     public Photo take(InputStream bytes, String originalName, long limitBytes) throws IOException {
         StoredOriginal stored = originals.store(bytes, limitBytes);
         return DecodePermits.take(() -> described(stored, originalName));
+    }
+
+    /**
+     * Looks once more at a photograph that could not be shown, as when a decoder has been installed since.
+     *
+     * @return its record as it is now; empty if it still cannot be shown or its original is not here
+     * @throws IOException if the file cannot be read
+     */
+    public Optional<Photo> again(Photo known) throws IOException {
+        Optional<Path> original = originals.find(known.digest());
+        Optional<MediaType> type = original.isPresent() ? MediaType.of(original.get()) : Optional.empty();
+        if (type.isEmpty()) {
+            return Optional.empty();
+        }
+        StoredOriginal stored = new StoredOriginal(known.digest(), original.get(), known.bytes(), type.get(), true);
+        Photo seen = DecodePermits.take(() -> described(stored, known.originalName()));
+        return seen.viewable() ? Optional.of(seen.withCloth(known.cloth())) : Optional.empty();
     }
 
     private Photo described(StoredOriginal stored, String originalName) throws IOException {

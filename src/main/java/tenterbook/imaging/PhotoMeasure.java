@@ -1,8 +1,6 @@
 package tenterbook.imaging;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -58,7 +56,7 @@ public final class PhotoMeasure {
      * @throws IOException if it cannot be read or is no picture
      */
     public static Optional<Opened> opened(Path path) throws IOException {
-        Optional<MediaType> type = typeOf(path);
+        Optional<MediaType> type = MediaType.of(path);
         if (type.isEmpty()) {
             throw new IOException(
                     Message.of("photo.not-measured", "file", path.getFileName()).inEnglish());
@@ -66,11 +64,5 @@ public final class PhotoMeasure {
         PhotoReader.Reading reading = DecodePermits.take(
                 () -> new PhotoReader().read(path, type.get(), PhotoFactsReader.read(path), LONG_EDGE));
         return reading.measured().map(pixels -> new Opened(pixels, reading.notes()));
-    }
-
-    private static Optional<MediaType> typeOf(Path path) throws IOException {
-        try (InputStream in = Files.newInputStream(path)) {
-            return MediaType.of(in.readNBytes(MediaType.HEAD));
-        }
     }
 }

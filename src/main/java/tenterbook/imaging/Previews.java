@@ -35,27 +35,32 @@ public final class Previews {
     private final Path folder;
     private final Path earlier;
     private final Originals originals;
-    private final PhotoReader reader = new PhotoReader();
+    private final PhotoReader reader;
 
     public Previews(Path previewsDir, Originals originals) throws IOException {
-        this(previewsDir, previewsDir, originals);
+        this(previewsDir, originals, new PhotoReader());
+    }
+
+    Previews(Path previewsDir, Originals originals, PhotoReader reader) throws IOException {
+        this(previewsDir, previewsDir, originals, reader);
     }
 
     /** Those of an archive; where that is read-only, its own are read and missing ones are made elsewhere. */
     public Previews(ArchiveFolder archive, Originals originals) throws IOException {
-        this(archive.earlierPreviews(), archive.previews(), originals);
+        this(archive.earlierPreviews(), archive.previews(), originals, new PhotoReader());
     }
 
-    private Previews(Path earlier, Path folder, Originals originals) throws IOException {
+    private Previews(Path earlier, Path folder, Originals originals, PhotoReader reader) throws IOException {
         this.earlier = earlier;
         this.folder = Files.createDirectories(folder);
+        this.reader = reader;
         this.originals = originals;
     }
 
     /**
      * The file of one preview, made now if it is missing.
      *
-     * @return empty if the original is not kept or cannot be shown (HEIC, undecodable)
+     * @return empty if the original is not kept or cannot be decoded here
      * @throws IOException if a file cannot be read or written
      */
     public Optional<Path> get(Digest digest, PreviewSize size) throws IOException {
@@ -73,7 +78,10 @@ public final class Previews {
             return false;
         }
         PhotoFacts facts = PhotoFactsReader.read(original.get());
-        MediaType type = typeOf(original.get());
+        MediaType type = MediaType.of(original.get())
+                .orElseThrow(() -> new IOException(
+                        Message.of("photo.no-picture", "file", original.get().getFileName())
+                                .inEnglish()));
         List<RgbPicture> sizes = reader.read(original.get(), type, facts, EDGES).sizes();
         if (sizes.isEmpty()) {
             return false;
@@ -119,14 +127,6 @@ public final class Previews {
             return Files.size(path) > 0;
         } catch (IOException e) {
             return false;
-        }
-    }
-
-    private static MediaType typeOf(Path original) throws IOException {
-        try (var in = Files.newInputStream(original)) {
-            return MediaType.of(in.readNBytes(MediaType.HEAD))
-                    .orElseThrow(() -> new IOException(Message.of("photo.no-picture", "file", original.getFileName())
-                            .inEnglish()));
         }
     }
 }

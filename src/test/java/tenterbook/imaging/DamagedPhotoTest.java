@@ -6,11 +6,15 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tenterbook.imaging.decoder.DecoderBounds;
+import tenterbook.imaging.decoder.InstalledDecoders;
 import tenterbook.imaging.file.PhotoRefused;
+import tenterbook.imaging.pixels.PhotoReader;
 
 /** Flipped bytes anywhere: a photograph is kept, perhaps without previews, or refused in words; nothing else happens. */
 class DamagedPhotoTest {
@@ -21,10 +25,13 @@ class DamagedPhotoTest {
     @ValueSource(strings = {"jpeg", "png", "tiff", "corners.heic", "corners.avif", "corners-lossy.webp"})
     void flippedBytesAreKeptOrRefusedInWords(String what) throws IOException {
         Originals originals = new Originals(folder.resolve("photos"));
+        // Without an installed decoder, which is a process for each picture: HeifTest damages some for it.
+        PhotoReader reader = new PhotoReader(new InstalledDecoders(List.of(), DecoderBounds.USUAL));
         PhotoIntake intake = new PhotoIntake(
                 originals,
-                new Previews(folder.resolve("previews"), originals),
-                new ClothTable(folder.resolve("photos"), null));
+                new Previews(folder.resolve("previews"), originals, reader),
+                new ClothTable(folder.resolve("photos"), null),
+                reader);
         byte[] whole = what.contains(".")
                 ? Corners.fixture(what)
                 : Corners.encoded(Corners.image(48, 32, BufferedImage.TYPE_INT_RGB), what);

@@ -3,6 +3,7 @@ package tenterbook.imaging;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.drew.imaging.ImageMetadataReader;
 import com.drew.metadata.exif.ExifDirectoryBase;
@@ -25,7 +26,10 @@ import tenterbook.archive.record.PhotoRecords;
 import tenterbook.colour.palette.PaletteColour;
 import tenterbook.colour.space.Ciede2000;
 import tenterbook.colour.space.Srgb;
+import tenterbook.imaging.decoder.DecoderBounds;
+import tenterbook.imaging.decoder.InstalledDecoders;
 import tenterbook.imaging.file.PhotoRefused;
+import tenterbook.imaging.pixels.PhotoReader;
 
 class PhotoIntakeTest {
     @TempDir
@@ -164,13 +168,29 @@ class PhotoIntakeTest {
     }
 
     @Test
-    void aHeicPhotographIsKeptThoughItCannotBeShown() throws IOException {
+    void aHeicPhotographIsKeptThoughItCannotBeShownAndIsShownOnceADecoderIsThere() throws IOException {
+        PhotoReader without = new PhotoReader(new InstalledDecoders(List.of(), DecoderBounds.USUAL));
+        ClothTable cloths = new ClothTable(folder.resolve("photos"), null);
+        Previews none = new Previews(folder.resolve("previews"), originals, without);
         byte[] heic = Corners.fixture("corners.heic");
-        Photo photo = take(heic, "IMG_2.HEIC");
+        Photo photo =
+                new PhotoIntake(originals, none, cloths, without).take(new ByteArrayInputStream(heic), "IMG_2.HEIC");
         assertThat(photo.viewable()).isFalse();
         assertThat(photo.palette()).isEmpty();
         assertThat(photo.notes()).singleElement().asString().contains("HEIC pictures are kept");
-        assertThat(previews.get(photo.digest(), PreviewSize.SMALL)).isEmpty();
+        assertThat(none.get(photo.digest(), PreviewSize.SMALL)).isEmpty();
+        assertThat(originals.find(photo.digest()).orElseThrow()).hasBinaryContent(heic);
+
+        assumeTrue(
+                InstalledDecoders.here().find().isPresent(), "no decoder of HEIC pictures (libheif) on this computer");
+        Photo again = intake.again(photo).orElseThrow();
+        assertThat(again.viewable()).isTrue();
+        assertThat(again.originalName()).isEqualTo("IMG_2.HEIC");
+        assertThat(again.palette())
+                .anySatisfy(colour -> assertNear(colour.colour().srgb(), Corners.UPPER_LEFT))
+                .anySatisfy(colour -> assertNear(colour.colour().srgb(), Corners.LOWER_RIGHT));
+        assertThat(again.notes()).singleElement().asString().startsWith("Decoded by ");
+        assertThat(previews.get(photo.digest(), PreviewSize.SMALL)).isPresent();
         assertThat(originals.find(photo.digest()).orElseThrow()).hasBinaryContent(heic);
     }
 

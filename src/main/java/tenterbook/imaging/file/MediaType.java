@@ -1,6 +1,10 @@
 package tenterbook.imaging.file;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -10,13 +14,16 @@ public enum MediaType {
     PNG("image/png", "png", true),
     TIFF("image/tiff", "tif", true),
     WEBP("image/webp", "webp", true),
-    /** Kept, and its metadata read; this program has no decoder for it. */
+    /** Kept, and its metadata read; shown where a decoder is installed on the computer. */
     HEIC("image/heic", "heic", false),
     /** Kept like {@link #HEIC}. */
     AVIF("image/avif", "avif", false);
 
     /** Bytes from the start that suffice to recognise a format. */
     public static final int HEAD = 64;
+
+    private static final int[] BIG_LITTLE = {'I', 'I', 43, 0, 8, 0};
+    private static final int[] BIG_BIG = {'M', 'M', 0, 43, 0, 8};
 
     private final String mime;
     private final String extension;
@@ -38,7 +45,7 @@ public enum MediaType {
         return extension;
     }
 
-    /** Whether this program can show pictures of this kind. */
+    /** Whether this program decodes pictures of this kind itself. */
     public boolean decodable() {
         return decodable;
     }
@@ -46,7 +53,7 @@ public enum MediaType {
     /**
      * The kind of picture that starts with these bytes; empty for anything else.
      *
-     * @see "ITU-T T.81 (JPEG), ISO/IEC 15948 (PNG), TIFF 6.0, RFC 9649 (WebP), ISO/IEC 23008-12 (HEIF brands)"
+     * @see "ITU-T T.81 (JPEG), ISO/IEC 15948 (PNG), TIFF 6.0 and BigTIFF (version 43, offsets of 8 bytes), RFC 9649 (WebP), ISO/IEC 23008-12 (HEIF brands)"
      */
     public static Optional<MediaType> of(byte[] head) {
         if (starts(head, 0xff, 0xd8, 0xff)) {
@@ -55,13 +62,23 @@ public enum MediaType {
         if (starts(head, 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n')) {
             return Optional.of(PNG);
         }
-        if (starts(head, 'I', 'I', 42, 0) || starts(head, 'M', 'M', 0, 42)) {
+        if (starts(head, 'I', 'I', 42, 0)
+                || starts(head, 'M', 'M', 0, 42)
+                || starts(head, BIG_LITTLE)
+                || starts(head, BIG_BIG)) {
             return Optional.of(TIFF);
         }
         if (ascii(head, 0).equals("RIFF") && ascii(head, 8).equals("WEBP")) {
             return Optional.of(WEBP);
         }
         return ascii(head, 4).equals("ftyp") ? byBrand(head) : Optional.empty();
+    }
+
+    /** The same of a file. */
+    public static Optional<MediaType> of(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return of(in.readNBytes(HEAD));
+        }
     }
 
     /** The major brand stands at byte 8, the compatible ones from byte 16 to the end of the box. */

@@ -36,4 +36,10 @@ public record PhotoFacts(
     public boolean sideways() {
         return orientation >= 5;
     }
+
+    /** The same of pixels that stand as this orientation says. */
+    public PhotoFacts turned(int orientation) {
+        return new PhotoFacts(
+                width, height, orientation, takenLocal, takenOffset, camera, lens, iccProfile, hasGps, warnings);
+    }
 }

@@ -22,6 +22,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tenterbook.words.Message;
 
 /** Reads {@link PhotoFacts} from a file; damaged metadata ends up in the warnings and never stops the reading. */
@@ -30,10 +31,14 @@ public final class PhotoFactsReader {
     private static final int LONGEST = 200;
 
     private final Metadata metadata;
+    /** Of a HEIC or AVIF file: it alone tells the whole picture from its tiles. */
+    private final Optional<HeifHead> heif;
+
     private final List<String> warnings = new ArrayList<>();
 
-    private PhotoFactsReader(Metadata metadata) {
+    private PhotoFactsReader(Metadata metadata, Optional<HeifHead> heif) {
         this.metadata = metadata;
+        this.heif = heif;
     }
 
     /** @throws IOException if the file cannot be read at all */
@@ -46,7 +51,9 @@ public final class PhotoFactsReader {
             fault = Message.of("photo.metadata-unread", "why", String.valueOf(e.getMessage()))
                     .inEnglish();
         }
-        PhotoFactsReader reader = new PhotoFactsReader(metadata);
+        PhotoFactsReader reader = new PhotoFactsReader(
+                metadata,
+                metadata.containsDirectoryOfType(HeifDirectory.class) ? HeifHead.read(file) : Optional.empty());
         if (fault != null) {
             reader.warnings.add(fault);
         }
@@ -66,18 +73,22 @@ public final class PhotoFactsReader {
             warn(Message.of("photo.profile-missing"));
         }
         return new PhotoFacts(
-                side(
-                        JpegDirectory.TAG_IMAGE_WIDTH,
-                        PngDirectory.TAG_IMAGE_WIDTH,
-                        WebpDirectory.TAG_IMAGE_WIDTH,
-                        HeifDirectory.TAG_IMAGE_WIDTH,
-                        ExifDirectoryBase.TAG_IMAGE_WIDTH),
-                side(
-                        JpegDirectory.TAG_IMAGE_HEIGHT,
-                        PngDirectory.TAG_IMAGE_HEIGHT,
-                        WebpDirectory.TAG_IMAGE_HEIGHT,
-                        HeifDirectory.TAG_IMAGE_HEIGHT,
-                        ExifDirectoryBase.TAG_IMAGE_HEIGHT),
+                heif.isPresent()
+                        ? side(heif.get().width())
+                        : side(
+                                JpegDirectory.TAG_IMAGE_WIDTH,
+                                PngDirectory.TAG_IMAGE_WIDTH,
+                                WebpDirectory.TAG_IMAGE_WIDTH,
+                                HeifDirectory.TAG_IMAGE_WIDTH,
+                                ExifDirectoryBase.TAG_IMAGE_WIDTH),
+                heif.isPresent()
+                        ? side(heif.get().height())
+                        : side(
+                                JpegDirectory.TAG_IMAGE_HEIGHT,
+                                PngDirectory.TAG_IMAGE_HEIGHT,
+                                WebpDirectory.TAG_IMAGE_HEIGHT,
+                                HeifDirectory.TAG_IMAGE_HEIGHT,
+                                ExifDirectoryBase.TAG_IMAGE_HEIGHT),
                 orientation(),
                 taken[0],
                 taken[1],
@@ -88,12 +99,16 @@ public final class PhotoFactsReader {
                 warnings);
     }
 
-    private Integer side(int jpeg, int png, int webp, int heif, int exif) {
+    private static Integer side(long claimed) {
+        return (int) Math.min(claimed, Integer.MAX_VALUE);
+    }
+
+    private Integer side(int jpeg, int png, int webp, int boxed, int exif) {
         Integer found = number(JpegDirectory.class, jpeg);
         found = found != null ? found : number(PngDirectory.class, png);
         found = found != null ? found : number(WebpDirectory.class, webp);
         if (metadata.containsDirectoryOfType(HeifDirectory.class)) {
-            return number(HeifDirectory.class, heif);
+            return number(HeifDirectory.class, boxed);
         }
         return found != null ? found : number(ExifIFD0Directory.class, exif);
     }
@@ -103,6 +118,9 @@ public final class PhotoFactsReader {
      * informative only; so the box decides there.
      */
     private int orientation() {
+        if (heif.isPresent()) {
+            return heif.get().orientation();
+        }
         if (metadata.containsDirectoryOfType(HeifDirectory.class)) {
             Integer turn = number(HeifDirectory.class, HeifDirectory.TAG_IMAGE_ROTATION);
             return switch (turn == null ? 0 : turn) {

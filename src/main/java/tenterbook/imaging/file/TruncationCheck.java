@@ -126,27 +126,31 @@ public final class TruncationCheck {
 
     /** The first directory, and the strips or tiles that it names, must lie within the file. */
     private Optional<Message> tiff() throws IOException {
-        if (size < 8) {
+        if (size < 16) {
             return brokenOff("photo.broken-off.inside-heading");
         }
         ByteOrder order = at(0, 1).get() == 'I' ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN;
-        long directory = at(4, 4).order(order).getInt() & 0xffffffffL;
-        if (directory + 2 > size) {
+        TiffWidths widths = at(2, 2).order(order).getShort() == 43 ? TiffWidths.BIG : TiffWidths.ORDINARY;
+        long directory = widths.offset(at(widths.firstOffset(), widths.offset()).order(order));
+        if (directory < 0 || directory + widths.count() > size) {
             return brokenOff("photo.broken-off.before-directory", "byte", number(directory));
         }
-        int entries = at(directory, 2).order(order).getShort() & 0xffff;
-        if (directory + 2 + 12L * entries > size) {
+        long entries = widths.entries(at(directory, widths.count()).order(order));
+        if (entries < 0
+                || entries > size / widths.entry()
+                || directory + widths.count() + widths.entry() * entries > size) {
             return brokenOff("photo.broken-off.inside-directory");
         }
         long[] starts = {};
         long[] lengths = {};
         for (int i = 0; i < entries; i++) {
-            ByteBuffer entry = at(directory + 2 + 12L * i, 12).order(order);
+            ByteBuffer entry = at(directory + widths.count() + (long) widths.entry() * i, widths.entry())
+                    .order(order);
             int tag = entry.getShort() & 0xffff;
             if (tag == 273 || tag == 324) {
-                starts = values(entry, order);
+                starts = values(entry, widths);
             } else if (tag == 279 || tag == 325) {
-                lengths = values(entry, order);
+                lengths = values(entry, widths);
             }
         }
         long end = 0;
@@ -156,19 +160,23 @@ public final class TruncationCheck {
         return end <= size ? Optional.empty() : brokenOff("photo.broken-off.of", "expected", number(end));
     }
 
-    /** The values of a SHORT or LONG entry, wherever they stand; those outside the file count as ending past it. */
-    private long[] values(ByteBuffer entry, ByteOrder order) throws IOException {
+    /** The values of a SHORT, LONG or LONG8 entry, wherever they stand; those outside the file count as ending past it. */
+    private long[] values(ByteBuffer entry, TiffWidths widths) throws IOException {
         int type = entry.getShort();
-        int width = type == 3 ? 2 : 4;
-        long count = entry.getInt() & 0xffffffffL;
-        long at = count * width <= 4 ? -1 : entry.getInt() & 0xffffffffL;
-        if (at + count * width > size) {
+        int width = type == 3 ? 2 : type == 16 ? 8 : 4;
+        long count = widths.offset(entry);
+        if (count < 0 || count > size / width) {
             return new long[] {size + 1};
         }
-        ByteBuffer data = at < 0 ? entry : at(at, (int) (count * width)).order(order);
+        long at = count * width <= widths.offset() ? -1 : widths.offset(entry);
+        if (at + count * width > size || at < -1) {
+            return new long[] {size + 1};
+        }
+        ByteBuffer data = at < 0 ? entry : at(at, (int) (count * width)).order(entry.order());
         long[] values = new long[(int) count];
         for (int i = 0; i < count; i++) {
-            values[i] = width == 2 ? data.getShort() & 0xffff : data.getInt() & 0xffffffffL;
+            values[i] =
+                    width == 2 ? data.getShort() & 0xffff : width == 8 ? data.getLong() : data.getInt() & 0xffffffffL;
         }
         return values;
     }

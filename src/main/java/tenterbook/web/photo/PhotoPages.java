@@ -27,6 +27,7 @@ import tenterbook.piece.PiecePhoto;
 import tenterbook.web.Site;
 import tenterbook.web.colour.ColourBand;
 import tenterbook.web.form.Form;
+import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
 import tenterbook.web.record.Choices;
@@ -45,6 +46,7 @@ public final class PhotoPages {
     }
 
     public void routes(RoutesConfig routes) {
+        routes.post("/pieces/{number}/photos/{digest}/again", this::lookAgain);
         routes.get(
                 "/pieces/{number}/photos/{digest}",
                 ctx -> show(
@@ -55,6 +57,17 @@ public final class PhotoPages {
                                         "card",
                                         Optional.ofNullable(ctx.queryParam("card"))
                                                 .orElse(""))));
+    }
+
+    /** Looks once more at a photograph that could not be shown. */
+    private void lookAgain(Context ctx) throws IOException {
+        Saved<Piece> saved = piece(ctx);
+        Digest digest = digest(ctx);
+        shot(saved.record(), digest);
+        FlashMessage.andGo(
+                ctx,
+                w(registration.again(digest).isPresent() ? "photo.now-shown" : "photo.not-shown-yet"),
+                "/pieces/" + saved.record().number() + "/photos/" + digest);
     }
 
     static Digest digest(Context ctx) {

@@ -8,9 +8,12 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import org.junit.jupiter.api.Test;
@@ -23,8 +26,11 @@ import tenterbook.colour.space.Srgb;
 import tenterbook.imaging.Corners;
 import tenterbook.imaging.ExifBytes;
 import tenterbook.imaging.ProfileBytes;
+import tenterbook.imaging.decoder.DecoderBounds;
+import tenterbook.imaging.decoder.InstalledDecoders;
 import tenterbook.imaging.file.MediaType;
 import tenterbook.imaging.file.PhotoFactsReader;
+import tenterbook.imaging.file.TruncationCheck;
 
 class PhotoReaderTest {
     @TempDir
@@ -150,11 +156,91 @@ class PhotoReaderTest {
     @ParameterizedTest
     @CsvSource({"corners.heic, HEIC", "corners.avif, AVIF"})
     void whatCannotBeShownIsMeasuredAllTheSame(String name, MediaType type) throws IOException {
-        PhotoReader.Reading reading = read(Corners.fixture(name), type, 2048);
+        Path file = Files.write(folder.resolve("photo"), Corners.fixture(name));
+        PhotoReader without = new PhotoReader(new InstalledDecoders(List.of(), DecoderBounds.USUAL));
+        PhotoReader.Reading reading = without.read(file, type, PhotoFactsReader.read(file), 2048);
         assertThat(reading.sizes()).isEmpty();
-        assertThat(reading.notes()).singleElement().asString().contains("add a JPEG copy");
+        assertThat(reading.notes())
+                .singleElement()
+                .asString()
+                .contains("add a JPEG copy")
+                .contains("libheif");
         assertThat(reading.width()).isEqualTo(128);
         assertThat(reading.height()).isEqualTo(64);
+    }
+
+    /** Each kind of damage kept Java's reader from the pixels when it read the metadata too (tried with Java 17). */
+    @ParameterizedTest
+    @ValueSource(strings = {"zTXt", "tIME", "gAMA", "cHRM", "pHYs", "sBIT"})
+    void badMetadataDoNotKeepAPngFromBeingShown(String kind) throws IOException {
+        for (int imageType : new int[] {BufferedImage.TYPE_INT_RGB, BufferedImage.TYPE_BYTE_INDEXED}) {
+            byte[] png = withChunk(Corners.encoded(Corners.image(64, 32, imageType), "png"), kind, new byte[] {1});
+            assertCorners(
+                    read(png, MediaType.PNG, 2048).sizes().get(0), imageType == BufferedImage.TYPE_INT_RGB ? 0.01 : 12);
+        }
+    }
+
+    /** Its profile still counts: the parts of a file fail one by one. */
+    @Test
+    void aProfileBesideBadMetadataIsApplied() throws IOException {
+        byte[] plain = Corners.encoded(Corners.image(64, 32, BufferedImage.TYPE_INT_RGB), "png");
+        byte[] whole = withChunk(plain, "iCCP", packed(ProfileBytes.likeAdobeRgb()));
+        byte[] damaged = withChunk(whole, "tIME", new byte[] {1});
+        RgbPicture expected = read(whole, MediaType.PNG, 2048).sizes().get(0);
+        assertThat(read(damaged, MediaType.PNG, 2048).sizes().get(0).argb()).isEqualTo(expected.argb());
+        assertThat(expected.argb()[0]).isNotEqualTo(0xff000000 | Corners.UPPER_LEFT);
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void bigTiffIsReadAndABrokenOffOneIsNot(boolean little) throws IOException {
+        byte[] tiff = bigTiff(little ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN, 0xc83232);
+        PhotoReader.Reading reading = read(tiff, MediaType.TIFF, 2048);
+        assertThat(reading.sizes().get(0).argb()).hasSize(256).containsOnly(0xffc83232);
+        Path file = folder.resolve("photo");
+        assertThat(TruncationCheck.fault(file, MediaType.TIFF)).isEmpty();
+        Files.write(file, Arrays.copyOf(tiff, tiff.length - 1));
+        assertThat(TruncationCheck.fault(file, MediaType.TIFF)).isPresent();
+    }
+
+    /** 16 by 16 pixels of one colour in one strip: as TIFF 6.0, with version 43 and offsets and counts of 8 bytes. */
+    private static byte[] bigTiff(ByteOrder order, int rgb) {
+        long[][] entries = {
+            {256, 3, 1, 16},
+            {257, 3, 1, 16},
+            {258, 3, 3, 0},
+            {259, 3, 1, 1},
+            {262, 3, 1, 2},
+            {273, 16, 1, 0},
+            {277, 3, 1, 3},
+            {278, 3, 1, 16},
+            {279, 16, 1, 768}
+        };
+        int start = 16 + 8 + 20 * entries.length + 8;
+        ByteBuffer out = ByteBuffer.allocate(start + 768).order(order);
+        out.put((byte) (order == ByteOrder.LITTLE_ENDIAN ? 'I' : 'M')).put(out.get(0));
+        out.putShort((short) 43)
+                .putShort((short) 8)
+                .putShort((short) 0)
+                .putLong(16)
+                .putLong(entries.length);
+        for (long[] entry : entries) {
+            out.putShort((short) entry[0]).putShort((short) entry[1]).putLong(entry[2]);
+            int next = out.position() + 8;
+            if (entry[0] == 258) {
+                out.putShort((short) 8).putShort((short) 8).putShort((short) 8);
+            } else if (entry[1] == 3) {
+                out.putShort((short) entry[3]);
+            } else {
+                out.putLong(entry[0] == 273 ? start : entry[3]);
+            }
+            out.position(next);
+        }
+        out.position(start);
+        for (int i = 0; i < 256; i++) {
+            out.put((byte) (rgb >> 16)).put((byte) (rgb >> 8)).put((byte) rgb);
+        }
+        return out.array();
     }
 
     @Test
