@@ -153,7 +153,8 @@ class StudioNetworkTest {
 
     @Test
     void aDeviceThatIsNotPairedGetsOneSentenceAndThePageOnWhichOnePairs() throws IOException {
-        strangersSeeNothing(network, List.of("/", "/pieces/V24-001", "/api/pieces", "/studio", "/script/tenterbook.js"));
+        strangersSeeNothing(
+                network, List.of("/", "/pieces/V24-001", "/api/pieces", "/studio", "/script/tenterbook.js"));
         Answer posted = network.postFiles(
                 "/pieces/V24-001/edit", List.of(new Client.Part("files", "a.jpg", Pictures.jpeg(9))), "title", "Mine");
         assertThat(posted.status()).isEqualTo(403);
