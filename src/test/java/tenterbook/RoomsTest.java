@@ -59,7 +59,9 @@ class RoomsTest {
         MAY_KNOW.put("documents", with(kept, "archive", "facts", "typeset", "labelling"));
         MAY_KNOW.put("search", with(kept, "archive", "facts"));
         MAY_KNOW.put("exchange", with(kept, "archive"));
-        Set<String> below = with(kept, "archive", "facts", "typeset", "labelling", "documents", "search", "exchange");
+        MAY_KNOW.put("network", Set.of("words"));
+        Set<String> below =
+                with(kept, "archive", "facts", "typeset", "labelling", "documents", "search", "exchange", "network");
         MAY_KNOW.put("web", below);
         MAY_KNOW.put("app", with(below, "web"));
     }

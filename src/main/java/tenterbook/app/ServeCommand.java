@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 import tenterbook.exchange.Restore;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.LedgerFile;
+import tenterbook.web.device.StudioNetwork;
 import tenterbook.web.server.Server;
 import tenterbook.words.Message;
 
@@ -34,6 +35,12 @@ final class ServeCommand implements Callable<Integer> {
 
     @Option(names = "--read-only")
     private boolean readOnly;
+
+    @Option(names = "--studio-network")
+    private boolean studioNetwork;
+
+    @Option(names = "--network-port", paramLabel = "N", defaultValue = "" + StudioNetwork.USUAL_PORT)
+    private int networkPort;
 
     @Override
     public Integer call() throws Exception {
@@ -59,6 +66,13 @@ final class ServeCommand implements Callable<Integer> {
                     "folder",
                     archive.folder.toAbsolutePath().normalize()));
             out.println(Message.of("command.serve.open", "address", wiring.address()));
+            if (studioNetwork) {
+                wiring.network().openEncrypted(networkPort);
+                out.println(Message.of(
+                        "command.serve.network",
+                        "address",
+                        wiring.network().urls().get(0)));
+            }
             out.flush();
             stopped.await();
         }

@@ -25,6 +25,7 @@ import tenterbook.ledger.file.Finding;
 import tenterbook.search.PieceIndex;
 import tenterbook.search.recognition.Recogniser;
 import tenterbook.web.Site;
+import tenterbook.web.device.StudioNetwork;
 import tenterbook.web.job.Job;
 import tenterbook.web.job.Jobs;
 import tenterbook.web.piece.TagFacet;
@@ -211,6 +212,11 @@ public final class Wiring implements AutoCloseable {
 
     public String address() {
         return "http://127.0.0.1:" + port();
+    }
+
+    /** The local network as a second way in. */
+    public StudioNetwork network() {
+        return server.network();
     }
 
     /** Every route the server answers, as in {@code GET /api/pieces/{number}}. */

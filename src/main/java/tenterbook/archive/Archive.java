@@ -115,8 +115,12 @@ public final class Archive implements AutoCloseable {
         }
     }
 
-    /** The author of every save: the maker, as one person uses an archive. */
+    /** The author of what this thread saves: the maker, or the paired device whose request it answers. */
     public String author() {
+        String named = Author.named();
+        if (named != null) {
+            return named;
+        }
         return readableStudio()
                 .map(Studio::maker)
                 .filter(maker -> !maker.isEmpty())

@@ -234,6 +234,7 @@ class AccessibilityTest {
                 "/pieces/V24-003",
                 "/?tag=eu:lacking",
                 "/studio",
+                "/studio/devices",
                 "/words",
                 "/?q=lime%20sem%20nada%20hanging",
                 "/not-a-page");

@@ -26,7 +26,7 @@ record Answer(int status, Map<String, List<String>> headers, byte[] body) {
 
     /** Where a redirect leads, as a path. */
     String location() {
-        return header("Location").replaceFirst("^http://[^/]+", "");
+        return header("Location").replaceFirst("^https?://[^/]+", "");
     }
 
     JsonNode json() {

@@ -18,9 +18,21 @@ import java.util.Map;
 /** An HTTP/1.1 client (RFC 9112) on a plain socket: it sends any header and any path, and one request per connection. */
 final class Client {
     private final int port;
+    private final Dial dial;
 
     Client(int port) {
+        this(port, to -> new Socket(InetAddress.getByName("127.0.0.1"), to));
+    }
+
+    Client(int port, Dial dial) {
         this.port = port;
+        this.dial = dial;
+    }
+
+    /** How a port of this computer is reached. */
+    @FunctionalInterface
+    interface Dial {
+        Socket to(int port) throws IOException;
     }
 
     int port() {
@@ -61,6 +73,11 @@ final class Client {
 
     /** A form with files, as a browser posts it without scripts (RFC 7578). */
     Answer postFiles(String path, List<Part> files, String... namesAndValues) throws IOException {
+        return postFiles(path, files, List.of(), namesAndValues);
+    }
+
+    /** @param headers names and values in turn */
+    Answer postFiles(String path, List<Part> files, List<String> headers, String... namesAndValues) throws IOException {
         String boundary = "----tenter7117";
         ByteArrayOutputStream body = new ByteArrayOutputStream();
         for (int i = 0; i < namesAndValues.length; i += 2) {
@@ -77,7 +94,10 @@ final class Client {
             body.writeBytes("\r\n".getBytes(StandardCharsets.US_ASCII));
         }
         body.writeBytes(("--" + boundary + "--\r\n").getBytes(StandardCharsets.US_ASCII));
-        return send("POST", path, body.toByteArray(), "Content-Type", "multipart/form-data; boundary=" + boundary);
+        List<String> all = new ArrayList<>(headers);
+        all.add("Content-Type");
+        all.add("multipart/form-data; boundary=" + boundary);
+        return send("POST", path, body.toByteArray(), all.toArray(String[]::new));
     }
 
     /** @param headers names and values in turn; a Host given here takes the place of the usual one */
@@ -94,7 +114,7 @@ final class Client {
         if (!method.equals("GET")) {
             head.append("Content-Length: ").append(body.length).append("\r\n");
         }
-        try (Socket socket = new Socket(InetAddress.getByName("127.0.0.1"), port)) {
+        try (Socket socket = dial.to(port)) {
             socket.setSoTimeout(60_000);
             OutputStream out = socket.getOutputStream();
             IOException broken = null;

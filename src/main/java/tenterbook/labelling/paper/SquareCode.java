@@ -66,6 +66,28 @@ public final class SquareCode {
         ink.cells(x, y + side, module, dark, PrintColour.BLACK);
     }
 
+    /** Modules across, with the blank ones on both sides. */
+    public int modulesWithMargin() {
+        return modules.getWidth() + 2 * QUIET;
+    }
+
+    /** The dark modules as the path of an SVG whose unit is a module. */
+    public String path() {
+        StringBuilder path = new StringBuilder();
+        for (int row = 0; row < modules.getHeight(); row++) {
+            for (int column = 0; column < modules.getWidth(); column++) {
+                if (modules.get(column, row) == 1) {
+                    path.append('M')
+                            .append(column + QUIET)
+                            .append(' ')
+                            .append(row + QUIET)
+                            .append("h1v1h-1z");
+                }
+            }
+        }
+        return path.toString();
+    }
+
     public double quietMm(double side) {
         return QUIET * side / modules.getWidth();
     }

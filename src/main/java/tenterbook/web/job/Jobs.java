@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import tenterbook.archive.Author;
 import tenterbook.ledger.file.Progress;
 import tenterbook.web.page.Words;
 import tenterbook.words.Conventions;
@@ -41,7 +42,7 @@ public final class Jobs implements AutoCloseable {
         Job job = new Job(Integer.toString(numbers.incrementAndGet()), title);
         jobs.put(job.id(), job);
         Conventions reader = Words.conventions();
-        thread.execute(() -> run(job, work, afterwards, reader));
+        thread.execute(Author.carry(() -> run(job, work, afterwards, reader)));
         return job;
     }
 

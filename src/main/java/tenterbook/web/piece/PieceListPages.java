@@ -23,6 +23,7 @@ import tenterbook.web.found.FoundViews;
 import tenterbook.web.found.ViewChoice;
 import tenterbook.web.page.Address;
 import tenterbook.web.page.Html;
+import tenterbook.web.page.Visitor;
 import tenterbook.web.page.Words;
 import tenterbook.web.record.DraftPlace;
 
@@ -208,7 +209,8 @@ public final class PieceListPages {
 
     private List<Draft> drafts() {
         return site.ledger().drafts().all().stream()
-                .map(draft -> DraftPlace.of(draft.name()))
+                .flatMap(draft -> Visitor.now().named(draft.name()).stream())
+                .map(DraftPlace::of)
                 .filter(this::reachable)
                 .limit(5)
                 .map(place -> new Draft(place.label(), place.form()))

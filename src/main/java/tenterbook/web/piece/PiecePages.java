@@ -70,9 +70,15 @@ public final class PiecePages {
         routes.get("/pieces/new", ctx -> quick.showNew(ctx, this::start, form -> begin(ctx, form)));
         routes.post("/pieces", this::record);
         routes.get("/pieces/{number}", this::show);
+        routes.get("/pieces/{number}/photographs", this::photographs);
         routes.get("/pieces/{number}/edit", ctx -> editor.showEdit(ctx, ctx.pathParam("number")));
         routes.post("/pieces/{number}/edit", ctx -> {
             Form form = Form.of(FormEncoding.fields(ctx));
+            PhotographsMeanwhile.join(
+                    site,
+                    ctx.pathParam("number"),
+                    form,
+                    added -> addRow(form, added.photo(), added.role(), added.state()));
             takeFiles(ctx, form);
             editor.save(ctx, ctx.pathParam("number"), form);
         });
@@ -199,6 +205,10 @@ public final class PiecePages {
     }
 
     private static void addRow(Form form, Digest digest, PhotoRole role) {
+        addRow(form, digest, role, 1);
+    }
+
+    private static void addRow(Form form, Digest digest, PhotoRole role, int state) {
         boolean there =
                 form.rows("photos").stream().anyMatch(row -> row.text("photo").equals(digest.hex()));
         if (!there) {
@@ -207,7 +217,7 @@ public final class PiecePages {
             rows.get(rows.size() - 1)
                     .put("photo", digest)
                     .put("role", rows.size() == 1 ? role : PhotoRole.DETAIL)
-                    .put("state", 1);
+                    .put("state", state);
         }
     }
 
@@ -223,6 +233,17 @@ public final class PiecePages {
                         "page", site.page(ctx, title, "pieces"),
                         "view", PieceView.of(site, saved, facts),
                         "parties", partyNames(facts)));
+    }
+
+    /** The photographs of a piece whose page is open, where they are others than that page shows; else nothing. */
+    private void photographs(Context ctx) {
+        Saved<Piece> saved = site.saved(Kinds.PIECE, ctx.pathParam("number"));
+        if (String.valueOf(saved.version()).equals(ctx.queryParam("version"))) {
+            ctx.status(204);
+            return;
+        }
+        PieceFacts facts = PieceReader.of(site.archive(), saved.record());
+        Html.show(ctx, "part/gallery", Map.of("view", PieceView.of(site, saved, facts)));
     }
 
     private static Map<String, String> partyNames(PieceFacts facts) {

@@ -11,6 +11,7 @@ import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Visitor;
 import tenterbook.words.Message;
 
 /** Keeps what is being typed, as it is typed. */
@@ -33,15 +34,17 @@ public final class DraftPages {
             throw new NotFound(Message.of("not-here.form"));
         }
         Form form = Form.of(ctx.formParamMap());
-        site.ledger().drafts().keep(name, form.encoded());
+        site.ledger().drafts().keep(Visitor.now().own(name), form.encoded());
         ctx.status(204);
     }
 
     private void discard(Context ctx) {
         String name = Optional.ofNullable(ctx.formParam("draft")).orElse("");
         Drafts drafts = site.ledger().drafts();
-        drafts.find(name).ifPresent(draft -> drafts.keep(DraftPlace.ASIDE + name, draft.body()));
-        drafts.discard(name);
+        Visitor visitor = Visitor.now();
+        drafts.find(visitor.own(name))
+                .ifPresent(draft -> drafts.keep(visitor.own(DraftPlace.ASIDE + name), draft.body()));
+        drafts.discard(visitor.own(name));
         FlashMessage.andGo(ctx, w("form.put-aside"), DraftPlace.of(name).form());
     }
 }

@@ -7,6 +7,7 @@ import org.slf4j.LoggerFactory;
 import tenterbook.ledger.beside.Drafts;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.web.form.Form;
+import tenterbook.web.page.Visitor;
 import tenterbook.web.page.Words;
 
 /**
@@ -27,7 +28,7 @@ record RecordDrafts(Drafts drafts, String kind, String fresh) {
 
     /** What was typed and not saved, or what was put aside where the address asks for that. */
     Optional<Drafts.Draft> find(Context ctx, String id) {
-        return drafts.find((aside(ctx) ? DraftPlace.ASIDE : "") + name(id));
+        return drafts.find(Visitor.now().own((aside(ctx) ? DraftPlace.ASIDE : "") + name(id)));
     }
 
     private static boolean aside(Context ctx) {
@@ -42,7 +43,7 @@ record RecordDrafts(Drafts drafts, String kind, String fresh) {
     /** Keeps the typing; returns a sentence where the disk does not take it, else an empty text. */
     String keep(String id, Form form) {
         try {
-            drafts.keep(name(id), form.encoded());
+            drafts.keep(Visitor.now().own(name(id)), form.encoded());
             return "";
         } catch (ArchiveProblem e) {
             return Words.sentence(e);
@@ -52,9 +53,9 @@ record RecordDrafts(Drafts drafts, String kind, String fresh) {
     /** After saving. A failure is only logged: the record is saved, and a draft that remains is offered again. */
     void discard(String id, Form form) {
         try {
-            drafts.discard(name(id));
+            drafts.discard(Visitor.now().own(name(id)));
             if (form.has(ASIDE)) {
-                drafts.discard(DraftPlace.ASIDE + name(id));
+                drafts.discard(Visitor.now().own(DraftPlace.ASIDE + name(id)));
             }
         } catch (ArchiveProblem e) {
             LOG.warn("The draft {} remains", name(id), e);

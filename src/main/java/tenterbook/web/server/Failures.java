@@ -30,6 +30,7 @@ import tenterbook.web.Site;
 import tenterbook.web.form.TooManyFields;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
+import tenterbook.web.page.Visitor;
 import tenterbook.web.page.Words;
 import tenterbook.web.record.RecordApis;
 import tenterbook.words.Message;
@@ -185,6 +186,8 @@ final class Failures {
                 || String.valueOf(ctx.header("Accept")).startsWith("application/json");
         if (json) {
             ctx.json(Map.of("error", sentence == null ? title : sentence));
+        } else if (Visitor.now().equals(Visitor.STRANGER)) {
+            Html.show(ctx, "stranger", Map.of("sentence", sentence == null ? title : sentence));
         } else {
             Html.show(
                     ctx, "message", Map.of("page", site.page(title), "sentence", sentence == null ? title : sentence));

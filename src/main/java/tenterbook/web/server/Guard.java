@@ -6,12 +6,18 @@ import java.net.URI;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.eclipse.jetty.server.HttpConfiguration;
+import tenterbook.archive.Author;
+import tenterbook.web.device.NetworkGuard;
+import tenterbook.web.device.StudioNetwork;
+import tenterbook.web.page.Visitor;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
 import tenterbook.words.Written;
 
 /**
- * Keeps other web pages out. The server listens on loopback, but a page from elsewhere in the same browser could still
+ * Keeps other web pages out, and decides by the connector: what comes over the studio network is for {@link NetworkGuard}. The
+ * server listens on loopback, but a page from elsewhere in the same browser could still
  * reach it; so a request must name a loopback host (against DNS rebinding), and one that changes something must come from
  * our own page.
  */
@@ -37,15 +43,42 @@ public final class Guard {
             "Permissions-Policy",
             "geolocation=(), microphone=()");
 
-    private Guard() {}
+    /** Marks requests over loopback. A request without it is one of the studio network. */
+    private static final String LOOPBACK_CONNECTOR = Guard.class.getName();
+
+    private final StudioNetwork network;
+    private final NetworkGuard others;
+
+    Guard(StudioNetwork network) {
+        this.network = network;
+        this.others = new NetworkGuard(network);
+    }
+
+    /** To be set on the connector that listens on loopback alone. */
+    static void mark(HttpConfiguration loopback) {
+        loopback.addCustomizer((request, headers) -> {
+            request.setAttribute(LOOPBACK_CONNECTOR, true);
+            return request;
+        });
+    }
 
     /** Whether a request may change something. */
     public static boolean changing(Context ctx) {
         return CHANGING.contains(ctx.method());
     }
 
-    static void check(Context ctx) {
+    void check(Context ctx) {
         HEADERS.forEach(ctx::header);
+        if (ctx.req().getAttribute(LOOPBACK_CONNECTOR) == null) {
+            String scheme = network.encrypted() ? "https" : "http";
+            Message refusal = others.refusal(ctx, changing(ctx), (origin, host) -> ours(scheme, origin, host));
+            if (refusal != null) {
+                throw new Refused(403, refusal);
+            }
+            return;
+        }
+        Author.isTheMaker();
+        Visitor.is(network.isOpen() ? Visitor.WATCHING_MAKER : Visitor.MAKER);
         String host = ctx.header("Host");
         if (host == null || !LOOPBACK.contains(withoutPort(host))) {
             throw new Refused(421, Message.of("failure.other-address", "host", String.valueOf(host)));
@@ -54,7 +87,7 @@ public final class Guard {
             String origin = ctx.header("Origin");
             String site = ctx.header("Sec-Fetch-Site");
             boolean foreign = origin != null
-                    ? !ours(origin, host)
+                    ? !ours("http", origin, host)
                     : site != null && !Set.of("same-origin", "none").contains(site);
             if (foreign) {
                 throw new Refused(403, Message.of("failure.other-page"));
@@ -66,10 +99,10 @@ public final class Guard {
         return host.toLowerCase(Locale.ROOT).replaceFirst(":\\d+$", "");
     }
 
-    private static boolean ours(String origin, String host) {
+    private static boolean ours(String scheme, String origin, String host) {
         try {
             URI uri = URI.create(origin);
-            return "http".equals(uri.getScheme()) && host.equalsIgnoreCase(uri.getAuthority());
+            return scheme.equals(uri.getScheme()) && host.equalsIgnoreCase(uri.getAuthority());
         } catch (IllegalArgumentException e) {
             return false;
         }

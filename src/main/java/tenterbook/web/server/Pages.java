@@ -15,6 +15,10 @@ import tenterbook.web.condition.ConditionApi;
 import tenterbook.web.condition.ConditionPages;
 import tenterbook.web.condition.ConditionReportPages;
 import tenterbook.web.condition.ExaminationPages;
+import tenterbook.web.device.DevicePages;
+import tenterbook.web.device.PairPages;
+import tenterbook.web.device.PhonePages;
+import tenterbook.web.device.StudioNetwork;
 import tenterbook.web.exchange.ImportPages;
 import tenterbook.web.exchange.SheetDownloads;
 import tenterbook.web.fair.FairPages;
@@ -70,7 +74,7 @@ import tenterbook.web.today.TodayPages;
 final class Pages {
     private Pages() {}
 
-    static void routes(RoutesConfig routes, Site site, RunningRecognitions recognitions) {
+    static void routes(RoutesConfig routes, Site site, RunningRecognitions recognitions, StudioNetwork network) {
         PhotoRegistration photos = new PhotoRegistration(site.archive(), site.intake());
         PieceListPages list = new PieceListPages(site);
         list.routes(routes);
@@ -122,6 +126,9 @@ final class Pages {
         new SheetPages(site).routes(routes);
         new StudioPages(site).routes(routes);
         new ClockPages(site).routes(routes);
+        new DevicePages(site, network).routes(routes);
+        new PairPages(network).routes(routes);
+        new PhonePages(site, photos).routes(routes);
         new OwnWordsPages(site).routes(routes);
         new ImportPages(site).routes(routes);
         new SheetDownloads(site).routes(routes);

@@ -6,19 +6,22 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.http.staticfiles.StaticFileConfig;
+import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.jetty.server.handler.EagerContentHandler;
+import org.slf4j.LoggerFactory;
 import tenterbook.imaging.Originals;
 import tenterbook.web.Site;
+import tenterbook.web.device.StudioNetwork;
 import tenterbook.web.form.FormEncoding;
 import tenterbook.web.page.LanguageChoice;
 import tenterbook.web.page.Words;
 import tenterbook.web.recognition.RunningRecognitions;
 
-/** The server: on loopback alone, guarded, with its routes and its answers to failures. */
+/** The server: on loopback alone until the studio network is opened, guarded, with its routes and its answers to failures. */
 public final class Server implements AutoCloseable {
     /** The most one upload may hold: forty photographs of the largest size. */
     private static final long MOST_UPLOADED = 40 * Originals.LIMIT_BYTES;
@@ -39,9 +42,11 @@ public final class Server implements AutoCloseable {
     private static final int LONGEST_ADDRESS = 64 << 10;
 
     private final Javalin javalin;
+    private final StudioNetwork network;
 
-    private Server(Javalin javalin) {
+    private Server(Javalin javalin, StudioNetwork network) {
         this.javalin = javalin;
+        this.network = network;
     }
 
     /**
@@ -50,16 +55,23 @@ public final class Server implements AutoCloseable {
      * @param port 0 for any free one
      */
     public static Server start(Site site, int port) {
-        Javalin javalin = Javalin.create(config -> configure(config, site));
+        StudioNetwork network = StudioNetwork.of(site.archive().folder().root(), site.clock());
+        Javalin javalin = Javalin.create(config -> configure(config, site, network));
         javalin.start("127.0.0.1", port);
-        return new Server(javalin);
+        network.answeredBy(javalin.jettyServer().server());
+        return new Server(javalin, network);
+    }
+
+    /** The local network as a second way in, closed until it is opened. */
+    public StudioNetwork network() {
+        return network;
     }
 
     /** Whether nothing listens on a loopback port yet. */
     public static boolean free(int port) {
         try (ServerSocket probe = new ServerSocket(port, 1, InetAddress.getByName("127.0.0.1"))) {
             return probe.isBound();
-        } catch (java.io.IOException e) {
+        } catch (IOException e) {
             return false;
         }
     }
@@ -75,7 +87,7 @@ public final class Server implements AutoCloseable {
                 .toList();
     }
 
-    private static void configure(JavalinConfig config, Site site) {
+    private static void configure(JavalinConfig config, Site site, StudioNetwork network) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.http.maxRequestSize = MOST_TYPED;
@@ -84,6 +96,7 @@ public final class Server implements AutoCloseable {
         config.jetty.modifyHttpConfiguration(http -> {
             http.setRequestHeaderSize(LONGEST_ADDRESS);
             http.setResponseHeaderSize(LONGEST_ADDRESS);
+            Guard.mark(http);
         });
         // A request takes a thread once so much of it has arrived, or all: one that is sent slowly holds nobody up.
         config.jetty.modifyServer(server -> server.setHandler(
@@ -112,7 +125,7 @@ public final class Server implements AutoCloseable {
         });
         RoutesConfig routes = config.routes;
         routes.before(ctx -> Words.writeFor(() -> site.archive().conventions().in(LanguageChoice.of(ctx))));
-        routes.before(Guard::check);
+        routes.before(new Guard(network)::check);
         if (site.readOnly()) {
             routes.before(ReadOnlyRoutes::check);
         }
@@ -123,7 +136,7 @@ public final class Server implements AutoCloseable {
         });
         RunningRecognitions recognitions = new RunningRecognitions(site.recogniser());
         config.events.serverStopping(recognitions::close);
-        Pages.routes(routes, site, recognitions);
+        Pages.routes(routes, site, recognitions, network);
         new Failures(site).routes(routes);
     }
 
@@ -136,6 +149,11 @@ public final class Server implements AutoCloseable {
 
     @Override
     public void close() {
+        try {
+            network.close();
+        } catch (IOException e) {
+            LoggerFactory.getLogger(Server.class).warn("The studio network was not closed", e);
+        }
         javalin.stop();
     }
 }
