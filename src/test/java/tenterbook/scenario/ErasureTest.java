@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -82,7 +83,7 @@ class ErasureTest extends Scenario {
     void theCodeOfARecordFromWhichAPersonWasErasedIsNotCalledDamaged(@TempDir Path empty) throws IOException {
         Path folder = empty.resolve("studio");
         new Restore(CLOCK).restore(FormatOneBag.at(empty.resolve("bag")), folder, Progress.UNWATCHED);
-        try (Wiring sample = Wiring.serve(folder, 0, CLOCK)) {
+        try (Wiring sample = Wiring.serve(folder, 0, Clock.systemUTC())) {
             Ledger ledger = sample.archive().ledger();
             Client there = new Client(sample.port());
             List<Revision> pieces = ledger.after(0, 10_000).stream()
