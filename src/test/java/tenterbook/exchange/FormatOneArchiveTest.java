@@ -7,6 +7,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -32,6 +35,9 @@ import tenterbook.piece.Piece;
 
 /** The sample archive was once packed by a program of format 1, and that bag stays as it is: what was written then must open for ever. */
 class FormatOneArchiveTest {
+    /** After the newest revision of the bag. */
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2024-12-20T10:00:00Z"), ZoneOffset.UTC);
+
     private static final String END = "8c7bba7dab857ef9f61436d4e342954313699dd318ac2b69fae4a1f0e3802a7f";
 
     @TempDir
@@ -44,7 +50,7 @@ class FormatOneArchiveTest {
     }
 
     private Path restored() {
-        return new Restore(Demo.CLOCK)
+        return new Restore(CLOCK)
                 .restore(FormatOneBag.at(around.resolve("of-format-1")), around.resolve("studio"), Progress.UNWATCHED)
                 .folder();
     }
@@ -67,7 +73,7 @@ class FormatOneArchiveTest {
     void anArchiveOfFormat1IsReadWrittenProvenErasedPackedAndRestored() throws Exception {
         Path place = restored();
         Path bag = around.resolve("bag");
-        try (Archive archive = Archive.open(place, Demo.CLOCK)) {
+        try (Archive archive = Archive.open(place, CLOCK)) {
             long before = archive.ledger().lastSequence();
             assertThat(archive.ledger().lastHash().hex()).isEqualTo(END);
             assertThat(archive.ledger().after(0, 1000)).allMatch(revision -> revision.format() == 1);
@@ -100,11 +106,11 @@ class FormatOneArchiveTest {
                 assertThat(onTheDisk(trace, place)).as(trace).isFalse();
             }
             theOldHistoryIsProven(archive);
-            new Pack(Demo.CLOCK).pack(archive, bag, Progress.UNWATCHED);
+            new Pack(CLOCK).pack(archive, bag, Progress.UNWATCHED);
         }
         assertThat(bag.resolve("data/ledger-before.jsonl")).exists();
-        Restored again = new Restore(Demo.CLOCK).restore(bag, around.resolve("again"), Progress.UNWATCHED);
-        try (Archive archive = Archive.open(again.folder(), Demo.CLOCK)) {
+        Restored again = new Restore(CLOCK).restore(bag, around.resolve("again"), Progress.UNWATCHED);
+        try (Archive archive = Archive.open(again.folder(), CLOCK)) {
             assertThat(check(archive)).isEmpty();
             assertThat(archive.party("buyer-1")).isEmpty();
             assertThat(archive.ledger().all(Kinds.PIECE))
@@ -116,7 +122,7 @@ class FormatOneArchiveTest {
     }
 
     private void withoutTheEarlierText(Path bag) throws IOException {
-        assertThat(new Restore(Demo.CLOCK)
+        assertThat(new Restore(CLOCK)
                         .restore(bag, around.resolve("third"), Progress.UNWATCHED)
                         .notes())
                 .isEmpty();
@@ -124,7 +130,7 @@ class FormatOneArchiveTest {
         Path info = bag.resolve("bag-info.txt");
         Files.writeString(info, Files.readString(info).replaceAll("(?m)^Payload-Oxum: .*\\n", ""));
         bad.manifests();
-        assertThat(new Restore(Demo.CLOCK)
+        assertThat(new Restore(CLOCK)
                         .restore(bag, around.resolve("fourth"), Progress.UNWATCHED)
                         .notes())
                 .singleElement()
@@ -136,7 +142,7 @@ class FormatOneArchiveTest {
     @Test
     void itsPapersAreLaidOutOnceAndTheirFilesAreCheckedPackedAndRestored() throws Exception {
         Path place = restored();
-        try (Archive archive = Archive.open(place, Demo.CLOCK)) {
+        try (Archive archive = Archive.open(place, CLOCK)) {
             List<String> ids = archive.ledger().allIdsEverUsed(Kinds.ISSUED_PAPER);
             assertThat(ids).hasSize(4);
             assertThat(PaperPdf.storeAll(archive, PhotoSource.NONE, Progress.UNWATCHED))
@@ -145,11 +151,11 @@ class FormatOneArchiveTest {
             PaperPdf.storeAll(archive, PhotoSource.NONE, Progress.UNWATCHED);
             assertThat(archive.ledger().lastSequence()).isEqualTo(last);
             assertThat(check(archive)).isEmpty();
-            new Pack(Demo.CLOCK).pack(archive, around.resolve("bag"), Progress.UNWATCHED);
+            new Pack(CLOCK).pack(archive, around.resolve("bag"), Progress.UNWATCHED);
         }
         Restored again =
-                new Restore(Demo.CLOCK).restore(around.resolve("bag"), around.resolve("again"), Progress.UNWATCHED);
-        try (Archive archive = Archive.open(again.folder(), Demo.CLOCK)) {
+                new Restore(CLOCK).restore(around.resolve("bag"), around.resolve("again"), Progress.UNWATCHED);
+        try (Archive archive = Archive.open(again.folder(), CLOCK)) {
             assertThat(check(archive)).isEmpty();
             for (Saved<IssuedPaper> paper : archive.ledger().all(Kinds.ISSUED_PAPER)) {
                 assertThat(new String(archive.papers().read(paper.record().pdf()), StandardCharsets.ISO_8859_1))
@@ -178,7 +184,7 @@ class FormatOneArchiveTest {
     @Test
     void aForgedPartOfAnOldRevisionIsNamedAlsoWhereTheSumOfTheFileWasMadeAgain() throws IOException {
         Path file = around.resolve("proof.json");
-        try (Archive archive = Archive.open(restored(), Demo.CLOCK)) {
+        try (Archive archive = Archive.open(restored(), CLOCK)) {
             Saved<Party> party = archive.ledger().all(Kinds.PARTY).get(0);
             String id = Kinds.PARTY.id().apply(party.record());
             archive.ledger().write("Inês Valderim", act -> {
@@ -247,7 +253,7 @@ class FormatOneArchiveTest {
 
     @Test
     void everyRecordSplitsAndComesTogetherAgain() {
-        try (Archive archive = Archive.open(restored(), Demo.CLOCK)) {
+        try (Archive archive = Archive.open(restored(), CLOCK)) {
             archive.ledger().write("Inês Valderim", act -> {
                 for (Kind<?> kind : Kinds.ALL) {
                     again(archive, act, kind);
