@@ -153,8 +153,7 @@ class FormatOneArchiveTest {
             assertThat(check(archive)).isEmpty();
             new Pack(CLOCK).pack(archive, around.resolve("bag"), Progress.UNWATCHED);
         }
-        Restored again =
-                new Restore(CLOCK).restore(around.resolve("bag"), around.resolve("again"), Progress.UNWATCHED);
+        Restored again = new Restore(CLOCK).restore(around.resolve("bag"), around.resolve("again"), Progress.UNWATCHED);
         try (Archive archive = Archive.open(again.folder(), CLOCK)) {
             assertThat(check(archive)).isEmpty();
             for (Saved<IssuedPaper> paper : archive.ledger().all(Kinds.ISSUED_PAPER)) {
