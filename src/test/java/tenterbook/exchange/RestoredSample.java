@@ -106,10 +106,14 @@ public final class RestoredSample {
             List<Photo> photos = archive.ledger().all(Kinds.PHOTO).stream()
                     .map(Saved::record)
                     .toList();
-            archive.cloths().of(photos);
+            // Beside the cloths, which are looked at behind the index.
+            recogniser.recognise(photos.get(0).digest(), Progress.UNWATCHED);
             tags.bringUp(Progress.UNWATCHED);
             assertThat(index.await(Duration.ofMinutes(2))).isTrue();
-            recogniser.recognise(photos.get(0).digest(), Progress.UNWATCHED);
+            for (int i = 0; i < 1200 && archive.cloths().looking(); i++) {
+                Thread.sleep(100);
+            }
+            archive.cloths().of(photos);
             for (int i = 0; i < 1200 && recogniser.waiting() > 0; i++) {
                 Thread.sleep(100);
             }

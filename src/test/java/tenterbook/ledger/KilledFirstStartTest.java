@@ -19,7 +19,7 @@ import tenterbook.ledger.file.ArchiveProblem;
 
 /** A folder whose very first start was killed, at whatever moment, starts the next time. */
 class KilledFirstStartTest {
-    private static final int KILLS = Thorough.times(8, 100);
+    private static final int KILLS = Thorough.times(5, 100);
 
     @TempDir
     Path around;

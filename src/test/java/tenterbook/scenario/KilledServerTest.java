@@ -34,7 +34,7 @@ import tenterbook.web.piece.TagFacet;
  * honouring a sync, which this test cannot see.
  */
 class KilledServerTest {
-    private static final int ROUNDS = Thorough.times(4, 50);
+    private static final int ROUNDS = Thorough.times(3, 50);
 
     @TempDir
     Path around;

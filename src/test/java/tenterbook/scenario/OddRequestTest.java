@@ -11,12 +11,44 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import tenterbook.Thorough;
 import tenterbook.exchange.ArchiveCheck;
 import tenterbook.ledger.file.Progress;
 
 /** Whatever is sent to whichever route, the program answers with a sentence, makes no mistake and goes on. */
 class OddRequestTest extends Scenario {
     private static final String FORM = "application/x-www-form-urlencoded";
+
+    private static final List<String> NAMES = List.of("V24-001", "C24-001", "B01", "none");
+
+    private static final List<String> BODIES = List.of(
+            "",
+            "&&&===",
+            "%zz=%zz",
+            "order=add+steps.0.charges&id=",
+            "order=drop+",
+            "version=99999999999999",
+            "version=1&steps.9999.dips=4&steps.12345.dips=4",
+            "boards.0.use=%2F&cuts.0.cloth=none",
+            "steps.0.holes=,,,&steps.0.dips.dips.0.in=now",
+            "fold.folds.0.panels=-4&folds.0.axis=none",
+            "fold.folds.0.panels=99999999&folds.1.panels=99999999",
+            "content.0.percent=1e999&content.0.fibre=silk",
+            "states.0.holes.0.across=NaN",
+            "photos.0.photo=xyz&photos.1.state=99999999999",
+            "number=%00&title=%00",
+            "id=%E2%80%AE&name=%E2%80%AE",
+            "length=9".repeat(3) + "e400+km",
+            "draft=%2F%2F%2F",
+            "draft=piece/",
+            "pieces=V24-001&kind=none",
+            "dyeing=copy+none",
+            "dyeing=same+",
+            "index=-1",
+            "currency=XXX&prefix=%F0%9F%AA%A1");
+
+    /** Counts addresses, so that the names take turns. */
+    private int turn;
 
     @BeforeEach
     void fill() throws IOException {
@@ -29,6 +61,13 @@ class OddRequestTest extends Scenario {
         return wiring.routes().stream()
                 .filter(route -> route.startsWith(method + " "))
                 .map(route -> route.substring(method.length() + 1))
+                .toList();
+    }
+
+    /** The route with one of the names, which take turns; with each of them in the thorough run. */
+    private List<String> addresses(String route) {
+        return Stream.generate(() -> route.replaceAll("\\{[a-z]+\\}", NAMES.get(turn++ % NAMES.size())))
+                .limit(Thorough.times(1, NAMES.size()))
                 .toList();
     }
 
@@ -110,37 +149,14 @@ class OddRequestTest extends Scenario {
             if (route.startsWith("/studio/")) {
                 continue; // long work takes no body
             }
-            for (String name : List.of("V24-001", "C24-001", "B01", "none")) {
-                String path = route.replaceAll("\\{[a-z]+\\}", name);
-                for (String body : List.of(
-                        "",
-                        "&&&===",
-                        "%zz=%zz",
-                        "order=add+steps.0.charges&id=",
-                        "order=drop+",
-                        "version=99999999999999",
-                        "version=1&steps.9999.dips=4&steps.12345.dips=4",
-                        "boards.0.use=%2F&cuts.0.cloth=none",
-                        "steps.0.holes=,,,&steps.0.dips.dips.0.in=now",
-                        "fold.folds.0.panels=-4&folds.0.axis=none",
-                        "fold.folds.0.panels=99999999&folds.1.panels=99999999",
-                        "content.0.percent=1e999&content.0.fibre=silk",
-                        "states.0.holes.0.across=NaN",
-                        "photos.0.photo=xyz&photos.1.state=99999999999",
-                        "number=%00&title=%00",
-                        "id=%E2%80%AE&name=%E2%80%AE",
-                        "length=9".repeat(3) + "e400+km",
-                        "draft=%2F%2F%2F",
-                        "draft=piece/",
-                        "pieces=V24-001&kind=none",
-                        "dyeing=copy+none",
-                        "dyeing=same+",
-                        "index=-1",
-                        "currency=XXX&prefix=%F0%9F%AA%A1")) {
+            for (String body : BODIES) {
+                for (String path : addresses(route)) {
                     answers.put(
                             path + " " + body,
                             client.send("POST", path, body.getBytes(StandardCharsets.UTF_8), "Content-Type", FORM));
                 }
+            }
+            for (String path : addresses(route)) {
                 answers.put(
                         path + " bytes",
                         client.send("POST", path, new byte[] {(byte) 0xff, 0, '='}, "Content-Type", FORM));

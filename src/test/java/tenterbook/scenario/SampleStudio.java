@@ -1,12 +1,16 @@
 package tenterbook.scenario;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.DriverManager;
+import java.sql.SQLException;
 import java.time.Clock;
 import tenterbook.app.Wiring;
 import tenterbook.exchange.RestoredSample;
+import tenterbook.measure.Digest;
 
 /** The sample archive served on a free port. */
 final class SampleStudio implements AutoCloseable {
@@ -25,11 +29,15 @@ final class SampleStudio implements AutoCloseable {
         return new SampleStudio(Wiring.serve(folder, 0, clock));
     }
 
-    /** The same, whose photographs were not looked at yet for what is on them. */
-    static SampleStudio openUnseen(Path empty, Clock clock) throws IOException {
+    /** The same, of which one photograph was not looked at yet for what is on it. */
+    static SampleStudio openUnseen(Path empty, Digest photo, Clock clock) throws SQLException {
         Path folder = empty.resolve("studio");
         RestoredSample.copyTo(folder);
-        Files.delete(folder.resolve("derived/features.db"));
+        try (var features = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("derived/features.db"));
+                var forget = features.createStatement()) {
+            assertThat(forget.executeUpdate("DELETE FROM features WHERE photo = '" + photo.hex() + "'"))
+                    .isOne();
+        }
         return new SampleStudio(Wiring.serve(folder, 0, clock));
     }
 

@@ -69,7 +69,7 @@ class ServeTest {
             assertThat(client.get("/").status()).isEqualTo(200);
             String work = client.post("/studio/pack").location();
             while (client.get(work, "HX-Request", "true").text().contains("<progress")) {
-                Thread.onSpinWait();
+                Thread.sleep(50);
             }
         }
         try (Stream<Path> folders = Files.list(around)) {

@@ -186,15 +186,16 @@ class WhatIsThisClothTest {
     /** A photograph that has just come in is looked at a little later, and its row in the list must not stay empty for good. */
     @Test
     void aPhotographNotLookedAtYetIsAskedAboutAgainAndAPieceWithdrawnIsSaidToBe(@TempDir Path folder) throws Exception {
-        try (SampleStudio studio = SampleStudio.openUnseen(folder, Clock.systemUTC())) {
+        Digest photo = SampleStudio.readOnly()
+                .wiring()
+                .archive()
+                .piece("V24-023")
+                .orElseThrow()
+                .photos()
+                .get(0)
+                .photo();
+        try (SampleStudio studio = SampleStudio.openUnseen(folder, photo, Clock.systemUTC())) {
             Client fresh = new Client(studio.wiring().port());
-            Digest photo = studio.wiring()
-                    .archive()
-                    .piece("V24-023")
-                    .orElseThrow()
-                    .photos()
-                    .get(0)
-                    .photo();
             String asked = "/photos/" + photo + "/likely-piece?row=2";
             String soon = fresh.get(asked).text();
             assertThat(soon)

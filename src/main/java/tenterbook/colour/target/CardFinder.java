@@ -1,6 +1,7 @@
 package tenterbook.colour.target;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -149,15 +150,26 @@ public final class CardFinder {
         return count;
     }
 
+    /** The corners of the first and the last cell of each row: all that the convex hull of the cells can rest on. */
     static List<double[]> cellCorners(LabRaster raster, int[] cells) {
-        List<double[]> points = new ArrayList<>(4 * cells.length);
+        int[] first = new int[raster.height()];
+        int[] last = new int[raster.height()];
+        Arrays.fill(first, Integer.MAX_VALUE);
+        Arrays.fill(last, -1);
         for (int cell : cells) {
-            double x = cell % raster.width();
-            double y = cell / raster.width();
-            points.add(new double[] {x, y});
-            points.add(new double[] {x + 1, y});
-            points.add(new double[] {x + 1, y + 1});
-            points.add(new double[] {x, y + 1});
+            int x = cell % raster.width();
+            int y = cell / raster.width();
+            first[y] = Math.min(first[y], x);
+            last[y] = Math.max(last[y], x);
+        }
+        List<double[]> points = new ArrayList<>();
+        for (int y = 0; y < last.length; y++) {
+            if (last[y] >= 0) {
+                points.add(new double[] {first[y], y});
+                points.add(new double[] {first[y], y + 1});
+                points.add(new double[] {last[y] + 1, y});
+                points.add(new double[] {last[y] + 1, y + 1});
+            }
         }
         return points;
     }

@@ -89,8 +89,10 @@ final class EvenParts {
         if (anyColour) {
             return true;
         }
-        double L = raster.lightness(cell);
-        return L > DARKEST && L < LIGHTEST && Math.hypot(raster.a(cell), raster.b(cell)) < MOST_CHROMA;
+        double lightness = raster.lightness(cell);
+        double a = raster.a(cell);
+        double b = raster.b(cell);
+        return lightness > DARKEST && lightness < LIGHTEST && a * a + b * b < MOST_CHROMA * MOST_CHROMA;
     }
 
     private EvenPatch part(int count) {
