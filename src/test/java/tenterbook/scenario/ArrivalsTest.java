@@ -113,6 +113,27 @@ class ArrivalsTest extends Scenario {
     }
 
     @Test
+    void onePieceIsTypedForAllThatWereTakenTogether() throws IOException {
+        byte[] one = Pictures.jpeg(1);
+        byte[] two = Pictures.jpeg(2);
+        byte[] three = Pictures.jpeg(3);
+        put("a.jpg", one);
+        put("b.jpg", two);
+        put("c.jpg", three);
+        taken();
+        String[] form = {
+            "groups.0.number", "V24-001", "photos.0.group", "0", "photos.0.digest",
+                    Digest.of(one).hex(),
+            "photos.1.group", "0", "photos.1.digest", Digest.of(two).hex(), "photos.1.number", "V24-002",
+            "photos.2.group", "0", "photos.2.digest", Digest.of(three).hex(), "photos.2.aside", "1"
+        };
+        saved("/photos/waiting", form);
+        assertThat(piece("V24-001").photos()).hasSize(1);
+        assertThat(piece("V24-002").photos()).hasSize(1);
+        assertThat(client.get("/photos/waiting").words()).contains("No photograph waits");
+    }
+
+    @Test
     void oneLineInDoubtGivesNothingAndKeepsWhatWasChosen() throws IOException {
         byte[] one = Pictures.jpeg(1);
         byte[] two = Pictures.jpeg(2);

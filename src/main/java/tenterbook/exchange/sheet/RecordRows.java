@@ -75,10 +75,7 @@ final class RecordRows<T> extends RowJudge<T> {
         }
         String name = texts.getOrDefault(sheet.naming(), "");
         if (name.isEmpty()) {
-            throw Refusal.of(
-                    "import.no-identifier",
-                    "field",
-                    sheet.column(sheet.identifying()).orElseThrow().label());
+            throw nothingIn(sheet.identifying());
         }
         Set<String> same = called(name);
         if (same.size() > 1) {

@@ -121,6 +121,14 @@ abstract class RowJudge<T> {
         return sentences;
     }
 
+    /** Where a row lacks what says of which record it is. */
+    final Refusal nothingIn(String path) {
+        return Refusal.of(
+                "import.no-identifier",
+                "field",
+                sheet.column(path).orElseThrow().label());
+    }
+
     static List<Written> sentence(IllegalArgumentException refusal) {
         return List.of(Explained.of(refusal));
     }

@@ -3,70 +3,32 @@ package tenterbook.exchange.sheet;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tenterbook.archive.Archive;
-import tenterbook.archive.Kinds;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.archive.record.StoredCodes;
-import tenterbook.ledger.Saved;
 import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.Piece;
 import tenterbook.piece.history.Act;
 import tenterbook.words.Message;
-import tenterbook.words.Refusal;
-import tenterbook.words.Written;
 
 /**
  * Rows that are an event of a piece each. A row that says no more than an event that is recorded changes nothing; one that adds to
  * an event of the same kind and day fills in what that lacks; any other is a further event, with what follows from it.
  */
-final class SaleRows extends RowJudge<Piece> {
-    private final Map<String, JudgedRow<Piece>> pending = new HashMap<>();
-
+final class SaleRows extends PieceRows {
     SaleRows(Archive archive, ImportChoices choices) {
-        super(archive, SheetKind.SALES, Kinds.PIECE, choices);
+        super(archive, SheetKind.SALES, choices);
     }
 
     @Override
-    void written() {
-        pending.clear();
-    }
-
-    @Override
-    JudgedRow<Piece> judge(int row, Map<String, String> texts) {
-        String id = texts.getOrDefault(SheetKind.PIECE, "");
-        try {
-            if (id.isEmpty()) {
-                throw Refusal.of(
-                        "import.no-identifier",
-                        "field",
-                        sheet.column(SheetKind.PIECE).orElseThrow().label());
-            }
-            Saved<Piece> saved = archive.ledger()
-                    .find(Kinds.PIECE, id)
-                    .orElseThrow(() -> Refusal.of("import.names-nothing", "kind", Kinds.PIECE.called(), "id", id));
-            String first = saved.record().number().value();
-            JudgedRow<Piece> earlier = pending.get(first);
-            Piece piece = earlier == null ? saved.record() : earlier.record();
-            Map<String, String> event = new LinkedHashMap<>(texts);
-            event.remove(SheetKind.PIECE);
-            event.putIfAbsent("kind", StoredCodes.EVENT_KIND.code(EventKind.SOLD));
-            JudgedRow<Piece> judged = judge(row, piece, saved.version(), event);
-            if (judged.writes()) {
-                pending.put(first, judged);
-            }
-            return judged;
-        } catch (IllegalArgumentException e) {
-            return JudgedRow.refused(row, id, sentence(e));
-        }
-    }
-
-    private JudgedRow<Piece> judge(int row, Piece piece, int version, Map<String, String> texts) {
+    JudgedRow<Piece> judge(int row, Piece piece, int version, Map<String, String> given) {
+        Map<String, String> texts = new HashMap<>(given);
+        texts.putIfAbsent("kind", StoredCodes.EVENT_KIND.code(EventKind.SOLD));
         String id = piece.number().value();
         Faults faults = new Faults();
         ObjectNode json = JsonNodeFactory.instance.objectNode();
@@ -124,13 +86,5 @@ final class SaleRows extends RowJudge<Piece> {
             return JudgedRow.refused(row, piece.number().value(), List.of(refusal.get()));
         }
         return judged(row, piece, Act.after(piece, event), version);
-    }
-
-    private JudgedRow<Piece> judged(int row, Piece before, Piece after, int version) {
-        String id = before.number().value();
-        List<Written> missing = missing(after, before);
-        return missing.isEmpty()
-                ? new JudgedRow<>(row, Verdict.UPDATED, id, after, version, List.of())
-                : JudgedRow.refused(row, id, missing);
     }
 }

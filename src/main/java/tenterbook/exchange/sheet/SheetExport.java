@@ -11,6 +11,7 @@ import tenterbook.archive.record.PieceRecord;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
 import tenterbook.words.Conventions;
 import tenterbook.words.Written;
 
@@ -18,10 +19,12 @@ import tenterbook.words.Written;
 public final class SheetExport {
     private final SheetKind kind;
     private final List<SheetColumn> columns;
+    private final boolean all;
 
     /** @param all also what is about persons or money */
     public SheetExport(SheetKind kind, boolean all) {
         this.kind = kind;
+        this.all = all;
         this.columns = kind.columns().stream()
                 .filter(column -> all || !column.personal())
                 .toList();
@@ -40,16 +43,35 @@ public final class SheetExport {
 
     /** Hands on one row after another. */
     public void rows(Archive archive, Consumer<List<String>> row) {
-        if (kind == SheetKind.SALES) {
-            for (Saved<Piece> piece : archive.ledger().all(Kinds.PIECE)) {
-                piece.record().events().forEach(event -> {
-                    ObjectNode json = PieceRecord.EVENT.write(event);
-                    json.put(SheetKind.PIECE, piece.record().number().value());
-                    row.accept(cells(json));
-                });
+        switch (kind) {
+            case SALES ->
+                archive.ledger()
+                        .all(Kinds.PIECE)
+                        .forEach(piece -> piece.record()
+                                .events()
+                                .forEach(event ->
+                                        row.accept(cells(of(piece.record(), PieceRecord.EVENT.write(event))))));
+            case PHOTOGRAPHS -> photographs(archive, row);
+            default -> rows(archive, kind.kind(), row);
+        }
+    }
+
+    private static ObjectNode of(Piece piece, ObjectNode json) {
+        return json.put(SheetKind.PIECE, piece.number().value());
+    }
+
+    private void photographs(Archive archive, Consumer<List<String>> row) {
+        PhotoNames names = PhotoNames.of(archive);
+        int named = columns.stream().map(SheetColumn::path).toList().indexOf(PhotographRows.PHOTO);
+        for (Saved<Piece> piece : archive.ledger().all(Kinds.PIECE)) {
+            for (PiecePhoto photo : piece.record().photos()) {
+                List<String> cells = cells(of(piece.record(), PieceRecord.PHOTO.write(photo)));
+                if (all) {
+                    // What a file was called may name a person.
+                    cells.set(named, names.nameOf(photo.photo()));
+                }
+                row.accept(cells);
             }
-        } else {
-            rows(archive, kind.kind(), row);
         }
     }
 

@@ -85,9 +85,11 @@ public final class SheetImport {
 
     @SuppressWarnings("unchecked")
     private <T> RowJudge<T> judging(Kind<T> of) {
-        return kind == SheetKind.SALES
-                ? (RowJudge<T>) new SaleRows(archive, choices)
-                : new RecordRows<>(archive, kind, of, (Part<T>) kind.part(), choices);
+        return switch (kind) {
+            case SALES -> (RowJudge<T>) new SaleRows(archive, choices);
+            case PHOTOGRAPHS -> (RowJudge<T>) new PhotographRows(archive, choices);
+            default -> new RecordRows<>(archive, kind, of, (Part<T>) kind.part(), choices);
+        };
     }
 
     private <T> Counts run(

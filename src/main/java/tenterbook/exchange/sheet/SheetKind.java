@@ -32,9 +32,11 @@ public enum SheetKind implements Worded {
     LOTS("lots", Kinds.LOT, MaterialRecords.LOT, "name", Map.of()),
     BOARDS("boards", Kinds.BOARD_PAIR, BoardPairRecord.BOARD_PAIR, "image", Map.of("states", 1)),
     /** Each row an event of a piece, a sale where it names no other kind. */
-    SALES("sales", Kinds.PIECE, PieceRecord.EVENT, "", Map.of());
+    SALES("sales", Kinds.PIECE, PieceRecord.EVENT, "", Map.of()),
+    /** Each row one photograph or more of a piece, called as their files were when they came in. */
+    PHOTOGRAPHS("photographs", Kinds.PIECE, PieceRecord.PHOTO, "", Map.of());
 
-    /** The column of sales that names the piece. */
+    /** The column that names the piece where a row is something of a piece. */
     static final String PIECE = "piece";
 
     private final String word;
@@ -54,7 +56,7 @@ public enum SheetKind implements Worded {
         this.part = part;
         this.naming = naming;
         List<SheetColumn> all = new ArrayList<>();
-        if (word.equals("sales")) {
+        if (ofPiece()) {
             all.add(new SheetColumn(
                     PIECE, Plain.identifier(PieceNumber::new), false, Message.of("import.column-piece")));
         }
@@ -82,6 +84,11 @@ public enum SheetKind implements Worded {
                 conventions -> FieldWords.path(part, path).in(conventions));
     }
 
+    /** Whether a row is something of a piece, not a record of its own. */
+    boolean ofPiece() {
+        return kind == Kinds.PIECE && part != PieceRecord.PIECE;
+    }
+
     public static Optional<SheetKind> of(@Nullable String word) {
         return Arrays.stream(values()).filter(kind -> kind.word.equals(word)).findFirst();
     }
@@ -102,7 +109,7 @@ public enum SheetKind implements Worded {
 
     /** The column that says which record a row is of. */
     public String identifying() {
-        return this == SALES ? PIECE : part.key();
+        return ofPiece() ? PIECE : part.key();
     }
 
     public List<SheetColumn> columns() {

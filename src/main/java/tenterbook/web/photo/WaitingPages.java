@@ -4,32 +4,31 @@ import static tenterbook.web.page.Words.w;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.arrival.FileNames;
 import tenterbook.imaging.Photo;
 import tenterbook.ledger.Conflict;
-import tenterbook.ledger.LedgerTransaction;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.StillReferenced;
 import tenterbook.measure.Digest;
 import tenterbook.piece.PhotoRole;
-import tenterbook.piece.Piece;
-import tenterbook.piece.PiecePhoto;
+import tenterbook.search.query.PieceQuery;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.Words;
 import tenterbook.web.record.Choices;
-import tenterbook.web.record.TypedNumber;
 
 /** Photographs that no piece shows yet, and giving them to pieces, which only the maker decides. */
 public final class WaitingPages {
@@ -54,14 +53,29 @@ public final class WaitingPages {
      * @param form of its row: what was typed, and what is wrong with it
      * @param day it was taken, or words that this is not known
      * @param firstOfDay whether the day is shown above it
+     * @param finished numbers of pieces that were finished on that day, where it is shown
      * @param proposals numbers of pieces in its file name
+     * @param group which group of photographs taken together it belongs to, from 0; -1 for none
+     * @param together how many there are in the group where it begins with this one, else 0
      */
     public record WaitingPhoto(
-            Form form, Photo photo, String day, boolean firstOfDay, String time, List<String> proposals) {}
+            Form form,
+            Photo photo,
+            String day,
+            boolean firstOfDay,
+            List<String> finished,
+            String time,
+            List<String> proposals,
+            int group,
+            int together) {}
 
-    /** @param ticked whether proposals are ticked beforehand, because the maker asked for that */
+    /**
+     * @param form as it was typed
+     * @param ticked whether proposals are ticked beforehand, because the maker asked for that
+     */
     public record WaitingView(
             List<WaitingPhoto> rows,
+            Form form,
             int total,
             int number,
             int pages,
@@ -96,6 +110,7 @@ public final class WaitingPages {
                 site.archive().ledger(),
                 some.stream().map(Photo::originalName).distinct().toList());
         boolean ticked = ctx.queryParam("ticked") != null;
+        List<TakenTogether> groups = TakenTogether.among(some);
         List<WaitingPhoto> rows = new ArrayList<>();
         String last = "";
         for (int i = 0; i < some.size(); i++) {
@@ -105,142 +120,99 @@ public final class WaitingPages {
             String day = photo.taken().isEmpty()
                     ? w("giving.not-known-when")
                     : photo.taken().substring(0, 10);
-            String time =
-                    photo.taken().isEmpty() ? "" : photo.taken().substring(11).replaceAll("^(\\d\\d:\\d\\d).*", "$1");
-            rows.add(new WaitingPhoto(row, photo, day, !day.equals(last), time, numbers.get(photo.originalName())));
+            boolean firstOfDay = !day.equals(last);
+            int group = group(groups, i);
+            rows.add(new WaitingPhoto(
+                    row,
+                    photo,
+                    day,
+                    firstOfDay,
+                    firstOfDay && !photo.taken().isEmpty() ? finishedOn(day) : List.of(),
+                    time(photo),
+                    numbers.get(photo.originalName()),
+                    group,
+                    group >= 0 && groups.get(group).first() == i
+                            ? groups.get(group).count()
+                            : 0));
             last = day;
         }
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, w("titles.waiting"), "record"));
         values.put(
                 "view",
-                new WaitingView(rows, all.size(), number, pages, ticked, typed.hasProblems(), typed.problem("photos")));
+                new WaitingView(
+                        rows, typed, all.size(), number, pages, ticked, typed.hasProblems(), typed.problem("photos")));
         values.put("roles", Choices.words(PhotoRole.values()));
         ctx.status(status);
         Html.show(ctx, "waiting", values);
     }
 
-    /** A photograph, the piece the maker gives it to, and how. */
-    private record Gift(Digest photo, String piece, PhotoRole role, int state) {}
+    private static int group(List<TakenTogether> groups, int photo) {
+        return IntStream.range(0, groups.size())
+                .filter(group -> groups.get(group).has(photo))
+                .findFirst()
+                .orElse(-1);
+    }
+
+    private static String time(Photo photo) {
+        return photo.taken().isEmpty() ? "" : photo.taken().substring(11).replaceAll("^(\\d\\d:\\d\\d).*", "$1");
+    }
+
+    /** Numbers of pieces of which the day is recorded, not only the month or the year. */
+    private List<String> finishedOn(String day) {
+        List<String> possible = site.index().search(PieceQuery.of(Map.of("finished", List.of(day)))).hits().stream()
+                .map(hit -> hit.card().number())
+                .toList();
+        LocalDate only = LocalDate.parse(day);
+        return site.ledger().records(Kinds.PIECE, possible).values().stream()
+                .filter(piece -> only.equals(piece.finished().from())
+                        && only.equals(piece.finished().to()))
+                .map(piece -> piece.shown().value())
+                .sorted()
+                .toList();
+    }
 
     private void give(Context ctx) {
         Form form = Form.of(ctx.formParamMap());
-        List<Gift> gifts = new ArrayList<>();
-        List<Digest> aside = new ArrayList<>();
-        for (Form row : form.rows("photos")) {
-            read(row, gifts, aside);
-        }
+        GivenPhotos given = GivenPhotos.read(site.archive(), form);
         if (form.hasProblems()) {
             show(ctx, 422, form, number(ctx.formParam("page")));
             return;
         }
-        if (gifts.isEmpty() && aside.isEmpty()) {
+        if (given.nothing()) {
             FlashMessage.andGo(ctx, w("giving.nothing-chosen"), "/photos/waiting");
             return;
         }
-        Map<String, List<Gift>> byPiece =
-                gifts.stream().collect(Collectors.groupingBy(Gift::piece, LinkedHashMap::new, Collectors.toList()));
-        List<Digest> gone = new ArrayList<>();
+        List<Digest> gone;
         try {
-            site.archive().ledger().write(site.author(), act -> {
-                byPiece.forEach((piece, its) -> add(act, piece, its));
-                for (Digest photo : aside) {
-                    site.archive()
-                            .ledger()
-                            .find(Kinds.PHOTO, photo.hex())
-                            .ifPresentOrElse(
-                                    found -> act.withdraw(
-                                            Kinds.PHOTO, photo.hex(), found.version(), w("giving.set-aside-note")),
-                                    () -> gone.add(photo));
-                }
-                return null;
-            });
+            gone = site.write(given::write);
         } catch (Conflict | StillReferenced e) {
             // In another window a photograph was given or set aside meanwhile; what was typed for the others stays.
             form.problem("photos", Words.sentence(e));
             show(ctx, 409, form, number(ctx.formParam("page")));
             return;
         }
-        FlashMessage.andGo(ctx, sentence(byPiece, gifts.size(), aside.size() - gone.size()), "/photos/waiting");
+        FlashMessage.andGo(ctx, sentence(given, given.aside().size() - gone.size()), "/photos/waiting");
     }
 
-    private static String sentence(Map<String, List<Gift>> byPiece, int given, int aside) {
+    private static String sentence(GivenPhotos all, int aside) {
         List<String> parts = new ArrayList<>();
-        if (given > 0) {
+        Set<String> pieces = all.byPiece().keySet();
+        if (!pieces.isEmpty()) {
             parts.add(w(
                     "giving.gave",
                     "photographs",
-                    given,
+                    all.byPiece().values().stream().mapToInt(List::size).sum(),
                     "many",
-                    byPiece.size() > 8,
+                    pieces.size() > 8,
                     "pieces",
-                    byPiece.size(),
+                    pieces.size(),
                     "numbers",
-                    String.join(", ", byPiece.keySet())));
+                    String.join(", ", pieces)));
         }
         if (aside > 0) {
             parts.add(w("giving.set-aside", "count", aside));
         }
         return parts.isEmpty() ? w("giving.set-aside-before") : String.join(" ", parts);
-    }
-
-    private Optional<Piece> piece(String typed) {
-        return TypedNumber.piece(site.archive(), typed);
-    }
-
-    private void read(Form row, List<Gift> gifts, List<Digest> aside) {
-        String typed = row.text("number");
-        String proposed = row.text("proposed");
-        boolean putAside = row.checked("aside");
-        if (typed.isEmpty() && proposed.isEmpty() && !putAside) {
-            return;
-        }
-        Digest digest;
-        try {
-            digest = new Digest(row.text("digest"));
-        } catch (IllegalArgumentException e) {
-            row.problem("number", w("giving.which-photograph"));
-            return;
-        }
-        if (putAside) {
-            if (typed.isEmpty() && proposed.isEmpty()) {
-                aside.add(digest);
-            } else {
-                row.problem("number", w("giving.not-both"));
-            }
-            return;
-        }
-        if (!typed.isEmpty() && !proposed.isEmpty() && !piece(typed).equals(piece(proposed))) {
-            row.problem("number", w("giving.two-numbers", "proposed", proposed, "typed", typed));
-            return;
-        }
-        Optional<Piece> piece = piece(typed.isEmpty() ? proposed : typed);
-        if (piece.isEmpty()) {
-            row.problem("number", w("not-here.piece", "id", typed.isEmpty() ? proposed : typed));
-            return;
-        }
-        String number = piece.get().number().value();
-        int states = Math.max(1, piece.get().state());
-        Integer state = row.wholeNumber("state");
-        if (state == null && states > 1) {
-            row.problem("state", w("giving.which-state", "piece", number, "states", states));
-        } else if (state != null && (state < 1 || state > states)) {
-            row.problem("state", w("giving.states", "piece", number, "states", states));
-        } else {
-            PhotoRole role = row.choice("role", PhotoRole.values());
-            gifts.add(new Gift(digest, number, role, state == null ? 1 : state));
-        }
-    }
-
-    private void add(LedgerTransaction act, String number, List<Gift> gifts) {
-        Saved<Piece> saved = site.saved(Kinds.PIECE, number);
-        List<PiecePhoto> photos = new ArrayList<>(saved.record().photos());
-        for (Gift gift : gifts) {
-            boolean there = photos.stream().anyMatch(photo -> photo.photo().equals(gift.photo()));
-            if (!there) {
-                photos.add(new PiecePhoto(gift.photo(), gift.role(), "", gift.state(), List.of()));
-            }
-        }
-        act.save(Kinds.PIECE, saved.record().withPhotos(photos), saved.version(), w("giving.given-note"));
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -19,8 +20,12 @@ import tenterbook.archive.Kinds;
 import tenterbook.exchange.sheet.ColumnPlan.Chosen;
 import tenterbook.exchange.sheet.ColumnPlan.DayOrder;
 import tenterbook.exchange.sheet.file.SheetFile;
+import tenterbook.imaging.Photo;
 import tenterbook.ledger.file.Progress;
+import tenterbook.measure.Digest;
+import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.Status;
 
 /** A maker's own lists, brought in with a verdict for each row, and taken back as one. */
@@ -311,5 +316,41 @@ class SheetImportTest {
                 .hasMessage("The sheet has no column “Maker”. It has: No, Name, Title.");
         assertThatThrownBy(() -> proposal.plan(java.util.Map.of("Name", "wings")))
                 .hasMessage("There is no field “wings” to bring in.");
+    }
+
+    private Digest photograph(String name, String bytes) {
+        Digest digest = Digest.of(bytes.getBytes(StandardCharsets.UTF_8));
+        Photo photo = Kinds.PHOTO
+                .codec()
+                .fromText("{\"digest\": \"" + digest.hex() + "\", \"originalName\": \"" + name + "\"}");
+        archive.ledger().write("maker", act -> act.create(Kinds.PHOTO, photo));
+        return digest;
+    }
+
+    @Test
+    void aColumnOfFileNamesGivesPhotographsToTheirPieces() throws IOException {
+        Digest front = photograph("IMG_0001.JPG", "one");
+        Digest back = photograph("IMG_0002.JPG", "two");
+        Digest detail = photograph("detail; close.jpg", "three");
+        photograph("twice.jpg", "four");
+        photograph("twice.jpg", "five");
+        written(SheetKind.PIECES, "a", "number,title\nV1,Tide\nV2,Reeds\n");
+        String sheet = "No;Files;Shows\nV1;\"img_0001.jpg; Pictures/IMG_0002.jpg\";\nV2;\"detail; close.jpg\";detail\n"
+                + "V1;IMG_0001.jpg;front\nV2;none.jpg;\nV2;twice.jpg;\nV9;IMG_0001.jpg;\nV2;;\n";
+        List<String> verdicts = judged(SheetKind.PHOTOGRAPHS, file(sheet), true);
+        assertThat(verdicts.subList(0, 3)).containsExactly("2 updated V1", "3 updated V2", "4 updated V1");
+        assertThat(verdicts.get(3)).contains("5 refused V2: No photograph of the archive came in as “none.jpg”");
+        assertThat(verdicts.get(4)).contains("2 different photographs came in as “twice.jpg”");
+        assertThat(verdicts.get(5)).contains("There is no piece “V9”");
+        assertThat(verdicts.get(6)).contains("its cell is empty");
+        assertThat(written(SheetKind.PHOTOGRAPHS, "b", sheet).of(Verdict.UPDATED))
+                .isEqualTo(3);
+        assertThat(piece("V1").photos()).extracting(PiecePhoto::photo).containsExactly(front, back);
+        assertThat(piece("V1").photos().get(0).role()).isEqualTo(PhotoRole.FRONT);
+        assertThat(piece("V2").photos()).containsExactly(new PiecePhoto(detail, PhotoRole.DETAIL, "", 1, List.of()));
+        assertThat(judged(SheetKind.PHOTOGRAPHS, file(sheet), true).subList(0, 3))
+                .containsExactly("2 unchanged V1", "3 unchanged V2", "4 unchanged V1");
+        String other = "No,File,Shows\nV1,IMG_0001.jpg,back\n";
+        assertThat(judged(SheetKind.PHOTOGRAPHS, file(other), false)).containsExactly("2 left V1");
     }
 }
