@@ -10,7 +10,9 @@ import java.time.Clock;
 import java.time.ZonedDateTime;
 import java.util.GregorianCalendar;
 import java.util.function.Consumer;
+import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -126,7 +128,10 @@ public final class PdfDocument implements AutoCloseable {
             basic.setModifyDate(now);
             xmp.createAndAddAdobePDFSchema().setProducer(PRODUCER);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            new XmpSerializer().serialize(xmp, bytes, true);
+            // Java's own, so that the bytes do not depend on what else is on the class path; finding another takes
+            // longer than writing.
+            new XmpSerializer(TransformerFactory.newDefaultInstance(), DocumentBuilderFactory.newDefaultInstance())
+                    .serialize(xmp, bytes, true);
             return bytes.toByteArray();
         } catch (BadFieldValueException | TransformerException e) {
             throw new IllegalStateException("The document's metadata could not be written", e);

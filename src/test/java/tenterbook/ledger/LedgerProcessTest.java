@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import tenterbook.Thorough;
 import tenterbook.ledger.Things.Opened;
 import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.ledger.file.ArchiveProblem;
@@ -21,7 +22,7 @@ import tenterbook.ledger.revision.Revision;
 
 /** Killing a process is not a power cut: what the disk itself forgets is not tested here. */
 class LedgerProcessTest {
-    private static final int ROUNDS = 6;
+    private static final int ROUNDS = Thorough.times(4, 40);
     private static final Pattern SAVED = Pattern.compile("saved (\\d+) (P[\\d-]+)\\.");
 
     @TempDir

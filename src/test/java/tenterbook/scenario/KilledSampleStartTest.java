@@ -16,7 +16,7 @@ import tenterbook.ledger.file.Progress;
 
 /** The very first start of the whole program, killed time and again while it fills its folder with the sample studio. */
 class KilledSampleStartTest {
-    private static final int KILLS = Thorough.times(3, 25);
+    private static final int KILLS = Thorough.times(2, 25);
 
     @TempDir
     Path around;

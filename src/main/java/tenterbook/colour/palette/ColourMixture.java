@@ -90,7 +90,19 @@ public final class ColourMixture {
     public double cost(double lightness, double a, double b) {
         double least = Double.POSITIVE_INFINITY;
         for (int g = 0; g < groups; g++) {
-            least = Math.min(least, atMean[g] + squared(g, lightness, a, b) / 2);
+            // No colour costs less than the group's mean.
+            if (atMean[g] < least) {
+                least = Math.min(least, atMean[g] + squared(g, lightness, a, b) / 2);
+            }
+        }
+        return least;
+    }
+
+    /** The least cost of any colour. */
+    public double leastCost() {
+        double least = Double.POSITIVE_INFINITY;
+        for (double each : atMean) {
+            least = Math.min(least, each);
         }
         return least;
     }
@@ -109,15 +121,17 @@ public final class ColourMixture {
         return best;
     }
 
-    /** Squared distance from the nearest group in units of its own spread (Mahalanobis); 3 on average for a colour of it. */
-    public double foreign(double lightness, double a, double b) {
-        double least = Double.POSITIVE_INFINITY;
+    /**
+     * Whether a colour lies farther than so much from every group, as the square of its distance in units of the group's own spread
+     * (Mahalanobis); that of a group's own colours is 3 on average.
+     */
+    public boolean foreign(double lightness, double a, double b, double beyond) {
         for (int g = 0; g < groups; g++) {
-            if (atMean[g] < Double.POSITIVE_INFINITY) {
-                least = Math.min(least, squared(g, lightness, a, b));
+            if (atMean[g] < Double.POSITIVE_INFINITY && squared(g, lightness, a, b) <= beyond) {
+                return false;
             }
         }
-        return least;
+        return true;
     }
 
     private double squared(int g, double lightness, double valueA, double valueB) {

@@ -152,7 +152,7 @@ public final class ClothFinder {
     private double other(CellShape cloth, Cutting cutting, ColourMixture backdrop) {
         int other = 0;
         for (int cell = 0; cell < raster.size(); cell++) {
-            other += !cloth.inside[cell] && cutting.foreign(backdrop, cell) > 1.5 * Cutting.FOREIGN ? 1 : 0;
+            other += !cloth.inside[cell] && cutting.foreign(backdrop, cell, 1.5 * Cutting.FOREIGN) ? 1 : 0;
         }
         return (double) other / raster.size();
     }

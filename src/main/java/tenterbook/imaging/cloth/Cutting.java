@@ -67,7 +67,7 @@ final class Cutting {
         ColourMixture backdrop = ColourMixture.of(raster, surely, BACKDROP_COLOURS);
         boolean[] cloth = new boolean[raster.size()];
         for (int cell = 0; cell < cloth.length; cell++) {
-            cloth[cell] = !surely[cell] && foreign(backdrop, cell) > FOREIGN;
+            cloth[cell] = !surely[cell] && foreign(backdrop, cell, FOREIGN);
         }
         for (int round = 0; round < ROUNDS && any(cloth); round++) {
             boolean[] next = cut(outside(cloth), ColourMixture.of(raster, cloth, CLOTH_COLOURS), smoothness);
@@ -97,13 +97,14 @@ final class Cutting {
         return ColourMixture.of(raster, outside, BACKDROP_COLOURS);
     }
 
-    /** How far a cell is from any colour of the backdrop, in light or shade; see {@link ColourMixture#foreign}. */
-    double foreign(ColourMixture backdrop, int cell) {
-        double least = Double.POSITIVE_INFINITY;
+    /** Whether a cell is farther than so much from any colour of the backdrop, in light or shade; see {@link ColourMixture#foreign}. */
+    boolean foreign(ColourMixture backdrop, int cell, double beyond) {
         for (double shade : SHADE) {
-            least = Math.min(least, backdrop.foreign(lit(cell, shade), raster.a(cell) / shade, raster.b(cell) / shade));
+            if (!backdrop.foreign(lit(cell, shade), raster.a(cell) / shade, raster.b(cell) / shade, beyond)) {
+                return false;
+            }
         }
-        return least;
+        return true;
     }
 
     /** In less light a colour keeps its hue, and its L* + 16, a* and b* shrink alike (CIELAB above L* 8). */
@@ -113,14 +114,10 @@ final class Cutting {
 
     private boolean[] cut(ColourMixture backdrop, ColourMixture cloth, double smoothness) {
         GridCut grid = new GridCut(raster.width(), raster.height());
+        double leastCost = backdrop.leastCost();
         for (int cell = 0; cell < raster.size(); cell++) {
             double asCloth = cloth.cost(raster.lightness(cell), raster.a(cell), raster.b(cell));
-            double asBackdrop = Double.POSITIVE_INFINITY;
-            for (int i = 0; i < SHADE.length; i++) {
-                double s = SHADE[i];
-                double cost = backdrop.cost(lit(cell, s), raster.a(cell) / s, raster.b(cell) / s);
-                asBackdrop = Math.min(asBackdrop, cost + (i == 0 ? 0 : SHADED * (i + 1)));
-            }
+            double asBackdrop = asBackdrop(backdrop, leastCost, cell);
             double less = Math.min(asCloth, asBackdrop);
             grid.prices(
                     cell,
@@ -136,6 +133,17 @@ final class Cutting {
             }
         }
         return grid.cut();
+    }
+
+    /** In the light, or in a shade, of which each deeper one costs more. */
+    private double asBackdrop(ColourMixture backdrop, double leastCost, int cell) {
+        double least = backdrop.cost(lit(cell, SHADE[0]), raster.a(cell), raster.b(cell));
+        for (int i = 1; i < SHADE.length && least > leastCost + SHADED * (i + 1); i++) {
+            double s = SHADE[i];
+            double cost = backdrop.cost(lit(cell, s), raster.a(cell) / s, raster.b(cell) / s);
+            least = Math.min(least, cost + SHADED * (i + 1));
+        }
+        return least;
     }
 
     private static int price(double cost) {

@@ -50,7 +50,7 @@ class FuzzedTitlesTest {
                 .collect(Collectors.toList()));
     }
 
-    @Property(tries = 250)
+    @Property(tries = 150)
     void aTitleIsSetWholeOrRefusedWithItsWords(
             @ForAll("titles") String title, @ForAll("requests") PrintSettings request) throws IOException {
         PieceFacts facts = Samples.facts(Samples.piece("V24-014", title, "", Category.SCARF, List.of()));
@@ -83,7 +83,7 @@ class FuzzedTitlesTest {
                 .replaceAll("[\\s\u00a0\u00ad]", "");
     }
 
-    @Property(tries = 40)
+    @Property(tries = 25)
     void aLongTitleIsRefusedOnASmallLabelAndTheMessageNamesWhatIsLeftOver(@ForAll("titles") String title)
             throws IOException {
         PrintSettings small = PrintSettings.of(LabelKind.HANG_TAG, Market.EU).sized(45, 70);
