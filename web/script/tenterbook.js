@@ -214,7 +214,7 @@ function takePhotographs(form) {
     const stop = document.createElement("button");
     stop.type = "button";
     stop.className = "quiet";
-    stop.textContent = "Stop";
+    stop.textContent = say("stop");
     stop.addEventListener("click", () => request.abort());
     item.append(stop);
     request.upload.addEventListener("progress", (event) => { bar.value = event.total ? event.loaded / event.total : 0; });

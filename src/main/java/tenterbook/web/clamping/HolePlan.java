@@ -5,6 +5,8 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import tenterbook.board.BoardPair;
+import tenterbook.board.BoardState;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
@@ -12,7 +14,7 @@ import tenterbook.measure.UnreadableQuantity;
 import tenterbook.web.form.Form;
 
 /**
- * The outline of a board with the holes of one state, as typed so far, in millimetres.
+ * The outline of a board with the holes of one state, as recorded or as typed so far, in millimetres.
  *
  * @param across length of the board
  * @param down width of the board
@@ -20,10 +22,31 @@ import tenterbook.web.form.Form;
 public record HolePlan(double across, double down, List<Hole> holes) {
     private static final List<String> STATES = List.of("I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X");
 
-    /** A hole whose place is typed. */
+    /** A hole whose place is known. */
     public record Hole(String name, double across, double down) {}
 
-    /** Null where the size of the board is not known. */
+    /**
+     * Where the name of a hole is written.
+     *
+     * @param across middle of the name
+     * @param down middle of the name
+     * @param line from the hole to the name, as the data of a path; empty where the name stands beside its hole
+     */
+    public record Label(Hole hole, double across, double down, String line) {}
+
+    /** As recorded; the board has a length and a width. */
+    public static HolePlan of(BoardPair board, BoardState state) {
+        List<Hole> holes = state.holes().stream()
+                .filter(hole -> hole.acrossMm() != null && hole.downMm() != null)
+                .map(hole -> new Hole(hole.name(), hole.acrossMm(), hole.downMm()))
+                .toList();
+        return new HolePlan(
+                board.length().in(Unit.MILLIMETRE).high(),
+                board.width().in(Unit.MILLIMETRE).high(),
+                holes);
+    }
+
+    /** As typed; null where the size of the board is not known. */
     public static @Nullable HolePlan of(Form board, Form state) {
         double across = size(board, "length");
         double down = size(board, "width");
@@ -40,6 +63,20 @@ public record HolePlan(double across, double down, List<Hole> holes) {
     /** A hundredth of the longer side: what the drawing is measured in, so that its words are read on boards of any size. */
     public double unit() {
         return Math.max(across, down) / 100;
+    }
+
+    /** Radius of a hole as it is drawn, whatever its bore. */
+    public double radius() {
+        return unit();
+    }
+
+    /** Height of the letters: 12 pixels where the drawing is as wide as a phone. */
+    public double letters() {
+        return unit() * 3.8;
+    }
+
+    public List<Label> labels() {
+        return new HoleLabels(this).placed();
     }
 
     /** The name of the next state, for the row of it; empty after the tenth. */
