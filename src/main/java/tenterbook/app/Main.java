@@ -19,6 +19,7 @@ import tenterbook.words.Message;
         versionProvider = Main.Version.class,
         subcommands = {
             ServeCommand.class,
+            OpenCommand.class,
             CheckCommand.class,
             PackCommand.class,
             BackupCommand.class,
