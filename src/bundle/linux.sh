@@ -25,7 +25,7 @@ jpackage --type app-image "@$here/jpackage.options" --app-version "$version" --i
 
 # The package is made before the archive of classes, which holds for one place alone and is made again where it is installed.
 jpackage --type deb --name tenterbook --app-version "$version" --app-image "$bundle/tenterbook" --dest "$bundle" \
-  --resource-dir "$here/debian" --linux-shortcut --linux-menu-group Office --linux-app-category misc \
+  --resource-dir "$here/debian" --linux-shortcut --linux-menu-group "Office;" --linux-app-category misc \
   --description "A dye studio's archive of finished pieces" --vendor Tenterbook --license-file "$root/LICENSE"
 "$bundle/tenterbook/lib/app/archive-classes.sh"
 rm -rf "$bundle/input" "$bundle/work"

@@ -40,7 +40,7 @@ public final class StartBench {
                 List.of(
                         java,
                         "-cp",
-                        TARGET.resolve("classes") + File.pathSeparator + TARGET.resolve("lib") + File.separator + "*",
+                        System.getProperty("classes", "target/classes") + File.pathSeparator + TARGET.resolve("lib") + File.separator + "*",
                         "tenterbook.bench.bare.BarePage",
                         archive));
         ways.put(

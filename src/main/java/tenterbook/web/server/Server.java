@@ -109,13 +109,7 @@ public final class Server implements AutoCloseable {
         config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
         config.jsonMapper(new io.javalin.json.JavalinJackson(AnswerJson.mapper(), false));
         ownFiles(config, "style", "script", "fonts");
-        config.staticFiles.add(files -> {
-            files.hostedPath = "/webjars";
-            files.directory = "META-INF/resources/webjars";
-            files.location = Location.CLASSPATH;
-            files.headers = Map.of("Cache-Control", "max-age=31622400");
-            textIsUtf8(files);
-        });
+        librariesFiles(config);
         RoutesConfig routes = config.routes;
         routes.before(ctx -> Words.writeFor(() -> site.archive().conventions().in(LanguageChoice.of(ctx))));
         routes.before(new Guard(network)::check);
@@ -153,6 +147,25 @@ public final class Server implements AutoCloseable {
                 textIsUtf8(files);
             });
         }
+    }
+
+    private static void librariesFiles(JavalinConfig config) {
+        config.staticFiles.add(files -> {
+            files.hostedPath = "/webjars";
+            files.directory = "META-INF/resources/webjars";
+            files.location = Location.CLASSPATH;
+            files.headers = Map.of("Cache-Control", "max-age=31622400");
+            textIsUtf8(files);
+        });
+    }
+
+    /** Loads what a server is made of, by making one that is never started; so that it can be done beside other work of a start. */
+    public static void loadAhead() {
+        Javalin.create(config -> {
+            general(config);
+            config.startup.startupWatcherEnabled = false;
+            librariesFiles(config);
+        });
     }
 
     /** Texts are sent with their encoding, which a browser would otherwise take from the page that names them. */
