@@ -40,7 +40,8 @@ public final class StartBench {
                 List.of(
                         java,
                         "-cp",
-                        System.getProperty("classes", "target/classes") + File.pathSeparator + TARGET.resolve("lib") + File.separator + "*",
+                        System.getProperty("classes", "target/classes") + File.pathSeparator + TARGET.resolve("lib")
+                                + File.separator + "*",
                         "tenterbook.bench.bare.BarePage",
                         archive));
         ways.put(
