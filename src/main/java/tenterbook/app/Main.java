@@ -1,6 +1,7 @@
 package tenterbook.app;
 
 import java.util.Locale;
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -14,11 +15,12 @@ import tenterbook.words.Message;
 
 /** The program. Without a command it serves the archive in the folder {@code archive}. */
 @Command(
-        name = "tenterbook",
+        name = Main.NAME,
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         subcommands = {
             ServeCommand.class,
+            OpenCommand.class,
             CheckCommand.class,
             PackCommand.class,
             BackupCommand.class,
@@ -33,6 +35,7 @@ import tenterbook.words.Message;
             VerifyCommand.class
         })
 public final class Main implements Runnable {
+    static final String NAME = "tenterbook";
     static final int FOUND_WRONG = 1;
     static final int CANNOT_OPEN = 3;
     static final int STOPPED = 4;
@@ -45,14 +48,31 @@ public final class Main implements Runnable {
         // bn).
         Locale.setDefault(Locale.ROOT);
         String[] given = args.length == 0 ? new String[] {"serve"} : args;
-        int code = commandLine().execute(given);
+        int code = commandLine(given[0]).execute(given);
         if (code != 0) {
             System.exit(code);
         }
     }
 
     static CommandLine commandLine() {
-        CommandLine line = new CommandLine(new Main());
+        return withWords(new CommandLine(new Main()));
+    }
+
+    /** With one command alone where it is known already, since describing all of them takes a tenth of a second of each start. */
+    private static CommandLine commandLine(String first) {
+        Callable<Integer> command = switch (first) {
+            case "serve" -> new ServeCommand();
+            case "open" -> new OpenCommand();
+            default -> null;
+        };
+        if (command == null) {
+            return commandLine();
+        }
+        Ahead.begin();
+        return withWords(new CommandLine(CommandSpec.create().name(NAME)).addSubcommand(first, command));
+    }
+
+    private static CommandLine withWords(CommandLine line) {
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setResourceBundle(new HelpWords());
         line.setExecutionExceptionHandler((e, command, parsed) -> {

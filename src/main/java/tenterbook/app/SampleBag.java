@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.stream.Stream;
+import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.words.Message;
 
 /** Finds the sample archive's bag: in the folder one is in, or beside the program. */
 final class SampleBag {
@@ -16,6 +18,11 @@ final class SampleBag {
                 .filter(bag -> Files.exists(bag.resolve("bagit.txt")))
                 .map(Path::toAbsolutePath)
                 .findFirst();
+    }
+
+    static ArchiveProblem missing() {
+        return new ArchiveProblem(
+                Message.of("command.serve.no-sample", "folder", Path.of("").toAbsolutePath()));
     }
 
     private static Stream<Path> besideProgram() {

@@ -4,30 +4,25 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.exchange.Restore;
-import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.LedgerFile;
 import tenterbook.web.device.StudioNetwork;
-import tenterbook.web.server.Server;
 import tenterbook.words.Message;
 
 @Command(name = "serve", mixinStandardHelpOptions = true)
 final class ServeCommand implements Callable<Integer> {
-    private static final int PORTS_TRIED = 20;
-
     @Spec
     private CommandSpec spec;
 
     @Mixin
     private ArchiveOption archive;
 
-    @Option(names = "--port", paramLabel = "N", defaultValue = "7117")
+    @Option(names = "--port", paramLabel = "N", defaultValue = FreePort.USUAL)
     private int port;
 
     @Option(names = "--sample")
@@ -49,18 +44,9 @@ final class ServeCommand implements Callable<Integer> {
         if (!readOnly && (sample || !named) && LedgerFile.in(archive.folder).folderUnused()) {
             restoreSample(out);
         }
-        int free = freePort(out);
-        CountDownLatch stopped = new CountDownLatch(1);
-        try (Wiring wiring = serve(free, Clock.systemDefaultZone())) {
-            Thread main = Thread.currentThread();
-            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
-                stopped.countDown();
-                try {
-                    main.join(5000);
-                } catch (InterruptedException e) {
-                    Thread.currentThread().interrupt();
-                }
-            }));
+        int free = FreePort.from(port, out);
+        try (StopSignal stop = new StopSignal();
+                Wiring wiring = serve(free, Clock.systemDefaultZone())) {
             out.println(Message.of(
                     readOnly ? "command.serve.serves-read-only" : "command.serve.serves",
                     "folder",
@@ -74,7 +60,7 @@ final class ServeCommand implements Callable<Integer> {
                         wiring.network().urls().get(0)));
             }
             out.flush();
-            stopped.await();
+            stop.await();
         }
         return 0;
     }
@@ -84,29 +70,12 @@ final class ServeCommand implements Callable<Integer> {
     }
 
     private void restoreSample(PrintWriter out) {
-        Path bag = SampleBag.find()
-                .orElseThrow(() -> new ArchiveProblem(Message.of(
-                        "command.serve.no-sample", "folder", Path.of("").toAbsolutePath())));
+        Path bag = SampleBag.find().orElseThrow(SampleBag::missing);
         out.println(Message.of(
                 "command.serve.first", "folder", archive.folder.toAbsolutePath().normalize()));
         out.flush();
         try (Terminal terminal = new Terminal(out)) {
             new Restore(Clock.systemUTC()).restore(bag, archive.folder, terminal);
         }
-    }
-
-    private int freePort(PrintWriter out) {
-        if (port == 0) {
-            return 0;
-        }
-        for (int tried = port; tried < port + PORTS_TRIED && tried <= 65_535; tried++) {
-            if (Server.free(tried)) {
-                if (tried != port) {
-                    out.println(Message.of("command.serve.port-busy", "port", port, "other", tried));
-                }
-                return tried;
-            }
-        }
-        throw new ArchiveProblem(Message.of("command.serve.no-port", "first", port, "last", port + PORTS_TRIED - 1));
     }
 }

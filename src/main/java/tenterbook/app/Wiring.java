@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Timer;
 import java.util.TimerTask;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
@@ -31,6 +32,7 @@ import tenterbook.web.job.Jobs;
 import tenterbook.web.piece.TagFacet;
 import tenterbook.web.server.Server;
 import tenterbook.web.studio.BackupPages;
+import tenterbook.web.studio.CloseButton;
 import tenterbook.words.Message;
 
 /** One open archive with all that serves it; closing it closes everything in turn. */
@@ -63,11 +65,24 @@ public final class Wiring implements AutoCloseable {
     }
 
     /**
+     * As {@link #serve(Path, int, Clock)}, with a button that ends the program.
+     *
+     * @param end what the button asks for; returns at once
+     */
+    static Wiring serveUntil(Runnable end, Path folder, int port, Clock clock) {
+        return serve(Archive.open(folder, clock), port, new CloseButton(end));
+    }
+
+    /**
      * Serves an open archive, and closes it in the end.
      *
      * @param port 0 for any free one
      */
     public static Wiring serve(Archive archive, int port) {
+        return serve(archive, port, null);
+    }
+
+    private static Wiring serve(Archive archive, int port, @Nullable CloseButton close) {
         Clock clock = archive.ledger().clock();
         TagTable tags = null;
         PieceIndex index = null;
@@ -92,7 +107,7 @@ public final class Wiring implements AutoCloseable {
                     previews,
                     jobs,
                     clock);
-            Wiring wiring = new Wiring(archive, index, recogniser, tags, jobs, Server.start(site, port));
+            Wiring wiring = new Wiring(archive, index, recogniser, tags, jobs, Server.start(site, port, close));
             if (!site.readOnly() && archive.ledger().clock().doubt().isEmpty()) {
                 wiring.beginWriting(site);
             }

@@ -5,13 +5,17 @@ import com.ibm.icu.text.MessagePattern;
 import com.ibm.icu.text.MessagePattern.ArgType;
 import com.ibm.icu.text.MessagePattern.Part;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.ResourceBundle;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import org.jspecify.annotations.Nullable;
 
 /** Patterns from the bundles, parsed once, and filled in. */
 final class Bundles {
@@ -21,34 +25,66 @@ final class Bundles {
     /** Behind the name of an argument where its text is meant, not its number. */
     private static final String AS_TEXT = "_";
 
+    private static final java.util.regex.Pattern ARGUMENT =
+            java.util.regex.Pattern.compile("\\{([A-Za-z][A-Za-z0-9]*)\\}");
+
+    private static final java.util.regex.Pattern NOT_PLAIN = java.util.regex.Pattern.compile("[{}]|'$");
+
     private static final Map<String, Pattern> PATTERNS = new ConcurrentHashMap<>();
 
     private Bundles() {}
 
-    /** A text without arguments is kept as it is written. */
-    private record Pattern(MessageFormat format, String fixed) {}
+    /**
+     * Of one entry. ICU's formats are slow to begin with, so only what chooses a form has one.
+     *
+     * @param parts texts in turn with names of arguments, a text first; null where there is a format
+     */
+    private record Pattern(
+            @Nullable MessageFormat format, @Nullable List<String> parts) {}
 
     static String write(Message message, Conventions conventions) {
         Pattern pattern = PATTERNS.computeIfAbsent(
                 conventions.language().toLanguageTag() + " " + message.key(),
                 name -> read(message.key(), conventions.language()));
-        if (pattern.fixed != null) {
-            return pattern.fixed;
+        return pattern.parts != null
+                ? joined(message, pattern.parts, conventions)
+                : formatted(message, Objects.requireNonNull(pattern.format), conventions);
+    }
+
+    private static String joined(Message message, List<String> parts, Conventions conventions) {
+        if (parts.size() == 1) {
+            return parts.get(0);
         }
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < parts.size(); i++) {
+            text.append(i % 2 == 0 ? parts.get(i) : text(argument(message, parts.get(i)), conventions));
+        }
+        return text.toString();
+    }
+
+    private static Object argument(Message message, String name) {
+        Object value = message.args().get(name);
+        if (value == null) {
+            throw new IllegalStateException("Message %s needs an argument %s".formatted(message.key(), name));
+        }
+        return value;
+    }
+
+    private static String formatted(Message message, MessageFormat format, Conventions conventions) {
         Map<String, Object> values = new HashMap<>();
         message.args().forEach((name, value) -> {
             String text = text(value, conventions);
             values.put(name, value instanceof Number ? value : text);
             values.put(name + AS_TEXT, text);
         });
-        for (String name : pattern.format.getArgumentNames()) {
+        for (String name : format.getArgumentNames()) {
             if (!values.containsKey(name)) {
                 throw new IllegalStateException("Message %s needs an argument %s".formatted(message.key(), name));
             }
         }
         // A MessageFormat makes its number formats when first needed, so two threads may not use one at once.
-        synchronized (pattern.format) {
-            return pattern.format.format(values);
+        synchronized (format) {
+            return format.format(values);
         }
     }
 
@@ -71,10 +107,33 @@ final class Bundles {
 
     private static Pattern read(String key, Locale language) {
         String entry = bundle(key, language).getString(key.substring(key.indexOf('.') + 1));
-        MessageFormat format = new MessageFormat(withTexts(entry), language);
-        return format.getArgumentNames().isEmpty()
-                ? new Pattern(format, format.format(Map.of()))
-                : new Pattern(format, null);
+        List<String> parts = parts(entry);
+        return parts != null
+                ? new Pattern(null, parts)
+                : new Pattern(new MessageFormat(withTexts(entry), language), null);
+    }
+
+    /** Of an entry that names arguments and nothing more; null for any other, and where an apostrophe may quote a brace. */
+    private static @Nullable List<String> parts(String entry) {
+        if (entry.indexOf('{') < 0 && entry.indexOf('}') < 0) {
+            return List.of(entry.replace("''", "'"));
+        }
+        List<String> parts = new ArrayList<>();
+        int done = 0;
+        Matcher argument = ARGUMENT.matcher(entry);
+        while (argument.find()) {
+            parts.add(entry.substring(done, argument.start()));
+            parts.add(argument.group(1));
+            done = argument.end();
+        }
+        parts.add(entry.substring(done));
+        for (int i = 0; i < parts.size(); i += 2) {
+            if (NOT_PLAIN.matcher(parts.get(i)).find()) {
+                return null;
+            }
+            parts.set(i, parts.get(i).replace("''", "'"));
+        }
+        return parts;
     }
 
     /**

@@ -34,6 +34,8 @@ import tenterbook.ledger.file.Progress;
 import tenterbook.material.Cloth;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.fair.Fair;
+import tenterbook.web.server.FirstStartPage;
+import tenterbook.words.Message;
 
 /** Every page by axe-core's rules (WCAG 2.2 A and AA, and its best practices), on a desk and on a phone, light and dark. */
 class AccessibilityTest {
@@ -321,17 +323,23 @@ class AccessibilityTest {
     @Test
     void noPageBreaksARuleOnADeskInLightNorOnAPhoneInDark() {
         List<String> found = new ArrayList<>();
-        try (BrowserContext english = context("en-GB", found);
+        try (FirstStartPage firstStart = FirstStartPage.show(
+                        folder.resolve("nowhere"),
+                        Message.of("first-start.gone", "folder", "nowhere"),
+                        (typed, beginning) -> "http://127.0.0.1",
+                        () -> {});
+                BrowserContext english = context("en-GB", found);
                 BrowserContext portuguese = context("pt-PT", found)) {
             List<Page> readers = List.of(english.newPage(), portuguese.newPage());
             String axe = axe();
             Set<String> looks = new HashSet<>();
-            List<String> paths = pages();
+            List<String> paths = new ArrayList<>(pages());
+            paths.add(firstStart.address());
             for (int i = 0; i < paths.size(); i++) {
                 String path = paths.get(i);
                 boolean dark = looks.add(look(path)) && looks.size() % EACH == 0;
                 for (Page page : EACH == 1 ? readers : readers.subList(i % 2, i % 2 + 1)) {
-                    page.navigate(studio.at(path));
+                    page.navigate(path.startsWith("http") ? path : studio.at(path));
                     page.evaluate(axe);
                     found.addAll(violations(page, path, 1280, ColorScheme.LIGHT, ""));
                     if (dark) {

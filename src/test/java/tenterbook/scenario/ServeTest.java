@@ -53,6 +53,28 @@ class ServeTest {
         }
     }
 
+    @Test
+    void aSecondOpenFindsTheFirstAndTheButtonEndsIt() throws Exception {
+        Path studio = around.resolve("studio");
+        Archive.open(studio, Scenario.CLOCK).close();
+        try (ServedChild first = ServedChild.open(studio)) {
+            Client client = first.client();
+            assertThat(client.get("/studio").text()).contains("action=\"/studio/close\"");
+            try (ServedChild second = ServedChild.open(studio)) {
+                assertThat(second.ended()).isZero();
+                assertThat(second.said()).contains("is open already", "Open http://127.0.0.1:" + client.port() + " ");
+            }
+            assertThat(client.send("POST", "/studio/close", new byte[0], "Origin", "http://evil.example")
+                            .status())
+                    .isEqualTo(403);
+            assertThat(client.get("/").status()).isEqualTo(200);
+            assertThat(client.post("/studio/close").words()).contains("Tenterbook is closed");
+            assertThat(first.ended()).isZero();
+        }
+        assertThat(studio.resolve("port")).doesNotExist();
+        assertThat(studio.resolve("ledger.db-wal")).doesNotExist();
+    }
+
     /** Persian, Arabic and Bengali computers write a plain %d in digits of their own; all three in the thorough run. */
     static Stream<String> languages() {
         return Stream.of("fa-IR", "ar-EG", "bn-BD").limit(Thorough.times(1, 3));

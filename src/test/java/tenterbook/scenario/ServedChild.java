@@ -25,16 +25,20 @@ final class ServedChild implements AutoCloseable {
 
     /** @param settings of the computer it starts on, as in {@code -Duser.timezone=Asia/Tokyo} */
     static ServedChild start(Path archive, int port, String... settings) throws IOException {
-        return start(archive, port, List.of(settings), List.of());
+        return start(List.of(settings), "serve", "--archive", archive.toString(), "--port", Integer.toString(port));
     }
 
     /** On a folder that is filled with the sample studio where it is unused. */
     static ServedChild startSample(Path archive) throws IOException {
-        return start(archive, 0, List.of(), List.of("--sample"));
+        return start(List.of(), "serve", "--archive", archive.toString(), "--port", "0", "--sample");
     }
 
-    private static ServedChild start(Path archive, int port, List<String> settings, List<String> options)
-            throws IOException {
+    /** As a double click does, without a window of a browser. */
+    static ServedChild open(Path archive) throws IOException {
+        return start(List.of(), "open", "--archive", archive.toString(), "--port", "0", "--no-browser");
+    }
+
+    private static ServedChild start(List<String> settings, String... words) throws IOException {
         List<String> command = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx256m"));
         command.addAll(settings);
@@ -46,13 +50,8 @@ final class ServedChild implements AutoCloseable {
                 "-Dfile.encoding=UTF-8",
                 "-cp",
                 System.getProperty("java.class.path"),
-                "tenterbook.app.Main",
-                "serve",
-                "--archive",
-                archive.toString(),
-                "--port",
-                Integer.toString(port)));
-        command.addAll(options);
+                "tenterbook.app.Main"));
+        command.addAll(List.of(words));
         return new ServedChild(
                 new ProcessBuilder(command).redirectErrorStream(true).start());
     }

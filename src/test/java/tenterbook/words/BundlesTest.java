@@ -2,6 +2,7 @@ package tenterbook.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.ibm.icu.text.MessageFormat;
 import com.ibm.icu.text.MessagePattern;
 import java.io.IOException;
 import java.io.StringReader;
@@ -11,6 +12,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
@@ -192,6 +194,24 @@ class BundlesTest {
             }
         }
         return choices;
+    }
+
+    /** ICU's own MessageFormat decides how an entry is read (apostrophes, braces), also where the program does without it. */
+    @Test
+    void whatIsWrittenWithoutAFormatIsWhatTheFormatWrites() {
+        int compared = 0;
+        for (Map.Entry<String, String> entry : english().entrySet()) {
+            MessageFormat format = new MessageFormat(entry.getValue(), Locale.UK);
+            if (!entry.getValue().matches("(?s).*\\{\\s*\\w+\\s*,.*")) {
+                Map<String, Object> values = new TreeMap<>();
+                format.getArgumentNames().forEach(name -> values.put(name, "<" + name + ">"));
+                assertThat(new Message(entry.getKey(), values).inEnglish())
+                        .as(entry.getKey())
+                        .isEqualTo(format.format(values));
+                compared++;
+            }
+        }
+        assertThat(compared).isGreaterThan(1000);
     }
 
     @Test

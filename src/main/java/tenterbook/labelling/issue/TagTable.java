@@ -74,7 +74,7 @@ public final class TagTable implements AutoCloseable {
     public static String version() {
         return Stream.concat(
                         Stream.of("1", LabelKind.HANG_TAG.template()),
-                        Stream.of(Market.values()).map(market -> market.rules().version()))
+                        Stream.of(Market.values()).map(Market::rulesVersion))
                 .collect(Collectors.joining(", "));
     }
 

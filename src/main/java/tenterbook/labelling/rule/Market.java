@@ -55,6 +55,11 @@ public enum Market implements CodedChoice {
         return RuleTable.of(this);
     }
 
+    /** The version of that table, which is known without reading its rules. */
+    public String rulesVersion() {
+        return RuleTable.versionOf(this);
+    }
+
     /** The country or union in plain words. */
     public String place() {
         return rules().name();

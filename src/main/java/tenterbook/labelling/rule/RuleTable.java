@@ -119,6 +119,26 @@ public record RuleTable(
         return named(market.name().toLowerCase(Locale.ROOT));
     }
 
+    /** The version of a market's table, without reading its rules. */
+    static String versionOf(Market market) {
+        String table = market.name().toLowerCase(Locale.ROOT);
+        try {
+            JsonNode own = json(table);
+            while (!own.has("version")) {
+                own = json(own.get("base").textValue());
+            }
+            return own.get("version").textValue();
+        } catch (IOException e) {
+            throw new UncheckedIOException("The rule table of %s cannot be read".formatted(table), e);
+        }
+    }
+
+    private static ObjectNode json(String table) throws IOException {
+        try (InputStream in = RuleTable.class.getResourceAsStream("/label/" + table + ".json")) {
+            return (ObjectNode) MAPPER.readTree(Objects.requireNonNull(in, table));
+        }
+    }
+
     /** By the name of its file. */
     static synchronized RuleTable named(String table) {
         RuleTable known = READ.get(table);
@@ -138,24 +158,22 @@ public record RuleTable(
     }
 
     private static ObjectNode tree(String table) throws IOException {
-        try (InputStream in = RuleTable.class.getResourceAsStream("/label/" + table + ".json")) {
-            ObjectNode own = (ObjectNode) MAPPER.readTree(Objects.requireNonNull(in, table));
-            JsonNode base = own.remove("base");
-            JsonNode retainedAs = own.remove("retainedAs");
-            ObjectNode rules = RuleRows.of(table);
-            if (base != null) {
-                ObjectNode below = tree(base.textValue());
-                ObjectNode inherited = (ObjectNode) below.get("rules");
-                if (retainedAs != null) {
-                    RuleRows.retain(inherited, RuleRows.of("common"), retainedAs.textValue());
-                }
-                RuleRows.layOver(inherited, rules);
-                rules = inherited;
-                own = laidOver(below, own);
+        ObjectNode own = json(table);
+        JsonNode base = own.remove("base");
+        JsonNode retainedAs = own.remove("retainedAs");
+        ObjectNode rules = RuleRows.of(table);
+        if (base != null) {
+            ObjectNode below = tree(base.textValue());
+            ObjectNode inherited = (ObjectNode) below.get("rules");
+            if (retainedAs != null) {
+                RuleRows.retain(inherited, RuleRows.of("common"), retainedAs.textValue());
             }
-            own.set("rules", rules);
-            return own;
+            RuleRows.layOver(inherited, rules);
+            rules = inherited;
+            own = laidOver(below, own);
         }
+        own.set("rules", rules);
+        return own;
     }
 
     private static ObjectNode laidOver(ObjectNode below, ObjectNode above) {

@@ -41,7 +41,8 @@ public final class ArchiveFolder implements AutoCloseable {
     /**
      * Opens the folder, creating it where it is missing, and locks it until {@link #close}.
      *
-     * @throws ArchiveProblem if another process holds it, or it cannot be written
+     * @throws ArchiveInUse if another process holds it
+     * @throws ArchiveProblem if it cannot be written
      */
     public static ArchiveFolder hold(Path root) {
         try {
@@ -121,7 +122,7 @@ public final class ArchiveFolder implements AutoCloseable {
         }
         if (lock == null) {
             channel.close();
-            throw new ArchiveProblem(Message.of("ledger.in-use", "folder", root.toAbsolutePath()));
+            throw new ArchiveInUse(root);
         }
         return lock;
     }

@@ -87,7 +87,9 @@ public final class Database implements AutoCloseable {
 
     private static void migrate(DataSource source, Path file) {
         try {
-            flyway(source).migrate();
+            if (!SchemaHistory.isOurs(source)) {
+                flyway(source).migrate();
+            }
         } catch (FlywayException e) {
             throw refusal(file, firstLine(e), e);
         }

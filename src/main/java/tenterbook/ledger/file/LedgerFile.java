@@ -215,6 +215,9 @@ public final class LedgerFile {
             if (!tables.contains("flyway_schema_history")) {
                 throw Database.refusal(file, Message.of("ledger.other-tables"), null);
             }
+            if (SchemaHistory.isOurs(source)) {
+                return State.LEDGER;
+            }
             MigrationInfo[] steps = Database.flyway(source).info().applied();
             for (MigrationInfo step : steps) {
                 if (Database.isOfTheFuture(step)) {

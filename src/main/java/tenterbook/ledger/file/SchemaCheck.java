@@ -63,19 +63,18 @@ public final class SchemaCheck {
         return new Finding("ledger.db", what);
     }
 
-    private static Map<String, String> migrated() {
+    static Map<String, String> migrated() {
         SQLiteDataSource memory = new SQLiteDataSource();
-        // A shared cache, so that the connections of the migration see one database while this one is open.
-        memory.setUrl("jdbc:sqlite:file:tenterbook-schema?mode=memory&cache=shared");
+        memory.setUrl("jdbc:sqlite::memory:");
         try (Connection connection = memory.getConnection()) {
-            Database.flyway(memory).migrate();
+            SchemaHistory.make(connection);
             return new TreeMap<>(schema(connection));
         } catch (SQLException e) {
             throw new IllegalStateException("The tables of a ledger could not be made in memory", e);
         }
     }
 
-    private static Map<String, String> schema(Connection connection) throws SQLException {
+    static Map<String, String> schema(Connection connection) throws SQLException {
         Map<String, String> schema = new TreeMap<>();
         try (Statement statement = connection.createStatement();
                 ResultSet row = statement.executeQuery("""

@@ -7,7 +7,7 @@ import tenterbook.network.Rights;
 
 /**
  * Which paths a device may ask for. What stands in no list is for 'everything' alone, so that a new page is closed until it is
- * named here; what concerns the devices themselves is for nobody but this computer.
+ * named here; what concerns the devices themselves, and ending the program, is for nobody but this computer.
  */
 final class PathRights {
     private static final Pattern FILES = any("/style/.*", "/script/.*", "/fonts/.*", "/webjars/.*");
@@ -15,7 +15,7 @@ final class PathRights {
     /** Without a pairing: the page on which one pairs, what it is drawn with, and the certificate that a device installs. */
     private static final Pattern STRANGERS = any("/pair", "/pair/authority\\.crt", "/style/.*", "/fonts/.*");
 
-    private static final Pattern THIS_COMPUTER = any("/studio/devices(?:/.*)?");
+    private static final Pattern THIS_COMPUTER = any("/studio/devices(?:/.*)?", "/studio/close");
 
     private static final Pattern LOOKED_AT = any(
             "/",

@@ -79,6 +79,11 @@ public final class Guard {
         }
         Author.isTheMaker();
         Visitor.is(network.isOpen() ? Visitor.WATCHING_MAKER : Visitor.MAKER);
+        checkLoopback(ctx);
+    }
+
+    /** Of a request over loopback: that it names this computer and, where it may change something, comes from our own page. */
+    static void checkLoopback(Context ctx) {
         String host = ctx.header("Host");
         if (host == null || !LOOPBACK.contains(withoutPort(host))) {
             throw new Refused(421, Message.of("failure.other-address", "host", String.valueOf(host)));

@@ -66,11 +66,10 @@ import tenterbook.web.studio.ClockPages;
 import tenterbook.web.studio.ErasurePages;
 import tenterbook.web.studio.OwnWordsPages;
 import tenterbook.web.studio.PeoplePages;
-import tenterbook.web.studio.StudioPages;
 import tenterbook.web.studio.WorkPages;
 import tenterbook.web.today.TodayPages;
 
-/** All pages and interfaces, each with its routes. */
+/** All pages and interfaces, each with its routes; the studio's page is added by the server. */
 final class Pages {
     private Pages() {}
 
@@ -124,7 +123,6 @@ final class Pages {
         new AnswerPages(site).routes(routes);
         new IssuedPages(site).routes(routes);
         new SheetPages(site).routes(routes);
-        new StudioPages(site).routes(routes);
         new ClockPages(site).routes(routes);
         new DevicePages(site, network).routes(routes);
         new PairPages(network).routes(routes);

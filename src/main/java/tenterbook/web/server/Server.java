@@ -12,6 +12,7 @@ import java.net.ServerSocket;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.jetty.server.handler.EagerContentHandler;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
 import tenterbook.imaging.Originals;
 import tenterbook.web.Site;
@@ -20,6 +21,8 @@ import tenterbook.web.form.FormEncoding;
 import tenterbook.web.page.LanguageChoice;
 import tenterbook.web.page.Words;
 import tenterbook.web.recognition.RunningRecognitions;
+import tenterbook.web.studio.CloseButton;
+import tenterbook.web.studio.StudioPages;
 
 /** The server: on loopback alone until the studio network is opened, guarded, with its routes and its answers to failures. */
 public final class Server implements AutoCloseable {
@@ -53,10 +56,11 @@ public final class Server implements AutoCloseable {
      * Starts serving on {@code http://127.0.0.1:port}.
      *
      * @param port 0 for any free one
+     * @param close null where the program is ended otherwise
      */
-    public static Server start(Site site, int port) {
+    public static Server start(Site site, int port, @Nullable CloseButton close) {
         StudioNetwork network = StudioNetwork.of(site.archive().folder().root(), site.clock());
-        Javalin javalin = Javalin.create(config -> configure(config, site, network));
+        Javalin javalin = Javalin.create(config -> configure(config, site, network, close));
         javalin.start("127.0.0.1", port);
         network.answeredBy(javalin.jettyServer().server());
         return new Server(javalin, network);
@@ -87,11 +91,8 @@ public final class Server implements AutoCloseable {
                 .toList();
     }
 
-    private static void configure(JavalinConfig config, Site site, StudioNetwork network) {
-        config.startup.showJavalinBanner = false;
-        config.startup.showOldJavalinVersionWarning = false;
-        config.http.maxRequestSize = MOST_TYPED;
-        config.http.generateEtags = false;
+    private static void configure(JavalinConfig config, Site site, StudioNetwork network, @Nullable CloseButton close) {
+        general(config);
         // Addresses name pieces: the thousand whose labels can be printed at once, each with its comma.
         config.jetty.modifyHttpConfiguration(http -> {
             http.setRequestHeaderSize(LONGEST_ADDRESS);
@@ -107,22 +108,8 @@ public final class Server implements AutoCloseable {
         config.jetty.multipartConfig.maxTotalRequestSize(MOST_UPLOADED >> 20, SizeUnit.MB);
         config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
         config.jsonMapper(new io.javalin.json.JavalinJackson(AnswerJson.mapper(), false));
-        for (String folder : new String[] {"style", "script", "fonts"}) {
-            config.staticFiles.add(files -> {
-                files.hostedPath = "/" + folder;
-                files.directory = "/web/" + folder;
-                files.location = Location.CLASSPATH;
-                files.headers = Map.of("Cache-Control", "no-cache", "X-Content-Type-Options", "nosniff");
-                textIsUtf8(files);
-            });
-        }
-        config.staticFiles.add(files -> {
-            files.hostedPath = "/webjars";
-            files.directory = "META-INF/resources/webjars";
-            files.location = Location.CLASSPATH;
-            files.headers = Map.of("Cache-Control", "max-age=31622400");
-            textIsUtf8(files);
-        });
+        ownFiles(config, "style", "script", "fonts");
+        librariesFiles(config);
         RoutesConfig routes = config.routes;
         routes.before(ctx -> Words.writeFor(() -> site.archive().conventions().in(LanguageChoice.of(ctx))));
         routes.before(new Guard(network)::check);
@@ -137,7 +124,48 @@ public final class Server implements AutoCloseable {
         RunningRecognitions recognitions = new RunningRecognitions(site.recogniser());
         config.events.serverStopping(recognitions::close);
         Pages.routes(routes, site, recognitions, network);
+        new StudioPages(site, close).routes(routes);
         new Failures(site).routes(routes);
+    }
+
+    /** What holds for any server of this program. */
+    static void general(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.http.maxRequestSize = MOST_TYPED;
+        config.http.generateEtags = false;
+    }
+
+    /** Files that pages are drawn with. */
+    static void ownFiles(JavalinConfig config, String... folders) {
+        for (String folder : folders) {
+            config.staticFiles.add(files -> {
+                files.hostedPath = "/" + folder;
+                files.directory = "/web/" + folder;
+                files.location = Location.CLASSPATH;
+                files.headers = Map.of("Cache-Control", "no-cache", "X-Content-Type-Options", "nosniff");
+                textIsUtf8(files);
+            });
+        }
+    }
+
+    private static void librariesFiles(JavalinConfig config) {
+        config.staticFiles.add(files -> {
+            files.hostedPath = "/webjars";
+            files.directory = "META-INF/resources/webjars";
+            files.location = Location.CLASSPATH;
+            files.headers = Map.of("Cache-Control", "max-age=31622400");
+            textIsUtf8(files);
+        });
+    }
+
+    /** Loads what a server is made of, by making one that is never started; so that it can be done beside other work of a start. */
+    public static void loadAhead() {
+        Javalin.create(config -> {
+            general(config);
+            config.startup.startupWatcherEnabled = false;
+            librariesFiles(config);
+        });
     }
 
     /** Texts are sent with their encoding, which a browser would otherwise take from the page that names them. */

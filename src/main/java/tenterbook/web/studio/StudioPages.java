@@ -50,9 +50,12 @@ import tenterbook.words.Message;
 public final class StudioPages {
     private final Site site;
     private final RecordForm<Studio> forms;
+    private final @Nullable CloseButton close;
 
-    public StudioPages(Site site) {
+    /** @param close null where the program is ended otherwise */
+    public StudioPages(Site site, @Nullable CloseButton close) {
         this.site = site;
+        this.close = close;
         this.forms = new Forms(site::currency).studio();
     }
 
@@ -79,6 +82,9 @@ public final class StudioPages {
                     return new Job.Outcome(Message.of("studio.reindexed").in(reader), List.of(), "");
                 }));
         new BackupPages(site).routes(routes);
+        if (close != null) {
+            close.routes(routes);
+        }
         routes.post("/studio/pack", ctx -> {
             Path root = site.archive().folder().root().toAbsolutePath().normalize();
             String name = root.getFileName() + "-" + site.today();
@@ -155,6 +161,7 @@ public final class StudioPages {
                 Finding.listed(ArchiveCheck.atStart(site.archive())).stream()
                         .map(line -> line.in(Words.conventions()))
                         .toList());
+        values.put("closable", close != null);
         values.put("backup", new BackupPages(site).view());
         values.put("revisions", site.ledger().lastSequence());
         values.put("lastHash", site.ledger().lastHash().hex());
