@@ -24,9 +24,6 @@ import tenterbook.words.Written;
 
 /** Rows that are a record each, found by identifier or, where a row has none, by name. */
 final class RecordRows<T> extends RowJudge<T> {
-    /** The address of the empty form. */
-    private static final String RESERVED = "new";
-
     private final Part<T> part;
     private final Map<String, Integer> rows = new HashMap<>();
     /** Rows by the place in an edition that they give a piece. */
@@ -107,7 +104,7 @@ final class RecordRows<T> extends RowJudge<T> {
                         .isEmpty();
     }
 
-    /** Adds a fault where another piece, here or in the archive, has its number or its place in an edition. */
+    /** Adds what {@link PieceCheck} finds, and a fault where another row has its place in an edition. */
     private void check(@Nullable Piece before, Piece piece, int row, Faults faults) {
         if (before == null) {
             archive.ledger()
@@ -115,8 +112,10 @@ final class RecordRows<T> extends RowJudge<T> {
                     .filter(holder -> !holder.equals(piece.number().value()))
                     .ifPresent(holder -> faults.add(
                             "number", Message.of("piece.number-taken", "number", piece.number(), "piece", holder)));
+            PieceCheck.checkRecorded(archive, null, piece, faults);
+        } else {
+            PieceCheck.check(archive, before, piece, faults);
         }
-        PieceCheck.check(archive, before, piece, faults);
         piece.placeInEdition()
                 .filter(place ->
                         place.number() != null && !piece.inEdition().name().isEmpty())
@@ -141,7 +140,7 @@ final class RecordRows<T> extends RowJudge<T> {
         if (record == null) {
             return JudgedRow.refused(row, id, sentences(faults));
         }
-        if (id.equals(RESERVED)) {
+        if (id.equals(NewIdentifier.RESERVED)) {
             return JudgedRow.refused(row, id, List.of(Message.of("import.reserved", "name", id)));
         }
         List<Written> missing = missing(record, saved.map(Saved::record).orElse(null));

@@ -127,6 +127,12 @@ public enum Act implements Worded {
         return all;
     }
 
+    /** The act that gives a piece this status; empty where it needs none. */
+    public static Optional<Act> bringing(Status status, Piece piece) {
+        EventKind kind = kind(status, Custody.of(piece.events()).status());
+        return Arrays.stream(values()).filter(act -> act.event == kind).findFirst();
+    }
+
     /** The event that brings a typed status; null where none is needed. */
     private static @Nullable EventKind kind(Status typed, @Nullable Status byEvents) {
         return switch (typed) {

@@ -12,7 +12,7 @@ import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.PieceForm;
 
-/** What only the other pieces show to be wrong in the form of a piece, and what a save of one changes in them. Other records pass. */
+/** What {@link PieceCheck} finds wrong in the form of a piece, and what a save of one changes in them. Other records pass. */
 final class PieceRules {
     private PieceRules() {}
 
@@ -27,7 +27,7 @@ final class PieceRules {
             return read;
         }
         Piece before = (Piece) old;
-        Piece settled = new Editions(site.archive()).settled(before, piece);
+        Piece settled = settled(site, before, piece);
         Piece after = settled;
         if (form.checked("enlarge")) {
             after = new Editions(site.archive())
@@ -37,19 +37,21 @@ final class PieceRules {
         }
         Faults faults = new Faults();
         PieceCheck.check(site.archive(), before, after, faults);
-        faults.all()
-                .forEach((field, sentence) ->
-                        form.problem(field.equals("laterNumbers") ? PieceForm.NUMBER_NOW : field, w(sentence)));
+        faults.all().forEach((field, sentence) -> PieceForm.problem(form, field, w(sentence)));
         if (new Editions(site.archive()).growth(before, after).isPresent()) {
             form.put("asksToEnlarge", "yes");
         }
         return (T) after;
     }
 
-    /** As {@link Editions#settled}; other records as they are. */
+    /** As {@link Editions#settled} and {@link PieceCheck#followingEvents}; other records as they are. */
     @SuppressWarnings("unchecked")
     static <T> T settled(Site site, @Nullable T before, T record) {
-        return record instanceof Piece piece ? (T) new Editions(site.archive()).settled((Piece) before, piece) : record;
+        if (!(record instanceof Piece piece)) {
+            return record;
+        }
+        Piece old = (Piece) before;
+        return (T) PieceCheck.followingEvents(old, new Editions(site.archive()).settled(old, piece));
     }
 
     static void spread(Site site, LedgerTransaction act, Object record) {

@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import tenterbook.archive.NewIdentifier;
 import tenterbook.archive.record.Difference;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.LedgerTransaction;
@@ -157,8 +158,8 @@ public final class RecordEditor<T> {
         T record = PieceRules.applied(site, form, old, forms.read(form, old));
         if (record != null
                 && id.isEmpty()
-                && RecordView.RESERVED.equals(forms.kind().id().apply(record))) {
-            form.problem(forms.part().key(), w("form.reserved", "name", RecordView.RESERVED));
+                && NewIdentifier.RESERVED.equals(forms.kind().id().apply(record))) {
+            form.problem(forms.part().key(), w("form.reserved", "name", NewIdentifier.RESERVED));
         }
         if (record == null || form.hasProblems()) {
             refuse(ctx, 422, id, version, form, List.of(), "");

@@ -19,7 +19,6 @@ import tenterbook.archive.record.StudioRecords;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.NumberScheme;
 import tenterbook.piece.Piece;
-import tenterbook.piece.history.Custody;
 import tenterbook.web.Site;
 
 /**
@@ -96,8 +95,6 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
         if (after instanceof Piece piece) {
             Faults faults = new Faults();
             PieceCheck.check(site.archive(), (Piece) before, piece, faults);
-            Custody.added(before instanceof Piece old ? old.events() : List.of(), piece.events())
-                    .forEach((at, why) -> faults.add("events." + at + ".kind", why));
             if (!faults.isEmpty()) {
                 throw new InputRefused(kind.called(), faults);
             }
