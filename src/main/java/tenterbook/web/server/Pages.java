@@ -5,6 +5,7 @@ import tenterbook.archive.arrival.PhotoRegistration;
 import tenterbook.web.Site;
 import tenterbook.web.act.ActApi;
 import tenterbook.web.act.ActPages;
+import tenterbook.web.act.CorrectionPages;
 import tenterbook.web.clamping.BoardPages;
 import tenterbook.web.clamping.ClampingPages;
 import tenterbook.web.clamping.DipPages;
@@ -109,7 +110,8 @@ final class Pages {
         new AgreementPages(site).routes(routes);
         new FairPages(site).routes(routes);
         new TodayPages(site).routes(routes);
-        new ActPages(site).routes(routes);
+        new CorrectionPages(site).routes(routes);
+        new ActPages(site, photos).routes(routes);
         new ActApi(site).routes(routes);
         new ErasurePages(site).routes(routes);
         new ConditionPages(site, photos).routes(routes);
