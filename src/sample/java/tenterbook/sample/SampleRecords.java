@@ -11,13 +11,14 @@ import tenterbook.archive.field.Reading;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.measure.Digest;
 import tenterbook.piece.PiecePhoto;
+import tenterbook.measure.LengthUnits;
 
 /**
  * Records of the sample studio, read as the API reads them: quantities, dates and prices are text, and a field that no record has is
  * refused. Photographs are named by their files, the holes of a board by its carving.
  */
 final class SampleRecords {
-    private static final Reading EURO = new Reading(Currency.getInstance("EUR"));
+    private static final Reading EURO = new Reading(Currency.getInstance("EUR"), LengthUnits.CM_AND_MM);
 
     private SampleRecords() {}
 

@@ -59,6 +59,7 @@ import tenterbook.recipe.Fold;
 import tenterbook.recipe.FoldScheme;
 import tenterbook.recipe.Step;
 import tenterbook.recipe.StepKind;
+import tenterbook.measure.LengthUnits;
 
 class StoredRecordsTest {
     @TempDir
@@ -130,7 +131,7 @@ class StoredRecordsTest {
                                 "",
                                 null,
                                 null))),
-                new Reading(Currency.getInstance("EUR")),
+                new Reading(Currency.getInstance("EUR"), LengthUnits.CM_AND_MM),
                 faults,
                 "");
         assertThat(faults.inOneLine().inEnglish()).contains("at most 100 percent");
@@ -279,7 +280,7 @@ class StoredRecordsTest {
     @Test
     void anInputWithoutARoleThatMustBeKnownIsRefusedBesideThatField() throws IOException {
         Faults faults = new Faults();
-        Reading euro = new Reading(Currency.getInstance("EUR"));
+        Reading euro = new Reading(Currency.getInstance("EUR"), LengthUnits.CM_AND_MM);
         MaterialRecords.LOT.understood(stored("{\"id\":\"woad-1\",\"name\":\"woad\"}"), euro, faults, "");
         PieceRecord.PHOTO.understood(
                 stored("{\"photo\":\"" + "ab".repeat(32) + "\",\"regions\":[{\"colour\":\"34 -2 -25\"}]}"),

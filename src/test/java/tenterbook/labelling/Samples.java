@@ -90,6 +90,7 @@ public final class Samples {
                     name("silk", "ja", "絹"),
                     name("cotton", "ja", "綿")),
             List.of(),
+            null,
             null);
 
     private Samples() {}

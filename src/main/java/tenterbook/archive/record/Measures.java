@@ -12,6 +12,7 @@ import tenterbook.archive.field.Plain;
 import tenterbook.archive.field.Values;
 import tenterbook.colour.space.Lab;
 import tenterbook.measure.DateText;
+import tenterbook.measure.LengthUnits;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
@@ -73,6 +74,11 @@ public final class Measures {
                     .built(v -> new Lab(v.get("lightness", 0.0), v.get("a", 0.0), v.get("b", 0.0))),
             (text, reading) -> Lab.parse(text),
             Lab::text);
+
+    /** Of cloth, cuts and finished pieces. */
+    public static final TypedLength CLOTH_LENGTH = new TypedLength(LengthUnits.Of.CLOTH);
+
+    public static final TypedLength BOARD_LENGTH = new TypedLength(LengthUnits.Of.BOARDS);
 
     private Measures() {}
 
