@@ -51,7 +51,7 @@ class LostLedgerTest {
                                             null,
                                             null,
                                             null,
-                                            "")));
+                                            "", null)));
         }
         Path photo = studio.resolve("photos/ab/abcd.jpg");
         Files.createDirectories(photo.getParent());

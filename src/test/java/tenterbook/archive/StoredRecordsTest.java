@@ -188,7 +188,7 @@ class StoredRecordsTest {
                 "",
                 "",
                 null,
-                null);
+                null, null, null);
         BoardPair board = new BoardPair(
                 new BoardId("B01"),
                 "Fig and wasp",

@@ -136,6 +136,8 @@ public final class ClampingRecord {
             .text("country", clamping -> clamping.where().country())
             .field("materials", Measures.MONEY, Clamping::materials)
             .personal()
+            .field("hours", quantity(HOUR), Clamping::hours)
+            .personal()
             .built(v -> new Clamping(
                     v.get("id"),
                     v.get("title"),
@@ -151,7 +153,8 @@ public final class ClampingRecord {
                     v.get("notes"),
                     v.get("copiedFrom"),
                     new WhereDyed(v.get("dyer"), v.get("place"), v.get("country")),
-                    v.get("materials")));
+                    v.get("materials"),
+                    v.get("hours")));
 
     private ClampingRecord() {}
 }

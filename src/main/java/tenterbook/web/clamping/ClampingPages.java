@@ -109,7 +109,7 @@ public final class ClampingPages {
                 "",
                 "",
                 other.id(),
-                null);
+                null, null, null);
     }
 
     private Form start(Context ctx) {
