@@ -159,7 +159,8 @@ final class BenchArchive {
                             null,
                             null,
                             null,
-                            "", null));
+                            "",
+                            null));
         }
         for (int i = 1; i <= 80; i++) {
             act.create(Kinds.PARTY, new Party(new PartyId("party-" + i), text(2) + " " + i, "gallery", "", ""));
@@ -288,7 +289,9 @@ final class BenchArchive {
                 text(10),
                 text(12),
                 null,
-                null, null, null);
+                null,
+                null,
+                null);
     }
 
     /** Six colours near the hues of indigo, madder, weld and undyed cloth. */

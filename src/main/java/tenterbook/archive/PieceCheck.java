@@ -26,31 +26,36 @@ public final class PieceCheck {
      *
      * @param before the piece as it was; null for a new one
      */
-    public static void check(Archive archive, @Nullable Piece before, Piece after, Faults faults) {
-        checkRecorded(archive, before, after, faults);
+    public static void check(Editions editions, @Nullable Piece before, Piece after, Faults faults) {
+        checkRecorded(editions, before, after, faults);
         Status status = before == null ? null : before.status();
         PartyId holder = before == null ? null : before.holder();
         typedApart(status, holder, after, faults);
     }
 
     /** As {@link #check}, of what was recorded in former times, as in a sheet or an earlier version: it keeps its status and holder until an event decides. */
-    public static void checkRecorded(Archive archive, @Nullable Piece before, Piece after, Faults faults) {
+    public static void checkRecorded(Editions editions, @Nullable Piece before, Piece after, Faults faults) {
+        checkBesideOthers(editions, before, after, faults);
+        Custody.added(before == null ? List.of() : before.events(), after.events())
+                .forEach((at, why) -> faults.add("events." + at + ".kind", why));
+    }
+
+    /** As {@link #check}, of its numbers and its place in an edition alone, which another piece may have meanwhile. */
+    public static void checkBesideOthers(Editions editions, @Nullable Piece before, Piece after, Faults faults) {
         Set<PieceNumber> had = before == null ? Set.of(after.number()) : before.numbers();
         for (PieceNumber number : after.numbers()) {
             if (!had.contains(number)) {
                 if (number.value().equals(NewIdentifier.RESERVED)) {
                     faults.add("laterNumbers", Message.of("form.reserved", "name", NewIdentifier.RESERVED));
                 }
-                archive.ledger()
+                editions.ledger()
                         .holder(Kinds.PIECE, number.value())
                         .filter(holder -> !holder.equals(after.number().value()))
                         .ifPresent(holder -> faults.add(
                                 "laterNumbers", Message.of("piece.number-taken", "number", number, "piece", holder)));
             }
         }
-        new Editions(archive).check(before, after, faults);
-        Custody.added(before == null ? List.of() : before.events(), after.events())
-                .forEach((at, why) -> faults.add("events." + at + ".kind", why));
+        editions.check(before, after, faults);
     }
 
     private static void typedApart(@Nullable Status status, @Nullable PartyId holder, Piece after, Faults faults) {

@@ -23,7 +23,8 @@ import tenterbook.words.Message;
  * @param areas in square millimetres, by number; 1 for a piece that is alone
  * @param missing whose length or width is needed, in a sentence; null where all are known
  */
-record AreaShares(Map<PieceNumber, BigDecimal> areas, @Nullable Message missing) {
+record AreaShares(
+        Map<PieceNumber, BigDecimal> areas, @Nullable Message missing) {
     /** @param pieces among which it is split */
     static AreaShares of(Clamping clamping, List<Piece> pieces) {
         Map<PieceNumber, BigDecimal> areas = byNumber();

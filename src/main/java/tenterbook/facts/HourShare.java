@@ -71,7 +71,8 @@ public record HourShare(
      */
     static HourShare of(Piece piece, List<Clamping> clampings, Function<Clamping, List<Piece>> pieces) {
         Quantity typed = typed(piece);
-        if (typed.recorded() || clampings.stream().noneMatch(each -> each.hours().recorded())) {
+        if (typed.recorded()
+                || clampings.stream().noneMatch(each -> each.hours().recorded())) {
             return new HourShare(typed, null, null);
         }
         Minutes sum = Minutes.NONE;
@@ -113,8 +114,8 @@ public record HourShare(
                 .filter(each -> typed(each).recorded())
                 .filter(each -> !typed(each).bounded() || each.made().size() > 1)
                 .findFirst()
-                .map(each -> Message.of(
-                        "cost.hour-share.by-hand-unlike", "piece", each.number(), "clamping", clamping.id()))
+                .map(each ->
+                        Message.of("cost.hour-share.by-hand-unlike", "piece", each.number(), "clamping", clamping.id()))
                 .orElse(null);
     }
 

@@ -10,8 +10,8 @@ import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Reading;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.measure.Digest;
-import tenterbook.piece.PiecePhoto;
 import tenterbook.measure.LengthUnits;
+import tenterbook.piece.PiecePhoto;
 
 /**
  * Records of the sample studio, read as the API reads them: quantities, dates and prices are text, and a field that no record has is

@@ -133,7 +133,9 @@ class CommandsTest {
                                 "",
                                 "",
                                 null,
-                                null, null, null));
+                                null,
+                                null,
+                                null));
                 act.create(
                         Kinds.PIECE,
                         piece("V24-001", "Figueira", List.of(new MadeIn(new ClampingId("C24-001"), null, "")), digest));

@@ -34,6 +34,7 @@ import tenterbook.material.Lot;
 import tenterbook.material.Source;
 import tenterbook.measure.DateText;
 import tenterbook.measure.Digest;
+import tenterbook.measure.LengthUnits;
 import tenterbook.measure.Money;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
@@ -59,7 +60,6 @@ import tenterbook.recipe.Fold;
 import tenterbook.recipe.FoldScheme;
 import tenterbook.recipe.Step;
 import tenterbook.recipe.StepKind;
-import tenterbook.measure.LengthUnits;
 
 class StoredRecordsTest {
     @TempDir
@@ -188,7 +188,9 @@ class StoredRecordsTest {
                 "",
                 "",
                 null,
-                null, null, null);
+                null,
+                null,
+                null);
         BoardPair board = new BoardPair(
                 new BoardId("B01"),
                 "Fig and wasp",

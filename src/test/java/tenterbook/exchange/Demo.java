@@ -69,7 +69,9 @@ final class Demo {
                             "good mirror",
                             "line\none\twith “quotes” and \\ and \u0001",
                             null,
-                            null, null, null));
+                            null,
+                            null,
+                            null));
             return act.create(Kinds.PIECE, piece("Maré", taken));
         });
         archive.ledger().write("Tomé Quarral", act -> {

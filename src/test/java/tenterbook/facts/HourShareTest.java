@@ -25,11 +25,12 @@ class HourShareTest {
     private static Piece piece(String number, int length, String more) {
         return record(
                 Kinds.PIECE,
-                "{'number': '" + number + "', 'made': [{'clamping': 'C24-001'}], 'width': {'entered': '10 cm', 'low': 10, 'high': 10, 'unit': 'centimetre'}"
+                "{'number': '" + number
+                        + "', 'made': [{'clamping': 'C24-001'}], 'width': {'entered': '10 cm', 'low': 10, 'high': 10, 'unit': 'centimetre'}"
                         + (length == 0
                                 ? ""
-                                : ", 'length': {'entered': '" + length + " cm', 'low': " + length + ", 'high': " + length
-                                        + ", 'unit': 'centimetre'}")
+                                : ", 'length': {'entered': '" + length + " cm', 'low': " + length + ", 'high': "
+                                        + length + ", 'unit': 'centimetre'}")
                         + more + "}");
     }
 
@@ -47,11 +48,13 @@ class HourShareTest {
     @Test
     void theyGoByAreaToTheMinuteAndAddUp() {
         Piece[] all = {piece("V24-001", 10, ""), piece("V24-002", 20, ""), piece("V24-003", 30, "")};
-        assertThat(Stream.of(all).map(each -> minutes(share(each, hours(7, 7), all)).low()))
+        assertThat(Stream.of(all)
+                        .map(each -> minutes(share(each, hours(7, 7), all)).low()))
                 .containsExactly(70.0, 140.0, 210.0);
         Piece[] alike = {piece("V24-001", 10, ""), piece("V24-002", 10, ""), piece("V24-003", 10, "")};
         String whole = ", 'hours': {'entered': '100 min', 'low': 100, 'high': 100, 'unit': 'minute'}";
-        assertThat(Stream.of(alike).map(each -> minutes(share(each, whole, alike)).low()))
+        assertThat(Stream.of(alike)
+                        .map(each -> minutes(share(each, whole, alike)).low()))
                 .containsExactly(34.0, 33.0, 33.0);
     }
 
@@ -74,7 +77,8 @@ class HourShareTest {
         assertThat(share(one, hours(4, 4), one, unmeasured).missing().inEnglish())
                 .isEqualTo("No share of clamping C24-001 is computed: length and width are needed of V24-002.");
         Piece own = piece("V24-003", 10, hours(5, 5));
-        assertThat(share(one, hours(4, 4), one, own).missing().inEnglish()).contains("more than those of clamping C24-001");
+        assertThat(share(one, hours(4, 4), one, own).missing().inEnglish())
+                .contains("more than those of clamping C24-001");
         assertThat(share(one, "", one)).isEqualTo(new HourShare(Quantity.UNRECORDED, null, null));
         Piece forgot = record(
                 Kinds.PIECE,

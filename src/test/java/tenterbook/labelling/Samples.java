@@ -181,7 +181,8 @@ public final class Samples {
                 null,
                 null,
                 null,
-                "", null);
+                "",
+                null);
     }
 
     static Step step(StepKind kind, DipSeries dips, String vat, String... lots) {
@@ -261,7 +262,9 @@ public final class Samples {
                 "",
                 "",
                 null,
-                null, null, null);
+                null,
+                null,
+                null);
     }
 
     /** A linen hanging of weld and woad between a recut pair of boards. */
@@ -362,7 +365,9 @@ public final class Samples {
                 clamping.lesson(),
                 clamping.notes(),
                 clamping.copiedFrom(),
-                null, null, null);
+                null,
+                null,
+                null);
     }
 
     /** The same made in the same way, of other cloths. */

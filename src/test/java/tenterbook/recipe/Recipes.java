@@ -81,6 +81,21 @@ final class Recipes {
 
     static Clamping clamping(FoldScheme fold, List<Cut> cuts, Step... steps) {
         return new Clamping(
-                new ClampingId("C1"), "", null, null, fold, cuts, List.of(steps), null, "", "", "", "", null, null, null, null);
+                new ClampingId("C1"),
+                "",
+                null,
+                null,
+                fold,
+                cuts,
+                List.of(steps),
+                null,
+                "",
+                "",
+                "",
+                "",
+                null,
+                null,
+                null,
+                null);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import tenterbook.archive.Archive;
+import tenterbook.archive.Editions;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.PieceCheck;
 import tenterbook.archive.field.Faults;
@@ -77,7 +78,7 @@ public record Correction(PieceNumber piece, Event was, Event as, String reason) 
             Act.beforeFinished(before, as).ifPresent(why -> faults.add("as.when", why));
         }
         Faults found = new Faults();
-        PieceCheck.checkRecorded(archive, before, after, found);
+        PieceCheck.checkRecorded(new Editions(archive), before, after, found);
         List.copyOf(found.all().values()).forEach(why -> faults.add("as.when", why));
     }
 

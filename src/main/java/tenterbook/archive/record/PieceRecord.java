@@ -103,8 +103,10 @@ public final class PieceRecord {
             .built(v -> new Fault(v.get("kind"), v.get("where"), v.get("note")));
 
     /** Worst grade of the grey scale, 1 to 5 in half steps. */
-    private static final Entered<Double> GRADE =
-            new Entered<>(Numeric.DECIMAL, (text, reading) -> CareTest.readGrade(text), CareTest::gradeWords);
+    private static final Entered<Double> GRADE = new Entered<>(
+            Numeric.DECIMAL,
+            (text, reading) -> CareTest.readGrade(text),
+            (grade, lengths) -> CareTest.gradeWords(grade));
 
     private static final Part<CareTest> CARE_TEST = Part.<CareTest>of("care-test")
             .choice("kind", StoredCodes.CARE_TEST, CareTest::kind)

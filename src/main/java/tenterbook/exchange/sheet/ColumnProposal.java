@@ -14,8 +14,8 @@ import tenterbook.archive.record.Measures;
 import tenterbook.exchange.sheet.ColumnPlan.Chosen;
 import tenterbook.exchange.sheet.ColumnPlan.DayOrder;
 import tenterbook.exchange.sheet.file.SheetRow;
-import tenterbook.words.Refusal;
 import tenterbook.measure.LengthUnits;
+import tenterbook.words.Refusal;
 
 /** Proposes which column is which field, by its name and, where that means nothing, by what is in it. */
 public final class ColumnProposal {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
+import tenterbook.archive.Editions;
 import tenterbook.archive.NewIdentifier;
 import tenterbook.archive.PieceCheck;
 import tenterbook.archive.field.Faults;
@@ -112,9 +113,9 @@ final class RecordRows<T> extends RowJudge<T> {
                     .filter(holder -> !holder.equals(piece.number().value()))
                     .ifPresent(holder -> faults.add(
                             "number", Message.of("piece.number-taken", "number", piece.number(), "piece", holder)));
-            PieceCheck.checkRecorded(archive, null, piece, faults);
+            PieceCheck.checkRecorded(new Editions(archive), null, piece, faults);
         } else {
-            PieceCheck.check(archive, before, piece, faults);
+            PieceCheck.check(new Editions(archive), before, piece, faults);
         }
         piece.placeInEdition()
                 .filter(place ->

@@ -109,7 +109,9 @@ public final class ClampingPages {
                 "",
                 "",
                 other.id(),
-                null, null, null);
+                null,
+                null,
+                null);
     }
 
     private Form start(Context ctx) {

@@ -275,7 +275,9 @@ public final class PiecePages {
                             "",
                             "",
                             null,
-                            null, null, null)
+                            null,
+                            null,
+                            null)
                     : ClampingPages.copy(before.get(before.size() - 1), id);
             act.create(Kinds.CLAMPING, fresh);
             form.row("made", saved.record().made().size()).put("clamping", id);

@@ -186,7 +186,10 @@ public record PieceView(
         HourShare worked = HourShare.of(site.archive(), piece);
         PieceCost cost = new PieceCost(worked.hours(), share.amount());
         List<FactLine> lines = new ArrayList<>();
-        if (!cost.hours().recorded() && cost.materials() == null && share.missing() == null && worked.missing() == null) {
+        if (!cost.hours().recorded()
+                && cost.materials() == null
+                && share.missing() == null
+                && worked.missing() == null) {
             return lines;
         }
         Pricing pricing = site.archive()

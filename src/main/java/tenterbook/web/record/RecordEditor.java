@@ -155,7 +155,8 @@ public final class RecordEditor<T> {
             ShortCodes.fill(site, forms.kind(), form);
         }
         PeopleNamed.inForm(site.archive(), forms.kind(), form);
-        T record = PieceRules.applied(site, form, old, forms.read(form, old));
+        PieceRules rules = new PieceRules(site);
+        T record = rules.applied(form, old, forms.read(form, old));
         if (record != null
                 && id.isEmpty()
                 && NewIdentifier.RESERVED.equals(forms.kind().id().apply(record))) {
@@ -170,7 +171,7 @@ public final class RecordEditor<T> {
                 first.accept(act);
                 Saved<T> made = act.save(forms.kind(), record, id.isEmpty() ? 0 : version, "");
                 then.accept(act, record);
-                PieceRules.spread(site, act, record);
+                rules.spread(act, record);
                 return made;
             });
             drafts.discard(id, form);

@@ -39,6 +39,7 @@ import tenterbook.web.photo.PhotoPages;
 import tenterbook.web.photo.PlacePages;
 import tenterbook.web.photo.WaitingPages;
 import tenterbook.web.photo.WherePages;
+import tenterbook.web.piece.EditionApi;
 import tenterbook.web.piece.EditionPages;
 import tenterbook.web.piece.PictureSearchPages;
 import tenterbook.web.piece.PieceApi;
@@ -139,6 +140,7 @@ final class Pages {
         new WorkPages(site).routes(routes);
         new DraftPages(site).routes(routes);
         new PieceApi(site, photos).routes(routes);
+        new EditionApi(site).routes(routes);
         new SavedSearchApi(site).routes(routes);
         RecordApis.routes(routes, site);
         new LabelApi(site).routes(routes);

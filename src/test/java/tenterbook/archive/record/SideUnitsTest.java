@@ -23,7 +23,8 @@ class SideUnitsTest {
 
     private static ObjectNode read(Part<?> part, ObjectNode sent) {
         Faults faults = new Faults();
-        ObjectNode stored = part.understood(sent, new Reading(Currency.getInstance("EUR"), LengthUnits.CM_AND_MM), faults, "");
+        ObjectNode stored =
+                part.understood(sent, new Reading(Currency.getInstance("EUR"), LengthUnits.CM_AND_MM), faults, "");
         assertThat(faults.all()).isEmpty();
         return stored;
     }

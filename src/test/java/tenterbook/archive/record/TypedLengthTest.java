@@ -58,9 +58,11 @@ class TypedLengthTest {
 
     @Test
     void aProgramsNumberForAHoleIsInMillimetresWhateverTheStudioTypes() {
-        ObjectNode board = RecordCodec.parsed("{\"id\": \"B01\", \"length\": \"30\", \"states\": [{\"name\": \"I\", \"holes\": [{\"name\": \"1\", \"acrossMm\": 12.5}]}]}");
+        ObjectNode board = RecordCodec.parsed(
+                "{\"id\": \"B01\", \"length\": \"30\", \"states\": [{\"name\": \"I\", \"holes\": [{\"name\": \"1\", \"acrossMm\": 12.5}]}]}");
         Faults faults = new Faults();
-        ObjectNode stored = BoardPairRecord.BOARD_PAIR.understood(board, new Reading(EURO, LengthUnits.INCHES), faults, "");
+        ObjectNode stored =
+                BoardPairRecord.BOARD_PAIR.understood(board, new Reading(EURO, LengthUnits.INCHES), faults, "");
         assertThat(faults.isEmpty()).isTrue();
         assertThat(stored.at("/states/0/holes/0/acrossMm").doubleValue()).isEqualTo(12.5);
         assertThat(stored.at("/length/unit").textValue()).isEqualTo("inch");
