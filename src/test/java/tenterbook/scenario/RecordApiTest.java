@@ -190,6 +190,18 @@ class RecordApiTest extends Scenario {
     }
 
     @Test
+    void theHoursOfAClampingAreSplitAmongItsPieces() throws IOException {
+        ObjectNode clamping =
+                client.get("/api/clampings/C24-001").json().get("clamping").deepCopy();
+        clamping.put("hours", "7");
+        Answer after = send("PUT", "/api/clampings/C24-001", clamping.toString(), "If-Match", "1");
+        assertThat(after.status()).as(after.text()).isEqualTo(200);
+        assertThat(client.get("/pieces/V24-002").words().replace('\u00a0', ' '))
+                .contains("Hours of work 7 h share of clamping C24-001, by area");
+        assertThat(client.get("/clampings/C24-001/edit").field("hours")).isEqualTo("7");
+    }
+
+    @Test
     void aRecordThatAnotherNamesIsNotWithdrawn() throws IOException {
         Answer answer = send("DELETE", "/api/clampings/C24-001", "", "If-Match", "\"1\"");
         assertThat(answer.status()).isEqualTo(409);

@@ -210,7 +210,8 @@ public record PieceView(
         line(lines, "cost.retail", costing.retail());
         if (costing.missing() != null) {
             FactLine last = lines.remove(lines.size() - 1);
-            lines.add(new FactLine(last.label(), last.text(), w(costing.missing())));
+            String why = w(costing.missing());
+            lines.add(new FactLine(last.label(), last.text(), last.also().isEmpty() ? why : last.also() + " · " + why));
         }
         return lines;
     }
