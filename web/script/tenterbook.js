@@ -183,7 +183,8 @@ function placeHoles(figure) {
     const at = (from, length, whole) => Math.round(Math.min(1, Math.max(0, from / length)) * whole);
     const across = at(event.clientX - frame.left, frame.width, size.width);
     const down = at(event.clientY - frame.top, frame.height, size.height);
-    showAnew(figure.closest("form"), `add ${figure.dataset.holes}.holes acrossMm=${across}&downMm=${down}`);
+    const { holes, behind } = figure.dataset;
+    showAnew(figure.closest("form"), `add ${holes}.holes acrossMm=${across}${behind}&downMm=${down}${behind}`);
   });
   figure.querySelector("[data-beneath]")?.addEventListener("change", (event) => {
     const [file] = event.target.files;

@@ -159,7 +159,8 @@ final class BenchArchive {
                             null,
                             null,
                             null,
-                            ""));
+                            "",
+                            null));
         }
         for (int i = 1; i <= 80; i++) {
             act.create(Kinds.PARTY, new Party(new PartyId("party-" + i), text(2) + " " + i, "gallery", "", ""));
@@ -287,6 +288,8 @@ final class BenchArchive {
                 "rain",
                 text(10),
                 text(12),
+                null,
+                null,
                 null,
                 null);
     }

@@ -2,6 +2,7 @@ package tenterbook.archive;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -10,6 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.field.Faults;
+import tenterbook.ledger.Ledger;
 import tenterbook.ledger.LedgerTransaction;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Event;
@@ -21,12 +23,17 @@ import tenterbook.piece.edition.EditionPlace;
 import tenterbook.piece.edition.InEdition;
 import tenterbook.words.Message;
 
-/** Which pieces belong to an edition or a set, and what may not be among them. */
+/** Which pieces belong to an edition or a set, and what may not be among them. One is used for one save or one page: it reads each edition once. */
 public final class Editions {
     private final Archive archive;
+    private final Map<String, List<Saved<Piece>>> known = new HashMap<>();
 
     public Editions(Archive archive) {
         this.archive = archive;
+    }
+
+    Ledger ledger() {
+        return archive.ledger();
     }
 
     /** An edition larger than it was when the first of it was sold. */
@@ -45,9 +52,10 @@ public final class Editions {
     /** The pieces in use of an edition or set, by their place in it, then by number; none for an empty name. */
     public List<Saved<Piece>> pieces(String name) {
         String key = InEdition.key(name);
-        if (key.isEmpty()) {
-            return List.of();
-        }
+        return key.isEmpty() ? List.of() : known.computeIfAbsent(key, this::read);
+    }
+
+    private List<Saved<Piece>> read(String key) {
         Comparator<Saved<Piece>> inOrder = Comparator.comparing(
                 each -> each.record().placeInEdition().map(EditionPlace::number).orElse(Integer.MAX_VALUE));
         return archive.ledger().editionNames(Kinds.PIECE).entrySet().stream()
@@ -167,15 +175,15 @@ public final class Editions {
                 .orElseGet(() -> left ? after.with(bare) : after);
     }
 
-    /** Writes that an edition was enlarged into its other pieces too, so that it stands on the papers of each. */
+    /** Writes that an edition was enlarged into its other pieces too, as they are now, so that it stands on the papers of each. */
     public void spread(LedgerTransaction act, Piece piece) {
         InEdition grown = piece.inEdition();
         if (grown.enlarged()) {
-            for (Saved<Piece> other : pieces(grown.name())) {
+            for (Saved<Piece> other : read(grown.key())) {
                 InEdition theirs = other.record().inEdition();
-                boolean told = Objects.equals(theirs.enlargedFrom(), grown.enlargedFrom())
+                boolean same = Objects.equals(theirs.enlargedFrom(), grown.enlargedFrom())
                         && Objects.equals(theirs.enlargedTo(), grown.enlargedTo());
-                if (!other.record().number().equals(piece.number()) && !told) {
+                if (!other.record().number().equals(piece.number()) && !same) {
                     Piece enlarged = other.record().with(theirs.enlarged(grown.enlargedFrom(), grown.enlargedTo()));
                     String note = Message.of("edition.enlarged-note", "to", grown.enlargedTo())
                             .inEnglish();

@@ -7,6 +7,9 @@ import java.util.function.Predicate;
 
 /** An identifier that is made from a name, as in {@code ines-valderim} and {@code ines-valderim-2}. */
 public final class NewIdentifier {
+    /** The last part of the address of a new record's form; no record may have this name. */
+    public static final String RESERVED = "new";
+
     private static final int LONGEST = 30;
 
     private NewIdentifier() {}

@@ -3,19 +3,13 @@ package tenterbook.facts;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import java.util.TreeMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.measure.Money;
-import tenterbook.measure.Quantity;
-import tenterbook.measure.Unit;
 import tenterbook.piece.Piece;
-import tenterbook.piece.PieceNumber;
 import tenterbook.recipe.Clamping;
 import tenterbook.words.Listing;
 import tenterbook.words.Message;
@@ -23,8 +17,7 @@ import tenterbook.words.Message;
 /**
  * What the materials of a piece cost: as typed with the piece; else its share of the materials of its clampings, which are split
  * among their pieces by area after what is typed with single pieces is taken away. Shares are exact to the currency's smallest
- * unit and add up to the whole; what cannot be divided evenly goes to the largest remainders (largest remainder method, common
- * practice).
+ * unit and add up to the whole ({@link AreaShares}).
  *
  * @param amount null where it is not recorded or cannot be computed
  * @param how of a computed share, in a sentence; null otherwise
@@ -103,57 +96,14 @@ public record MaterialShare(
         if (rest.signum() < 0) {
             return missing(Message.of("cost.share.by-hand-more", "clamping", clamping.id(), "whole", whole));
         }
-        Map<PieceNumber, BigDecimal> areas = new TreeMap<>(Comparator.comparing(PieceNumber::value));
-        List<PieceNumber> unknown = new ArrayList<>();
-        for (Piece each : open) {
-            BigDecimal area = open.size() == 1 ? BigDecimal.ONE : area(each);
-            if (area == null) {
-                unknown.add(each.number());
-            } else {
-                areas.put(each.number(), area);
-            }
-        }
-        if (!unknown.isEmpty()) {
-            return missing(Message.of(
-                    "cost.share.no-area", "clamping", clamping.id(), "pieces", Listing.and(List.copyOf(unknown))));
+        AreaShares shares = AreaShares.of(clamping, open);
+        if (shares.missing() != null) {
+            return missing(shares.missing());
         }
         int decimals = whole.amount().scale();
         BigInteger units = rest.movePointRight(decimals).toBigIntegerExact();
-        BigInteger mine = split(units, areas).get(piece.number());
+        BigInteger mine = shares.split(units).get(piece.number());
         return new MaterialShare(new Money(new BigDecimal(mine, decimals), whole.currency()), null, null);
-    }
-
-    /** In square millimetres; null where a side is not known as one number above 0. */
-    private static @Nullable BigDecimal area(Piece piece) {
-        Quantity length = piece.length().in(Unit.MILLIMETRE);
-        Quantity width = piece.width().in(Unit.MILLIMETRE);
-        boolean known = length.bounded()
-                && width.bounded()
-                && !length.isRange()
-                && !width.isRange()
-                && length.low() > 0
-                && width.low() > 0;
-        return known ? BigDecimal.valueOf(length.low()).multiply(BigDecimal.valueOf(width.low())) : null;
-    }
-
-    /** Whole units by area; what is left over goes one by one to the largest remainders, the earlier number first. */
-    private static Map<PieceNumber, BigInteger> split(BigInteger units, Map<PieceNumber, BigDecimal> areas) {
-        BigDecimal all = areas.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-        Map<PieceNumber, BigInteger> shares = new TreeMap<>(Comparator.comparing(PieceNumber::value));
-        Map<PieceNumber, BigDecimal> remainders = new TreeMap<>(Comparator.comparing(PieceNumber::value));
-        BigInteger left = units;
-        for (Map.Entry<PieceNumber, BigDecimal> each : areas.entrySet()) {
-            BigDecimal[] parts = new BigDecimal(units).multiply(each.getValue()).divideAndRemainder(all);
-            BigInteger whole = parts[0].toBigInteger();
-            shares.put(each.getKey(), whole);
-            remainders.put(each.getKey(), parts[1]);
-            left = left.subtract(whole);
-        }
-        remainders.entrySet().stream()
-                .sorted(Map.Entry.<PieceNumber, BigDecimal>comparingByValue().reversed())
-                .limit(left.longValueExact())
-                .forEach(each -> shares.merge(each.getKey(), BigInteger.ONE, BigInteger::add));
-        return shares;
     }
 
     private static MaterialShare missing(Message why) {

@@ -34,38 +34,6 @@ public record Lot(
         @Nullable Money price,
         String notes,
         Quantity warnBelow) {
-    /** A lot without a limit. */
-    public Lot(
-            LotId id,
-            Role role,
-            String name,
-            @Nullable Source source,
-            String organism,
-            String part,
-            String form,
-            String lot,
-            String supplier,
-            PartialDate boughtOn,
-            Quantity bought,
-            @Nullable Money price,
-            String notes) {
-        this(
-                id,
-                role,
-                name,
-                source,
-                organism,
-                part,
-                form,
-                lot,
-                supplier,
-                boughtOn,
-                bought,
-                price,
-                notes,
-                Quantity.UNRECORDED);
-    }
-
     public Lot {
         if (role == null) {
             throw Refusal.of("material.lot-without-role");

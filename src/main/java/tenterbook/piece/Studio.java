@@ -8,6 +8,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import tenterbook.measure.LengthUnits;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.label.SellingFacts;
 import tenterbook.words.Conventions;
@@ -37,6 +38,7 @@ import tenterbook.words.Refusal;
  * @param names words that labels need in other languages, as entered
  * @param earlier particulars of former times, in any order; the present ones hold after the last of them
  * @param selling what the rules of labels ask beside these
+ * @param lengths units of lengths typed without one; null where none were chosen, see {@link #lengthUnits}
  */
 public record Studio(
         String name,
@@ -58,7 +60,8 @@ public record Studio(
         @Nullable ZoneId timeZone,
         List<LocalName> names,
         List<EarlierStudio> earlier,
-        SellingFacts selling) {
+        SellingFacts selling,
+        @Nullable LengthUnits lengths) {
     public static final Studio UNNAMED =
             new Studio("", "", "", "", "", "", new NumberScheme(""), Currency.getInstance("EUR"), "");
 
@@ -114,7 +117,12 @@ public record Studio(
                 null,
                 List.of(),
                 List.of(),
-                SellingFacts.NONE);
+                SellingFacts.NONE,
+                null);
+    }
+
+    public LengthUnits lengthUnits() {
+        return lengths == null ? LengthUnits.CM_AND_MM : lengths;
     }
 
     /**
@@ -181,7 +189,8 @@ public record Studio(
                 timeZone,
                 names,
                 former,
-                sale);
+                sale,
+                lengths);
     }
 
     private static LocalDate firstDay(PartialDate date, LocalDate otherwise) {

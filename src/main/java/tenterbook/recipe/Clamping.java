@@ -25,6 +25,7 @@ import tenterbook.words.Message;
  * @param copiedFrom the clamping this one was started from, or null
  * @param where where and by whom it was made
  * @param materials cloth, dyes and all else bought for all its pieces together; null where not recorded
+ * @param hours of work on all its pieces together, as a duration
  */
 public record Clamping(
         ClampingId id,
@@ -41,41 +42,8 @@ public record Clamping(
         String notes,
         @Nullable ClampingId copiedFrom,
         WhereDyed where,
-        @Nullable Money materials) {
-    /** A clamping whose materials have no recorded cost. */
-    public Clamping(
-            ClampingId id,
-            String title,
-            PartialDate when,
-            List<BoardUse> boards,
-            FoldScheme fold,
-            List<Cut> cuts,
-            List<Step> steps,
-            Quantity clamped,
-            String pressure,
-            String water,
-            String lesson,
-            String notes,
-            @Nullable ClampingId copiedFrom,
-            WhereDyed where) {
-        this(
-                id,
-                title,
-                when,
-                boards,
-                fold,
-                cuts,
-                steps,
-                clamped,
-                pressure,
-                water,
-                lesson,
-                notes,
-                copiedFrom,
-                where,
-                null);
-    }
-
+        @Nullable Money materials,
+        Quantity hours) {
     public Clamping {
         title = title == null ? "" : title.strip();
         when = when == null ? PartialDate.UNRECORDED : when;
@@ -89,6 +57,7 @@ public record Clamping(
         lesson = lesson == null ? "" : lesson.strip();
         notes = notes == null ? "" : notes.strip();
         where = where == null ? WhereDyed.UNRECORDED : where;
+        hours = hours == null ? Quantity.UNRECORDED : hours;
     }
 
     /** The lots of all baths, in order, without repetition. */

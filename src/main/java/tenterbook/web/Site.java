@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
+import tenterbook.archive.field.Reading;
 import tenterbook.imaging.Originals;
 import tenterbook.imaging.PhotoIntake;
 import tenterbook.imaging.Previews;
@@ -39,6 +40,11 @@ public record Site(
         Clock clock) {
     public Ledger ledger() {
         return archive.ledger();
+    }
+
+    /** How what is typed here is read. */
+    public Reading reading() {
+        return Reading.of(archive.readableStudio().orElse(Studio.UNNAMED));
     }
 
     /** Writes in one transaction, as the author of this archive. */

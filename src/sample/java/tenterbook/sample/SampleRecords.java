@@ -10,6 +10,7 @@ import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Reading;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.measure.Digest;
+import tenterbook.measure.LengthUnits;
 import tenterbook.piece.PiecePhoto;
 
 /**
@@ -17,7 +18,7 @@ import tenterbook.piece.PiecePhoto;
  * refused. Photographs are named by their files, the holes of a board by its carving.
  */
 final class SampleRecords {
-    private static final Reading EURO = new Reading(Currency.getInstance("EUR"));
+    private static final Reading EURO = new Reading(Currency.getInstance("EUR"), LengthUnits.CM_AND_MM);
 
     private SampleRecords() {}
 

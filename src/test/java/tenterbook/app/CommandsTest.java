@@ -133,6 +133,8 @@ class CommandsTest {
                                 "",
                                 "",
                                 null,
+                                null,
+                                null,
                                 null));
                 act.create(
                         Kinds.PIECE,

@@ -51,7 +51,8 @@ class LostLedgerTest {
                                             null,
                                             null,
                                             null,
-                                            "")));
+                                            "",
+                                            null)));
         }
         Path photo = studio.resolve("photos/ab/abcd.jpg");
         Files.createDirectories(photo.getParent());

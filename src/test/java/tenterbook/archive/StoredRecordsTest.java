@@ -34,6 +34,7 @@ import tenterbook.material.Lot;
 import tenterbook.material.Source;
 import tenterbook.measure.DateText;
 import tenterbook.measure.Digest;
+import tenterbook.measure.LengthUnits;
 import tenterbook.measure.Money;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
@@ -130,7 +131,7 @@ class StoredRecordsTest {
                                 "",
                                 null,
                                 null))),
-                new Reading(Currency.getInstance("EUR")),
+                new Reading(Currency.getInstance("EUR"), LengthUnits.CM_AND_MM),
                 faults,
                 "");
         assertThat(faults.inOneLine().inEnglish()).contains("at most 100 percent");
@@ -186,6 +187,8 @@ class StoredRecordsTest {
                 "",
                 "",
                 "",
+                null,
+                null,
                 null,
                 null);
         BoardPair board = new BoardPair(
@@ -279,7 +282,7 @@ class StoredRecordsTest {
     @Test
     void anInputWithoutARoleThatMustBeKnownIsRefusedBesideThatField() throws IOException {
         Faults faults = new Faults();
-        Reading euro = new Reading(Currency.getInstance("EUR"));
+        Reading euro = new Reading(Currency.getInstance("EUR"), LengthUnits.CM_AND_MM);
         MaterialRecords.LOT.understood(stored("{\"id\":\"woad-1\",\"name\":\"woad\"}"), euro, faults, "");
         PieceRecord.PHOTO.understood(
                 stored("{\"photo\":\"" + "ab".repeat(32) + "\",\"regions\":[{\"colour\":\"34 -2 -25\"}]}"),

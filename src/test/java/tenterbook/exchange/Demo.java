@@ -69,6 +69,8 @@ final class Demo {
                             "good mirror",
                             "line\none\twith “quotes” and \\ and \u0001",
                             null,
+                            null,
+                            null,
                             null));
             return act.create(Kinds.PIECE, piece("Maré", taken));
         });

@@ -242,7 +242,8 @@ final class KilledWork {
                     "",
                     false,
                     null,
-                    Quantity.UNRECORDED);
+                    Quantity.UNRECORDED,
+                    List.of());
             new ActWriter(archive, Act.SELL, request, LocalDate.of(2025, 3, 4)).write();
             done("sold " + piece.number());
         }

@@ -90,6 +90,7 @@ public final class Samples {
                     name("silk", "ja", "絹"),
                     name("cotton", "ja", "綿")),
             List.of(),
+            null,
             null);
 
     private Samples() {}
@@ -180,7 +181,8 @@ public final class Samples {
                 null,
                 null,
                 null,
-                "");
+                "",
+                null);
     }
 
     static Step step(StepKind kind, DipSeries dips, String vat, String... lots) {
@@ -259,6 +261,8 @@ public final class Samples {
                 "",
                 "",
                 "",
+                null,
+                null,
                 null,
                 null);
     }
@@ -361,6 +365,8 @@ public final class Samples {
                 clamping.lesson(),
                 clamping.notes(),
                 clamping.copiedFrom(),
+                null,
+                null,
                 null);
     }
 

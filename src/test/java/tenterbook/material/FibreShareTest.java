@@ -33,7 +33,20 @@ class FibreShareTest {
         assertThat(cloth.title()).isEqualTo("SH");
 
         Lot lot = new Lot(
-                new LotId("woad-2024"), Role.DYE, "woad", null, null, null, null, "7", null, null, null, null, null);
+                new LotId("woad-2024"),
+                Role.DYE,
+                "woad",
+                null,
+                null,
+                null,
+                null,
+                "7",
+                null,
+                null,
+                null,
+                null,
+                null,
+                null);
         assertThat(lot.source()).isNull();
         assertThat(lot.title()).isEqualTo("woad, lot 7");
     }

@@ -51,7 +51,7 @@ final class Recipes {
     }
 
     static Lot lot(String id, String name) {
-        return new Lot(new LotId(id), Role.DYE, name, null, "", "", "", "", "", null, null, null, "");
+        return new Lot(new LotId(id), Role.DYE, name, null, "", "", "", "", "", null, null, null, "", null);
     }
 
     static Step bath(StepKind kind, String liquor, String ratio, String temperature, String ph, Charge... charges) {
@@ -81,6 +81,21 @@ final class Recipes {
 
     static Clamping clamping(FoldScheme fold, List<Cut> cuts, Step... steps) {
         return new Clamping(
-                new ClampingId("C1"), "", null, null, fold, cuts, List.of(steps), null, "", "", "", "", null, null);
+                new ClampingId("C1"),
+                "",
+                null,
+                null,
+                fold,
+                cuts,
+                List.of(steps),
+                null,
+                "",
+                "",
+                "",
+                "",
+                null,
+                null,
+                null,
+                null);
     }
 }

@@ -5,11 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import tenterbook.archive.Kinds;
 import tenterbook.facts.PieceReader;
 import tenterbook.facts.Whereabouts;
+import tenterbook.ledger.Saved;
+import tenterbook.measure.Digest;
+import tenterbook.piece.Event;
+import tenterbook.piece.EventKind;
+import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Status;
 import tenterbook.piece.agreement.Agreement;
@@ -73,6 +79,134 @@ class ActsTest extends Scenario {
         assertThat(done.words())
                 .contains("Certificate of origin", "Print care label", "Received from Ana Reis for", "180\u00a0EUR");
         assertThat(client.get("/pieces/V24-001").words()).contains("sold", "from the event “sold” of 2024-09-12");
+    }
+
+    @Test
+    void photographingTakesThePhotographsInAndOffersWhatComesNext() throws IOException {
+        assertThat(client.get("/acts?pieces=V24-001").text()).contains("/acts/photograph?pieces=V24-001");
+        Answer none = client.postFiles("/acts/photograph", List.of(), "pieces.0.piece", "V24-001");
+        assertThat(none.status()).isEqualTo(422);
+        assertThat(none.words()).contains("Choose at least one photograph.");
+        Client.Part file = new Client.Part("files", "a.jpg", Pictures.jpeg(1));
+        Answer asked = client.postFiles(
+                "/acts/photograph",
+                List.of(file),
+                "pieces.0.piece",
+                "V24-001",
+                "party",
+                "Ana Reis",
+                "when",
+                "2024-09-12");
+        assertThat(asked.status()).isEqualTo(422);
+        String digest = Digest.of(file.bytes()).hex();
+        assertThat(asked.field("photos"))
+                .as("taken in already, so that it need not be chosen again")
+                .isEqualTo(digest);
+        assertThat(piece("V24-001").photos()).isEmpty();
+        int version = wiring.archive()
+                .ledger()
+                .find(Kinds.PIECE, "V24-001")
+                .orElseThrow()
+                .version();
+
+        Answer done = client.postFiles(
+                "/acts/photograph",
+                List.of(new Client.Part("files", "b.jpg", Pictures.jpeg(2))),
+                "photos",
+                digest,
+                "pieces.0.piece",
+                "V24-001",
+                "party",
+                "Ana Reis",
+                "addPerson",
+                "Ana Reis",
+                "when",
+                "2024-09-12",
+                "note",
+                "north window");
+        assertThat(done.status()).as(done.words()).isEqualTo(303);
+        Saved<Piece> now =
+                wiring.archive().ledger().find(Kinds.PIECE, "V24-001").orElseThrow();
+        assertThat(now.version()).as("photographs and event in one revision").isEqualTo(version + 1);
+        assertThat(now.record().photos())
+                .extracting(each -> each.role())
+                .containsExactly(PhotoRole.FRONT, PhotoRole.DETAIL);
+        assertThat(now.record().events()).singleElement().satisfies(event -> {
+            assertThat(event.kind()).isEqualTo(EventKind.PHOTOGRAPHED);
+            assertThat(event.party()).hasToString("ana-reis");
+            assertThat(event.note()).isEqualTo("north window");
+        });
+        assertThat(client.get(done.location()).text())
+                .contains("What can come next", "/pieces/V24-001/photos/", "/pieces/V24-001/condition/new");
+
+        Answer unknown = act(
+                "photograph",
+                "{\"pieces\": [{\"piece\": \"V24-002\"}], \"photos\": [\"%s\"]}".formatted("0".repeat(64)));
+        assertThat(unknown.status()).isEqualTo(400);
+        assertThat(unknown.text()).contains("No photograph with the digest");
+        Answer programs =
+                act("photograph", "{\"pieces\": [{\"piece\": \"V24-002\"}], \"photos\": [\"%s\"]}".formatted(digest));
+        assertThat(programs.status()).as(programs.text()).isEqualTo(201);
+        assertThat(piece("V24-002").photos()).hasSize(1);
+    }
+
+    private Answer act(String act, String json) throws IOException {
+        return client.postJson("/api/acts/" + act, json);
+    }
+
+    @Test
+    void whatWasRecordedWronglyIsPutRightWithItsReasonAndTheOldVersionStays() throws IOException {
+        saved("/acts/move", "pieces.0.piece", "V24-001", "when", "2024-09-12", "place", "drawer 5");
+        act("sell", "{\"pieces\": [{\"piece\": \"V24-001\", \"price\": \"180 EUR\"}], \"when\": \"2024-10-01\"}");
+        assertThat(client.get("/acts?pieces=V24-001").text()).contains("/acts/correct?piece=V24-001");
+        assertThat(client.get("/acts/correct?piece=V24-001").words())
+                .contains("moved (2024-09-12)", "sold (2024-10-01)");
+        Answer form = client.get("/acts/correct?piece=V24-001&event=1");
+        assertThat(form.field("price")).isEqualTo("180\u00a0EUR");
+        String was = form.field("was");
+        Answer without =
+                client.post("/acts/correct", "piece", "V24-001", "was", was, "when", "2024-10-02", "price", "170");
+        assertThat(without.status()).isEqualTo(422);
+        assertThat(without.words()).contains("Say why it is corrected");
+        String[] right = {
+            "piece",
+            "V24-001",
+            "was",
+            was,
+            "when",
+            "2024-10-02",
+            "price",
+            "170",
+            "party",
+            "museu",
+            "reason",
+            "misread the book"
+        };
+        assertThat(saved("/acts/correct", right)).isEqualTo("/pieces/V24-001");
+        Event sale = piece("V24-001").events().get(1);
+        assertThat(sale.price()).hasToString("170\u00a0EUR");
+        assertThat(sale.party()).hasToString("museu");
+        assertThat(now("V24-001").holder())
+                .hasValueSatisfying(id -> assertThat(id).hasToString("museu"));
+        assertThat(client.get("/history/piece/V24-001").words()).contains("Corrected “sold”: misread the book", "180");
+        assertThat(client.post("/acts/correct", right).words()).contains("has no event that is recorded so");
+
+        Answer early = correct(
+                "{\"kind\": \"moved\", \"when\": \"2024-09-12\", \"place\": \"drawer 5\"}",
+                "{\"kind\": \"returned\", \"when\": \"2024-09-12\"}");
+        assertThat(early.status()).isEqualTo(400);
+        assertThat(early.json().get("problems").findValuesAsText("field")).contains("as.kind");
+        Answer done = correct(
+                "{\"kind\": \"moved\", \"when\": \"2024-09-12\", \"place\": \"drawer 5\"}",
+                "{\"kind\": \"moved\", \"when\": \"2024-09-13\", \"place\": \"drawer 6\"}");
+        assertThat(done.status()).as(done.text()).isEqualTo(200);
+        assertThat(piece("V24-001").events().get(0).place()).isEqualTo("drawer 6");
+    }
+
+    private Answer correct(String was, String as) throws IOException {
+        return act(
+                "correct",
+                "{\"piece\": \"V24-001\", \"was\": %s, \"as\": %s, \"reason\": \"misread\"}".formatted(was, as));
     }
 
     @Test

@@ -184,7 +184,7 @@ class ApiTest extends Scenario {
         Answer again = client.postJson("/api/pieces", "{\"number\": \"V24-001\"}");
         assertThat(again.status()).isEqualTo(409);
         assertThat(again.json().get("error").textValue()).contains("V24-001");
-        Answer unknown = client.postJson("/api/pieces", "{\"holder\": \"nobody\"}");
+        Answer unknown = client.postJson("/api/pieces", "{\"events\": [{\"kind\": \"sold\", \"party\": \"nobody\"}]}");
         assertThat(unknown.status()).isEqualTo(409);
         assertThat(unknown.json().get("error").textValue()).contains("nobody");
         assertThat(client.get("/api/pieces/V99-999").status()).isEqualTo(404);
@@ -233,7 +233,7 @@ class ApiTest extends Scenario {
                 .get("digest")
                 .textValue();
         assertThat(client.postJson("/api/pieces", """
-                {"number": "V24-001", "title": "Figueira", "category": "scarf", "status": "in stock", "holder": "sala-vermia",
+                {"number": "V24-001", "title": "Figueira", "category": "scarf", "events": [{"kind": "consigned", "party": "sala-vermia"}],
                  "length": "180 cm", "width": "6 in", "price": "180 EUR", "finished": "2024-03", "made": [{"clamping": "C24-001"}],
                  "faults": [{"kind": "leak"}],
                  "photos": [{"photo": "%s", "role": "front", "regions":
@@ -253,7 +253,7 @@ class ApiTest extends Scenario {
                 "cloth=SH",
                 "fibre=silk",
                 "dye=woad",
-                "status=in-stock",
+                "status=consigned",
                 "category=scarf",
                 "holder=sala-vermia",
                 "year=2024",

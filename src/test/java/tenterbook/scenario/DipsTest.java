@@ -67,7 +67,21 @@ class DipsTest extends Scenario {
                             ""));
             return act.create(
                     Kinds.LOT,
-                    new Lot(new LotId("weld-1"), Role.DYE, "weld", null, "", "", "", "", "", null, null, null, ""));
+                    new Lot(
+                            new LotId("weld-1"),
+                            Role.DYE,
+                            "weld",
+                            null,
+                            "",
+                            "",
+                            "",
+                            "",
+                            "",
+                            null,
+                            null,
+                            null,
+                            "",
+                            null));
         });
     }
 
@@ -143,6 +157,8 @@ class DipsTest extends Scenario {
                             "",
                             "",
                             "",
+                            null,
+                            null,
                             null,
                             null));
             return act.create(

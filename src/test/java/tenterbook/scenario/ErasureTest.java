@@ -39,7 +39,9 @@ class ErasureTest extends Scenario {
                 "scarf",
                 "made.0.clamping",
                 "C24-001",
-                "holder",
+                "events.0.kind",
+                "sold",
+                "events.0.party",
                 "almorena");
     }
 

@@ -111,6 +111,21 @@ class FairsTest extends Scenario {
     }
 
     @Test
+    void aPieceThatCannotBeThereIsLeftOutAndNamed() throws IOException {
+        saved("/fairs/F24-001/pieces", "pieces", "V24-001", "pieces", "V24-003");
+        String page = client.get("/fairs/F24-001/papers").words();
+        assertThat(page).containsSubsequence("Left out, because they cannot be there", "V24-003:", "Price list");
+        assertThat(page.replaceAll("Left out.*?Hang tag", "")).doesNotContain("V24-003");
+        saved("/fairs/F24-001/papers");
+        assertThat(wiring.archive().ledger().all(Kinds.ISSUED_PAPER))
+                .filteredOn(saved -> saved.record().kind().equals("price-list"))
+                .singleElement()
+                .satisfies(saved -> assertThat(saved.record().pieces())
+                        .extracting(each -> each.piece().value())
+                        .containsExactly("V24-001"));
+    }
+
+    @Test
     void allPapersThatAreNotHeldBackArePrintedAtOnce() throws IOException {
         assertThat(client.get("/fairs/F24-001/papers").words())
                 .containsSubsequence("Price list", "Held back", "No price is recorded for V24-002.", "Packing list");

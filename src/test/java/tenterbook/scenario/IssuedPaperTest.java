@@ -52,6 +52,18 @@ class IssuedPaperTest extends Scenario {
     }
 
     @Test
+    void whatKindOfPaperItIsStandsInTheLanguageOfThePage() throws IOException {
+        issue();
+        String page = "/print/issued/" + newest().id();
+        assertThat(client.get(page).words()).contains("Hang tag, printed");
+        assertThat(client.get(page, "Accept-Language", "pt").words())
+                .contains("Etiqueta pendente, impresso")
+                .doesNotContain("Hang tag", "hang-tag");
+        assertThat(client.get("/print?pieces=V24-001", "Accept-Language", "pt").words())
+                .doesNotContain("hang tag");
+    }
+
+    @Test
     void aTagIsPrintedAgainWordForWordHoweverTheRecordsChanged() throws IOException {
         Answer first = issue("showprice", "1", "arrangement", "selvedge");
         saved("/cloths/SH/edit", "version", "1", "name", "silk twill", "content.0.fibre", "silk", "wovenIn", "Italy");

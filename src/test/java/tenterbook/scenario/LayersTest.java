@@ -75,7 +75,22 @@ class LayersTest {
     void aClampingWithoutFoldsSaysThatWhereALayerLayIsNotKnown() throws IOException {
         studio.wiring().archive().ledger().write("Inês", act -> {
             Clamping plain = new Clamping(
-                    new ClampingId("C24-099"), "plain", null, null, null, null, null, null, "", "", "", "", null, null);
+                    new ClampingId("C24-099"),
+                    "plain",
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    "",
+                    "",
+                    "",
+                    "",
+                    null,
+                    null,
+                    null,
+                    null);
             return act.create(Kinds.CLAMPING, plain);
         });
         assertThat(client.get("/clampings/C24-099/layers").words()).contains("folds of this clamping are not recorded");

@@ -2,6 +2,7 @@ package tenterbook.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.app.Wiring;
+import tenterbook.archive.Editions;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.file.Progress;
 import tenterbook.piece.Piece;
@@ -170,6 +172,35 @@ class NumbersAndEditionsTest {
                 .contains("Artist’s proofs", "AP 2", "Without a place that could be read", "one of the first");
         assertThat(client.get("/editions").words()).contains("Maré baixa 3 pieces");
         assertThat(client.get("/pieces/E-1").words()).contains("2 of 9 number 2 of 9");
+    }
+
+    @Test
+    void aVersionIsNotBroughtBackWhereAnotherPieceHasItsPlace() throws IOException {
+        saved("/pieces", "number", "V24-081", "title", "One", "editionName", "Weirs", "edition", "1 of 5");
+        saved("/pieces/V24-081/edit", "version", "1", "title", "One", "editionName", "Weirs", "edition", "2 of 5");
+        saved("/pieces", "number", "V24-082", "title", "Two", "editionName", "weirs", "edition", "1 of 5");
+        Answer refused = client.post("/history/piece/V24-081/bring-back", "version", "1");
+        assertThat(wiring.archive().piece("V24-081").orElseThrow().edition()).isEqualTo("2 of 5");
+        assertThat(refused.location()).isEqualTo("/history/piece/V24-081");
+
+        JsonNode editions = client.get("/api/editions?name=WEIRS").json().get("editions");
+        assertThat(editions).hasSize(1);
+        assertThat(editions.at("/0/name").textValue()).isEqualTo("Weirs");
+        assertThat(editions.at("/0/size").intValue()).isEqualTo(5);
+        assertThat(editions.at("/0/pieces").findValuesAsText("number")).containsExactly("V24-082", "V24-081");
+        assertThat(client.get("/api/editions").json().get("editions").findValuesAsText("name"))
+                .contains("Weirs");
+        assertThat(client.get("/api/editions?name=none").json().get("editions")).isEmpty();
+
+        saved("/pieces/V24-082/edit", "version", "1", "title", "Two", "editionName", "Weirs", "edition", "3 of 5");
+        client.post("/history/piece/V24-081/bring-back", "version", "1");
+        assertThat(wiring.archive().piece("V24-081").orElseThrow().edition()).isEqualTo("1 of 5");
+    }
+
+    @Test
+    void anEditionIsReadOnceForASave() {
+        Editions editions = new Editions(wiring.archive());
+        assertThat(editions.pieces("Tides")).isSameAs(editions.pieces("tides"));
     }
 
     @Test

@@ -62,14 +62,11 @@ class PlainAnswersTest extends Scenario {
                 "1",
                 "title",
                 "Maré",
-                "holder",
-                "margaret pike",
                 "events.0.kind",
                 "sold",
                 "events.0.party",
                 "Margaret Pike");
         var piece = wiring.archive().piece("V24-001").orElseThrow();
-        assertThat(piece.holder().value()).isEqualTo("pike");
         assertThat(piece.events().get(0).party().value()).isEqualTo("pike");
 
         Answer nobody =

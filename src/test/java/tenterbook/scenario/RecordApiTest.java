@@ -11,6 +11,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tenterbook.archive.Kinds;
+import tenterbook.piece.Piece;
 
 /** One story for every kind of record over HTTP: made, read, listed, changed, asked for its history, withdrawn. */
 class RecordApiTest extends Scenario {
@@ -148,6 +150,55 @@ class RecordApiTest extends Scenario {
         assertThat(answer.json().get("problems").findValuesAsText("field"))
                 .containsExactlyInAnyOrder(
                         "lenght", "width", "status", "events.1.kind", "events.1.when", "events.1.price");
+    }
+
+    @Test
+    void statusAndHolderComeFromEventsAndAreNotWritten() throws IOException {
+        saved("/people", "id", "sala-vermia", "name", "Sala Vermia");
+        Answer typed = client.postJson("/api/pieces", "{\"status\": \"sold\", \"holder\": \"sala-vermia\"}");
+        assertThat(typed.status()).isEqualTo(400);
+        assertThat(typed.text()).contains("Record “Sell” (the act “sell”)", "“Lend” or “Consign” with the person");
+        assertThat(client.postJson("/api/pieces", "{\"status\": \"kept\"}").text())
+                .contains("“kept” is not written: a piece that has not gone out needs no status");
+        Answer form = client.post("/pieces", "number", "V24-010", "title", "Maré", "status", "lost");
+        assertThat(form.status()).isEqualTo(422);
+        assertThat(form.words()).contains("Record “Lost” (the act “lose”)");
+
+        String lent = "\"events\": [{\"kind\": \"lent\", \"party\": \"sala-vermia\", \"when\": \"2024-05-01\"}]";
+        Answer agrees = client.postJson(
+                "/api/pieces",
+                "{\"number\": \"V24-011\", \"status\": \"on loan\", \"holder\": \"sala-vermia\", " + lent + "}");
+        assertThat(agrees.status()).as(agrees.text()).isEqualTo(201);
+        assertThat(agrees.json().at("/piece/status").isMissingNode()).isTrue();
+        assertThat(agrees.json().at("/piece/holder").isMissingNode()).isTrue();
+    }
+
+    @Test
+    void aStatusOfFormerTimesGoesRoundAndIsNotReplacedByAnother() throws IOException {
+        Piece old = Kinds.PIECE.codec().fromText("{\"number\": \"V24-012\", \"status\": \"hanging\"}");
+        wiring.archive().ledger().write("maker", act -> act.create(Kinds.PIECE, old));
+        ObjectNode read = client.get("/api/pieces/V24-012").json().get("piece").deepCopy();
+        read.put("title", "Maré");
+        Answer after = send("PUT", "/api/pieces/V24-012", read.toString(), "If-Match", "1");
+        assertThat(after.status()).as(after.text()).isEqualTo(200);
+        assertThat(after.json().at("/piece/status").textValue()).isEqualTo("hanging");
+        read.put("status", "destroyed");
+        Answer other = send("PUT", "/api/pieces/V24-012", read.toString(), "If-Match", "2");
+        assertThat(other.status()).isEqualTo(400);
+        assertThat(other.json().get("problems").findValuesAsText("field")).containsExactly("status");
+        assertThat(other.text()).contains("Record “Destroyed” (the act “destroy”)");
+    }
+
+    @Test
+    void theHoursOfAClampingAreSplitAmongItsPieces() throws IOException {
+        ObjectNode clamping =
+                client.get("/api/clampings/C24-001").json().get("clamping").deepCopy();
+        clamping.put("hours", "7");
+        Answer after = send("PUT", "/api/clampings/C24-001", clamping.toString(), "If-Match", "1");
+        assertThat(after.status()).as(after.text()).isEqualTo(200);
+        assertThat(client.get("/pieces/V24-002").words().replace('\u00a0', ' '))
+                .contains("Hours of work 7 h share of clamping C24-001, by area");
+        assertThat(client.get("/clampings/C24-001/edit").field("hours")).isEqualTo("7");
     }
 
     @Test

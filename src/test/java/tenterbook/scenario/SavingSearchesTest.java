@@ -66,7 +66,7 @@ class SavingSearchesTest {
         save("on loan", "status=on-loan");
         assertThat(client.get("/api/searches").json().at("/searches/0/count").intValue())
                 .isEqualTo(2);
-        String piece = "{\"number\": \"V24-900\", \"status\": \"on loan\"}";
+        String piece = "{\"number\": \"V24-900\", \"events\": [{\"kind\": \"lent\"}]}";
         assertThat(client.postJson("/api/pieces", piece).status()).isEqualTo(201);
         assertThat(client.get("/api/searches").json().at("/searches/0/count").intValue())
                 .isEqualTo(3);

@@ -1,6 +1,7 @@
 package tenterbook.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.time.Instant;
@@ -9,6 +10,12 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import tenterbook.archive.Kinds;
+import tenterbook.board.BoardPair;
+import tenterbook.board.Hole;
+import tenterbook.ledger.Saved;
+import tenterbook.measure.Unit;
+import tenterbook.piece.Studio;
 
 /** Dates and moments are written as the studio wishes, on pages and on documents. */
 class WritingSettingsTest extends Scenario {
@@ -21,7 +28,7 @@ class WritingSettingsTest extends Scenario {
     private String written(String pattern, ZoneId zone) {
         Instant at = wiring.archive()
                 .ledger()
-                .history(tenterbook.archive.Kinds.STUDIO.key("studio"))
+                .history(Kinds.STUDIO.key("studio"))
                 .get(0)
                 .writtenAt();
         return DateTimeFormatter.ofPattern(pattern, Locale.UK).format(ZonedDateTime.ofInstant(at, zone));
@@ -38,6 +45,68 @@ class WritingSettingsTest extends Scenario {
         setting("", "");
         assertThat(client.get("/history/studio/studio").words())
                 .contains(written("d MMMM yyyy, HH:mm", ZoneId.systemDefault()));
+    }
+
+    private void lengths(String units) throws IOException {
+        Saved<Studio> now =
+                wiring.archive().ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElse(null);
+        String version = now == null ? "0" : String.valueOf(now.version());
+        saved("/studio", "version", version, "name", "Oficina Valderim", "numbers", "V", "lengths", units);
+    }
+
+    /** An inch is 25.4 mm (international yard and pound, 1959). */
+    @Test
+    void theStudioChoosesOneUnitForClothAndBoardsAndWhatIsRecordedKeepsItsOwn() throws IOException {
+        assertThat(client.get("/studio").text())
+                .as("a new archive is offered one unit for both")
+                .contains("<option value=\"cm\" selected");
+        lengths("");
+        assertThat(client.get("/boards/new").text()).contains("data-unit=\"millimetre\"");
+        assertThat(client.get("/pieces/new").text()).contains("data-unit=\"centimetre\"");
+        saved("/boards", "id", "B01", "image", "Heron", "length", "420", "width", "340");
+        lengths("in");
+        assertThat(client.get("/pieces/new").text())
+                .contains("data-unit=\"inch\"")
+                .doesNotContain("centimetre");
+        Answer form = client.get("/boards/B01/edit");
+        assertThat(form.field("length")).isEqualTo("420 mm");
+        assertThat(form.field("thickness")).isEmpty();
+        String[] edited = {
+            "version",
+            "1",
+            "image",
+            "Heron",
+            "length",
+            form.field("length"),
+            "width",
+            form.field("width"),
+            "thickness",
+            "1",
+            "states.0.name",
+            "I",
+            "states.0.holes.0.name",
+            "1",
+            "states.0.holes.0.acrossMm",
+            "1/2",
+            "states.0.holes.0.downMm",
+            "3 cm"
+        };
+        saved("/boards/B01/edit", edited);
+        BoardPair board = wiring.archive().board("B01").orElseThrow();
+        assertThat(board.length().in(Unit.MILLIMETRE).low()).isEqualTo(420);
+        assertThat(board.width().in(Unit.MILLIMETRE).low()).isEqualTo(340);
+        assertThat(board.thickness().in(Unit.MILLIMETRE).low()).isCloseTo(25.4, within(1e-9));
+        Hole hole = board.states().get(0).holes().get(0);
+        assertThat(hole.acrossMm()).isEqualTo(12.7);
+        assertThat(hole.downMm()).isEqualTo(30);
+        Answer again = client.get("/boards/B01/edit");
+        assertThat(again.field("thickness")).isEqualTo("1");
+        assertThat(again.field("states.0.holes.0.acrossMm")).isEqualTo("12.7 mm");
+        assertThat(client.postJson("/api/cloths", "{\"id\": \"LV\", \"name\": \"linen\", \"width\": \"55\"}")
+                        .text())
+                .contains("\"unit\":\"inch\"");
+        lengths("cm");
+        assertThat(client.get("/boards/B01/edit").field("thickness")).isEqualTo("1 in");
     }
 
     @Test

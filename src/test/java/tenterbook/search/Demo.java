@@ -119,7 +119,20 @@ public final class Demo {
 
     public static Lot lot(String id, Role role, String name, String latin) {
         return new Lot(
-                new LotId(id), role, name, Source.BOTANICAL, latin, "", "", "harvest-9", "", null, null, null, "");
+                new LotId(id),
+                role,
+                name,
+                Source.BOTANICAL,
+                latin,
+                "",
+                "",
+                "harvest-9",
+                "",
+                null,
+                null,
+                null,
+                "",
+                null);
     }
 
     public static Clamping clamping(
@@ -154,6 +167,8 @@ public final class Demo {
                 "rain, 28 ppm",
                 lesson,
                 "",
+                null,
+                null,
                 null,
                 null);
     }

@@ -9,6 +9,7 @@ import tenterbook.archive.act.ActRequest.ActPiece;
 import tenterbook.archive.field.Flag;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Plain;
+import tenterbook.archive.record.PieceRecord;
 import tenterbook.archive.record.StoredCodes;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.PieceNumber;
@@ -39,6 +40,7 @@ public final class ActFields {
             .field("unsure", Flag.YES_ONLY, ActRequest::unsure)
             .choice("taxWay", StoredCodes.TAX_WAY, ActRequest::taxWay)
             .field("taxRate", quantity(PERCENT), ActRequest::taxRate)
+            .list("photos", Plain.DIGEST, ActRequest::photos)
             .built(v -> new ActRequest(
                     v.get("pieces"),
                     v.get("when"),
@@ -51,7 +53,19 @@ public final class ActFields {
                     v.get("note"),
                     v.get("unsure", false),
                     v.get("taxWay"),
-                    v.get("taxRate")));
+                    v.get("taxRate"),
+                    v.get("photos")));
+
+    public static final Part<Correction> CORRECTION = Part.<Correction>of("correction")
+            .field("piece", Plain.identifier(PieceNumber::new), Correction::piece)
+            .required()
+            .field("was", PieceRecord.EVENT, Correction::was)
+            .required()
+            .field("as", PieceRecord.EVENT, Correction::as)
+            .required()
+            .text("reason", Correction::reason)
+            .required()
+            .built(v -> new Correction(v.get("piece"), v.get("was"), v.get("as"), v.get("reason")));
 
     private ActFields() {}
 }

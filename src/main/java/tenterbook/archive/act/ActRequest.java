@@ -2,6 +2,7 @@ package tenterbook.archive.act;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tenterbook.measure.Digest;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
@@ -19,6 +20,7 @@ import tenterbook.piece.cost.TaxWay;
  * @param unsure whether it is not certain that it happened so
  * @param taxWay how tax was charged with a sale; null where not recorded
  * @param taxRate its rate in percent
+ * @param photos recorded already; each piece shows them from now on
  */
 public record ActRequest(
         List<ActPiece> pieces,
@@ -32,7 +34,8 @@ public record ActRequest(
         String note,
         boolean unsure,
         @Nullable TaxWay taxWay,
-        Quantity taxRate) {
+        Quantity taxRate,
+        List<Digest> photos) {
     /** A piece, with what was paid, is asked or is agreed for it and the tax charged; null where not recorded. */
     public record ActPiece(
             PieceNumber piece,
@@ -48,5 +51,6 @@ public record ActRequest(
         commission = commission == null ? Quantity.UNRECORDED : commission;
         taxRate = taxRate == null ? Quantity.UNRECORDED : taxRate;
         note = note == null ? "" : note.strip();
+        photos = photos == null ? List.of() : List.copyOf(photos);
     }
 }

@@ -12,6 +12,7 @@ import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.NewIdentifier;
 import tenterbook.archive.act.ActRequest.ActPiece;
+import tenterbook.archive.arrival.PiecePhotographs;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.InputRefused;
 import tenterbook.ledger.LedgerTransaction;
@@ -68,22 +69,38 @@ public final class ActWriter {
         if (known != null && archive.party(known.value()).isEmpty()) {
             faults.add("party", Message.of("act.no-such-person", "found", known.value()));
         }
+        if (act.asks(ActField.PHOTOGRAPHS)) {
+            checkPhotographs(faults);
+        }
         if (!faults.isEmpty()) {
             throw new InputRefused(act.word(), faults);
         }
+        PiecePhotographs added = PiecePhotographs.of(act.asks(ActField.PHOTOGRAPHS) ? request.photos() : List.of());
         return archive.ledger().write(archive.author(), ledger -> {
             PartyId party = known == null && !request.newPerson().isEmpty() ? newPerson(ledger) : known;
             boolean agreed = request.agreement() && act.asks(ActField.AGREEMENT);
             for (int i = 0; i < before.size(); i++) {
-                Piece piece = before.get(i).record();
-                Piece after = Act.after(piece, event(request.pieces().get(i), party, agreed));
-                ledger.save(
-                        Kinds.PIECE, after, before.get(i).version(), act.word().inEnglish());
+                Event event = event(request.pieces().get(i), party, agreed);
+                added.add(
+                        ledger,
+                        before.get(i),
+                        piece -> Act.after(piece, event),
+                        act.word().inEnglish());
             }
             List<PieceNumber> numbers =
                     before.stream().map(piece -> piece.record().number()).toList();
             return new Done(numbers, party, agreed ? agreement(ledger, party, numbers) : null);
         });
+    }
+
+    private void checkPhotographs(Faults faults) {
+        if (request.photos().isEmpty()) {
+            faults.add("photos", Message.of("act.no-photograph"));
+        }
+        request.photos().stream()
+                .filter(photo -> archive.ledger().find(Kinds.PHOTO, photo.hex()).isEmpty())
+                .findFirst()
+                .ifPresent(photo -> faults.add("photos", Message.of("act.no-such-photograph", "digest", photo.hex())));
     }
 
     /** Each piece as it is now, with a fault for each to which the event cannot happen. */

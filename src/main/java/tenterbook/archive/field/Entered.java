@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.function.BiFunction;
-import java.util.function.Function;
+import tenterbook.measure.LengthUnits;
 
 /**
  * A value that a person writes in one line of a form of its own, and that is stored as another kind of value: a quantity, a date or a
@@ -12,9 +12,10 @@ import java.util.function.Function;
  *
  * @param stored how it is stored
  * @param parser reads a line of text, which is not blank; refuses with an {@link IllegalArgumentException}
- * @param writer the line of text; empty where nothing is recorded
+ * @param writer the line of text, where lengths typed without a unit are read in the given ones; empty where nothing is recorded
  */
-public record Entered<V>(Value<V> stored, BiFunction<String, Reading, V> parser, Function<V, String> writer)
+public record Entered<V>(
+        Value<V> stored, BiFunction<String, Reading, V> parser, BiFunction<V, LengthUnits, String> writer)
         implements Written<V> {
     @Override
     public JsonNode write(V value) {
@@ -40,7 +41,12 @@ public record Entered<V>(Value<V> stored, BiFunction<String, Reading, V> parser,
 
     @Override
     public String text(V value) {
-        return writer.apply(value);
+        return text(value, LengthUnits.CM_AND_MM);
+    }
+
+    @Override
+    public String text(V value, LengthUnits lengths) {
+        return writer.apply(value, lengths);
     }
 
     /** A part may be sent as its line of text as well. */

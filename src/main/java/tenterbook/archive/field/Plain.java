@@ -42,7 +42,7 @@ public record Plain<V>(String pattern, Function<V, String> write, Function<Strin
 
     /** Local day and time; stored with seconds, written without where they are 0. */
     public static final Entered<LocalDateTime> WALL_CLOCK =
-            new Entered<>(LOCAL_TIME, LOCAL_TIME::parse, LocalDateTime::toString);
+            new Entered<>(LOCAL_TIME, LOCAL_TIME::parse, (time, lengths) -> time.toString());
 
     /** A day, ISO 8601. */
     public static final Plain<LocalDate> DAY = new Plain<>("date", LocalDate::toString, Plain::day);

@@ -1,6 +1,7 @@
 package tenterbook.archive.field;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import tenterbook.measure.LengthUnits;
 
 /** A value that a person writes in one line of text. */
 public interface Written<V> extends Value<V> {
@@ -20,10 +21,15 @@ public interface Written<V> extends Value<V> {
         return value == null ? null : write(value);
     }
 
+    /** The same where lengths typed without a unit are read in these. */
+    default String text(V value, LengthUnits lengths) {
+        return text(value);
+    }
+
     /** The text of a stored value; empty where it cannot be read. */
-    default String textOf(JsonNode stored) {
+    default String textOf(JsonNode stored, LengthUnits lengths) {
         V value = stored == null || stored.isMissingNode() || stored.isNull() ? null : read(stored, new Faults(), "");
-        return value == null ? "" : text(value);
+        return value == null ? "" : text(value, lengths);
     }
 
     /** The stored form of a text; null where it means nothing recorded or is a fault. */

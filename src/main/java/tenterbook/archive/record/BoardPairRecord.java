@@ -1,11 +1,11 @@
 package tenterbook.archive.record;
 
+import static tenterbook.archive.record.Measures.BOARD_LENGTH;
 import static tenterbook.archive.record.Measures.DATE;
 import static tenterbook.archive.record.Measures.quantity;
 import static tenterbook.measure.Unit.COUNT;
 import static tenterbook.measure.Unit.MILLIMETRE;
 
-import tenterbook.archive.field.Numeric;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Plain;
 import tenterbook.board.BoardId;
@@ -18,8 +18,8 @@ public final class BoardPairRecord {
     private static final Part<Hole> HOLE = Part.<Hole>of("hole")
             .text("name", Hole::name)
             .key()
-            .field("acrossMm", Numeric.MILLIMETRES, Hole::acrossMm)
-            .field("downMm", Numeric.MILLIMETRES, Hole::downMm)
+            .field("acrossMm", HolePlace.TYPED, Hole::acrossMm)
+            .field("downMm", HolePlace.TYPED, Hole::downMm)
             .text("note", Hole::note)
             .built(v -> new Hole(v.get("name"), v.get("acrossMm"), v.get("downMm"), v.get("note")));
 
@@ -41,9 +41,9 @@ public final class BoardPairRecord {
             .key()
             .text("image", BoardPair::image)
             .text("wood", BoardPair::wood)
-            .field("length", quantity(MILLIMETRE), BoardPair::length)
-            .field("width", quantity(MILLIMETRE), BoardPair::width)
-            .field("thickness", quantity(MILLIMETRE), BoardPair::thickness)
+            .field("length", BOARD_LENGTH, BoardPair::length)
+            .field("width", BOARD_LENGTH, BoardPair::width)
+            .field("thickness", BOARD_LENGTH, BoardPair::thickness)
             .field("usualLayers", quantity(COUNT), BoardPair::usualLayers)
             .text("kept", BoardPair::kept)
             .list("states", STATE, BoardPair::states)

@@ -1,9 +1,9 @@
 package tenterbook.archive.record;
 
+import static tenterbook.archive.record.Measures.CLOTH_LENGTH;
 import static tenterbook.archive.record.Measures.DATE;
 import static tenterbook.archive.record.Measures.quantity;
 import static tenterbook.measure.Unit.CELSIUS;
-import static tenterbook.measure.Unit.CENTIMETRE;
 import static tenterbook.measure.Unit.COUNT;
 import static tenterbook.measure.Unit.GRAM;
 import static tenterbook.measure.Unit.HOUR;
@@ -60,8 +60,8 @@ public final class ClampingRecord {
     private static final Part<Cut> CUT = Part.<Cut>of("cut")
             .field("cloth", Plain.identifier(ClothId::new), Cut::cloth)
             .required()
-            .field("length", quantity(CENTIMETRE), Cut::length)
-            .field("width", quantity(CENTIMETRE), Cut::width)
+            .field("length", CLOTH_LENGTH, Cut::length)
+            .field("width", CLOTH_LENGTH, Cut::width)
             .field("weighed", quantity(GRAM), Cut::weighed)
             .field("count", quantity(COUNT), Cut::count)
             .built(v -> new Cut(v.get("cloth"), v.get("length"), v.get("width"), v.get("weighed"), v.get("count")));
@@ -136,6 +136,8 @@ public final class ClampingRecord {
             .text("country", clamping -> clamping.where().country())
             .field("materials", Measures.MONEY, Clamping::materials)
             .personal()
+            .field("hours", quantity(HOUR), Clamping::hours)
+            .personal()
             .built(v -> new Clamping(
                     v.get("id"),
                     v.get("title"),
@@ -151,7 +153,8 @@ public final class ClampingRecord {
                     v.get("notes"),
                     v.get("copiedFrom"),
                     new WhereDyed(v.get("dyer"), v.get("place"), v.get("country")),
-                    v.get("materials")));
+                    v.get("materials"),
+                    v.get("hours")));
 
     private ClampingRecord() {}
 }

@@ -14,6 +14,7 @@ import tenterbook.archive.field.ListOf;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Value;
 import tenterbook.archive.field.Written;
+import tenterbook.measure.LengthUnits;
 import tenterbook.words.Joined;
 
 /**
@@ -69,7 +70,7 @@ public record Difference(String name, Joined field, String before, String after)
 
     private static void put(Value<?> value, JsonNode json, String at, Map<String, String> texts) {
         if (value instanceof Written<?> written) {
-            texts.put(at, written.textOf(json));
+            texts.put(at, written.textOf(json, LengthUnits.CM_AND_MM));
             if (json.has("basis")) {
                 texts.put(at + ".basis", json.get("basis").textValue());
             }

@@ -1,8 +1,8 @@
 package tenterbook.archive.record;
 
+import static tenterbook.archive.record.Measures.CLOTH_LENGTH;
 import static tenterbook.archive.record.Measures.DATE;
 import static tenterbook.archive.record.Measures.quantity;
-import static tenterbook.measure.Unit.CENTIMETRE;
 import static tenterbook.measure.Unit.MILLIMETRE;
 
 import tenterbook.archive.field.Numeric;
@@ -103,8 +103,8 @@ public final class ExaminationRecord {
             .text("means", Examination::means)
             .choice("overall", ExaminationCodes.OVERALL, Examination::overall)
             .text("summary", Examination::summary)
-            .field("length", quantity(CENTIMETRE), Examination::length)
-            .field("width", quantity(CENTIMETRE), Examination::width)
+            .field("length", CLOTH_LENGTH, Examination::length)
+            .field("width", CLOTH_LENGTH, Examination::width)
             .list("photos", PHOTO, Examination::photos)
             .blamed()
             .list("zones", ZONE, Examination::zones)

@@ -1,9 +1,9 @@
 package tenterbook.archive.record;
 
+import static tenterbook.archive.record.Measures.CLOTH_LENGTH;
 import static tenterbook.archive.record.Measures.DATE;
 import static tenterbook.archive.record.Measures.MONEY;
 import static tenterbook.archive.record.Measures.quantity;
-import static tenterbook.measure.Unit.CENTIMETRE;
 import static tenterbook.measure.Unit.GRAM;
 import static tenterbook.measure.Unit.GRAM_PER_SQUARE_METRE;
 import static tenterbook.measure.Unit.METRE;
@@ -38,7 +38,7 @@ public final class MaterialRecords {
             .list("content", FIBRE, Cloth::content)
             .text("contentEvidence", Cloth::contentEvidence)
             .field("arealWeight", quantity(GRAM_PER_SQUARE_METRE), Cloth::arealWeight)
-            .field("width", quantity(CENTIMETRE), Cloth::width)
+            .field("width", CLOTH_LENGTH, Cloth::width)
             .text("weave", Cloth::weave)
             .text("lot", Cloth::lot)
             .text("supplier", Cloth::supplier)

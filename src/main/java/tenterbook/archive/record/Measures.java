@@ -12,6 +12,7 @@ import tenterbook.archive.field.Plain;
 import tenterbook.archive.field.Values;
 import tenterbook.colour.space.Lab;
 import tenterbook.measure.DateText;
+import tenterbook.measure.LengthUnits;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.measure.Quantity;
@@ -36,7 +37,7 @@ public final class Measures {
                     .doubted(date -> differs(date.entered(), date.equals(DateText.read(date.entered()))))
                     .built(v -> new PartialDate(v.get("entered"), v.get("from"), v.get("to"), v.get("about", false))),
             (text, reading) -> DateText.read(text),
-            PartialDate::entered);
+            (date, lengths) -> date.entered());
 
     /** The amount is stored as text, since binary fractions are not exact. */
     public static final Entered<Money> MONEY = new Entered<>(
@@ -48,7 +49,7 @@ public final class Measures {
                     .required()
                     .built(v -> new Money(v.get("amount"), v.get("currency"))),
             (text, reading) -> Money.read(text, reading.currency()),
-            Money::toString);
+            (money, lengths) -> money.toString());
 
     public static final Entered<Layers> LAYERS = new Entered<>(
             Part.<Layers>of("layers")
@@ -58,7 +59,7 @@ public final class Measures {
                     .doubted(layers -> differs(layers.entered(), layers.equals(Layers.read(layers.entered()))))
                     .built(v -> new Layers(v.get("entered"), v.get("layers"), v.get("all", false))),
             (text, reading) -> Layers.read(text),
-            Layers::entered);
+            (layers, lengths) -> layers.entered());
 
     /** CIELAB, D65, 2° observer. */
     public static final Entered<Lab> LAB = new Entered<>(
@@ -72,7 +73,12 @@ public final class Measures {
                     .doubted(Measures::outOfRange)
                     .built(v -> new Lab(v.get("lightness", 0.0), v.get("a", 0.0), v.get("b", 0.0))),
             (text, reading) -> Lab.parse(text),
-            Lab::text);
+            (colour, lengths) -> colour.text());
+
+    /** Of cloth, cuts and finished pieces. */
+    public static final Entered<Quantity> CLOTH_LENGTH = TypedLength.of(LengthUnits.Of.CLOTH);
+
+    public static final Entered<Quantity> BOARD_LENGTH = TypedLength.of(LengthUnits.Of.BOARDS);
 
     private Measures() {}
 
@@ -99,9 +105,12 @@ public final class Measures {
                     }
                     return read;
                 },
-                quantity -> quantity.entered().isBlank() && quantity.known()
-                        ? QuantityWords.value(quantity)
-                        : quantity.entered());
+                (quantity, lengths) -> entered(quantity));
+    }
+
+    /** The line of text of a quantity. */
+    static String entered(Quantity quantity) {
+        return quantity.entered().isBlank() && quantity.known() ? QuantityWords.value(quantity) : quantity.entered();
     }
 
     private static Quantity quantity(String entered, Double low, Double high, Unit unit, Values v) {

@@ -1,12 +1,12 @@
 package tenterbook.archive.record;
 
+import static tenterbook.archive.record.Measures.CLOTH_LENGTH;
 import static tenterbook.archive.record.Measures.DATE;
 import static tenterbook.archive.record.Measures.LAB;
 import static tenterbook.archive.record.Measures.LAYERS;
 import static tenterbook.archive.record.Measures.MONEY;
 import static tenterbook.archive.record.Measures.quantity;
 import static tenterbook.measure.Unit.CELSIUS;
-import static tenterbook.measure.Unit.CENTIMETRE;
 import static tenterbook.measure.Unit.GRAM;
 import static tenterbook.measure.Unit.HOUR;
 import static tenterbook.measure.Unit.PERCENT;
@@ -103,8 +103,10 @@ public final class PieceRecord {
             .built(v -> new Fault(v.get("kind"), v.get("where"), v.get("note")));
 
     /** Worst grade of the grey scale, 1 to 5 in half steps. */
-    private static final Entered<Double> GRADE =
-            new Entered<>(Numeric.DECIMAL, (text, reading) -> CareTest.readGrade(text), CareTest::gradeWords);
+    private static final Entered<Double> GRADE = new Entered<>(
+            Numeric.DECIMAL,
+            (text, reading) -> CareTest.readGrade(text),
+            (grade, lengths) -> CareTest.gradeWords(grade));
 
     private static final Part<CareTest> CARE_TEST = Part.<CareTest>of("care-test")
             .choice("kind", StoredCodes.CARE_TEST, CareTest::kind)
@@ -167,8 +169,8 @@ public final class PieceRecord {
             .blamed()
             .text("otherTitle", Piece::otherTitle)
             .choice("category", StoredCodes.CATEGORY, Piece::category)
-            .field("length", quantity(CENTIMETRE), Piece::length)
-            .field("width", quantity(CENTIMETRE), Piece::width)
+            .field("length", CLOTH_LENGTH, Piece::length)
+            .field("width", CLOTH_LENGTH, Piece::width)
             .field("mass", quantity(GRAM), Piece::mass)
             .field("finished", DATE, Piece::finished)
             .text("edition", Piece::edition)

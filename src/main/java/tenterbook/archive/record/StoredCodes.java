@@ -6,6 +6,7 @@ import tenterbook.material.Evidence;
 import tenterbook.material.Role;
 import tenterbook.material.Source;
 import tenterbook.measure.Basis;
+import tenterbook.measure.LengthUnits;
 import tenterbook.measure.Unit;
 import tenterbook.piece.CareTest;
 import tenterbook.piece.Category;
@@ -267,6 +268,12 @@ public final class StoredCodes {
             .code(DateOrder.DAY_FIRST, "day-first")
             .code(DateOrder.MONTH_FIRST, "month-first")
             .code(DateOrder.YEAR_FIRST, "year-first")
+            .complete();
+
+    public static final Codes<LengthUnits> LENGTH_UNITS = Codes.of("length-units", LengthUnits.class)
+            .code(LengthUnits.CM_AND_MM, "cm-and-mm")
+            .code(LengthUnits.CENTIMETRES, "cm")
+            .code(LengthUnits.INCHES, "in")
             .complete();
 
     private StoredCodes() {}

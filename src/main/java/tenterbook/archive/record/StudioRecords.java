@@ -84,6 +84,7 @@ public final class StudioRecords {
                     quantity(PERCENT),
                     studio -> studio.selling().pricing().commission())
             .personal()
+            .choice("lengths", StoredCodes.LENGTH_UNITS, Studio::lengths)
             .built(v -> new Studio(
                     v.get("name"),
                     v.get("maker"),
@@ -109,7 +110,8 @@ public final class StudioRecords {
                             v.get("importer"),
                             v.get("soldIn"),
                             v.get("answers"),
-                            new Pricing(v.get("hourlyRate"), v.get("markup"), v.get("commission")))));
+                            new Pricing(v.get("hourlyRate"), v.get("markup"), v.get("commission"))),
+                    v.get("lengths")));
 
     public static final Part<Party> PARTY = Part.<Party>of("party")
             .field("id", Plain.identifier(PartyId::new), Party::id)

@@ -3,6 +3,7 @@ package tenterbook.documents.kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
@@ -55,6 +56,18 @@ record Occasion(
                 ? ""
                 : archive.party(with.value()).map(Party::title).orElse(with.value());
         return new Occasion(fair, agreement, party, purpose(request, fair));
+    }
+
+    /** How a list of its pieces begins: the occasion, then a table of them. */
+    List<Block> list(
+            List<DocumentFacts> subject,
+            String today,
+            List<Block.Column> columns,
+            Function<DocumentFacts, Block.TableRow> row) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Facts(facts(subject.size(), today)));
+        blocks.add(new Block.Table(columns, subject.stream().map(row).toList()));
+        return blocks;
     }
 
     private static @Nullable CustomsPurpose purpose(DocumentSettings request, @Nullable Fair fair) {

@@ -18,16 +18,16 @@ final class PackingList {
     private PackingList() {}
 
     static DocumentText of(List<DocumentFacts> subject, Occasion occasion, DocumentSettings request, String today) {
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Facts(occasion.facts(subject.size(), today)));
-        blocks.add(new Block.Table(
+        List<Block> blocks = occasion.list(
+                subject,
+                today,
                 List.of(
                         DocumentWords.column("document.column.piece", 2.2),
                         DocumentWords.column("document.column.size-packed", 2.4),
                         DocumentWords.numberColumn("document.column.weight", 1.1),
                         DocumentWords.column("document.column.how-to-pack", 3.0),
                         DocumentWords.column("document.column.box", 0.8)),
-                subject.stream().map(each -> row(each, occasion)).toList()));
+                each -> row(each, occasion));
         blocks.add(DocumentWords.heading(2, "document.heading.boxes-and-totals"));
         blocks.add(new Block.Facts(totals(subject, occasion)));
         blocks.add(DocumentWords.blank("document.blank.boxes", 3));

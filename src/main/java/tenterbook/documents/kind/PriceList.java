@@ -14,14 +14,14 @@ final class PriceList {
     private PriceList() {}
 
     static DocumentText of(List<DocumentFacts> subject, Occasion occasion, DocumentSettings request, String today) {
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Facts(occasion.facts(subject.size(), today)));
-        blocks.add(new Block.Table(
+        List<Block> blocks = occasion.list(
+                subject,
+                today,
                 List.of(
                         DocumentWords.column("document.column.piece", 2.8),
                         DocumentWords.column("document.column.materials-size", 3.6),
                         DocumentWords.numberColumn("document.column.price", 1.3)),
-                subject.stream().map(each -> row(each, occasion)).toList()));
+                each -> row(each, occasion));
         String tax = occasion.fair() == null ? "" : occasion.fair().priceStatement();
         blocks.add(
                 tax.isEmpty()

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVRecord;
 import tenterbook.archive.field.Plain;
 import tenterbook.archive.field.Reading;
+import tenterbook.measure.LengthUnits;
 import tenterbook.measure.OwnTable;
 import tenterbook.words.Conventions;
 import tenterbook.words.Language;
@@ -73,7 +74,11 @@ final class ColumnNames {
             return false;
         }
         try {
-            return column.value().parse("1 " + text, new Reading(java.util.Currency.getInstance("EUR"))) != null;
+            return column.value()
+                            .parse(
+                                    "1 " + text,
+                                    new Reading(java.util.Currency.getInstance("EUR"), LengthUnits.CM_AND_MM))
+                    != null;
         } catch (IllegalArgumentException e) {
             return false;
         }

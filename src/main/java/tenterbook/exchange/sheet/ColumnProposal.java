@@ -14,6 +14,7 @@ import tenterbook.archive.record.Measures;
 import tenterbook.exchange.sheet.ColumnPlan.Chosen;
 import tenterbook.exchange.sheet.ColumnPlan.DayOrder;
 import tenterbook.exchange.sheet.file.SheetRow;
+import tenterbook.measure.LengthUnits;
 import tenterbook.words.Refusal;
 
 /** Proposes which column is which field, by its name and, where that means nothing, by what is in it. */
@@ -22,7 +23,7 @@ public final class ColumnProposal {
     private static final double MOST_CELLS = 0.8;
 
     private static final int FEWEST_CELLS = 3;
-    private static final Reading READING = new Reading(Currency.getInstance("EUR"));
+    private static final Reading READING = new Reading(Currency.getInstance("EUR"), LengthUnits.CM_AND_MM);
     private static final Pattern NUMBER_OF_PIECE =
             Pattern.compile("[\\p{L}]{1,4}[-. ]?\\d{2,4}([-.]\\d{1,4})?|\\d{4}[-.]\\d{1,4}");
     private static final Pattern SLASHED = Pattern.compile("(\\d{1,2})/(\\d{1,2})/\\d{4}");

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.Written;
+import tenterbook.measure.LengthUnits;
 
 /** The cells of a record: its fields as texts, by dotted name. */
 final class RecordCells {
@@ -19,7 +20,7 @@ final class RecordCells {
 
     private static <V> String text(Written<V> value, JsonNode json) {
         V read = value.read(json, new Faults(), "");
-        return read == null ? "" : value.text(read);
+        return read == null ? "" : value.text(read, LengthUnits.CM_AND_MM);
     }
 
     static @Nullable JsonNode at(JsonNode record, String path) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
+import tenterbook.archive.Editions;
 import tenterbook.archive.NewIdentifier;
 import tenterbook.archive.PieceCheck;
 import tenterbook.archive.field.Faults;
@@ -24,9 +25,6 @@ import tenterbook.words.Written;
 
 /** Rows that are a record each, found by identifier or, where a row has none, by name. */
 final class RecordRows<T> extends RowJudge<T> {
-    /** The address of the empty form. */
-    private static final String RESERVED = "new";
-
     private final Part<T> part;
     private final Map<String, Integer> rows = new HashMap<>();
     /** Rows by the place in an edition that they give a piece. */
@@ -104,7 +102,7 @@ final class RecordRows<T> extends RowJudge<T> {
                         .isEmpty();
     }
 
-    /** Adds a fault where another piece, here or in the archive, has its number or its place in an edition. */
+    /** Adds what {@link PieceCheck} finds, and a fault where another row has its place in an edition. */
     private void check(@Nullable Piece before, Piece piece, int row, Faults faults) {
         if (before == null) {
             archive.ledger()
@@ -112,8 +110,10 @@ final class RecordRows<T> extends RowJudge<T> {
                     .filter(holder -> !holder.equals(piece.number().value()))
                     .ifPresent(holder -> faults.add(
                             "number", Message.of("piece.number-taken", "number", piece.number(), "piece", holder)));
+            PieceCheck.checkRecorded(new Editions(archive), null, piece, faults);
+        } else {
+            PieceCheck.check(new Editions(archive), before, piece, faults);
         }
-        PieceCheck.check(archive, before, piece, faults);
         piece.placeInEdition()
                 .filter(place ->
                         place.number() != null && !piece.inEdition().name().isEmpty())
@@ -138,7 +138,7 @@ final class RecordRows<T> extends RowJudge<T> {
         if (record == null) {
             return JudgedRow.refused(row, id, sentences(faults));
         }
-        if (id.equals(RESERVED)) {
+        if (id.equals(NewIdentifier.RESERVED)) {
             return JudgedRow.refused(row, id, List.of(Message.of("import.reserved", "name", id)));
         }
         List<Written> missing = missing(record, saved.map(Saved::record).orElse(null));

@@ -41,7 +41,7 @@ abstract class RowJudge<T> {
         this.update = choices.update();
         this.people = new NewPeople(archive, choices);
         this.words = new TypedWords(archive, people);
-        this.reading = new Reading(archive.studio().currency());
+        this.reading = Reading.of(archive.studio());
     }
 
     /** @param texts by field, as typed; never blank */

@@ -3,6 +3,7 @@ package tenterbook.piece.history;
 import static tenterbook.piece.history.ActField.AGREEMENT;
 import static tenterbook.piece.history.ActField.COMMISSION;
 import static tenterbook.piece.history.ActField.PARTY;
+import static tenterbook.piece.history.ActField.PHOTOGRAPHS;
 import static tenterbook.piece.history.ActField.PLACE;
 import static tenterbook.piece.history.ActField.PRICE;
 import static tenterbook.piece.history.ActField.TAX;
@@ -34,6 +35,7 @@ public enum Act implements Worded {
     MOVE("move", EventKind.MOVED, PLACE),
     SHOW("show", EventKind.SHOWN, PARTY, UNTIL, PLACE),
     PRICE_ANEW("price", EventKind.PRICED, PRICE),
+    PHOTOGRAPH("photograph", EventKind.PHOTOGRAPHED, PARTY, PHOTOGRAPHS),
     WASH("wash", EventKind.WASHED),
     REPAIR("repair", EventKind.MENDED, PARTY),
     MARK_AS_SECOND("second", EventKind.SECOND, PRICE),
@@ -85,13 +87,17 @@ public enum Act implements Worded {
 
     /** Why the event cannot have happened to the piece as it is recorded; empty where it can. */
     public static Optional<Message> refusal(Piece piece, Event event) {
+        Optional<Message> early = beforeFinished(piece, event);
+        return early.isPresent() ? early : Custody.refusal(allEvents(piece), event);
+    }
+
+    /** That the event would have happened before the piece was finished; empty where it would not, or is marked uncertain. */
+    public static Optional<Message> beforeFinished(Piece piece, Event event) {
         boolean before = !event.unsure()
                 && event.when().to() != null
                 && piece.finished().from() != null
                 && event.when().to().isBefore(piece.finished().from());
-        return before
-                ? Optional.of(Message.of("custody.before-finished", "day", piece.finished()))
-                : Custody.refusal(allEvents(piece), event);
+        return before ? Optional.of(Message.of("custody.before-finished", "day", piece.finished())) : Optional.empty();
     }
 
     /**
@@ -114,6 +120,23 @@ public enum Act implements Worded {
                 priced ? event.price() : piece.price());
     }
 
+    /** The piece with another event in the place of one; its own place and price follow where they came from that one. */
+    public static Piece corrected(Piece piece, int at, Event other) {
+        Event was = piece.events().get(at);
+        List<Event> all = new ArrayList<>(piece.events());
+        all.set(at, other);
+        boolean placed = !was.place().isEmpty() && was.place().equals(piece.place());
+        boolean priced = ASKS_ITS_PRICE.contains(was.kind())
+                && was.price() != null
+                && was.price().equals(piece.price());
+        return piece.withEvents(
+                all,
+                piece.status(),
+                piece.holder(),
+                placed ? other.place() : piece.place(),
+                priced ? other.price() : piece.price());
+    }
+
     /** The events of a piece and, where its typed status is another than they give, one without a day that brings it. */
     private static List<Event> allEvents(Piece piece) {
         Custody now = Custody.of(piece.events());
@@ -125,6 +148,12 @@ public enum Act implements Worded {
         List<Event> all = new ArrayList<>(piece.events());
         all.add(new Event(kind, null, null, piece.holder(), null, "", piece.place(), false));
         return all;
+    }
+
+    /** The act that gives a piece this status; empty where it needs none. */
+    public static Optional<Act> bringing(Status status, Piece piece) {
+        EventKind kind = kind(status, Custody.of(piece.events()).status());
+        return Arrays.stream(values()).filter(act -> act.event == kind).findFirst();
     }
 
     /** The event that brings a typed status; null where none is needed. */

@@ -13,5 +13,7 @@ public enum ActField {
     /** Share of the price that the seller keeps. */
     COMMISSION,
     /** Whether the agreement is written too. */
-    AGREEMENT
+    AGREEMENT,
+    /** Photographs that the pieces show from now on. */
+    PHOTOGRAPHS
 }

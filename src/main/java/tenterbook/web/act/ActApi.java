@@ -8,9 +8,14 @@ import io.javalin.http.Context;
 import tenterbook.archive.act.ActFields;
 import tenterbook.archive.act.ActRequest;
 import tenterbook.archive.act.ActWriter;
+import tenterbook.archive.act.Correction;
+import tenterbook.archive.record.PieceRecord;
+import tenterbook.ledger.Saved;
+import tenterbook.piece.Piece;
 import tenterbook.piece.history.Act;
 import tenterbook.web.Site;
 import tenterbook.web.record.JsonInput;
+import tenterbook.words.Message;
 
 /** Acts on pieces for programs. */
 public final class ActApi {
@@ -21,7 +26,18 @@ public final class ActApi {
     }
 
     public void routes(RoutesConfig routes) {
+        routes.post("/api/acts/correct", this::correct);
         routes.post("/api/acts/{act}", this::record);
+    }
+
+    private void correct(Context ctx) {
+        JsonInput<Correction> input = new JsonInput<>(site, Message.of("act.correct.called"), ActFields.CORRECTION);
+        Saved<Piece> saved = input.read(input.sent(ctx)).write(site.archive());
+        ObjectNode answer = JsonNodeFactory.instance.objectNode();
+        answer.put("piece", saved.record().number().value());
+        answer.put("version", saved.version());
+        answer.set("events", PieceRecord.PIECE.write(saved.record()).get("events"));
+        ctx.json(answer);
     }
 
     private void record(Context ctx) {

@@ -16,6 +16,7 @@ import tenterbook.measure.Money;
 import tenterbook.piece.Event;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
+import tenterbook.piece.PiecePhoto;
 import tenterbook.piece.cost.SaleTax;
 import tenterbook.piece.cost.TaxWay;
 import tenterbook.piece.history.Act;
@@ -51,7 +52,7 @@ public record ActDoneView(
                 name,
                 party == null ? null : "/people/" + Address.encoded(party.id().value()),
                 agreement,
-                papers(act, ChosenPieces.joined(saved), name, agreement),
+                act == Act.PHOTOGRAPH ? next(pieces) : papers(act, ChosenPieces.joined(saved), name, agreement),
                 act == Act.SELL ? receipt(site, pieces, name) : "");
     }
 
@@ -80,6 +81,25 @@ public record ActDoneView(
             case PRICE_ANEW, MARK_AS_SECOND -> List.of(tag);
             default -> List.of();
         };
+    }
+
+    public boolean photographed() {
+        return act == Act.PHOTOGRAPH;
+    }
+
+    /** What is done with new photographs: the colours are named on the last one, and the piece is examined. */
+    private static List<Paper> next(List<Piece> pieces) {
+        List<Paper> next = new ArrayList<>();
+        for (Piece piece : pieces) {
+            String page = "/pieces/" + Address.encoded(piece.shown().value());
+            List<PiecePhoto> photos = piece.photos();
+            if (!photos.isEmpty()) {
+                String last = photos.get(photos.size() - 1).photo().hex();
+                next.add(new Paper(w("act.next.colours", "number", piece.shown()), page + "/photos/" + last));
+            }
+            next.add(new Paper(w("act.next.examine", "number", piece.shown()), page + "/condition/new"));
+        }
+        return next;
     }
 
     /** Of the last sale recorded for each piece; tax as recorded, and no total where a tax that was added has no amount. */

@@ -13,10 +13,12 @@ import java.util.stream.Collectors;
 import tenterbook.archive.act.ActFields;
 import tenterbook.archive.act.ActRequest;
 import tenterbook.archive.act.ActWriter;
+import tenterbook.archive.arrival.PhotoRegistration;
 import tenterbook.archive.field.InputRefused;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.file.ArchiveProblem;
+import tenterbook.measure.Digest;
 import tenterbook.piece.Piece;
 import tenterbook.piece.history.Act;
 import tenterbook.piece.history.ActField;
@@ -30,6 +32,7 @@ import tenterbook.web.page.Address;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
+import tenterbook.web.record.UploadedPhotos;
 import tenterbook.words.Message;
 
 /** Selling, lending, moving and all else that happens to pieces, to one or to several at once. */
@@ -38,10 +41,12 @@ public final class ActPages {
     private static final int MOST = 200;
 
     private final Site site;
+    private final PhotoRegistration registration;
     private final PartForm<ActRequest> forms;
 
-    public ActPages(Site site) {
+    public ActPages(Site site, PhotoRegistration registration) {
         this.site = site;
+        this.registration = registration;
         this.forms = new PartForm<>(ActFields.ACT, Set.of(), site::currency);
     }
 
@@ -111,6 +116,9 @@ public final class ActPages {
     private void record(Context ctx) {
         Act act = act(ctx);
         Form form = Form.of(FormEncoding.fields(ctx));
+        if (act.asks(ActField.PHOTOGRAPHS)) {
+            UploadedPhotos.take(ctx, form, registration, photo -> form.put("photos", with(form.text("photos"), photo)));
+        }
         if (form.rearranged()) {
             show(ctx, 200, act, form, "");
             return;
@@ -133,6 +141,10 @@ public final class ActPages {
             form.problem("note", Words.sentence(e));
             show(ctx, e instanceof Conflict ? 409 : 500, act, form, newPerson);
         }
+    }
+
+    private static String with(String photos, Digest another) {
+        return photos.isEmpty() ? another.hex() : photos + ", " + another.hex();
     }
 
     /** The name in the form that nobody has; it becomes the name of a new person where that is confirmed. */

@@ -2,6 +2,7 @@ package tenterbook.web.act;
 
 import static tenterbook.web.page.Words.w;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -75,6 +76,13 @@ public record ActView(Act act, Form form, List<PieceRow> rows, List<Choices.Choi
     /** Words of a label that differs from act to act, as in 'Buyer' or 'Borrower'. */
     public String label(String field) {
         return w("act." + field + "." + act);
+    }
+
+    /** Photographs that were taken in already, by their digests. */
+    public List<String> photographs() {
+        return Arrays.stream(form.text("photos").split("[,\\s]+"))
+                .filter(photo -> photo.matches("[0-9a-f]{64}"))
+                .toList();
     }
 
     public boolean asks(String field) {

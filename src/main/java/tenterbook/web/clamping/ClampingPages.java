@@ -109,6 +109,8 @@ public final class ClampingPages {
                 "",
                 "",
                 other.id(),
+                null,
+                null,
                 null);
     }
 

@@ -7,11 +7,14 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
+import tenterbook.archive.record.HolePlace;
+import tenterbook.measure.LengthUnits;
 import tenterbook.measure.Quantity;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
 import tenterbook.measure.UnreadableQuantity;
 import tenterbook.web.form.Form;
+import tenterbook.web.page.TypedLengths;
 
 /**
  * The outline of a board with the holes of one state, as recorded or as typed so far, in millimetres.
@@ -92,19 +95,27 @@ public record HolePlan(double across, double down, List<Hole> holes) {
 
     private static @Nullable Hole hole(Form row) {
         try {
-            return new Hole(
-                    row.text("name"),
-                    Double.parseDouble(row.text("acrossMm").replace(',', '.')),
-                    Double.parseDouble(row.text("downMm").replace(',', '.')));
-        } catch (NumberFormatException e) {
+            Double across = HolePlace.millimetres(row.text("acrossMm"), TypedLengths.now());
+            Double down = HolePlace.millimetres(row.text("downMm"), TypedLengths.now());
+            return across == null || down == null ? null : new Hole(row.text("name"), across, down);
+        } catch (IllegalArgumentException e) {
             return null; // not typed yet, or refused beside its field
         }
+    }
+
+    /** What a touch on the outline writes behind its millimetres, so that they are read as such. */
+    public String behindMillimetres() {
+        return unitTyped() == Unit.MILLIMETRE ? "" : " mm";
+    }
+
+    private static Unit unitTyped() {
+        return TypedLengths.now().of(LengthUnits.Of.BOARDS);
     }
 
     private static double size(Form board, String field) {
         try {
             Quantity quantity =
-                    QuantityText.read(board.text(field), Unit.MILLIMETRE).in(Unit.MILLIMETRE);
+                    QuantityText.read(board.text(field), unitTyped()).in(Unit.MILLIMETRE);
             return quantity.high() == null ? 0 : quantity.high();
         } catch (UnreadableQuantity e) {
             return 0;

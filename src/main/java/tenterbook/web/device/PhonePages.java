@@ -12,16 +12,13 @@ import java.util.Objects;
 import java.util.Optional;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.arrival.PhotoRegistration;
-import tenterbook.ledger.Saved;
+import tenterbook.archive.arrival.PiecePhotographs;
 import tenterbook.measure.Digest;
-import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
-import tenterbook.piece.PiecePhoto;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Html;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.record.UploadedPhotos;
 
 /** Where a phone begins: photographing the piece that is open on the computer or another one, finding and recording pieces. */
@@ -63,33 +60,16 @@ public final class PhonePages {
     /** A photograph that is refused keeps none of the others out. */
     private void take(Context ctx) {
         String number = Objects.requireNonNullElse(ctx.formParam("piece"), "");
-        site.saved(Kinds.PIECE, number);
+        Piece piece = site.saved(Kinds.PIECE, number).record();
         Form form = Form.empty();
         List<Digest> taken = new ArrayList<>();
         UploadedPhotos.take(ctx, form, registration, taken::add);
         if (!taken.isEmpty()) {
-            add(number, taken);
+            site.write(act -> PiecePhotographs.of(taken).add(act, piece.number()));
         }
         String said =
                 taken.isEmpty() ? w("device.no-photograph") : w("device.added", "count", taken.size(), "piece", number);
         String problem = form.problem("files");
         FlashMessage.andGo(ctx, problem.isEmpty() ? said : said + " " + problem, "/phone?piece=" + number);
-    }
-
-    /** Read and written in one act, so that somebody who saves the piece meanwhile loses nothing. */
-    private void add(String number, List<Digest> taken) {
-        site.write(act -> {
-            Saved<Piece> newest =
-                    site.ledger().find(Kinds.PIECE, number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
-            Piece piece = newest.record();
-            List<PiecePhoto> photos = new ArrayList<>(piece.photos());
-            for (Digest photo : taken) {
-                if (photos.stream().noneMatch(each -> each.photo().equals(photo))) {
-                    PhotoRole role = photos.isEmpty() ? PhotoRole.FRONT : PhotoRole.DETAIL;
-                    photos.add(new PiecePhoto(photo, role, "", piece.state(), List.of()));
-                }
-            }
-            return act.save(Kinds.PIECE, piece.withPhotos(photos), newest.version(), w("api.photographs-added"));
-        });
     }
 }

@@ -15,11 +15,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.record.IssuedPaper;
-import tenterbook.documents.DocumentKind;
 import tenterbook.documents.PhotoSource;
 import tenterbook.documents.issue.PaperPdf;
-import tenterbook.labelling.LabelKind;
-import tenterbook.labelling.rule.CodedChoice;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.fair.CustomsPurpose;
 import tenterbook.piece.fair.Fair;
@@ -33,6 +30,7 @@ import tenterbook.web.found.ChosenPieces;
 import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.Uncached;
+import tenterbook.web.print.IssuedPaperView;
 import tenterbook.web.print.PiecePicker;
 import tenterbook.web.record.Choices;
 import tenterbook.web.record.FactLine;
@@ -203,6 +201,7 @@ public final class FairPages {
 
     private void papers(Context ctx) throws IOException {
         Fair fair = fair(ctx).record();
+        FairPapers papers = new FairPapers(site, fair);
         Html.show(
                 ctx,
                 "fair-papers",
@@ -212,19 +211,13 @@ public final class FairPages {
                         "fair",
                         fair,
                         "papers",
-                        new FairPapers(site, fair).all(),
+                        papers.all(),
+                        "leftOut",
+                        papers.leftOut(),
                         "issued",
                         issued(ctx).stream()
-                                .map(paper -> new IssuedLine(name(paper), paper.id()))
+                                .map(paper -> new IssuedLine(Written.capital(IssuedPaperView.word(paper)), paper.id()))
                                 .toList()));
-    }
-
-    private static String name(IssuedPaper paper) {
-        return CodedChoice.find(DocumentKind.values(), paper.kind())
-                .map(kind -> w(kind))
-                .or(() -> CodedChoice.find(LabelKind.values(), paper.kind()).map(kind -> w(kind)))
-                .map(Written::capital)
-                .orElse(paper.kind());
     }
 
     private List<IssuedPaper> issued(Context ctx) {

@@ -17,6 +17,9 @@ import tenterbook.documents.DocumentSettings;
 import tenterbook.documents.PhotoSource;
 import tenterbook.documents.issue.DocumentIssuer;
 import tenterbook.documents.kind.Composition;
+import tenterbook.facts.Availability;
+import tenterbook.facts.PieceFacts;
+import tenterbook.facts.PieceReader;
 import tenterbook.labelling.LabelBlocked;
 import tenterbook.labelling.LabelKind;
 import tenterbook.labelling.LabelText;
@@ -38,20 +41,33 @@ import tenterbook.web.page.Words;
 import tenterbook.words.Written;
 
 /**
- * The papers of a fair: hang tags, price list, packing list, customs list and checklist. What is held back is named with the
+ * The papers of a fair: hang tags, price list, packing list, customs list and checklist. A piece that cannot be there is left out and named. What is held back is named with the
  * reason, and the others are printed.
  */
 public final class FairPapers {
     private final Site site;
     private final Fair fair;
-    private final List<Saved<Piece>> pieces;
+    private final List<Saved<Piece>> chosen;
+    /** Those of the chosen ones that can be there, as far as is recorded. */
+    private final List<Saved<Piece>> pieces = new ArrayList<>();
+
+    private final List<String> leftOut = new ArrayList<>();
 
     FairPapers(Site site, Fair fair) {
         this.site = site;
         this.fair = fair;
-        this.pieces = fair.pieces().stream()
+        this.chosen = fair.pieces().stream()
                 .flatMap(each -> site.ledger().find(Kinds.PIECE, each.piece().value()).stream())
                 .toList();
+        List<PieceFacts> all = PieceReader.all(
+                site.archive(), chosen.stream().map(Saved::record).toList());
+        for (int i = 0; i < chosen.size(); i++) {
+            Saved<Piece> piece = chosen.get(i);
+            Availability.refusal(all.get(i), fair, site.today())
+                    .ifPresentOrElse(
+                            why -> leftOut.add(piece.record().shown() + ": " + Written.stop(Written.capital(w(why)))),
+                            () -> pieces.add(piece));
+        }
     }
 
     /**
@@ -66,32 +82,48 @@ public final class FairPapers {
     /** Tags that can be printed, and why the others cannot. */
     private record Tags(List<Saved<Piece>> pieces, List<LabelText> texts, List<String> held) {}
 
+    /** A sentence for each chosen piece that no paper but the checklist names, since it cannot be there. */
+    List<String> leftOut() {
+        return leftOut;
+    }
+
     List<Paper> all() throws IOException {
         List<Paper> papers = new ArrayList<>();
         if (pieces.isEmpty()) {
-            return papers;
+            return chosen.isEmpty() ? papers : List.of(paper(DocumentKind.FAIR_CHECKLIST));
         }
         PrintSettings settings = tagSettings();
         Tags tags = tags(settings);
-        String numbers = Address.encoded(String.join(
-                ",",
-                pieces.stream().map(piece -> piece.record().number().value()).toList()));
         String market = settings == null ? "" : "&market=" + settings.market().code();
         papers.add(new Paper(
                 Written.capital(w(LabelKind.HANG_TAG)),
                 "/print?kind=hang-tag" + market + "&sheet=a4&soldIn=" + Address.encoded(fair.soldIn()) + "&pieces="
-                        + numbers,
+                        + numbers(pieces),
                 tags.pieces().size(),
                 tags.held()));
         for (DocumentKind kind : kinds()) {
-            papers.add(new Paper(
-                    w(kind),
-                    "/documents?kind=" + kind.code() + "&fair="
-                            + Address.encoded(fair.id().value()) + "&pieces=" + numbers,
-                    pieces.size(),
-                    draft(kind).lacking().stream().map(Words::w).toList()));
+            papers.add(paper(kind));
         }
         return papers;
+    }
+
+    private Paper paper(DocumentKind kind) {
+        return new Paper(
+                w(kind),
+                "/documents?kind=" + kind.code() + "&fair="
+                        + Address.encoded(fair.id().value()) + "&pieces=" + numbers(on(kind)),
+                on(kind).size(),
+                draft(kind).lacking().stream().map(Words::w).toList());
+    }
+
+    /** The checklist says of each chosen piece what it lacks, also that it cannot be there. */
+    private List<Saved<Piece>> on(DocumentKind kind) {
+        return kind == DocumentKind.FAIR_CHECKLIST ? chosen : pieces;
+    }
+
+    private static String numbers(List<Saved<Piece>> some) {
+        return Address.encoded(String.join(
+                ",", some.stream().map(piece -> piece.record().number().value()).toList()));
     }
 
     /** A customs list only where the purpose for customs is recorded: most fairs cross no border. */
@@ -114,7 +146,7 @@ public final class FairPapers {
                 "",
                 new DocumentSettings.Shipment(fair.id().value(), ""),
                 LanguageChoice.current());
-        return Composition.of(site.archive(), pieces, settings, site.today()).get(0);
+        return Composition.of(site.archive(), on(kind), settings, site.today()).get(0);
     }
 
     private @Nullable PrintSettings tagSettings() {
@@ -169,7 +201,7 @@ public final class FairPapers {
     /** Stores and issues every paper that is not held back, in the order of {@link #all}. */
     List<IssuedPaper> issue() throws IOException {
         List<IssuedPaper> issued = new ArrayList<>();
-        if (pieces.isEmpty()) {
+        if (chosen.isEmpty()) {
             return issued;
         }
         PrintSettings settings = tagSettings();
@@ -184,7 +216,7 @@ public final class FairPapers {
                     site.author(),
                     Progress.UNWATCHED));
         }
-        for (DocumentKind kind : kinds()) {
+        for (DocumentKind kind : pieces.isEmpty() ? List.of(DocumentKind.FAIR_CHECKLIST) : kinds()) {
             DocumentDraft draft = draft(kind);
             if (draft.lacking().isEmpty()) {
                 issued.addAll(DocumentIssuer.print(

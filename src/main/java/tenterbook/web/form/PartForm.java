@@ -22,6 +22,7 @@ import tenterbook.archive.field.Written;
 import tenterbook.archive.record.FieldWords;
 import tenterbook.archive.record.SideUnits;
 import tenterbook.archive.record.StoredCodes;
+import tenterbook.web.page.TypedLengths;
 import tenterbook.web.page.Words;
 import tenterbook.words.Message;
 
@@ -74,7 +75,7 @@ public class PartForm<T> {
         }
         Faults faults = new Faults();
         Map<String, String> rows = new LinkedHashMap<>();
-        Input input = new Input(new Reading(currency.get()), faults, rows);
+        Input input = new Input(new Reading(currency.get(), TypedLengths.now()), faults, rows);
         ObjectNode typed = object(part, form, input, "");
         if (before != null) {
             part.keep(notShown, before, typed);
@@ -111,7 +112,7 @@ public class PartForm<T> {
 
     private static void fill(Value<?> value, String name, JsonNode json, Form form) {
         if (value instanceof Written<?> written) {
-            form.put(name, written.textOf(json));
+            form.put(name, written.textOf(json, TypedLengths.now()));
             if (json.has("basis")) {
                 form.put(name + ".basis", json.get("basis").textValue());
             }

@@ -4,20 +4,22 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
-import tenterbook.piece.history.Custody;
 import tenterbook.web.page.Words;
 
 /**
- * A piece. Where the form shows no photographs, those of the piece stay; answers to label rules always do. An event that cannot follow what came before is asked
- * about in its row, unless it was recorded so already.
+ * A piece. Where the form shows no photographs, those of the piece stay; answers to label rules always do.
  */
 public final class PieceForm extends RecordForm<Piece> {
     /** The field for the number that the piece has now. */
     public static final String NUMBER_NOW = "numberNow";
+
+    private static final Pattern EVENT = Pattern.compile("events\\.(\\d+)\\.(\\w+)");
 
     PieceForm(Supplier<Currency> currency) {
         super(
@@ -38,17 +40,25 @@ public final class PieceForm extends RecordForm<Piece> {
         if (read != null) {
             read = renumbered(form, old, read);
             askAboutEdition(form, old, read);
-            List<Form> rows = form.rows("events").stream()
-                    .filter(row -> !row.checked("leaveOut") && !untouched("events", row))
-                    .toList();
-            Custody.added(old == null ? List.of() : old.events(), read.events())
-                    .forEach((at, why) -> rows.get(at).problem("kind", Words.w(why)));
             if (form.hasProblems()) {
                 return null;
             }
         }
         boolean photosNotShown = old != null && form.rows("photos").isEmpty() && !form.has("photosShown");
         return read != null && photosNotShown ? read.withPhotos(old.photos()) : read;
+    }
+
+    /** Puts a fault of the record beside the field in which that was typed. Rows left out or blank are in the form and not in the record. */
+    public static void problem(Form form, String at, String sentence) {
+        Matcher event = EVENT.matcher(at);
+        if (event.matches()) {
+            List<Form> rows = form.rows("events").stream()
+                    .filter(row -> !row.checked("leaveOut") && !row.blank())
+                    .toList();
+            rows.get(Integer.parseInt(event.group(1))).problem(event.group(2), sentence);
+        } else {
+            form.problem(at.equals("laterNumbers") ? NUMBER_NOW : at, sentence);
+        }
     }
 
     /** With the number typed, where that is another; a problem stands beside the field where it is none. */

@@ -7,6 +7,7 @@ import io.javalin.http.Context;
 import java.util.Map;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.Conflict;
+import tenterbook.measure.LengthUnits;
 import tenterbook.piece.Studio;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
@@ -39,10 +40,11 @@ final class FirstPage {
         Html.show(ctx, "first", Map.of("page", site.page(ctx, w("pieces.first-title"), "pieces"), "form", form));
     }
 
-    /** Also where it was skipped, since the studio then has a record and the question is not asked again. */
+    /** A new archive has one unit for all lengths. Also where it was skipped, since the studio then has a record and the question is not asked again. */
     private void save(Context ctx) {
         Form form = Form.of(FormEncoding.fields(ctx));
-        Studio studio = form.checked("skip") ? Studio.UNNAMED : forms.read(form, null);
+        Form typed = form.checked("skip") ? Form.empty() : form;
+        Studio studio = forms.read(typed.put("lengths", LengthUnits.CENTIMETRES), null);
         if (studio == null) {
             ctx.status(422);
             show(ctx, form);

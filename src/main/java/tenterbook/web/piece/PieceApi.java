@@ -18,21 +18,22 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.arrival.PhotoRegistration;
+import tenterbook.archive.arrival.PiecePhotographs;
 import tenterbook.archive.record.ClampingRecord;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.imaging.Originals;
 import tenterbook.imaging.Photo;
 import tenterbook.ledger.Saved;
+import tenterbook.measure.Digest;
 import tenterbook.measure.QuantityText;
 import tenterbook.measure.Unit;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
-import tenterbook.piece.PiecePhoto;
+import tenterbook.piece.PieceNumber;
 import tenterbook.search.facet.FacetGroup;
 import tenterbook.search.find.Hit;
 import tenterbook.search.find.SearchResult;
 import tenterbook.web.Site;
-import tenterbook.web.page.NotFound;
 import tenterbook.web.page.Words;
 import tenterbook.web.record.FactLine;
 import tenterbook.web.record.OpenApi;
@@ -151,7 +152,7 @@ public final class PieceApi {
     }
 
     private void addPhotos(Context ctx) throws IOException {
-        String number = saved(ctx.pathParam("number")).record().number().value();
+        PieceNumber number = saved(ctx.pathParam("number")).record().number();
         List<UploadedFile> files = ctx.isMultipart() ? ctx.uploadedFiles() : List.of();
         if (files.isEmpty()) {
             throw Refusal.of("api.no-photograph-arrived");
@@ -167,31 +168,12 @@ public final class PieceApi {
                 taken.add(registration.take(bytes, file.filename()));
             }
         }
-        // Read where it is written, since other photographs of the piece may arrive at the same time.
-        Saved<Piece> after = site.write(act -> {
-            Saved<Piece> now = act.saved(Kinds.PIECE, number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
-            return act.save(
-                    Kinds.PIECE,
-                    now.record().withPhotos(with(now.record(), taken, role, caption)),
-                    now.version(),
-                    w("api.photographs-added"));
-        });
+        List<Digest> digests = taken.stream().map(Photo::digest).toList();
+        Saved<Piece> after = site.write(act -> new PiecePhotographs(digests, role, caption).add(act, number));
         Map<String, Object> answer = answer(after);
         answer.put("photos", taken);
         ctx.status(201);
         ctx.json(answer);
-    }
-
-    /** @param role null for the usual one: the front of a piece without photographs, else a detail */
-    private static List<PiecePhoto> with(Piece piece, List<Photo> taken, @Nullable PhotoRole role, String caption) {
-        PhotoRole each = role != null ? role : piece.photos().isEmpty() ? PhotoRole.FRONT : PhotoRole.DETAIL;
-        List<PiecePhoto> photos = new ArrayList<>(piece.photos());
-        for (Photo photo : taken) {
-            if (photos.stream().noneMatch(other -> other.photo().equals(photo.digest()))) {
-                photos.add(new PiecePhoto(photo.digest(), each, caption, piece.state(), List.of()));
-            }
-        }
-        return photos;
     }
 
     private static @Nullable PhotoRole role(@Nullable String word) {

@@ -275,6 +275,8 @@ public final class PiecePages {
                             "",
                             "",
                             null,
+                            null,
+                            null,
                             null)
                     : ClampingPages.copy(before.get(before.size() - 1), id);
             act.create(Kinds.CLAMPING, fresh);

@@ -12,6 +12,7 @@ import tenterbook.archive.Papers;
 import tenterbook.facts.Cloths;
 import tenterbook.facts.Colours;
 import tenterbook.facts.Denial;
+import tenterbook.facts.HourShare;
 import tenterbook.facts.MaterialShare;
 import tenterbook.facts.PieceFacts;
 import tenterbook.facts.Whereabouts;
@@ -182,9 +183,13 @@ public record PieceView(
     /** What it cost and the prices that follow; empty where neither hours nor materials are recorded. */
     private static List<FactLine> costs(Site site, Piece piece) {
         MaterialShare share = MaterialShare.of(site.archive(), piece);
-        PieceCost cost = new PieceCost(piece.particulars().cost().hours(), share.amount());
+        HourShare worked = HourShare.of(site.archive(), piece);
+        PieceCost cost = new PieceCost(worked.hours(), share.amount());
         List<FactLine> lines = new ArrayList<>();
-        if (!cost.hours().recorded() && cost.materials() == null && share.missing() == null) {
+        if (!cost.hours().recorded()
+                && cost.materials() == null
+                && share.missing() == null
+                && worked.missing() == null) {
             return lines;
         }
         Pricing pricing = site.archive()
@@ -192,21 +197,28 @@ public record PieceView(
                 .map(studio -> studio.selling().pricing())
                 .orElse(Pricing.NONE);
         Costing costing = Costing.of(cost, pricing);
-        Message about = share.how() == null ? share.missing() : share.how();
         lines.add(new FactLine(
                 w("cost.materials"),
                 cost.materials() == null ? FactLine.notRecorded() : w(cost.materials()),
-                about == null ? "" : w(about)));
-        lines.add(FactLine.of(w("cost.hours"), cost.hours()));
+                about(share.how(), share.missing())));
+        FactLine hours = FactLine.of(w("cost.hours"), cost.hours());
+        String how = about(worked.how(), worked.missing());
+        lines.add(how.isEmpty() ? hours : new FactLine(hours.label(), hours.text(), how));
         line(lines, "cost.work", costing.work());
         line(lines, "cost.cost", costing.cost());
         line(lines, "cost.price", costing.price());
         line(lines, "cost.retail", costing.retail());
         if (costing.missing() != null) {
             FactLine last = lines.remove(lines.size() - 1);
-            lines.add(new FactLine(last.label(), last.text(), w(costing.missing())));
+            String why = w(costing.missing());
+            lines.add(new FactLine(last.label(), last.text(), last.also().isEmpty() ? why : last.also() + " · " + why));
         }
         return lines;
+    }
+
+    private static String about(@Nullable Message how, @Nullable Message missing) {
+        Message sentence = how == null ? missing : how;
+        return sentence == null ? "" : w(sentence);
     }
 
     private static void line(List<FactLine> lines, String label, Costing.@Nullable Span span) {

@@ -6,10 +6,14 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Papers;
 import tenterbook.archive.record.IssuedPaper;
+import tenterbook.documents.DocumentKind;
 import tenterbook.facts.PieceReader;
+import tenterbook.labelling.LabelKind;
 import tenterbook.labelling.issue.IssuedLabelStatus;
+import tenterbook.labelling.rule.CodedChoice;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
+import tenterbook.web.page.Words;
 
 /**
  * One piece on an issued paper, compared with its record today.
@@ -24,8 +28,16 @@ public record IssuedPaperView(
         boolean newer) {
     /** As in 'hang tag, US'. */
     public String called() {
-        return paper.kind().replace('-', ' ')
+        return word(paper)
                 + (paper.market().isEmpty() ? "" : ", " + paper.market().toUpperCase(java.util.Locale.ROOT));
+    }
+
+    /** What kind of label or document it is, in words; the code where this program knows no such kind. */
+    public static String word(IssuedPaper paper) {
+        return CodedChoice.find(LabelKind.values(), paper.kind())
+                .map(Words::w)
+                .or(() -> CodedChoice.find(DocumentKind.values(), paper.kind()).map(Words::w))
+                .orElse(paper.kind());
     }
 
     /** The result of the comparison, in words. */

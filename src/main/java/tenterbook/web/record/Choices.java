@@ -9,9 +9,11 @@ import tenterbook.archive.Kinds;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
 import tenterbook.material.Lot;
+import tenterbook.measure.LengthUnits;
 import tenterbook.measure.Unit;
 import tenterbook.piece.cost.TaxWay;
 import tenterbook.web.Site;
+import tenterbook.web.page.TypedLengths;
 import tenterbook.words.Worded;
 
 /** What the drop-down fields of forms offer. */
@@ -25,6 +27,20 @@ public final class Choices {
         return Arrays.stream(words)
                 .map(word -> new Choice(word.toString(), word instanceof Worded worded ? w(worded) : word.toString()))
                 .toList();
+    }
+
+    /** The unit of a bare number in a field: that of the studio for {@code cloth} and {@code boards}, else the one named. */
+    public static String usualUnit(String name) {
+        return switch (name) {
+            case "cloth" -> TypedLengths.now().of(LengthUnits.Of.CLOTH).toString();
+            case "boards" -> TypedLengths.now().of(LengthUnits.Of.BOARDS).toString();
+            default -> name;
+        };
+    }
+
+    /** How lengths without a unit are read, by codes. */
+    public static List<Choice> lengthUnits() {
+        return words(LengthUnits.values());
     }
 
     /** The symbol of the unit that a bare number has in a field; empty where it counts something or there is none. */

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.record.Difference;
 import tenterbook.ledger.Saved;
@@ -137,6 +138,15 @@ public final class HistoryPages {
                 .version(kind, id, version)
                 .orElseThrow(() -> new NotFound(
                         Message.of("not-here.version", "version", version, "kind", kind.called(), "id", id)));
+        T now = site.ledger().find(kind, id).map(Saved::record).orElse(null);
+        Faults faults = PieceRules.again(site, now, old.record());
+        if (!faults.isEmpty()) {
+            FlashMessage.andGo(
+                    ctx,
+                    w("form.not-brought-back", "version", version, "why", faults.inOneLine()),
+                    "/history/" + kind.name() + "/" + id);
+            return;
+        }
         try {
             site.write(act -> act.save(
                     kind,

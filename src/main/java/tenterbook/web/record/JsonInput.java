@@ -8,7 +8,6 @@ import java.nio.charset.CharacterCodingException;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.InputRefused;
 import tenterbook.archive.field.Part;
-import tenterbook.archive.field.Reading;
 import tenterbook.archive.field.TextCharacters;
 import tenterbook.archive.record.SideUnits;
 import tenterbook.ledger.revision.RecordCodec;
@@ -55,7 +54,7 @@ public class JsonInput<T> {
     public final T read(ObjectNode sent) {
         Faults faults = new Faults();
         TextCharacters.check(sent, faults, "");
-        ObjectNode stored = part.understood(sent, new Reading(site.currency()), faults, "");
+        ObjectNode stored = part.understood(sent, site.reading(), faults, "");
         if (faults.isEmpty()) {
             SideUnits.checkSent(sent, stored, faults);
         }

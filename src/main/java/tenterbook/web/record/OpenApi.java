@@ -38,6 +38,7 @@ public final class OpenApi {
         Map<String, ObjectNode> records = new TreeMap<>();
         Schemas.collect(PhotoRecords.PHOTO, records);
         Schemas.collect(ActFields.ACT, records);
+        Schemas.collect(ActFields.CORRECTION, records);
         RecordPath.ALL.forEach(path -> Schemas.collect(path.part(), records));
         records.forEach(schemas::set);
         schemas.set("versions", versions());

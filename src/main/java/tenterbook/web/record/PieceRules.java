@@ -4,17 +4,23 @@ import static tenterbook.web.page.Words.w;
 
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Editions;
+import tenterbook.archive.Kinds;
 import tenterbook.archive.PieceCheck;
 import tenterbook.archive.field.Faults;
+import tenterbook.archive.field.InputRefused;
 import tenterbook.ledger.LedgerTransaction;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.PieceForm;
 
-/** What only the other pieces show to be wrong in the form of a piece, and what a save of one changes in them. Other records pass. */
+/** What {@link PieceCheck} finds wrong in one save of a piece, and what that changes in other pieces. Other records pass. */
 final class PieceRules {
-    private PieceRules() {}
+    private final Editions editions;
+
+    PieceRules(Site site) {
+        this.editions = new Editions(site.archive());
+    }
 
     /**
      * The record with what was confirmed; a problem stands beside the field of each thing that is refused or asked about.
@@ -22,39 +28,67 @@ final class PieceRules {
      * @param read null where the form could not be read; then null
      */
     @SuppressWarnings("unchecked")
-    static <T> @Nullable T applied(Site site, Form form, @Nullable T old, @Nullable T read) {
+    <T> @Nullable T applied(Form form, @Nullable T old, @Nullable T read) {
         if (!(read instanceof Piece piece)) {
             return read;
         }
         Piece before = (Piece) old;
-        Piece settled = new Editions(site.archive()).settled(before, piece);
+        Piece settled = settled(before, piece);
         Piece after = settled;
         if (form.checked("enlarge")) {
-            after = new Editions(site.archive())
-                    .growth(before, settled)
+            after = editions.growth(before, settled)
                     .map(growth -> settled.with(settled.inEdition().enlarged(growth.from(), growth.to())))
                     .orElse(settled);
         }
         Faults faults = new Faults();
-        PieceCheck.check(site.archive(), before, after, faults);
-        faults.all()
-                .forEach((field, sentence) ->
-                        form.problem(field.equals("laterNumbers") ? PieceForm.NUMBER_NOW : field, w(sentence)));
-        if (new Editions(site.archive()).growth(before, after).isPresent()) {
+        PieceCheck.check(editions, before, after, faults);
+        faults.all().forEach((field, sentence) -> PieceForm.problem(form, field, w(sentence)));
+        if (editions.growth(before, after).isPresent()) {
             form.put("asksToEnlarge", "yes");
         }
         return (T) after;
     }
 
-    /** As {@link Editions#settled}; other records as they are. */
+    /** As {@link Editions#settled} and {@link PieceCheck#followingEvents}; other records as they are. */
     @SuppressWarnings("unchecked")
-    static <T> T settled(Site site, @Nullable T before, T record) {
-        return record instanceof Piece piece ? (T) new Editions(site.archive()).settled((Piece) before, piece) : record;
+    <T> T settled(@Nullable T before, T record) {
+        if (!(record instanceof Piece piece)) {
+            return record;
+        }
+        Piece old = (Piece) before;
+        return (T) PieceCheck.followingEvents(old, editions.settled(old, piece));
     }
 
-    static void spread(Site site, LedgerTransaction act, Object record) {
+    /**
+     * @param before null for a new one
+     * @throws InputRefused with everything that is refused
+     */
+    <T> void check(@Nullable T before, T after) {
+        if (after instanceof Piece piece) {
+            Faults faults = new Faults();
+            PieceCheck.check(editions, (Piece) before, piece, faults);
+            if (!faults.isEmpty()) {
+                throw new InputRefused(Kinds.PIECE.called(), faults);
+            }
+        }
+    }
+
+    /**
+     * Of an earlier version that is to hold again.
+     *
+     * @param before null where the record was withdrawn
+     */
+    static <T> Faults again(Site site, @Nullable T before, T earlier) {
+        Faults faults = new Faults();
+        if (earlier instanceof Piece piece) {
+            PieceCheck.checkBesideOthers(new Editions(site.archive()), (Piece) before, piece, faults);
+        }
+        return faults;
+    }
+
+    void spread(LedgerTransaction act, Object record) {
         if (record instanceof Piece piece) {
-            new Editions(site.archive()).spread(act, piece);
+            editions.spread(act, piece);
         }
     }
 }

@@ -131,10 +131,11 @@ public final class RecordApi<T> {
                 refuseEmpty(sent);
                 number(sent, act);
             }
-            T record = PieceRules.settled(site, null, input.read(sent));
-            path.check(site, null, record);
+            PieceRules rules = new PieceRules(site);
+            T record = rules.settled(null, input.read(sent));
+            rules.check(null, record);
             Saved<T> made = act.create(kind, record);
-            PieceRules.spread(site, act, record);
+            rules.spread(act, record);
             return made;
         });
         ctx.header("Location", path.base() + "/" + Address.encoded(kind.id().apply(saved.record())));
@@ -179,12 +180,13 @@ public final class RecordApi<T> {
             }
             sent.put(part.key(), first);
         }
-        T record = PieceRules.settled(site, before.record(), input.read(sent));
-        path.check(site, before.record(), record);
+        PieceRules rules = new PieceRules(site);
+        T record = rules.settled(before.record(), input.read(sent));
+        rules.check(before.record(), record);
         String note = RecordInput.note(ctx.queryParam("note"));
         send(ctx, 200, site.write(act -> {
             Saved<T> made = act.save(kind, record, expected, note);
-            PieceRules.spread(site, act, record);
+            rules.spread(act, record);
             return made;
         }));
     }

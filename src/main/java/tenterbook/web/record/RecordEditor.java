@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import tenterbook.archive.NewIdentifier;
 import tenterbook.archive.record.Difference;
 import tenterbook.ledger.Conflict;
 import tenterbook.ledger.LedgerTransaction;
@@ -154,11 +155,12 @@ public final class RecordEditor<T> {
             ShortCodes.fill(site, forms.kind(), form);
         }
         PeopleNamed.inForm(site.archive(), forms.kind(), form);
-        T record = PieceRules.applied(site, form, old, forms.read(form, old));
+        PieceRules rules = new PieceRules(site);
+        T record = rules.applied(form, old, forms.read(form, old));
         if (record != null
                 && id.isEmpty()
-                && RecordView.RESERVED.equals(forms.kind().id().apply(record))) {
-            form.problem(forms.part().key(), w("form.reserved", "name", RecordView.RESERVED));
+                && NewIdentifier.RESERVED.equals(forms.kind().id().apply(record))) {
+            form.problem(forms.part().key(), w("form.reserved", "name", NewIdentifier.RESERVED));
         }
         if (record == null || form.hasProblems()) {
             refuse(ctx, 422, id, version, form, List.of(), "");
@@ -169,7 +171,7 @@ public final class RecordEditor<T> {
                 first.accept(act);
                 Saved<T> made = act.save(forms.kind(), record, id.isEmpty() ? 0 : version, "");
                 then.accept(act, record);
-                PieceRules.spread(site, act, record);
+                rules.spread(act, record);
                 return made;
             });
             drafts.discard(id, form);

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import org.jspecify.annotations.Nullable;
+import tenterbook.archive.NewIdentifier;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.TextCharacters;
@@ -49,8 +50,8 @@ public final class RecordInput<T> extends JsonInput<T> {
 
     @Override
     void check(T record, Faults faults) {
-        if (kind.id().apply(record).equals(RecordView.RESERVED)) {
-            faults.add(part.key(), w("api.reserved", "name", RecordView.RESERVED));
+        if (kind.id().apply(record).equals(NewIdentifier.RESERVED)) {
+            faults.add(part.key(), w("api.reserved", "name", NewIdentifier.RESERVED));
         }
     }
 

@@ -2,11 +2,7 @@ package tenterbook.web.record;
 
 import java.util.List;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Kinds;
-import tenterbook.archive.PieceCheck;
-import tenterbook.archive.field.Faults;
-import tenterbook.archive.field.InputRefused;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.record.AgreementRecord;
 import tenterbook.archive.record.BoardPairRecord;
@@ -18,8 +14,6 @@ import tenterbook.archive.record.PieceRecord;
 import tenterbook.archive.record.StudioRecords;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.NumberScheme;
-import tenterbook.piece.Piece;
-import tenterbook.piece.history.Custody;
 import tenterbook.web.Site;
 
 /**
@@ -86,22 +80,6 @@ public record RecordPath<T>(Kind<T> kind, Part<T> part, String base, String memb
 
     String onlyId() {
         return Kinds.THE_STUDIO;
-    }
-
-    /**
-     * @param before null for a new one
-     * @throws InputRefused where the change makes something impossible that was not so before
-     */
-    void check(Site site, @Nullable T before, T after) {
-        if (after instanceof Piece piece) {
-            Faults faults = new Faults();
-            PieceCheck.check(site.archive(), (Piece) before, piece, faults);
-            Custody.added(before instanceof Piece old ? old.events() : List.of(), piece.events())
-                    .forEach((at, why) -> faults.add("events." + at + ".kind", why));
-            if (!faults.isEmpty()) {
-                throw new InputRefused(kind.called(), faults);
-            }
-        }
     }
 
     /** The next free number; empty where a name is chosen and not counted. */

@@ -22,9 +22,6 @@ public record RecordView(
         List<FactLine> facts,
         String search,
         List<RecordKey> referencedBy) {
-    /** The last part of the address of a new record's form; no record may have this name. */
-    public static final String RESERVED = "new";
-
     /** Records that name it are shown up to so many. */
     private static final int MOST_REFERENCES = 60;
 

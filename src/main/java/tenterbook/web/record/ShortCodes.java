@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.NewIdentifier;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
@@ -50,7 +51,7 @@ final class ShortCodes {
     }
 
     private static boolean taken(List<String> used, String id) {
-        return id.equals(RecordView.RESERVED) || used.stream().anyMatch(id::equalsIgnoreCase);
+        return id.equals(NewIdentifier.RESERVED) || used.stream().anyMatch(id::equalsIgnoreCase);
     }
 
     private static String initials(String name) {

@@ -19,6 +19,7 @@ import tenterbook.web.Site;
 import tenterbook.web.device.StudioNetwork;
 import tenterbook.web.form.FormEncoding;
 import tenterbook.web.page.LanguageChoice;
+import tenterbook.web.page.TypedLengths;
 import tenterbook.web.page.Words;
 import tenterbook.web.recognition.RunningRecognitions;
 import tenterbook.web.studio.CloseButton;
@@ -111,6 +112,7 @@ public final class Server implements AutoCloseable {
         ownFiles(config, "style", "script", "fonts");
         librariesFiles(config);
         RoutesConfig routes = config.routes;
+        routes.before(ctx -> TypedLengths.are(() -> site.reading().lengths()));
         routes.before(ctx -> Words.writeFor(() -> site.archive().conventions().in(LanguageChoice.of(ctx))));
         routes.before(new Guard(network)::check);
         if (site.readOnly()) {

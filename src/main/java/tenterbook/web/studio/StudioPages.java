@@ -30,6 +30,7 @@ import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.measure.DateText;
 import tenterbook.measure.DateWords;
+import tenterbook.measure.LengthUnits;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.EarlierStudio;
 import tenterbook.piece.Studio;
@@ -127,6 +128,10 @@ public final class StudioPages {
         Saved<Studio> saved = site.ledger().find(Kinds.STUDIO, Kinds.THE_STUDIO).orElse(null);
         Studio studio = saved == null ? Studio.UNNAMED : saved.record();
         Form form = typed == null ? forms.filled(studio) : typed;
+        boolean begun = saved != null || site.ledger().count(Kinds.BOARD_PAIR) > 0;
+        if (typed == null && !begun) {
+            form.put("lengths", LengthUnits.CENTIMETRES.code());
+        }
         int version = form.version(typed != null || saved == null ? 0 : saved.version());
         Map<String, Object> values = new HashMap<>();
         values.put("page", site.page(ctx, w("page.menu.studio"), "studio"));
@@ -149,6 +154,7 @@ public final class StudioPages {
                         .toList());
         values.put("answers", studio.selling().answers());
         values.put("dateOrders", dateOrders());
+        values.put("lengths", Choices.lengthUnits());
         values.put(
                 "zones",
                 ZoneId.getAvailableZoneIds().stream()

@@ -37,6 +37,7 @@ class FieldWordsTest {
             }
         });
         add(ActFields.ACT, keys);
+        add(ActFields.CORRECTION, keys);
         Set<String> written =
                 new TreeSet<>(ResourceBundle.getBundle("words/fields").keySet());
         assertThat(written).containsAll(keys);

@@ -18,11 +18,12 @@ import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Reading;
 import tenterbook.ledger.revision.Kind;
+import tenterbook.measure.LengthUnits;
 
 /** The descriptions against every record of the sample studio, as format 1 of the ledger stored them. */
 class SampleLedgerTest {
     private static final Path LEDGER = Path.of("src/test/resources/golden/ledger-format-1.jsonl");
-    private static final Reading EURO = new Reading(java.util.Currency.getInstance("EUR"));
+    private static final Reading EURO = new Reading(java.util.Currency.getInstance("EUR"), LengthUnits.CM_AND_MM);
 
     private static List<JsonNode> revisions() throws IOException {
         List<JsonNode> all = new ArrayList<>();

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Reading;
+import tenterbook.measure.LengthUnits;
 
 class SideUnitsTest {
     private static ObjectNode sides(String length, String width) {
@@ -22,7 +23,8 @@ class SideUnitsTest {
 
     private static ObjectNode read(Part<?> part, ObjectNode sent) {
         Faults faults = new Faults();
-        ObjectNode stored = part.understood(sent, new Reading(Currency.getInstance("EUR")), faults, "");
+        ObjectNode stored =
+                part.understood(sent, new Reading(Currency.getInstance("EUR"), LengthUnits.CM_AND_MM), faults, "");
         assertThat(faults.all()).isEmpty();
         return stored;
     }

@@ -40,7 +40,8 @@ class LightAdviceTest {
                                 null,
                                 null,
                                 null,
-                                ""))
+                                "",
+                                null))
                         .toList();
         Cloth cloth = Samples.cloth(fibre + " cloth", "", Samples.share(fibre, 100.0));
         Step bath = new Step(
@@ -57,7 +58,22 @@ class LightAdviceTest {
                 null,
                 "");
         Clamping clamping = new Clamping(
-                new ClampingId("C1"), "", null, null, null, null, List.of(bath), null, "", "", "", "", null, null);
+                new ClampingId("C1"),
+                "",
+                null,
+                null,
+                null,
+                null,
+                List.of(bath),
+                null,
+                "",
+                "",
+                "",
+                "",
+                null,
+                null,
+                null,
+                null);
         return Samples.facts(heron.piece(), List.of(cloth), lots, List.of(), List.of(clamping), List.of());
     }
 

@@ -145,6 +145,17 @@ class SheetImportTest {
     }
 
     @Test
+    void aSheetOfFormerTimesKeepsItsStatusAndDoesNotReplaceWhatIsRecorded() throws IOException {
+        written(SheetKind.PIECES, "a", "number,title,status\nV1,Tide,sold\nV2,Reeds,\n");
+        assertThat(piece("V1").status()).isEqualTo(Status.SOLD);
+        assertThat(judged(SheetKind.PIECES, file("number,status\nV1,sold\nV1,lost\nV2,lost\n"), true))
+                .satisfiesExactly(
+                        same -> assertThat(same).contains("unchanged V1"),
+                        twice -> assertThat(twice).contains("refused V1"),
+                        other -> assertThat(other).contains("refused V2", "Record “Lost”"));
+    }
+
+    @Test
     void anEmptyCellErasesNothingAndAnEmptyDateMeansTheOneAboveOnlyWhereChosen() throws IOException {
         Path file = file("number,title,finished\nV1,a,2024-03-05\nV2,b,\nV3,c,2023\nV4,d,\n");
         ColumnProposal proposal = proposal(SheetKind.PIECES, file);

@@ -40,6 +40,7 @@ class MarketTest {
                 null,
                 List.of(names),
                 List.of(),
+                null,
                 null);
     }
 

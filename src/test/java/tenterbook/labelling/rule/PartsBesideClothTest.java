@@ -45,6 +45,7 @@ class PartsBesideClothTest {
             null,
             List.of(name("silk", "fr-CA", "soie"), name("cotton", "fr-CA", "coton")),
             List.of(),
+            null,
             null);
 
     private static Quantity percent(String text) {

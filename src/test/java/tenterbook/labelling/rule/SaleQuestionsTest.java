@@ -41,7 +41,8 @@ class SaleQuestionsTest {
                 null,
                 List.of(names),
                 List.of(),
-                selling);
+                selling,
+                null);
     }
 
     private static FibreStatement of(
