@@ -68,7 +68,7 @@ public final class Main implements Runnable {
         if (command == null) {
             return commandLine();
         }
-        Ahead.begin();
+        Preloading.begin();
         return withWords(new CommandLine(CommandSpec.create().name(NAME)).addSubcommand(first, command));
     }
 

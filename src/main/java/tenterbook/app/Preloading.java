@@ -9,11 +9,11 @@ import tenterbook.words.Message;
  * What the first page needs and what does not depend on the archive, loaded while another thread opens the archive. Whoever needs a
  * part of it before it is ready waits for it as for any class that is being loaded.
  */
-final class Ahead {
-    private Ahead() {}
+final class Preloading {
+    private Preloading() {}
 
     static void begin() {
-        Thread ahead = new Thread(Ahead::load, "ahead");
+        Thread ahead = new Thread(Preloading::load, "ahead");
         ahead.setDaemon(true);
         ahead.start();
     }
@@ -27,7 +27,7 @@ final class Ahead {
             }
         } catch (RuntimeException e) {
             // Whoever needs it meets the same, and reports it.
-            LoggerFactory.getLogger(Ahead.class).debug("Not loaded ahead", e);
+            LoggerFactory.getLogger(Preloading.class).debug("Not loaded ahead", e);
         }
     }
 }
