@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.field.Faults;
+import tenterbook.archive.record.PieceRecord;
 import tenterbook.ledger.Ledger;
 import tenterbook.ledger.LedgerTransaction;
 import tenterbook.ledger.Saved;
@@ -43,7 +44,7 @@ public final class Editions {
     public Map<String, Integer> names() {
         Map<String, String> spelt = new TreeMap<>();
         Map<String, Integer> counts = new TreeMap<>();
-        archive.ledger().editionNames(Kinds.PIECE).values().forEach(name -> {
+        archive.ledger().texts(Kinds.PIECE, PieceRecord.EDITION_NAME).values().forEach(name -> {
             counts.merge(spelt.computeIfAbsent(InEdition.key(name), key -> name), 1, Integer::sum);
         });
         return counts;
@@ -58,7 +59,7 @@ public final class Editions {
     private List<Saved<Piece>> read(String key) {
         Comparator<Saved<Piece>> inOrder = Comparator.comparing(
                 each -> each.record().placeInEdition().map(EditionPlace::number).orElse(Integer.MAX_VALUE));
-        return archive.ledger().editionNames(Kinds.PIECE).entrySet().stream()
+        return archive.ledger().texts(Kinds.PIECE, PieceRecord.EDITION_NAME).entrySet().stream()
                 .filter(each -> InEdition.key(each.getValue()).equals(key))
                 .flatMap(each -> archive.ledger().find(Kinds.PIECE, each.getKey()).stream())
                 .sorted(inOrder.thenComparing(each -> each.record().number().value()))

@@ -268,9 +268,13 @@ public final class Ledger implements AutoCloseable {
         return database.read(handle -> LaterNames.holder(handle, kind.name(), name));
     }
 
-    /** The member {@code editionName} of records in use, by identifier; those without one are left out. */
-    public Map<String, String> editionNames(Kind<?> kind) {
-        return database.read(handle -> LedgerSql.editionNames(handle, kind.name()));
+    /**
+     * A text of records in use, by identifier; those without it are left out. Quick where the ledger has an index of those that have it.
+     *
+     * @param member of the record as it is stored
+     */
+    public Map<String, String> texts(Kind<?> kind, String member) {
+        return database.read(handle -> LedgerSql.texts(handle, kind.name(), member));
     }
 
     /** Whether a person was erased after {@code sequence}. What was derived before may have the name and must be rebuilt. */

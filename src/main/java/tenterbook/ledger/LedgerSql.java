@@ -177,20 +177,23 @@ final class LedgerSql {
                 .list();
     }
 
-    /** By an index of the few that have one. */
-    static Map<String, String> editionNames(Handle handle, String kind) {
-        Map<String, String> names = new LinkedHashMap<>();
+    /** The member is written into the query: an index is used only where the query has its very words. */
+    static Map<String, String> texts(Handle handle, String kind, String member) {
+        if (!member.matches("[A-Za-z]+")) {
+            throw new IllegalArgumentException("No name of a member: " + member);
+        }
+        Map<String, String> texts = new LinkedHashMap<>();
         handle.createQuery("""
-                        SELECT r.id, r.record ->> '$.editionName'
+                        SELECT r.id, r.record ->> '$.%1$s'
                         FROM revisions AS r
                         JOIN current AS c ON c.kind = r.kind AND c.id = r.id AND c.sequence = r.sequence
-                        WHERE r.record ->> '$.editionName' IS NOT NULL AND r.kind = :kind AND r.act = 'save'
+                        WHERE r.record ->> '$.%1$s' IS NOT NULL AND r.kind = :kind AND r.act = 'save'
                         ORDER BY +r.id
-                        """)
+                        """.formatted(member))
                 .bind("kind", kind)
                 .map((row, context) -> Map.entry(row.getString(1), row.getString(2)))
-                .forEach(row -> names.put(row.getKey(), row.getValue()));
-        return names;
+                .forEach(row -> texts.put(row.getKey(), row.getValue()));
+        return texts;
     }
 
     static boolean anyAfter(Handle handle, String kind, long sequence) {

@@ -36,6 +36,9 @@ import tenterbook.words.Message;
 
 /** A finished piece: what it is, how it was made, its photographs, faults, tests and what happened to it. */
 public final class PieceRecord {
+    /** Stored name of the name of the edition or set that a piece belongs to. */
+    public static final String EDITION_NAME = "editionName";
+
     private static final Part<MadeIn> MADE_IN = Part.<MadeIn>of("made-in")
             .field("clamping", Plain.identifier(ClampingId::new), MadeIn::clamping)
             .key()
@@ -217,7 +220,7 @@ public final class PieceRecord {
                     "laterNumbers",
                     Plain.identifier(PieceNumber::new),
                     piece -> piece.particulars().laterNumbers())
-            .text("editionName", piece -> piece.inEdition().name())
+            .text(EDITION_NAME, piece -> piece.inEdition().name())
             .field(
                     "editionEnlargedFrom",
                     Numeric.WHOLE,
@@ -265,7 +268,7 @@ public final class PieceRecord {
                             new PieceCost(v.get("hours"), v.get("materials")),
                             v.get("laterNumbers"),
                             new InEdition(
-                                    v.get("editionName"), v.get("editionEnlargedFrom"), v.get("editionEnlargedTo")))));
+                                    v.get(EDITION_NAME), v.get("editionEnlargedFrom"), v.get("editionEnlargedTo")))));
 
     private PieceRecord() {}
 

@@ -6,8 +6,9 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
 /**
- * Identifiers that records were given after their first one. They are read from every revision ever written, by an index of the
- * few that have any, so that one stays taken when a record loses it.
+ * Identifiers that records were given after their first one: by this ledger's rule, the texts in the member {@code laterNumbers} of a
+ * record of any kind. They are read from every revision ever written, by an index of the few that have any, so that one stays taken
+ * when a record loses it.
  */
 public final class LaterNames {
     private static final String EVERY = """
