@@ -43,16 +43,17 @@ public final class ArchiveKey {
 
     /** For its owner alone, where the disk knows owners. */
     static void keep(Path archive, BackupKey key) throws IOException {
-        write(archive.resolve(NAME), key);
+        Path file = archive.resolve(NAME);
+        write(file, key);
+        if (Files.getFileStore(file).supportsFileAttributeView("posix")) {
+            Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
+        }
     }
 
+    /** For whoever may read the folder: an heir is another user of another computer. */
     static void write(Path file, BackupKey key) throws IOException {
         Path part = file.resolveSibling(file.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
-            Files.createFile(part);
-            if (Files.getFileStore(part).supportsFileAttributeView("posix")) {
-                Files.setPosixFilePermissions(part, PosixFilePermissions.fromString("rw-------"));
-            }
             Files.write(part, key.text());
             Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } finally {

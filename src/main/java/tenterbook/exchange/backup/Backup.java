@@ -87,9 +87,9 @@ public final class Backup {
         try {
             Files.createDirectories(backup.root().resolve("ledgers"));
             try (ArchiveFolder held = ArchiveFolder.hold(backup.root())) {
+                held.mustStillBeHeld();
                 refuseOther(archive, backup);
                 Made made = write(archive, backup, progress);
-                held.mustStillBeHeld();
                 BackupNote note = BackupNote.in(archive.folder().root()).to(folder.toString());
                 (made.good() ? note.good(clock.instant()) : note)
                         .keep(archive.folder().root());

@@ -8,10 +8,13 @@ import org.bouncycastle.openpgp.PGPEncryptedDataGenerator;
 import org.bouncycastle.openpgp.PGPException;
 import org.bouncycastle.openpgp.PGPLiteralData;
 import org.bouncycastle.openpgp.PGPLiteralDataGenerator;
-import org.bouncycastle.openpgp.operator.bc.BcPGPDataEncryptorBuilder;
 import org.bouncycastle.openpgp.operator.bc.BcPublicKeyKeyEncryptionMethodGenerator;
+import org.bouncycastle.openpgp.operator.jcajce.JcePGPDataEncryptorBuilder;
 
-/** Writes OpenPGP messages of any length in little memory: AES-256, integrity-protected, not compressed, not signed. */
+/**
+ * Writes OpenPGP messages of any length in little memory: AES-256, integrity-protected, not compressed, not signed. The cipher is Java's
+ * own, which was measured four times as fast as Bouncy Castle's (270 and 65 MB/s).
+ */
 public final class EncryptedMessage {
     private static final int CHUNK = 1 << 16;
 
@@ -29,7 +32,7 @@ public final class EncryptedMessage {
      */
     public static void write(OutputStream out, BackupKey key, String name, Writing writing) throws IOException {
         PGPEncryptedDataGenerator message =
-                new PGPEncryptedDataGenerator(new BcPGPDataEncryptorBuilder(SymmetricKeyAlgorithmTags.AES_256)
+                new PGPEncryptedDataGenerator(new JcePGPDataEncryptorBuilder(SymmetricKeyAlgorithmTags.AES_256)
                         .setWithIntegrityPacket(true)
                         .setSecureRandom(new SecureRandom()));
         message.addMethod(new BcPublicKeyKeyEncryptionMethodGenerator(key.encryption()));

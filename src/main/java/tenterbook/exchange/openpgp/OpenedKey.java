@@ -12,14 +12,17 @@ import org.bouncycastle.openpgp.PGPKeyPair;
 import org.bouncycastle.openpgp.PGPLiteralData;
 import org.bouncycastle.openpgp.PGPPublicKeyEncryptedData;
 import org.bouncycastle.openpgp.bc.BcPGPObjectFactory;
-import org.bouncycastle.openpgp.operator.bc.BcPublicKeyDataDecryptorFactory;
+import org.bouncycastle.openpgp.operator.PublicKeyDataDecryptorFactory;
+import org.bouncycastle.openpgp.operator.jcajce.JcePublicKeyDataDecryptorFactoryBuilder;
 
 /** A key whose passphrase was given: opens messages. */
 public final class OpenedKey {
-    private final PGPKeyPair key;
+    private final long id;
+    private final PublicKeyDataDecryptorFactory decryptor;
 
     OpenedKey(PGPKeyPair key) {
-        this.key = key;
+        this.id = key.getKeyID();
+        this.decryptor = new JcePublicKeyDataDecryptorFactoryBuilder().build(key.getPrivateKey());
     }
 
     /** Reads the plain bytes. They are certain only once {@link OpenedKey#read} has returned. */
@@ -37,7 +40,7 @@ public final class OpenedKey {
         PGPLiteralData content;
         try {
             sealed = own(new BcPGPObjectFactory(new BufferedInputStream(message)).nextObject());
-            content = content(sealed.getDataStream(new BcPublicKeyDataDecryptorFactory(key)));
+            content = content(sealed.getDataStream(decryptor));
         } catch (PGPException | IOException | RuntimeException e) {
             throw new MessageDamaged(e);
         }
@@ -56,7 +59,7 @@ public final class OpenedKey {
         if (first instanceof PGPEncryptedDataList list) {
             for (PGPEncryptedData each : list) {
                 if (each instanceof PGPPublicKeyEncryptedData sealed
-                        && sealed.getKeyIdentifier().getKeyId() == key.getKeyID()
+                        && sealed.getKeyIdentifier().getKeyId() == id
                         && sealed.isIntegrityProtected()) {
                     return sealed;
                 }
