@@ -270,6 +270,29 @@ class EncryptedBackupTest {
         assertThat(trial()).isEmpty();
     }
 
+    /** The first backup of a large archive may take days. */
+    @Test
+    void oneThatWasStoppedIsGoneOnWith() throws IOException {
+        long stored = 0;
+        for (int step = 1; stored == 0; step += 3) {
+            try {
+                at(FIRST).make(archive, new Stopping(step));
+            } catch (Progress.Cancelled e) {
+                assertThat(EncryptedFolder.generation(folder().resolve("ledgers")))
+                        .isEmpty();
+            }
+            if (Files.exists(folder().resolve("photos"))) {
+                stored = files(folder().resolve("photos")).size();
+            }
+        }
+        assertThat(stored).isBetween(1L, 2L);
+        Files.writeString(folder().resolve("unfinished.txt"), "0123", java.nio.file.StandardOpenOption.APPEND);
+        assertThat(make("2024-10-02T10:00:00Z").copied()).isEqualTo(3 - stored);
+        assertThat(folder().resolve("unfinished.txt")).doesNotExist();
+        assertThat(check()).isEmpty();
+        assertThat(trial()).isEmpty();
+    }
+
     @Test
     void aFileThatIsMissingOrCutOffIsWrittenAgainAndOlderBackupsOpenWithIt() throws IOException {
         make(FIRST);

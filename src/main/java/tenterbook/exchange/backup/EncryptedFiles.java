@@ -66,7 +66,7 @@ final class EncryptedFiles implements SharedFiles {
         return bytes;
     }
 
-    /** What no list names is written again: a killed backup left it. */
+    /** What no list names is written again: a killed backup left it, and its sum is not known. */
     @Override
     public String store(KeptFolder kept, KeptFiles.KeptFile file, String hex, Pace pace) throws IOException {
         String path = kept.path(file.path()) + EncryptedFolder.PGP;
@@ -87,6 +87,12 @@ final class EncryptedFiles implements SharedFiles {
             if (own.get().equals(hex)) {
                 Files.createDirectories(target.getParent());
                 name(part, target, written);
+                // After a line that a killed backup may have left half.
+                Files.writeString(
+                        folder.soFar(),
+                        "\n" + GenerationList.line(path, written),
+                        StandardOpenOption.CREATE,
+                        StandardOpenOption.APPEND);
                 copied++;
                 bytes += file.bytes();
             }

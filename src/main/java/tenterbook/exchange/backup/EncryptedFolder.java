@@ -114,11 +114,19 @@ public record EncryptedFolder(Path root) {
         }
     }
 
+    /** What a backup stored so far, a line each as in a list, so that one that was stopped is gone on with; gone once it is whole. */
+    Path soFar() {
+        return root.resolve("unfinished.txt");
+    }
+
     /** The SHA-256 of every file that any list names, by its path; of a file that was written again, the newest. */
     Map<String, String> sums() throws IOException {
         Map<String, String> sums = new HashMap<>();
         for (Path list : generations().values()) {
             GenerationList.read(list).ifPresent(read -> sums.putAll(read.sums()));
+        }
+        if (Files.exists(soFar())) {
+            sums.putAll(GenerationList.files(Files.readString(soFar())));
         }
         return sums;
     }

@@ -91,6 +91,7 @@ record EncryptedForm(EncryptedFolder folder, BackupKey key, Clock clock) impleme
             progress.orStop();
             LedgerEnd end = new LedgerEnd(bag.lastSequence(), bag.lastHash().hex());
             write(place, new GenerationList(key.fingerprint(), end, files.needed()));
+            Files.deleteIfExists(folder.soFar());
             return new Added(bag, files);
         }
     }

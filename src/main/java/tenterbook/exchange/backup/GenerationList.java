@@ -5,6 +5,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -36,7 +38,7 @@ record GenerationList(String key, BackupForm.LedgerEnd end, NavigableMap<String,
         text.append(KEY).append(key).append('\n');
         text.append(SEQUENCE).append(end.sequence()).append('\n');
         text.append(HASH).append(end.hash()).append('\n');
-        sums.forEach((path, sum) -> text.append(sum).append("  ").append(path).append('\n'));
+        sums.forEach((path, sum) -> text.append(line(path, sum)));
         return text + ABOVE + sum(text.toString()) + "\n";
     }
 
@@ -56,6 +58,21 @@ record GenerationList(String key, BackupForm.LedgerEnd end, NavigableMap<String,
         } catch (IOException | UncheckedIOException | IllegalArgumentException e) {
             return Optional.empty();
         }
+    }
+
+    /** The lines of photographs and papers in a text that may be cut off. */
+    static Map<String, String> files(String text) {
+        Map<String, String> sums = new HashMap<>();
+        text.lines()
+                .map(FILE::matcher)
+                .filter(file -> file.matches() && shared(file.group(2)).isPresent())
+                .forEach(file -> sums.put(file.group(2), file.group(1)));
+        return sums;
+    }
+
+    /** One line. */
+    static String line(String path, String sum) {
+        return sum + "  " + path + "\n";
     }
 
     private static GenerationList parsed(String text) {
