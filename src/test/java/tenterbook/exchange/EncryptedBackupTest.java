@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -278,15 +279,14 @@ class EncryptedBackupTest {
             try {
                 at(FIRST).make(archive, new Stopping(step));
             } catch (Progress.Cancelled e) {
-                assertThat(EncryptedFolder.generation(folder().resolve("ledgers")))
-                        .isEmpty();
+                assertThat(files(folder().resolve("ledgers")).keySet()).noneMatch(name -> name.endsWith(".txt"));
             }
             if (Files.exists(folder().resolve("photos"))) {
                 stored = files(folder().resolve("photos")).size();
             }
         }
         assertThat(stored).isBetween(1L, 2L);
-        Files.writeString(folder().resolve("unfinished.txt"), "0123", java.nio.file.StandardOpenOption.APPEND);
+        Files.writeString(folder().resolve("unfinished.txt"), "0123", StandardOpenOption.APPEND);
         assertThat(make("2024-10-02T10:00:00Z").copied()).isEqualTo(3 - stored);
         assertThat(folder().resolve("unfinished.txt")).doesNotExist();
         assertThat(check()).isEmpty();
