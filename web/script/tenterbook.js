@@ -78,7 +78,8 @@ function keepDrafts(form) {
   const keep = async (leaving = false) => {
     const body = new URLSearchParams();
     for (const [name, value] of new FormData(form)) {
-      if (typeof value === "string") body.append(name, value);
+      const secret = form.querySelector(`input[type="password"][name="${CSS.escape(name)}"]`);
+      if (typeof value === "string" && !secret) body.append(name, value);
     }
     try {
       const answer = await fetch(draftAddress(form.dataset.draft), { method: "POST", body, keepalive: leaving });

@@ -27,6 +27,9 @@ final class BackupCommand implements Callable<Integer> {
     @Mixin
     private ArchiveOption folder;
 
+    @Mixin
+    private PassphraseOption passphrase;
+
     @Option(names = "--to", paramLabel = "FOLDER")
     private @Nullable Path to;
 
@@ -45,7 +48,7 @@ final class BackupCommand implements Callable<Integer> {
             findings.addAll(made.findings());
             out.println(made.summary());
             if (trial && findings.isEmpty()) {
-                findings.addAll(backup.trial(archive, terminal));
+                findings.addAll(backup.trial(archive, passphrase, terminal));
                 if (findings.isEmpty()) {
                     out.println(Message.of("backup.trial-good"));
                 }

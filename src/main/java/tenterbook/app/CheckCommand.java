@@ -16,6 +16,8 @@ import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.ArchiveCheck;
 import tenterbook.exchange.BagVerification;
+import tenterbook.exchange.backup.EncryptedCheck;
+import tenterbook.exchange.backup.EncryptedFolder;
 import tenterbook.exchange.kept.BackupFolder;
 import tenterbook.labelling.issue.TagTable;
 import tenterbook.ledger.file.ArchiveProblem;
@@ -46,6 +48,10 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
+        Optional<EncryptedFolder.Generation> encrypted = EncryptedFolder.generation(folder.folder);
+        if (encrypted.isPresent()) {
+            return encrypted(encrypted.get(), out);
+        }
         Optional<Path> bag = LedgerFile.bagAround(BackupFolder.bagIn(folder.folder));
         if (bag.isPresent()) {
             return bag(bag.get(), out);
@@ -79,6 +85,22 @@ final class CheckCommand implements Callable<Integer> {
                             : Message.of("command.check.wrong", "count", findings.size()));
             out.flush();
         }
+        return findings.isEmpty() ? 0 : Main.FOUND_WRONG;
+    }
+
+    /** Whether the files of an encrypted backup are as they were written, and that no more was looked at. */
+    private static int encrypted(EncryptedFolder.Generation generation, PrintWriter out) throws IOException {
+        EncryptedCheck.Result result;
+        try (Terminal terminal = new Terminal(out)) {
+            result = EncryptedCheck.run(generation, terminal);
+        }
+        List<Finding> findings = result.findings();
+        Path backup = generation.folder().root();
+        findings.forEach(out::println);
+        out.println(
+                findings.isEmpty()
+                        ? Message.of("command.check.encrypted-whole", "backup", backup, "count", result.files())
+                        : Message.of("command.check.encrypted-wrong", "backup", backup, "count", findings.size()));
         return findings.isEmpty() ? 0 : Main.FOUND_WRONG;
     }
 

@@ -1,7 +1,9 @@
 package tenterbook.app;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -10,6 +12,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.exchange.Restore;
 import tenterbook.exchange.Restored;
+import tenterbook.exchange.backup.EncryptedFolder;
+import tenterbook.exchange.backup.EncryptedRestore;
 import tenterbook.words.Message;
 
 @Command(name = "restore", mixinStandardHelpOptions = true)
@@ -23,11 +27,18 @@ final class RestoreCommand implements Callable<Integer> {
     @Mixin
     private ArchiveOption folder;
 
+    @Mixin
+    private PassphraseOption passphrase;
+
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
+        Optional<EncryptedFolder.Generation> encrypted = EncryptedFolder.generation(from);
+        Clock clock = Clock.systemUTC();
         Restored restored;
         try (Terminal terminal = new Terminal(spec.commandLine().getOut())) {
-            restored = new Restore(Clock.systemUTC()).restore(from, folder.folder, terminal);
+            restored = encrypted.isPresent()
+                    ? new EncryptedRestore(clock).restore(encrypted.get(), folder.folder, passphrase, terminal)
+                    : new Restore(clock).restore(from, folder.folder, terminal);
         }
         restored.notes().forEach(spec.commandLine().getOut()::println);
         spec.commandLine()

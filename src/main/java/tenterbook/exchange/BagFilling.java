@@ -13,10 +13,10 @@ import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.BagWriter;
 import tenterbook.exchange.bag.Pace;
-import tenterbook.exchange.kept.BackupFiles;
 import tenterbook.exchange.kept.BackupFolder;
 import tenterbook.exchange.kept.KeptFiles;
 import tenterbook.exchange.kept.KeptFolder;
+import tenterbook.exchange.kept.SharedFiles;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.revision.Revision;
@@ -38,7 +38,7 @@ public final class BagFilling {
     private final Pace pace;
     private final long last;
     private final LocalDate today;
-    private final @Nullable BackupFiles shared;
+    private final @Nullable SharedFiles shared;
 
     BagFilling(Archive archive, Path whole, Path place, LocalDate today, Progress progress, List<Finding> findings)
             throws IOException {
@@ -53,7 +53,7 @@ public final class BagFilling {
             LocalDate today,
             Progress progress,
             List<Finding> findings,
-            @Nullable BackupFiles shared)
+            @Nullable SharedFiles shared)
             throws IOException {
         this.shared = shared;
         this.archive = archive;

@@ -55,22 +55,32 @@ public final class BagVerification {
         return run(bag, null, aside, clock, false, progress);
     }
 
-    /** The same for a bag that is not yet in its place in a backup. */
-    public static List<Finding> inBackup(Path bag, BackupFolder backup, Path aside, Clock clock, Progress progress)
+    /**
+     * The same for a bag that is not in its place in a backup.
+     *
+     * @param shared the photographs and papers of that backup by their names in an archive; they are not read
+     */
+    public static List<Finding> inBackup(
+            Path bag, NavigableMap<String, Path> shared, Path aside, Clock clock, Progress progress)
             throws IOException {
-        return run(bag, backup, aside, clock, false, progress);
+        return run(bag, shared, aside, clock, false, progress);
     }
 
     private static List<Finding> run(
-            Path bag, @Nullable BackupFolder backup, Path aside, Clock clock, boolean names, Progress progress)
+            Path bag,
+            @Nullable NavigableMap<String, Path> shared,
+            Path aside,
+            Clock clock,
+            boolean names,
+            Progress progress)
             throws IOException {
         Checked checked = BagCheck.run(bag, progress);
         List<Finding> findings = new ArrayList<>(checked.findings());
         NavigableMap<String, Path> parts = BagLedger.parts(checked, findings);
-        if (backup == null) {
+        if (shared == null) {
             BackupFolder.addShared(checked, bag, parts);
         } else {
-            backup.addFiles(parts);
+            parts.putAll(shared);
         }
         try {
             SecondOpinion.ask(bag).ifPresent(findings::add);

@@ -53,7 +53,7 @@ public final class Restore {
     public Restored restore(Path bag, Path archiveDir, DamageAdvice damage, Progress progress) {
         Path place = archiveDir.toAbsolutePath().normalize();
         try {
-            refuseUnfit(bag.toAbsolutePath().normalize(), place);
+            mustFit(bag, place);
             Path chosen = BackupFolder.bagIn(bag);
             Checked checked = BagCheck.run(chosen, progress);
             List<Finding> findings = new ArrayList<>(checked.findings());
@@ -78,7 +78,14 @@ public final class Restore {
         }
     }
 
-    private static void refuseUnfit(Path bag, Path place) throws IOException {
+    /**
+     * Whether an archive may be restored to that place, before anything is read.
+     *
+     * @throws BagRefused where not
+     */
+    public static void mustFit(Path from, Path archiveDir) throws IOException {
+        Path bag = from.toAbsolutePath().normalize();
+        Path place = archiveDir.toAbsolutePath().normalize();
         if (Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
             if (!Files.isDirectory(place, LinkOption.NOFOLLOW_LINKS)) {
                 throw new BagRefused(place.toString(), Message.of("exchange.restore.no-folder"));

@@ -2,6 +2,7 @@ package tenterbook.exchange;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import tenterbook.ledger.file.Finding;
 import tenterbook.measure.Digest;
 
@@ -19,5 +20,16 @@ public record Restored(
     public Restored {
         damage = List.copyOf(damage);
         notes = List.copyOf(notes);
+    }
+
+    /** With one remark more. */
+    public Restored noting(Finding note) {
+        return new Restored(
+                folder,
+                lastSequence,
+                lastHash,
+                photos,
+                damage,
+                Stream.concat(notes.stream(), Stream.of(note)).toList());
     }
 }

@@ -28,15 +28,15 @@ import tenterbook.recipe.Clamping;
 import tenterbook.recipe.ClampingId;
 
 /** A small archive of the invented studio, with records of most kinds, a history, a withdrawal and photographs. */
-final class Demo {
-    static final Clock CLOCK = Clock.fixed(Instant.parse("2024-09-30T16:20:00Z"), ZoneOffset.UTC);
+public final class Demo {
+    public static final Clock CLOCK = Clock.fixed(Instant.parse("2024-09-30T16:20:00Z"), ZoneOffset.UTC);
     static final String DRAFT = "typed and never saved: Casa Ondrel asks about the heron";
     static final String BUYER = "Sala Vermia, at the quay";
 
     private Demo() {}
 
     /** Fills {@code root} with {@code photos} photographs of {@code bytes} each; the archive is left open. */
-    static Archive open(Path root, int photos, int bytes) throws IOException {
+    public static Archive open(Path root, int photos, int bytes) throws IOException {
         Archive archive = Archive.open(root, CLOCK);
         List<Digest> taken = Stream.iterate(1, n -> n + 1)
                 .limit(photos)
@@ -82,7 +82,7 @@ final class Demo {
         return archive;
     }
 
-    static Archive open(Path root) throws IOException {
+    public static Archive open(Path root) throws IOException {
         return open(root, 3, 5000);
     }
 

@@ -5,27 +5,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jdbi.v3.core.JdbiException;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.ArchiveCheck;
-import tenterbook.exchange.Bag;
-import tenterbook.exchange.BagFilling;
-import tenterbook.exchange.BagVerification;
-import tenterbook.exchange.DamageAdvice;
 import tenterbook.exchange.PackRefused;
-import tenterbook.exchange.bag.BagCheck;
-import tenterbook.exchange.bag.Checked;
-import tenterbook.exchange.kept.BackupFiles;
 import tenterbook.exchange.kept.BackupFolder;
-import tenterbook.exchange.kept.UnfinishedFolder;
+import tenterbook.exchange.openpgp.BackupKey;
+import tenterbook.exchange.openpgp.Passphrase;
 import tenterbook.ledger.file.ArchiveFolder;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Finding;
@@ -33,10 +25,12 @@ import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.revision.Revision;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /**
  * Backups of an archive in a folder on another disk, while the program runs: a bag of the ledger for each, and only those
- * photographs and papers that are not there yet. Each is read back before it gets its name.
+ * photographs and papers that are not there yet. Each is read back before it gets its name. They are encrypted where the archive has
+ * a key for that ({@link ArchiveKey}).
  */
 public final class Backup {
     private final Clock clock;
@@ -89,12 +83,13 @@ public final class Backup {
      * @throws Progress.Cancelled if asked to stop
      */
     public Made make(Archive archive, Progress progress) {
-        BackupFolder backup = fit(archive);
+        BackupForm backup = form(archive);
         try {
-            Files.createDirectories(backup.ledgers());
+            Files.createDirectories(backup.root().resolve("ledgers"));
             try (ArchiveFolder held = ArchiveFolder.hold(backup.root())) {
+                held.mustStillBeHeld();
                 refuseOther(archive, backup);
-                Made made = write(archive, new BackupFolder(held.root()), progress);
+                Made made = write(archive, backup, progress);
                 BackupNote note = BackupNote.in(archive.folder().root()).to(folder.toString());
                 (made.good() ? note.good(clock.instant()) : note)
                         .keep(archive.folder().root());
@@ -109,7 +104,7 @@ public final class Backup {
         }
     }
 
-    private BackupFolder fit(Archive archive) {
+    private BackupForm form(Archive archive) {
         if (!Files.isDirectory(folder)) {
             throw new PackRefused(folder.toString(), Message.of("backup.not-there"));
         }
@@ -117,34 +112,34 @@ public final class Backup {
         if (folder.startsWith(own)) {
             throw new PackRefused(folder.toString(), Message.of("exchange.pack.inside-archive"));
         }
-        return BackupFolder.on(folder, own);
+        if (!ArchiveKey.in(own)) {
+            return new PlainForm(BackupFolder.on(folder, own), clock);
+        }
+        try {
+            BackupKey key = ArchiveKey.read(own);
+            return new EncryptedForm(EncryptedFolder.on(folder, own, key), key, clock);
+        } catch (IOException e) {
+            // Never a plain backup instead of one that was to be encrypted.
+            throw new PackRefused(own.resolve(ArchiveKey.NAME).toString(), Message.of("backup.encrypted.no-key"));
+        }
     }
 
     /** Generations of another archive, or later ones of this, are not to be pushed out by this ledger. */
-    private static void refuseOther(Archive archive, BackupFolder backup) throws IOException {
+    private static void refuseOther(Archive archive, BackupForm backup) throws IOException {
         NavigableMap<Instant, Path> made = backup.generations();
         if (made.isEmpty()) {
             return;
         }
         Path newest = made.lastEntry().getValue();
-        String info = Files.readString(newest.resolve("bag-info.txt"));
-        long sequence = Long.parseLong(labelled(info, "Tenterbook-Last-Sequence", "0"));
-        List<Revision> there = sequence == 0 ? List.of() : archive.ledger().after(sequence - 1, 1);
-        String hash = labelled(info, "Tenterbook-Last-Hash", "");
-        if (sequence > 0 && (there.isEmpty() || !there.get(0).hash().hex().equals(hash))) {
-            throw new PackRefused(newest.toString(), Message.of("backup.other", "sequence", sequence));
+        BackupForm.LedgerEnd end = backup.end(newest);
+        List<Revision> there =
+                end.sequence() == 0 ? List.of() : archive.ledger().after(end.sequence() - 1, 1);
+        if (end.sequence() > 0 && (there.isEmpty() || !there.get(0).hash().hex().equals(end.hash()))) {
+            throw new PackRefused(newest.toString(), Message.of("backup.other", "sequence", end.sequence()));
         }
     }
 
-    private static String labelled(String info, String label, String otherwise) {
-        return info.lines()
-                .filter(line -> line.startsWith(label + ": "))
-                .map(line -> line.substring(label.length() + 2).strip())
-                .findFirst()
-                .orElse(otherwise);
-    }
-
-    private Made write(Archive archive, BackupFolder backup, Progress progress) throws IOException {
+    private Made write(Archive archive, BackupForm backup, Progress progress) throws IOException {
         Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
         Path place = backup.generation(now);
         if (Files.exists(place)) {
@@ -154,40 +149,39 @@ public final class Backup {
         if (!findings.isEmpty()) {
             throw new PackRefused(findings, Message.of("exchange.pack.mend"));
         }
-        Files.writeString(
-                backup.root().resolve("READ-ME-FIRST.txt"),
-                Message.of("backup.read-me").inEnglish() + "\n");
-        BackupFiles files = new BackupFiles(backup.root());
-        // One name for all, so that what a killed backup left is cleared by the next.
-        try (UnfinishedFolder unfinished =
-                UnfinishedFolder.beside(backup.ledgers().resolve("new"))) {
-            LocalDate today = LocalDate.ofInstant(now, ZoneOffset.UTC);
-            Bag bag = new BagFilling(archive, unfinished.whole(), place, today, progress, findings, files)
-                    .fill(DamageAdvice.NOTED, unfinished.cleared());
-            List<Finding> wrong = new ArrayList<>(BagVerification.inBackup(
-                    unfinished.whole(), backup, unfinished.aside("read-back"), clock, progress));
-            wrong.removeAll(bag.damage());
-            if (!wrong.isEmpty()) {
-                throw new PackRefused(wrong, Message.of("exchange.pack.not-restorable"));
-            }
-            progress.orStop();
-            unfinished.moveTo(place);
-            int removed = bag.damage().isEmpty() ? removeOld(backup, now) : 0;
-            return new Made(place, bag.lastSequence(), files.copied(), files.bytes(), removed, bag.damage());
-        }
+        BackupForm.Added added = backup.add(archive, now, progress);
+        List<Finding> damage = added.bag().damage();
+        int removed = damage.isEmpty() ? removeOld(backup, now) : 0;
+        return new Made(
+                place,
+                added.bag().lastSequence(),
+                added.files().copied(),
+                added.files().bytes(),
+                removed,
+                damage);
     }
 
-    private static int removeOld(BackupFolder backup, Instant now) throws IOException {
+    private static int removeOld(BackupForm backup, Instant now) throws IOException {
         NavigableMap<Instant, Path> all = backup.generations();
         Set<Instant> kept = BackupRule.kept(all.keySet(), now);
         int removed = 0;
         for (Map.Entry<Instant, Path> each : all.entrySet()) {
             if (!kept.contains(each.getKey())) {
-                BackupFolder.delete(each.getValue());
+                backup.delete(each.getValue());
                 removed++;
             }
         }
         return removed;
+    }
+
+    /** As {@link #trial(Archive, Supplier, Progress)} for backups that are not encrypted. */
+    public List<Finding> trial(Archive archive, Progress progress) {
+        return trial(
+                archive,
+                () -> {
+                    throw Refusal.of("backup.passphrase.wanted");
+                },
+                progress);
     }
 
     /**
@@ -195,22 +189,18 @@ public final class Backup {
      * its digest, its ledger is opened from a copy and checked, and each revision is compared by its hash, and each record by
      * its text, with those of the archive. Changes nothing in the backup.
      *
+     * @param passphrase asked for where the backup is encrypted
      * @return what differs; empty where the archive, as it was at that backup, would come back
+     * @throws Refusal where the passphrase is another
      */
-    public List<Finding> trial(Archive archive, Progress progress) {
-        BackupFolder backup = fit(archive);
+    public List<Finding> trial(Archive archive, Supplier<Passphrase> passphrase, Progress progress) {
+        BackupForm backup = form(archive);
         try {
             NavigableMap<Instant, Path> made = backup.generations();
             if (made.isEmpty()) {
                 return List.of(new Finding(folder.toString(), Message.of("backup.none")));
             }
-            Path bag = made.lastEntry().getValue();
-            List<Finding> findings = new ArrayList<>(BagVerification.kept(bag, clock, progress));
-            if (findings.isEmpty()) {
-                Checked checked = BagCheck.run(bag, Progress.UNWATCHED);
-                findings.addAll(BackupTrial.compare(checked, archive, clock, progress));
-            }
-            return findings;
+            return backup.trial(made.lastEntry().getValue(), archive, passphrase, progress);
         } catch (IOException e) {
             throw new PackRefused(folder.toString(), Message.of("backup.not-read", "why", e.toString()));
         }

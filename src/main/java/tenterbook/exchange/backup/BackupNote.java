@@ -51,6 +51,11 @@ public record BackupNote(String folder, Optional<Instant> lastGood) {
         return other.equals(folder) ? this : new BackupNote(other, Optional.empty());
     }
 
+    /** The same folder without a good backup, as after backups became encrypted or no longer are. */
+    public BackupNote anew() {
+        return new BackupNote(folder, Optional.empty());
+    }
+
     public BackupNote good(Instant at) {
         return new BackupNote(folder, Optional.of(at));
     }

@@ -2,7 +2,8 @@ package tenterbook.exchange.bag;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,7 +16,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Several checksums of one file from one reading.
@@ -47,7 +47,9 @@ public record Sums(long bytes, Map<String, String> hex) {
 
     /** Reads a file without keeping it. */
     public static Sums of(Path file, Collection<String> algorithms, Pace pace) throws IOException {
-        return pass(file, null, algorithms, pace);
+        try (InputStream in = Files.newInputStream(file)) {
+            return of(in, OutputStream.nullOutputStream(), algorithms, pace);
+        }
     }
 
     /** Copies a file into a new one, synced. */
@@ -57,33 +59,32 @@ public record Sums(long bytes, Map<String, String> hex) {
 
     /** Copies a file into a new one, synced, and sums what was read. */
     static Sums copying(Path from, Path to, Collection<String> algorithms, Pace pace) throws IOException {
-        try (FileChannel out = FileChannel.open(to, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-            Sums sums = pass(from, out, algorithms, pace);
+        try (InputStream in = Files.newInputStream(from);
+                FileChannel out = FileChannel.open(to, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            Sums sums = of(in, Channels.newOutputStream(out), algorithms, pace);
             out.force(true);
             return sums;
         }
     }
 
-    private static Sums pass(Path from, @Nullable FileChannel copy, Collection<String> algorithms, Pace pace)
+    /**
+     * Reads a stream to its end into another, and sums what was read; closes neither.
+     *
+     * @param to {@link OutputStream#nullOutputStream} where only the sums are wanted
+     */
+    public static Sums of(InputStream in, OutputStream to, Collection<String> algorithms, Pace pace)
             throws IOException {
         Map<String, MessageDigest> digests = new LinkedHashMap<>();
         algorithms.forEach(name -> digests.put(name, digest(name)));
         byte[] buffer = new byte[CHUNK];
         long bytes = 0;
-        try (InputStream in = Files.newInputStream(from)) {
-            for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
-                for (MessageDigest digest : digests.values()) {
-                    digest.update(buffer, 0, read);
-                }
-                if (copy != null) {
-                    ByteBuffer chunk = ByteBuffer.wrap(buffer, 0, read);
-                    while (chunk.hasRemaining()) {
-                        copy.write(chunk);
-                    }
-                }
-                bytes += read;
-                pace.passed(read);
+        for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
+            for (MessageDigest digest : digests.values()) {
+                digest.update(buffer, 0, read);
             }
+            to.write(buffer, 0, read);
+            bytes += read;
+            pace.passed(read);
         }
         Map<String, String> hex = new LinkedHashMap<>();
         digests.forEach((name, digest) -> hex.put(name, HexFormat.of().formatHex(digest.digest())));

@@ -12,7 +12,7 @@ import tenterbook.ledger.file.HashedFiles;
 import tenterbook.words.Message;
 
 /** Copies photographs and papers into a backup, each once; a file gets its name when it was read back and is whole. */
-public final class BackupFiles {
+public final class BackupFiles implements SharedFiles {
     private final Path root;
     private long copied;
     private long bytes;
@@ -21,19 +21,17 @@ public final class BackupFiles {
         this.root = root;
     }
 
-    /** Files copied in this run. */
+    @Override
     public long copied() {
         return copied;
     }
 
+    @Override
     public long bytes() {
         return bytes;
     }
 
-    /**
-     * @param hex the digest its name gives
-     * @return the digest of the archive's own file; {@code hex} where the backup has it already
-     */
+    @Override
     public String store(KeptFolder folder, KeptFiles.KeptFile file, String hex, Pace pace) throws IOException {
         Path target = root.resolve(folder.path(file.path()));
         if (Files.isRegularFile(target) && Files.size(target) == file.bytes()) {

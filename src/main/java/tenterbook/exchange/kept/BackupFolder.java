@@ -27,7 +27,7 @@ public record BackupFolder(Path root) {
     public static final String BESIDE = "beside";
 
     /** Of the name of a backup's folder, after that of the archive's. */
-    private static final String ENDING = "-backup";
+    public static final String ENDING = "-backup";
 
     private static final DateTimeFormatter NAME =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
@@ -42,7 +42,7 @@ public record BackupFolder(Path root) {
     }
 
     public Path generation(Instant at) {
-        return ledgers().resolve(NAME.format(at));
+        return ledgers().resolve(name(at));
     }
 
     /** The generations that are there, by the moment of each. */
@@ -53,17 +53,23 @@ public record BackupFolder(Path root) {
         }
         try (Stream<Path> inside = Files.list(ledgers())) {
             for (Path each : inside.toList()) {
-                moment(each).ifPresent(at -> found.put(at, each));
+                if (Files.isDirectory(each, LinkOption.NOFOLLOW_LINKS)) {
+                    moment(each.getFileName().toString()).ifPresent(at -> found.put(at, each));
+                }
             }
         }
         return found;
     }
 
-    private static Optional<Instant> moment(Path bag) {
+    /** The name of a generation. */
+    public static String name(Instant at) {
+        return NAME.format(at);
+    }
+
+    /** When a generation of this name was made; empty for any other name. */
+    public static Optional<Instant> moment(String name) {
         try {
-            return Files.isDirectory(bag, LinkOption.NOFOLLOW_LINKS)
-                    ? Optional.of(NAME.parse(bag.getFileName().toString(), Instant::from))
-                    : Optional.empty();
+            return Optional.of(NAME.parse(name, Instant::from));
         } catch (DateTimeParseException e) {
             return Optional.empty();
         }

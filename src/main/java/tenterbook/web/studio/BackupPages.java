@@ -5,6 +5,7 @@ import static tenterbook.web.page.Words.w;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -12,8 +13,10 @@ import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tenterbook.exchange.PackRefused;
+import tenterbook.exchange.backup.ArchiveKey;
 import tenterbook.exchange.backup.Backup;
 import tenterbook.exchange.backup.BackupNote;
+import tenterbook.exchange.openpgp.Passphrase;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.measure.DateWords;
@@ -23,6 +26,7 @@ import tenterbook.web.page.FlashMessage;
 import tenterbook.web.page.Words;
 import tenterbook.words.Conventions;
 import tenterbook.words.Message;
+import tenterbook.words.Refusal;
 
 /** Backups from the studio's page, and by themselves once a day where a folder is chosen. */
 public final class BackupPages {
@@ -38,8 +42,14 @@ public final class BackupPages {
     /**
      * @param folder chosen, or empty
      * @param state when the last good one was made, in a sentence
+     * @param encrypted whether the next ones are
      */
-    public record BackupView(String folder, String state) {}
+    public record BackupView(String folder, String state, boolean encrypted) {
+        /** Fewest characters of a passphrase. */
+        public int shortest() {
+            return Passphrase.SHORTEST;
+        }
+    }
 
     public BackupView view() {
         BackupNote note = note();
@@ -52,12 +62,14 @@ public final class BackupPages {
                         "days",
                         Duration.between(at, now).toDays()))
                 .orElseGet(() -> w("backup.none-yet"));
-        return new BackupView(note.folder(), state);
+        return new BackupView(note.folder(), state, ArchiveKey.in(root()));
     }
 
     void routes(RoutesConfig routes) {
         routes.post("/studio/backup", this::make);
         routes.post("/studio/backup/trial", this::trial);
+        routes.post("/studio/backup/encrypted", this::encrypt);
+        routes.post("/studio/backup/plain", this::dontEncrypt);
     }
 
     private BackupNote note() {
@@ -88,12 +100,37 @@ public final class BackupPages {
         }
     }
 
+    private void encrypt(Context ctx) throws IOException {
+        try {
+            Passphrase chosen = Passphrase.chosen(typed(ctx, "passphrase"), typed(ctx, "again"));
+            ArchiveKey.choose(root(), chosen, site.clock().instant());
+        } catch (Refusal e) {
+            FlashMessage.andGo(ctx, Words.sentence(e), "/studio");
+            return;
+        }
+        note().anew().keep(root());
+        FlashMessage.andGo(ctx, w("backup.encrypted.chosen"), "/studio");
+    }
+
+    private void dontEncrypt(Context ctx) throws IOException {
+        ArchiveKey.putAside(root());
+        note().anew().keep(root());
+        FlashMessage.andGo(ctx, w("backup.encrypted.off"), "/studio");
+    }
+
+    private static String typed(Context ctx, String name) {
+        String typed = ctx.formParam(name);
+        return typed == null ? "" : typed;
+    }
+
     private void trial(Context ctx) {
         String folder = note().folder();
+        Passphrase passphrase = Passphrase.of(typed(ctx, "passphrase"));
         Conventions reader = Words.conventions();
         go(ctx, site.jobs().start(w("backup.trying"), progress -> {
             try {
-                List<Finding> findings = new Backup(Path.of(folder), site.clock()).trial(site.archive(), progress);
+                List<Finding> findings =
+                        new Backup(Path.of(folder), site.clock()).trial(site.archive(), () -> passphrase, progress);
                 return outcome(
                         findings.isEmpty()
                                 ? Message.of("backup.trial-good")
@@ -102,6 +139,8 @@ public final class BackupPages {
                         reader);
             } catch (PackRefused e) {
                 return refused(e, reader);
+            } catch (Refusal e) {
+                return outcome(Message.of("backup.not-tried"), List.of(new Finding(folder, e.explanation())), reader);
             }
         }));
     }

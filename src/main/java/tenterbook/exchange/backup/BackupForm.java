@@ -1,0 +1,46 @@
+package tenterbook.exchange.backup;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.function.Supplier;
+import tenterbook.archive.Archive;
+import tenterbook.exchange.Bag;
+import tenterbook.exchange.PackRefused;
+import tenterbook.exchange.kept.SharedFiles;
+import tenterbook.exchange.openpgp.Passphrase;
+import tenterbook.ledger.file.Finding;
+import tenterbook.ledger.file.Progress;
+
+/** How the backups of one archive lie on a disk: photographs and papers once for all, and a generation of the ledger for each. */
+sealed interface BackupForm permits PlainForm, EncryptedForm {
+    Path root();
+
+    /** Where the generation of that moment is or will be. */
+    Path generation(Instant at);
+
+    /** The generations that are whole, by the moment of each. */
+    NavigableMap<Instant, Path> generations() throws IOException;
+
+    LedgerEnd end(Path generation) throws IOException;
+
+    void delete(Path generation) throws IOException;
+
+    /**
+     * Adds what is new and a generation of the ledger; it has its name only once it is whole and was read back.
+     *
+     * @throws PackRefused if it would not come back; it has no name then
+     */
+    Added add(Archive archive, Instant now, Progress progress) throws IOException;
+
+    /** What differs between the archive and a generation of it, which is read to its last byte. */
+    List<Finding> trial(Path generation, Archive archive, Supplier<Passphrase> passphrase, Progress progress)
+            throws IOException;
+
+    /** Sequence and hash of the last revision; 0 for a ledger without any. */
+    record LedgerEnd(long sequence, String hash) {}
+
+    record Added(Bag bag, SharedFiles files) {}
+}
