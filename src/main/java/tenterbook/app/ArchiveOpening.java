@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
 import tenterbook.app.open.ArchivePlace;
 import tenterbook.app.open.RunningAddress;
+import tenterbook.app.start.FreePort;
 import tenterbook.exchange.Restore;
 import tenterbook.ledger.file.ArchiveInUse;
 import tenterbook.ledger.file.ArchiveProblem;

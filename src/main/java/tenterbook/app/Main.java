@@ -6,6 +6,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import tenterbook.app.start.Preloading;
 import tenterbook.exchange.BagRefused;
 import tenterbook.exchange.PackRefused;
 import tenterbook.labelling.LabelBlocked;

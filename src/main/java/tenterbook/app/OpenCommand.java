@@ -11,6 +11,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.app.open.ArchivePlace;
 import tenterbook.app.open.BrowserWindow;
+import tenterbook.app.start.FreePort;
+import tenterbook.app.start.StopSignal;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.LedgerFile;
 import tenterbook.web.server.FirstStartPage;

@@ -9,6 +9,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import tenterbook.app.start.FreePort;
+import tenterbook.app.start.StopSignal;
 import tenterbook.exchange.Restore;
 import tenterbook.ledger.file.LedgerFile;
 import tenterbook.web.device.StudioNetwork;

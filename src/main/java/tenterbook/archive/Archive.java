@@ -48,6 +48,11 @@ public final class Archive implements AutoCloseable {
         return in(ArchiveFolder.hold(root), clock);
     }
 
+    /** As {@link #open}, of a folder just made of a bag or another archive: an older ledger need not be kept aside. */
+    public static Archive openMade(Path root, Clock clock) {
+        return in(ArchiveFolder.holdMade(root), clock);
+    }
+
     /**
      * Opens the archive in {@code root} for reading. Nothing in the folder is changed, and nothing can be saved.
      *

@@ -93,7 +93,7 @@ public final class BagVerification {
         }
         Path copy = Files.createDirectory(aside).resolve("ledger.db");
         Sums.copy(parts.get("ledger.db"), copy, new Pace(progress, Files.size(parts.get("ledger.db"))));
-        try (Archive archive = Archive.open(aside, clock)) {
+        try (Archive archive = Archive.openMade(aside, clock)) {
             findings.addAll(BagLedger.check(checked, archive, progress));
             findings.addAll(missing(archive, parts.keySet()));
             if (names) {

@@ -141,7 +141,7 @@ public final class Restore {
         List<Finding> findings = new ArrayList<>();
         List<Finding> notes = new ArrayList<>(unfinished.cleared());
         List<Finding> allowed = new ArrayList<>();
-        try (Archive archive = Archive.open(unfinished.whole(), clock)) {
+        try (Archive archive = Archive.openMade(unfinished.whole(), clock)) {
             findings.addAll(BagLedger.check(checked, archive, progress));
             FileCheck files = FileCheck.of(archive, progress);
             (damage == DamageAdvice.NOTED ? allowed : findings).addAll(files.damage());

@@ -84,7 +84,7 @@ public final class Ledger implements AutoCloseable {
             throw new ArchiveProblem(
                     Message.of("ledger.none-to-look-at", "folder", folder.root().toAbsolutePath()));
         }
-        if (!folder.readOnly()) {
+        if (!folder.readOnly() && !folder.madeOfAnother()) {
             OlderLedgers.keep(folder, clock);
         }
         Database database = new Database(folder.ledger());

@@ -72,6 +72,9 @@ class FormatOneArchiveTest {
     @Test
     void anArchiveOfFormat1IsReadWrittenProvenErasedPackedAndRestored() throws Exception {
         Path place = restored();
+        assertThat(place.resolve("older-ledgers"))
+                .as("the bag has it as it was")
+                .doesNotExist();
         Path bag = around.resolve("bag");
         try (Archive archive = Archive.open(place, CLOCK)) {
             long before = archive.ledger().lastSequence();

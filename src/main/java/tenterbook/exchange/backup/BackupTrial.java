@@ -28,7 +28,7 @@ final class BackupTrial {
         try (UnfinishedFolder unfinished = UnfinishedFolder.beside(around.resolve("trial"))) {
             Path ledger = unfinished.whole().resolve("ledger.db");
             Sums.copy(checked.payload().get("data/ledger.db"), ledger, new Pace(progress, 0));
-            try (Archive restored = Archive.open(unfinished.whole(), clock)) {
+            try (Archive restored = Archive.openMade(unfinished.whole(), clock)) {
                 revisions(restored, archive, findings, progress);
             }
         } finally {

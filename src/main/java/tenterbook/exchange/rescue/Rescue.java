@@ -75,7 +75,7 @@ public final class Rescue {
             if (kept != null) {
                 Files.move(kept, whole.resolve("ledger.db"));
             }
-            try (Archive archive = Archive.open(whole, clock)) {
+            try (Archive archive = Archive.openMade(whole, clock)) {
                 if (kept == null) {
                     takeOver(archive, remains);
                 } else {

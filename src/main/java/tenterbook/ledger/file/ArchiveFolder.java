@@ -28,6 +28,7 @@ public final class ArchiveFolder implements AutoCloseable {
     private final @Nullable FileLock lock;
     private final @Nullable LedgerCopy copy;
     private boolean lookedThrough;
+    private boolean madeOfAnother;
     /** Of the lock file that is held, where the system has such keys; its file stays open, so no other can get the same. */
     private final @Nullable Object lockKey;
 
@@ -55,6 +56,18 @@ public final class ArchiveFolder implements AutoCloseable {
                     Message.of("ledger.folder-not-written", "folder", root.toAbsolutePath(), "why", Explained.of(e)),
                     e);
         }
+    }
+
+    /** As {@link #hold}, of a folder just made of a bag or another archive, which stays as it is. */
+    public static ArchiveFolder holdMade(Path root) {
+        ArchiveFolder folder = hold(root);
+        folder.madeOfAnother = true;
+        return folder;
+    }
+
+    /** Whether its ledger still lies elsewhere as it was. */
+    public boolean madeOfAnother() {
+        return madeOfAnother;
     }
 
     /**

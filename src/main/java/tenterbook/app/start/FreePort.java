@@ -1,4 +1,4 @@
-package tenterbook.app;
+package tenterbook.app.start;
 
 import java.io.PrintWriter;
 import tenterbook.ledger.file.ArchiveProblem;
@@ -6,8 +6,8 @@ import tenterbook.web.server.Server;
 import tenterbook.words.Message;
 
 /** A port to serve on: the wanted one, or one of the next where that is busy. */
-final class FreePort {
-    static final String USUAL = "7117";
+public final class FreePort {
+    public static final String USUAL = "7117";
     private static final int TRIED = 20;
 
     private FreePort() {}
@@ -16,7 +16,7 @@ final class FreePort {
      * @param wanted 0 for any free one, which is then chosen by the system
      * @param out where it is said that another one is used
      */
-    static int from(int wanted, PrintWriter out) {
+    public static int from(int wanted, PrintWriter out) {
         if (wanted == 0) {
             return 0;
         }

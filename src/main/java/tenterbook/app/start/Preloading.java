@@ -1,4 +1,4 @@
-package tenterbook.app;
+package tenterbook.app.start;
 
 import org.slf4j.LoggerFactory;
 import tenterbook.labelling.rule.Market;
@@ -9,10 +9,10 @@ import tenterbook.words.Message;
  * What the first page needs and what does not depend on the archive, loaded while another thread opens the archive. Whoever needs a
  * part of it before it is ready waits for it as for any class that is being loaded.
  */
-final class Preloading {
+public final class Preloading {
     private Preloading() {}
 
-    static void begin() {
+    public static void begin() {
         Thread ahead = new Thread(Preloading::load, "ahead");
         ahead.setDaemon(true);
         ahead.start();
