@@ -79,6 +79,9 @@ final class ArchiveOpening implements AutoCloseable {
      */
     String choose(String typed, Beginning beginning) {
         Path folder = place.typed(typed);
+        LedgerFile.archiveAround(folder).ifPresent(around -> {
+            throw Refusal.of("first-start.in-an-archive", "folder", folder, "archive", around);
+        });
         try {
             if (!LedgerFile.in(folder).begun()) {
                 if (!LedgerFile.in(folder).folderUnused()) {

@@ -9,6 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import tenterbook.app.open.RunningAddress;
 import tenterbook.app.start.FreePort;
 import tenterbook.app.start.StopSignal;
 import tenterbook.exchange.Restore;
@@ -62,7 +63,14 @@ final class ServeCommand implements Callable<Integer> {
                         wiring.network().urls().get(0)));
             }
             out.flush();
+            RunningAddress running = RunningAddress.in(archive.folder);
+            if (!readOnly) {
+                running.note(wiring.port());
+            }
             stop.await();
+            if (!readOnly) {
+                running.forget();
+            }
         }
         return 0;
     }

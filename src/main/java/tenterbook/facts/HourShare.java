@@ -76,8 +76,9 @@ public record HourShare(
             return new HourShare(typed, null, null);
         }
         Minutes sum = Minutes.NONE;
+        boolean about = false;
         for (Clamping clamping : clampings) {
-            if (!clamping.hours().bounded()) {
+            if (!inHours(clamping.hours())) {
                 return missing(Message.of("cost.hour-share.no-hours", "clamping", clamping.id()));
             }
             List<Piece> all = pieces.apply(clamping);
@@ -95,13 +96,20 @@ public record HourShare(
             if (shares.missing() != null) {
                 return missing(shares.missing());
             }
+            about |= clamping.hours().about()
+                    || all.stream().anyMatch(each -> typed(each).about());
             sum = sum.plus(new Minutes(
                     shares.split(rest.low()).get(piece.number()),
                     shares.split(rest.high()).get(piece.number())));
         }
         List<Object> ids = new ArrayList<>();
         clampings.forEach(clamping -> ids.add(clamping.id()));
-        return new HourShare(hours(sum), Message.of("cost.share.of", "clampings", Listing.and(ids)), null);
+        return new HourShare(hours(sum, about), Message.of("cost.share.of", "clampings", Listing.and(ids)), null);
+    }
+
+    /** A night has no fixed length. */
+    private static boolean inHours(Quantity duration) {
+        return duration.in(Unit.HOUR).bounded();
     }
 
     private static Quantity typed(Piece piece) {
@@ -112,7 +120,7 @@ public record HourShare(
     private static @Nullable Message unlike(Clamping clamping, List<Piece> all) {
         return all.stream()
                 .filter(each -> typed(each).recorded())
-                .filter(each -> !typed(each).bounded() || each.made().size() > 1)
+                .filter(each -> !inHours(typed(each)) || each.made().size() > 1)
                 .findFirst()
                 .map(each ->
                         Message.of("cost.hour-share.by-hand-unlike", "piece", each.number(), "clamping", clamping.id()))
@@ -129,16 +137,17 @@ public record HourShare(
     }
 
     /** In hours where they are whole, else in minutes. */
-    private static Quantity hours(Minutes minutes) {
+    private static Quantity hours(Minutes minutes, boolean about) {
         BigInteger hour = MINUTES.toBigInteger();
         boolean whole = minutes.low().mod(hour).signum() == 0
                 && minutes.high().mod(hour).signum() == 0;
         BigInteger unit = whole ? hour : BigInteger.ONE;
-        return Quantity.between(
+        Quantity share = Quantity.between(
                 minutes.low().divide(unit).doubleValue(),
                 minutes.high().divide(unit).doubleValue(),
                 whole ? Unit.HOUR : Unit.MINUTE,
                 Basis.UNKNOWN);
+        return about ? share.approximately() : share;
     }
 
     private static HourShare missing(Message why) {

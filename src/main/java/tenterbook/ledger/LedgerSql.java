@@ -180,7 +180,7 @@ final class LedgerSql {
     /** The member is written into the query: an index is used only where the query has its very words. */
     static Map<String, String> texts(Handle handle, String kind, String member) {
         if (!member.matches("[A-Za-z]+")) {
-            throw new IllegalArgumentException("No name of a member: " + member);
+            throw new IllegalArgumentException(member);
         }
         Map<String, String> texts = new LinkedHashMap<>();
         handle.createQuery("""

@@ -48,6 +48,12 @@ public record Quantity(
         return new Quantity(QuantityWords.value(quantity), low, high, unit, basis, false);
     }
 
+    /** The same value with 'about'. */
+    public Quantity approximately() {
+        var quantity = new Quantity("", low, high, unit, basis, true);
+        return new Quantity(QuantityWords.value(quantity), low, high, unit, basis, true);
+    }
+
     /** Whether there is a value, if only one end of a range. */
     public boolean known() {
         return low != null || high != null;

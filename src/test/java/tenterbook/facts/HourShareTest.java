@@ -71,6 +71,27 @@ class HourShareTest {
     }
 
     @Test
+    void aShareOfAboutSoMuchIsAboutSoMuch() {
+        Piece one = piece("V24-001", 10, "");
+        Piece two = piece("V24-002", 10, "");
+        String whole = ", 'hours': {'entered': 'about 7 h', 'low': 7, 'high': 7, 'unit': 'hour', 'about': true}";
+        assertThat(share(one, whole, one, two).hours().inEnglish()).isEqualTo("about 210\u00a0min");
+    }
+
+    /** A night has no fixed length. */
+    @Test
+    void nightsGiveAReasonInPlaceOfAShare() {
+        Piece one = piece("V24-001", 10, "");
+        String nights = ", 'hours': {'entered': '3 nights', 'low': 3, 'high': 3, 'unit': 'night'}";
+        assertThat(share(one, nights, one, piece("V24-002", 10, "")).missing().inEnglish())
+                .contains("hours of clamping C24-001 are not recorded as a number");
+        assertThat(share(one, hours(4, 4), one, piece("V24-002", 10, nights))
+                        .missing()
+                        .inEnglish())
+                .contains("recorded with V24-002");
+    }
+
+    @Test
     void thereIsAReasonWhereThereIsNoShare() {
         Piece one = piece("V24-001", 10, "");
         Piece unmeasured = piece("V24-002", 0, "");

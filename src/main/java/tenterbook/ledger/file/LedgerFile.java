@@ -9,6 +9,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -104,11 +105,18 @@ public final class LedgerFile {
         });
     }
 
-    /** The bag that a folder is, or whose payload it is; empty for any other folder. */
+    /** The bag that a folder is, or lies in at whatever depth; empty for any other folder. */
     public static Optional<Path> bagAround(Path folder) {
         Path place = folder.toAbsolutePath().normalize();
-        return Stream.of(place, place.endsWith("data") ? place.getParent() : place)
-                .filter(each -> each != null && Files.isRegularFile(each.resolve("bagit.txt")))
+        return Stream.iterate(place, Objects::nonNull, Path::getParent)
+                .filter(each -> Files.isRegularFile(each.resolve("bagit.txt")))
+                .findFirst();
+    }
+
+    /** The archive that a folder lies in, not that which it is; empty where there is none. */
+    public static Optional<Path> archiveAround(Path folder) {
+        return Stream.iterate(folder.toAbsolutePath().normalize().getParent(), Objects::nonNull, Path::getParent)
+                .filter(each -> in(each).begun())
                 .findFirst();
     }
 

@@ -12,6 +12,7 @@ import static tenterbook.piece.history.ActField.UNTIL;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -120,9 +121,13 @@ public enum Act implements Worded {
                 priced ? event.price() : piece.price());
     }
 
-    /** The piece with another event in the place of one; its own place and price follow where they came from that one. */
+    /**
+     * The piece with another event in the place of one; its own place and price follow where they came from that one, and status and
+     * holder as an older program typed them where its events gave the same.
+     */
     public static Piece corrected(Piece piece, int at, Event other) {
         Event was = piece.events().get(at);
+        Custody before = Custody.of(piece.events());
         List<Event> all = new ArrayList<>(piece.events());
         all.set(at, other);
         boolean placed = !was.place().isEmpty() && was.place().equals(piece.place());
@@ -131,8 +136,8 @@ public enum Act implements Worded {
                 && was.price().equals(piece.price());
         return piece.withEvents(
                 all,
-                piece.status(),
-                piece.holder(),
+                piece.status() == before.status() ? null : piece.status(),
+                Objects.equals(piece.holder(), before.holder()) ? null : piece.holder(),
                 placed ? other.place() : piece.place(),
                 priced ? other.price() : piece.price());
     }

@@ -20,6 +20,7 @@ import tenterbook.web.page.Words;
 import tenterbook.web.studio.CloseButton;
 import tenterbook.words.Conventions;
 import tenterbook.words.Explained;
+import tenterbook.words.Refusal;
 import tenterbook.words.Written;
 
 /**
@@ -93,6 +94,10 @@ public final class FirstStartPage implements AutoCloseable {
         close.routes(config.routes);
         config.routes.exception(Guard.Refused.class, (e, ctx) -> {
             ctx.status(e.status());
+            ctx.result(w(e.explanation()));
+        });
+        config.routes.exception(Refusal.class, (e, ctx) -> {
+            ctx.status(400);
             ctx.result(w(e.explanation()));
         });
     }

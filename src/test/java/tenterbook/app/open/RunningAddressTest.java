@@ -30,6 +30,23 @@ class RunningAddressTest {
     }
 
     @Test
+    void aPortNotedByAProgramThatEndedIsNotBelieved() throws IOException {
+        try (ServerSocket listening = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
+            RunningAddress.in(archive).note(listening.getLocalPort());
+            Path file = archive.resolve("port");
+            String own = Files.readString(file);
+            for (String other : new String[] {
+                String.valueOf(listening.getLocalPort()),
+                own.replaceFirst(" \\d+ ", " 2147483646 "),
+                own.replaceFirst(" \\d{4}-", " 1970-")
+            }) {
+                Files.writeString(file, other);
+                assertThat(RunningAddress.in(archive).now()).as(other).isEmpty();
+            }
+        }
+    }
+
+    @Test
     void whatIsNoPortIsNoAddress() throws Exception {
         for (String text : new String[] {"", "port", "0", "-1", "65536", "7117 7118"}) {
             Files.writeString(archive.resolve("port"), text);

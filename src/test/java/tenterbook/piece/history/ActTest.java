@@ -45,6 +45,23 @@ class ActTest {
         assertThat(Custody.of(sold.events()).status()).isEqualTo(Status.SOLD);
     }
 
+    /** As an older program stored it: status and holder typed beside the event that gives them. */
+    @Test
+    void aCorrectedEventTakesWhatWasTypedOfStatusAndHolderWithIt() {
+        Event lent = event(EventKind.LENT, "2026-05-01", "");
+        Piece old = piece(", 'status': 'on loan', 'holder': 'sala'");
+        old = old.withEvents(List.of(lent), old.status(), old.holder(), "", null);
+        Event toMuseum = new Event(EventKind.LENT, lent.when(), null, new PartyId("museu"), null, "", "", false);
+        Piece corrected = Act.corrected(old, 0, toMuseum);
+        assertThat(corrected.holder()).isNull();
+        assertThat(corrected.status()).isNull();
+        assertThat(Custody.of(corrected.events()).holder()).isEqualTo(new PartyId("museu"));
+        Piece otherwise = old.withEvents(List.of(lent), Status.SOLD, new PartyId("buyer-1"), "", null);
+        assertThat(Act.corrected(otherwise, 0, toMuseum).holder())
+                .as("what the events did not give stays")
+                .isEqualTo(new PartyId("buyer-1"));
+    }
+
     @Test
     void aTypedStatusBecomesAnEventWithoutADayBeforeTheNewOne() {
         Piece old = piece(", 'status': 'on loan', 'holder': 'museu'");
