@@ -65,7 +65,9 @@ final class CheckCommand implements Callable<Integer> {
             }
             try (Terminal terminal = new Terminal(out)) {
                 findings.addAll(ArchiveCheck.run(archive, terminal));
-                findings.addAll(index(archive, terminal));
+                if (archive.ledger().check().canBeRead()) {
+                    findings.addAll(index(archive, terminal));
+                }
             }
             if (archive.folder().readOnly()) {
                 out.println(Message.of("command.check.read-only", "folder", folder.folder));

@@ -24,6 +24,9 @@ public final class ArchiveCheck {
      */
     public static List<Finding> run(Archive archive, Progress progress) {
         List<Finding> findings = ledger(archive, progress);
+        if (!archive.ledger().check().canBeRead()) {
+            return findings;
+        }
         FileCheck files = FileCheck.of(archive, progress);
         findings.addAll(files.damage());
         findings.addAll(files.orphans());
@@ -48,6 +51,10 @@ public final class ArchiveCheck {
         progress.orStop();
         List<Finding> findings = new ArrayList<>(archive.ledger().check().run(progress));
         archive.ledger().behind().ifPresent(findings::add);
+        if (!archive.ledger().check().canBeRead()) {
+            findings.add(new Finding("ledger.db", Message.of("exchange.table-missing")));
+            return findings;
+        }
         try {
             findings.addAll(new ReferenceCheck(archive.ledger()).run(progress));
         } catch (JdbiException e) {

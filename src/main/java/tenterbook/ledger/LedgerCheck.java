@@ -55,6 +55,11 @@ public final class LedgerCheck {
         return database.read(SchemaCheck::run);
     }
 
+    /** Whether every table is there, so that more than the chain can be checked. */
+    public boolean canBeRead() {
+        return database.read(SchemaCheck::hasAllTables);
+    }
+
     private static void look(List<Finding> findings, Runnable part) {
         try {
             part.run();

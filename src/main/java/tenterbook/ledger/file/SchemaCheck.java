@@ -46,6 +46,18 @@ public final class SchemaCheck {
         return findings;
     }
 
+    /** Whether every table is there, so that the ledger can be read. */
+    public static boolean hasAllTables(Handle handle) {
+        try {
+            Map<String, String> found = schema(handle.getConnection());
+            return Expected.SCHEMA.keySet().stream()
+                    .filter(what -> what.startsWith("table "))
+                    .allMatch(found::containsKey);
+        } catch (SQLException e) {
+            return false;
+        }
+    }
+
     private static Message foreign(String what) {
         String[] words = what.split(" ", 2);
         return Message.of(
