@@ -194,6 +194,70 @@ function placeHoles(figure) {
   });
 }
 
+/**
+ * A form whose photographs are still on their way is sent once they have arrived, and its button says so. Where one of them could
+ * not be taken, or the maker no longer waits, the form stays as it is.
+ */
+function sendAfterPhotographs(form) {
+  const button = form.querySelector(".form-end .primary");
+  const usual = button?.textContent;
+  const stop = document.createElement("button");
+  stop.type = "button";
+  stop.className = "quiet";
+  stop.textContent = say("stopWaiting");
+  let running = 0;
+  let missed = false;
+  let waiting = false;
+  let sent = false;
+  let submitter = null;
+  const end = () => {
+    waiting = false;
+    stop.remove();
+    if (!button) return;
+    button.textContent = usual;
+    button.removeAttribute("aria-disabled");
+  };
+  const stay = () => {
+    end();
+    form.dispatchEvent(new Event("draft"));
+  };
+  stop.addEventListener("click", () => { stay(); button?.focus(); });
+  form.addEventListener("submit", (event) => {
+    if (!running) return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    if (waiting) return;
+    ({ submitter } = event);
+    waiting = true;
+    missed = false;
+    if (!button) return;
+    button.textContent = say("photographsFirst");
+    button.setAttribute("aria-disabled", "true");
+    button.after(stop);
+  });
+  return {
+    /** Whether the form is sent as soon as it may be, so that nothing else is to be done with it. */
+    leaving: () => waiting || sent,
+    begin: (count) => {
+      running += count;
+      sent = false;
+    },
+    arrived: (well) => {
+      running -= 1;
+      missed ||= !well;
+      if (running || !waiting) return;
+      if (missed) {
+        stay();
+        form.querySelector("[data-photo-progress]")?.scrollIntoView({ block: "center" });
+      } else {
+        end();
+        sent = true;
+        form.requestSubmit(submitter);
+      }
+    },
+  };
+}
+
 /** Photographs: choose, drop, paste; each is sent by itself, and a bad one spoils no other. */
 function takePhotographs(form) {
   const area = form.querySelector("[data-photo-drop]");
@@ -201,6 +265,7 @@ function takePhotographs(form) {
   const list = form.querySelector("[data-photo-progress]");
   const input = form.querySelector("input[type=file]");
   if (!area || !input) return;
+  const sending = sendAfterPhotographs(form);
 
   const send = (file) => new Promise((done) => {
     const item = document.createElement("li");
@@ -237,12 +302,14 @@ function takePhotographs(form) {
           if (photo.gps) notes.push(say("holdsPlace"));
           label.textContent = notes.length ? `${file.name}: ${notes.join(" ")}` : "";
           if (!notes.length) item.remove();
-          form.dispatchEvent(new Event("draft"));
+          // A draft that arrives after the save would bring back what is saved already.
+          if (!sending.leaving()) form.dispatchEvent(new Event("draft"));
         }
       } else {
         label.className = "problem";
         label.textContent = (photo?.problem && `${file.name}: ${photo.problem}`) ?? answer?.error ?? say("sendingStopped", { file: file.name });
       }
+      sending.arrived(Boolean(photo?.digest));
       done();
     });
     const body = new FormData();
@@ -306,10 +373,11 @@ function takePhotographs(form) {
 
   const sendAll = async (files) => {
     const pictures = [...files];
+    sending.begin(pictures.length);
     for (let i = 0; i < pictures.length; i += 2) {
       await Promise.all(pictures.slice(i, i + 2).map(send));
     }
-    form.querySelector("[data-show-photos]")?.click();
+    if (form.isConnected && !sending.leaving()) form.querySelector("[data-show-photos]")?.click();
   };
   input.addEventListener("change", async () => {
     const files = [...input.files];
@@ -478,9 +546,10 @@ function slide(figure) {
 /** What the parts of a page need when they are first shown; {@code root} is the page or what was replaced in it. */
 function prepare(root) {
   for (const input of root.querySelectorAll("input[data-unit]")) if (input.value) understand(input);
+  // First, since what is sent or rearranged waits for photographs.
+  root.querySelectorAll("form[data-photos]").forEach(takePhotographs);
   root.querySelectorAll("form.record[method=post]").forEach(rearrangeInPlace);
   root.querySelectorAll("form[data-draft]").forEach(keepDrafts);
-  root.querySelectorAll("form[data-photos]").forEach(takePhotographs);
   root.querySelectorAll("[data-holes]").forEach(placeHoles);
   root.querySelector(".trouble[tabindex]")?.focus();
   // A row that was just added is where typing goes on.

@@ -72,7 +72,11 @@ class DoubtsTest {
     @Test
     void aVatTooAlkalineForWoolIsDoubted() {
         Step vat = bath(StepKind.DIPS, "", "", "", "11.5");
-        assertThat(doubts("wool", "weld", vat)).singleElement().asString().contains("too high for wool");
+        assertThat(doubts("wool", "weld", vat))
+                .singleElement()
+                .asString()
+                .startsWith("A bath of pH\u00a011.5 is outside")
+                .contains("too high for wool");
         assertThat(doubts("linen", "weld", vat)).isEmpty();
         assertThat(doubts("wool", "weld", bath(StepKind.DIPS, "", "", "", "9.5")))
                 .isEmpty();
@@ -116,7 +120,7 @@ class DoubtsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "linen, '', '', '', 17, A pH",
+        "linen, '', '', '', 17, A bath of pH",
         "linen, '', '', 300 °C, '', A temperature",
         "linen, '', '', 99 °C, 11, ''",
         "wool, '', '', '', 10.8, wool and silk",

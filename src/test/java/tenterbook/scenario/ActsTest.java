@@ -188,6 +188,9 @@ class ActsTest extends Scenario {
         assertThat(sale.party()).hasToString("museu");
         assertThat(now("V24-001").holder())
                 .hasValueSatisfying(id -> assertThat(id).hasToString("museu"));
+        Answer asked = client.get("/acts/correct?piece=V24-001&event=1");
+        assertThat(asked.field("party")).isEqualTo("Museu do Sarelho");
+        assertThat(asked.text()).contains("id=\"f-price-unit\">EUR<");
         assertThat(client.get("/history/piece/V24-001").words()).contains("Corrected “sold”: misread the book", "180");
         assertThat(client.post("/acts/correct", right).words()).contains("has no event that is recorded so");
 
@@ -252,7 +255,7 @@ class ActsTest extends Scenario {
                 "pieces.0.price",
                 "400 EUR",
                 "pieces.1.piece",
-                "V24-002",
+                "v24/2",
                 "when",
                 "2024-09-01",
                 "until",
@@ -330,6 +333,7 @@ class ActsTest extends Scenario {
         assertThat(done.status()).as(done.text()).isEqualTo(201);
         assertThat(done.json().get("party").textValue()).isEqualTo("loja-azul");
         assertThat(done.json().get("agreement").textValue()).isEqualTo("A24-001");
+        assertThat(client.get("/agreements/A24-001").words()).contains("40\u00a0%");
         Answer again =
                 client.postJson("/api/acts/lend", "{\"pieces\": [{\"piece\": \"V24-001\"}], \"when\": \"2024-09-02\"}");
         assertThat(again.status()).isEqualTo(400);

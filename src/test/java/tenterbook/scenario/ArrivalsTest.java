@@ -104,12 +104,36 @@ class ArrivalsTest extends Scenario {
     }
 
     @Test
-    void aNumberTypedInSmallLettersIsThePieceThatHasIt() throws IOException {
+    void aNumberInAnyWritingIsThePieceThatHasItAndItsFirstPhotographIsItsFront() throws IOException {
         byte[] one = Pictures.jpeg(1);
+        byte[] two = Pictures.jpeg(2);
+        byte[] three = Pictures.jpeg(3);
         put("a.jpg", one);
+        put("b.jpg", two);
+        put("c.jpg", three);
         taken();
-        saved("/photos/waiting", "photos.0.digest", Digest.of(one).hex(), "photos.0.number", "v24-002");
-        assertThat(piece("V24-002").photos()).hasSize(1);
+        assertThat(client.get("/photos/waiting").text())
+                .contains("as usual: the front first")
+                .doesNotContain("value=\"other\" selected");
+        saved(
+                "/photos/waiting",
+                "photos.0.digest",
+                Digest.of(one).hex(),
+                "photos.0.number",
+                "v24-002",
+                "photos.0.role",
+                "",
+                "photos.1.digest",
+                Digest.of(two).hex(),
+                "photos.1.number",
+                "V24 2");
+        assertThat(piece("V24-002").photos())
+                .extracting(photo -> photo.role())
+                .containsExactly(PhotoRole.FRONT, PhotoRole.DETAIL);
+        saved("/pieces", "number", "V24-2", "title", "Another");
+        Answer unclear = client.post(
+                "/photos/waiting", "photos.0.digest", Digest.of(three).hex(), "photos.0.number", "v24/2");
+        assertThat(unclear.status()).as("two pieces have it").isEqualTo(422);
     }
 
     @Test

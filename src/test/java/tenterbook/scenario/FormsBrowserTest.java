@@ -5,11 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.FilePayload;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -171,15 +175,26 @@ class FormsBrowserTest {
     }
 
     @Test
-    void aPieceIsRecordedFromAnyClamping() {
+    void aPieceIsRecordedFromAnyClampingWithAPhotographThatIsStillOnItsWay() throws IOException {
         try (BrowserContext context = context(360, 740, true)) {
             Page page = context.newPage();
             page.navigate(studio.at("/clampings/C24-001"));
             page.getByText("Record a piece from this clamping").click();
             assertThat(page.locator("#f-earlier")).hasValue("C24-001");
             page.fill("#f-title", "Again");
-            page.locator(".form-end .primary").click();
+            List<Route> held = new ArrayList<>();
+            page.route("**/photos", held::add);
+            page.setInputFiles("#f-files", new FilePayload("again.jpg", "image/jpeg", Pictures.jpeg(77)));
+            Locator record = page.locator(".form-end .primary");
+            record.click();
+            assertThat(record).hasText("Waiting for the photographs …");
+            press(page, "Stop waiting");
+            assertThat(record).not().hasText("Waiting for the photographs …");
+            record.click();
+            assertThat(record).hasText("Waiting for the photographs …");
+            held.get(0).resume();
             assertThat(page.locator(".dyeing").first()).containsText("C24-001");
+            assertThat(page.locator(".gallery img")).hasCount(1);
         }
     }
 

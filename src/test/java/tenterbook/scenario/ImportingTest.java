@@ -57,6 +57,7 @@ class ImportingTest {
             assertThat(wiring.archive().piece("V2").orElseThrow().finished().entered())
                     .isEqualTo("2024-03-05");
             assertThat(client.get("/import").text()).contains("Take it back");
+            whoIsNewIsChosenWhereItIsSeen(client);
             assertThat(client.get("/sheets/pieces.csv").text()).contains("V1,Tide");
             assertThat(client.get("/sheets/people.csv").status()).isGreaterThanOrEqualTo(400);
             assertThat(client.get("/sheets/template.xlsx").status()).isEqualTo(200);
@@ -67,6 +68,20 @@ class ImportingTest {
                     .isEqualTo("/import");
             assertThat(wiring.archive().piece("V1")).isEmpty();
         }
+    }
+
+    private static void whoIsNewIsChosenWhereItIsSeen(Client client) throws IOException {
+        byte[] sheet = "piece,buyer,date\nV1,Ana Quental,2024-05-01\n".getBytes(StandardCharsets.UTF_8);
+        String at = client.postFiles("/import", List.of(new Client.Part("file", "sold.csv", sheet)), "kind", "sales")
+                .location();
+        assertThat(client.get(at).text()).containsPattern("(?s)name=\"field.1\".*name=\"people\".*name=\"field.2\"");
+        assertThat(done(client, client.post(at, "field.0", "piece", "field.1", "party", "field.2", "when")))
+                .contains("1 refused");
+        assertThat(client.get(at + "/rows").text())
+                .contains("Choose ‘record a new person’", "Instead: record a new person");
+        assertThat(done(client, client.post(at + "/people", "people", "new"))).contains("1 changing");
+        assertThat(client.get(at + "/rows").text()).contains("Instead: refuse the row");
+        client.post(at + "/discard");
     }
 
     @Test

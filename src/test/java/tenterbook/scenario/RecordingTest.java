@@ -15,12 +15,53 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tenterbook.archive.Kinds;
 import tenterbook.ledger.revision.Revision;
+import tenterbook.material.FibreShare;
 import tenterbook.measure.Digest;
 
 /** Recording and changing pieces: what was typed is saved or comes back, and nothing is lost between two people. */
 class RecordingTest extends Scenario {
     private List<Revision> history(String number) {
         return wiring.archive().ledger().history(Kinds.PIECE.key(number));
+    }
+
+    @Test
+    void aBoltTypedWithoutItsButtonIsMadeWithTheClampingAndAForgottenTemperatureIsSaidSo() throws IOException {
+        String order = client.get("/clampings/new").field("make.cuts-0.order");
+        String[] typed = {
+            "id",
+            "C24-001",
+            "cuts.0.length",
+            "90 cm",
+            "cuts.0.width",
+            "60 cm",
+            "make.cuts-0.name",
+            "Plain weave",
+            "make.cuts-0.fibre",
+            "linen",
+            "make.cuts-0.percent",
+            "all",
+            "make.cuts-0.order",
+            order,
+            "steps.0.kind",
+            "bath",
+            "steps.0.temperature",
+            "forgot"
+        };
+        Answer unclear = client.post("/clampings", typed);
+        assertThat(unclear.status()).isEqualTo(422);
+        assertThat(unclear.text()).contains("f-make-cuts-0-percent-problem");
+        assertThat(wiring.archive().ledger().count(Kinds.CLOTH)).isZero();
+        typed[List.of(typed).indexOf("all")] = "100";
+        saved("/clampings", typed);
+        assertThat(wiring.archive().ledger().all(Kinds.CLOTH)).singleElement().satisfies(saved -> {
+            assertThat(saved.record().name()).isEqualTo("Plain weave");
+            assertThat(saved.record().content()).containsExactly(new FibreShare("linen", 100.0, ""));
+            assertThat(wiring.archive().clamping("C24-001").orElseThrow().cuts())
+                    .singleElement()
+                    .satisfies(cut ->
+                            assertThat(cut.cloth()).isEqualTo(saved.record().id()));
+        });
+        assertThat(client.get("/clampings/C24-001").words()).contains("Temperature not remembered.");
     }
 
     /** Each photograph has four fields here; a form has had more than a thousand since. */
@@ -224,7 +265,7 @@ class RecordingTest extends Scenario {
                 .contains("Maré alta")
                 .contains("In your form")
                 .contains("version 2");
-        String table = second.text().substring(second.text().indexOf("<table class=\"differences\">"));
+        String table = second.text().substring(second.text().indexOf("<table class=\"differences stacked\">"));
         assertThat(table.substring(0, table.indexOf("</table>")))
                 .contains("title")
                 .contains("place")

@@ -19,16 +19,20 @@ import tenterbook.words.Refusal;
  * Photographs, already recorded, that a piece is to show.
  *
  * @param role what they show; null for the usual one: the front for the first photograph of a piece, a detail for the others
+ * @param state of the piece that they show; null for the last
  */
 public record PiecePhotographs(
-        List<Digest> photos, @Nullable PhotoRole role, String caption) {
+        List<Digest> photos,
+        @Nullable PhotoRole role,
+        String caption,
+        @Nullable Integer state) {
     public PiecePhotographs {
         photos = List.copyOf(photos);
     }
 
     /** Of the usual role, without a caption. */
     public static PiecePhotographs of(List<Digest> photos) {
-        return new PiecePhotographs(photos, null, "");
+        return new PiecePhotographs(photos, null, "", null);
     }
 
     /**
@@ -49,12 +53,13 @@ public record PiecePhotographs(
     }
 
     /** The piece with them; one that it has already is not added again. */
-    private Piece on(Piece piece) {
+    public Piece on(Piece piece) {
         List<PiecePhoto> all = new ArrayList<>(piece.photos());
         for (Digest photo : photos) {
             if (all.stream().noneMatch(each -> each.photo().equals(photo))) {
                 PhotoRole usual = all.isEmpty() ? PhotoRole.FRONT : PhotoRole.DETAIL;
-                all.add(new PiecePhoto(photo, role == null ? usual : role, caption, piece.state(), List.of()));
+                all.add(new PiecePhoto(
+                        photo, role == null ? usual : role, caption, state == null ? piece.state() : state, List.of()));
             }
         }
         return piece.withPhotos(all);

@@ -10,4 +10,9 @@ import tenterbook.archive.field.Written;
  * @param personal whether it is about a person or money
  * @param label as on a form
  */
-public record SheetColumn(String path, Written<?> value, boolean personal, tenterbook.words.Written label) {}
+public record SheetColumn(String path, Written<?> value, boolean personal, tenterbook.words.Written label) {
+    /** Whether its cells name a person. */
+    public boolean person() {
+        return path.equals("holder") || path.equals("party");
+    }
+}

@@ -36,7 +36,7 @@ final class TypedWords {
         if (column.value() instanceof Flag) {
             return YES_AND_NO.getOrDefault(ColumnNames.plain(text), text);
         }
-        return column.path().equals("holder") || column.path().equals("party") ? party(text) : text;
+        return column.person() ? party(text) : text;
     }
 
     private static <E extends Enum<E>> Map<String, String> codes(Choice<E> choice) {

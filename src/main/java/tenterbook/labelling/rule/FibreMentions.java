@@ -5,9 +5,17 @@ import java.util.List;
 import java.util.Locale;
 import tenterbook.words.Message;
 
-/** Fibres that a title names but the piece does not have; the maker is asked about them. */
+/** Fibres as a maker writes them; about those that a title names but the piece does not have the maker is asked. */
 public final class FibreMentions {
     private FibreMentions() {}
+
+    /** A name of each fibre that is known, as a maker may write it. */
+    public static List<String> known() {
+        return FibreNames.all().stream()
+                .flatMap(fibre -> fibre.entries().stream().limit(1))
+                .sorted()
+                .toList();
+    }
 
     /** A question for each fibre in {@code words} that is not among the recorded fibres. */
     public static List<Question> questions(Market market, List<Component> components, String words) {

@@ -27,6 +27,7 @@ import tenterbook.web.form.Form;
 import tenterbook.web.form.FormEncoding;
 import tenterbook.web.form.PartForm;
 import tenterbook.web.form.PeopleNamed;
+import tenterbook.web.form.TypedNumber;
 import tenterbook.web.found.ChosenPieces;
 import tenterbook.web.page.Address;
 import tenterbook.web.page.Html;
@@ -119,6 +120,7 @@ public final class ActPages {
         if (act.asks(ActField.PHOTOGRAPHS)) {
             UploadedPhotos.take(ctx, form, registration, photo -> form.put("photos", with(form.text("photos"), photo)));
         }
+        form.rows("pieces").forEach(row -> TypedNumber.put(site.archive(), row, "piece"));
         if (form.rearranged()) {
             show(ctx, 200, act, form, "");
             return;

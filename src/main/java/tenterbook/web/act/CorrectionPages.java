@@ -95,7 +95,9 @@ public final class CorrectionPages {
             throw Refusal.of("act.correct.no-such-event", "number", piece.shown());
         }
         Event event = piece.events().get(Integer.parseInt(at));
-        show(ctx, 200, piece, forms(event).filled(event), event);
+        Form form = forms(event).filled(event);
+        PeopleNamed.show(site.archive(), form, "party");
+        show(ctx, 200, piece, form, event);
     }
 
     private void show(Context ctx, int status, Piece piece, Form form, @Nullable Event event) {

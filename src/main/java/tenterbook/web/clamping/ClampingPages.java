@@ -50,6 +50,7 @@ public final class ClampingPages {
                 "boards", Choices.boards(site),
                 "cloths", Choices.cloths(site),
                 "lots", Choices.lots(site),
+                "fibres", Choices.fibres(),
                 "steps", Choices.words(StepKind.values()),
                 "axes", Choices.words(Fold.Axis.values()),
                 "styles", Choices.words(Fold.Style.values()),

@@ -22,9 +22,9 @@ import tenterbook.recipe.dip.Group;
 import tenterbook.web.Site;
 import tenterbook.web.colour.ColourBand;
 import tenterbook.web.form.Form;
+import tenterbook.web.form.TypedNumber;
 import tenterbook.web.page.Html;
 import tenterbook.web.page.NotFound;
-import tenterbook.web.record.TypedNumber;
 import tenterbook.words.Refusal;
 
 /** The dip curve of a cloth and vat, and the dips that a colour needs: a page and its JSON. */
@@ -104,12 +104,15 @@ public final class DipPages {
                 // The first of those with most distinct dip counts.
                 .min(Comparator.comparingLong(each -> -counts(all, each)))
                 .orElse(new Group(cloth, vat));
-        Optional<Dyed> from = all.stream()
-                .filter(each -> each.piece().equalsIgnoreCase(number))
-                .findFirst();
+        String named = number.isEmpty()
+                ? ""
+                : TypedNumber.piece(site.archive(), number)
+                        .map(piece -> piece.number().value())
+                        .orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
+        Optional<Dyed> from =
+                all.stream().filter(each -> each.piece().equals(named)).findFirst();
         String moreRefused = "";
         if (from.isEmpty() && !number.isEmpty()) {
-            TypedNumber.piece(site.archive(), number).orElseThrow(() -> NotFound.of(Kinds.PIECE, number));
             moreRefused = w("dips.further-not-estimated", "piece", number);
         }
         return new Asked(from.map(Dyed::group).orElse(group), target, from.orElse(null), moreRefused);

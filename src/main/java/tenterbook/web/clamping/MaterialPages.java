@@ -40,7 +40,7 @@ public final class MaterialPages {
                 new Forms(site::currency).cloths(),
                 new RecordEditor.About("cloth-form", "materials", "/cloths"),
                 cloth -> "/cloths/" + cloth.id(),
-                () -> Map.of("evidence", Choices.words(Evidence.values())));
+                () -> Map.of("evidence", Choices.words(Evidence.values()), "fibres", Choices.fibres()));
         this.lots = new RecordEditor<>(
                 site,
                 new Forms(site::currency).lots(),

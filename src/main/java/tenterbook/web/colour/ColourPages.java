@@ -27,9 +27,9 @@ import tenterbook.search.query.Facet;
 import tenterbook.search.query.PieceQuery;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
+import tenterbook.web.form.TypedNumber;
 import tenterbook.web.page.Html;
 import tenterbook.web.record.Choices;
-import tenterbook.web.record.TypedNumber;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 

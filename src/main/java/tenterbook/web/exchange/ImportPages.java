@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import tenterbook.exchange.sheet.ColumnPlan;
 import tenterbook.exchange.sheet.ColumnPlan.Chosen;
 import tenterbook.exchange.sheet.ColumnPlan.DayOrder;
@@ -25,6 +26,7 @@ import tenterbook.exchange.sheet.ImportFolder;
 import tenterbook.exchange.sheet.ImportFolder.Entry;
 import tenterbook.exchange.sheet.ImportUndo;
 import tenterbook.exchange.sheet.JudgedRow;
+import tenterbook.exchange.sheet.SheetColumn;
 import tenterbook.exchange.sheet.SheetHead;
 import tenterbook.exchange.sheet.SheetImport;
 import tenterbook.exchange.sheet.SheetKind;
@@ -55,6 +57,7 @@ public final class ImportPages {
         routes.get("/import/{id}", ctx -> columns(ctx, 200, entry(ctx), ""));
         routes.post("/import/{id}", this::judge);
         routes.get("/import/{id}/rows", this::rows);
+        routes.post("/import/{id}/people", this::people);
         routes.post("/import/{id}/write", this::write);
         routes.post("/import/{id}/undo", this::undo);
         routes.post("/import/{id}/discard", ctx -> {
@@ -173,9 +176,29 @@ public final class ImportPages {
         Entry entry = entry(ctx)
                 .with(new ImportChoices(
                         !"leave".equals(ctx.formParam("existing")), "new".equals(ctx.formParam("people"))));
+        judge(ctx, entry, typed(ctx));
+    }
+
+    /** Judges the rows anew with the other choice for people of whom nobody is recorded. */
+    private void people(Context ctx) throws IOException {
+        Entry entry = entry(ctx);
+        ColumnPlan plan = remembered(entry);
+        if (plan == null || !entry.waits()) {
+            ctx.redirect("/import/" + entry.id(), HttpStatus.SEE_OTHER);
+            return;
+        }
+        boolean fresh = "new".equals(ctx.formParam("people"));
+        judge(ctx, entry.with(new ImportChoices(entry.choices().update(), fresh)), plan);
+    }
+
+    private @Nullable ColumnPlan remembered(Entry entry) {
+        return folder.remembered(
+                SheetHead.of(SheetFile.of(folder.sheet(entry)), entry.kind()).digest(entry.kind()));
+    }
+
+    private void judge(Context ctx, Entry entry, ColumnPlan plan) throws IOException {
         SheetImport sheet;
         try {
-            ColumnPlan plan = typed(ctx);
             sheet = new SheetImport(site.archive(), folder.sheet(entry), entry.kind(), plan, entry.choices());
             folder.remember(
                     SheetHead.of(SheetFile.of(folder.sheet(entry)), entry.kind())
@@ -219,6 +242,13 @@ public final class ImportPages {
             return;
         }
         RowsView view = RowsView.read(folder.verdicts(entry), ctx.queryParam("show"), ctx.queryParam("page"));
+        ColumnPlan plan = entry.waits() ? remembered(entry) : null;
+        boolean people = plan != null
+                && plan.columns().stream()
+                        .anyMatch(each -> entry.kind()
+                                .column(each.path())
+                                .filter(SheetColumn::person)
+                                .isPresent());
         Html.show(
                 ctx,
                 "import-rows",
@@ -227,14 +257,15 @@ public final class ImportPages {
                         site.page(ctx, w("import.rows-of", "file", entry.name()), "studio"),
                         "entry",
                         entry,
+                        "people",
+                        people,
                         "view",
                         view));
     }
 
     private void write(Context ctx) throws IOException {
         Entry waiting = entry(ctx);
-        SheetHead head = SheetHead.of(SheetFile.of(folder.sheet(waiting)), waiting.kind());
-        ColumnPlan plan = folder.remembered(head.digest(waiting.kind()));
+        ColumnPlan plan = remembered(waiting);
         if (plan == null || !waiting.waits()) {
             ctx.redirect("/import/" + waiting.id(), HttpStatus.SEE_OTHER);
             return;

@@ -123,6 +123,16 @@ public final class Form {
         return new Form(values, problems, name(part) + ".");
     }
 
+    /** Names of the parts inside a part, as {@code a} and {@code b} in {@code part.a.x} and {@code part.b.x}. */
+    public List<String> parts(String part) {
+        String start = name(part) + ".";
+        return values.keySet().stream()
+                .filter(name -> name.startsWith(start) && name.indexOf('.', start.length()) > 0)
+                .map(name -> name.substring(start.length(), name.indexOf('.', start.length())))
+                .distinct()
+                .toList();
+    }
+
     /** Where this row is in the form, as in {@code steps.0}. */
     public String at() {
         return prefix.isEmpty() ? "" : prefix.substring(0, prefix.length() - 1);

@@ -3,6 +3,7 @@ package tenterbook.web.form;
 import static tenterbook.web.page.Words.w;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
@@ -20,14 +21,22 @@ public final class PeopleNamed {
             form.rows("events").forEach(event -> put(archive, event, "party"));
         } else if (kind.equals(Kinds.AGREEMENT)) {
             put(archive, form, "party");
-            form.rows("pieces")
-                    .forEach(row ->
-                            archive.piece(row.text("piece")).ifPresent(piece -> row.put("piece", piece.number())));
+            form.rows("pieces").forEach(row -> TypedNumber.put(archive, row, "piece"));
         } else if (kind.equals(Kinds.EXAMINATION)) {
             put(archive, form, "party");
             put(archive, form.inside("handedOver"), "party");
             put(archive, form.inside("received"), "party");
         }
+    }
+
+    /** Shows the name in place of the short name in a field, where only this person has it. */
+    public static void show(Archive archive, Form form, String field) {
+        Optional.of(form.text(field))
+                .filter(id -> !id.isEmpty())
+                .flatMap(archive::party)
+                .map(Party::name)
+                .filter(name -> archive.partiesCalled(name).size() == 1)
+                .ifPresent(name -> form.put(field, name));
     }
 
     /** As {@link #inForm}, for one field. */

@@ -6,10 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tenterbook.archive.Kinds;
@@ -18,6 +15,7 @@ import tenterbook.piece.Piece;
 import tenterbook.search.find.SearchResult;
 import tenterbook.search.query.PieceQuery;
 import tenterbook.web.Site;
+import tenterbook.web.form.TypedNumber;
 import tenterbook.web.page.NotFound;
 
 /** The pieces that a request names, by number or by a search. */
@@ -102,48 +100,19 @@ public final class ChosenPieces {
         }
     }
 
-    /** Letters match in any case; leading zeros may be left out or added where exactly one piece matches then. */
+    /** In any writing that {@link TypedNumber} reads. */
     public static LookedUp lookUp(Site site, List<String> numbers) {
         Map<String, Saved<Piece>> pieces = new LinkedHashMap<>();
         List<String> unknown = new ArrayList<>();
-        List<String> all = null;
+        TypedNumber typed = new TypedNumber(site.archive());
         for (String number : numbers) {
-            Optional<Saved<Piece>> found = site.ledger().find(Kinds.PIECE, number);
-            if (found.isEmpty()) {
-                all = all == null ? everyNumber(site) : all;
-                found = similar(site, number, all);
-            }
-            found.ifPresentOrElse(
-                    piece -> pieces.putIfAbsent(piece.record().number().value(), piece), () -> unknown.add(number));
+            typed.saved(number)
+                    .ifPresentOrElse(
+                            piece -> pieces.putIfAbsent(piece.record().number().value(), piece),
+                            () -> unknown.add(number));
         }
         return new LookedUp(
                 List.copyOf(pieces.values()), unknown.stream().distinct().toList());
-    }
-
-    private static List<String> everyNumber(Site site) {
-        List<String> all = new ArrayList<>(site.ledger().allIdsEverUsed(Kinds.PIECE));
-        all.addAll(site.ledger().laterNames(Kinds.PIECE));
-        return all;
-    }
-
-    private static Optional<Saved<Piece>> similar(Site site, String number, List<String> all) {
-        return only(site, all, each -> each.equalsIgnoreCase(number))
-                .or(() -> only(site, all, each -> plain(each).equals(plain(number))));
-    }
-
-    /** The one piece whose number matches; empty where none or several do. */
-    private static Optional<Saved<Piece>> only(Site site, List<String> all, Predicate<String> matches) {
-        List<Saved<Piece>> found = all.stream()
-                .filter(matches)
-                .flatMap(each -> site.ledger().find(Kinds.PIECE, each).stream())
-                .distinct()
-                .limit(2)
-                .toList();
-        return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
-    }
-
-    private static String plain(String number) {
-        return number.toLowerCase(Locale.ROOT).replaceAll("(?<![0-9])0+(?=[0-9])", "");
     }
 
     /** @throws NotFound naming the first unknown number */

@@ -10,12 +10,10 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import tenterbook.piece.Piece;
 import tenterbook.web.Site;
+import tenterbook.web.form.TypedNumber;
 import tenterbook.web.page.Html;
-import tenterbook.web.record.TypedNumber;
 
 /** Pieces that were ticked among the results, side by side. Two states of one piece are compared by {@code /compare}. */
 public final class ComparePages {
@@ -32,9 +30,10 @@ public final class ComparePages {
     private void compare(Context ctx) {
         Set<String> numbers = new LinkedHashSet<>();
         List<String> unknown = new ArrayList<>();
+        TypedNumber pieces = new TypedNumber(site.archive());
         for (String typed : typed(ctx)) {
-            Optional<Piece> piece = TypedNumber.piece(site.archive(), typed);
-            piece.ifPresentOrElse(each -> numbers.add(each.number().value()), () -> unknown.add(typed));
+            pieces.saved(typed)
+                    .ifPresentOrElse(each -> numbers.add(each.record().number().value()), () -> unknown.add(typed));
         }
         List<String> problems = new ArrayList<>();
         if (!unknown.isEmpty()) {

@@ -7,22 +7,21 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.arrival.PiecePhotographs;
 import tenterbook.ledger.LedgerTransaction;
 import tenterbook.measure.Digest;
 import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
-import tenterbook.piece.PiecePhoto;
 import tenterbook.web.form.Form;
-import tenterbook.web.record.TypedNumber;
+import tenterbook.web.form.TypedNumber;
 
 /** What the form of waiting photographs asks for: photographs given to pieces and photographs set aside. */
 final class GivenPhotos {
     private final Archive archive;
     private final Form form;
-    private final Map<String, List<PiecePhoto>> byPiece = new LinkedHashMap<>();
+    private final Map<String, List<PiecePhotographs>> byPiece = new LinkedHashMap<>();
     private final List<Digest> aside = new ArrayList<>();
 
     private GivenPhotos(Archive archive, Form form) {
@@ -38,7 +37,7 @@ final class GivenPhotos {
     }
 
     /** Those for each piece, by its first number. */
-    Map<String, List<PiecePhoto>> byPiece() {
+    Map<String, List<PiecePhotographs>> byPiece() {
         return byPiece;
     }
 
@@ -101,9 +100,10 @@ final class GivenPhotos {
         } else if (state != null && (state < 1 || state > states)) {
             row.problem("state", w("giving.states", "piece", number, "states", states));
         } else {
+            // Which one is the first of its piece is decided where they are added.
             PhotoRole role = row.choice("role", PhotoRole.values());
             byPiece.computeIfAbsent(number, each -> new ArrayList<>())
-                    .add(new PiecePhoto(photo, role, "", state == null ? 1 : state, List.of()));
+                    .add(new PiecePhotographs(List.of(photo), role, "", state));
         }
     }
 
@@ -122,11 +122,12 @@ final class GivenPhotos {
         return gone;
     }
 
-    private void add(LedgerTransaction act, String number, List<PiecePhoto> given) {
+    private void add(LedgerTransaction act, String number, List<PiecePhotographs> given) {
         var saved = archive.ledger().find(Kinds.PIECE, number).orElseThrow();
-        var there = saved.record().photos().stream().map(PiecePhoto::photo).collect(Collectors.toSet());
-        List<PiecePhoto> photos = new ArrayList<>(saved.record().photos());
-        given.stream().filter(photo -> there.add(photo.photo())).forEach(photos::add);
-        act.save(Kinds.PIECE, saved.record().withPhotos(photos), saved.version(), w("giving.given-note"));
+        Piece piece = saved.record();
+        for (PiecePhotographs photographs : given) {
+            piece = photographs.on(piece);
+        }
+        act.save(Kinds.PIECE, piece, saved.version(), w("giving.given-note"));
     }
 }

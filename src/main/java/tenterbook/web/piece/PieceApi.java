@@ -169,7 +169,7 @@ public final class PieceApi {
             }
         }
         List<Digest> digests = taken.stream().map(Photo::digest).toList();
-        Saved<Piece> after = site.write(act -> new PiecePhotographs(digests, role, caption).add(act, number));
+        Saved<Piece> after = site.write(act -> new PiecePhotographs(digests, role, caption, null).add(act, number));
         Map<String, Object> answer = answer(after);
         answer.put("photos", taken);
         ctx.status(201);

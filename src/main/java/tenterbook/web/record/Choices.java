@@ -8,6 +8,7 @@ import java.util.List;
 import tenterbook.archive.Kinds;
 import tenterbook.board.BoardPair;
 import tenterbook.board.BoardState;
+import tenterbook.labelling.rule.FibreMentions;
 import tenterbook.material.Lot;
 import tenterbook.measure.LengthUnits;
 import tenterbook.measure.Unit;
@@ -81,6 +82,11 @@ public final class Choices {
                 .map(saved ->
                         new Choice(saved.record().id().value(), saved.record().title()))
                 .toList();
+    }
+
+    /** Names of the fibres that labels know; any other can be typed. */
+    public static List<Choice> fibres() {
+        return FibreMentions.known().stream().map(each -> new Choice(each, "")).toList();
     }
 
     public static List<Choice> lots(Site site) {

@@ -13,7 +13,7 @@ import tenterbook.web.page.Words;
 /**
  * Bolts, lots, boards and people made from within the form that needs them: the order 'make cloth cuts.0 cloth' makes a bolt of
  * what is typed under {@code make.cuts-0} and chooses it in the field {@code cuts.0.cloth}; '-' stands for the form itself.
- * Everything else typed stays as it is.
+ * Everything else typed stays as it is. What is typed there when the whole form is saved is made too.
  */
 final class MadeInPlace {
     private final Site site;
@@ -25,8 +25,22 @@ final class MadeInPlace {
     }
 
     static boolean asked(Form form) {
-        return form.text("order")
-                .matches("make (board|cloth|lot|party) (-|[A-Za-z]+(\\.([A-Za-z]+|\\d{1,4}))*) [a-z]+");
+        return order(form.text("order"));
+    }
+
+    private static boolean order(String text) {
+        return text.matches("make (board|cloth|lot|party) (-|[A-Za-z]+(\\.([A-Za-z]+|\\d{1,4}))*) [a-z]+");
+    }
+
+    /** Makes what was typed without pressing its button; each has its order beside its name. */
+    void makeRest(Form form) {
+        for (String key : form.parts("make")) {
+            Form typed = form.inside("make").inside(key);
+            if (typed.has("name") && order(typed.text("order"))) {
+                form.put("order", typed.text("order"));
+                make(form);
+            }
+        }
     }
 
     /** What the fields of a new record are kept under, for the row that needs it. */
@@ -53,12 +67,16 @@ final class MadeInPlace {
                 id = id.isEmpty() ? "" : id + "/I";
             }
             case "party" -> id = create(forms.people(), made.put("name", typed.text("name")), typed);
-            case "cloth" -> id = create(forms.cloths(), made.put("name", typed.text("name")), typed);
+            case "cloth" -> {
+                made.put("name", typed.text("name"));
+                made.row("content", 0).put("fibre", typed.text("fibre")).put("percent", typed.text("percent"));
+                id = create(forms.cloths(), made, typed);
+            }
             default ->
                 id = create(forms.lots(), made.put("name", typed.text("name")).put("role", typed.text("role")), typed);
         }
         if (!id.isEmpty()) {
-            typed.put("name", "").put("id", "");
+            typed.put("name", "").put("id", "").put("fibre", "").put("percent", "");
             form.put((words[2].equals("-") ? "" : words[2] + ".") + words[3], id);
         }
     }
@@ -68,7 +86,8 @@ final class MadeInPlace {
         ShortCodes.fill(site, of.kind(), made);
         T record = of.read(made, null);
         if (record == null) {
-            typed.problem("id", String.join(" ", made.problemsById().values()));
+            String sentences = String.join(" ", made.problemsById().values());
+            typed.problem(made.inDoubt("content") ? "percent" : "id", sentences);
             return "";
         }
         try {

@@ -151,6 +151,7 @@ public final class RecordEditor<T> {
             return false;
         }
         T old = id.isEmpty() ? null : found(id).record();
+        new MadeInPlace(site).makeRest(form);
         if (id.isEmpty()) {
             ShortCodes.fill(site, forms.kind(), form);
         }

@@ -14,6 +14,7 @@ import tenterbook.documents.DocumentKind;
 import tenterbook.facts.Away;
 import tenterbook.facts.Settlement;
 import tenterbook.ledger.Saved;
+import tenterbook.measure.QuantityWords;
 import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
@@ -159,7 +160,7 @@ public final class AgreementPages {
         facts.add(new FactLine(w("agreement.from"), w(agreement.from())));
         facts.add(new FactLine(w("agreement.until"), w(agreement.until())));
         facts.add(new FactLine(w("agreement.insurer"), FactLine.or(agreement.insurer())));
-        facts.add(FactLine.of(w("agreement.commission"), agreement.commission()));
+        facts.add(new FactLine(w("agreement.commission"), w(QuantityWords.withAssumedUnit(agreement.commission()))));
         facts.add(new FactLine(w("agreement.credit-line"), FactLine.or(agreement.creditLine())));
         facts.add(new FactLine(w("agreement.terms"), FactLine.or(agreement.terms())));
         facts.add(new FactLine(w("agreement.notes"), FactLine.or(agreement.notes())));

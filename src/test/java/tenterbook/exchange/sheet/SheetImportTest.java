@@ -289,7 +289,8 @@ class SheetImportTest {
         written(SheetKind.PIECES, "a", "number,title\nV1,Tide\nV2,Reeds\nV3,Moon\n");
         Path sales = file(
                 "piece,buyer,date\nV1,Ana Quental,2024-05-01\nV2,ana quental,2024-05-02\nV9,Nobody Yet,2024-05-03\n");
-        assertThat(judged(SheetKind.SALES, sales, true).get(0)).contains("Nobody called “Ana Quental” is recorded");
+        assertThat(judged(SheetKind.SALES, sales, true).get(0))
+                .contains("Nobody called “Ana Quental” is recorded", "‘record a new person’");
         SheetImport sheet = new SheetImport(
                 archive,
                 sales,
