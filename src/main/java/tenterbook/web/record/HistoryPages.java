@@ -20,6 +20,7 @@ import tenterbook.archive.field.Part;
 import tenterbook.archive.record.Difference;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.StillReferenced;
+import tenterbook.ledger.Unreadable;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.ledger.revision.RecordCodec;
 import tenterbook.ledger.revision.Revision;
@@ -129,6 +130,15 @@ public final class HistoryPages {
         return null;
     }
 
+    /** Null where there is none, or where it cannot be read: then an earlier one is what is wanted. */
+    private <T> @Nullable T newest(Kind<T> kind, String id) {
+        try {
+            return site.ledger().find(kind, id).map(Saved::record).orElse(null);
+        } catch (Unreadable e) {
+            return null;
+        }
+    }
+
     private <T> void bringBack(Context ctx, Kind<T> kind) {
         String id = ctx.pathParam("id");
         String typed = String.valueOf(ctx.formParam("version"));
@@ -138,8 +148,7 @@ public final class HistoryPages {
                 .version(kind, id, version)
                 .orElseThrow(() -> new NotFound(
                         Message.of("not-here.version", "version", version, "kind", kind.called(), "id", id)));
-        T now = site.ledger().find(kind, id).map(Saved::record).orElse(null);
-        Faults faults = PieceRules.again(site, now, old.record());
+        Faults faults = PieceRules.again(site, newest(kind, id), old.record());
         if (!faults.isEmpty()) {
             FlashMessage.andGo(
                     ctx,
