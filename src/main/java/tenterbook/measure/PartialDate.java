@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import tenterbook.words.Conventions;
 import tenterbook.words.Message;
+import tenterbook.words.PaperLanguage;
 import tenterbook.words.Refusal;
 import tenterbook.words.Written;
 
@@ -43,9 +44,17 @@ public record PartialDate(
         return from != null && to != null && from.getYear() == to.getYear() ? from.getYear() : null;
     }
 
-    /** As entered; 'not recorded' where nothing was. */
+    /** Whether it is one day and nothing else was said of it. */
+    private boolean wholeDay() {
+        return from != null && from.equals(to) && !about;
+    }
+
+    /** As entered; on a paper, which has one form of dates throughout, a whole day in words. 'Not recorded' where nothing was. */
     @Override
     public String in(Conventions conventions) {
+        if (wholeDay() && PaperLanguage.isOf(conventions)) {
+            return DateWords.day(from).in(conventions);
+        }
         return entered.isBlank() ? Message.of("measure.not-recorded").in(conventions) : entered;
     }
 

@@ -14,6 +14,7 @@ import tenterbook.piece.edition.InEdition;
 import tenterbook.piece.label.LabelFacts;
 import tenterbook.recipe.ClampingId;
 import tenterbook.words.Message;
+import tenterbook.words.Written;
 
 /**
  * A finished piece. Only the number is required; everything else may come later or never.
@@ -121,19 +122,28 @@ public record Piece(
         return with(made, photos, particulars.with(other));
     }
 
-    /** The edition as papers state it: as typed, and that it was enlarged after its first sale; empty where none is recorded. */
-    public String editionOnPapers() {
+    /** The edition as papers state it, in their language: its place, as typed only where it is not read as one. */
+    public Written editionOnPapers() {
+        return enlarged(placeInEdition().map(EditionPlace::onPapers).orElse(conventions -> edition));
+    }
+
+    /** The edition as typed. */
+    public Written editionAsTyped() {
+        return enlarged(conventions -> edition);
+    }
+
+    /** With the sentence that the edition was enlarged after its first sale, where it was; nothing where none is recorded. */
+    private Written enlarged(Written place) {
         return edition.isEmpty() || !inEdition().enlarged()
-                ? edition
+                ? place
                 : Message.of(
-                                "edition.on-papers",
-                                "edition",
-                                edition,
-                                "from",
-                                inEdition().enlargedFrom(),
-                                "to",
-                                inEdition().enlargedTo())
-                        .inEnglish();
+                        "edition.on-papers",
+                        "edition",
+                        place,
+                        "from",
+                        inEdition().enlargedFrom(),
+                        "to",
+                        inEdition().enlargedTo());
     }
 
     /** What the rules of labels ask of it. */

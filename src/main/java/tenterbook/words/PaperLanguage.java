@@ -42,6 +42,11 @@ public final class PaperLanguage {
         return language() == Language.ENGLISH ? choice.toString() : choice.onPaper();
     }
 
+    /** Whether these are of the paper that this thread composes, and not of a page or of data made meanwhile. */
+    public static boolean isOf(Conventions conventions) {
+        return PAPER.get() == conventions;
+    }
+
     static Conventions conventions() {
         Conventions paper = PAPER.get();
         return paper == null ? Conventions.english() : paper;

@@ -51,6 +51,7 @@ class DenialTest {
             Map.entry("missing: distinguishing features", EnumSet.of(Trait.FAULT, Trait.SEEN)),
             Map.entry("nothing (was )?noted", EnumSet.of(Trait.SEEN, Trait.GONE, Trait.SUMMARY)),
             Map.entry("nothing is listed by itself", EnumSet.of(Trait.SEEN, Trait.GONE)),
+            Map.entry("nothing was seen|no observation is listed", EnumSet.of(Trait.SEEN, Trait.GONE)),
             Map.entry("not judged", EnumSet.of(Trait.JUDGED)),
             Map.entry("missing: who examined it", EnumSet.of(Trait.EXAMINER)),
             Map.entry("no earlier examination", EnumSet.of(Trait.EARLIER_REPORT)),

@@ -189,6 +189,7 @@ class AccessibilityTest {
                 "/acts/correct?piece=V24-004",
                 "/acts/correct?piece=V24-004&event=0",
                 "/acts/sell/done?pieces=V24-004",
+                "/acts/receipt?piece=V24-001&event=1",
                 "/pieces/V24-004/photos/" + photo,
                 "/pieces/V24-004/condition",
                 "/pieces/V24-005/condition",

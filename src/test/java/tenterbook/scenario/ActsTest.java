@@ -247,6 +247,54 @@ class ActsTest extends Scenario {
     }
 
     @Test
+    void theReceiptOfASaleStaysWithinReachAndSaysThatItReplacesOneThatWasWrong() throws IOException {
+        sale("V24-001", "\"price\": \"180 EUR\"");
+        sale("V24-002", "\"price\": \"20 EUR\"");
+        String receipt = "/acts/receipt?piece=V24-001&event=0";
+        assertThat(client.get("/pieces/V24-001").text()).contains(receipt.replace("&", "&amp;"));
+        assertThat(client.get(receipt).words().replace('\u00a0', ' '))
+                .contains("2024-09-12", "Received from Museu do Sarelho for", "Total: 200 EUR", "Written ")
+                .doesNotContain("It replaces");
+        Answer done = correct(
+                "{\"kind\": \"sold\", \"when\": \"2024-09-12\", \"party\": \"museu\", \"price\": \"180 EUR\"}",
+                "{\"kind\": \"sold\", \"when\": \"2024-09-12\", \"party\": \"museu\", \"price\": \"170 EUR\"}");
+        assertThat(done.status()).as(done.text()).isEqualTo(200);
+        for (String either : List.of(receipt, "/acts/receipt?piece=V24-002&event=0")) {
+            assertThat(client.get(either).words().replace('\u00a0', ' '))
+                    .contains("Figueira: 170 EUR", "Heron: 20 EUR", "Total: 190 EUR", "It replaces the earlier receipt")
+                    .doesNotContain("180 EUR");
+        }
+        saved("/acts/move", "pieces.0.piece", "V24-001", "when", "2024-09-13", "place", "drawer 5");
+        assertThat(client.get("/acts/receipt?piece=V24-001&event=1").status()).isEqualTo(400);
+        assertThat(client.get("/acts/receipt?piece=V24-001").status()).isEqualTo(400);
+    }
+
+    private void sale(String number, String price) throws IOException {
+        assertThat(act(
+                                "sell",
+                                "{\"pieces\": [{\"piece\": \"%s\", %s}], \"party\": \"museu\", \"when\": \"2024-09-12\"}"
+                                        .formatted(number, price))
+                        .status())
+                .isEqualTo(201);
+    }
+
+    @Test
+    void aConsignmentBeginsWithThePriceOfThePieceAndAMissingOneLeadsToItsAgreement() throws IOException {
+        saved("/pieces", "number", "V24-003", "title", "Weir", "price", "240 EUR");
+        assertThat(client.get("/acts/consign?pieces=V24-003,V24-001").text().replace('\u00a0', ' '))
+                .containsOnlyOnce("value=\"240 EUR\"");
+        assertThat(client.get("/acts/lend?pieces=V24-003").text()).doesNotContain("240");
+        assertThat(client.get("/agreements/new?kind=consignment&pieces=V24-003")
+                        .text()
+                        .replace('\u00a0', ' '))
+                .contains("value=\"240 EUR\"");
+        saved("/acts/consign", "pieces.0.piece", "V24-003", "when", "2024-09-01", "party", "museu", "agreement", "yes");
+        assertThat(client.get("/documents?kind=consignment-schedule&valued=1&pieces=V24-003&agreement=A24-001")
+                        .text())
+                .contains("No value is recorded for V24-003 in A24-001", "href=\"/agreements/A24-001/edit\"");
+    }
+
+    @Test
     void aLoanOfTwoPiecesWritesTheirEventsAndOneAgreement() throws IOException {
         String next = saved(
                 "/acts/lend",

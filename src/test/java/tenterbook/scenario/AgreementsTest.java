@@ -113,7 +113,7 @@ class AgreementsTest extends Scenario {
                 .contains("Loans and consignments", "Museu do Sarelho; from 2024-10-01, until 2025-01-31; 900 EUR");
         String schedule = "kind=loan-schedule&valued=1&agreement=A24-001&pieces=V24-001";
         assertThat(client.get("/documents?" + schedule).words().replace('\u00a0', ' '))
-                .contains("Museu do Sarelho", "2024-10-01", "900 EUR")
+                .contains("Museu do Sarelho", "1 October 2024", "900 EUR")
                 .doesNotContain("Not issued until");
         assertThat(client.post(
                                 "/documents/issue",

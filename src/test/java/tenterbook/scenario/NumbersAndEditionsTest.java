@@ -220,7 +220,7 @@ class NumbersAndEditionsTest {
 
         saved("/pieces/G-2/edit", "version", "1", "edition", "10 of 12", "editionName", "Maré", "enlarge", "yes");
         for (String number : List.of("G-1", "G-2", "G-3")) {
-            assertThat(piece(number).editionOnPapers())
+            assertThat(piece(number).editionOnPapers().inEnglish())
                     .endsWith("(edition enlarged from 10 to 12 after its first sale)");
         }
         assertThat(client.get("/print?kind=exhibition-label&pieces=G-1").words())
@@ -232,7 +232,7 @@ class NumbersAndEditionsTest {
                                 "{\"number\": \"G-4\", \"edition\": \"12 of 12\", \"editionName\": \"Maré\"}")
                         .status())
                 .isEqualTo(201);
-        assertThat(piece("G-4").editionOnPapers())
+        assertThat(piece("G-4").editionOnPapers().inEnglish())
                 .as("a later copy states it too")
                 .contains("enlarged from 10 to 12");
         saved("/pieces/G-4/edit", "version", "1", "edition", "", "editionName", "");

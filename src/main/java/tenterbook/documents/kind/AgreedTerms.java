@@ -10,8 +10,10 @@ import tenterbook.archive.Kinds;
 import tenterbook.documents.DocumentKind;
 import tenterbook.documents.DocumentSettings;
 import tenterbook.ledger.Saved;
+import tenterbook.measure.DateText;
 import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
+import tenterbook.measure.Quantity;
 import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
 import tenterbook.piece.Party;
@@ -146,12 +148,21 @@ record AgreedTerms(
 
     private static String first(String typed, @Nullable PartialDate agreed, @Nullable PartialDate noted) {
         if (!typed.isEmpty()) {
-            return typed;
+            return typedDay(typed);
         }
         if (agreed != null && agreed.recorded()) {
             return agreed.onPaper();
         }
         return noted != null && noted.recorded() ? noted.onPaper() : "";
+    }
+
+    /** A whole day in the form of the paper's other dates; anything else as typed, as in 'three months'. */
+    private static String typedDay(String typed) {
+        try {
+            return DateText.read(typed).onPaper();
+        } catch (Refusal e) {
+            return typed;
+        }
     }
 
     /** What is agreed for a piece with this party; empty where nothing is. */
@@ -160,6 +171,20 @@ record AgreedTerms(
             return agreement.piece(piece.number()).map(AgreedPiece::value);
         }
         return party == null ? Optional.empty() : newest(piece, event, party).map(Event::price);
+    }
+
+    /** The lowest price at which the other party may sell a piece; empty where none is agreed, and in a loan. */
+    Optional<Money> floor(DocumentFacts piece) {
+        return consigned().flatMap(of -> of.piece(piece.number())).map(AgreedPiece::floor);
+    }
+
+    /** What the other party keeps of the price of a sale; empty where it is not recorded, and in a loan. */
+    Optional<Quantity> commission() {
+        return consigned().map(Agreement::commission).filter(Quantity::recorded);
+    }
+
+    private Optional<Agreement> consigned() {
+        return Optional.ofNullable(agreement).filter(of -> of.kind() == AgreementKind.CONSIGNMENT);
     }
 
     /** The other party's own number for a piece; empty where not recorded. */
@@ -184,9 +209,16 @@ record AgreedTerms(
         if (request.disclosure().values()) {
             subject.stream()
                     .filter(each -> value(each).isEmpty())
-                    .map(each -> Message.of("document.schedule.lacks-value", "piece", each.shown()))
+                    .map(this::noValue)
                     .forEach(lacking::add);
         }
         return lacking;
+    }
+
+    /** Names the agreement where there is one, since it is there that the value is to be recorded. */
+    private Message noValue(DocumentFacts piece) {
+        return agreement == null
+                ? Message.of("document.schedule.lacks-value", "piece", piece.shown())
+                : Message.of("document.schedule.lacks-value-in", "piece", piece.shown(), "agreement", agreement.id());
     }
 }

@@ -1,5 +1,7 @@
 package tenterbook.documents.kind;
 
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,6 +14,7 @@ import tenterbook.documents.VerificationCode;
 import tenterbook.facts.Denial;
 import tenterbook.facts.Whereabouts;
 import tenterbook.labelling.HowMade;
+import tenterbook.measure.DateWords;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
@@ -178,7 +181,8 @@ final class Certificate {
                                 "version",
                                 subject.newest().version(),
                                 "day",
-                                subject.newest().writtenAt().toString().replaceAll("T.*", ""))
+                                DateWords.day(
+                                        LocalDate.ofInstant(subject.newest().writtenAt(), ZoneOffset.UTC)))
                         .onPaper()));
         blocks.add(new Block.Items(
                 true,

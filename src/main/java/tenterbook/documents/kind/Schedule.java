@@ -15,6 +15,8 @@ import tenterbook.facts.Condition;
 import tenterbook.facts.Denial;
 import tenterbook.labelling.LightAdvice;
 import tenterbook.measure.Money;
+import tenterbook.measure.Quantity;
+import tenterbook.measure.QuantityWords;
 import tenterbook.piece.Piece;
 import tenterbook.words.Listing;
 import tenterbook.words.Message;
@@ -70,7 +72,8 @@ final class Schedule {
         }
         blocks.add(DocumentWords.heading(2, "document.heading.handling-and-light"));
         blocks.add(new Block.Items(false, handling()));
-        blocks.add(DocumentWords.note(DocumentWords.words("document.schedule.not-a-promise")));
+        blocks.add(DocumentWords.note(
+                Message.of("document.schedule.not-a-promise", "loan", loan).onPaper()));
         blocks.add(DocumentWords.note(
                 LightAdvice.sources(subject.stream().map(DocumentFacts::facts).toList())));
         blocks.add(DocumentWords.heading(2, "document.heading.terms"));
@@ -125,11 +128,19 @@ final class Schedule {
         facts.add(DocumentWords.fact("document.fact.from", agreed.from()));
         facts.add(DocumentWords.fact("document.fact.until", agreed.until()));
         facts.add(DocumentWords.fact("document.fact.insured-by", agreed.insurer()));
+        agreed.commission().ifPresent(share -> facts.add(DocumentWords.fact("document.fact.commission", kept(share))));
         if (!agreed.creditLine().isEmpty()) {
             facts.add(DocumentWords.fact("document.fact.credit-line", agreed.creditLine()));
         }
         facts.add(DocumentWords.fact("document.fact.date-of-this-schedule", today));
         return facts;
+    }
+
+    /** As in '40 % of the price of each sale, …'; a text that is no share stays as it is. */
+    private static Written kept(Quantity share) {
+        return share.known()
+                ? Message.of("document.schedule.commission", "share", QuantityWords.withAssumedUnit(share))
+                : share;
     }
 
     private Block.Entry entry(DocumentFacts each) {
@@ -144,6 +155,7 @@ final class Schedule {
         if (request.disclosure().values()) {
             facts.add(DocumentWords.fact(
                     loan ? "document.fact.agreed-value" : "document.fact.agreed-price", agreed(each)));
+            agreed.floor(each).ifPresent(lowest -> facts.add(DocumentWords.fact("document.fact.floor", lowest)));
         }
         facts.add(DocumentWords.fact("document.fact.light", LightAdvice.caution(each.facts())));
         recorded(facts, "document.fact.hanging", piece.particulars().hanging());

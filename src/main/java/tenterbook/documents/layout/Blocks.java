@@ -101,9 +101,6 @@ final class Blocks {
             if (i > 0 && i + 1 < blocks.size() && signs(blocks, i - 1) && !(block instanceof Block.Signatures)) {
                 more = allTied(more);
             }
-            if (block instanceof Block.Signatures && !more.isEmpty() && verified(blocks, i + 1)) {
-                more = tiedTo(more);
-            }
             if (block instanceof Block.Heading heading && heading.level() <= 2) {
                 if (signs(blocks, i)) {
                     // A signature stands with what is signed.
@@ -122,11 +119,6 @@ final class Blocks {
             }
         }
         return slabs;
-    }
-
-    /** A code by which the signed words are verified stands with the signature. */
-    private static boolean verified(List<Block> blocks, int at) {
-        return headed(blocks, at, Block.Code.class);
     }
 
     /** A heading over signatures, which may have what is signed between. */

@@ -136,10 +136,22 @@ public record Comparison(Examination before, Examination after, List<Change> cha
         return changes.stream().filter(change -> change.kind() == kind).toList();
     }
 
-    /** As in '2 new, 1 worse, 3 still there'; 'nothing was seen in either' where there is none. */
+    /** The state of the whole where it is another, and the observations, as in 'overall condition: good, now fair; 1 new'. */
     public Written inWords() {
+        return Joined.with("; ", overall(), observations());
+    }
+
+    private Written overall() {
+        return before.overall() == after.overall()
+                ? Joined.NOTHING
+                : Message.of(
+                        "condition.overall-changed", "was", orEmpty(before.overall()), "is", orEmpty(after.overall()));
+    }
+
+    /** As in '2 new, 1 worse, 3 still there'; that none is listed where there is none. */
+    private Written observations() {
         if (changes.isEmpty()) {
-            return Message.of("condition.nothing-in-either");
+            return Message.of("condition.none-in-either");
         }
         return new Joined(
                 ", ",

@@ -129,6 +129,13 @@ public record EditionPlace(
         return sum > 0 ? sum : null;
     }
 
+    /** As papers state it: '2 of 9' for a numbered piece, otherwise as {@link #inWords}. */
+    public Written onPapers() {
+        return part == EditionPart.COPY && number != null && size != null
+                ? Message.of("edition.copy", "number", number, "size", size, "stated", !state.isEmpty(), "state", state)
+                : inWords();
+    }
+
     /** How it was read, as in 'number 2 of 9, state II'. */
     public Written inWords() {
         return Message.of(

@@ -2,23 +2,13 @@ package tenterbook.web.act;
 
 import static tenterbook.web.page.Words.w;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Currency;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tenterbook.ledger.Saved;
-import tenterbook.measure.Money;
-import tenterbook.piece.Event;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
-import tenterbook.piece.cost.SaleTax;
-import tenterbook.piece.cost.TaxWay;
 import tenterbook.piece.history.Act;
 import tenterbook.web.Site;
 import tenterbook.web.found.ChosenPieces;
@@ -53,7 +43,7 @@ public record ActDoneView(
                 party == null ? null : "/people/" + Address.encoded(party.id().value()),
                 agreement,
                 act == Act.PHOTOGRAPH ? next(pieces) : papers(act, ChosenPieces.joined(saved), name, agreement),
-                act == Act.SELL ? receipt(site, pieces, name) : "");
+                act == Act.SELL ? Receipt.ofLast(site, pieces, name) : "");
     }
 
     private static List<Paper> papers(Act act, String numbers, String party, @Nullable String agreement) {
@@ -100,60 +90,5 @@ public record ActDoneView(
             next.add(new Paper(w("act.next.examine", "number", piece.shown()), page + "/condition/new"));
         }
         return next;
-    }
-
-    /** Of the last sale recorded for each piece; tax as recorded, and no total where a tax that was added has no amount. */
-    private static String receipt(Site site, List<Piece> pieces, String name) {
-        List<String> lines = new ArrayList<>();
-        Map<Currency, BigDecimal> totals =
-                new TreeMap<>((a, b) -> a.getCurrencyCode().compareTo(b.getCurrencyCode()));
-        List<Event> sales =
-                pieces.stream().map(ActDoneView::sale).filter(Objects::nonNull).toList();
-        String day = sales.isEmpty() ? "" : w(sales.get(0).when());
-        lines.add(w("act.receipt.head", "place", site.archive().studio().place(), "day", day)
-                .strip());
-        lines.add(name.isEmpty() ? w("act.receipt.body-nobody") : w("act.receipt.body", "name", name));
-        boolean added = false;
-        boolean open = false;
-        for (Piece piece : pieces) {
-            Event sale = sale(piece);
-            Money price = sale == null ? null : sale.price();
-            lines.add(
-                    price == null
-                            ? w("act.receipt.line-unpriced", "number", piece.shown(), "title", piece.title())
-                            : w("act.receipt.line", "number", piece.shown(), "title", piece.title(), "price", price));
-            SaleTax tax = sale == null ? SaleTax.UNRECORDED : sale.tax();
-            if (tax.recorded()) {
-                lines.add("    " + w(tax.words()));
-            }
-            added |= tax.way() == TaxWay.ADDED;
-            open |= tax.way() == TaxWay.ADDED && tax.amount() == null;
-            if (price != null) {
-                totals.merge(price.currency(), price.amount(), BigDecimal::add);
-            }
-            if (tax.way() == TaxWay.ADDED && tax.amount() != null) {
-                totals.merge(tax.amount().currency(), tax.amount().amount(), BigDecimal::add);
-            }
-        }
-        if (open) {
-            lines.add(w("act.receipt.total-open"));
-        } else if ((pieces.size() > 1 || added) && !totals.isEmpty()) {
-            lines.add(w(
-                    "act.receipt.total",
-                    "total",
-                    totals.entrySet().stream()
-                            .map(total -> w(new Money(total.getValue(), total.getKey())))
-                            .collect(Collectors.joining(" + "))));
-        }
-        lines.add(site.archive().studio().name());
-        return lines.stream().filter(line -> !line.isBlank()).collect(Collectors.joining("\n"));
-    }
-
-    private static @Nullable Event sale(Piece piece) {
-        Event last = null;
-        for (Event event : piece.events()) {
-            last = event.kind() == Act.SELL.event() ? event : last;
-        }
-        return last;
     }
 }

@@ -19,6 +19,7 @@ import tenterbook.ledger.Conflict;
 import tenterbook.ledger.Saved;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.measure.Digest;
+import tenterbook.measure.Money;
 import tenterbook.piece.Piece;
 import tenterbook.piece.history.Act;
 import tenterbook.piece.history.ActField;
@@ -95,8 +96,12 @@ public final class ActPages {
         Form form = Form.empty().put("when", site.certainToday());
         List<Saved<Piece>> pieces = chosen(ctx);
         for (int i = 0; i < Math.max(1, pieces.size()); i++) {
-            form.row("pieces", i)
-                    .put("piece", pieces.isEmpty() ? "" : pieces.get(i).record().number());
+            Form row = form.row("pieces", i);
+            row.put("piece", pieces.isEmpty() ? "" : pieces.get(i).record().number());
+            Money asked = pieces.isEmpty() ? null : pieces.get(i).record().price();
+            if (act == Act.CONSIGN && asked != null) {
+                row.put("price", asked);
+            }
         }
         show(ctx, 200, act, form, "");
     }

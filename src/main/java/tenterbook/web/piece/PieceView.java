@@ -33,6 +33,7 @@ import tenterbook.piece.condition.Examination;
 import tenterbook.piece.cost.Costing;
 import tenterbook.piece.cost.PieceCost;
 import tenterbook.piece.cost.Pricing;
+import tenterbook.piece.history.Act;
 import tenterbook.piece.history.Custody;
 import tenterbook.piece.label.LabelFacts;
 import tenterbook.piece.label.PieceComponent;
@@ -82,6 +83,16 @@ public record PieceView(
     /** In order of time. */
     public List<Event> events() {
         return Custody.inTime(piece.events());
+    }
+
+    /** Its place among the events as they are recorded, from 0. */
+    public int at(Event event) {
+        return piece.events().indexOf(event);
+    }
+
+    /** Whether there is a receipt for it. */
+    public boolean sale(Event event) {
+        return event.kind() == Act.SELL.event();
     }
 
     public Optional<ShownPhoto> first() {
@@ -291,7 +302,7 @@ public record PieceView(
     private static FactLine edition(Piece piece) {
         return new FactLine(
                 w("piece-form.edition"),
-                FactLine.or(piece.editionOnPapers()),
+                FactLine.or(w(piece.editionAsTyped())),
                 piece.edition().isEmpty()
                         ? ""
                         : piece.placeInEdition()

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.Papers;
 import tenterbook.archive.record.IssuedPaper;
@@ -24,6 +25,7 @@ import tenterbook.ledger.Saved;
 import tenterbook.piece.Party;
 import tenterbook.piece.Piece;
 import tenterbook.piece.agreement.Agreement;
+import tenterbook.piece.agreement.AgreementId;
 import tenterbook.piece.agreement.AgreementKind;
 import tenterbook.piece.fair.Fair;
 import tenterbook.web.Site;
@@ -35,7 +37,9 @@ import tenterbook.web.page.Uncached;
 import tenterbook.web.page.Words;
 import tenterbook.web.record.Choices;
 import tenterbook.words.Language;
+import tenterbook.words.Message;
 import tenterbook.words.Refusal;
+import tenterbook.words.Written;
 
 /** Documents: choosing, a preview of the first page and the words, and the PDF. */
 public final class DocumentPages {
@@ -83,7 +87,7 @@ public final class DocumentPages {
             String numbers,
             int pieces,
             String problem,
-            List<String> lacking,
+            List<Lack> lacking,
             List<String> words,
             int papers,
             String preview,
@@ -96,6 +100,19 @@ public final class DocumentPages {
         /** Whether an unknown number was typed; nothing is issued until that is corrected. */
         public boolean mistyped() {
             return !typedNumbers.equals(numbers);
+        }
+    }
+
+    /**
+     * What must be known before a document may be issued.
+     *
+     * @param agreement in which it is to be recorded; null where it is recorded elsewhere
+     */
+    public record Lack(String sentence, @Nullable AgreementId agreement) {
+        static Lack of(Written lacking) {
+            Object agreement =
+                    lacking instanceof Message message ? message.args().get("agreement") : null;
+            return new Lack(w(lacking), agreement instanceof AgreementId id ? id : null);
         }
     }
 
@@ -141,7 +158,7 @@ public final class DocumentPages {
                 problem,
                 drafts.stream()
                         .flatMap(draft -> draft.lacking().stream())
-                        .map(Words::w)
+                        .map(Lack::of)
                         .distinct()
                         .toList(),
                 drafts.isEmpty() ? List.of() : drafts.get(0).text().words(),

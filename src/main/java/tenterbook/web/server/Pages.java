@@ -6,6 +6,7 @@ import tenterbook.web.Site;
 import tenterbook.web.act.ActApi;
 import tenterbook.web.act.ActPages;
 import tenterbook.web.act.CorrectionPages;
+import tenterbook.web.act.ReceiptPages;
 import tenterbook.web.clamping.BoardPages;
 import tenterbook.web.clamping.ClampingPages;
 import tenterbook.web.clamping.DipPages;
@@ -111,6 +112,7 @@ final class Pages {
         new FairPages(site).routes(routes);
         new TodayPages(site).routes(routes);
         new CorrectionPages(site).routes(routes);
+        new ReceiptPages(site).routes(routes);
         new ActPages(site, photos).routes(routes);
         new ActApi(site).routes(routes);
         new ErasurePages(site).routes(routes);

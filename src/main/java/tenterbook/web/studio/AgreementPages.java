@@ -112,7 +112,7 @@ public final class AgreementPages {
                 .value();
     }
 
-    /** For the pieces in the address, with commas between. */
+    /** For the pieces in the address, with commas between; in a consignment with the price asked for each. */
     private Form start(Context ctx) {
         Form form = Form.empty().put("id", next());
         String kind = ctx.queryParam("kind");
@@ -120,7 +120,14 @@ public final class AgreementPages {
         String pieces = ctx.queryParam("pieces");
         int at = 0;
         for (String number : pieces == null ? new String[] {""} : pieces.split(",")) {
-            form.put("pieces." + at++ + ".piece", number.strip());
+            String row = "pieces." + at++;
+            form.put(row + ".piece", number.strip());
+            if ("consignment".equals(kind)) {
+                site.archive()
+                        .piece(number.strip())
+                        .map(Piece::price)
+                        .ifPresent(asked -> form.put(row + ".value", asked));
+            }
         }
         return form;
     }

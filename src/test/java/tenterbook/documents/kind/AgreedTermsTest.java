@@ -121,12 +121,41 @@ class AgreedTermsTest {
                 + " 'value': {'amount': '1000', 'currency': 'EUR'}}]");
         DocumentDraft draft = schedule(DocumentKind.LOAN_SCHEDULE, "", "A24-001");
         assertThat(words(draft))
-                .contains("Borrower\nSala Vermia", "From\n2026-02-01", "Until\nnot recorded", "Insured by\nSegura")
+                .contains("Borrower\nSala Vermia", "From\n1 February 2026", "Until\nnot recorded", "Insured by\nSegura")
                 .contains("Hang it high.", "Number given by the other party\nL.7", "Agreed value\n1000 EUR")
                 .doesNotContain("900", "June");
         assertThat(words(schedule(DocumentKind.LOAN_SCHEDULE, "Museu do Sarelho", "")))
                 .contains("900 EUR")
                 .doesNotContain("1000");
+    }
+
+    @Test
+    void aConsignmentStatesCommissionAndLowestPriceAndALoanNothingOfTheKind() {
+        String more = "'party': 'sala', 'commission': {'entered': '40', 'low': 40, 'high': 40, 'unit': 'percent'},"
+                + " 'pieces': [{'piece': 'V24-001', 'value': {'amount': '240', 'currency': 'EUR'},"
+                + " 'floor': {'amount': '200', 'currency': 'EUR'}}]}";
+        create(Kinds.AGREEMENT, "{'id': 'A24-002', 'kind': 'consignment', " + more);
+        create(Kinds.AGREEMENT, "{'id': 'A24-003', 'kind': 'loan', " + more);
+        assertThat(words(schedule(DocumentKind.CONSIGNMENT_SCHEDULE, "", "A24-002")))
+                .contains("Commission\n40 % of the price of each sale, kept by the gallery; the rest is the maker’s")
+                .contains("Agreed price\n240 EUR\nLowest price\n200 EUR")
+                .contains("the gallery’s own rules")
+                .doesNotContain("borrower");
+        assertThat(words(schedule(DocumentKind.LOAN_SCHEDULE, "", "A24-003")))
+                .contains("the borrower’s own rules")
+                .doesNotContain("Commission", "40 %", "Lowest", "200 EUR", "gallery’s");
+    }
+
+    @Test
+    void aValueThatIsMissingInAnAgreementIsAskedForThere() {
+        create(
+                Kinds.AGREEMENT,
+                "{'id': 'A24-002', 'kind': 'consignment', 'party': 'sala', 'pieces': [{'piece': 'V24-001'}],"
+                        + " 'from': {'entered': '2026-02-01', 'from': '2026-02-01', 'to': '2026-02-01'}}");
+        assertThat(schedule(DocumentKind.CONSIGNMENT_SCHEDULE, "", "A24-002").lacking().stream()
+                        .map(Written::inEnglish))
+                .containsExactly(
+                        "No value is recorded for V24-001 in A24-002: record it there, or leave the values out.");
     }
 
     @Test

@@ -133,7 +133,7 @@ class ConditionReportTest {
         }
         assertThat(text)
                 .contains("Condition report", "V24-013 Socalco de amendoeiras", "E24-082, version 1")
-                .contains("2024-09-27", "on return", "Tomé Quarral", "by eye, raking light")
+                .contains("27 September 2024", "on return", "Tomé Quarral", "by eye, raking light")
                 .contains("Fair. The stain has grown.")
                 .contains("not examined; still on its board")
                 .contains("extent 12 mm, was 8 mm")

@@ -169,6 +169,28 @@ class DocumentPdfTest {
         assertThat(back.text(back.pages())).contains("For the borrower", "The pieces hang together");
     }
 
+    /** A page of a signature and a code alone would show nothing of what is signed. */
+    @Test
+    void aSignatureStandsWithTheFactsAlsoWhereItsCodeTakesAnotherPage() throws Exception {
+        ReadBack back;
+        String text = "";
+        do {
+            text +=
+                    "It hung in the north room, over the long bench, for the whole of that winter and the spring after.\n";
+            DocumentSettings request = new DocumentSettings(
+                    DocumentKind.PROVENANCE_CERTIFICATE,
+                    null,
+                    null,
+                    new DocumentSettings.Disclosure(true, true, false),
+                    text);
+            back = new ReadBack(studio.pdf(
+                    Composition.of(studio.archive, studio.pieces("V24-002"), request, SampleStudioDocuments.TODAY),
+                    request));
+        } while (back.pages() == 1);
+        assertThat(back.text(1)).contains("The maker states", "place, date");
+        assertThat(back.text(2)).contains("The first 16 digits");
+    }
+
     @Test
     void severalStepsStandOnAPageOfTheBenchSheet() throws Exception {
         DocumentSettings request = SampleStudioDocuments.request(DocumentKind.BENCH_SHEET);

@@ -255,6 +255,29 @@ class PortugueseDocumentsTest {
         assertThat(new ReadBack(pdf).text().replace('\u00a0', ' ')).contains("página 1 de ", "10 de janeiro de 2026");
     }
 
+    @Test
+    void aPaperHasOneFormOfDatesAndStatesTheEditionInItsOwnLanguage() {
+        for (DocumentKind kind : List.of(DocumentKind.PROVENANCE_CERTIFICATE, DocumentKind.LOAN_SCHEDULE)) {
+            String words = String.join(
+                            "\n",
+                            Composition.of(
+                                            studio.archive,
+                                            studio.pieces("V24-017", "V24-003"),
+                                            SampleStudioDocuments.request(kind).in(Language.PORTUGUESE),
+                                            SampleStudioDocuments.TODAY)
+                                    .stream()
+                                    .flatMap(draft -> draft.text().words().stream())
+                                    .toList())
+                    .replace('\u00a0', ' ');
+            assertThat(words).doesNotContainPattern("\\d{4}-\\d\\d-\\d\\d|2 of 9|January");
+            assertThat(words)
+                    .contains(
+                            kind == DocumentKind.LOAN_SCHEDULE
+                                    ? List.of("12 de janeiro de 2026", "2 de maio de 2024")
+                                    : List.of("\n2 de 9\n", "19 de outubro de 2024", "2 de maio de 2024"));
+        }
+    }
+
     /** Where {@code -Ddocuments.write} names a folder, the documents are put there for somebody to look at. */
     @Test
     void aPortugueseDocumentTakesNoFurtherPage() throws Exception {

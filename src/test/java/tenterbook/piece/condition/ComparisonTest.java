@@ -62,6 +62,24 @@ class ComparisonTest {
     }
 
     @Test
+    void anotherStateOfTheWholeIsStatedAndNotDeniedWhereNothingIsListed() {
+        Examination good = Reports.of("E24-001", "2024-03-01", "");
+        Examination fair = Reports.judged(Overall.FAIR, "E24-002", "2024-09-30", "E24-001");
+        assertThat(Comparison.of(good, fair).inWords().inEnglish())
+                .isEqualTo("overall condition: good, now fair; no observation is listed in either");
+        assertThat(Comparison.of(good, Reports.judged(null, "E24-002", "2024-09-30", "E24-001"))
+                        .inWords()
+                        .inEnglish())
+                .startsWith("overall condition: good, now not recorded; ");
+        assertThat(Comparison.of(
+                                good,
+                                Reports.of("E24-002", "2024-09-30", "E24-001", Reports.seen(1, "stain", "", null)))
+                        .inWords()
+                        .inEnglish())
+                .isEqualTo("1 new");
+    }
+
+    @Test
     void whatDoesNotGoTogetherIsDoubtedAndNotMended() {
         Examination after = Reports.of(
                 "E24-002",

@@ -1,6 +1,7 @@
 package tenterbook.piece.condition;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tenterbook.measure.DateText;
 import tenterbook.measure.Digest;
 import tenterbook.measure.QuantityText;
@@ -32,6 +33,11 @@ public final class Reports {
     }
 
     public static Examination of(String id, String when, String earlier, Observation... observations) {
+        return judged(Overall.GOOD, id, when, earlier, observations);
+    }
+
+    static Examination judged(
+            @Nullable Overall overall, String id, String when, String earlier, Observation... observations) {
         return new Examination(
                 new ExaminationId(id),
                 new PieceNumber("V24-013"),
@@ -41,7 +47,7 @@ public final class Reports {
                 "Tomé Quarral",
                 Reason.BEFORE_LOAN,
                 "by eye, raking light",
-                Overall.GOOD,
+                overall,
                 "Sound; two small marks.",
                 QuantityText.read("140 cm", Unit.CENTIMETRE),
                 QuantityText.read("forgot", Unit.CENTIMETRE),

@@ -2,9 +2,13 @@ package tenterbook.piece.edition;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tenterbook.words.Conventions;
+import tenterbook.words.Language;
+import tenterbook.words.Written;
 
 /**
  * How places in editions are written: number over size, proofs counted apart and abbreviated 'AP', 'E.A.' or 'TP', with Arabic or Roman
@@ -57,5 +61,15 @@ class EditionPlaceTest {
             })
     void whatIsNoPlaceIsNotGuessedAt(String typed) {
         assertThat(EditionPlace.read(typed)).isEmpty();
+    }
+
+    @Test
+    void aPaperStatesThePlaceInItsOwnLanguageHoweverItWasTyped() {
+        Conventions portuguese = Conventions.english().in(Language.PORTUGUESE);
+        Written two = EditionPlace.read("No. 2/9, state II").orElseThrow().onPapers();
+        assertThat(two.inEnglish()).isEqualTo("2 of 9, state II of the boards");
+        assertThat(two.in(portuguese)).isEqualTo("2 de 9, estado II das tábuas");
+        Written proof = EditionPlace.read("artist's proof 1 of 2").orElseThrow().onPapers();
+        assertThat(proof.in(portuguese)).isEqualTo("prova de artista, número 1 de 2");
     }
 }
