@@ -40,6 +40,7 @@ class NegativeSentencesTest {
             "care.symbols.",
             "care.misfit",
             "cost.share.",
+            "cost.hour-share.",
             "dips.",
             "facts.lot-",
             "document.refused.",
