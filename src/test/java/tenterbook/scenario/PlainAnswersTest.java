@@ -156,7 +156,7 @@ class PlainAnswersTest extends Scenario {
                 .get(0);
         Answer document = client.get("/examinations/" + report.id() + "/report");
         assertThat(document.status()).isEqualTo(200);
-        assertThat(document.words()).contains("no earlier report; examined 2024-09-20 without one");
+        assertThat(document.words()).contains("no earlier report; examined 20 September 2024 without one");
     }
 
     @Test
