@@ -16,7 +16,10 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.imaging.Photo;
@@ -106,14 +109,15 @@ public final class RestoredSample {
             List<Photo> photos = archive.ledger().all(Kinds.PHOTO).stream()
                     .map(Saved::record)
                     .toList();
-            // Beside the cloths, which are looked at behind the index.
+            // All side by side; the index has the cloths of pieces looked at from the other end.
+            List<Photo> backwards = new ArrayList<>(photos);
+            Collections.reverse(backwards);
+            CompletableFuture<?> cloths =
+                    CompletableFuture.runAsync(() -> archive.cloths().of(backwards));
             recogniser.recognise(photos.get(0).digest(), Progress.UNWATCHED);
             tags.bringUp(Progress.UNWATCHED);
             assertThat(index.await(Duration.ofMinutes(2))).isTrue();
-            for (int i = 0; i < 1200 && archive.cloths().looking(); i++) {
-                Thread.sleep(100);
-            }
-            archive.cloths().of(photos);
+            cloths.join();
             for (int i = 0; i < 1200 && recogniser.waiting() > 0; i++) {
                 Thread.sleep(100);
             }
