@@ -155,6 +155,23 @@ public record Piece(
         return with(made, photos, particulars.with(label));
     }
 
+    /**
+     * Why a photograph cannot show that state of the piece; empty where it can.
+     *
+     * @param shown from 1; null where nobody says, which does for a piece that was never dyed again
+     */
+    public Optional<Message> stateRefused(@Nullable Integer shown) {
+        int states = Math.max(1, state());
+        if (shown == null) {
+            return states > 1
+                    ? Optional.of(Message.of("giving.which-state", "piece", number, "states", states))
+                    : Optional.empty();
+        }
+        return shown < 1 || shown > states
+                ? Optional.of(Message.of("giving.states", "piece", number, "states", states))
+                : Optional.empty();
+    }
+
     public Piece withPhotos(List<PiecePhoto> others) {
         return with(made, others, particulars);
     }

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Archive;
@@ -15,6 +16,7 @@ import tenterbook.archive.record.PieceRecord;
 import tenterbook.measure.Digest;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
+import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
 /**
@@ -46,7 +48,12 @@ final class PhotographRows extends PieceRows {
             if (made == null) {
                 return JudgedRow.refused(row, id, sentences(faults));
             }
-            mustShowAState(piece, made, at < 0 && !of.containsKey("state"));
+            // Of a piece that was dyed again only the maker knows which it was.
+            boolean stated = at >= 0 || of.containsKey("state");
+            Optional<Message> refusal = piece.stateRefused(stated ? made.state() : null);
+            if (refusal.isPresent()) {
+                return JudgedRow.refused(row, id, List.of(refusal.get()));
+            }
             if (at < 0) {
                 after.add(made);
             } else {
@@ -98,16 +105,5 @@ final class PhotographRows extends PieceRows {
         json.put(PHOTO, photo.hex());
         put(texts, json, faults);
         return faults.isEmpty() ? understood(PieceRecord.PHOTO, json, faults) : null;
-    }
-
-    /** A piece that was dyed again was another before: which it was, only the maker knows. */
-    private static void mustShowAState(Piece piece, PiecePhoto photo, boolean unstated) {
-        int states = Math.max(1, piece.state());
-        if (unstated && states > 1) {
-            throw Refusal.of("giving.which-state", "piece", piece.number(), "states", states);
-        }
-        if (photo.state() > states) {
-            throw Refusal.of("giving.states", "piece", piece.number(), "states", states);
-        }
     }
 }

@@ -16,6 +16,7 @@ import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.web.form.Form;
 import tenterbook.web.form.TypedNumber;
+import tenterbook.words.Message;
 
 /** What the form of waiting photographs asks for: photographs given to pieces and photographs set aside. */
 final class GivenPhotos {
@@ -93,12 +94,10 @@ final class GivenPhotos {
 
     private void give(Form row, Digest photo, Piece piece) {
         String number = piece.number().value();
-        int states = Math.max(1, piece.state());
         Integer state = row.wholeNumber("state");
-        if (state == null && states > 1) {
-            row.problem("state", w("giving.which-state", "piece", number, "states", states));
-        } else if (state != null && (state < 1 || state > states)) {
-            row.problem("state", w("giving.states", "piece", number, "states", states));
+        Message refusal = piece.stateRefused(state).orElse(null);
+        if (refusal != null) {
+            row.problem("state", w(refusal));
         } else {
             // Which one is the first of its piece is decided where they are added.
             PhotoRole role = row.choice("role", PhotoRole.values());
