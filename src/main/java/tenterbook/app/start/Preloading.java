@@ -1,7 +1,6 @@
 package tenterbook.app.start;
 
 import org.slf4j.LoggerFactory;
-import tenterbook.labelling.rule.Market;
 import tenterbook.web.server.Server;
 import tenterbook.words.Message;
 
@@ -22,9 +21,6 @@ public final class Preloading {
         try {
             Server.loadAhead();
             Message.of("pieces.count", "count", 1).inEnglish();
-            for (Market market : Market.values()) {
-                market.rules();
-            }
         } catch (RuntimeException e) {
             // Whoever needs it meets the same, and reports it.
             LoggerFactory.getLogger(Preloading.class).debug("Not loaded ahead", e);

@@ -46,7 +46,7 @@ public enum Market implements CodedChoice {
     /** Whose rules hold in a country, or at a place written with it; empty where that is not known. */
     public static Optional<Market> selling(String country) {
         return Arrays.stream(values())
-                .filter(market -> market.rules().sells(country))
+                .filter(market -> RuleTable.sells(market, country))
                 .findFirst();
     }
 

@@ -112,9 +112,14 @@ final class OriginWords {
     }
 
     static boolean home(RuleTable rules, String place) {
+        return home(rules.home(), place);
+    }
+
+    /** @param names of the market's own country, lower case */
+    static boolean home(List<String> names, String place) {
         String plain = place.toLowerCase(Locale.ROOT).strip();
         String last = plain.substring(plain.lastIndexOf(',') + 1).strip();
-        return rules.home().contains(plain) || rules.home().contains(last);
+        return names.contains(plain) || names.contains(last);
     }
 
     private static String ended(String text) {

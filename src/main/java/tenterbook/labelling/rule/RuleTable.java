@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import tenterbook.material.FibreShare;
 import tenterbook.piece.Category;
 import tenterbook.piece.label.ComponentKind;
@@ -109,6 +110,7 @@ public record RuleTable(
      */
     public record CareNeeds(List<Category> categories, boolean washing, String fix) {}
 
+    private static final Map<String, ObjectNode> FILES = new ConcurrentHashMap<>();
     private static final Map<String, RuleTable> READ = new HashMap<>();
     private static final ObjectMapper MAPPER = new ObjectMapper()
             .enable(
@@ -121,21 +123,41 @@ public record RuleTable(
 
     /** The version of a market's table, without reading its rules. */
     static String versionOf(Market market) {
-        String table = market.name().toLowerCase(Locale.ROOT);
-        try {
-            JsonNode own = json(table);
-            while (!own.has("version")) {
-                own = json(own.get("base").textValue());
-            }
-            return own.get("version").textValue();
-        } catch (IOException e) {
-            throw new UncheckedIOException("The rule table of %s cannot be read".formatted(table), e);
-        }
+        return inherited(market, "version").textValue();
     }
 
-    private static ObjectNode json(String table) throws IOException {
+    /** Whether a market's table holds in this country, or at a place in it, without reading its rules. */
+    static boolean sells(Market market, String country) {
+        return inherited(market, "members")
+                        .valueStream()
+                        .anyMatch(name -> name.textValue().equals(place(country)))
+                || OriginWords.home(
+                        inherited(market, "home")
+                                .valueStream()
+                                .map(JsonNode::textValue)
+                                .toList(),
+                        country);
+    }
+
+    /** What a market's table says of itself in this field, or else the nearest table that it rests on. */
+    private static JsonNode inherited(Market market, String field) {
+        ObjectNode own = own(market.name().toLowerCase(Locale.ROOT));
+        while (!own.has(field)) {
+            own = own(own.get("base").textValue());
+        }
+        return own.get(field);
+    }
+
+    /** A table as it stands in its file, not to be changed. */
+    private static ObjectNode own(String table) {
+        return FILES.computeIfAbsent(table, RuleTable::json);
+    }
+
+    private static ObjectNode json(String table) {
         try (InputStream in = RuleTable.class.getResourceAsStream("/label/" + table + ".json")) {
             return (ObjectNode) MAPPER.readTree(Objects.requireNonNull(in, table));
+        } catch (IOException e) {
+            throw new UncheckedIOException("The rule table of %s cannot be read".formatted(table), e);
         }
     }
 
@@ -157,8 +179,8 @@ public record RuleTable(
         }
     }
 
-    private static ObjectNode tree(String table) throws IOException {
-        ObjectNode own = json(table);
+    private static ObjectNode tree(String table) {
+        ObjectNode own = own(table).deepCopy();
         JsonNode base = own.remove("base");
         JsonNode retainedAs = own.remove("retainedAs");
         ObjectNode rules = RuleRows.of(table);
@@ -227,7 +249,7 @@ public record RuleTable(
 
     /** Whether this country, or a place in it, is where this table holds. */
     boolean sells(String country) {
-        return members.contains(place(country)) || OriginWords.home(this, country);
+        return members.contains(place(country)) || OriginWords.home(home, country);
     }
 
     /** The country of a place as the tables write it, as in 'portugal' for 'Porto Sarelho, Portugal'. */

@@ -30,7 +30,9 @@ import tenterbook.words.Message;
  * on the only disk; foreign keys on for every connection.
  */
 public final class Database implements AutoCloseable {
-    private final SQLiteDataSource readSource;
+    /** One for all readers, so that what it learns of a statement serves each of them. */
+    private final Jdbi readers;
+
     private final ConcurrentLinkedDeque<Handle> idleReaders = new ConcurrentLinkedDeque<>();
     private final List<Handle> everyReader = new ArrayList<>();
     private final ReentrantLock writing = new ReentrantLock(true);
@@ -47,7 +49,7 @@ public final class Database implements AutoCloseable {
     public Database(Path file) {
         this.writeSource = source(file, false);
         migrate(writeSource, file);
-        this.readSource = source(file, true);
+        this.readers = Jdbi.create(source(file, true));
         this.writer = Jdbi.open(writeSource);
     }
 
@@ -110,7 +112,7 @@ public final class Database implements AutoCloseable {
     public <R extends @Nullable Object> R read(Function<Handle, R> work) {
         Handle handle = idleReaders.pollFirst();
         if (handle == null) {
-            handle = Jdbi.open(readSource);
+            handle = readers.open();
             handle.execute("PRAGMA query_only = 1");
             synchronized (everyReader) {
                 everyReader.add(handle);
