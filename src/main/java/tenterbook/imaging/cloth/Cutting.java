@@ -27,6 +27,8 @@ final class Cutting {
     private static final double PARTING = 8;
 
     private static final double LEAST_PARTING = 0.5;
+    /** Of its eight neighbours, a cell has the price for half, and they the rest. */
+    private static final int PARTINGS = GridCut.DIRECTIONS / 2;
     /** Prices are whole numbers. */
     private static final double SCALE = 100;
 
@@ -34,12 +36,40 @@ final class Cutting {
     private final boolean[] surely;
     /** By how much the parting of unlike neighbours becomes cheaper. */
     private final double contrast;
+    /** Cells unlike the backdrop, from which each division begins. */
+    private final boolean[] start;
+    /** The prices that follow from {@link #start}. */
+    private final int[] startPrices;
+    /** For each cell and the one beside it in each second direction, how much alike they are, 0 to 1. */
+    private final double[] alike;
 
     /** @param surely cells of the backdrop, at least one */
     Cutting(LabRaster raster, boolean[] surely) {
         this.raster = raster;
         this.surely = surely;
         this.contrast = contrast(raster);
+        ColourMixture backdrop = ColourMixture.of(raster, surely, BACKDROP_COLOURS);
+        start = new boolean[raster.size()];
+        for (int cell = 0; cell < start.length; cell++) {
+            start[cell] = !surely[cell] && foreign(backdrop, cell, FOREIGN);
+        }
+        boolean any = any(start);
+        startPrices = any ? prices(start) : new int[0];
+        alike = any ? alike() : new double[0];
+    }
+
+    private double[] alike() {
+        GridCut grid = new GridCut(raster.width(), raster.height());
+        double[] all = new double[PARTINGS * raster.size()];
+        for (int cell = 0; cell < raster.size(); cell++) {
+            for (int direction = 0; direction < GridCut.DIRECTIONS; direction += 2) {
+                int next = grid.beside(cell, direction);
+                if (next >= 0) {
+                    all[PARTINGS * cell + direction / 2] = Math.exp(-contrast * step(raster, cell, next));
+                }
+            }
+        }
+        return all;
     }
 
     private static double contrast(LabRaster raster) {
@@ -64,13 +94,9 @@ final class Cutting {
      * @param smoothness 1 as usual; a higher one makes a longer edge dearer
      */
     CellShape cloth(double smoothness) {
-        ColourMixture backdrop = ColourMixture.of(raster, surely, BACKDROP_COLOURS);
-        boolean[] cloth = new boolean[raster.size()];
-        for (int cell = 0; cell < cloth.length; cell++) {
-            cloth[cell] = !surely[cell] && foreign(backdrop, cell, FOREIGN);
-        }
+        boolean[] cloth = start.clone();
         for (int round = 0; round < ROUNDS && any(cloth); round++) {
-            boolean[] next = cut(outside(cloth), ColourMixture.of(raster, cloth, CLOTH_COLOURS), smoothness);
+            boolean[] next = cut(round == 0 ? startPrices : prices(cloth), smoothness);
             if (Arrays.equals(next, cloth)) {
                 break;
             }
@@ -112,23 +138,31 @@ final class Cutting {
         return (raster.lightness(cell) + 16) / shade - 16;
     }
 
-    private boolean[] cut(ColourMixture backdrop, ColourMixture cloth, double smoothness) {
-        GridCut grid = new GridCut(raster.width(), raster.height());
+    /** For each cell two prices, for being cloth and for being backdrop, by the colours of a division. */
+    private int[] prices(boolean[] division) {
+        ColourMixture backdrop = outside(division);
+        ColourMixture cloth = ColourMixture.of(raster, division, CLOTH_COLOURS);
+        int[] prices = new int[2 * raster.size()];
         double leastCost = backdrop.leastCost();
         for (int cell = 0; cell < raster.size(); cell++) {
             double asCloth = cloth.cost(raster.lightness(cell), raster.a(cell), raster.b(cell));
             double asBackdrop = asBackdrop(backdrop, leastCost, cell);
             double less = Math.min(asCloth, asBackdrop);
-            grid.prices(
-                    cell,
-                    surely[cell] ? price(10 * MOST) : price(Math.min(MOST, asCloth - less)),
-                    surely[cell] ? 0 : price(Math.min(MOST, asBackdrop - less)));
+            prices[2 * cell] = surely[cell] ? price(10 * MOST) : price(Math.min(MOST, asCloth - less));
+            prices[2 * cell + 1] = surely[cell] ? 0 : price(Math.min(MOST, asBackdrop - less));
+        }
+        return prices;
+    }
+
+    private boolean[] cut(int[] prices, double smoothness) {
+        GridCut grid = new GridCut(raster.width(), raster.height());
+        for (int cell = 0; cell < raster.size(); cell++) {
+            grid.prices(cell, prices[2 * cell], prices[2 * cell + 1]);
             for (int direction = 0; direction < GridCut.DIRECTIONS; direction += 2) {
-                int next = grid.beside(cell, direction);
-                if (next >= 0) {
-                    double alike = Math.exp(-contrast * step(raster, cell, next));
+                if (grid.beside(cell, direction) >= 0) {
+                    double same = alike[PARTINGS * cell + direction / 2];
                     double far = direction < 4 ? 1 : Math.sqrt(2);
-                    grid.parting(cell, direction, price(smoothness * (PARTING * alike + LEAST_PARTING) / far));
+                    grid.parting(cell, direction, price(smoothness * (PARTING * same + LEAST_PARTING) / far));
                 }
             }
         }

@@ -37,7 +37,7 @@ import tenterbook.search.query.PlainNumber;
 /** The index entry of one piece. */
 public final class PieceDocument {
     /** What the index holds and how; an index of another format is thrown away and rebuilt. */
-    public static final String FORMAT = "15";
+    public static final String FORMAT = "16";
 
     public static final String NUMBER = "number";
     public static final String SQUASHED = "number.squashed";

@@ -38,6 +38,8 @@ import tenterbook.words.Message;
 /** The values of each facet that a piece has. */
 public final class PieceFacets {
     private static final char BETWEEN = '\u001f';
+    /** What a value of {@link Facet#FIBRE_OR_NAME} begins with that is a cloth. */
+    public static final String CLOTH = "cloth/";
 
     private PieceFacets() {}
 
@@ -129,6 +131,12 @@ public final class PieceFacets {
         facts.boardUses().stream()
                 .flatMap(use -> facts.board(use.board()).stream())
                 .forEach(board -> name(values, Facet.WOOD, board.wood()));
+        facts.cloth().cloths().forEach(cloth -> {
+            cloth.content().stream().map(FibreShare::fibre).forEach(fibre -> name(values, Facet.FIBRE_OR_NAME, fibre));
+            if (cloth.content().isEmpty()) {
+                put(values, Facet.FIBRE_OR_NAME, CLOTH + cloth.id().value(), cloth.title());
+            }
+        });
         for (Clamping clamping : facts.clampings()) {
             for (Step step : clamping.steps()) {
                 step(values, Measured.TEMPERATURE, step.temperature(), Unit.CELSIUS);

@@ -54,12 +54,32 @@ public final class Facet implements Comparable<Facet> {
     /** Of its boards. */
     public static final Facet WOOD = new Facet("wood", Message.of("search.facet.wood"), 150, List.of());
 
-    private static final Set<Facet> FOR_QUESTIONS = Set.of(EVENT, STEP, CURRENCY, WOOD);
+    /** The fibres of its cloths as recorded, and of each cloth whose fibres are not, its name, as in {@code cloth/LV}. For questions alone. */
+    public static final Facet FIBRE_OR_NAME =
+            new Facet("fibre-or-name", Message.of("search.facet.fibre"), 160, List.of());
+
+    private static final Set<Facet> FOR_QUESTIONS = Set.of(EVENT, STEP, CURRENCY, WOOD, FIBRE_OR_NAME);
 
     /** Those whose values the index finds by itself, in order. */
     public static final List<Facet> OWN = List.of(
-            BOARD, CLOTH, FIBRE, DYE, MORDANT, STATUS, CATEGORY, HOLDER, YEAR, FAULT, COLOUR, EXAMINED, LACKING, EVENT,
-            STEP, CURRENCY, WOOD);
+            BOARD,
+            CLOTH,
+            FIBRE,
+            DYE,
+            MORDANT,
+            STATUS,
+            CATEGORY,
+            HOLDER,
+            YEAR,
+            FAULT,
+            COLOUR,
+            EXAMINED,
+            LACKING,
+            EVENT,
+            STEP,
+            CURRENCY,
+            WOOD,
+            FIBRE_OR_NAME);
 
     private final String parameter;
     private final Written label;

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import tenterbook.search.facet.FacetTerms;
+import tenterbook.search.index.PieceFacets;
 import tenterbook.search.query.Facet;
 import tenterbook.search.query.FacetValues;
 import tenterbook.search.query.PlainNumber;
@@ -137,6 +138,13 @@ public final class Lexicon {
             }
         }
         return found;
+    }
+
+    /** The cloths whose fibres are not recorded. */
+    List<Name> clothsWithoutFibres() {
+        return all(Facet.FIBRE_OR_NAME).stream()
+                .filter(name -> name.value().startsWith(PieceFacets.CLOTH))
+                .toList();
     }
 
     /** The names of colours that have one of the hue's words, and one of the depth's where any is asked. */

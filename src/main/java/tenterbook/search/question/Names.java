@@ -9,6 +9,7 @@ import java.util.Set;
 import tenterbook.search.query.Constraint;
 import tenterbook.search.query.Facet;
 import tenterbook.search.query.Lacking;
+import tenterbook.search.query.Stems;
 import tenterbook.words.Message;
 
 /**
@@ -167,6 +168,9 @@ final class Names implements Match.Matcher {
             return new Match(end, new Constraint.OfFacet(facet, values, false), label(facet, choices(facet, values)));
         }
         Set<Lexicon.Name> names = lexicon.having(facet, List.of(value.split(" ")));
+        if (facet.equals(Facet.FIBRE)) {
+            return fibre(value, names, end);
+        }
         if (names.isEmpty()) {
             // A fault that no piece has may still stand in a note; a dye of the trade that no piece has was not used.
             return facet.equals(Facet.FAULT)
@@ -297,7 +301,7 @@ final class Names implements Match.Matcher {
         for (Facet facet : List.of(Facet.FIBRE, Facet.DYE, Facet.MORDANT, Facet.CLOTH)) {
             Set<Lexicon.Name> found = lexicon.having(facet, List.of(token.text()));
             if (!found.isEmpty()) {
-                return match(facet, found, end);
+                return facet.equals(Facet.FIBRE) ? fibre(token.text(), found, end) : match(facet, found, end);
             }
         }
         return null;
@@ -317,9 +321,55 @@ final class Names implements Match.Matcher {
         return kept;
     }
 
-    private static Match match(Facet facet, Set<Lexicon.Name> names, int end) {
+    private Match match(Facet facet, Set<Lexicon.Name> names, int end) {
+        if (facet.equals(Facet.FIBRE)) {
+            return fibre(names.iterator().next().label(), names, end);
+        }
         return new Match(
                 end, new Constraint.OfFacet(facet, Lexicon.folded(names), false), label(facet, Lexicon.labels(names)));
+    }
+
+    /**
+     * A fibre as recorded, and the cloths that are called after it and whose fibres are not recorded.
+     *
+     * @param fibre as it is called
+     * @param recorded may be empty
+     */
+    private Match fibre(String fibre, Set<Lexicon.Name> recorded, int end) {
+        Message label = label(Facet.FIBRE, recorded.isEmpty() ? List.of(fibre) : Lexicon.labels(recorded));
+        List<Lexicon.Name> cloths = lexicon.clothsWithoutFibres();
+        if (cloths.isEmpty()) {
+            return new Match(end, new Constraint.OfFacet(Facet.FIBRE, Lexicon.folded(recorded), false), label);
+        }
+        Set<Lexicon.Name> called = new LinkedHashSet<>();
+        for (Lexicon.Name cloth : cloths) {
+            if (Stems.allAmong(fibres(Token.of(fibre)), fibres(Token.of(cloth.label())))) {
+                called.add(cloth);
+            }
+        }
+        Set<String> values = Lexicon.folded(recorded);
+        values.addAll(Lexicon.folded(called));
+        return new Match(
+                end,
+                new Constraint.OfFacet(Facet.FIBRE_OR_NAME, values, false),
+                called.isEmpty()
+                        ? label
+                        : Message.of(
+                                "question.fibre-by-name",
+                                "what",
+                                label,
+                                "cloths",
+                                String.join(", ", Lexicon.labels(called))));
+    }
+
+    /** Words, those for a fibre as the table has it. */
+    private List<String> fibres(List<Token> tokens) {
+        return tokens.stream()
+                .map(token -> {
+                    String known = words.value("fibre", List.of(token));
+                    return known == null ? token.text() : known;
+                })
+                .toList();
     }
 
     private static Message label(Facet facet, Collection<?> values) {

@@ -22,6 +22,8 @@ final class QuestionText {
     private final List<String> weighing = new ArrayList<>();
     /** Places of tokens that are words to look for, or none at all. */
     private final List<Integer> plain = new ArrayList<>();
+    /** How denials that stand together were read. */
+    private final List<Message> doubled = new ArrayList<>();
 
     private @Nullable Order order;
 
@@ -97,7 +99,11 @@ final class QuestionText {
         if (facts.isEmpty() && words.none() && !typed.isBlank()) {
             return List.of(Message.of("question.nothing-to-look-for", "typed", typed.strip()));
         }
-        return signs.isEmpty() ? List.of() : List.of(Message.of("question.passed-over", "signs", signs));
+        List<Message> remarks = new ArrayList<>(doubled);
+        if (!signs.isEmpty()) {
+            remarks.add(Message.of("question.passed-over", "signs", signs));
+        }
+        return remarks;
     }
 
     /** Reads 'largest', 'cheapest' and the like; the first token after it, or where it was where there is none. */
@@ -134,17 +140,84 @@ final class QuestionText {
         if (deny == null && !dash) {
             return had(at);
         }
-        int from = dash ? at + 1 : fillers(deny.end());
-        boolean lack = deny != null && deny.value().equals("lack");
-        OwnWords.Meaning mine = !lack && from < tokens.size() && ownFirst(from) ? own(from) : null;
+        Denials denials = denials(at, deny);
+        int from = denials.from;
+        OwnWords.Meaning mine = !denials.lack && from < tokens.size() && ownFirst(from) ? own(from) : null;
+        if (mine != null && denials.cancelled) {
+            mine.addTo(parts, words, start(at), end(mine.end()));
+            return told(denials, at, mine.end());
+        }
         if (mine != null && mine.denyIn(parts, words, start(at), end(mine.end()))) {
-            return mine.end();
+            return told(denials, at, mine.end());
         }
         Match denied = from < tokens.size() ? match(from) : null;
-        if (denied == null || lack && !denied.deniedOnly()) {
+        if (denied == null || denials.lack && !denied.deniedOnly()) {
             return whole == null || whole.deniedOnly() || dash ? at : added(whole, at);
         }
-        return denied(at, from);
+        if (!denials.cancelled) {
+            return told(denials, at, denied(at, from));
+        }
+        if (denied.deniedOnly() && denied.constraint() instanceof Constraint.OfFacet lacking) {
+            parts.fact(lacking.negated(), Names.having(lacking), start(at), end(denied.end()));
+        } else {
+            add(denied, at, from, false);
+        }
+        return told(denials, at, denied.end());
+    }
+
+    /**
+     * Denials that stand together, as in 'never without'.
+     *
+     * @param last the first token of the last of them
+     * @param from the first token after them
+     * @param cancelled whether each turns round the next, so that nothing is denied in the end
+     * @param lack whether the last one says that something is lacking
+     */
+    private record Denials(int last, int from, boolean cancelled, boolean lack) {}
+
+    /** @param deny the first of them; null for a minus */
+    private Denials denials(int at, WordTable.@Nullable Found deny) {
+        int last = at;
+        int end = deny == null || minus(at) ? at + 1 : deny.end();
+        boolean lack = deny != null && deny.value().equals("lack");
+        boolean cancelled = false;
+        for (int from = fillers(end, minus(at)); ; from = fillers(end, minus(last))) {
+            WordTable.Found next = lack || from >= tokens.size() ? null : table.longest("deny", tokens, from);
+            boolean dash = !lack && from < tokens.size() && minus(from);
+            if (next == null && !dash || next != null && !denies(next, from)) {
+                return new Denials(last, from, cancelled, lack);
+            }
+            // 'No, not silk' says one thing twice.
+            cancelled ^= typed.substring(end(end), start(from)).chars().noneMatch(sign -> ",;.:!".indexOf(sign) >= 0);
+            last = from;
+            end = dash ? from + 1 : next.end();
+            lack = !dash && next.value().equals("lack");
+        }
+    }
+
+    /** Whether a word behind a denial is another one, and no part of a fact. */
+    private boolean denies(WordTable.Found found, int at) {
+        Match fact = match(at);
+        if (!found.value().equals("lack")) {
+            return (fact == null || fact.end() <= found.end()) && !portugueseIn(at);
+        }
+        int from = fillers(found.end());
+        Match lacking = from < tokens.size() ? match(from) : null;
+        return lacking != null && lacking.deniedOnly();
+    }
+
+    private int fillers(int from, boolean dash) {
+        return dash ? from : fillers(from);
+    }
+
+    /** Says how several denials were read, and offers the other way. */
+    private int told(Denials denials, int at, int end) {
+        if (denials.last > at) {
+            doubled.add(Message.of("question.denials", "typed", typed.substring(start(at), end(end))));
+            int other = denials.cancelled ? denials.last : denials.from;
+            offers.add(start(at), end(end), typed.substring(start(other), end(end)));
+        }
+        return end;
     }
 
     private int denied(int at, int fact) {
@@ -197,13 +270,20 @@ final class QuestionText {
         if (!dash && (deny == null || tokens.get(at).is("need", "needs") || portugueseIn(at))) {
             return at;
         }
-        int from = dash ? at + 1 : fillers(deny.end());
+        Denials denials = denials(at, deny);
+        int from = denials.from;
         if (from >= tokens.size() || tokens.get(from).kind() == Token.Kind.SIGN) {
             return at;
         }
         int to = from + 1;
         while (to < tokens.size() && tokens.get(to).glued()) {
             to++;
+        }
+        if (denials.cancelled) {
+            for (int each = from; each < to; each++) {
+                plain.add(each);
+            }
+            return told(denials, at, to);
         }
         String word = typed.substring(start(from), end(to)).replaceAll("[\"“”„«»]", "");
         words.deny(word, to == from + 1 && tokens.get(from).word());
@@ -212,7 +292,7 @@ final class QuestionText {
             // It may have been Portuguese for 'in the'.
             offers.add(start(at), end(to), '"' + word + '"');
         }
-        return to;
+        return told(denials, at, to);
     }
 
     /** Reads the maker's own word for something that is more than one fact, or words. */

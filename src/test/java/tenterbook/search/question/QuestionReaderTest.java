@@ -19,6 +19,7 @@ import tenterbook.search.query.FacetValues;
 import tenterbook.search.query.Measured;
 import tenterbook.search.query.Order;
 import tenterbook.search.query.Span;
+import tenterbook.words.Message;
 
 /** What a question is read as, over the names of a small archive. The day is 28 November 2026. */
 class QuestionReaderTest {
@@ -233,6 +234,105 @@ class QuestionReaderTest {
         assertThat(READER.read("silk -leak").constraints())
                 .containsExactly(facet(Facet.FIBRE, false, "silk"), facet(Facet.FAULT, true, "leak"));
         assertThat(READER.read("linen six dips").constraints()).hasSize(2);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "not not silk,not silk", "never without silk,without silk", "não sem seda,sem seda",
+        "nunca sem seda,sem seda", "not a piece without silk,without silk", "not -silk,-silk"
+    })
+    void twoDenialsTogetherCancelEachOtherAndThePageSaysSo(String typed, String other) {
+        assertThat(only(typed)).isEqualTo(facet(Facet.FIBRE, false, "silk"));
+        Reading reading = READER.read(typed);
+        assertThat(reading.remarks())
+                .extracting(Message::inEnglish)
+                .singleElement()
+                .asString()
+                .contains("‘" + typed + "’", "each was taken to turn the next one round");
+        assertThat(reading.offers()).extracting(Offer::question).contains(other);
+    }
+
+    @Test
+    void anOddNumberOfDenialsDeniesAndWhatIsSaidTwiceIsNoContrary() {
+        assertThat(only("not not not silk")).isEqualTo(facet(Facet.FIBRE, true, "silk"));
+        assertThat(READER.read("not not not silk").offers())
+                .extracting(Offer::question)
+                .contains("silk");
+        assertThat(only("no, not silk")).isEqualTo(facet(Facet.FIBRE, true, "silk"));
+        assertThat(READER.read("not silk").remarks()).isEmpty();
+        assertThat(READER.read("woad not silk nor linen").constraints())
+                .containsExactly(
+                        facet(Facet.DYE, false, "woad"),
+                        facet(Facet.FIBRE, true, "silk"),
+                        facet(Facet.FIBRE, true, "linen"));
+    }
+
+    @Test
+    void whatMustNotBeLackingIsRecorded() {
+        for (String typed : List.of(
+                "never without a photograph",
+                "not lacking photographs",
+                "não sem fotografia",
+                "not missing photographs")) {
+            assertThat(only(typed)).as(typed).isEqualTo(facet(Facet.LACKING, true, "photograph"));
+        }
+        assertThat(only("not never examined")).isEqualTo(facet(Facet.EXAMINED, true, "never"));
+    }
+
+    @Test
+    void aWordDeniedTwiceIsLookedFor() {
+        Reading reading = READER.read("never without rain");
+        assertThat(reading.facts()).isEmpty();
+        assertThat(reading.words().parts()).singleElement().satisfies(part -> {
+            assertThat(part.words()).containsExactly("rain");
+            assertThat(part.without()).isFalse();
+        });
+        assertThat(reading.remarks()).hasSize(1);
+        assertThat(READER.read("first blush not not first blush").remarks()).hasSize(1);
+    }
+
+    /** The cloth 'linen voile' has no recorded fibre, 'silk satin' is recorded as something else and so no cloth of this facet. */
+    @Test
+    void aFibreIsReadFromTheNameOfAClothAloneWhereNoneIsRecorded() {
+        QuestionReader reader = new QuestionReader(
+                new Lexicon(terms(
+                        Map.entry(Facet.FIBRE, "silk=silk"),
+                        Map.entry(Facet.FIBRE, "linen=linen"),
+                        Map.entry(Facet.FIBRE_OR_NAME, "silk=silk"),
+                        Map.entry(Facet.FIBRE_OR_NAME, "linen=linen"),
+                        Map.entry(Facet.FIBRE_OR_NAME, "cloth/LV=linen voile"),
+                        Map.entry(Facet.FIBRE_OR_NAME, "cloth/HD=hand towel"),
+                        Map.entry(Facet.FIBRE_OR_NAME, "cloth/WC=wool crepe"),
+                        Map.entry(Facet.CLOTH, "LV=linen voile"),
+                        Map.entry(Facet.CLOTH, "SS=silk satin"))),
+                new QuestionReader.Pieces() {
+                    @Override
+                    public List<String> numbered(String plain) {
+                        return List.of();
+                    }
+
+                    @Override
+                    public boolean beginning(String plain) {
+                        return false;
+                    }
+                },
+                new QuestionReader.Background(() -> TODAY, Map.of()));
+        for (String typed : List.of("linen", "linho")) {
+            Understood linen = reader.read(typed).facts().get(0);
+            assertThat(linen.constraint()).isEqualTo(facet(Facet.FIBRE_OR_NAME, false, "linen", "cloth/lv"));
+            assertThat(linen.label().inEnglish()).isEqualTo("Fibre: linen, or by its name alone: linen voile");
+        }
+        Understood silk = reader.read("silk").facts().get(0);
+        assertThat(silk.constraint()).isEqualTo(facet(Facet.FIBRE_OR_NAME, false, "silk"));
+        assertThat(silk.label().inEnglish()).isEqualTo("Fibre: silk");
+        assertThat(reader.read("wool").facts().get(0).label().inEnglish())
+                .isEqualTo("Fibre: wool, or by its name alone: wool crepe");
+        assertThat(reader.read("not silk or linen").constraints())
+                .as("both are denied")
+                .containsExactly(
+                        facet(Facet.FIBRE_OR_NAME, true, "silk"),
+                        facet(Facet.FIBRE_OR_NAME, true, "linen", "cloth/lv"));
+        assertThat(reader.read("linen voile").constraints()).containsExactly(facet(Facet.CLOTH, false, "lv"));
     }
 
     @Test
