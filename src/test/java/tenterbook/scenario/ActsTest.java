@@ -206,6 +206,60 @@ class ActsTest extends Scenario {
         assertThat(piece("V24-001").events().get(0).place()).isEqualTo("drawer 6");
     }
 
+    @Test
+    void aCorrectionMayNotLeaveWhatTheActWouldRefuse() throws IOException {
+        for (String act : List.of("consign", "lend")) {
+            String number = act.equals("lend") ? "V24-002" : "V24-001";
+            for (String each : List.of(act + " 2024-01-01", "return 2024-02-01", act + " 2024-03-01")) {
+                String[] named = each.split(" ");
+                assertThat(act(
+                                        named[0],
+                                        "{\"pieces\": [{\"piece\": \"%s\"}], \"when\": \"%s\"}"
+                                                .formatted(number, named[1]))
+                                .status())
+                        .isEqualTo(201);
+            }
+            Answer late = act(
+                    "correct",
+                    ("{\"piece\": \"%s\", \"was\": {\"kind\": \"returned\", \"when\": \"2024-02-01\"},"
+                                    + " \"as\": {\"kind\": \"returned\", \"when\": \"2024-04-01\"}, \"reason\": \"misread\"}")
+                            .formatted(number));
+            assertThat(late.status()).isEqualTo(400);
+            assertThat(late.json().at("/problems/0/field").textValue()).isEqualTo("as.when");
+        }
+    }
+
+    /** As an older program stored it: lent, typed beside events that say it is back. */
+    @Test
+    void aCorrectionLooksAtAStatusOfFormerTimesAndAtTheDayOfFinishingAsAnActDoes() throws IOException {
+        Piece old = Kinds.PIECE
+                .codec()
+                .fromText(("{'number': 'V24-003', 'finished': '2023-06-01', 'status': 'on loan', 'events': ["
+                                + "{'kind': 'consigned', 'when': '2023-12-01'},"
+                                + "{'kind': 'returned', 'when': '2024-01-01', 'unsure': true},"
+                                + "{'kind': 'washed', 'when': '2023-05-01', 'unsure': true}]}")
+                        .replace('\'', '"')
+                        .replaceAll(
+                                "(\"finished\"|\"when\"): \"([-0-9]+)\"",
+                                "$1: {\"entered\": \"$2\", \"from\": \"$2\", \"to\": \"$2\"}"));
+        wiring.archive().ledger().write("test", ledger -> ledger.create(Kinds.PIECE, old));
+        String[][] wrong = {
+            {"returned", "2024-01-01", "2023-11-01", "true", "recorded as consigned"},
+            {"washed", "2023-05-01", "2023-05-01", "false", "before the piece was finished"}
+        };
+        for (String[] each : wrong) {
+            Answer refused = act(
+                    "correct",
+                    ("{'piece': 'V24-003', 'was': {'kind': '%s', 'when': '%s', 'unsure': true},"
+                                    + " 'as': {'kind': '%1$s', 'when': '%3$s', 'unsure': %4$s}, 'reason': 'misread'}")
+                            .formatted((Object[]) each)
+                            .replace('\'', '"')
+                            .replace(", \"unsure\": false", ""));
+            assertThat(refused.status()).as(refused.text()).isEqualTo(400);
+            assertThat(refused.text()).contains(each[4]);
+        }
+    }
+
     private Answer correct(String was, String as) throws IOException {
         return act(
                 "correct",

@@ -143,7 +143,7 @@ public enum Act implements Worded {
     }
 
     /** The events of a piece and, where its typed status is another than they give, one without a day that brings it. */
-    private static List<Event> allEvents(Piece piece) {
+    public static List<Event> allEvents(Piece piece) {
         Custody now = Custody.of(piece.events());
         EventKind kind =
                 piece.status() == null || piece.status() == now.status() ? null : kind(piece.status(), now.status());
