@@ -51,16 +51,16 @@ final class BackupCommand implements Callable<Integer> {
                 Terminal terminal = new Terminal(out)) {
             if (encrypt) {
                 ArchiveKey.choose(folder.folder, passphrase.chosen(), Instant.now());
-                out.println(Message.of("command.backup.encrypted"));
+                terminal.say(Message.of("command.backup.encrypted"));
             }
             Backup backup = new Backup(target, Clock.systemUTC());
             Backup.Made made = backup.make(archive, terminal);
             findings.addAll(made.findings());
-            out.println(made.summary());
+            terminal.say(made.summary());
             if (trial != null && findings.isEmpty()) {
                 Backup.Tried tried = backup.trial(archive, trial, passphrase, terminal);
                 findings.addAll(tried.findings());
-                out.println(tried.summary());
+                terminal.say(tried.summary());
             }
         }
         Finding.listed(findings).forEach(line -> out.println(line.inEnglish()));
