@@ -1,8 +1,10 @@
 package tenterbook.app;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -13,6 +15,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tenterbook.archive.Archive;
+import tenterbook.exchange.backup.ArchiveKey;
 import tenterbook.exchange.backup.Backup;
 import tenterbook.exchange.backup.BackupNote;
 import tenterbook.ledger.file.Finding;
@@ -33,25 +36,31 @@ final class BackupCommand implements Callable<Integer> {
     @Option(names = "--to", paramLabel = "FOLDER")
     private @Nullable Path to;
 
-    @Option(names = "--trial")
-    private boolean trial;
+    @Option(names = "--encrypt")
+    private boolean encrypt;
+
+    @Option(names = "--trial", arity = "0..1", fallbackValue = Backup.NEWEST, paramLabel = "WHICH")
+    private @Nullable String trial;
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         Path target = target();
         List<Finding> findings = new ArrayList<>();
         try (Archive archive = folder.beside(Clock.systemUTC());
                 Terminal terminal = new Terminal(out)) {
+            if (encrypt) {
+                ArchiveKey.choose(folder.folder, passphrase.chosen(), Instant.now());
+                terminal.say(Message.of("command.backup.encrypted"));
+            }
             Backup backup = new Backup(target, Clock.systemUTC());
             Backup.Made made = backup.make(archive, terminal);
             findings.addAll(made.findings());
-            out.println(made.summary());
-            if (trial && findings.isEmpty()) {
-                findings.addAll(backup.trial(archive, passphrase, terminal));
-                if (findings.isEmpty()) {
-                    out.println(Message.of("backup.trial-good"));
-                }
+            terminal.say(made.summary());
+            if (trial != null && findings.isEmpty()) {
+                Backup.Tried tried = backup.trial(archive, trial, passphrase, terminal);
+                findings.addAll(tried.findings());
+                terminal.say(tried.summary());
             }
         }
         Finding.listed(findings).forEach(line -> out.println(line.inEnglish()));

@@ -54,13 +54,24 @@ final class Terminal implements Progress, AutoCloseable {
         return stop;
     }
 
-    @Override
-    public void close() {
-        over = true;
+    /** A line that stays, in place of the progress. */
+    void say(Object line) {
+        clear();
+        out.println(line);
+    }
+
+    private void clear() {
         if (shown && width > 0) {
             out.print("\r" + " ".repeat(width) + "\r");
             out.flush();
+            width = 0;
         }
+    }
+
+    @Override
+    public void close() {
+        over = true;
+        clear();
         try {
             Runtime.getRuntime().removeShutdownHook(onInterrupt);
         } catch (IllegalStateException e) {

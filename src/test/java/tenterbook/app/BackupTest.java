@@ -1,6 +1,7 @@
 package tenterbook.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static tenterbook.app.Ran.run;
 
 import java.io.IOException;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.exchange.Demo;
 import tenterbook.exchange.RestoredSample;
 import tenterbook.exchange.backup.Backup;
 import tenterbook.exchange.backup.BackupNote;
@@ -25,6 +27,7 @@ import tenterbook.ledger.file.Progress;
 import tenterbook.measure.Digest;
 import tenterbook.piece.Party;
 import tenterbook.piece.PartyId;
+import tenterbook.words.Refusal;
 
 /** A backup made while the archive is in use comes back whole, copies nothing twice, and damage in it is found. */
 class BackupTest {
@@ -165,6 +168,42 @@ class BackupTest {
                     .singleElement()
                     .satisfies(finding -> assertThat(finding.where()).contains("revision 4 "));
         }
+    }
+
+    @Test
+    void anOlderGenerationIsTriedByItsNameAndAllByChoice() throws IOException {
+        try (Archive archive = Demo.open(around.resolve("small"))) {
+            for (int day = 1; day <= 3; day++) {
+                new Backup(disk, at("2024-10-0%dT10:00:00Z".formatted(day))).make(archive, Progress.UNWATCHED);
+            }
+            Path ledger = disk.resolve("small-backup/ledgers/2024-10-02T100000Z/data/ledger.jsonl");
+            byte[] bytes = Files.readAllBytes(ledger);
+            bytes[bytes.length / 2] ^= 1;
+            Files.write(ledger, bytes);
+            assertThat(tried(archive, Backup.NEWEST).findings()).isEmpty();
+            Backup.Tried first = tried(archive, "2024-10-01");
+            assertThat(first.findings()).isEmpty();
+            assertThat(first.summary().inEnglish()).contains("paper of the backup 2024-10-01T100000Z was read");
+            Backup.Tried all = tried(archive, Backup.ALL);
+            assertThat(all.findings())
+                    .isNotEmpty()
+                    .allSatisfy(found -> assertThat(found.where()).startsWith("2024-10-02T100000Z, "));
+            assertThat(all.summary().inEnglish()).contains("Of 3 backups (2024-10-01T100000Z, 2024-10-02T100000Z, ");
+            assertThatThrownBy(() -> tried(archive, "2023"))
+                    .isInstanceOf(Refusal.class)
+                    .hasMessageContaining("the beginning of one of these: 2024-10-01T100000Z, 2024-10-02");
+        }
+    }
+
+    private Backup.Tried tried(Archive archive, String which) {
+        return new Backup(disk, Clock.systemUTC())
+                .trial(
+                        archive,
+                        which,
+                        () -> {
+                            throw new AssertionError("They are not encrypted");
+                        },
+                        Progress.UNWATCHED);
     }
 
     @Test

@@ -3,7 +3,10 @@ package tenterbook.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static tenterbook.app.Ran.run;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -53,6 +56,43 @@ class EncryptedBackupCommandTest {
         try (Archive back = Archive.open(again, Demo.CLOCK)) {
             assertThat(back.ledger().lastHash().hex()).isEqualTo(last);
         }
+    }
+
+    /** One key is made here, which takes a while: the only command that does. */
+    @Test
+    void itIsTurnedOnByACommandWithThePassphraseFromTheStandardInput() throws IOException {
+        Files.delete(studio.resolve("backup-key.asc"));
+        String chosen = "heron fig weir dusk";
+        InputStream before = System.in;
+        try {
+            System.setIn(typed("too short"));
+            Ran unfit = run("backup", "--archive", studio, "--to", disk, "--encrypt", "--passphrase-file", "-");
+            assertThat(unfit.err()).contains("at least 12 characters; found 9");
+            assertThat(CheckedBagTest.files(disk)).isEmpty();
+            System.setIn(typed(chosen));
+            Ran made =
+                    run("backup", "--archive", studio, "--to", disk, "--encrypt", "--trial", "--passphrase-file", "-");
+            assertThat(made.code()).as(made.out() + made.err()).isZero();
+            assertThat(made.out())
+                    .contains("encrypted from now on", "The trial restore succeeded")
+                    .doesNotContain(chosen);
+            assertThat(disk.resolve("studio-backup")).doesNotExist();
+            System.setIn(typed(chosen));
+            Ran again = run("backup", "--archive", studio, "--to", disk, "--encrypt", "--passphrase-file", "-");
+            assertThat(again.err()).contains("encrypted already");
+            System.setIn(typed(chosen));
+            Path back = around.resolve("back");
+            Ran restored = run("restore", "--from", disk, "--archive", back, "--passphrase-file", "-");
+            assertThat(restored.code()).as(restored.err()).isZero();
+        } finally {
+            System.setIn(before);
+        }
+        Ran none = run("backup", "--archive", studio, "--to", disk, "--trial");
+        assertThat(none.err()).contains("no terminal to ask on");
+    }
+
+    private static InputStream typed(String line) {
+        return new ByteArrayInputStream((line + "\n").getBytes(StandardCharsets.UTF_8));
     }
 
     @Test

@@ -157,15 +157,15 @@ class ActsTest extends Scenario {
     @Test
     void whatWasRecordedWronglyIsPutRightWithItsReasonAndTheOldVersionStays() throws IOException {
         saved("/acts/move", "pieces.0.piece", "V24-001", "when", "2024-09-12", "place", "drawer 5");
-        act("sell", "{\"pieces\": [{\"piece\": \"V24-001\", \"price\": \"180 EUR\"}], \"when\": \"2024-10-01\"}");
+        act("sell", "{\"pieces\": [{\"piece\": \"V24-001\", \"price\": \"180 EUR\"}], \"when\": \"2024-09-25\"}");
         assertThat(client.get("/acts?pieces=V24-001").text()).contains("/acts/correct?piece=V24-001");
         assertThat(client.get("/acts/correct?piece=V24-001").words())
-                .contains("moved (2024-09-12)", "sold (2024-10-01)");
+                .contains("moved (2024-09-12)", "sold (2024-09-25)");
         Answer form = client.get("/acts/correct?piece=V24-001&event=1");
         assertThat(form.field("price")).isEqualTo("180\u00a0EUR");
         String was = form.field("was");
         Answer without =
-                client.post("/acts/correct", "piece", "V24-001", "was", was, "when", "2024-10-02", "price", "170");
+                client.post("/acts/correct", "piece", "V24-001", "was", was, "when", "2024-09-26", "price", "170");
         assertThat(without.status()).isEqualTo(422);
         assertThat(without.words()).contains("Say why it is corrected");
         String[] right = {
@@ -174,7 +174,7 @@ class ActsTest extends Scenario {
             "was",
             was,
             "when",
-            "2024-10-02",
+            "2024-09-26",
             "price",
             "170",
             "party",
@@ -204,6 +204,60 @@ class ActsTest extends Scenario {
                 "{\"kind\": \"moved\", \"when\": \"2024-09-13\", \"place\": \"drawer 6\"}");
         assertThat(done.status()).as(done.text()).isEqualTo(200);
         assertThat(piece("V24-001").events().get(0).place()).isEqualTo("drawer 6");
+    }
+
+    @Test
+    void aCorrectionMayNotLeaveWhatTheActWouldRefuse() throws IOException {
+        for (String act : List.of("consign", "lend")) {
+            String number = act.equals("lend") ? "V24-002" : "V24-001";
+            for (String each : List.of(act + " 2024-01-01", "return 2024-02-01", act + " 2024-03-01")) {
+                String[] named = each.split(" ");
+                assertThat(act(
+                                        named[0],
+                                        "{\"pieces\": [{\"piece\": \"%s\"}], \"when\": \"%s\"}"
+                                                .formatted(number, named[1]))
+                                .status())
+                        .isEqualTo(201);
+            }
+            Answer late = act(
+                    "correct",
+                    ("{\"piece\": \"%s\", \"was\": {\"kind\": \"returned\", \"when\": \"2024-02-01\"},"
+                                    + " \"as\": {\"kind\": \"returned\", \"when\": \"2024-04-01\"}, \"reason\": \"misread\"}")
+                            .formatted(number));
+            assertThat(late.status()).isEqualTo(400);
+            assertThat(late.json().at("/problems/0/field").textValue()).isEqualTo("as.when");
+        }
+    }
+
+    /** As an older program stored it: lent, typed beside events that say it is back. */
+    @Test
+    void aCorrectionLooksAtAStatusOfFormerTimesAndAtTheDayOfFinishingAsAnActDoes() throws IOException {
+        Piece old = Kinds.PIECE
+                .codec()
+                .fromText(("{'number': 'V24-003', 'finished': '2023-06-01', 'status': 'on loan', 'events': ["
+                                + "{'kind': 'consigned', 'when': '2023-12-01'},"
+                                + "{'kind': 'returned', 'when': '2024-01-01', 'unsure': true},"
+                                + "{'kind': 'washed', 'when': '2023-05-01', 'unsure': true}]}")
+                        .replace('\'', '"')
+                        .replaceAll(
+                                "(\"finished\"|\"when\"): \"([-0-9]+)\"",
+                                "$1: {\"entered\": \"$2\", \"from\": \"$2\", \"to\": \"$2\"}"));
+        wiring.archive().ledger().write("test", ledger -> ledger.create(Kinds.PIECE, old));
+        String[][] wrong = {
+            {"returned", "2024-01-01", "2023-11-01", "true", "recorded as consigned"},
+            {"washed", "2023-05-01", "2023-05-01", "false", "before the piece was finished"}
+        };
+        for (String[] each : wrong) {
+            Answer refused = act(
+                    "correct",
+                    ("{'piece': 'V24-003', 'was': {'kind': '%s', 'when': '%s', 'unsure': true},"
+                                    + " 'as': {'kind': '%1$s', 'when': '%3$s', 'unsure': %4$s}, 'reason': 'misread'}")
+                            .formatted((Object[]) each)
+                            .replace('\'', '"')
+                            .replace(", \"unsure\": false", ""));
+            assertThat(refused.status()).as(refused.text()).isEqualTo(400);
+            assertThat(refused.text()).contains(each[4]);
+        }
     }
 
     private Answer correct(String was, String as) throws IOException {
@@ -400,6 +454,118 @@ class ActsTest extends Scenario {
                                 "\"2\"")
                         .text())
                 .contains("not recorded as lent");
+    }
+
+    @Test
+    void aFieldThatTheActDoesNotAskIsRefusedByItsName() throws IOException {
+        Answer refused = act(
+                "sell",
+                "{\"pieces\": [{\"piece\": \"V24-001\", \"price\": \"180 EUR\"}], \"until\": \"2024-12-01\","
+                        + " \"commission\": \"40\", \"place\": null}");
+        assertThat(refused.status()).isEqualTo(400);
+        assertThat(refused.json().get("problems").findValuesAsText("field")).containsExactly("until", "commission");
+        assertThat(refused.json().at("/problems/0/problem").textValue())
+                .isEqualTo(
+                        "“Sell” does not ask this. It asks pieces, when, party, newPerson, place, note, unsure, taxWay,"
+                                + " taxRate, pieces.piece, pieces.price, pieces.tax.");
+        assertThat(act("move", "{\"pieces\": [{\"piece\": \"V24-001\", \"price\": \"1 EUR\"}], \"place\": \"box\"}")
+                        .json()
+                        .at("/problems/0/field")
+                        .textValue())
+                .isEqualTo("pieces.0.price");
+        assertThat(piece("V24-001").events()).isEmpty();
+    }
+
+    @Test
+    void aCommissionWithoutAnAgreementIsNotDroppedSilently() throws IOException {
+        Answer refused = client.post(
+                "/acts/consign",
+                "pieces.0.piece",
+                "V24-001",
+                "party",
+                "museu",
+                "commission",
+                "40",
+                "when",
+                "2024-09-01");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.words()).contains("The commission is kept in the agreement.");
+        assertThat(refused.field("commission")).isEqualTo("40");
+    }
+
+    /** The clock of these tests stands at 30 September 2024. */
+    @Test
+    void whatHasHappenedCannotLieAhead() throws IOException {
+        Answer refused = client.post(
+                "/acts/sell",
+                "pieces.0.piece",
+                "V24-001",
+                "pieces.0.price",
+                "180 EUR",
+                "when",
+                "2999-05-01",
+                "unsure",
+                "yes");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.words()).contains("“sold” is dated 2999-05-01, which lies ahead of today");
+        assertThat(refused.field("when")).isEqualTo("2999-05-01");
+        assertThat(act("sell", "{\"pieces\": [{\"piece\": \"V24-001\"}], \"when\": \"2024-10-02\"}")
+                        .status())
+                .isEqualTo(400);
+        assertThat(act(
+                                "lend",
+                                "{\"pieces\": [{\"piece\": \"V24-002\"}], \"when\": \"2024-10-01\","
+                                        + " \"until\": \"2999-05-01\"}")
+                        .status())
+                .as("a day of grace, and a due date may lie ahead")
+                .isEqualTo(201);
+        String[] typed = {
+            "title",
+            "Figueira",
+            "version",
+            "1",
+            "events.0.kind",
+            "sold",
+            "events.0.when",
+            "2999",
+            "events.0.note",
+            "the fair"
+        };
+        Answer form = client.post("/pieces/V24-001/edit", typed);
+        assertThat(form.status()).isEqualTo(422);
+        assertThat(form.text()).contains("f-events-0-when", "the fair", "lies ahead of today");
+        assertThat(piece("V24-001").events()).isEmpty();
+    }
+
+    @Test
+    void whatWasRecordedAheadInFormerTimesStaysReadableAndCanBeSaved() throws IOException {
+        Piece old = Kinds.PIECE
+                .codec()
+                .fromText(
+                        "{'number': 'V24-003', 'events': [{'kind': 'sold', 'when': {'entered': '2999', 'from': '2999-01-01', 'to': '2999-12-31'}}]}"
+                                .replace('\'', '"'));
+        wiring.archive().ledger().write("test", ledger -> ledger.create(Kinds.PIECE, old));
+        assertThat(client.get("/pieces/V24-003").words()).contains("2999");
+        assertThat(client.post(
+                                "/pieces/V24-003/edit",
+                                "title",
+                                "Weir",
+                                "version",
+                                "1",
+                                "events.0.kind",
+                                "sold",
+                                "events.0.when",
+                                "2999",
+                                "events.0.note",
+                                "at the fair")
+                        .status())
+                .isEqualTo(303);
+        assertThat(piece("V24-003").events().get(0).note()).isEqualTo("at the fair");
+        String right =
+                "{\"piece\": \"V24-003\", \"was\": {\"kind\": \"sold\", \"when\": \"2999\", \"note\": \"at the fair\"},"
+                        + " \"as\": {\"kind\": \"sold\", \"when\": \"%s\"}, \"reason\": \"misread\"}";
+        assertThat(act("correct", right.formatted("2998")).text()).contains("lies ahead of today");
+        assertThat(act("correct", right.formatted("2024")).status()).isEqualTo(200);
     }
 
     @Test

@@ -57,6 +57,20 @@ class NumbersAndEditionsTest {
                 "\"" + version + "\"");
     }
 
+    @Test
+    void aNumberTypedWithASpaceStaysTogetherInAListOfNumbers() throws IOException {
+        for (String number : new String[] {"K26-7", "K26-8", "K26-009", "K26"}) {
+            saved("/pieces", "number", number, "title", "List " + number);
+        }
+        assertThat(client.get("/acts/move?pieces=K26%20007%2C%20k26/8%20K26%209")
+                        .words())
+                .contains("List K26-7", "List K26-8", "List K26-009");
+        assertThat(client.get("/acts/move?pieces=K26-7%20K26%20K26-8").words())
+                .as("words that name a piece each stay apart")
+                .contains("List K26-7", "List K26", "List K26-8");
+        assertThat(client.get("/acts/move?pieces=K26%2099").words()).contains("99");
+    }
+
     private ObjectNode json(String number) throws IOException {
         return client.get("/api/pieces/" + number).json().get("piece").deepCopy();
     }

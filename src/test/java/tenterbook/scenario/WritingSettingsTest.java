@@ -110,6 +110,54 @@ class WritingSettingsTest extends Scenario {
     }
 
     @Test
+    void aLengthThatWasNotEditedKeepsTheTextThatWasTypedWhateverUnitIsChosenLater() throws IOException {
+        lengths("cm");
+        saved(
+                "/boards",
+                "id",
+                "B01",
+                "image",
+                "Heron",
+                "length",
+                "42",
+                "width",
+                "34",
+                "thickness",
+                "at most 3",
+                "thickness.basis",
+                "measured");
+        lengths("in");
+        Answer form = client.get("/boards/B01/edit");
+        assertThat(form.field("thickness")).isEqualTo("at most 3 cm");
+        String[] same = {
+            "version",
+            "1",
+            "image",
+            "Heron",
+            "length",
+            form.field("length"),
+            "width",
+            form.field("width"),
+            "thickness",
+            form.field("thickness"),
+            "thickness.basis",
+            "measured"
+        };
+        BoardPair before = wiring.archive().board("B01").orElseThrow();
+        client.post("/boards/B01/edit", same);
+        assertThat(wiring.archive().board("B01").orElseThrow()).isEqualTo(before);
+        assertThat(wiring.archive().ledger().history(Kinds.BOARD_PAIR.key("B01")))
+                .hasSize(1);
+        same[7] = "12 in";
+        saved("/boards/B01/edit", same);
+        BoardPair after = wiring.archive().board("B01").orElseThrow();
+        assertThat(after.thickness()).isEqualTo(before.thickness());
+        assertThat(after.length()).isEqualTo(before.length());
+        assertThat(after.width().unit()).isEqualTo(Unit.INCH);
+        assertThat(client.get("/boards/B01/edit").field("thickness")).isEqualTo("at most 3 cm");
+    }
+
+    @Test
     void aTimeZoneThatDoesNotExistIsRefusedBesideItsField() throws IOException {
         Answer answer = client.post("/studio", "name", "Oficina Valderim", "timeZone", "Europe/Sarelho");
         assertThat(answer.status()).isEqualTo(422);

@@ -5,7 +5,13 @@ import static tenterbook.archive.record.Measures.MONEY;
 import static tenterbook.archive.record.Measures.quantity;
 import static tenterbook.measure.Unit.PERCENT;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tenterbook.archive.act.ActRequest.ActPiece;
+import tenterbook.archive.field.Faults;
+import tenterbook.archive.field.Field;
 import tenterbook.archive.field.Flag;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Plain;
@@ -13,6 +19,9 @@ import tenterbook.archive.record.PieceRecord;
 import tenterbook.archive.record.StoredCodes;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.PieceNumber;
+import tenterbook.piece.history.Act;
+import tenterbook.piece.history.ActField;
+import tenterbook.words.Message;
 
 /** The fields of an act, as its form and a program send them. An act is not stored: what it writes is. */
 public final class ActFields {
@@ -68,4 +77,42 @@ public final class ActFields {
             .built(v -> new Correction(v.get("piece"), v.get("was"), v.get("as"), v.get("reason")));
 
     private ActFields() {}
+
+    /** Adds a fault for each field of a request that the act does not ask, as for a commission sent with a sale. */
+    public static void checkAsked(Act act, ObjectNode sent, Faults faults) {
+        checkAsked(act, sent, "", faults);
+        JsonNode rows = sent.path("pieces");
+        for (int i = 0; i < rows.size(); i++) {
+            checkAsked(act, rows.get(i), "pieces." + i + ".", faults);
+        }
+    }
+
+    private static void checkAsked(Act act, JsonNode sent, String at, Faults faults) {
+        sent.properties().stream()
+                .filter(field -> !field.getValue().isNull() && !asks(act, field.getKey()))
+                .forEach(field ->
+                        faults.add(at + field.getKey(), Message.of("act.not-asked", "act", act, "fields", asked(act))));
+    }
+
+    private static String asked(Act act) {
+        return Stream.concat(
+                        ACT.fields().stream().map(Field::name),
+                        PIECE.fields().stream().map(field -> "pieces." + field.name()))
+                .filter(name -> asks(act, name.substring(name.indexOf('.') + 1)))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static boolean asks(Act act, String field) {
+        return switch (field) {
+            case "party", "newPerson" -> act.asks(ActField.PARTY);
+            case "until" -> act.asks(ActField.UNTIL);
+            case "place" -> act.asks(ActField.PLACE);
+            case "price" -> act.asks(ActField.PRICE);
+            case "tax", "taxWay", "taxRate" -> act.asks(ActField.TAX);
+            case "commission" -> act.asks(ActField.COMMISSION);
+            case "agreement" -> act.asks(ActField.AGREEMENT);
+            case "photos" -> act.asks(ActField.PHOTOGRAPHS);
+            default -> true;
+        };
+    }
 }

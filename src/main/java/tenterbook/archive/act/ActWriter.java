@@ -39,7 +39,7 @@ public final class ActWriter {
     private final ActRequest request;
     private final LocalDate today;
 
-    /** @param today for the number of an agreement */
+    /** @param today for the number of an agreement, and after which nothing has happened */
     public ActWriter(Archive archive, Act act, ActRequest request, LocalDate today) {
         this.archive = archive;
         this.act = act;
@@ -68,6 +68,13 @@ public final class ActWriter {
         PartyId known = request.party();
         if (known != null && archive.party(known.value()).isEmpty()) {
             faults.add("party", Message.of("act.no-such-person", "found", known.value()));
+        }
+        Act.ahead(Event.of(act.event(), request.when()), today).ifPresent(why -> faults.add("when", why));
+        if (known != null && !request.newPerson().isEmpty()) {
+            faults.add("newPerson", Message.of("act.party-twice"));
+        }
+        if (request.commission().recorded() && act.asks(ActField.COMMISSION) && !request.agreement()) {
+            faults.add("commission", Message.of("act.commission-without-agreement"));
         }
         if (act.asks(ActField.PHOTOGRAPHS)) {
             checkPhotographs(faults);

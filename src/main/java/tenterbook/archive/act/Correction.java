@@ -14,6 +14,7 @@ import tenterbook.piece.Event;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.history.Act;
+import tenterbook.piece.history.Custody;
 import tenterbook.words.Message;
 
 /**
@@ -72,14 +73,15 @@ public record Correction(PieceNumber piece, Event was, Event as, String reason) 
                         ledger -> ledger.save(Kinds.PIECE, after, found.get().version(), note));
     }
 
-    /** What becomes impossible by it, also of another event, is said at its day. */
+    /** What becomes impossible by it, also of another event or of a status typed in former times, is said at its day. */
     private void check(Archive archive, Piece before, Piece after, Faults faults) {
-        if (!was.when().equals(as.when())) {
+        if (Act.beforeFinished(before, was).isEmpty()) {
             Act.beforeFinished(before, as).ifPresent(why -> faults.add("as.when", why));
         }
         Faults found = new Faults();
         PieceCheck.checkRecorded(new Editions(archive), before, after, found);
         List.copyOf(found.all().values()).forEach(why -> faults.add("as.when", why));
+        Custody.added(Act.allEvents(before), Act.allEvents(after)).values().forEach(why -> faults.add("as.when", why));
     }
 
     private static InputRefused refused(Faults faults) {

@@ -10,6 +10,9 @@ import tenterbook.typeset.TextStyle;
 
 /** Headings, paragraphs, notes and lists. */
 final class TextBlocks {
+    /** A note of more lines may go over to the next page. */
+    private static final int MOST_LINES_KEPT = 6;
+
     private final LayoutContext desk;
     private final PageStyle type;
 
@@ -66,6 +69,9 @@ final class TextBlocks {
         StructureTag tag = desk.document().child("P");
         List<UnbreakableBlock> slabs = new ArrayList<>();
         desk.paragraph(slabs, note.text(), style, x + inset, width - inset, type.space(0.55), tone, tag);
+        if (slabs.size() <= MOST_LINES_KEPT) {
+            slabs.subList(0, slabs.size() - 1).replaceAll(UnbreakableBlock::tied);
+        }
         return barred ? slabs.stream().map(slab -> barred(slab, x)).toList() : slabs;
     }
 

@@ -39,6 +39,7 @@ public final class ArchiveKey {
             throw Refusal.of("backup.encrypted.already");
         }
         keep(archive, BackupKey.make(passphrase, now));
+        BackupNote.in(archive).anew().keep(archive);
     }
 
     /** For its owner alone, where the disk knows owners. */
@@ -72,5 +73,6 @@ public final class ArchiveKey {
                 Files.move(archive.resolve(NAME), former, StandardCopyOption.ATOMIC_MOVE);
             }
         }
+        BackupNote.in(archive).anew().keep(archive);
     }
 }

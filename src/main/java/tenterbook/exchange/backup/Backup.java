@@ -6,11 +6,14 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.NavigableSet;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.JdbiException;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.ArchiveCheck;
@@ -24,6 +27,7 @@ import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
 import tenterbook.ledger.revision.Revision;
 import tenterbook.words.Explained;
+import tenterbook.words.Joined;
 import tenterbook.words.Message;
 import tenterbook.words.Refusal;
 
@@ -33,6 +37,11 @@ import tenterbook.words.Refusal;
  * a key for that ({@link ArchiveKey}).
  */
 public final class Backup {
+    /** Of the generations, the last one made. */
+    public static final String NEWEST = "newest";
+
+    public static final String ALL = "all";
+
     private final Clock clock;
     private final Path folder;
 
@@ -184,25 +193,85 @@ public final class Backup {
                 progress);
     }
 
+    /** As {@link #trial(Archive, String, Supplier, Progress)} of the newest generation. */
+    public List<Finding> trial(Archive archive, Supplier<Passphrase> passphrase, Progress progress) {
+        return trial(archive, NEWEST, passphrase, progress).findings();
+    }
+
     /**
-     * A trial restore of the newest generation: every file of it and every photograph and paper that it names is read against
+     * What a trial restore found.
+     *
+     * @param generations names of those that were read, oldest first
+     * @param findings what differs; empty where the archive, as it was at each of those backups, would come back
+     */
+    public record Tried(List<String> generations, List<Finding> findings) {
+        public Tried {
+            generations = List.copyOf(generations);
+            findings = List.copyOf(findings);
+        }
+
+        /** One sentence. */
+        public Message summary() {
+            return Message.of(
+                    findings.isEmpty() ? "backup.trial-good" : "backup.trial-bad",
+                    "tried",
+                    generations.size(),
+                    "names",
+                    String.join(", ", generations),
+                    "count",
+                    findings.size());
+        }
+    }
+
+    /**
+     * A trial restore of generations: every file of each and every photograph and paper that it names is read against
      * its digest, its ledger is opened from a copy and checked, and each revision is compared by its hash, and each record by
      * its text, with those of the archive. Changes nothing in the backup.
      *
+     * @param which {@link #NEWEST}, {@link #ALL}, or the beginning of the names of those that are meant, as in '2026-11'
      * @param passphrase asked for where the backup is encrypted
-     * @return what differs; empty where the archive, as it was at that backup, would come back
-     * @throws Refusal where the passphrase is another
+     * @throws Refusal where the passphrase is another, or no generation has such a name
      */
-    public List<Finding> trial(Archive archive, Supplier<Passphrase> passphrase, Progress progress) {
+    public Tried trial(Archive archive, String which, Supplier<Passphrase> passphrase, Progress progress) {
         BackupForm backup = form(archive);
         try {
             NavigableMap<Instant, Path> made = backup.generations();
             if (made.isEmpty()) {
-                return List.of(new Finding(folder.toString(), Message.of("backup.none")));
+                return new Tried(List.of(), List.of(new Finding(folder.toString(), Message.of("backup.none"))));
             }
-            return backup.trial(made.lastEntry().getValue(), archive, passphrase, progress);
+            List<Instant> meant = meant(made.navigableKeySet(), which);
+            List<Finding> findings = new ArrayList<>();
+            for (Instant at : meant) {
+                String name = BackupFolder.name(at);
+                for (Finding each : backup.trial(made.get(at), archive, passphrase, progress)) {
+                    findings.add(
+                            which.equals(NEWEST)
+                                    ? each
+                                    : new Finding(
+                                            Joined.with(", ", name, each.place()), each.problem(), each.consequence()));
+                }
+            }
+            return new Tried(meant.stream().map(BackupFolder::name).toList(), findings);
         } catch (IOException e) {
             throw new PackRefused(folder.toString(), Message.of("backup.not-read", "why", e.toString()));
         }
+    }
+
+    private static List<Instant> meant(NavigableSet<Instant> made, String which) {
+        if (which.equals(NEWEST)) {
+            return List.of(made.last());
+        }
+        List<Instant> meant = made.stream()
+                .filter(at -> which.equals(ALL) || BackupFolder.name(at).startsWith(which))
+                .toList();
+        if (which.isEmpty() || meant.isEmpty()) {
+            throw Refusal.of(
+                    "backup.no-generation",
+                    "found",
+                    which,
+                    "there",
+                    made.stream().map(BackupFolder::name).collect(Collectors.joining(", ")));
+        }
+        return meant;
     }
 }

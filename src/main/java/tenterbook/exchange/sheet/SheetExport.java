@@ -3,12 +3,13 @@ package tenterbook.exchange.sheet;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.field.Part;
 import tenterbook.archive.record.PieceRecord;
-import tenterbook.ledger.Saved;
 import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PiecePhoto;
@@ -17,6 +18,8 @@ import tenterbook.words.Written;
 
 /** The records of a kind as the rows of its sheet; imported again they change nothing. */
 public final class SheetExport {
+    private static final int BATCH = 500;
+
     private final SheetKind kind;
     private final List<SheetColumn> columns;
     private final boolean all;
@@ -45,12 +48,11 @@ public final class SheetExport {
     public void rows(Archive archive, Consumer<List<String>> row) {
         switch (kind) {
             case SALES ->
-                archive.ledger()
-                        .all(Kinds.PIECE)
-                        .forEach(piece -> piece.record()
-                                .events()
-                                .forEach(event ->
-                                        row.accept(cells(of(piece.record(), PieceRecord.EVENT.write(event))))));
+                each(
+                        archive,
+                        Kinds.PIECE,
+                        piece -> piece.events()
+                                .forEach(event -> row.accept(cells(of(piece, PieceRecord.EVENT.write(event))))));
             case PHOTOGRAPHS -> photographs(archive, row);
             default -> rows(archive, kind.kind(), row);
         }
@@ -63,22 +65,32 @@ public final class SheetExport {
     private void photographs(Archive archive, Consumer<List<String>> row) {
         PhotoNames names = PhotoNames.of(archive);
         int named = columns.stream().map(SheetColumn::path).toList().indexOf(PhotographRows.PHOTO);
-        for (Saved<Piece> piece : archive.ledger().all(Kinds.PIECE)) {
-            for (PiecePhoto photo : piece.record().photos()) {
-                List<String> cells = cells(of(piece.record(), PieceRecord.PHOTO.write(photo)));
+        each(archive, Kinds.PIECE, piece -> {
+            for (PiecePhoto photo : piece.photos()) {
+                List<String> cells = cells(of(piece, PieceRecord.PHOTO.write(photo)));
                 if (all) {
                     // What a file was called may name a person.
                     cells.set(named, names.nameOf(photo.photo()));
                 }
                 row.accept(cells);
             }
-        }
+        });
     }
 
     @SuppressWarnings("unchecked")
     private <T> void rows(Archive archive, Kind<T> of, Consumer<List<String>> row) {
         Part<T> part = (Part<T>) kind.part();
-        archive.ledger().all(of).forEach(saved -> row.accept(cells(part.write(saved.record()))));
+        each(archive, of, record -> row.accept(cells(part.write(record))));
+    }
+
+    /** Every record in use, in order of identifier; no more than {@link #BATCH} are in memory. */
+    private static <T> void each(Archive archive, Kind<T> of, Consumer<T> work) {
+        List<String> ids = archive.ledger().allIdsEverUsed(of).stream().sorted().toList();
+        for (int from = 0; from < ids.size(); from += BATCH) {
+            List<String> some = ids.subList(from, Math.min(ids.size(), from + BATCH));
+            Map<String, T> records = archive.ledger().records(of, some);
+            some.stream().map(records::get).filter(Objects::nonNull).forEach(work);
+        }
     }
 
     private List<String> cells(ObjectNode json) {

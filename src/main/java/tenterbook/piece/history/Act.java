@@ -9,6 +9,7 @@ import static tenterbook.piece.history.ActField.PRICE;
 import static tenterbook.piece.history.ActField.TAX;
 import static tenterbook.piece.history.ActField.UNTIL;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tenterbook.measure.DateWords;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
@@ -102,6 +104,19 @@ public enum Act implements Worded {
     }
 
     /**
+     * That the event lies ahead and so cannot have happened, uncertain or not; empty where it may have.
+     *
+     * @param today in any time zone: a day of grace is given
+     */
+    public static Optional<Message> ahead(Event event, LocalDate today) {
+        LocalDate first = event.when().from();
+        return first != null && first.isAfter(today.plusDays(1))
+                ? Optional.of(Message.of(
+                        "custody.ahead", "event", event.kind(), "day", event.when(), "today", DateWords.day(today)))
+                : Optional.empty();
+    }
+
+    /**
      * The piece after the event. Where the event decides the status, a typed one becomes an event without a day before it, so
      * that from here on events alone say where the piece is.
      */
@@ -143,7 +158,7 @@ public enum Act implements Worded {
     }
 
     /** The events of a piece and, where its typed status is another than they give, one without a day that brings it. */
-    private static List<Event> allEvents(Piece piece) {
+    public static List<Event> allEvents(Piece piece) {
         Custody now = Custody.of(piece.events());
         EventKind kind =
                 piece.status() == null || piece.status() == now.status() ? null : kind(piece.status(), now.status());

@@ -31,7 +31,12 @@ public record Custody(
         @Nullable Event decidedBy,
         List<Problem> problems) {
     /** An event that cannot have happened after what came before, unless something is missing in between. */
-    public record Problem(Event event, Message why) {}
+    public record Problem(Event event, Message why) {
+        /** Whether an equal event cannot have happened for the same reason; the days that the sentences name may differ. */
+        private boolean same(Problem other) {
+            return event.equals(other.event) && why.key().equals(other.why.key());
+        }
+    }
 
     private static final Set<EventKind> DECIDING = EnumSet.of(
             EventKind.SOLD,
@@ -82,13 +87,20 @@ public record Custody(
         return when.from() == null ? when.to() : when.from();
     }
 
-    /** What is impossible in {@code after} and was not so in {@code before}: sentences by the event's place in {@code after}. */
+    /**
+     * What is impossible in {@code after} and was not so, for the same reason, in {@code before}: sentences by the event's place in
+     * {@code after}. Of two equal events of which one was impossible, the other may not become so.
+     */
     public static Map<Integer, Message> added(List<Event> before, List<Event> after) {
-        List<Event> known = of(before).problems().stream().map(Problem::event).toList();
+        List<Problem> known = new ArrayList<>(of(before).problems());
         Map<Integer, Message> added = new TreeMap<>();
         for (Problem problem : of(after).problems()) {
-            if (!known.contains(problem.event())) {
+            Optional<Problem> same =
+                    known.stream().filter(each -> each.same(problem)).findFirst();
+            if (same.isEmpty()) {
                 added.put(place(after, problem.event()), problem.why());
+            } else {
+                known.remove(same.get());
             }
         }
         return added;

@@ -9,6 +9,8 @@ import tenterbook.archive.act.ActFields;
 import tenterbook.archive.act.ActRequest;
 import tenterbook.archive.act.ActWriter;
 import tenterbook.archive.act.Correction;
+import tenterbook.archive.field.Faults;
+import tenterbook.archive.field.InputRefused;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
@@ -43,7 +45,14 @@ public final class ActApi {
     private void record(Context ctx) {
         Act act = ActPages.act(ctx);
         JsonInput<ActRequest> input = new JsonInput<>(site, act.word(), ActFields.ACT);
-        ActWriter.Done done = new ActWriter(site.archive(), act, input.read(input.sent(ctx)), site.today()).write();
+        ObjectNode sent = input.sent(ctx);
+        ActRequest request = input.read(sent);
+        Faults faults = new Faults();
+        ActFields.checkAsked(act, sent, faults);
+        if (!faults.isEmpty()) {
+            throw new InputRefused(act.word(), faults);
+        }
+        ActWriter.Done done = new ActWriter(site.archive(), act, request, site.today()).write();
         ObjectNode answer = JsonNodeFactory.instance.objectNode();
         ArrayNode pieces = answer.putArray("pieces");
         done.pieces().forEach(number -> pieces.add(number.value()));

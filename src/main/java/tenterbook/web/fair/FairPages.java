@@ -90,7 +90,7 @@ public final class FairPages {
     private Form start(Context ctx) {
         Form form = Form.empty().put("id", next()).put("kind", FairKind.FAIR);
         int at = 0;
-        for (String number : ChosenPieces.named(ctx.queryParamMap())) {
+        for (String number : ChosenPieces.named(site, ctx.queryParamMap())) {
             form.put("pieces." + at++ + ".piece", number);
         }
         return form;
@@ -158,12 +158,12 @@ public final class FairPages {
                         "fair",
                         fair,
                         "picker",
-                        PiecePicker.of(site, parameters, ChosenPieces.named(parameters))));
+                        PiecePicker.of(site, parameters, ChosenPieces.named(site, parameters))));
     }
 
     private void take(Context ctx) {
         Saved<Fair> saved = fair(ctx);
-        ChosenPieces.LookedUp looked = ChosenPieces.lookUp(site, ChosenPieces.named(ctx.formParamMap()));
+        ChosenPieces.LookedUp looked = ChosenPieces.lookUp(site, ChosenPieces.named(site, ctx.formParamMap()));
         if (looked.unknown().isEmpty()) {
             save(
                     saved,

@@ -81,6 +81,9 @@ public class PartForm<T> {
             part.keep(notShown, before, typed);
         }
         SideUnits.check(typed, before, faults);
+        if (before != null) {
+            new UneditedTexts(part, before).putBack(part, typed);
+        }
         T record = faults.isEmpty() ? part.read(typed, faults, "") : null;
         faults.all().forEach((at, sentence) -> form.problem(shown(at, rows), Words.w(sentence)));
         return form.hasProblems() ? null : record;

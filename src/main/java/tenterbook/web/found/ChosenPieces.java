@@ -20,6 +20,9 @@ import tenterbook.web.page.NotFound;
 
 /** The pieces that a request names, by number or by a search. */
 public final class ChosenPieces {
+    /** A number is written with three spaces at most, as in 'K 26 7 b'. */
+    private static final int MOST_WORDS = 4;
+
     private ChosenPieces() {}
 
     /**
@@ -42,7 +45,7 @@ public final class ChosenPieces {
      */
     public static Found find(
             Site site, Map<String, List<String>> parameters, Map<String, List<String>> search, int most) {
-        List<String> numbers = named(parameters);
+        List<String> numbers = named(site, parameters);
         long behind = 0;
         if (numbers.isEmpty()) {
             PieceQuery query = site.index().query(search).withSize(PieceQuery.MOST_SIZE);
@@ -65,12 +68,47 @@ public final class ChosenPieces {
         return pieces.stream().map(piece -> piece.record().shown().value()).collect(Collectors.joining(","));
     }
 
-    /** The numbers typed under {@code pieces}, in order, in a list that may be changed. */
-    public static List<String> named(Map<String, List<String>> parameters) {
-        return parameters.getOrDefault("pieces", List.of()).stream()
-                .flatMap(list -> Arrays.stream(list.split("[,;\\s]+")))
-                .filter(number -> !number.isBlank())
+    /** Whether any number is typed under {@code pieces}. */
+    public static boolean anyNamed(Map<String, List<String>> parameters) {
+        return parts(parameters).findAny().isPresent();
+    }
+
+    /**
+     * The numbers typed under {@code pieces}, in order, in a list that may be changed. Commas and spaces part them; words that name one
+     * piece together and not each by itself, as 'K26 7', stay together.
+     */
+    public static List<String> named(Site site, Map<String, List<String>> parameters) {
+        TypedNumber typed = new TypedNumber(site.archive());
+        return parts(parameters)
+                .flatMap(part -> numbers(typed, part).stream())
                 .collect(Collectors.toCollection(ArrayList::new));
+    }
+
+    private static Stream<String> parts(Map<String, List<String>> parameters) {
+        return parameters.getOrDefault("pieces", List.of()).stream()
+                .flatMap(list -> Arrays.stream(list.split("[,;\\r\\n]+")))
+                .map(String::strip)
+                .filter(part -> !part.isEmpty());
+    }
+
+    private static List<String> numbers(TypedNumber typed, String part) {
+        List<String> words = List.of(part.split("\\s+"));
+        List<String> numbers = new ArrayList<>();
+        int at = 0;
+        while (at < words.size()) {
+            int end = Math.min(words.size(), at + MOST_WORDS);
+            while (end > at + 1 && !together(typed, words.subList(at, end))) {
+                end--;
+            }
+            numbers.add(String.join(" ", words.subList(at, end)));
+            at = end;
+        }
+        return numbers;
+    }
+
+    private static boolean together(TypedNumber typed, List<String> words) {
+        return words.stream().anyMatch(word -> typed.saved(word).isEmpty())
+                && typed.saved(String.join(" ", words)).isPresent();
     }
 
     /**

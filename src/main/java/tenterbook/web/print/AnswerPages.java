@@ -47,7 +47,7 @@ public final class AnswerPages {
 
     private void answer(Context ctx) {
         PrintParameters choices = new PrintParameters(ctx.formParamMap());
-        List<String> numbers = ChosenPieces.named(ctx.formParamMap());
+        List<String> numbers = ChosenPieces.named(site, ctx.formParamMap());
         String back = "/print?" + Address.query(choices.fields()) + "&pieces="
                 + Address.encoded(given(ctx, "back").isEmpty() ? String.join(",", numbers) : given(ctx, "back"));
         String words = given(ctx, "answerWords");

@@ -37,7 +37,7 @@ public record PiecePicker(
      * @param pieces numbers of those the page is about, which a search may have chosen
      */
     public static PiecePicker of(Site site, Map<String, List<String>> parameters, List<String> pieces) {
-        List<String> chosen = ChosenPieces.named(parameters).isEmpty() ? List.of() : pieces;
+        List<String> chosen = ChosenPieces.anyNamed(parameters) ? pieces : List.of();
         String find = parameters.getOrDefault("find", List.of("")).get(0).strip();
         if (!pieces.isEmpty() && !parameters.containsKey("find")) {
             return new PiecePicker("", List.of(), 0, chosen, kept(parameters, chosen, List.of()), false, "");

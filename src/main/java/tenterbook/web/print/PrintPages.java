@@ -83,7 +83,7 @@ public final class PrintPages {
         DistanceOffer offer = pieces.isEmpty()
                 ? new DistanceOffer(List.of(), List.of(), List.of())
                 : DistanceOffer.of(facts.get(0), request.market());
-        boolean searched = ChosenPieces.named(parameters).isEmpty();
+        boolean searched = !ChosenPieces.anyNamed(parameters);
         PrintView view = new PrintView(
                 problem,
                 searched ? "" : ChosenPieces.joined(pieces),
@@ -225,7 +225,7 @@ public final class PrintPages {
     }
 
     private void preview(Context ctx) throws IOException {
-        List<Saved<Piece>> pieces = ChosenPieces.saved(site, ChosenPieces.named(ctx.queryParamMap()));
+        List<Saved<Piece>> pieces = ChosenPieces.saved(site, ChosenPieces.named(site, ctx.queryParamMap()));
         if (pieces.isEmpty()) {
             throw Refusal.of("print.preview-needs-a-piece");
         }

@@ -108,13 +108,11 @@ public final class BackupPages {
             FlashMessage.andGo(ctx, Words.sentence(e), "/studio");
             return;
         }
-        note().anew().keep(root());
         FlashMessage.andGo(ctx, w("backup.encrypted.chosen"), "/studio");
     }
 
     private void dontEncrypt(Context ctx) throws IOException {
         ArchiveKey.putAside(root());
-        note().anew().keep(root());
         FlashMessage.andGo(ctx, w("backup.encrypted.off"), "/studio");
     }
 
@@ -126,17 +124,13 @@ public final class BackupPages {
     private void trial(Context ctx) {
         String folder = note().folder();
         Passphrase passphrase = Passphrase.of(typed(ctx, "passphrase"));
+        String which = ctx.formParam("all") == null ? Backup.NEWEST : Backup.ALL;
         Conventions reader = Words.conventions();
         go(ctx, site.jobs().start(w("backup.trying"), progress -> {
             try {
-                List<Finding> findings =
-                        new Backup(Path.of(folder), site.clock()).trial(site.archive(), () -> passphrase, progress);
-                return outcome(
-                        findings.isEmpty()
-                                ? Message.of("backup.trial-good")
-                                : Message.of("backup.trial-bad", "count", findings.size()),
-                        findings,
-                        reader);
+                Backup.Tried tried = new Backup(Path.of(folder), site.clock())
+                        .trial(site.archive(), which, () -> passphrase, progress);
+                return outcome(tried.summary(), tried.findings(), reader);
             } catch (PackRefused e) {
                 return refused(e, reader);
             } catch (Refusal e) {

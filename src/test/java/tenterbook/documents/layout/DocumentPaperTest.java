@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -101,6 +102,31 @@ class DocumentPaperTest {
         assertThat(printed(DocumentSamples.everyBlock(), PageSize.A4, DocumentTheme.SHEET)
                         .pdf())
                 .isEqualTo(first);
+    }
+
+    /** Wherever the page ends: its first word and its last stand on one page. */
+    @Test
+    void aShortNoteIsNotDividedByAPage() throws Exception {
+        int turned = 0;
+        for (int before = 28; before < 48; before++) {
+            List<Block> blocks = new ArrayList<>();
+            for (int i = 0; i < before; i++) {
+                blocks.add(new Block.Paragraph("Line"));
+            }
+            blocks.add(new Block.Note(
+                    Block.Manner.NOTE,
+                    "Begins. " + String.join(" ", sentence(1), sentence(2), sentence(3), sentence(4)) + " Ends."));
+            blocks.add(new Block.Paragraph("After"));
+            ReadBack back = printed(of("Note", blocks), PageSize.A4, DocumentTheme.SHEET);
+            try (PDDocument document = Loader.loadPDF(back.pdf())) {
+                PDFTextStripper first = new PDFTextStripper();
+                first.setEndPage(1);
+                String text = first.getText(document);
+                assertThat(text.contains("Ends.")).as("after %d lines", before).isEqualTo(text.contains("Begins."));
+                turned += text.contains("Begins.") ? 0 : 1;
+            }
+        }
+        assertThat(turned).as("on both sides of the end of the page").isBetween(1, 19);
     }
 
     @Test

@@ -66,6 +66,51 @@ class HeifTest {
         assertNear(at(reading, 0.9, 0.9), Corners.UPPER_RIGHT);
     }
 
+    /**
+     * Example pictures of libheif, see ORIGIN.txt beside them. The sides are those that heif-info 1.15.1 prints; the means of the four quarters are
+     * ImageMagick's (6.9.11, box filter) from what heif-convert 1.15.1 wrote. The second picture in the HEIC file has others.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "example.heic, HEIC, 1280, 854, 9BAEC2, 8B9BA5, 4E4939, 766742",
+        "example.avif, AVIF, 800, 533, 626543, C0C5C2, 5C5D47, 66664B"
+    })
+    void picturesThatOthersMadeAreShownAndMeasured(
+            String name, MediaType type, int width, int height, String a, String b, String c, String d)
+            throws IOException {
+        byte[] bytes = Corners.fixture(name);
+        PhotoFacts facts = PhotoFactsReader.read(Files.write(folder.resolve("facts"), bytes));
+        assertThat(facts.width()).isEqualTo(width);
+        assertThat(facts.height()).isEqualTo(height);
+        needsADecoder();
+        PhotoReader.Reading reading = read(new PhotoReader(), bytes, type);
+        assertThat(reading.width()).isEqualTo(width);
+        assertThat(reading.height()).isEqualTo(height);
+        assertThat(reading.measured()).isPresent();
+        RgbPicture shown = reading.sizes().get(0);
+        assertThat(shown.width()).isEqualTo(width);
+        String[] means = {a, b, c, d};
+        for (int quarter = 0; quarter < 4; quarter++) {
+            assertNear(mean(shown, quarter % 2, quarter / 2), Integer.parseInt(means[quarter], 16));
+        }
+    }
+
+    private static int mean(RgbPicture picture, int across, int down) {
+        long[] sums = new long[3];
+        int width = picture.width() / 2;
+        int height = picture.height() / 2;
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                int rgb = picture.argb()[(down * height + y) * picture.width() + across * width + x];
+                for (int i = 0; i < 3; i++) {
+                    sums[i] += rgb >> (16 - 8 * i) & 0xFF;
+                }
+            }
+        }
+        long count = (long) width * height;
+        return (int) (sums[0] / count << 16 | sums[1] / count << 8 | sums[2] / count);
+    }
+
     @Test
     void aPictureThatClaimsToBeHugeReachesNoDecoder() throws IOException {
         PhotoReader never = new PhotoReader(falseDecoder("touch " + folder.resolve("called"), Duration.ofSeconds(5)));

@@ -110,6 +110,34 @@ class CustodyTest {
                 .isEmpty();
     }
 
+    /** Recorded so already is not the same as recorded as impossible for another reason, or of an equal event. */
+    @Test
+    void whatWasImpossibleAlreadyMayNotBecomeSoForAnotherReason() {
+        Event first = on("2024-01-01", EventKind.CONSIGNED, SALA);
+        Event back = on("2024-02-01", EventKind.RETURNED, null);
+        Event ends = new Event(
+                EventKind.CONSIGNED,
+                PartialDate.of(LocalDate.of(2024, 3, 1)),
+                PartialDate.of(LocalDate.of(2024, 1, 1)),
+                MUSEU,
+                null,
+                "",
+                "",
+                false);
+        Event later = on("2024-04-01", EventKind.RETURNED, null);
+        assertThat(Custody.added(List.of(first, back, ends), List.of(first, later, ends))
+                        .get(2)
+                        .inEnglish())
+                .contains("recorded as consigned (2024-01-01)");
+        Event second = on("2024-03-01", EventKind.CONSIGNED, MUSEU);
+        assertThat(Custody.added(List.of(first, second), List.of(on("2024-01-02", EventKind.CONSIGNED, SALA), second)))
+                .as("the same reason, of which only the day changed")
+                .isEmpty();
+        assertThat(Custody.added(List.of(first, back, second, second), List.of(first, later, second, second)))
+                .as("one of two equal events could not follow before, now neither can")
+                .hasSize(1);
+    }
+
     @Test
     void whatIsReservedAtTheGalleryStaysThere() {
         Custody custody = Custody.of(
