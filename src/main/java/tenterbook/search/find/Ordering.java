@@ -5,7 +5,10 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
@@ -13,10 +16,14 @@ import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.FieldDoc;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
+import org.apache.lucene.search.QueryRescorer;
 import org.apache.lucene.search.ScoreDoc;
+import org.apache.lucene.search.TopDocs;
 import org.apache.lucene.search.TopFieldCollectorManager;
+import org.apache.lucene.search.TotalHits;
 import org.apache.lucene.util.BytesRef;
 import org.apache.lucene.util.FixedBitSet;
 import tenterbook.search.colour.NearestDistances;
@@ -26,6 +33,9 @@ import tenterbook.search.query.Order;
 
 /** The first of the pieces found, in the order asked for; only as much is scored or compared as that takes. */
 final class Ordering {
+    /** Among so many of the best by their words, those with the words in a row come first. */
+    private static final int ROW_AMONG = 1000;
+
     private final IndexSearcher searcher;
     private final ColumnCache cache;
     private final FixedBitSet[] hits;
@@ -58,8 +68,28 @@ final class Ordering {
                         .add(weighing, Occur.MUST)
                         .add(new BitsQuery(hits), Occur.FILTER)
                         .build();
-        int[] top = documents(searcher.search(query, new OnlyHits(hits, wanted)).scoreDocs);
+        Optional<Query> row = words.row();
+        int considered = row.isPresent() ? Math.max(wanted, ROW_AMONG) : wanted;
+        ScoreDoc[] best = searcher.search(query, new OnlyHits(hits, considered)).scoreDocs;
+        int[] top = row.isPresent() ? rowsFirst(best, row.get()) : documents(best);
         return top.length == wanted ? top : filled(top);
+    }
+
+    /** The best again, with what the row weighs in each added to its weight. */
+    private int[] rowsFirst(ScoreDoc[] best, Query row) throws IOException {
+        ScoreDoc[] weighed = new ScoreDoc[best.length];
+        Map<Integer, Integer> places = new HashMap<>();
+        for (int i = 0; i < best.length; i++) {
+            weighed[i] = new ScoreDoc(best[i].doc, (float) ((FieldDoc) best[i]).fields[0]);
+            places.put(best[i].doc, i);
+        }
+        TopDocs before = new TopDocs(new TotalHits(best.length, TotalHits.Relation.EQUAL_TO), weighed);
+        return Arrays.stream(QueryRescorer.rescore(searcher, before, row, 1, best.length).scoreDocs)
+                .sorted(Comparator.comparingDouble((ScoreDoc each) -> -each.score)
+                        .thenComparing(each -> places.get(each.doc)))
+                .limit(wanted)
+                .mapToInt(each -> each.doc)
+                .toArray();
     }
 
     private int[] filled(int[] top) throws IOException {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.MultiTerms;
 import org.apache.lucene.index.Term;
@@ -96,27 +97,26 @@ public final class TextQuery {
                 any.add(part(part), Occur.SHOULD);
             }
         }
-        String[] row = row();
-        if (row.length > 1) {
-            any.add(new BoostQuery(new PhraseQuery(NEAR, PieceDocument.ALL, row), ROW), Occur.SHOULD);
-        }
         return any.build();
     }
 
-    /** The words where they may stand as one phrase, as in 'flat drawer 1'; else none. */
-    private String[] row() {
+    /**
+     * Weighs pieces in which the words stand in one row, as in 'flat drawer 1', besides {@link #weighing}; empty where they cannot. Their
+     * places are compared one by one, so it is for the best pieces only.
+     */
+    Optional<Query> row() {
         List<UserText.Term> wanted =
                 text.parts().stream().filter(part -> !part.without()).toList();
-        return wanted.size() > LONGEST_ROW
-                        || wanted.stream().anyMatch(part -> part.words().size() > 1)
-                ? new String[0]
-                : wanted.stream().map(part -> part.words().get(0)).toArray(String[]::new);
+        if (wanted.size() < 2 || wanted.size() > LONGEST_ROW || comparesPlaces()) {
+            return Optional.empty();
+        }
+        String[] words = wanted.stream().map(part -> part.words().get(0)).toArray(String[]::new);
+        return Optional.of(new BoostQuery(new PhraseQuery(NEAR, PieceDocument.ALL, words), ROW));
     }
 
-    /** Whether words must be compared place by place, which is worth doing only for what was found. */
+    /** Whether {@link #weighing} compares places, which is worth doing only for what was found. */
     boolean comparesPlaces() {
-        return row().length > 1
-                || text.parts().stream().anyMatch(part -> part.words().size() > 1);
+        return text.parts().stream().anyMatch(part -> part.words().size() > 1);
     }
 
     private Query part(UserText.Term part) throws IOException {
