@@ -69,6 +69,19 @@ public final class KilledWork {
             return ordinal() < PACK.ordinal() || ordinal() > SERVED_START.ordinal();
         }
 
+        /** The word that acknowledges a whole round of it. */
+        String word() {
+            return switch (this) {
+                case SAVE, MIGRATION -> "board";
+                case ACT, SERVED_ACTS -> "sold";
+                case UPLOAD, SERVED_PHOTOGRAPHS -> "photo";
+                case IMPORT, SERVED_SHEETS -> "import";
+                case BACKUP, ENCRYPTED_BACKUP, SERVED_BACKUPS -> "backup";
+                case SERVED_START, SERVED_FORMS -> "piece";
+                case PACK, RESTORE, RESCUE -> "ready";
+            };
+        }
+
         boolean served() {
             return ordinal() >= SERVED_START.ordinal();
         }

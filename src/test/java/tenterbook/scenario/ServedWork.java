@@ -119,10 +119,11 @@ public final class ServedWork {
     /**
      * Starts, looks whether all is well after the kill before, works and is killed.
      *
-     * @param millis after the first answer that acknowledged something
+     * @param word with which the line of an answer begins that is waited for
+     * @param millis after that answer
      * @return a line for each answer that acknowledged something
      */
-    public List<String> killed(Kind kind, Collection<String> unnamed, long millis) throws Exception {
+    public List<String> killed(Kind kind, Collection<String> unnamed, String word, long millis) throws Exception {
         acknowledged.clear();
         try (ServedChild child = start()) {
             Client client = whole(child, unnamed);
@@ -130,7 +131,7 @@ public final class ServedWork {
                     .mapToObj(worker -> new Thread(() -> work(kind, client, worker)))
                     .toList();
             workers.forEach(Thread::start);
-            await("No answer came", () -> !acknowledged.isEmpty() || !faults.isEmpty());
+            await("No answer came", () -> !faults.isEmpty() || acknowledged(word));
             Thread.sleep(millis);
             child.kill();
             for (Thread worker : workers) {
@@ -139,6 +140,12 @@ public final class ServedWork {
         }
         assertThat(faults).as("answers to %s", kind).isEmpty();
         return List.copyOf(acknowledged);
+    }
+
+    private boolean acknowledged(String word) {
+        synchronized (acknowledged) {
+            return acknowledged.stream().anyMatch(line -> line.startsWith(word));
+        }
     }
 
     private void work(Kind kind, Client client, int worker) {
@@ -269,7 +276,7 @@ public final class ServedWork {
     }
 
     private static void await(String otherwise, BooleanSupplier what) {
-        long until = System.nanoTime() + 60_000_000_000L;
+        long until = System.nanoTime() + 300_000_000_000L;
         while (!what.getAsBoolean()) {
             if (System.nanoTime() > until) {
                 throw new AssertionError(otherwise);
