@@ -2,6 +2,9 @@ package tenterbook.exchange;
 
 import java.io.File;
 import java.io.IOException;
+import java.net.URI;
+import java.net.URL;
+import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,17 +25,31 @@ final class WarmStart {
     static void useJars(Path into) throws IOException {
         Files.createDirectory(into);
         List<String> path = new ArrayList<>();
-        for (String each : System.getProperty("java.class.path").split(File.pathSeparator)) {
-            Path entry = Path.of(each);
+        for (Path entry : classPath()) {
             if (Files.isDirectory(entry)) {
                 Path jar = into.resolve(path.size() + ".jar");
                 jar(entry, jar);
                 path.add(jar.toString());
             } else if (Files.exists(entry)) {
-                path.add(each);
+                path.add(entry.toString());
             }
         }
         System.setProperty("java.class.path", String.join(File.pathSeparator, path));
+    }
+
+    /** Maven's {@code exec:java} loads this class by a loader of its own, in its own process. */
+    private static List<Path> classPath() throws IOException {
+        List<Path> entries = new ArrayList<>();
+        if (WarmStart.class.getClassLoader() instanceof URLClassLoader loader) {
+            for (URL each : loader.getURLs()) {
+                entries.add(Path.of(URI.create(each.toString())));
+            }
+        } else {
+            for (String each : System.getProperty("java.class.path").split(File.pathSeparator)) {
+                entries.add(Path.of(each));
+            }
+        }
+        return entries;
     }
 
     private static void jar(Path folder, Path jar) throws IOException {
