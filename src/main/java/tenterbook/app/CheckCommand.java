@@ -64,10 +64,7 @@ final class CheckCommand implements Callable<Integer> {
                         "command.check.accepted", "sequence", archive.ledger().lastSequence()));
             }
             try (Terminal terminal = new Terminal(out)) {
-                findings.addAll(ArchiveCheck.run(archive, terminal));
-                if (archive.ledger().check().canBeRead()) {
-                    findings.addAll(index(archive, terminal));
-                }
+                findings.addAll(ArchiveCheck.run(archive, terminal, () -> index(archive, terminal)));
             }
             if (archive.folder().readOnly()) {
                 out.println(Message.of("command.check.read-only", "folder", folder.folder));

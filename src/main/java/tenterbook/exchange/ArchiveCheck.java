@@ -2,6 +2,7 @@ package tenterbook.exchange;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jdbi.v3.core.JdbiException;
 import tenterbook.archive.Archive;
 import tenterbook.ledger.file.Consequence;
@@ -23,13 +24,22 @@ public final class ArchiveCheck {
      * @throws Progress.Cancelled if asked to stop
      */
     public static List<Finding> run(Archive archive, Progress progress) {
-        List<Finding> findings = ledger(archive, progress);
-        if (!archive.ledger().check().canBeRead()) {
-            return findings;
+        return run(archive, progress, List::of);
+    }
+
+    /**
+     * The same, and what is derived from the ledger.
+     *
+     * @param derived checks that; not asked where the ledger lacks a table
+     */
+    public static List<Finding> run(Archive archive, Progress progress, Supplier<List<Finding>> derived) {
+        List<Finding> findings = new ArrayList<>();
+        if (ledger(archive, progress, findings)) {
+            FileCheck files = FileCheck.of(archive, !findings.isEmpty(), progress);
+            findings.addAll(files.damage());
+            findings.addAll(files.orphans());
+            findings.addAll(derived.get());
         }
-        FileCheck files = FileCheck.of(archive, progress);
-        findings.addAll(files.damage());
-        findings.addAll(files.orphans());
         return findings;
     }
 
@@ -47,19 +57,26 @@ public final class ArchiveCheck {
 
     /** Of the ledger alone: its chain, tables, file and references, and whether it is an older one. */
     public static List<Finding> ledger(Archive archive, Progress progress) {
+        List<Finding> findings = new ArrayList<>();
+        ledger(archive, progress, findings);
+        return findings;
+    }
+
+    /** @return whether every table is there, so that more can be checked */
+    private static boolean ledger(Archive archive, Progress progress, List<Finding> findings) {
         progress.at(0, 0, Message.of("exchange.checking-ledger"));
         progress.orStop();
-        List<Finding> findings = new ArrayList<>(archive.ledger().check().run(progress));
+        findings.addAll(archive.ledger().check().run(progress));
         archive.ledger().behind().ifPresent(findings::add);
         if (!archive.ledger().check().canBeRead()) {
             findings.add(new Finding("ledger.db", Message.of("exchange.table-missing")));
-            return findings;
+            return false;
         }
         try {
             findings.addAll(new ReferenceCheck(archive.ledger()).run(progress));
         } catch (JdbiException e) {
             findings.add(new Finding("ledger.db", Message.of("exchange.names-not-read", "why", Explained.of(e))));
         }
-        return findings;
+        return true;
     }
 }

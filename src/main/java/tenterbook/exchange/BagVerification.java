@@ -20,10 +20,10 @@ import tenterbook.exchange.bag.SecondOpinion;
 import tenterbook.exchange.bag.Sums;
 import tenterbook.exchange.kept.BackupFolder;
 import tenterbook.exchange.kept.KeptFolder;
-import tenterbook.exchange.kept.UnfinishedFolder;
 import tenterbook.ledger.file.ArchiveProblem;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.file.TemporaryFolder;
 import tenterbook.words.Explained;
 import tenterbook.words.Message;
 
@@ -42,11 +42,8 @@ public final class BagVerification {
      * @throws Progress.Cancelled if asked to stop
      */
     public static List<Finding> kept(Path bag, Clock clock, Progress progress) throws IOException {
-        Path around = Files.createTempDirectory("tenterbook-check");
-        try (UnfinishedFolder unfinished = UnfinishedFolder.beside(around.resolve("bag"))) {
-            return run(bag, null, unfinished.aside("read-back"), clock, true, progress);
-        } finally {
-            Files.deleteIfExists(around);
+        try (TemporaryFolder folder = new TemporaryFolder("tenterbook-check")) {
+            return run(bag, null, folder.path().resolve("read-back"), clock, true, progress);
         }
     }
 

@@ -22,11 +22,12 @@ import tenterbook.words.Message;
  *
  * @param damage named files that are missing or do not match their name
  * @param orphans files that no record names; harmless, but reported
+ * @param doubted whether something is wrong with the ledger
  */
-record FileCheck(List<Finding> damage, List<Finding> orphans) {
+record FileCheck(List<Finding> damage, List<Finding> orphans, boolean doubted) {
     /** Reads every file of every such folder once. */
-    static FileCheck of(Archive archive, Progress progress) {
-        FileCheck check = new FileCheck(new ArrayList<>(), new ArrayList<>());
+    static FileCheck of(Archive archive, boolean doubted, Progress progress) {
+        FileCheck check = new FileCheck(new ArrayList<>(), new ArrayList<>(), doubted);
         for (KeptFolder folder : KeptFolder.values()) {
             try {
                 check.files(folder, KeptFiles.in(folder.in(archive.folder())), folder.named(archive), progress);
@@ -52,7 +53,7 @@ record FileCheck(List<Finding> damage, List<Finding> orphans) {
                 compare(folder, file, digest.hex(), known ? damage : orphans, pace);
             }
             if (!known) {
-                orphans.add(folder.orphan(copies.get(0).path(), named.isEmpty()));
+                orphans.add(folder.orphan(copies.get(0).path(), named.isEmpty(), doubted));
             }
             copies.stream()
                     .skip(1)

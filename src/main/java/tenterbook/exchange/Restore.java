@@ -143,7 +143,7 @@ public final class Restore {
         List<Finding> allowed = new ArrayList<>();
         try (Archive archive = Archive.openMade(unfinished.whole(), clock)) {
             findings.addAll(BagLedger.check(checked, archive, progress));
-            FileCheck files = FileCheck.of(archive, progress);
+            FileCheck files = FileCheck.of(archive, false, progress);
             (damage == DamageAdvice.NOTED ? allowed : findings).addAll(files.damage());
             notes.addAll(BagLedger.lacks(checked, archive));
             notes.addAll(files.orphans());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -39,7 +40,7 @@ public final class Denial<T> {
                     facts -> !facts.piece().made().isEmpty());
     public static final Denial<Clamping> NO_DYES = new Denial<>(Clamping.class, "denial.dyes")
             .but("a step", clamping -> !clamping.steps().isEmpty())
-            .but("a lot", clamping -> clamping.lots().findAny().isPresent());
+            .but("a lot", clamping -> clamping.lots().anyMatch(Objects::nonNull));
     public static final Denial<Clamping> NO_STEP = new Denial<>(Clamping.class, "denial.step")
             .but("a step", clamping -> !clamping.steps().isEmpty());
     public static final Denial<DipTally> NO_NUMBER_OF_DIPS =

@@ -2,7 +2,6 @@ package tenterbook.imaging;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +23,7 @@ import tenterbook.imaging.file.PhotoRefused;
 import tenterbook.imaging.pixels.Jpeg;
 import tenterbook.imaging.pixels.PhotoReader;
 import tenterbook.imaging.pixels.RgbPicture;
+import tenterbook.ledger.file.TemporaryFolder;
 
 /**
  * A picture that is looked at once, to search by its colours, and of which nothing is kept.
@@ -55,14 +55,10 @@ public record UnkeptPicture(
      * @throws IOException if the stream or the disk fails
      */
     public static UnkeptPicture look(InputStream bytes, long limitBytes) throws IOException {
-        Path folder = Files.createTempDirectory("tenterbook-picture");
-        Path file = folder.resolve("picture");
-        try {
+        try (TemporaryFolder folder = new TemporaryFolder("tenterbook-picture")) {
+            Path file = folder.path().resolve("picture");
             MediaType type = Originals.received(bytes, file, limitBytes);
             return DecodePermits.take(() -> seen(file, type));
-        } finally {
-            Files.deleteIfExists(file);
-            Files.deleteIfExists(folder);
         }
     }
 

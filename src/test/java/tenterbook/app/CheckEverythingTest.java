@@ -97,6 +97,33 @@ class CheckEverythingTest {
         assertThat(ran.lines().get(ran.lines().size() - 1)).endsWith("things are wrong.");
     }
 
+    /** As a failing disk leaves them: a clamping's charges lost the name of their lot, and a photograph and a paper cannot be read. */
+    @Test
+    void flippedBytesGiveOneAdviceThatPromisesNothingDamaged() throws SQLException {
+        List<String> flips = new ArrayList<>();
+        for (String table : List.of("revisions", "current_texts")) {
+            String those =
+                    " SET record = '{}' WHERE sequence IN" + " (SELECT min(sequence) FROM current WHERE kind = '%s')";
+            flips.add("UPDATE " + table + " SET record = replace(record, '\"lot\":', '\"lop\":')");
+            flips.add("UPDATE " + table + those.formatted("photo"));
+            flips.add("UPDATE " + table + those.formatted("issued-paper"));
+        }
+        alter(flips.toArray(String[]::new));
+        Ran ran = run("check", "--archive", studio);
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out()).contains("its public part does not give its digest", "search index");
+        assertThat(ran.lines())
+                .filteredOn(line -> line.contains("What is safe:"))
+                .singleElement()
+                .asString()
+                .startsWith("What is safe: every revision, photograph and paper that is not named above.");
+        assertThat(ran.lines())
+                .filteredOn(line -> line.startsWith("papers/"))
+                .isNotEmpty()
+                .allMatch(line -> line.contains("Keep the file"));
+    }
+
     @Test
     void anUnreadableStudioDoesNotEndTheCheck() throws SQLException {
         alter(

@@ -9,7 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -38,25 +40,50 @@ import tenterbook.piece.Piece;
 import tenterbook.piece.history.Act;
 
 /** Work in a process of its own that is killed at any moment. What is done stands on a line of a file as soon as it is acknowledged. */
-final class KilledWork {
+public final class KilledWork {
     /** Rows of one imported sheet; more than one transaction takes. */
-    static final int ROWS = 220;
+    public static final int ROWS = 220;
 
-    enum Kind {
+    public enum Kind {
         SAVE,
         ACT,
         UPLOAD,
         IMPORT,
         BACKUP,
+        ENCRYPTED_BACKUP,
+        /** An archive of an older program is opened and written. */
+        MIGRATION,
         PACK,
         RESTORE,
         RESCUE,
-        /** An archive of an older program is opened and written. */
-        MIGRATION;
+        /** The whole program starts. This and the next ones are for {@link tenterbook.scenario.ServedWork}. */
+        SERVED_START,
+        SERVED_FORMS,
+        SERVED_ACTS,
+        SERVED_PHOTOGRAPHS,
+        SERVED_SHEETS,
+        SERVED_BACKUPS;
 
         /** Whether it goes on until it is killed. */
         boolean endless() {
-            return ordinal() <= BACKUP.ordinal() || this == MIGRATION;
+            return ordinal() < PACK.ordinal() || ordinal() > SERVED_START.ordinal();
+        }
+
+        /** The word that acknowledges a whole round of it. */
+        String word() {
+            return switch (this) {
+                case SAVE, MIGRATION -> "board";
+                case ACT, SERVED_ACTS -> "sold";
+                case UPLOAD, SERVED_PHOTOGRAPHS -> "photo";
+                case IMPORT, SERVED_SHEETS -> "import";
+                case BACKUP, ENCRYPTED_BACKUP, SERVED_BACKUPS -> "backup";
+                case SERVED_START, SERVED_FORMS -> "piece";
+                case PACK, RESTORE, RESCUE -> "ready";
+            };
+        }
+
+        boolean served() {
+            return ordinal() >= SERVED_START.ordinal();
         }
     }
 
@@ -65,6 +92,7 @@ final class KilledWork {
     private final Path from;
     private final Path to;
     private final Path acknowledged;
+    private Instant backedUp = Instant.EPOCH;
 
     /** Unlike in every other process, so that nothing is recorded twice. */
     private final String name = Long.toString(ProcessHandle.current().pid() * 1000 + System.nanoTime() % 1000, 36)
@@ -76,30 +104,60 @@ final class KilledWork {
         this.acknowledged = acknowledged;
     }
 
-    /** {@code KIND FROM TO ACKNOWLEDGED N}: halts at the nth sign of progress; 0 for never. */
+    /** {@code KIND FROM TO ACKNOWLEDGED N}: halts at the nth sign of progress; 0 for never. Without N each kind is done once. */
     public static void main(String[] arguments) throws IOException {
         KilledWork work = new KilledWork(Path.of(arguments[1]), Path.of(arguments[2]), Path.of(arguments[3]));
-        work.run(Kind.valueOf(arguments[0]), haltingAt(Integer.parseInt(arguments[4])));
+        if (arguments.length > 4) {
+            work.run(Kind.valueOf(arguments[0]), haltingAt(Integer.parseInt(arguments[4])));
+        } else {
+            work.once();
+        }
     }
 
     static Process start(Kind kind, Path from, Path to, Path acknowledged, int haltAt) throws IOException {
-        return new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xmx192m",
-                        "-XX:+UseSerialGC",
-                        "-XX:TieredStopAtLevel=1",
-                        "-Djava.awt.headless=true",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        KilledWork.class.getName(),
-                        kind.name(),
-                        from.toString(),
-                        to.toString(),
-                        acknowledged.toString(),
-                        Integer.toString(haltAt))
+        return start(
+                List.of(),
+                acknowledged,
+                kind.name(),
+                from.toString(),
+                to.toString(),
+                acknowledged.toString(),
+                Integer.toString(haltAt));
+    }
+
+    /** @param settings of Java */
+    static Process start(List<String> settings, Path acknowledged, String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx192m",
+                "-XX:+UseSerialGC",
+                "-XX:TieredStopAtLevel=1",
+                "-Djava.awt.headless=true"));
+        command.addAll(settings);
+        command.addAll(List.of("-cp", System.getProperty("java.class.path"), KilledWork.class.getName()));
+        command.addAll(List.of(arguments));
+        return new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(acknowledged.resolveSibling("child.log").toFile())
                 .start();
+    }
+
+    /** Every kind once, to learn which classes it loads. */
+    private void once() throws IOException {
+        for (Kind kind : List.of(Kind.PACK, Kind.RESTORE, Kind.RESCUE)) {
+            new KilledWork(
+                            kind == Kind.RESTORE ? to.resolve(Kind.PACK.name()) : from,
+                            to.resolve(kind.name()),
+                            acknowledged)
+                    .run(kind, Progress.UNWATCHED);
+        }
+        try (Archive archive = Archive.open(from, CLOCK)) {
+            for (Kind kind : List.of(Kind.SAVE, Kind.ACT, Kind.UPLOAD, Kind.IMPORT, Kind.BACKUP)) {
+                round(kind, archive, kind.ordinal());
+            }
+            SharedBackupKey.giveTo(from);
+            round(Kind.ENCRYPTED_BACKUP, archive, Kind.ENCRYPTED_BACKUP.ordinal());
+        }
     }
 
     private static Progress haltingAt(int last) {
@@ -149,24 +207,44 @@ final class KilledWork {
     }
 
     private void endlessly(Kind kind, Archive archive) throws IOException {
-        for (int i = 0; ; i++) {
-            switch (kind) {
-                case SAVE, MIGRATION -> save(archive, i);
-                case UPLOAD -> upload(archive, i);
-                case IMPORT -> {
-                    bringIn(archive, name + i, ROWS, acknowledged.getParent());
-                    done("import " + name + i);
-                }
-                case BACKUP -> {
-                    save(archive, i);
-                    new Backup(to, Clock.systemUTC()).make(archive, Progress.UNWATCHED);
-                    done("backup");
-                }
-                default -> {
-                    if (!sell(archive)) {
-                        return;
-                    }
-                }
+        int i = 0;
+        while (round(kind, archive, i)) {
+            i++;
+        }
+    }
+
+    /** @return false where nothing is left to do */
+    private boolean round(Kind kind, Archive archive, int i) throws IOException {
+        switch (kind) {
+            case SAVE, MIGRATION -> save(archive, i);
+            case UPLOAD -> upload(archive, i);
+            case IMPORT -> {
+                bringIn(archive, name + i, ROWS, acknowledged.getParent());
+                done("import " + name + i);
+            }
+            case BACKUP, ENCRYPTED_BACKUP -> {
+                save(archive, i);
+                awaitSecondAfter(backedUp);
+                backedUp = Instant.now();
+                done("backup "
+                        + new Backup(to, CLOCK)
+                                .make(archive, Progress.UNWATCHED)
+                                .generation());
+            }
+            default -> {
+                return sell(archive);
+            }
+        }
+        return true;
+    }
+
+    /** Backups are named by the second. */
+    static void awaitSecondAfter(Instant moment) {
+        while (Instant.now().getEpochSecond() == moment.getEpochSecond()) {
+            try {
+                Thread.sleep(5);
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
             }
         }
     }

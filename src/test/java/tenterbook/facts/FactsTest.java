@@ -255,4 +255,11 @@ class FactsTest {
         assertThat(before.state()).isEqualTo(1);
         assertThat(before.ofToday()).isEmpty();
     }
+
+    @Test
+    void aChargeWhoseLotIsNotRecordedIsNoLotAndNoFailure() {
+        Clamping clamping =
+                read(Kinds.CLAMPING, "{'id': 'C24-001', 'steps': [{'kind': 'bath', 'charges': [{'wof': null}]}]}");
+        assertThat(Denial.NO_DYES.contradictedBy(clamping)).containsExactly("a step");
+    }
 }

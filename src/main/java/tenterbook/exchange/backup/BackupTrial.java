@@ -1,7 +1,6 @@
 package tenterbook.exchange.backup;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -10,9 +9,9 @@ import tenterbook.archive.Archive;
 import tenterbook.exchange.bag.Checked;
 import tenterbook.exchange.bag.Pace;
 import tenterbook.exchange.bag.Sums;
-import tenterbook.exchange.kept.UnfinishedFolder;
 import tenterbook.ledger.file.Finding;
 import tenterbook.ledger.file.Progress;
+import tenterbook.ledger.file.TemporaryFolder;
 import tenterbook.ledger.revision.Revision;
 import tenterbook.words.Message;
 
@@ -23,16 +22,13 @@ final class BackupTrial {
     private BackupTrial() {}
 
     static List<Finding> compare(Checked checked, Archive archive, Clock clock, Progress progress) throws IOException {
-        Path around = Files.createTempDirectory("tenterbook-trial");
         List<Finding> findings = new ArrayList<>();
-        try (UnfinishedFolder unfinished = UnfinishedFolder.beside(around.resolve("trial"))) {
-            Path ledger = unfinished.whole().resolve("ledger.db");
+        try (TemporaryFolder folder = new TemporaryFolder("tenterbook-trial")) {
+            Path ledger = folder.path().resolve("ledger.db");
             Sums.copy(checked.payload().get("data/ledger.db"), ledger, new Pace(progress, 0));
-            try (Archive restored = Archive.openMade(unfinished.whole(), clock)) {
+            try (Archive restored = Archive.openMade(folder.path(), clock)) {
                 revisions(restored, archive, findings, progress);
             }
-        } finally {
-            Files.deleteIfExists(around);
         }
         return findings;
     }

@@ -57,6 +57,11 @@ final class EncryptedFiles implements SharedFiles {
     }
 
     @Override
+    public NavigableMap<String, Path> there() {
+        return GenerationList.shared(folder.root(), needed);
+    }
+
+    @Override
     public long copied() {
         return copied;
     }

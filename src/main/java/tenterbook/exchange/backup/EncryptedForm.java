@@ -6,18 +6,13 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
-import java.util.TreeMap;
 import java.util.function.Supplier;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.Bag;
-import tenterbook.exchange.BagFilling;
 import tenterbook.exchange.BagVerification;
-import tenterbook.exchange.DamageAdvice;
 import tenterbook.exchange.PackRefused;
 import tenterbook.exchange.ReadMe;
 import tenterbook.exchange.bag.BagCheck;
@@ -75,15 +70,7 @@ record EncryptedForm(EncryptedFolder folder, BackupKey key, Clock clock) impleme
         prepare();
         EncryptedFiles files = new EncryptedFiles(folder, key);
         try (UnfinishedFolder work = workIn(archive)) {
-            LocalDate today = LocalDate.ofInstant(now, ZoneOffset.UTC);
-            Bag bag = new BagFilling(archive, work.whole(), place, today, progress, new ArrayList<>(), files)
-                    .fill(DamageAdvice.NOTED, work.cleared());
-            List<Finding> wrong = new ArrayList<>(BagVerification.inBackup(
-                    work.whole(), shared(files.needed()), work.aside("read-back"), clock, progress));
-            wrong.removeAll(bag.damage());
-            if (!wrong.isEmpty()) {
-                throw new PackRefused(wrong, Message.of("exchange.pack.not-restorable"));
-            }
+            Bag bag = fill(work, archive, now, files, progress);
             Pace pace = new Pace(progress, bag.bytes());
             pace.begin(Message.of("backup.encrypted.encrypting"));
             files.store(work.whole(), EncryptedFolder.ledger(now), pace);
@@ -123,14 +110,6 @@ record EncryptedForm(EncryptedFolder folder, BackupKey key, Clock clock) impleme
         Files.move(part, place, StandardCopyOption.ATOMIC_MOVE);
     }
 
-    /** The photographs and papers among these files, by their names in an archive. */
-    private NavigableMap<String, Path> shared(NavigableMap<String, String> sums) {
-        NavigableMap<String, Path> shared = new TreeMap<>();
-        sums.keySet()
-                .forEach(path -> GenerationList.shared(path).ifPresent(name -> shared.put(name, root().resolve(path))));
-        return shared;
-    }
-
     @Override
     public List<Finding> trial(Path generation, Archive archive, Supplier<Passphrase> passphrase, Progress progress)
             throws IOException {
@@ -151,7 +130,11 @@ record EncryptedForm(EncryptedFolder folder, BackupKey key, Clock clock) impleme
             findings.addAll(decrypting.ledger(work.whole()));
             if (findings.isEmpty()) {
                 findings.addAll(BagVerification.inBackup(
-                        work.whole(), shared(list.sums()), work.aside("read-back"), clock, progress));
+                        work.whole(),
+                        GenerationList.shared(root(), list.sums()),
+                        work.aside("read-back"),
+                        clock,
+                        progress));
             }
             if (findings.isEmpty()) {
                 findings.addAll(

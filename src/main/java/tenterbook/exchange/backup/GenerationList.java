@@ -100,6 +100,17 @@ record GenerationList(String key, BackupForm.LedgerEnd end, NavigableMap<String,
                 .filter(KeptFolder::holds);
     }
 
+    /**
+     * The photographs and papers among these files, by their names in an archive.
+     *
+     * @param sums by path from the folder of the backup
+     */
+    static NavigableMap<String, Path> shared(Path root, NavigableMap<String, String> sums) {
+        NavigableMap<String, Path> shared = new TreeMap<>();
+        sums.keySet().forEach(path -> shared(path).ifPresent(name -> shared.put(name, root.resolve(path))));
+        return shared;
+    }
+
     private static String after(String text, String label) {
         return text.lines()
                 .filter(line -> line.startsWith(label))

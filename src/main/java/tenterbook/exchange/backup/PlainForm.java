@@ -5,19 +5,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
-import java.util.TreeMap;
 import java.util.function.Supplier;
 import tenterbook.archive.Archive;
 import tenterbook.exchange.Bag;
-import tenterbook.exchange.BagFilling;
 import tenterbook.exchange.BagVerification;
-import tenterbook.exchange.DamageAdvice;
-import tenterbook.exchange.PackRefused;
 import tenterbook.exchange.bag.BagCheck;
 import tenterbook.exchange.kept.BackupFiles;
 import tenterbook.exchange.kept.BackupFolder;
@@ -67,7 +61,6 @@ record PlainForm(BackupFolder backup, Clock clock) implements BackupForm {
 
     @Override
     public Added add(Archive archive, Instant now, Progress progress) throws IOException {
-        Path place = generation(now);
         Files.writeString(
                 root().resolve("READ-ME-FIRST.txt"),
                 Message.of("backup.read-me").inEnglish() + "\n");
@@ -75,19 +68,9 @@ record PlainForm(BackupFolder backup, Clock clock) implements BackupForm {
         // One name for all, so that what a killed backup left is cleared by the next.
         try (UnfinishedFolder unfinished =
                 UnfinishedFolder.beside(backup.ledgers().resolve("new"))) {
-            LocalDate today = LocalDate.ofInstant(now, ZoneOffset.UTC);
-            Bag bag = new BagFilling(archive, unfinished.whole(), place, today, progress, new ArrayList<>(), files)
-                    .fill(DamageAdvice.NOTED, unfinished.cleared());
-            NavigableMap<String, Path> shared = new TreeMap<>();
-            backup.addFiles(shared);
-            List<Finding> wrong = new ArrayList<>(BagVerification.inBackup(
-                    unfinished.whole(), shared, unfinished.aside("read-back"), clock, progress));
-            wrong.removeAll(bag.damage());
-            if (!wrong.isEmpty()) {
-                throw new PackRefused(wrong, Message.of("exchange.pack.not-restorable"));
-            }
+            Bag bag = fill(unfinished, archive, now, files, progress);
             progress.orStop();
-            unfinished.moveTo(place);
+            unfinished.moveTo(generation(now));
             return new Added(bag, files);
         }
     }

@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import tenterbook.exchange.bag.Pace;
 import tenterbook.exchange.bag.Sums;
 import tenterbook.ledger.file.ArchiveProblem;
@@ -19,6 +21,13 @@ public final class BackupFiles implements SharedFiles {
 
     public BackupFiles(Path root) {
         this.root = root;
+    }
+
+    @Override
+    public NavigableMap<String, Path> there() throws IOException {
+        NavigableMap<String, Path> there = new TreeMap<>();
+        new BackupFolder(root).addFiles(there);
+        return there;
     }
 
     @Override

@@ -63,9 +63,13 @@ public enum KeptFolder {
                 .meaning(Consequence.FILES);
     }
 
-    /** @param alone whether the ledger names no such file at all, so that it may not be the one of these files */
-    public Finding orphan(String within, boolean alone) {
-        return new Finding(path(within), message(alone ? "orphan-alone" : "orphan")).meaning(Consequence.UNNAMED);
+    /**
+     * @param alone whether the ledger names no such file at all, so that it may not be the one of these files
+     * @param doubted whether something is wrong with the ledger, so that what is missing of it may name the file
+     */
+    public Finding orphan(String within, boolean alone, boolean doubted) {
+        String which = alone ? "orphan-alone" : doubted ? "orphan-doubted" : "orphan";
+        return new Finding(path(within), message(which)).meaning(Consequence.UNNAMED);
     }
 
     public Finding second(String within, String first) {

@@ -9,12 +9,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import tenterbook.ledger.file.TemporaryFolder;
 import tenterbook.words.Message;
 
 /** A decoder found on this computer. Each call runs a process of its own in a private folder. Thread-safe. */
 public final class InstalledDecoder {
     private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)*");
     private static final int LONGEST_REASON = 200;
+    private static final String PURPOSE = "tenterbook-decoder";
 
     private final DecoderKind kind;
     private final Path path;
@@ -47,10 +49,9 @@ public final class InstalledDecoder {
      * @throws IOException if the decoder cannot be started, or from {@code use}
      */
     public <R> R decode(Path picture, Use<R> use, Failure<R> failure) throws IOException {
-        Path folder = privateFolder();
-        try {
-            Path output = folder.resolve("picture." + kind.extension());
-            BoundedRun.Ended ended = run.run(kind.command(path, picture.toAbsolutePath(), output), folder);
+        try (TemporaryFolder folder = new TemporaryFolder(PURPOSE)) {
+            Path output = folder.path().resolve("picture." + kind.extension());
+            BoundedRun.Ended ended = run.run(kind.command(path, picture.toAbsolutePath(), output), folder.path());
             if (ended.fault() != null) {
                 return failure.because(Message.of(
                         "photo.decoder-gave-up",
@@ -72,8 +73,6 @@ public final class InstalledDecoder {
                             Message.of("photo.decoder-failed"),
                             "said",
                             brief(ended.said())));
-        } finally {
-            delete(folder);
         }
     }
 
@@ -97,31 +96,12 @@ public final class InstalledDecoder {
     }
 
     private String statedVersion() {
-        try {
-            Path folder = privateFolder();
-            try {
-                Matcher number = NUMBER.matcher(
-                        run.run(List.of(path.toString(), "--version"), folder).said());
-                return number.find() ? number.group() : "";
-            } finally {
-                delete(folder);
-            }
+        try (TemporaryFolder folder = new TemporaryFolder(PURPOSE)) {
+            Matcher number = NUMBER.matcher(run.run(List.of(path.toString(), "--version"), folder.path())
+                    .said());
+            return number.find() ? number.group() : "";
         } catch (IOException e) {
             return "";
-        }
-    }
-
-    /** For this user alone, where the system knows users; named after the process, so that a left one can be told. */
-    private static Path privateFolder() throws IOException {
-        return Files.createTempDirectory(
-                "tenterbook-decoder-" + ProcessHandle.current().pid() + "-");
-    }
-
-    private static void delete(Path folder) throws IOException {
-        try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.sorted(java.util.Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(file);
-            }
         }
     }
 }

@@ -1,7 +1,9 @@
 package tenterbook.ledger.file;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import tenterbook.words.Conventions;
 import tenterbook.words.Joined;
 import tenterbook.words.Written;
@@ -23,17 +25,27 @@ public record Finding(Written place, Written problem, Consequence consequence) i
         return new Finding(place, problem, other);
     }
 
-    /** Every finding on a line, gravest first, and after those of one meaning a line that says what is safe and what to do. */
+    /**
+     * Every finding on a line, gravest first, and after those of one meaning a line that says what is safe and what to do. Where
+     * something is damaged there is one such line, at the end: what is safe without the damage may not be so with it.
+     */
     public static List<Written> listed(List<Finding> findings) {
         List<Written> lines = new ArrayList<>();
+        Optional<Consequence> gravest =
+                findings.stream().map(Finding::consequence).min(Comparator.naturalOrder());
+        boolean damage = gravest.filter(each -> each.severity() == Consequence.Severity.DAMAGE)
+                .isPresent();
         for (Consequence each : Consequence.values()) {
             List<Finding> these = findings.stream()
                     .filter(finding -> finding.consequence() == each)
                     .toList();
             lines.addAll(these);
-            if (!these.isEmpty()) {
+            if (!these.isEmpty() && !damage) {
                 lines.add(each.advice());
             }
+        }
+        if (damage) {
+            lines.add(gravest.orElseThrow().advice());
         }
         return lines;
     }

@@ -7,19 +7,20 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.slf4j.LoggerFactory;
 import org.sqlite.SQLiteConfig;
 
 /** A copy of a ledger's file in a temporary folder, with its write-ahead log and journal if any; deleted when closed. */
-record LedgerCopy(Path file) implements AutoCloseable {
+record LedgerCopy(TemporaryFolder around) implements AutoCloseable {
+    private static final String PURPOSE = "tenterbook-ledger";
+
     static LedgerCopy of(Path ledger) throws IOException {
-        Path folder = Files.createTempDirectory("tenterbook-ledger");
-        LedgerCopy copy = new LedgerCopy(folder.resolve("ledger.db"));
+        LedgerCopy copy = new LedgerCopy(new TemporaryFolder(PURPOSE));
+        Path folder = copy.folder();
         try {
-            Files.copy(ledger, copy.file);
+            Files.copy(ledger, copy.file());
             for (String ending : List.of("-wal", "-journal")) {
                 Path beside = ledger.resolveSibling(ledger.getFileName() + ending);
                 if (Files.exists(beside)) {
@@ -39,8 +40,8 @@ record LedgerCopy(Path file) implements AutoCloseable {
 
     /** A copy that SQLite makes of one moment, also while the ledger is written; with the note of its extent from before. */
     static LedgerCopy ofMoment(Path ledger) throws IOException, SQLException {
-        Path folder = Files.createTempDirectory("tenterbook-ledger");
-        LedgerCopy copy = new LedgerCopy(folder.resolve("ledger.db"));
+        LedgerCopy copy = new LedgerCopy(new TemporaryFolder(PURPOSE));
+        Path folder = copy.folder();
         Path note = ledger.resolveSibling(LastWritten.NAME);
         SQLiteConfig config = new SQLiteConfig();
         config.setBusyTimeout(30_000);
@@ -50,7 +51,7 @@ record LedgerCopy(Path file) implements AutoCloseable {
             }
             try (Connection connection = config.createConnection("jdbc:sqlite:" + ledger.toAbsolutePath());
                     PreparedStatement statement = connection.prepareStatement("VACUUM INTO ?")) {
-                statement.setString(1, copy.file.toString());
+                statement.setString(1, copy.file().toString());
                 statement.execute();
             }
             return copy;
@@ -62,7 +63,11 @@ record LedgerCopy(Path file) implements AutoCloseable {
 
     /** Where other files may be written that would otherwise go into the archive's folder. */
     Path folder() {
-        return file.getParent();
+        return around.path();
+    }
+
+    Path file() {
+        return folder().resolve("ledger.db");
     }
 
     /**
@@ -77,22 +82,12 @@ record LedgerCopy(Path file) implements AutoCloseable {
             }
         } catch (IOException | UncheckedIOException e) {
             LoggerFactory.getLogger(LedgerCopy.class).info("{} was not copied and is made anew", from, e);
-            delete(to);
-        }
-    }
-
-    private static void delete(Path folder) throws IOException {
-        if (Files.exists(folder)) {
-            try (Stream<Path> all = Files.walk(folder)) {
-                for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
-                    Files.delete(each);
-                }
-            }
+            TemporaryFolder.delete(to);
         }
     }
 
     @Override
     public void close() throws IOException {
-        delete(folder());
+        around.close();
     }
 }

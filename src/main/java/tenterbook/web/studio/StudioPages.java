@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -66,8 +65,8 @@ public final class StudioPages {
         routes.post(
                 "/studio/check",
                 ctx -> go(ctx, w("studio.checking"), (progress, reader) -> {
-                    List<Finding> findings = new ArrayList<>(ArchiveCheck.run(site.archive(), progress));
-                    findings.addAll(site.index().check(progress));
+                    List<Finding> findings = ArchiveCheck.run(
+                            site.archive(), progress, () -> site.index().check(progress));
                     return new Job.Outcome(
                             Message.of("studio.checked", "findings", findings.size())
                                     .in(reader),
