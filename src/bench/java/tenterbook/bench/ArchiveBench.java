@@ -68,7 +68,9 @@ public final class ArchiveBench {
             try (TagTable tags = TagTable.open(archive);
                     PieceIndex index = PieceIndex.open(archive, new TagFacet(tags))) {
                 System.out.printf("opened in %.0f ms%n", (System.nanoTime() - start) / 1e6);
-                index.await(Duration.ofMinutes(10));
+                if (!index.await(Duration.ofHours(1))) {
+                    throw new IllegalStateException("The index was not ready within an hour; nothing was measured");
+                }
                 ArchiveBench bench = new ArchiveBench(archive, tags, index);
                 part("reindex", bench::reindex);
                 part("words", bench::words);
