@@ -31,9 +31,15 @@ public final class Stems {
         return stems;
     }
 
-    /** Whether two folded words are forms of one. */
+    /** Whether two folded words are forms of one; those keep their first letter. */
     public static boolean alike(String one, String other) {
-        return one.equals(other) || of(one).stream().anyMatch(of(other)::contains);
+        if (one.equals(other)) {
+            return true;
+        }
+        return !one.isEmpty()
+                && !other.isEmpty()
+                && one.charAt(0) == other.charAt(0)
+                && of(one).stream().anyMatch(of(other)::contains);
     }
 
     /** Whether each of the words is a form of one of the others. */
