@@ -314,7 +314,8 @@ final class Names implements Match.Matcher {
             if (token.kind() == Token.Kind.QUOTED || token.kind() == Token.Kind.SIGN && !token.is("-")) {
                 return new ArrayList<>();
             }
-            if (token.kind() != Token.Kind.SIGN && !words.has("idle", token)) {
+            // English 'no' denies; in Portuguese it is 'in the'.
+            if (token.kind() != Token.Kind.SIGN && (!words.has("idle", token) || words.has("deny", token))) {
                 kept.add(token.text());
             }
         }

@@ -267,6 +267,78 @@ class QuestionReaderTest {
                         facet(Facet.FIBRE, true, "linen"));
     }
 
+    /** 'No' is Portuguese for 'in the' too, and an idle word there. */
+    @ParameterizedTest
+    @CsvSource({
+        "no leak",
+        "no-leak",
+        "no leaks",
+        "without leak",
+        "not - leak",
+        "não - leak",
+        "no - leak",
+        "not + leak",
+        "nem leak"
+    })
+    void aDenialBeforeAFaultIsNeverPartOfItsName(String typed) {
+        assertThat(only(typed)).isEqualTo(facet(Facet.FAULT, true, "leak"));
+        assertThat(READER.read(typed).remarks()).isEmpty();
+    }
+
+    @Test
+    void aDenialBeforeABoardIsNoPartOfItsName() {
+        assertThat(only("no fig board")).isEqualTo(facet(Facet.BOARD, true, "b01"));
+        Reading rain = READER.read("not - rain");
+        assertThat(rain.facts())
+                .extracting(each -> each.label().inEnglish())
+                .containsExactly("Without the word ‘rain’");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"- - silk", "- silk"})
+    void aDashThatDeniesNothingIsSaid(String typed) {
+        assertThat(only(typed)).isEqualTo(facet(Facet.FIBRE, false, "silk"));
+        assertThat(READER.read(typed).remarks())
+                .extracting(Message::inEnglish)
+                .singleElement()
+                .asString()
+                .contains("A dash", "‘-silk’");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"não seda nem linho", "nem seda nem linho", "não tem nem seda nem linho", "sem seda nem linho"})
+    void nemDeniesAndTurnsNothingRound(String typed) {
+        Reading reading = READER.read(typed);
+        assertThat(reading.constraints())
+                .containsExactly(facet(Facet.FIBRE, true, "silk"), facet(Facet.FIBRE, true, "linen"));
+        assertThat(reading.words().empty()).isTrue();
+        assertThat(reading.remarks()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"no, not silk", "never, not silk", "not; not silk", "no - not silk"})
+    void aDenialSaidAgainIsOneAndTheRemarkSaysSo(String typed) {
+        assertThat(only(typed)).isEqualTo(facet(Facet.FIBRE, true, "silk"));
+        assertThat(READER.read(typed).remarks())
+                .extracting(Message::inEnglish)
+                .singleElement()
+                .asString()
+                .contains("‘" + typed + "’", "read as one denial")
+                .doesNotContain("round");
+    }
+
+    @Test
+    void denialsOfWhichSomeAreSaidAgainAreSaidToBeBoth() {
+        assertThat(only("no, not not silk")).isEqualTo(facet(Facet.FIBRE, false, "silk"));
+        assertThat(READER.read("no, not not silk").remarks())
+                .extracting(Message::inEnglish)
+                .singleElement()
+                .asString()
+                .contains("said again", "elsewhere each was taken to turn the next one round");
+    }
+
     @Test
     void whatMustNotBeLackingIsRecorded() {
         for (String typed : List.of(
