@@ -75,6 +75,10 @@ final class Names implements Match.Matcher {
         if (match == null) {
             match = board(tokens, from, end);
         }
+        Set<Lexicon.Name> cloths = match == null ? lexicon.cloths(some) : Set.of();
+        if (!cloths.isEmpty()) {
+            return match(Facet.CLOTH, cloths, end);
+        }
         return match != null ? match : fault(some, end);
     }
 

@@ -83,8 +83,8 @@ final class QuestionText {
         List<Message> labels = new ArrayList<>();
         parts.understood().forEach(each -> labels.add(each.label()));
         plain.forEach(words::add);
-        if (!words.none()) {
-            labels.add(Message.of("question.words", "words", words.plain()));
+        if (!words.wanted().isEmpty()) {
+            labels.add(Message.of("question.words", "words", words.wanted()));
         }
         return labels;
     }
@@ -92,15 +92,16 @@ final class QuestionText {
     /** Whether all of it is facts. */
     boolean facts() {
         parts();
-        return !parts.none() && plain.stream().map(tokens::get).allMatch(words::dropped);
+        return !parts.none() && plain.stream().allMatch(words::dropped);
     }
 
     /** Words that are no facts. */
     List<Token> wordsLeft() {
         parts();
         return plain.stream()
+                .filter(at -> !words.dropped(at))
                 .map(tokens::get)
-                .filter(token -> token.word() && !words.dropped(token))
+                .filter(Token::word)
                 .toList();
     }
 
@@ -114,6 +115,10 @@ final class QuestionText {
             return List.of(Message.of("question.nothing-to-look-for", "typed", typed.strip()));
         }
         List<Message> remarks = new ArrayList<>(denying);
+        remarks.addAll(parts.remarks());
+        words.beyond()
+                .ifPresent(word ->
+                        remarks.add(Message.of("question.too-many", "most", UserText.MOST_PARTS, "word", word)));
         if (!signs.isEmpty()) {
             remarks.add(Message.of("question.passed-over", "signs", signs));
         }
@@ -314,6 +319,7 @@ final class QuestionText {
         if (denials.cancelled()) {
             for (int each = from; each < to; each++) {
                 plain.add(each);
+                words.keep(each);
             }
             return remarked(denials, at, to);
         }
