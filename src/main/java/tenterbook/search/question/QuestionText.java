@@ -251,6 +251,8 @@ final class QuestionText {
                     ? "question.denials"
                     : denials.turned == 0 ? "question.denials-repeated" : "question.denials-mixed";
             denying.add(Message.of(key, "typed", typed.substring(start(at), end(end))));
+        }
+        if (denials.turned > 0) {
             int other = denials.cancelled() ? denials.last : denials.from;
             offers.add(start(at), end(end), typed.substring(start(other), end(end)));
         }

@@ -327,6 +327,7 @@ class QuestionReaderTest {
                 .asString()
                 .contains("‘" + typed + "’", "read as one denial")
                 .doesNotContain("round");
+        assertThat(READER.read(typed).offers()).isEmpty();
     }
 
     @Test
