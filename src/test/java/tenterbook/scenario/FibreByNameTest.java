@@ -43,6 +43,9 @@ class FibreByNameTest extends Scenario {
         assertThat(found("cotton")).containsExactly("V24-003");
         assertThat(found("not linen")).containsExactlyInAnyOrder("V24-003", "V24-004");
         assertThat(found("never without linen")).hasSize(3);
+        assertThat(found("not linen voile")).containsExactlyInAnyOrder("V24-001", "V24-003", "V24-004", "V24-005");
+        assertThat(found("linen or not linen")).hasSize(5);
+        assertThat(found("cotton or not linen")).containsExactlyInAnyOrder("V24-003", "V24-004");
         String page = client.get("/?q=linen").words();
         assertThat(page).contains("Fibre: linen, or by its name alone: ", "linen voile", "linho fino");
         assertThat(client.get("/?q=not+not+linen").words())

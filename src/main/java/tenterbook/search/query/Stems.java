@@ -31,15 +31,12 @@ public final class Stems {
         return stems;
     }
 
-    /** Whether two folded words are forms of one; those keep their first letter. */
+    /** Whether two folded words are forms of one. No stem begins with another letter than its word. */
     public static boolean alike(String one, String other) {
-        if (one.equals(other)) {
-            return true;
-        }
-        return !one.isEmpty()
-                && !other.isEmpty()
-                && one.charAt(0) == other.charAt(0)
-                && of(one).stream().anyMatch(of(other)::contains);
+        return one.equals(other)
+                || !one.isEmpty()
+                        && other.startsWith(one.substring(0, 1))
+                        && of(one).stream().anyMatch(of(other)::contains);
     }
 
     /** Whether each of the words is a form of one of the others. */

@@ -3,6 +3,7 @@ package tenterbook.search.query;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a person typed, taken apart: words, "phrases", and either with a minus before it. No input is wrong: a quote
@@ -14,7 +15,7 @@ public record UserText(List<Term> parts) {
     public static final UserText NONE = new UserText(List.of());
 
     /** More than this many parts are no search but a text. */
-    private static final int MOST_PARTS = 32;
+    public static final int MOST_PARTS = 32;
 
     /**
      * @param words as the index has them; at least one
@@ -24,13 +25,24 @@ public record UserText(List<Term> parts) {
      */
     public record Term(List<String> words, boolean phrase, boolean without, boolean unfinished) {}
 
+    /** At most the first {@link #MOST_PARTS} of them. */
     public static UserText read(String typed) {
+        List<Term> parts = parts(typed, MOST_PARTS + 1);
+        return new UserText(List.copyOf(parts.subList(0, Math.min(parts.size(), MOST_PARTS))));
+    }
+
+    /** The first part that {@link #read} leaves out as one too many. */
+    public static Optional<Term> beyond(String typed) {
+        return parts(typed, MOST_PARTS + 1).stream().skip(MOST_PARTS).findFirst();
+    }
+
+    private static List<Term> parts(String typed, int most) {
         String plain = Normalizer.normalize(typed, Normalizer.Form.NFKC)
                 .replaceAll("[“”„«»″]", "\"")
                 .replaceAll("(?<!\\S)[−–—‐]", "-");
         List<Term> parts = new ArrayList<>();
         int at = 0;
-        while (at < plain.length() && parts.size() < MOST_PARTS) {
+        while (at < plain.length() && parts.size() < most) {
             if (Character.isWhitespace(plain.charAt(at))) {
                 at++;
                 continue;
@@ -59,7 +71,7 @@ public record UserText(List<Term> parts) {
                 parts.add(new Term(words, phrase, without, last));
             }
         }
-        return new UserText(List.copyOf(parts));
+        return parts;
     }
 
     public boolean empty() {

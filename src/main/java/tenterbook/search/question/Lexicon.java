@@ -140,6 +140,26 @@ public final class Lexicon {
         return found;
     }
 
+    /** The cloths whose titles have forms of these words, two or more, in a row, of which not all are fibres. */
+    Set<Name> cloths(List<Token> tokens) {
+        Set<Name> found = new LinkedHashSet<>();
+        boolean asked = tokens.size() > 1
+                && tokens.stream().allMatch(Token::word)
+                && !tokens.stream().allMatch(token -> WordTable.SHIPPED.value("fibre", List.of(token)) != null);
+        for (Name name : asked ? all(Facet.CLOTH) : List.<Name>of()) {
+            for (int from = 0; from + tokens.size() <= name.words().size(); from++) {
+                boolean all = true;
+                for (int i = 0; all && i < tokens.size(); i++) {
+                    all = Stems.alike(tokens.get(i).text(), name.words().get(from + i));
+                }
+                if (all) {
+                    found.add(name);
+                }
+            }
+        }
+        return found;
+    }
+
     /** The cloths whose fibres are not recorded. */
     List<Name> clothsWithoutFibres() {
         return all(Facet.FIBRE_OR_NAME).stream()

@@ -75,6 +75,10 @@ final class Names implements Match.Matcher {
         if (match == null) {
             match = board(tokens, from, end);
         }
+        Set<Lexicon.Name> cloths = match == null ? lexicon.cloths(some) : Set.of();
+        if (!cloths.isEmpty()) {
+            return match(Facet.CLOTH, cloths, end);
+        }
         return match != null ? match : fault(some, end);
     }
 
@@ -314,7 +318,8 @@ final class Names implements Match.Matcher {
             if (token.kind() == Token.Kind.QUOTED || token.kind() == Token.Kind.SIGN && !token.is("-")) {
                 return new ArrayList<>();
             }
-            if (token.kind() != Token.Kind.SIGN && !words.has("idle", token)) {
+            // English 'no' denies; in Portuguese it is 'in the'.
+            if (token.kind() != Token.Kind.SIGN && (!words.has("idle", token) || words.has("deny", token))) {
                 kept.add(token.text());
             }
         }

@@ -62,10 +62,13 @@ final class OwnWords {
         }
 
         void addTo(Parts parts, WordsLeft asked, int start, int last) {
-            if (!words.none()) {
-                parts.words(own(Message.of("question.words", "words", words.plain())), start, last);
-                asked.addAll(words);
+            if (!words.wanted().isEmpty()) {
+                parts.words(own(Message.of("question.words", "words", words.wanted())), start, last);
             }
+            for (String word : words.denied()) {
+                parts.withoutWord(own(Message.of("question.without-word", "word", word)), start, last);
+            }
+            asked.addAll(words);
             for (Understood fact : facts) {
                 if (fact.constraint() != null) {
                     parts.fact(fact.constraint(), own(fact.label()), start, last);

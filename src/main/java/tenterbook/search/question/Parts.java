@@ -22,17 +22,37 @@ final class Parts {
     private static final Pattern BETWEEN = Pattern.compile(
             "(?i)[\\s,;/]*(?:\\b(?:and|or|e|ou|both|either)\\b|[&+])?\\s*(?:(?:with|in|on|at|com|em|the)\\s+)?");
     private static final Pattern OR = Pattern.compile("(?i).*\\b(?:or|ou)\\b.*");
+    /** What stands before a part: something, then 'or'. */
+    private static final Pattern OR_BEFORE = Pattern.compile("(?is).*[^\\s,;][\\s,;]*\\b(?:or|ou)\\b[\\s,;]*");
+
     private static final Pattern AND = Pattern.compile("(?i).*(?:\\b(?:and|e)\\b|[&+]).*");
 
     private final String typed;
     private final List<Part> parts = new ArrayList<>();
     private final List<Offer> offers = new ArrayList<>();
+    private final List<Message> remarks = new ArrayList<>();
 
     /**
      * @param constraint null for an order and for words
      * @param words whether it can be turned into words
+     * @param carried whether it is denied by the denial of the part before it
      */
-    private record Part(@Nullable Constraint constraint, Message label, int start, int end, boolean words) {
+    private record Part(
+            @Nullable Constraint constraint, Message label, int start, int end, boolean words, boolean carried) {
+        Part(@Nullable Constraint constraint, Message label, int start, int end, boolean words) {
+            this(constraint, label, start, end, words, false);
+        }
+
+        /** Whether it says itself what must not be; not of what is lacking or recorded. */
+        boolean denies() {
+            return !carried && !lacks() && (constraint == null ? !words : constraint.not());
+        }
+
+        /** Whether it says of something that it is lacking, or that it is recorded. */
+        boolean lacks() {
+            return facet() != null && facet().facet().equals(Facet.LACKING);
+        }
+
         Constraint.@Nullable OfFacet facet() {
             return constraint instanceof Constraint.OfFacet facet ? facet : null;
         }
@@ -54,8 +74,9 @@ final class Parts {
                 && follows(last, part)
                 && last.facet().not()
                 && !part.facet().not()
+                && !part.lacks()
                 && or(last, part)) {
-            part = new Part(constraint.negated(), not(label), start, end, true);
+            part = new Part(constraint.negated(), not(label), start, end, true, true);
         }
         parts.add(part);
     }
@@ -87,6 +108,11 @@ final class Parts {
         return List.copyOf(offers);
     }
 
+    /** Where 'or' was read as 'and'; to be asked for after {@link #understood}. */
+    List<Message> remarks() {
+        return List.copyOf(remarks);
+    }
+
     List<Understood> understood() {
         parts.sort(Comparator.comparingInt(Part::start));
         List<Part> all = new ArrayList<>();
@@ -104,21 +130,44 @@ final class Parts {
     /** With 'or' before it, a fact of another kind is an alternative to the one before. */
     private void add(Part part, List<Part> all) {
         Part last = all.isEmpty() ? null : all.get(all.size() - 1);
-        if (last == null || !alternative(last) || !alternative(part) || !or(last, part)) {
+        if (last == null || !alternative(last, part)) {
+            if (orLost(last, part)) {
+                remarks.add(Message.of("question.or-as-and", "typed", typed.substring(part.start(), part.end())));
+            }
             all.add(part);
             return;
         }
+        if (last.denies() && part.denies()) {
+            offers.add(new Offer(
+                    Message.of("question.both", "one", last.label(), "other", part.label()),
+                    typed.substring(0, last.end()) + " " + typed.substring(part.start())));
+        }
         List<Constraint> any = new ArrayList<>(
-                last.constraint() instanceof Constraint.AnyOf more ? more.any() : List.of(last.constraint()));
+                last.constraint() instanceof Constraint.AnyOf more && !more.not()
+                        ? more.any()
+                        : List.of(last.constraint()));
         any.add(part.constraint());
         Message label = Message.of("question.or", "one", last.label(), "other", part.label());
         all.set(all.size() - 1, new Part(new Constraint.AnyOf(any, false), label, last.start(), part.end(), true));
     }
 
+    /** Whether 'or' stands before a part that is no alternative, and that no denial before it denies too. */
+    private boolean orLost(@Nullable Part last, Part part) {
+        return !part.carried()
+                && (last != null && or(last, part)
+                        || (part.denies() || part.lacks())
+                                && OR_BEFORE
+                                        .matcher(typed.substring(0, part.start()))
+                                        .matches());
+    }
+
+    /** Whether one part, other than those denied by one denial, is an alternative to another. */
+    private boolean alternative(Part one, Part other) {
+        return alternative(one) && alternative(other) && (!one.denies() || other.denies()) && or(one, other);
+    }
+
     private static boolean alternative(Part part) {
-        return part.constraint() != null
-                && !part.constraint().not()
-                && !(part.constraint() instanceof Constraint.OfPieceNumber);
+        return part.constraint() != null && !part.carried() && !(part.constraint() instanceof Constraint.OfPieceNumber);
     }
 
     private boolean or(Part one, Part other) {
@@ -148,7 +197,7 @@ final class Parts {
         boolean denied = list.stream()
                 .anyMatch(part -> part.facet() != null && part.facet().not());
         if (list.size() == 1 || denied) {
-            return list;
+            return or && !and ? orDenied(list) : list;
         }
         Facet facet = list.get(0).facet().facet();
         if (or || ONE_OF.contains(facet) || facet.equals(Facet.BOARD) && !and) {
@@ -172,6 +221,17 @@ final class Parts {
             offers.add(new Offer(any(list).label(), withOr(list)));
         }
         return all;
+    }
+
+    /** A list of which only the last is denied, as 'silk, linen or not wool': what stands before it is one alternative. */
+    private static List<Part> orDenied(List<Part> list) {
+        List<Part> before = list.subList(0, list.size() - 1);
+        Part last = list.get(list.size() - 1);
+        return before.size() > 1
+                        && last.denies()
+                        && before.stream().noneMatch(part -> part.facet().not())
+                ? List.of(any(before), last)
+                : list;
     }
 
     private static Part any(List<Part> list) {

@@ -22,8 +22,8 @@ final class QuestionText {
     private final List<String> weighing = new ArrayList<>();
     /** Places of tokens that are words to look for, or none at all. */
     private final List<Integer> plain = new ArrayList<>();
-    /** How denials that stand together were read. */
-    private final List<Message> doubled = new ArrayList<>();
+    /** How denials that stand together and dashes were read. */
+    private final List<Message> denying = new ArrayList<>();
 
     private @Nullable Order order;
 
@@ -56,9 +56,23 @@ final class QuestionText {
             next = next == at ? fact(at) : next;
             next = next == at ? deniedWord(at) : next;
             if (next == at) {
+                looseDash(at);
                 plain.add(at++);
             } else {
                 at = next;
+            }
+        }
+    }
+
+    /** Says of a dash with blanks around it that it denies nothing. */
+    private void looseDash(int at) {
+        if (tokens.get(at).is("-")
+                && at + 1 < tokens.size()
+                && !minus(at)
+                && !tokens.get(at).glued()) {
+            Token next = tokens.get(at + 1);
+            if (next.kind() != Token.Kind.SIGN) {
+                denying.add(Message.of("question.loose-dash", "word", typed.substring(next.start(), next.end())));
             }
         }
     }
@@ -69,8 +83,8 @@ final class QuestionText {
         List<Message> labels = new ArrayList<>();
         parts.understood().forEach(each -> labels.add(each.label()));
         plain.forEach(words::add);
-        if (!words.none()) {
-            labels.add(Message.of("question.words", "words", words.plain()));
+        if (!words.wanted().isEmpty()) {
+            labels.add(Message.of("question.words", "words", words.wanted()));
         }
         return labels;
     }
@@ -78,15 +92,16 @@ final class QuestionText {
     /** Whether all of it is facts. */
     boolean facts() {
         parts();
-        return !parts.none() && plain.stream().map(tokens::get).allMatch(words::dropped);
+        return !parts.none() && plain.stream().allMatch(words::dropped);
     }
 
     /** Words that are no facts. */
     List<Token> wordsLeft() {
         parts();
         return plain.stream()
+                .filter(at -> !words.dropped(at))
                 .map(tokens::get)
-                .filter(token -> token.word() && !words.dropped(token))
+                .filter(Token::word)
                 .toList();
     }
 
@@ -99,7 +114,11 @@ final class QuestionText {
         if (facts.isEmpty() && words.none() && !typed.isBlank()) {
             return List.of(Message.of("question.nothing-to-look-for", "typed", typed.strip()));
         }
-        List<Message> remarks = new ArrayList<>(doubled);
+        List<Message> remarks = new ArrayList<>(denying);
+        remarks.addAll(parts.remarks());
+        words.beyond()
+                .ifPresent(word ->
+                        remarks.add(Message.of("question.too-many", "most", UserText.MOST_PARTS, "word", word)));
         if (!signs.isEmpty()) {
             remarks.add(Message.of("question.passed-over", "signs", signs));
         }
@@ -143,26 +162,26 @@ final class QuestionText {
         Denials denials = denials(at, deny);
         int from = denials.from;
         OwnWords.Meaning mine = !denials.lack && from < tokens.size() && ownFirst(from) ? own(from) : null;
-        if (mine != null && denials.cancelled) {
+        if (mine != null && denials.cancelled()) {
             mine.addTo(parts, words, start(at), end(mine.end()));
-            return told(denials, at, mine.end());
+            return remarked(denials, at, mine.end());
         }
         if (mine != null && mine.denyIn(parts, words, start(at), end(mine.end()))) {
-            return told(denials, at, mine.end());
+            return remarked(denials, at, mine.end());
         }
         Match denied = from < tokens.size() ? match(from) : null;
         if (denied == null || denials.lack && !denied.deniedOnly()) {
             return whole == null || whole.deniedOnly() || dash ? at : added(whole, at);
         }
-        if (!denials.cancelled) {
-            return told(denials, at, denied(at, from));
+        if (!denials.cancelled()) {
+            return remarked(denials, at, denied(at, from));
         }
         if (denied.deniedOnly() && denied.constraint() instanceof Constraint.OfFacet lacking) {
             parts.fact(lacking.negated(), Names.having(lacking), start(at), end(denied.end()));
         } else {
             add(denied, at, from, false);
         }
-        return told(denials, at, denied.end());
+        return remarked(denials, at, denied.end());
     }
 
     /**
@@ -170,25 +189,35 @@ final class QuestionText {
      *
      * @param last the first token of the last of them
      * @param from the first token after them
-     * @param cancelled whether each turns round the next, so that nothing is denied in the end
+     * @param turned how many turn round the one before
+     * @param repeated how many say again what the one before says, as in 'no, not silk'
      * @param lack whether the last one says that something is lacking
      */
-    private record Denials(int last, int from, boolean cancelled, boolean lack) {}
+    private record Denials(int last, int from, int turned, int repeated, boolean lack) {
+        /** Whether nothing is denied in the end. */
+        boolean cancelled() {
+            return turned % 2 == 1;
+        }
+    }
 
     /** @param deny the first of them; null for a minus */
     private Denials denials(int at, WordTable.@Nullable Found deny) {
         int last = at;
         int end = deny == null || minus(at) ? at + 1 : deny.end();
         boolean lack = deny != null && deny.value().equals("lack");
-        boolean cancelled = false;
+        int turned = 0;
+        int repeated = 0;
         for (int from = fillers(end, minus(at)); ; from = fillers(end, minus(last))) {
             WordTable.Found next = lack || from >= tokens.size() ? null : table.longest("deny", tokens, from);
             boolean dash = !lack && from < tokens.size() && minus(from);
             if (next == null && !dash || next != null && !denies(next, from)) {
-                return new Denials(last, from, cancelled, lack);
+                return new Denials(last, from, turned, repeated, lack);
             }
-            // 'No, not silk' says one thing twice.
-            cancelled ^= typed.substring(end(end), start(from)).chars().noneMatch(sign -> ",;.:!".indexOf(sign) >= 0);
+            if (typed.substring(end(end), start(from)).chars().anyMatch(sign -> ",;.:!-–—".indexOf(sign) >= 0)) {
+                repeated++;
+            } else if (dash || !table.has("deny-again", tokens.get(from))) {
+                turned++;
+            }
             last = from;
             end = dash ? from + 1 : next.end();
             lack = !dash && next.value().equals("lack");
@@ -206,15 +235,25 @@ final class QuestionText {
         return lacking != null && lacking.deniedOnly();
     }
 
+    /** Past signs that begin no fact, as the dash of 'not - silk', and, but for a minus, past words that mean nothing. */
     private int fillers(int from, boolean dash) {
-        return dash ? from : fillers(from);
+        int at = from;
+        while (at < tokens.size() - 1 && tokens.get(at).kind() == Token.Kind.SIGN && !minus(at) && match(at) == null) {
+            at++;
+        }
+        return dash ? at : fillers(at);
     }
 
     /** Says how several denials were read, and offers the other way. */
-    private int told(Denials denials, int at, int end) {
-        if (denials.last > at) {
-            doubled.add(Message.of("question.denials", "typed", typed.substring(start(at), end(end))));
-            int other = denials.cancelled ? denials.last : denials.from;
+    private int remarked(Denials denials, int at, int end) {
+        if (denials.turned + denials.repeated > 0) {
+            String key = denials.repeated == 0
+                    ? "question.denials"
+                    : denials.turned == 0 ? "question.denials-repeated" : "question.denials-mixed";
+            denying.add(Message.of(key, "typed", typed.substring(start(at), end(end))));
+        }
+        if (denials.turned > 0) {
+            int other = denials.cancelled() ? denials.last : denials.from;
             offers.add(start(at), end(end), typed.substring(start(other), end(end)));
         }
         return end;
@@ -279,11 +318,12 @@ final class QuestionText {
         while (to < tokens.size() && tokens.get(to).glued()) {
             to++;
         }
-        if (denials.cancelled) {
+        if (denials.cancelled()) {
             for (int each = from; each < to; each++) {
                 plain.add(each);
+                words.keep(each);
             }
-            return told(denials, at, to);
+            return remarked(denials, at, to);
         }
         String word = typed.substring(start(from), end(to)).replaceAll("[\"“”„«»]", "");
         words.deny(word, to == from + 1 && tokens.get(from).word());
@@ -292,7 +332,7 @@ final class QuestionText {
             // It may have been Portuguese for 'in the'.
             offers.add(start(at), end(to), '"' + word + '"');
         }
-        return told(denials, at, to);
+        return remarked(denials, at, to);
     }
 
     /** Reads the maker's own word for something that is more than one fact, or words. */

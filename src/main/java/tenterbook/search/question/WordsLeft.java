@@ -1,8 +1,12 @@
 package tenterbook.search.question;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import tenterbook.search.query.UserText;
 
 /** The words of a question that are no facts, as they are looked for. */
@@ -12,6 +16,9 @@ final class WordsLeft {
     private final List<Token> tokens;
     private final BooleanSupplier facts;
     private final List<String> words = new ArrayList<>();
+    /** Places of tokens that are looked for in any case. */
+    private final Set<Integer> kept = new HashSet<>();
+
     private int last = -1;
 
     /** @param facts whether the question has facts besides */
@@ -25,9 +32,30 @@ final class WordsLeft {
         return words.isEmpty();
     }
 
-    /** As in the question, without quotes. */
-    String plain() {
-        return String.join(" ", words).replace("\"", "");
+    /** Those that are to be found, as in the question, without quotes; empty for none. */
+    String wanted() {
+        return words.stream()
+                .filter(word -> !word.startsWith("-"))
+                .collect(Collectors.joining(" "))
+                .replace("\"", "");
+    }
+
+    /** Those that must not be found, without quotes. */
+    List<String> denied() {
+        return words.stream()
+                .filter(word -> word.startsWith("-"))
+                .map(word -> word.substring(1).replace("\"", ""))
+                .toList();
+    }
+
+    /** Which words are one too many to be looked for, with all after them; empty where all are looked for. */
+    Optional<String> beyond() {
+        return UserText.beyond(String.join(" ", words)).map(part -> String.join(" ", part.words()));
+    }
+
+    /** Takes a token even where it says nothing beside the others. */
+    void keep(int at) {
+        kept.add(at);
     }
 
     /** The last word may go on where it ends the question. */
@@ -65,7 +93,7 @@ final class WordsLeft {
     /** Takes a token, unless it says nothing beside the others. */
     void add(int at) {
         Token token = tokens.get(at);
-        if (token.kind() == Token.Kind.SIGN || token.kind() != Token.Kind.QUOTED && dropped(token)) {
+        if (token.kind() == Token.Kind.SIGN || token.kind() != Token.Kind.QUOTED && dropped(at)) {
             return;
         }
         String text = typed.substring(token.start(), token.end());
@@ -89,8 +117,10 @@ final class WordsLeft {
     }
 
     /** Whether a word says nothing beside the others. */
-    boolean dropped(Token token) {
-        if (!table.has("noun", token) && !table.has("idle", token) && !table.has("deny", token)
+    boolean dropped(int at) {
+        Token token = tokens.get(at);
+        if (kept.contains(at)
+                || !table.has("noun", token) && !table.has("idle", token) && !table.has("deny", token)
                 || token.is("need", "needs")) {
             return false;
         }

@@ -267,6 +267,161 @@ class QuestionReaderTest {
                         facet(Facet.FIBRE, true, "linen"));
     }
 
+    /** 'No' is Portuguese for 'in the' too, and an idle word there. */
+    @ParameterizedTest
+    @CsvSource({
+        "no leak",
+        "no-leak",
+        "no leaks",
+        "without leak",
+        "not - leak",
+        "não - leak",
+        "no - leak",
+        "not + leak",
+        "nem leak"
+    })
+    void aDenialBeforeAFaultIsNeverPartOfItsName(String typed) {
+        assertThat(only(typed)).isEqualTo(facet(Facet.FAULT, true, "leak"));
+        assertThat(READER.read(typed).remarks()).isEmpty();
+    }
+
+    @Test
+    void aDenialBeforeABoardIsNoPartOfItsName() {
+        assertThat(only("no fig board")).isEqualTo(facet(Facet.BOARD, true, "b01"));
+        Reading rain = READER.read("not - rain");
+        assertThat(rain.facts())
+                .extracting(each -> each.label().inEnglish())
+                .containsExactly("Without the word ‘rain’");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"- - silk", "- silk"})
+    void aDashThatDeniesNothingIsSaid(String typed) {
+        assertThat(only(typed)).isEqualTo(facet(Facet.FIBRE, false, "silk"));
+        assertThat(READER.read(typed).remarks())
+                .extracting(Message::inEnglish)
+                .singleElement()
+                .asString()
+                .contains("A dash", "‘-silk’");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"não seda nem linho", "nem seda nem linho", "não tem nem seda nem linho", "sem seda nem linho"})
+    void nemDeniesAndTurnsNothingRound(String typed) {
+        Reading reading = READER.read(typed);
+        assertThat(reading.constraints())
+                .containsExactly(facet(Facet.FIBRE, true, "silk"), facet(Facet.FIBRE, true, "linen"));
+        assertThat(reading.words().empty()).isTrue();
+        assertThat(reading.remarks()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"no, not silk", "never, not silk", "not; not silk", "no - not silk"})
+    void aDenialSaidAgainIsOneAndTheRemarkSaysSo(String typed) {
+        assertThat(only(typed)).isEqualTo(facet(Facet.FIBRE, true, "silk"));
+        assertThat(READER.read(typed).remarks())
+                .extracting(Message::inEnglish)
+                .singleElement()
+                .asString()
+                .contains("‘" + typed + "’", "read as one denial")
+                .doesNotContain("round");
+        assertThat(READER.read(typed).offers()).isEmpty();
+    }
+
+    @Test
+    void denialsOfWhichSomeAreSaidAgainAreSaidToBeBoth() {
+        assertThat(only("no, not not silk")).isEqualTo(facet(Facet.FIBRE, false, "silk"));
+        assertThat(READER.read("no, not not silk").remarks())
+                .extracting(Message::inEnglish)
+                .singleElement()
+                .asString()
+                .contains("said again", "elsewhere each was taken to turn the next one round");
+    }
+
+    private static Constraint any(Constraint... any) {
+        return new Constraint.AnyOf(List.of(any), false);
+    }
+
+    @Test
+    void orBeforeADeniedFactIsAnAlternative() {
+        Constraint silk = facet(Facet.FIBRE, false, "silk");
+        Constraint linen = facet(Facet.FIBRE, false, "linen");
+        assertThat(only("silk or not silk")).isEqualTo(any(silk, silk.negated()));
+        assertThat(only("silk or not linen")).isEqualTo(any(silk, linen.negated()));
+        assertThat(only("linho ou não seda")).isEqualTo(any(linen, silk.negated()));
+        assertThat(only("linen or without woad")).isEqualTo(any(linen, facet(Facet.DYE, true, "woad")));
+        assertThat(only("silk, linen or not wool"))
+                .isEqualTo(any(facet(Facet.FIBRE, false, "silk", "linen"), facet(Facet.FIBRE, true)));
+        assertThat(only("not silk or not linen")).isEqualTo(any(silk.negated(), linen.negated()));
+        assertThat(READER.read("not silk or not linen").offers())
+                .extracting(Offer::question)
+                .containsExactly("not silk not linen");
+        assertThat(READER.read("silk or not linen").offers()).isEmpty();
+        assertThat(READER.read("silk or not linen").remarks()).isEmpty();
+        assertThat(READER.read("silk or not linen").facts().get(0).label().inEnglish())
+                .isEqualTo("Fibre: silk or not Fibre: linen");
+        assertThat(READER.read("not silk or linen").constraints())
+                .as("one denial for both")
+                .containsExactly(silk.negated(), linen.negated());
+        assertThat(only("with a price or without a photograph"))
+                .isEqualTo(any(facet(Facet.LACKING, true, "price"), facet(Facet.LACKING, false, "photograph")));
+        assertThat(only("without a price or silk")).isEqualTo(any(facet(Facet.LACKING, false, "price"), silk));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "not silk or woad,woad",
+        "rain or without a price,without a price",
+        "silk or not rain,not rain",
+        "rain or not silk,not silk",
+        "silk or not V24-7,not V24-7",
+        "seda ou sem chuva,sem chuva"
+    })
+    void orBeforeADenialThatIsNoAlternativeIsSaidToBeAnd(String typed, String denied) {
+        Reading reading = READER.read(typed);
+        assertThat(reading.remarks())
+                .extracting(Message::inEnglish)
+                .containsExactly("‘Or’ before ‘" + denied + "’ was read as ‘and’.");
+        assertThat(reading.offers()).isEmpty();
+    }
+
+    @Test
+    void wordsBeyondThoseLookedForAreSaid() {
+        String most = "rain1 ".repeat(31) + "last";
+        assertThat(READER.read(most).remarks()).isEmpty();
+        assertThat(READER.read(most + " over more").remarks())
+                .extracting(Message::inEnglish)
+                .containsExactly("Only the first 32 words are looked for: ‘over’ and what follows were passed over.");
+    }
+
+    @Test
+    void anOfferNamesDeniedWordsPlainly() {
+        assertThat(READER.read("not not not rain").offers())
+                .extracting(offer -> offer.label().inEnglish())
+                .containsExactly("the words ‘rain’");
+        assertThat(READER.read("not without rain").offers())
+                .extracting(offer -> offer.label().inEnglish())
+                .containsExactly("Without the word ‘rain’");
+        assertThat(READER.meaning("silk -rain snow"))
+                .extracting(Message::inEnglish)
+                .containsExactly("Fibre: silk", "Without the word ‘rain’", "the words ‘snow’");
+    }
+
+    @Test
+    void aWordDeniedTwiceIsLookedForThoughElsewhereItSaysNothing() {
+        Reading reading = READER.read("not without any dye");
+        assertThat(reading.words().parts())
+                .singleElement()
+                .satisfies(part -> assertThat(part.words()).containsExactly("dye"));
+        assertThat(reading.remarks())
+                .extracting(Message::inEnglish)
+                .singleElement()
+                .asString()
+                .contains("each was taken to turn the next one round");
+    }
+
     @Test
     void whatMustNotBeLackingIsRecorded() {
         for (String typed : List.of(
@@ -303,7 +458,7 @@ class QuestionReaderTest {
                         Map.entry(Facet.FIBRE_OR_NAME, "cloth/LV=linen voile"),
                         Map.entry(Facet.FIBRE_OR_NAME, "cloth/HD=hand towel"),
                         Map.entry(Facet.FIBRE_OR_NAME, "cloth/WC=wool crepe"),
-                        Map.entry(Facet.CLOTH, "LV=linen voile"),
+                        Map.entry(Facet.CLOTH, "LV=LV linen voile"),
                         Map.entry(Facet.CLOTH, "SS=silk satin"))),
                 new QuestionReader.Pieces() {
                     @Override
@@ -333,6 +488,12 @@ class QuestionReaderTest {
                         facet(Facet.FIBRE_OR_NAME, true, "silk"),
                         facet(Facet.FIBRE_OR_NAME, true, "linen", "cloth/lv"));
         assertThat(reader.read("linen voile").constraints()).containsExactly(facet(Facet.CLOTH, false, "lv"));
+        assertThat(reader.read("not linen voile").constraints()).containsExactly(facet(Facet.CLOTH, true, "lv"));
+        assertThat(reader.read("not linen silk").constraints())
+                .as("two fibres are no cloth")
+                .containsExactly(
+                        facet(Facet.FIBRE_OR_NAME, true, "linen", "cloth/lv"),
+                        facet(Facet.FIBRE_OR_NAME, false, "silk"));
     }
 
     @Test
