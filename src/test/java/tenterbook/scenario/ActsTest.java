@@ -19,6 +19,7 @@ import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Status;
 import tenterbook.piece.agreement.Agreement;
+import tenterbook.recipe.Clamping;
 
 /** One act writes the event and all that follows from it, for one piece or several, on pages and for programs. */
 class ActsTest extends Scenario {
@@ -535,6 +536,44 @@ class ActsTest extends Scenario {
         assertThat(form.status()).isEqualTo(422);
         assertThat(form.text()).contains("f-events-0-when", "the fair", "lies ahead of today");
         assertThat(piece("V24-001").events()).isEmpty();
+    }
+
+    /** An examination, a payment and a dyeing have happened too; what is due may lie ahead. */
+    @Test
+    void noOtherThingThatHasHappenedLiesAheadEither() throws IOException {
+        assertThat(client.postJson("/api/pieces/V24-001/examinations", "{\"when\": \"about 2027\"}")
+                        .text())
+                .contains("“examination” is dated about 2027, which lies ahead of today", "\"when\"");
+        assertThat(client.postJson("/api/clampings", "{\"when\": \"2999\"}").text())
+                .contains("lies ahead of today", "\"when\"");
+        assertThat(client.postJson("/api/clampings", "{\"steps\": [{\"kind\": \"dips\", \"when\": \"2024-10-02\"}]}")
+                        .text())
+                .contains("lies ahead of today", "steps.0.when");
+        String agreement = "{\"kind\": \"consignment\", \"until\": \"2999\", \"payments\": [{\"kind\": \"paid\","
+                + " \"amount\": \"90 EUR\", \"when\": \"%s\"}]}";
+        assertThat(client.postJson("/api/agreements", agreement.formatted("2999-01-01"))
+                        .text())
+                .contains("lies ahead of today", "payments.0.when");
+        assertThat(client.postJson("/api/agreements", agreement.formatted("2024-10-01"))
+                        .status())
+                .as("a day of grace, and a due date may lie ahead")
+                .isEqualTo(201);
+        Answer form = client.post(
+                "/clampings", "id", "C24-001", "when", "2999", "steps.2.kind", "dips", "steps.2.when", "2998");
+        assertThat(form.status()).isEqualTo(422);
+        assertThat(form.text()).contains("f-when", "f-steps-2-when");
+
+        Clamping old = Kinds.CLAMPING
+                .codec()
+                .fromText(("{'id': 'C24-009', 'when': {'entered': '2999', 'from': '2999-01-01', 'to': '2999-12-31'}}")
+                        .replace('\'', '"'));
+        wiring.archive().ledger().write("test", ledger -> ledger.create(Kinds.CLAMPING, old));
+        assertThat(client.post("/clampings/C24-009/edit", "version", "1", "when", "2999", "notes", "rain")
+                        .status())
+                .isEqualTo(303);
+        assertThat(client.post("/clampings/C24-009/edit", "version", "2", "when", "2998")
+                        .status())
+                .isEqualTo(422);
     }
 
     @Test

@@ -9,7 +9,6 @@ import static tenterbook.piece.history.ActField.PRICE;
 import static tenterbook.piece.history.ActField.TAX;
 import static tenterbook.piece.history.ActField.UNTIL;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -17,7 +16,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import tenterbook.measure.DateWords;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
@@ -101,19 +99,6 @@ public enum Act implements Worded {
                 && piece.finished().from() != null
                 && event.when().to().isBefore(piece.finished().from());
         return before ? Optional.of(Message.of("custody.before-finished", "day", piece.finished())) : Optional.empty();
-    }
-
-    /**
-     * That the event lies ahead and so cannot have happened, uncertain or not; empty where it may have.
-     *
-     * @param today in any time zone: a day of grace is given
-     */
-    public static Optional<Message> ahead(Event event, LocalDate today) {
-        LocalDate first = event.when().from();
-        return first != null && first.isAfter(today.plusDays(1))
-                ? Optional.of(Message.of(
-                        "custody.ahead", "event", event.kind(), "day", event.when(), "today", DateWords.day(today)))
-                : Optional.empty();
     }
 
     /**
