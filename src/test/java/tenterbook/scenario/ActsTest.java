@@ -207,6 +207,40 @@ class ActsTest extends Scenario {
         assertThat(piece("V24-001").events().get(0).place()).isEqualTo("drawer 6");
     }
 
+    /** As an older form stored it: a person beside a return. What an event holds may be put right; nothing else is added that its act does not ask. */
+    @Test
+    void aCorrectionAddsNoFieldThatTheActDoesNotAsk() throws IOException {
+        act("lend", "{\"pieces\": [{\"piece\": \"V24-001\"}], \"when\": \"2024-09-01\"}");
+        act("return", "{\"pieces\": [{\"piece\": \"V24-001\"}], \"when\": \"2024-09-10\"}");
+        String back = "{\"kind\": \"returned\", \"when\": \"2024-09-10\"}";
+        Answer refused = correct(
+                back,
+                "{\"kind\": \"returned\", \"when\": \"2024-09-10\", \"until\": \"2024-12-01\", \"party\": \"museu\","
+                        + " \"price\": \"9 EUR\", \"place\": \"drawer 5\"}");
+        assertThat(refused.status()).isEqualTo(400);
+        assertThat(refused.json().get("problems").findValuesAsText("field"))
+                .containsExactlyInAnyOrder("as.until", "as.party", "as.price");
+        assertThat(refused.json().at("/problems/0/problem").textValue())
+                .isEqualTo("“Return” does not ask this. It asks kind, when, note, place, unsure.");
+        assertThat(client.get("/acts/correct?piece=V24-001&event=1").text())
+                .contains("f-place")
+                .doesNotContain("f-party", "f-until", "f-price");
+
+        Piece old = Kinds.PIECE
+                .codec()
+                .fromText("{'number': 'V24-003', 'events': [{'kind': 'washed', 'party': 'museu'}]}".replace('\'', '"'));
+        wiring.archive().ledger().write("test", ledger -> ledger.create(Kinds.PIECE, old));
+        assertThat(client.get("/acts/correct?piece=V24-003&event=0").text())
+                .contains("f-party")
+                .doesNotContain("f-place");
+        Answer kept = act(
+                "correct",
+                ("{'piece': 'V24-003', 'was': {'kind': 'washed', 'party': 'museu'},"
+                                + " 'as': {'kind': 'washed', 'party': 'museu', 'note': 'cold'}, 'reason': 'more'}")
+                        .replace('\'', '"'));
+        assertThat(kept.status()).as(kept.text()).isEqualTo(200);
+    }
+
     @Test
     void aCorrectionMayNotLeaveWhatTheActWouldRefuse() throws IOException {
         for (String act : List.of("consign", "lend")) {

@@ -73,6 +73,11 @@ public enum Act implements Worded {
         return Arrays.stream(values()).filter(act -> act.word.equals(word)).findFirst();
     }
 
+    /** The act that writes such an event; empty where none does. */
+    public static Optional<Act> writing(@Nullable EventKind kind) {
+        return Arrays.stream(values()).filter(act -> act.event == kind).findFirst();
+    }
+
     public EventKind event() {
         return event;
     }
@@ -157,8 +162,7 @@ public enum Act implements Worded {
 
     /** The act that gives a piece this status; empty where it needs none. */
     public static Optional<Act> bringing(Status status, Piece piece) {
-        EventKind kind = kind(status, Custody.of(piece.events()).status());
-        return Arrays.stream(values()).filter(act -> act.event == kind).findFirst();
+        return writing(kind(status, Custody.of(piece.events()).status()));
     }
 
     /** The event that brings a typed status; null where none is needed. */
