@@ -35,6 +35,9 @@ sealed interface BackupForm permits PlainForm, EncryptedForm {
      */
     Added add(Archive archive, Instant now, Progress progress) throws IOException;
 
+    /** @throws tenterbook.words.Refusal where the backups are encrypted and it is not their passphrase */
+    void mustOpen(Supplier<Passphrase> passphrase);
+
     /** What differs between the archive and a generation of it, which is read to its last byte. */
     List<Finding> trial(Path generation, Archive archive, Supplier<Passphrase> passphrase, Progress progress)
             throws IOException;
