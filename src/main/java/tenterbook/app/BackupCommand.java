@@ -49,11 +49,14 @@ final class BackupCommand implements Callable<Integer> {
         List<Finding> findings = new ArrayList<>();
         try (Archive archive = folder.beside(Clock.systemUTC());
                 Terminal terminal = new Terminal(out)) {
+            Backup backup = new Backup(target, Clock.systemUTC());
+            if (trial != null) {
+                backup.mustBeTriable(archive, trial, encrypt, passphrase);
+            }
             if (encrypt) {
                 ArchiveKey.choose(folder.folder, passphrase.chosen(), Instant.now());
                 terminal.say(Message.of("command.backup.encrypted"));
             }
-            Backup backup = new Backup(target, Clock.systemUTC());
             Backup.Made made = backup.make(archive, terminal);
             findings.addAll(made.findings());
             terminal.say(made.summary());

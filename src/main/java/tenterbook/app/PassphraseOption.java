@@ -26,10 +26,15 @@ final class PassphraseOption implements Supplier<Passphrase> {
 
     private @Nullable Passphrase known;
 
+    /** @throws Refusal where none is given */
     @Override
     public Passphrase get() {
         if (known == null) {
-            known = Passphrase.of(file == null ? typed("command.passphrase.ask") : read(file));
+            String words = file == null ? typed("command.passphrase.ask") : read(file);
+            if (words.isEmpty()) {
+                throw Refusal.of("backup.passphrase.wanted");
+            }
+            known = Passphrase.of(words);
         }
         return known;
     }

@@ -1,14 +1,10 @@
 package tenterbook.archive;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.field.Faults;
-import tenterbook.ledger.file.LedgerClock;
-import tenterbook.piece.Event;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.Piece;
 import tenterbook.piece.PieceNumber;
@@ -40,26 +36,9 @@ public final class PieceCheck {
     /** As {@link #check}, of what was recorded in former times, as in a sheet or an earlier version: it keeps its status and holder until an event decides. */
     public static void checkRecorded(Editions editions, @Nullable Piece before, Piece after, Faults faults) {
         checkBesideOthers(editions, before, after, faults);
-        checkAhead(editions, before == null ? List.of() : before.events(), after.events(), faults);
+        Ahead.check(editions.ledger(), before, after, faults);
         Custody.added(before == null ? List.of() : before.events(), after.events())
                 .forEach((at, why) -> faults.add("events." + at + ".kind", why));
-    }
-
-    /** What was recorded so already passes, and so does all where the clock is not believed. */
-    private static void checkAhead(Editions editions, List<Event> before, List<Event> after, Faults faults) {
-        LedgerClock clock = editions.ledger().clock();
-        LocalDate today = LocalDate.ofInstant(clock.instant(), clock.getZone());
-        for (int i = 0; i < after.size(); i++) {
-            Event event = after.get(i);
-            Optional<Message> ahead = Act.ahead(event, today);
-            if (ahead.isPresent()
-                    && before.stream()
-                            .noneMatch(had ->
-                                    had.kind() == event.kind() && had.when().equals(event.when()))
-                    && clock.doubt().isEmpty()) {
-                faults.add("events." + i + ".when", ahead.get());
-            }
-        }
     }
 
     /** As {@link #check}, of its numbers and its place in an edition alone, which another piece may have meanwhile. */

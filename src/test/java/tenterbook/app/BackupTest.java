@@ -86,6 +86,19 @@ class BackupTest {
     }
 
     @Test
+    void whichTrialIsAskedForIsJudgedBeforeABackupIsMade() throws IOException {
+        for (String which : List.of("--trial=", "--trial=2019", "--trial=newes")) {
+            Ran ran = run("backup", "--archive", studio, "--to", disk, which);
+            assertThat(ran.code()).isEqualTo(1);
+            assertThat(ran.err()).contains("No backup of that name is there");
+            assertThat(CheckedBagTest.files(disk)).isEmpty();
+        }
+        Ran all = run("backup", "--archive", studio, "--to", disk, "--trial=ALL");
+        assertThat(all.code()).as(all.out() + all.err()).isZero();
+        assertThat(all.out()).contains("The trial restore succeeded");
+    }
+
+    @Test
     void onlyWhatIsNewIsCopiedAndOlderLedgersGoByTheRule() throws IOException {
         try (Archive archive = Archive.open(studio, Clock.systemUTC())) {
             Backup.Made first = new Backup(disk, at("2024-01-01T10:00:00Z")).make(archive, Progress.UNWATCHED);

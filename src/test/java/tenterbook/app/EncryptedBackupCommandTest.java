@@ -111,6 +111,25 @@ class EncryptedBackupCommandTest {
         Ran wrong = run("restore", "--from", disk, "--archive", again, "--passphrase-file", other);
         assertThat(wrong.code()).isEqualTo(1);
         assertThat(wrong.err()).contains("does not open the backup").contains("Nothing was changed");
+        Map<String, Digest> onDisk = CheckedBagTest.files(disk);
+        Ran wrongTrial = run("backup", "--archive", studio, "--to", disk, "--trial", "--passphrase-file", other);
+        assertThat(wrongTrial.code()).isEqualTo(1);
+        assertThat(wrongTrial.err()).contains("does not open the backup").contains("Nothing was changed");
+        InputStream input = System.in;
+        try {
+            for (Object[] command : new Object[][] {
+                {"restore", "--from", disk, "--archive", again, "--passphrase-file", "-"},
+                {"backup", "--archive", studio, "--to", disk, "--trial=ALL", "--passphrase-file", "-"}
+            }) {
+                System.setIn(typed(""));
+                Ran empty = run(command);
+                assertThat(empty.code()).isEqualTo(1);
+                assertThat(empty.err()).contains("its passphrase was not given");
+            }
+        } finally {
+            System.setIn(input);
+        }
+        assertThat(CheckedBagTest.files(disk)).isEqualTo(onDisk);
         Files.delete(other);
         assertThat(CheckedBagTest.files(around)).isEqualTo(before);
         Ran unfit = run("restore", "--from", disk, "--archive", studio, "--passphrase-file", words);

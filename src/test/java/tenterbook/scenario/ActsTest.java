@@ -19,6 +19,7 @@ import tenterbook.piece.PhotoRole;
 import tenterbook.piece.Piece;
 import tenterbook.piece.Status;
 import tenterbook.piece.agreement.Agreement;
+import tenterbook.recipe.Clamping;
 
 /** One act writes the event and all that follows from it, for one piece or several, on pages and for programs. */
 class ActsTest extends Scenario {
@@ -204,6 +205,40 @@ class ActsTest extends Scenario {
                 "{\"kind\": \"moved\", \"when\": \"2024-09-13\", \"place\": \"drawer 6\"}");
         assertThat(done.status()).as(done.text()).isEqualTo(200);
         assertThat(piece("V24-001").events().get(0).place()).isEqualTo("drawer 6");
+    }
+
+    /** As an older form stored it: a person beside a return. What an event holds may be put right; nothing else is added that its act does not ask. */
+    @Test
+    void aCorrectionAddsNoFieldThatTheActDoesNotAsk() throws IOException {
+        act("lend", "{\"pieces\": [{\"piece\": \"V24-001\"}], \"when\": \"2024-09-01\"}");
+        act("return", "{\"pieces\": [{\"piece\": \"V24-001\"}], \"when\": \"2024-09-10\"}");
+        String back = "{\"kind\": \"returned\", \"when\": \"2024-09-10\"}";
+        Answer refused = correct(
+                back,
+                "{\"kind\": \"returned\", \"when\": \"2024-09-10\", \"until\": \"2024-12-01\", \"party\": \"museu\","
+                        + " \"price\": \"9 EUR\", \"place\": \"drawer 5\"}");
+        assertThat(refused.status()).isEqualTo(400);
+        assertThat(refused.json().get("problems").findValuesAsText("field"))
+                .containsExactlyInAnyOrder("as.until", "as.party", "as.price");
+        assertThat(refused.json().at("/problems/0/problem").textValue())
+                .isEqualTo("“Return” does not ask this. It asks kind, when, note, place, unsure.");
+        assertThat(client.get("/acts/correct?piece=V24-001&event=1").text())
+                .contains("f-place")
+                .doesNotContain("f-party", "f-until", "f-price");
+
+        Piece old = Kinds.PIECE
+                .codec()
+                .fromText("{'number': 'V24-003', 'events': [{'kind': 'washed', 'party': 'museu'}]}".replace('\'', '"'));
+        wiring.archive().ledger().write("test", ledger -> ledger.create(Kinds.PIECE, old));
+        assertThat(client.get("/acts/correct?piece=V24-003&event=0").text())
+                .contains("f-party")
+                .doesNotContain("f-place");
+        Answer kept = act(
+                "correct",
+                ("{'piece': 'V24-003', 'was': {'kind': 'washed', 'party': 'museu'},"
+                                + " 'as': {'kind': 'washed', 'party': 'museu', 'note': 'cold'}, 'reason': 'more'}")
+                        .replace('\'', '"'));
+        assertThat(kept.status()).as(kept.text()).isEqualTo(200);
     }
 
     @Test
@@ -535,6 +570,44 @@ class ActsTest extends Scenario {
         assertThat(form.status()).isEqualTo(422);
         assertThat(form.text()).contains("f-events-0-when", "the fair", "lies ahead of today");
         assertThat(piece("V24-001").events()).isEmpty();
+    }
+
+    /** An examination, a payment and a dyeing have happened too; what is due may lie ahead. */
+    @Test
+    void noOtherThingThatHasHappenedLiesAheadEither() throws IOException {
+        assertThat(client.postJson("/api/pieces/V24-001/examinations", "{\"when\": \"about 2027\"}")
+                        .text())
+                .contains("“examination” is dated about 2027, which lies ahead of today", "\"when\"");
+        assertThat(client.postJson("/api/clampings", "{\"when\": \"2999\"}").text())
+                .contains("lies ahead of today", "\"when\"");
+        assertThat(client.postJson("/api/clampings", "{\"steps\": [{\"kind\": \"dips\", \"when\": \"2024-10-02\"}]}")
+                        .text())
+                .contains("lies ahead of today", "steps.0.when");
+        String agreement = "{\"kind\": \"consignment\", \"until\": \"2999\", \"payments\": [{\"kind\": \"paid\","
+                + " \"amount\": \"90 EUR\", \"when\": \"%s\"}]}";
+        assertThat(client.postJson("/api/agreements", agreement.formatted("2999-01-01"))
+                        .text())
+                .contains("lies ahead of today", "payments.0.when");
+        assertThat(client.postJson("/api/agreements", agreement.formatted("2024-10-01"))
+                        .status())
+                .as("a day of grace, and a due date may lie ahead")
+                .isEqualTo(201);
+        Answer form = client.post(
+                "/clampings", "id", "C24-001", "when", "2999", "steps.2.kind", "dips", "steps.2.when", "2998");
+        assertThat(form.status()).isEqualTo(422);
+        assertThat(form.text()).contains("f-when", "f-steps-2-when");
+
+        Clamping old = Kinds.CLAMPING
+                .codec()
+                .fromText(("{'id': 'C24-009', 'when': {'entered': '2999', 'from': '2999-01-01', 'to': '2999-12-31'}}")
+                        .replace('\'', '"'));
+        wiring.archive().ledger().write("test", ledger -> ledger.create(Kinds.CLAMPING, old));
+        assertThat(client.post("/clampings/C24-009/edit", "version", "1", "when", "2999", "notes", "rain")
+                        .status())
+                .isEqualTo(303);
+        assertThat(client.post("/clampings/C24-009/edit", "version", "2", "when", "2998")
+                        .status())
+                .isEqualTo(422);
     }
 
     @Test

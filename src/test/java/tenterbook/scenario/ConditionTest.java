@@ -165,9 +165,17 @@ class ConditionTest extends Scenario {
     }
 
     @Test
-    void anExaminationInTheFutureIsSavedAndAskedAbout() throws IOException {
-        String there = saved(LIST, report("when", "2204-03-14"));
-        assertThat(kept("E24-001").when().entered()).isEqualTo("2204-03-14");
+    void anExaminationInTheFutureIsRefusedAndOneOfFormerTimesIsAskedAbout() throws IOException {
+        Answer refused = client.post(LIST, report("when", "2204-03-14"));
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.words()).contains("“examination” is dated 2204-03-14, which lies ahead of today");
+        Examination old = Kinds.EXAMINATION
+                .codec()
+                .fromText(("{'id': 'E24-001', 'piece': 'V24-013',"
+                                + " 'when': {'entered': '2204-03-14', 'from': '2204-03-14', 'to': '2204-03-14'}}")
+                        .replace('\'', '"'));
+        wiring.archive().ledger().write("test", ledger -> ledger.create(Kinds.EXAMINATION, old));
+        String there = "/examinations/E24-001";
         String asked = "E24-001 is dated 2204-03-14: this lies in the future; is the year right?";
         assertThat(client.get(there).words()).contains(asked);
         assertThat(client.get(LIST).words()).contains(asked);

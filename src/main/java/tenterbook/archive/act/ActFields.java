@@ -17,6 +17,7 @@ import tenterbook.archive.field.Part;
 import tenterbook.archive.field.Plain;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.archive.record.StoredCodes;
+import tenterbook.piece.Event;
 import tenterbook.piece.PartyId;
 import tenterbook.piece.PieceNumber;
 import tenterbook.piece.history.Act;
@@ -80,25 +81,47 @@ public final class ActFields {
 
     /** Adds a fault for each field of a request that the act does not ask, as for a commission sent with a sale. */
     public static void checkAsked(Act act, ObjectNode sent, Faults faults) {
-        checkAsked(act, sent, "", faults);
+        String asked = asked(
+                act,
+                Stream.concat(
+                        ACT.fields().stream().map(Field::name),
+                        PIECE.fields().stream().map(field -> "pieces." + field.name())));
+        checkAsked(act, sent, "", asked, faults);
         JsonNode rows = sent.path("pieces");
         for (int i = 0; i < rows.size(); i++) {
-            checkAsked(act, rows.get(i), "pieces." + i + ".", faults);
+            checkAsked(act, rows.get(i), "pieces." + i + ".", asked, faults);
         }
     }
 
-    private static void checkAsked(Act act, JsonNode sent, String at, Faults faults) {
+    /** As of a request, of an event that is put right; a field that it had already may stay or be put right. */
+    static void checkAsked(Event was, Event as, Faults faults) {
+        ObjectNode held = PieceRecord.EVENT.write(was);
+        ObjectNode added = PieceRecord.EVENT.write(as);
+        held.fieldNames().forEachRemaining(added::remove);
+        Act.writing(as.kind())
+                .ifPresent(act -> checkAsked(
+                        act,
+                        added,
+                        "as.",
+                        asked(act, PieceRecord.EVENT.fields().stream().map(Field::name)),
+                        faults));
+    }
+
+    private static void checkAsked(Act act, JsonNode sent, String at, String asked, Faults faults) {
         sent.properties().stream()
                 .filter(field -> !field.getValue().isNull() && !asks(act, field.getKey()))
                 .forEach(field ->
-                        faults.add(at + field.getKey(), Message.of("act.not-asked", "act", act, "fields", asked(act))));
+                        faults.add(at + field.getKey(), Message.of("act.not-asked", "act", act, "fields", asked)));
     }
 
-    private static String asked(Act act) {
-        return Stream.concat(
-                        ACT.fields().stream().map(Field::name),
-                        PIECE.fields().stream().map(field -> "pieces." + field.name()))
-                .filter(name -> asks(act, name.substring(name.indexOf('.') + 1)))
+    /** Whether the form for putting the event right has the field. */
+    public static boolean offers(Event event, String field) {
+        return PieceRecord.EVENT.write(event).has(field)
+                || Act.writing(event.kind()).map(act -> asks(act, field)).orElse(true);
+    }
+
+    private static String asked(Act act, Stream<String> names) {
+        return names.filter(name -> asks(act, name.substring(name.indexOf('.') + 1)))
                 .collect(Collectors.joining(", "));
     }
 

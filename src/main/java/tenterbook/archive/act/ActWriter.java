@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import tenterbook.archive.Ahead;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.NewIdentifier;
@@ -69,7 +70,7 @@ public final class ActWriter {
         if (known != null && archive.party(known.value()).isEmpty()) {
             faults.add("party", Message.of("act.no-such-person", "found", known.value()));
         }
-        Act.ahead(Event.of(act.event(), request.when()), today).ifPresent(why -> faults.add("when", why));
+        Ahead.of(act.event(), request.when(), today).ifPresent(why -> faults.add("when", why));
         if (known != null && !request.newPerson().isEmpty()) {
             faults.add("newPerson", Message.of("act.party-twice"));
         }

@@ -55,6 +55,7 @@ public record Correction(PieceNumber piece, Event was, Event as, String reason) 
         if (was.kind() != as.kind()) {
             faults.add("as.kind", Message.of("act.correct.kind-stays", "kind", was.kind()));
         }
+        ActFields.checkAsked(was, as, faults);
         Piece after = Act.corrected(before, at, as);
         check(archive, before, after, faults);
         if (as.party() != null

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.NavigableSet;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.JdbiException;
@@ -245,7 +246,7 @@ public final class Backup {
                 String name = BackupFolder.name(at);
                 for (Finding each : backup.trial(made.get(at), archive, passphrase, progress)) {
                     findings.add(
-                            which.equals(NEWEST)
+                            which.equalsIgnoreCase(NEWEST)
                                     ? each
                                     : new Finding(
                                             Joined.with(", ", name, each.place()), each.problem(), each.consequence()));
@@ -257,12 +258,35 @@ public final class Backup {
         }
     }
 
+    /**
+     * What is asked for of a trial after the next backup, judged before that is made and an older ledger deleted.
+     *
+     * @param which as of a trial; the backup that is made now counts
+     * @param fresh whether a key is chosen first, so that no other backup will be beside it
+     * @throws Refusal where no backup has such a name, or the passphrase is another
+     */
+    public void mustBeTriable(Archive archive, String which, boolean fresh, Supplier<Passphrase> passphrase) {
+        BackupForm backup = form(archive);
+        try {
+            NavigableSet<Instant> made =
+                    new TreeSet<>(fresh ? Set.of() : backup.generations().keySet());
+            made.add(clock.instant().truncatedTo(ChronoUnit.SECONDS));
+            meant(made, which);
+        } catch (IOException e) {
+            throw new PackRefused(folder.toString(), Message.of("backup.not-read", "why", e.toString()));
+        }
+        if (!fresh) {
+            backup.mustOpen(passphrase);
+        }
+    }
+
     private static List<Instant> meant(NavigableSet<Instant> made, String which) {
-        if (which.equals(NEWEST)) {
+        if (which.equalsIgnoreCase(NEWEST)) {
             return List.of(made.last());
         }
         List<Instant> meant = made.stream()
-                .filter(at -> which.equals(ALL) || BackupFolder.name(at).startsWith(which))
+                .filter(at ->
+                        which.equalsIgnoreCase(ALL) || BackupFolder.name(at).startsWith(which))
                 .toList();
         if (which.isEmpty() || meant.isEmpty()) {
             throw Refusal.of(

@@ -65,6 +65,9 @@ sealed interface BackupForm permits PlainForm, EncryptedForm {
         return bag;
     }
 
+    /** @throws tenterbook.words.Refusal where the backups are encrypted and it is not their passphrase */
+    void mustOpen(Supplier<Passphrase> passphrase);
+
     /** What differs between the archive and a generation of it, which is read to its last byte. */
     List<Finding> trial(Path generation, Archive archive, Supplier<Passphrase> passphrase, Progress progress)
             throws IOException;

@@ -111,6 +111,11 @@ record EncryptedForm(EncryptedFolder folder, BackupKey key, Clock clock) impleme
     }
 
     @Override
+    public void mustOpen(Supplier<Passphrase> passphrase) {
+        key.open(passphrase.get());
+    }
+
+    @Override
     public List<Finding> trial(Path generation, Archive archive, Supplier<Passphrase> passphrase, Progress progress)
             throws IOException {
         GenerationList list = GenerationList.read(generation).orElse(null);

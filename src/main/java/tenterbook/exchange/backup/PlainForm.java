@@ -76,6 +76,9 @@ record PlainForm(BackupFolder backup, Clock clock) implements BackupForm {
     }
 
     @Override
+    public void mustOpen(Supplier<Passphrase> passphrase) {}
+
+    @Override
     public List<Finding> trial(Path bag, Archive archive, Supplier<Passphrase> passphrase, Progress progress)
             throws IOException {
         List<Finding> findings = new ArrayList<>(BagVerification.kept(bag, clock, progress));

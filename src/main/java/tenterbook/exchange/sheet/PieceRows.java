@@ -4,8 +4,10 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tenterbook.archive.Ahead;
 import tenterbook.archive.Archive;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.field.Faults;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.Piece;
 import tenterbook.words.Refusal;
@@ -57,6 +59,11 @@ abstract class PieceRows extends RowJudge<Piece> {
 
     final JudgedRow<Piece> judged(int row, Piece before, Piece after, int version) {
         String id = before.number().value();
+        Faults faults = new Faults();
+        Ahead.check(archive.ledger(), before, after, faults);
+        if (!faults.isEmpty()) {
+            return JudgedRow.refused(row, id, List.copyOf(faults.all().values()));
+        }
         List<Written> missing = missing(after, before);
         return missing.isEmpty()
                 ? new JudgedRow<>(row, Verdict.UPDATED, id, after, version, List.of())

@@ -9,7 +9,6 @@ import static tenterbook.piece.history.ActField.PRICE;
 import static tenterbook.piece.history.ActField.TAX;
 import static tenterbook.piece.history.ActField.UNTIL;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -17,7 +16,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import tenterbook.measure.DateWords;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
@@ -75,6 +73,11 @@ public enum Act implements Worded {
         return Arrays.stream(values()).filter(act -> act.word.equals(word)).findFirst();
     }
 
+    /** The act that writes such an event; empty where none does. */
+    public static Optional<Act> writing(@Nullable EventKind kind) {
+        return Arrays.stream(values()).filter(act -> act.event == kind).findFirst();
+    }
+
     public EventKind event() {
         return event;
     }
@@ -101,19 +104,6 @@ public enum Act implements Worded {
                 && piece.finished().from() != null
                 && event.when().to().isBefore(piece.finished().from());
         return before ? Optional.of(Message.of("custody.before-finished", "day", piece.finished())) : Optional.empty();
-    }
-
-    /**
-     * That the event lies ahead and so cannot have happened, uncertain or not; empty where it may have.
-     *
-     * @param today in any time zone: a day of grace is given
-     */
-    public static Optional<Message> ahead(Event event, LocalDate today) {
-        LocalDate first = event.when().from();
-        return first != null && first.isAfter(today.plusDays(1))
-                ? Optional.of(Message.of(
-                        "custody.ahead", "event", event.kind(), "day", event.when(), "today", DateWords.day(today)))
-                : Optional.empty();
     }
 
     /**
@@ -172,8 +162,7 @@ public enum Act implements Worded {
 
     /** The act that gives a piece this status; empty where it needs none. */
     public static Optional<Act> bringing(Status status, Piece piece) {
-        EventKind kind = kind(status, Custody.of(piece.events()).status());
-        return Arrays.stream(values()).filter(act -> act.event == kind).findFirst();
+        return writing(kind(status, Custody.of(piece.events()).status()));
     }
 
     /** The event that brings a typed status; null where none is needed. */

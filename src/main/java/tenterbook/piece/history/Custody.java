@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -32,11 +33,21 @@ public record Custody(
         List<Problem> problems) {
     /** An event that cannot have happened after what came before, unless something is missing in between. */
     public record Problem(Event event, Message why) {
-        /** Whether an equal event cannot have happened for the same reason; the days that the sentences name may differ. */
+        /**
+         * Whether an event that is the same as far as the order of things goes cannot have happened for the same reason; the days that
+         * the sentences name may differ, and so may its price, note and place.
+         */
         private boolean same(Problem other) {
-            return event.equals(other.event) && why.key().equals(other.why.key());
+            return why.key().equals(other.why.key())
+                    && event.kind() == other.event.kind()
+                    && event.when().equals(other.event.when())
+                    && event.unsure() == other.event.unsure()
+                    && Objects.equals(event.party(), other.event.party())
+                    && (!why.key().equals(ENDS_EARLY) || event.until().equals(other.event.until()));
         }
     }
+
+    private static final String ENDS_EARLY = "custody.ends-before-it-begins";
 
     private static final Set<EventKind> DECIDING = EnumSet.of(
             EventKind.SOLD,
@@ -98,7 +109,7 @@ public record Custody(
             Optional<Problem> same =
                     known.stream().filter(each -> each.same(problem)).findFirst();
             if (same.isEmpty()) {
-                added.put(place(after, problem.event()), problem.why());
+                added.putIfAbsent(place(after, problem.event()), problem.why());
             } else {
                 known.remove(same.get());
             }
@@ -135,11 +146,11 @@ public record Custody(
 
         void take(Event event) {
             String why = event.unsure() ? "" : refusal(event.kind());
-            if (why.isEmpty() && until(event)) {
-                why = "custody.ends-before-it-begins";
-            }
             if (!why.isEmpty()) {
                 problems.add(new Problem(event, sentence(why, event)));
+            }
+            if (until(event)) {
+                problems.add(new Problem(event, sentence(ENDS_EARLY, event)));
             }
             if (decides(event.kind())) {
                 move(event);
@@ -159,6 +170,10 @@ public record Custody(
                     key,
                     "event",
                     event.kind(),
+                    "itself",
+                    event.when().recorded(),
+                    "its",
+                    event.when(),
                     "dated",
                     decidedBy != null && decidedBy.when().recorded(),
                     "day",

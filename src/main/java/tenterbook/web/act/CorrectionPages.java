@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.act.ActFields;
 import tenterbook.archive.act.Correction;
 import tenterbook.archive.field.InputRefused;
 import tenterbook.archive.record.PieceRecord;
@@ -69,6 +70,11 @@ public final class CorrectionPages {
             List<Choices.Choice> people) {
         public boolean sale() {
             return event != null && event.kind() == EventKind.SOLD;
+        }
+
+        /** Whether the form has the field: the act asks it, or the event holds it. */
+        public boolean asks(String field) {
+            return event != null && ActFields.offers(event, field);
         }
 
         public List<Choices.Choice> taxWays() {

@@ -8,7 +8,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tenterbook.archive.Ahead;
 import tenterbook.archive.Kinds;
+import tenterbook.archive.field.Faults;
+import tenterbook.archive.field.InputRefused;
 import tenterbook.archive.record.ExaminationRecord;
 import tenterbook.ledger.Saved;
 import tenterbook.piece.condition.Change;
@@ -101,7 +104,13 @@ public final class ConditionApi {
                     "id",
                     ExaminationPages.next(start -> act.idsEverUsed(Kinds.EXAMINATION, start), site.today())
                             .value());
-            return act.create(Kinds.EXAMINATION, input.read(object));
+            Examination examination = input.read(object);
+            Faults faults = new Faults();
+            Ahead.check(site.ledger(), null, examination, faults);
+            if (!faults.isEmpty()) {
+                throw new InputRefused(Kinds.EXAMINATION.called(), faults);
+            }
+            return act.create(Kinds.EXAMINATION, examination);
         });
         ctx.status(201);
         ctx.header("Location", "/api/examinations/" + saved.record().id());

@@ -7,10 +7,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.Currency;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.Field;
 import tenterbook.archive.field.ListOf;
@@ -31,6 +34,8 @@ import tenterbook.words.Message;
  * lists, as in {@code steps.0.charges.1.wof}. Every problem is noted beside its field.
  */
 public class PartForm<T> {
+    private static final Pattern ROW = Pattern.compile("(?<list>\\w+)\\.(?<row>\\d+)\\.(?<field>\\w+)");
+
     private final Part<T> part;
     private final Set<String> notShown;
     private final Supplier<Currency> currency;
@@ -96,6 +101,25 @@ public class PartForm<T> {
             start = start.contains(".") ? start.substring(0, start.lastIndexOf('.')) : "";
         }
         return start.isEmpty() ? at : rows.get(start) + at.substring(start.length());
+    }
+
+    /** Puts a fault of the record beside the field in which that was typed. */
+    public void problem(Form form, String at, String sentence) {
+        Matcher row = ROW.matcher(at);
+        if (row.matches()) {
+            String list = row.group("list");
+            Form typed = kept(list, form).get(Integer.parseInt(row.group("row")));
+            typed.problem(row.group("field"), sentence);
+        } else {
+            form.problem(at, sentence);
+        }
+    }
+
+    /** Rows left out or blank are in the form and not in the record. */
+    private List<Form> kept(String list, Form form) {
+        return form.rows(list).stream()
+                .filter(row -> !row.checked("leaveOut") && !untouched(list, row))
+                .toList();
     }
 
     /** Moves what the form shows in another way to the names of the record's fields. */
@@ -164,12 +188,10 @@ public class PartForm<T> {
         }
         ArrayNode array = JsonNodeFactory.instance.arrayNode();
         if (value instanceof ListOf<?> list && list.element() instanceof Part<?> row) {
-            for (Form each : form.rows(name)) {
-                if (!each.checked("leaveOut") && !untouched(name, each)) {
-                    String place = at + "." + array.size();
-                    input.rows.put(place, each.at());
-                    array.add(object(row, each, input, place));
-                }
+            for (Form each : kept(name, form)) {
+                String place = at + "." + array.size();
+                input.rows.put(place, each.at());
+                array.add(object(row, each, input, place));
             }
         } else {
             for (String one : form.text(name).split("\\s*[,;]\\s*")) {

@@ -1,11 +1,8 @@
 package tenterbook.web.form;
 
 import java.util.Currency;
-import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import tenterbook.archive.Kinds;
 import tenterbook.archive.record.PieceRecord;
 import tenterbook.piece.Piece;
@@ -18,8 +15,6 @@ import tenterbook.web.page.Words;
 public final class PieceForm extends RecordForm<Piece> {
     /** The field for the number that the piece has now. */
     public static final String NUMBER_NOW = "numberNow";
-
-    private static final Pattern EVENT = Pattern.compile("events\\.(\\d+)\\.(\\w+)");
 
     PieceForm(Supplier<Currency> currency) {
         super(
@@ -48,17 +43,9 @@ public final class PieceForm extends RecordForm<Piece> {
         return read != null && photosNotShown ? read.withPhotos(old.photos()) : read;
     }
 
-    /** Puts a fault of the record beside the field in which that was typed. Rows left out or blank are in the form and not in the record. */
-    public static void problem(Form form, String at, String sentence) {
-        Matcher event = EVENT.matcher(at);
-        if (event.matches()) {
-            List<Form> rows = form.rows("events").stream()
-                    .filter(row -> !row.checked("leaveOut") && !row.blank())
-                    .toList();
-            rows.get(Integer.parseInt(event.group(1))).problem(event.group(2), sentence);
-        } else {
-            form.problem(at.equals("laterNumbers") ? NUMBER_NOW : at, sentence);
-        }
+    @Override
+    public void problem(Form form, String at, String sentence) {
+        super.problem(form, at.equals("laterNumbers") ? NUMBER_NOW : at, sentence);
     }
 
     /** With the number typed, where that is another; a problem stands beside the field where it is none. */

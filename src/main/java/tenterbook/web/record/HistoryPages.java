@@ -148,7 +148,7 @@ public final class HistoryPages {
                 .version(kind, id, version)
                 .orElseThrow(() -> new NotFound(
                         Message.of("not-here.version", "version", version, "kind", kind.called(), "id", id)));
-        Faults faults = PieceRules.again(site, newest(kind, id), old.record());
+        Faults faults = SaveRules.again(site, newest(kind, id), old.record());
         if (!faults.isEmpty()) {
             FlashMessage.andGo(
                     ctx,

@@ -131,9 +131,9 @@ public final class RecordApi<T> {
                 refuseEmpty(sent);
                 number(sent, act);
             }
-            PieceRules rules = new PieceRules(site);
+            SaveRules rules = new SaveRules(site);
             T record = rules.settled(null, input.read(sent));
-            rules.check(null, record);
+            rules.check(kind, null, record);
             Saved<T> made = act.create(kind, record);
             rules.spread(act, record);
             return made;
@@ -180,9 +180,9 @@ public final class RecordApi<T> {
             }
             sent.put(part.key(), first);
         }
-        PieceRules rules = new PieceRules(site);
+        SaveRules rules = new SaveRules(site);
         T record = rules.settled(before.record(), input.read(sent));
-        rules.check(before.record(), record);
+        rules.check(kind, before.record(), record);
         String note = RecordInput.note(ctx.queryParam("note"));
         send(ctx, 200, site.write(act -> {
             Saved<T> made = act.save(kind, record, expected, note);

@@ -156,8 +156,8 @@ public final class RecordEditor<T> {
             ShortCodes.fill(site, forms.kind(), form);
         }
         PeopleNamed.inForm(site.archive(), forms.kind(), form);
-        PieceRules rules = new PieceRules(site);
-        T record = rules.applied(form, old, forms.read(form, old));
+        SaveRules rules = new SaveRules(site);
+        T record = rules.applied(forms, form, old, forms.read(form, old));
         if (record != null
                 && id.isEmpty()
                 && NewIdentifier.RESERVED.equals(forms.kind().id().apply(record))) {

@@ -2,12 +2,15 @@ package tenterbook.piece.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Currency;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tenterbook.measure.Money;
 import tenterbook.measure.PartialDate;
 import tenterbook.piece.Event;
 import tenterbook.piece.EventKind;
@@ -136,6 +139,43 @@ class CustodyTest {
         assertThat(Custody.added(List.of(first, back, second, second), List.of(first, later, second, second)))
                 .as("one of two equal events could not follow before, now neither can")
                 .hasSize(1);
+    }
+
+    /** As on the sample's V24-003, consigned twice without coming back between. */
+    @Test
+    void whatIsImpossibleAlreadyMayChangeInAllThatTheOrderDoesNotRestOn() {
+        Event first = on("2024-05-02", EventKind.CONSIGNED, SALA);
+        Event again = on("2024-08-02", EventKind.CONSIGNED, SALA);
+        PartialDate end = PartialDate.of(LocalDate.of(2025, 2, 2));
+        Money price = new Money(new BigDecimal("320"), Currency.getInstance("EUR"));
+        Event noted =
+                new Event(EventKind.CONSIGNED, again.when(), end, SALA, price, "six months more", "room 2", false);
+        assertThat(Custody.added(List.of(first, again), List.of(first, noted))).isEmpty();
+
+        PartialDate later = PartialDate.of(LocalDate.of(2024, 9, 2));
+        PartialDate before = PartialDate.of(LocalDate.of(2024, 8, 1));
+        for (Event other : List.of(
+                new Event(EventKind.LENT, again.when(), null, SALA, null, "", "", false),
+                new Event(EventKind.CONSIGNED, later, null, SALA, null, "", "", false),
+                new Event(EventKind.CONSIGNED, again.when(), null, MUSEU, null, "", "", false),
+                new Event(EventKind.CONSIGNED, again.when(), before, SALA, null, "", "", false))) {
+            assertThat(Custody.added(List.of(first, again), List.of(first, other)))
+                    .containsOnlyKeys(1);
+        }
+        Event maybe = new Event(EventKind.CONSIGNED, again.when(), null, SALA, null, "", "", true);
+        assertThat(Custody.added(List.of(first, maybe), List.of(first, again))).containsOnlyKeys(1);
+    }
+
+    @Test
+    void theAdviceNamesTheEventThatCannotFollowAlsoWhereTheOtherIsUncertain() {
+        Event second = on("2024-09-02", EventKind.SECOND, null);
+        Event maybe =
+                new Event(EventKind.SOLD, PartialDate.of(LocalDate.of(2024, 8, 2)), null, MUSEU, null, "", "", true);
+        assertThat(Custody.refusal(List.of(second), maybe))
+                .hasValueSatisfying(
+                        why -> assertThat(why.inEnglish())
+                                .endsWith(
+                                        "Record first that it was returned, or mark “marked as seconds quality” (2024-09-02) as uncertain."));
     }
 
     @Test

@@ -3,23 +3,27 @@ package tenterbook.web.record;
 import static tenterbook.web.page.Words.w;
 
 import org.jspecify.annotations.Nullable;
+import tenterbook.archive.Ahead;
 import tenterbook.archive.Editions;
-import tenterbook.archive.Kinds;
 import tenterbook.archive.PieceCheck;
 import tenterbook.archive.field.Faults;
 import tenterbook.archive.field.InputRefused;
+import tenterbook.ledger.Ledger;
 import tenterbook.ledger.LedgerTransaction;
+import tenterbook.ledger.revision.Kind;
 import tenterbook.piece.Piece;
 import tenterbook.web.Site;
 import tenterbook.web.form.Form;
-import tenterbook.web.form.PieceForm;
+import tenterbook.web.form.RecordForm;
 
-/** What {@link PieceCheck} finds wrong in one save of a piece, and what that changes in other pieces. Other records pass. */
-final class PieceRules {
+/** What {@link PieceCheck} finds wrong in one save of a piece, and what that changes in other pieces; of other records what lies {@link Ahead}. */
+final class SaveRules {
     private final Editions editions;
+    private final Ledger ledger;
 
-    PieceRules(Site site) {
+    SaveRules(Site site) {
         this.editions = new Editions(site.archive());
+        this.ledger = site.ledger();
     }
 
     /**
@@ -28,8 +32,9 @@ final class PieceRules {
      * @param read null where the form could not be read; then null
      */
     @SuppressWarnings("unchecked")
-    <T> @Nullable T applied(Form form, @Nullable T old, @Nullable T read) {
+    <T> @Nullable T applied(RecordForm<T> forms, Form form, @Nullable T old, @Nullable T read) {
         if (!(read instanceof Piece piece)) {
+            faults(old, read).all().forEach((field, sentence) -> forms.problem(form, field, w(sentence)));
             return read;
         }
         Piece before = (Piece) old;
@@ -40,9 +45,7 @@ final class PieceRules {
                     .map(growth -> settled.with(settled.inEdition().enlarged(growth.from(), growth.to())))
                     .orElse(settled);
         }
-        Faults faults = new Faults();
-        PieceCheck.check(editions, before, after, faults);
-        faults.all().forEach((field, sentence) -> PieceForm.problem(form, field, w(sentence)));
+        faults(before, after).all().forEach((field, sentence) -> forms.problem(form, field, w(sentence)));
         if (editions.growth(before, after).isPresent()) {
             form.put("asksToEnlarge", "yes");
         }
@@ -63,14 +66,21 @@ final class PieceRules {
      * @param before null for a new one
      * @throws InputRefused with everything that is refused
      */
-    <T> void check(@Nullable T before, T after) {
-        if (after instanceof Piece piece) {
-            Faults faults = new Faults();
-            PieceCheck.check(editions, (Piece) before, piece, faults);
-            if (!faults.isEmpty()) {
-                throw new InputRefused(Kinds.PIECE.called(), faults);
-            }
+    <T> void check(Kind<T> kind, @Nullable T before, T after) {
+        Faults faults = faults(before, after);
+        if (!faults.isEmpty()) {
+            throw new InputRefused(kind.called(), faults);
         }
+    }
+
+    private Faults faults(@Nullable Object before, @Nullable Object after) {
+        Faults faults = new Faults();
+        if (after instanceof Piece piece) {
+            PieceCheck.check(editions, (Piece) before, piece, faults);
+        } else {
+            Ahead.check(ledger, before, after, faults);
+        }
+        return faults;
     }
 
     /**
