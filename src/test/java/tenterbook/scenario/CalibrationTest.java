@@ -253,6 +253,9 @@ class CalibrationTest {
     @Test
     void theChartOfTheSameCameraIsOfferedByNameAndUsedOnlyWhereItIsChosen() throws IOException {
         Archive archive = studio.wiring().archive();
+        for (String piece : List.of("V24-016", "V24-017", "V24-018")) {
+            taken(archive, piece, "A maker, a model");
+        }
         String page = page("V24-016");
         assertThat(client.get(page).text()).doesNotContain("name=\"profile\"");
         withChart(archive, "V24-017", Instant.parse("2024-06-01T10:00:00Z"));
@@ -297,17 +300,7 @@ class CalibrationTest {
     void theChartOfAnotherCameraIsRefused() throws IOException {
         Archive archive = studio.wiring().archive();
         Photo chart = withChart(archive, "V24-019", Instant.parse("2024-06-03T10:00:00Z"));
-        Saved<Photo> ours = archive.ledger()
-                .find(Kinds.PHOTO, photo(archive, "V24-012").digest().hex())
-                .orElseThrow();
-        archive.ledger()
-                .write(
-                        "Inês Valderim",
-                        act -> act.save(
-                                Kinds.PHOTO,
-                                byAnotherCamera(ours.record(), "Another maker, another model"),
-                                ours.version(),
-                                ""));
+        taken(archive, "V24-012", "Another maker, another model");
         long calibrations = archive.ledger().count(Kinds.CALIBRATION);
         assertThat(client.get(page("V24-012")).text()).doesNotContain("name=\"profile\"");
         Answer refused = client.post(
@@ -323,6 +316,16 @@ class CalibrationTest {
         assertThat(refused.words())
                 .contains("Another maker, another model", "no photograph by it is calibrated by a chart");
         assertThat(archive.ledger().count(Kinds.CALIBRATION)).isEqualTo(calibrations);
+    }
+
+    private static void taken(Archive archive, String piece, String camera) {
+        Saved<Photo> photo = archive.ledger()
+                .find(Kinds.PHOTO, photo(archive, piece).digest().hex())
+                .orElseThrow();
+        archive.ledger()
+                .write(
+                        "Inês Valderim",
+                        act -> act.save(Kinds.PHOTO, byAnotherCamera(photo.record(), camera), photo.version(), ""));
     }
 
     private static Photo byAnotherCamera(Photo photo, String camera) {
