@@ -48,11 +48,11 @@ public final class Ahead {
     public static void check(Ledger ledger, @Nullable Object before, @Nullable Object after, Faults faults) {
         LedgerClock clock = ledger.clock();
         LocalDate today = LocalDate.ofInstant(clock.instant(), clock.getZone());
+        List<Happened> known = happened(before);
         for (Happened each : happened(after)) {
             Optional<Message> ahead = of(each.what, each.when, today);
             if (ahead.isPresent()
-                    && happened(before).stream()
-                            .noneMatch(had -> had.what.equals(each.what) && had.when.equals(each.when))
+                    && known.stream().noneMatch(had -> had.what.equals(each.what) && had.when.equals(each.when))
                     && clock.doubt().isEmpty()) {
                 faults.add(each.at, ahead.get());
             }

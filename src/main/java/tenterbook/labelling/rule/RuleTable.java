@@ -247,11 +247,6 @@ public record RuleTable(
         return rule("decoration").figure(0);
     }
 
-    /** Whether this country, or a place in it, is where this table holds. */
-    boolean sells(String country) {
-        return members.contains(place(country)) || OriginWords.home(home, country);
-    }
-
     /** The country of a place as the tables write it, as in 'portugal' for 'Porto Sarelho, Portugal'. */
     static String place(String place) {
         String plain = place.toLowerCase(Locale.ROOT).strip();

@@ -46,7 +46,7 @@ final class SaleQuestions {
         }
         String country = article.facts().soldIn();
         if (!country.isEmpty()) {
-            if (rules.sells(country)) {
+            if (RuleTable.sells(rules.market(), country)) {
                 language(rules, article, country, questions);
             } else if (!rules.members().isEmpty() || !rules.home().isEmpty()) {
                 questions.add(new Question(
